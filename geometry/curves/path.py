@@ -1,0 +1,220 @@
+"""A chain of segments, open or closed, with exact length, area, nearest point and normals."""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.curves.arc import Arc
+from geometry.curves.cubic import Cubic
+from geometry.curves.line import Line
+from geometry.curves.matrix import Matrix
+from geometry.errors import GeometryError
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2
+
+Segment = Line | Arc | Cubic
+
+
+@dataclass(frozen=True, slots=True)
+class Nearest:
+    """The point of a path nearest to a query point."""
+
+    point: Vec2
+    distance: float
+    """mm, never negative"""
+    along: float
+    """mm from the path's start"""
+    segment: int
+    t: float
+
+
+@dataclass(frozen=True)
+class Path:
+    """Segments end to end (mm). `closed` says that the last one ends where the first begins."""
+
+    segments: tuple[Segment, ...]
+    closed: bool = False
+
+    def __post_init__(self) -> None:
+        """GeometryError when there is no segment or two neighbours do not meet (to 1e-6 mm)."""
+        if not self.segments:
+            raise GeometryError("A path needs at least one segment.")
+        pairs = list(zip(self.segments, self.segments[1:], strict=False))
+        if self.closed:
+            pairs.append((self.segments[-1], self.segments[0]))
+        for one, two in pairs:
+            if v.distance(one.end, two.start) > TOUCH:
+                raise GeometryError(
+                    f"The path is broken at ({one.end[0]:.3f}, {one.end[1]:.3f}): "
+                    f"the next segment starts {v.distance(one.end, two.start):.3f} mm away.")
+
+    # ---- measures -------------------------------------------------------
+    @cached_property
+    def ends(self) -> tuple[float, ...]:
+        """Length from the start to the end of each segment, mm."""
+        total, out = 0.0, []
+        for segment in self.segments:
+            total += segment.length()
+            out.append(total)
+        return tuple(out)
+
+    @property
+    def length(self) -> float:
+        """Whole length, mm."""
+        return self.ends[-1]
+
+    @property
+    def start(self) -> Vec2:
+        return self.segments[0].start
+
+    @property
+    def end(self) -> Vec2:
+        return self.segments[-1].end
+
+    @cached_property
+    def area(self) -> float:
+        """Signed area of a closed path in mm2, exact; positive when counter-clockwise."""
+        if not self.closed:
+            raise GeometryError("An open path has no area: close it first.")
+        return sum(segment.area_term() for segment in self.segments)
+
+    @cached_property
+    def box(self) -> tuple[float, float, float, float]:
+        """(min x, min y, max x, max y) in mm, exact."""
+        boxes = [segment.box() for segment in self.segments]
+        return (min(b[0] for b in boxes), min(b[1] for b in boxes),
+                max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+    # ---- walking --------------------------------------------------------
+    def locate(self, along: float) -> tuple[int, float]:
+        """(segment index, t) at a length in mm; a closed path wraps, an open one clamps."""
+        total = self.length
+        if self.closed and total > 0:
+            along %= total
+        along = min(max(along, 0.0), total)
+        i = min(bisect_right(self.ends, along), len(self.segments) - 1)
+        before = self.ends[i - 1] if i else 0.0
+        return i, self.segments[i].at_length(along - before)
+
+    def point_at(self, along: float) -> Vec2:
+        """Point at a length in mm from the start."""
+        i, t = self.locate(along)
+        return self.segments[i].point(t)
+
+    def tangent_at(self, along: float) -> Vec2:
+        """Unit direction of travel at a length in mm from the start."""
+        i, t = self.locate(along)
+        return self.segments[i].tangent(t)
+
+    def curvature_at(self, along: float) -> float:
+        """Signed curvature in 1/mm at a length in mm; positive when turning left."""
+        i, t = self.locate(along)
+        return self.segments[i].curvature(t)
+
+    def nearest(self, p: Vec2) -> Nearest:
+        """Nearest point of the exact curve to p, over all segments."""
+        best: Nearest | None = None
+        for i, segment in enumerate(self.segments):
+            if best is not None and _box_distance(segment, p) > best.distance:
+                continue
+            t = segment.nearest(p)
+            q = segment.point(t)
+            d = v.distance(q, p)
+            if best is None or d < best.distance:
+                before = self.ends[i - 1] if i else 0.0
+                best = Nearest(q, d, before + segment.length_to(t), i, t)
+        assert best is not None
+        return best
+
+    # ---- making others --------------------------------------------------
+    def flatten(self, sagitta: float = FLAT) -> np.ndarray:
+        """(n, 2) array of points within `sagitta` mm of the curve; a closed path repeats its first point."""
+        points: list[Vec2] = [self.segments[0].start]
+        for segment in self.segments:
+            points.extend(segment.flatten(sagitta)[1:])
+        out = np.array(points, dtype=float)
+        if self.closed:
+            out[-1] = out[0]
+        return out
+
+    def reversed(self) -> Path:
+        """The same path travelled the other way."""
+        return Path(tuple(segment.reversed() for segment in reversed(self.segments)), self.closed)
+
+    def counter_clockwise(self) -> Path:
+        """The closed path, turned so that its area is positive."""
+        return self if self.area >= 0 else self.reversed()
+
+    def mapped(self, matrix: Matrix) -> Path:
+        """The path under an affine map; arcs become cubics where the map is not a similarity."""
+        round_stays = matrix.similarity() is not None
+        out: list[Segment] = []
+        for segment in self.segments:
+            if isinstance(segment, Arc) and not round_stays:
+                out.extend(piece.mapped(matrix) for piece in segment.cubics())
+            else:
+                out.append(segment.mapped(matrix))
+        return Path(tuple(out), self.closed)
+
+    def part(self, start: float, end: float) -> Path:
+        """The open piece between two lengths in mm; a closed path may run past its own start."""
+        if self.closed and end <= start:
+            end += self.length
+        doubled = self.segments + self.segments if self.closed else self.segments
+        out: list[Segment] = []
+        before = 0.0
+        for segment in doubled:
+            size = segment.length()
+            lo, hi = max(start - before, 0.0), min(end - before, size)
+            if hi - lo > TOUCH:
+                piece = segment
+                if hi < size - TOUCH / 10:
+                    piece = piece.split(segment.at_length(hi))[0]
+                if lo > TOUCH / 10:
+                    piece = piece.split(piece.at_length(lo))[1]
+                out.append(piece)
+            before += size
+        if not out:
+            raise GeometryError("This piece of the path has no length.")
+        return Path(tuple(out))
+
+    def corners(self, least_turn: float = math.radians(3)) -> list[tuple[int, float]]:
+        """(node index, turn in rad, left positive) where the direction jumps by more than `least_turn`.
+
+        Node i lies at the start of segment i.
+        """
+        out = []
+        first = 0 if self.closed else 1
+        for i in range(first, len(self.segments)):
+            a, b = self.segments[i - 1].tangent(1.0), self.segments[i].tangent(0.0)
+            turn = math.atan2(v.cross(a, b), v.dot(a, b))
+            if abs(turn) > least_turn:
+                out.append((i, turn))
+        return out
+
+    def __iter__(self) -> Iterator[Segment]:
+        return iter(self.segments)
+
+
+def circle(centre: Vec2, radius: float) -> Path:
+    """A full circle (mm) as two counter-clockwise half circles."""
+    one = Arc.about(centre, radius, 0.0, math.pi)
+    two = Arc(centre, radius, math.pi, math.pi, one.p1, one.p0)
+    return Path((one, two), closed=True)
+
+
+def _box_distance(segment: Segment, p: Vec2) -> float:
+    """A lower bound in mm of the distance from p to the segment, from its control points."""
+    if isinstance(segment, Arc):
+        return max(0.0, abs(v.distance(p, segment.centre) - segment.radius))
+    points = (segment.p0, segment.p1) if isinstance(segment, Line) else (segment.p0, segment.c0, segment.c1, segment.p1)
+    x0, x1 = min(q[0] for q in points), max(q[0] for q in points)
+    y0, y1 = min(q[1] for q in points), max(q[1] for q in points)
+    return math.hypot(max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))

@@ -1,0 +1,63 @@
+"""Where exact curves meet the polygon library: flattening, offsets, containment.
+
+Flattening a curve moves it by at most the stated sagitta; checks that must not
+overstate a clearance measure on the exact curve (Path.nearest) instead.
+"""
+
+from __future__ import annotations
+
+import shapely
+from shapely.geometry import LineString, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves.path import Path
+from geometry.errors import GeometryError
+from geometry.tolerance import FLAT, QUAD_SEGS, SLIVER_AREA
+
+
+def polygon(path: Path, sagitta: float = FLAT) -> Polygon:
+    """The area inside a closed path. Raises GeometryError when the path crosses itself."""
+    if not path.closed:
+        raise GeometryError("An open path has no inside: close it first.")
+    made = Polygon(path.flatten(sagitta))
+    if not made.is_valid:
+        raise GeometryError(f"The outline crosses itself: {shapely.is_valid_reason(made)}.")
+    return made
+
+
+def line(path: Path, sagitta: float = FLAT) -> LineString:
+    """The path as a chain of chords."""
+    return LineString(path.flatten(sagitta))
+
+
+def crosses_itself(path: Path, sagitta: float = FLAT) -> tuple[float, float] | None:
+    """A point in mm where the path crosses or touches itself, or None."""
+    made = line(path, sagitta)
+    if made.is_simple:
+        return None
+    reason = shapely.is_valid_reason(Polygon(path.flatten(sagitta))) if path.closed else ""
+    if "[" in reason:
+        x, y = reason[reason.index("[") + 1:reason.index("]")].split()[:2]
+        return (float(x), float(y))
+    point = made.representative_point()
+    return (point.x, point.y)
+
+
+def grown(area: BaseGeometry, by: float) -> BaseGeometry:
+    """The area grown by `by` mm with round corners; a negative amount shrinks it.
+
+    Radii are exact to within 0.0001 of the amount (QUAD_SEGS chords a quarter turn).
+    The result may be empty or fall into several parts.
+    """
+    return shapely.buffer(area, by, quad_segs=QUAD_SEGS)
+
+
+def opened(area: BaseGeometry, by: float) -> BaseGeometry:
+    """What a disc of radius `by` mm can sweep inside the area."""
+    return grown(grown(area, -by), by)
+
+
+def parts(area: BaseGeometry, least: float = SLIVER_AREA) -> list[Polygon]:
+    """The polygons of a result, slivers under `least` mm2 dropped, largest first."""
+    found = [p for p in shapely.get_parts(area) if p.geom_type == "Polygon" and p.area >= least]
+    return sorted(found, key=lambda p: -p.area)

@@ -1,0 +1,19 @@
+"""Every tolerance of the project, named once. All lengths in millimetres."""
+
+TOUCH = 1e-6
+"""Two points nearer than this are one point; touching a margin to within this passes."""
+
+FLAT = 0.002
+"""Largest sagitta left when a curve is flattened for a polygon computation."""
+
+FLAT_SCREEN = 0.01
+"""Largest sagitta left when a curve is flattened only to be looked at."""
+
+JOIN = 0.01
+"""Gap between loose drawing ends that is closed without asking."""
+
+QUAD_SEGS = 64
+"""Chords per quarter turn in a polygon offset (a 10 mm arc stays within 0.0008 mm)."""
+
+SLIVER_AREA = 0.005
+"""Area in square millimetres below which a leftover of a polygon operation is noise."""
