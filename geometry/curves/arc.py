@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
+from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 
@@ -117,14 +118,35 @@ class Arc:
         segment = self.radius * self.radius * (self.sweep - math.sin(self.sweep)) / 2
         return v.cross(self.p0, self.p1) / 2 + segment
 
+    def extremes(self, axis: int) -> list[float]:
+        """Inner parameters where x (axis 0) or y (axis 1) turns round."""
+        return self._at_angles((0.0, math.pi) if axis == 0 else (math.pi / 2, -math.pi / 2))
+
+    def level(self, axis: int, value: float) -> list[float]:
+        """Parameters in 0..1 where x (axis 0) or y (axis 1) equals `value` mm."""
+        k = (value - self.centre[axis]) / self.radius
+        found = [t for t, p in ((0.0, self.p0), (1.0, self.p1)) if abs(p[axis] - value) <= TOUCH]
+        if abs(k) < 1:
+            a = math.acos(k) if axis == 0 else math.asin(k)
+            inner = self._at_angles((a, -a) if axis == 0 else (a, math.pi - a))
+            found += [t for t in inner if all(abs(t - other) * self.length() > TOUCH for other in found)]
+        return sorted(found)
+
+    def _at_angles(self, angles: tuple[float, ...]) -> list[float]:
+        """Inner parameters at which the radius points in one of these directions (rad)."""
+        found = []
+        for angle in angles:
+            turn = (angle - self.a0) % (2 * math.pi)
+            if self.sweep < 0:
+                turn = (2 * math.pi - turn) % (2 * math.pi)
+            if 0 < turn < abs(self.sweep):
+                found.append(turn / abs(self.sweep))
+        return sorted(found)
+
     def box(self) -> tuple[float, float, float, float]:
         """(min x, min y, max x, max y) in mm, exact."""
-        xs, ys = [self.p0[0], self.p1[0]], [self.p0[1], self.p1[1]]
-        lo, hi = sorted((self.a0, self.a0 + self.sweep))
-        for quarter in range(math.ceil(lo / (math.pi / 2)), math.floor(hi / (math.pi / 2)) + 1):
-            a = quarter * math.pi / 2
-            xs.append(self.centre[0] + self.radius * math.cos(a))
-            ys.append(self.centre[1] + self.radius * math.sin(a))
+        points = [self.p0, self.p1] + [self.point(t) for axis in (0, 1) for t in self.extremes(axis)]
+        xs, ys = [p[0] for p in points], [p[1] for p in points]
         return (min(xs), min(ys), max(xs), max(ys))
 
     def flatten(self, sagitta: float) -> list[Vec2]:

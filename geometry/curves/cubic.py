@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from geometry import vectors as v
+from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 # Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
@@ -107,13 +108,30 @@ class Cubic:
         return (6 * v.cross(p, q) + 3 * v.cross(p, r) + v.cross(p, s)
                 + 3 * v.cross(q, r) + 3 * v.cross(q, s) + 6 * v.cross(r, s)) / 20
 
+    def extremes(self, axis: int) -> list[float]:
+        """Inner parameters where x (axis 0) or y (axis 1) turns round."""
+        p, q, r, s = self.p0[axis], self.c0[axis], self.c1[axis], self.p1[axis]
+        return _roots(s - 3 * r + 3 * q - p, 2 * (r - 2 * q + p), q - p)
+
+    def level(self, axis: int, value: float) -> list[float]:
+        """Parameters in 0..1 where x (axis 0) or y (axis 1) equals `value` mm; none for a flat curve."""
+        p, q, r, s = (c[axis] - value for c in (self.p0, self.c0, self.c1, self.p1))
+        marks = [0.0, *sorted(self.extremes(axis)), 1.0]
+        found = [t for t, y in ((0.0, p), (1.0, s)) if abs(y) <= TOUCH]
+        for lo, hi in zip(marks, marks[1:], strict=False):
+            at_lo = self.point(lo)[axis] - value
+            at_hi = self.point(hi)[axis] - value
+            if at_lo * at_hi < 0 and min(abs(at_lo), abs(at_hi)) > TOUCH:
+                for _ in range(60):
+                    t = (lo + hi) / 2
+                    y = self.point(t)[axis] - value
+                    lo, hi = (t, hi) if y * at_lo > 0 else (lo, t)
+                found.append((lo + hi) / 2)
+        return sorted(found) if max(abs(p), abs(q), abs(r), abs(s)) > TOUCH else []
+
     def box(self) -> tuple[float, float, float, float]:
         """(min x, min y, max x, max y) in mm, exact."""
-        ts = [0.0, 1.0]
-        for i in (0, 1):
-            p, q, r, s = self.p0[i], self.c0[i], self.c1[i], self.p1[i]
-            ts += _roots(s - 3 * r + 3 * q - p, 2 * (r - 2 * q + p), q - p)
-        points = [self.point(t) for t in ts]
+        points = [self.p0, self.p1] + [self.point(t) for axis in (0, 1) for t in self.extremes(axis)]
         xs, ys = [p[0] for p in points], [p[1] for p in points]
         return (min(xs), min(ys), max(xs), max(ys))
 

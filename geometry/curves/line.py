@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from geometry import vectors as v
+from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 
@@ -51,6 +52,21 @@ class Line:
     def area_term(self) -> float:
         """Its share of a closed loop's area in mm2 by Green's theorem (counter-clockwise positive)."""
         return v.cross(self.p0, self.p1) / 2
+
+    def extremes(self, axis: int) -> list[float]:
+        """Inner parameters where x or y turns round: none."""
+        return []
+
+    def level(self, axis: int, value: float) -> list[float]:
+        """Parameters in 0..1 where x (axis 0) or y (axis 1) equals `value` mm; none when it lies on that level."""
+        a, b = self.p0[axis] - value, self.p1[axis] - value
+        if max(abs(a), abs(b)) <= TOUCH:
+            return []
+        if abs(a) <= TOUCH:
+            return [0.0]
+        if abs(b) <= TOUCH:
+            return [1.0]
+        return [a / (a - b)] if a * b < 0 else []
 
     def box(self) -> tuple[float, float, float, float]:
         """(min x, min y, max x, max y) in mm, exact."""

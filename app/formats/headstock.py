@@ -1,0 +1,132 @@
+"""The layout file: strict, versioned JSON with a stable key order that diffs well.
+
+Read and validated by msgspec against the model in geometry.layout; unknown
+keys are refused with their place.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import tempfile
+from pathlib import Path
+
+import msgspec
+
+from app.formats.errors import FormatError
+from geometry.errors import GeometryError
+from geometry.layout import FORMAT, Headstock, validate
+
+SUFFIX = ".headstock.json"
+LARGEST_BYTES = 20_000_000
+
+
+def decode(data: bytes, name: str = "the file") -> Headstock:
+    """A validated layout from file bytes. FormatError with one sentence and the place otherwise."""
+    if not data.strip():
+        raise FormatError(f"{name} is empty: it holds no layout.")
+    if len(data) > LARGEST_BYTES:
+        raise FormatError(f"{name} is {len(data) / 1e6:.0f} MB, far more than a layout needs: "
+                          "choose the right file.")
+    try:
+        version = msgspec.json.decode(data, type=_Head).pegwright
+    except (msgspec.DecodeError, RecursionError) as error:
+        raise FormatError(f"{name} is not a headstock layout: {_sentence(error)}") from error
+    if version is None:
+        raise FormatError(f'{name} is not a headstock layout: it has no "pegwright" version at the top.')
+    if version != FORMAT:
+        raise FormatError(f"{name} is a layout of version {version}; this program reads version {FORMAT}. "
+                          "Open it with a newer Pegwright.")
+    try:
+        return validate(msgspec.json.decode(data, type=Headstock))
+    except (msgspec.DecodeError, RecursionError) as error:
+        raise FormatError(f"{name} cannot be used: {_sentence(error)}") from error
+    except GeometryError as error:
+        raise FormatError(f"{name} cannot be used: {error}") from error
+
+
+def read(path: Path) -> Headstock:
+    """The layout in a file. FormatError when it cannot be read or is not a valid layout."""
+    path = Path(path)
+    try:
+        with path.open("rb") as file:
+            data = file.read(LARGEST_BYTES + 1)
+    except OSError as error:
+        raise FormatError(f"{path.name} cannot be read: {error.strerror or error}.") from error
+    return decode(data, path.name)
+
+
+def encode(layout: Headstock) -> bytes:
+    """The layout as file bytes: UTF-8, two spaces of indent, short lists on one line, final newline."""
+    return (_lines(msgspec.to_builtins(layout), 0) + "\n").encode()
+
+
+def write(layout: Headstock, path: Path) -> None:
+    """Save atomically: a temporary file beside the target, flushed to disk, then renamed over it.
+
+    Raises FormatError when the place cannot be written; the old file is then untouched.
+    """
+    path = Path(path)
+    temporary = None
+    try:
+        handle, temporary = tempfile.mkstemp(prefix=f".{path.name}.", dir=path.parent)
+        with os.fdopen(handle, "wb") as file:
+            file.write(encode(layout))
+            file.flush()
+            os.fsync(file.fileno())
+        if path.exists():
+            os.chmod(temporary, path.stat().st_mode & 0o777)
+        else:
+            mask = os.umask(0)
+            os.umask(mask)
+            os.chmod(temporary, 0o666 & ~mask)
+        os.replace(temporary, path)
+        temporary = None
+    except OSError as error:
+        raise FormatError(f"{path} cannot be written: {error.strerror or error}. "
+                          "The earlier file is untouched; save somewhere else.") from error
+    finally:
+        if temporary is not None and os.path.exists(temporary):
+            os.unlink(temporary)
+
+
+def schema_text() -> str:
+    """The JSON Schema (draft 2020-12) of the layout file, generated from the model."""
+    schema = msgspec.json.schema(Headstock)
+    head = {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "Headstock layout",
+            "description": "Lengths in millimetres, angles in degrees. Origin: nut line x centreline, on the face; "
+                           "+x treble, +y tip, +z into the wood."}
+    return json.dumps(head | schema, indent=2) + "\n"
+
+
+class _Head(msgspec.Struct):
+    """Only the version, so that a newer file is named as such before its fields are judged."""
+
+    pegwright: int | None = None
+
+
+def _sentence(error: Exception) -> str:
+    if isinstance(error, RecursionError):
+        return "it is nested too deeply."
+    text = str(error).strip().rstrip(".")
+    return text[0].upper() + text[1:] + "." if text else "it cannot be read."
+
+
+def _lines(value: object, depth: int) -> str:
+    """JSON text in which a list or record without nested records stays on one line while it is short."""
+    flat = json.dumps(value, ensure_ascii=False)
+    if not isinstance(value, dict | list) or not value:
+        return flat
+    nested = isinstance(value, dict) and depth == 0
+    if not nested and len(flat) + 2 * depth <= 110 and not _holds_records(value):
+        return flat
+    pad, end = "  " * (depth + 1), "  " * depth
+    if isinstance(value, dict):
+        body = [f"{json.dumps(key, ensure_ascii=False)}: {_lines(item, depth + 1)}" for key, item in value.items()]
+        return "{\n" + ",\n".join(pad + line for line in body) + "\n" + end + "}"
+    return "[\n" + ",\n".join(pad + _lines(item, depth + 1) for item in value) + "\n" + end + "]"
+
+
+def _holds_records(value: dict | list) -> bool:
+    items = value.values() if isinstance(value, dict) else value
+    return any(isinstance(item, dict) and item or isinstance(item, list) and _holds_records(item) for item in items)

@@ -1,0 +1,28 @@
+"""The layout model: what a headstock is before anything is computed from it."""
+
+from geometry.layout.blank import Blank, Ear, Side
+from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
+from geometry.layout.headstock import FORMAT, Headstock, Note
+from geometry.layout.outline import Loop, Node, loop_of, loop_path
+from geometry.layout.shop import (
+    Accuracy,
+    Drill,
+    DrillPress,
+    GuideBush,
+    Margins,
+    Rack,
+    RouterBit,
+    Template,
+)
+from geometry.layout.slots import DrawnSlot, Pin, SingleHole, Slot, StraightSlot, slot_path
+from geometry.layout.strings import Nut, String
+from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Place, Row, RowPlace, StraightRun, Tuner
+from geometry.layout.validate import feature_ids, validate
+
+__all__ = [
+    "FORMAT", "Accuracy", "Blank", "Bore", "Button", "DrawnSlot", "Drill", "DrillPress", "Ear", "EdgePlace",
+    "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
+    "Pattern", "Pin", "Place", "Post", "Rack", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "StraightRun", "StraightSlot", "String", "Template", "Tuner", "feature_ids", "loop_of", "loop_path",
+    "slot_path", "validate",
+]

@@ -1,0 +1,84 @@
+"""Tuner hardware described by dimensions alone."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from msgspec import Meta
+
+from geometry.layout.parts import Amount, Id, Part, Point, Size, Text
+
+Mount = Literal["face", "side"]
+DrillKind = Literal["twist", "brad", "forstner"]
+BoreRole = Literal["post", "counterbore", "clearance", "screw", "pin"]
+
+
+class Bore(Part, kw_only=True):
+    """One drilling that a tuner needs, in the tuner's own frame.
+
+    `at` is (u, v) in mm from the post axis. Face mount: u runs out towards the
+    button, v to the left of it, seen on the face. Side mount: u runs along the
+    edge to the tip, v down towards the back. `surface` is where the drill goes
+    in: the face, the back, or (side mount) the seat on the edge. Without a
+    depth the bore goes through; a bore from the seat needs one.
+    """
+
+    role: BoreRole
+    diameter: Size
+    surface: Literal["face", "back", "seat"]
+    at: Point = (0.0, 0.0)
+    depth: Size | None = None
+    drill: DrillKind = "brad"
+
+
+class Footprint(Part, kw_only=True):
+    """The plate or body where it lands, a rectangle about the post axis (mm).
+
+    It reaches `before` and `behind` along u and half of `across` to either
+    side along v. Face mount: on the back; side mount: on the edge.
+    """
+
+    before: Amount
+    behind: Amount
+    across: Size
+
+
+class Post(Part, kw_only=True):
+    """The turning post (mm).
+
+    `length` and `string_hole` are measured from the face upwards for a face
+    mount, from the seat inwards for a side mount. Side mount: the string hole
+    has to lie inside a slot.
+    """
+
+    diameter: Size
+    length: Size
+    string_hole: Size
+
+
+class Button(Part, kw_only=True):
+    """What the fingers turn (mm), a box.
+
+    Face mount: it lies behind the back and its far end is `reach` from the post
+    axis along u. Side mount: it points to the back, its far end `reach` below
+    the post axis. `stand` is from the seat to the middle of its thickness.
+    """
+
+    reach: Size
+    length: Size
+    width: Size
+    thickness: Size
+    stand: Amount
+
+
+class Pattern(Part, kw_only=True):
+    """A kind of tuner."""
+
+    id: Id
+    about: Text = ""
+    mount: Mount
+    bores: Annotated[tuple[Bore, ...], Meta(min_length=1, max_length=40)]
+    seat: Footprint
+    post: Post
+    button: Button
+

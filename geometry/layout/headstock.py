@@ -1,0 +1,69 @@
+"""The whole layout in one immutable record: what the file holds and every edit returns."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from geometry.layout.blank import Blank, Ear
+from geometry.layout.hardware import Pattern
+from geometry.layout.outline import Loop
+from geometry.layout.parts import Id, Part, Text
+from geometry.layout.shop import Accuracy, Margins, Rack, Template
+from geometry.layout.slots import Pin, SingleHole, Slot
+from geometry.layout.strings import Nut, String
+from geometry.layout.tuners import Row, Tuner
+
+FORMAT = 1
+"""Version of the layout file."""
+
+
+class Note(Part, kw_only=True):
+    """A remark of the maker, pinned to a feature by its id, or to the whole layout."""
+
+    on: Id | None = None
+    text: Text
+
+
+class Headstock(Part, kw_only=True):
+    """A headstock layout. Lengths in mm, angles in degrees, frame of the package docstring."""
+
+    pegwright: Literal[1] = FORMAT
+    name: Text
+    about: Text = ""
+    blank: Blank
+    ears: tuple[Ear, ...] = ()
+    outline: Loop
+    nut: Nut = Nut()
+    strings: tuple[String, ...] = ()
+    slots: tuple[Slot, ...] = ()
+    patterns: tuple[Pattern, ...] = ()
+    rows: tuple[Row, ...] = ()
+    tuners: tuple[Tuner, ...] = ()
+    pins: tuple[Pin, ...] = ()
+    holes: tuple[SingleHole, ...] = ()
+    margins: Margins = Margins()
+    accuracy: Accuracy = Accuracy()
+    rack: Rack = Rack()
+    template: Template = Template()
+    notes: tuple[Note, ...] = ()
+
+    def pattern(self, id: str) -> Pattern:
+        """The hardware pattern of that id; KeyError when there is none (validate() excludes it)."""
+        for pattern in self.patterns:
+            if pattern.id == id:
+                return pattern
+        raise KeyError(id)
+
+    def row(self, id: str) -> Row:
+        """The row of that id; KeyError when there is none."""
+        for row in self.rows:
+            if row.id == id:
+                return row
+        raise KeyError(id)
+
+    def tuner(self, id: str) -> Tuner:
+        """The tuner of that id; KeyError when there is none."""
+        for tuner in self.tuners:
+            if tuner.id == id:
+                return tuner
+        raise KeyError(id)

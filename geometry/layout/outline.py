@@ -1,0 +1,71 @@
+"""A closed line of nodes, as the file keeps it, and the exact path that it stands for."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Annotated
+
+from msgspec import Meta
+
+from geometry.curves import Arc, Cubic, Line, Path, Segment
+from geometry.errors import GeometryError
+from geometry.layout.parts import Part, Point
+
+
+class Node(Part, kw_only=True, omit_defaults=True):
+    """A corner of a loop and the edge that leaves it towards the next node.
+
+    The edge is straight unless `bulge` (tan of a quarter of the arc's sweep,
+    counter-clockwise positive) makes it an arc or `handles` make it a cubic.
+    `smooth` keeps the handles on both sides in one line while they are dragged.
+    """
+
+    at: Point
+    bulge: Annotated[float, Meta(ge=-1000, le=1000)] = 0.0
+    handles: tuple[Point, Point] | None = None
+    smooth: bool = False
+
+
+class Loop(Part, kw_only=True):
+    """A closed loop of at least two nodes."""
+
+    nodes: Annotated[tuple[Node, ...], Meta(min_length=2, max_length=20000)]
+
+
+@lru_cache(maxsize=256)
+def loop_path(loop: Loop) -> Path:
+    """The exact closed path through a loop's nodes, in their order.
+
+    Edges without length are left out; GeometryError when nothing is left.
+    """
+    segments: list[Segment] = []
+    nodes = loop.nodes
+    for node, following in zip(nodes, nodes[1:] + nodes[:1], strict=True):
+        a, b = node.at, following.at
+        if node.handles is not None:
+            if not a == b == node.handles[0] == node.handles[1]:
+                segments.append(Cubic(a, node.handles[0], node.handles[1], b))
+        elif a != b:
+            segments.append(Arc.bulging(a, b, node.bulge) if abs(node.bulge) > 1e-9 else Line(a, b))
+    if not segments:
+        raise GeometryError("The loop has no length: all its nodes lie on one point.")
+    return Path(tuple(segments), closed=True)
+
+
+def loop_of(path: Path) -> Loop:
+    """The loop that keeps a closed path. Arcs longer than a half circle are kept in two pieces."""
+    if not path.closed:
+        raise GeometryError("Only a closed path can become a loop.")
+    nodes: list[Node] = []
+    for segment in path:
+        if isinstance(segment, Cubic):
+            nodes.append(Node(at=segment.p0, handles=(segment.c0, segment.c1)))
+        elif isinstance(segment, Arc):
+            pieces = segment.split(0.5) if abs(segment.sweep) > 3.2 else (segment,)
+            nodes += [Node(at=piece.p0, bulge=piece.bulge) for piece in pieces]
+        else:
+            nodes.append(Node(at=segment.p0))
+    if len(nodes) < 2:
+        one, two = path.segments[0].split(0.5)
+        return loop_of(Path((one, two), closed=True))
+    return Loop(nodes=tuple(nodes))

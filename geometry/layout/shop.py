@@ -1,0 +1,105 @@
+"""The maker's shop: margins wanted, accuracy reached, and the rack of tools.
+
+Every default is common practice, no source: the maker may change it.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from msgspec import Meta
+
+from geometry.layout.hardware import DrillKind
+from geometry.layout.parts import Amount, Id, Part, Size, Text
+
+
+class Margins(Part, kw_only=True):
+    """Least wood or air wanted between features, mm. Touching the margin exactly passes."""
+
+    bore_outline: Amount = 4.0
+    screw_outline: Amount = 2.5
+    bore_bore: Amount = 3.0
+    screw_any: Amount = 2.0
+    bore_slot: Amount = 3.0
+    rail: Amount = 8.0
+    web: Amount = 10.0
+    side_cover: Amount = 3.0
+    slot_nut: Amount = 10.0
+    pin_any: Amount = 3.0
+    post_wall: Amount = 1.0
+    string_hole: Amount = 1.5
+    seat_overhang: Amount = 0.5
+    seat_gap: Amount = 0.5
+    button_gap: Amount = 3.0
+    blank_edge: Amount = 2.0
+    template_contact: Amount = 3.0
+    skate_angle: Annotated[float, Meta(ge=0, le=90)] = 8.0
+
+
+class Accuracy(Part, kw_only=True):
+    """How far the shop strays (half-widths; standard deviations are half of these)."""
+
+    mark: Amount = 0.3
+    wander_per_50: Amount = 0.5
+    tilt_degrees: Amount = 0.5
+    stop: Amount = 0.3
+    template: Amount = 0.15
+    paper_percent: Amount = 0.2
+
+
+class RouterBit(Part, kw_only=True):
+    """A router bit (mm). `stick_out` is from the collet nut or base to the tip at full reach."""
+
+    id: Id
+    about: Text = ""
+    cutter: Size
+    cutting_length: Size
+    shank: Size
+    stick_out: Size
+    bearing: Literal["none", "tip", "shank"] = "none"
+    bearing_diameter: Size | None = None
+
+
+class GuideBush(Part, kw_only=True):
+    """A guide bush in the router base (mm): outer and inner diameter, and how far it stands out."""
+
+    id: Id
+    outer: Size
+    inner: Size
+    length: Size
+
+
+class Drill(Part, kw_only=True):
+    """A drill (mm). `spur` is how far its centre point stands ahead of the full diameter."""
+
+    id: Id
+    kind: DrillKind
+    diameter: Size
+    length: Size
+    point_angle: Annotated[float, Meta(gt=10, le=180)] | None = None
+    spur: Amount | None = None
+
+
+class DrillPress(Part, kw_only=True):
+    """The drill press: table tilt to either side in degrees, quill travel and throat in mm."""
+
+    tilt: Annotated[float, Meta(ge=0, le=90)] = 45.0
+    quill: Size = 50.0
+    throat: Size = 105.0
+
+
+class Rack(Part, kw_only=True):
+    """The maker's bits, bushes, drills and machines."""
+
+    bits: tuple[RouterBit, ...] = ()
+    bushes: tuple[GuideBush, ...] = ()
+    drills: tuple[Drill, ...] = ()
+    press: DrillPress = DrillPress()
+
+
+class Template(Part, kw_only=True):
+    """What follows the template: a bit of the rack, with a guide bush or with its own bearing or shank."""
+
+    bit: Id | None = None
+    bush: Id | None = None
+    thickness: Size = 6.0

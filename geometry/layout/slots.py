@@ -1,0 +1,81 @@
+"""Slots, pins and single holes."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from geometry import vectors as v
+from geometry.curves import Arc, Line, Path
+from geometry.errors import GeometryError
+from geometry.layout.outline import Loop, loop_path
+from geometry.layout.parts import Id, Part, Point, Size
+
+
+class StraightSlot(Part, kw_only=True, tag="straight", tag_field="kind"):
+    """A slot with straight walls and round ends.
+
+    `nut_end` and `tip_end` are the centres of the round ends (mm), so the slot
+    is longer than their distance by its width.
+    """
+
+    nut_end: Point
+    tip_end: Point
+    width: Size
+
+
+class DrawnSlot(Part, kw_only=True, tag="drawn", tag_field="kind"):
+    """A slot of any shape."""
+
+    loop: Loop
+
+
+class Slot(Part, kw_only=True):
+    """An opening in the head: through, or blind with a depth from the face (mm)."""
+
+    id: Id
+    shape: StraightSlot | DrawnSlot
+    depth: Size | None = None
+
+
+class Pin(Part, kw_only=True):
+    """A locating pin through template and blank (mm)."""
+
+    id: Id
+    at: Point
+    diameter: Size = 6.0
+
+
+class SingleHole(Part, kw_only=True):
+    """A hole that belongs to no tuner (mm). Without a depth it goes through."""
+
+    id: Id
+    at: Point
+    diameter: Size
+    depth: Size | None = None
+    surface: Literal["face", "back"] = "face"
+
+
+def slot_path(slot: Slot) -> Path:
+    """The exact closed wall of a slot, counter-clockwise. GeometryError when it has no inside."""
+    if isinstance(slot.shape, DrawnSlot):
+        return loop_path(slot.shape.loop).counter_clockwise()
+    return straight_path(slot.shape.nut_end, slot.shape.tip_end, slot.shape.width)
+
+
+def straight_path(a: Point, b: Point, width: float) -> Path:
+    """The wall of a straight slot between two end centres; coinciding centres give a round hole."""
+    radius = width / 2
+    if not radius > 0:
+        raise GeometryError(f"A slot needs a width above zero, got {width:g} mm.")
+    if v.distance(a, b) < 1e-9:
+        up = (0.0, 1.0)
+        b = a
+    else:
+        up = v.unit(v.sub(b, a))
+    out = v.right(up)
+    a_out, a_in = v.along(a, out, radius), v.along(a, out, -radius)
+    b_out, b_in = v.along(b, out, radius), v.along(b, out, -radius)
+    ends = Arc.bulging(b_out, b_in, 1.0), Arc.bulging(a_in, a_out, 1.0)
+    if a == b:
+        return Path(ends, closed=True)
+    return Path((Line(a_out, b_out), ends[0], Line(b_in, a_in), ends[1]), closed=True)

@@ -1,0 +1,96 @@
+"""What a layout must hold beyond the type of each field: ids that are unique and that exist."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
+from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
+
+
+def validate(layout: Headstock) -> Headstock:
+    """The layout itself, or GeometryError with the first thing that does not fit, and its place."""
+    _unique(layout)
+    _patterns(layout)
+    _tuners(layout)
+    _loops(layout)
+    strings = {string.id for string in layout.strings}
+    for i, tuner in enumerate(layout.tuners):
+        if tuner.string is not None and tuner.string not in strings:
+            raise GeometryError(f"Tuner {tuner.id} names the string {tuner.string}, which the layout does not have "
+                                f"(at $.tuners[{i}].string).")
+    bits = {bit.id for bit in layout.rack.bits}
+    if layout.template.bit is not None and layout.template.bit not in bits:
+        raise GeometryError(f"The template names the bit {layout.template.bit}, which is not in the rack "
+                            "(at $.template.bit).")
+    bushes = {bush.id for bush in layout.rack.bushes}
+    if layout.template.bush is not None and layout.template.bush not in bushes:
+        raise GeometryError(f"The template names the guide bush {layout.template.bush}, which is not in the rack "
+                            "(at $.template.bush).")
+    return layout
+
+
+def feature_ids(layout: Headstock) -> list[str]:
+    """Ids of everything that a snag can point at: one id names one feature."""
+    return [feature.id for group in (layout.ears, layout.slots, layout.tuners, layout.pins, layout.holes)
+            for feature in group]
+
+
+def _unique(layout: Headstock) -> None:
+    groups = {"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
+              "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
+              "strings": [s.id for s in layout.strings], "rack.bits": [b.id for b in layout.rack.bits],
+              "rack.bushes": [b.id for b in layout.rack.bushes], "rack.drills": [d.id for d in layout.rack.drills]}
+    for where, ids in groups.items():
+        twice = [id for id, count in Counter(ids).items() if count > 1]
+        if twice:
+            raise GeometryError(f"The id {twice[0]} is used more than once among the {where}: give each its own.")
+
+
+def _patterns(layout: Headstock) -> None:
+    for i, pattern in enumerate(layout.patterns):
+        for k, bore in enumerate(pattern.bores):
+            place = f"(at $.patterns[{i}].bores[{k}])"
+            if pattern.mount == "side" and bore.surface != "seat":
+                raise GeometryError(f"Pattern {pattern.id} mounts through the side, so its bores start at the seat, "
+                                    f"not at the {bore.surface} {place}.")
+            if pattern.mount == "face" and bore.surface == "seat":
+                raise GeometryError(f"Pattern {pattern.id} mounts through the face, so its bores start at the face "
+                                    f"or the back, not at a seat {place}.")
+            if bore.surface == "seat" and bore.depth is None:
+                raise GeometryError(f"Pattern {pattern.id} has a bore from the side without a depth {place}.")
+
+
+def _tuners(layout: Headstock) -> None:
+    patterns = {pattern.id: pattern for pattern in layout.patterns}
+    rows = {row.id: row for row in layout.rows}
+    for i, tuner in enumerate(layout.tuners):
+        place = f"(at $.tuners[{i}])"
+        pattern = patterns.get(tuner.pattern)
+        if pattern is None:
+            raise GeometryError(f"Tuner {tuner.id} names the pattern {tuner.pattern}, which the layout does not have "
+                                f"{place}.")
+        if isinstance(tuner.place, RowPlace):
+            row = rows.get(tuner.place.row)
+            if row is None:
+                raise GeometryError(f"Tuner {tuner.id} stands in the row {tuner.place.row}, which the layout does "
+                                    f"not have {place}.")
+            if pattern.mount == "side" and not (isinstance(row.run, EdgeRun) and row.run.inset == 0):
+                raise GeometryError(f"Tuner {tuner.id} mounts through the side, so its row must follow an edge "
+                                    f"with inset 0 {place}.")
+        elif pattern.mount == "side" and not isinstance(tuner.place, EdgePlace):
+            raise GeometryError(f"Tuner {tuner.id} mounts through the side, so its place is on an edge {place}.")
+        elif pattern.mount == "face" and not isinstance(tuner.place, FreePlace):
+            raise GeometryError(f"Tuner {tuner.id} mounts through the face, so its place is a point or a row {place}.")
+
+
+def _loops(layout: Headstock) -> None:
+    from geometry.layout.outline import loop_path
+    from geometry.layout.slots import slot_path
+    for where, make in (("$.outline", lambda: loop_path(layout.outline)),
+                        *((f"$.slots[{i}]", lambda s=s: slot_path(s)) for i, s in enumerate(layout.slots))):
+        try:
+            make()
+        except GeometryError as error:
+            raise GeometryError(f"{error} (at {where})") from error

@@ -1,0 +1,98 @@
+"""Lengths and angles as makers write them, and back. Inside the program everything is mm and radians."""
+
+from __future__ import annotations
+
+import math
+import re
+from fractions import Fraction
+from typing import Literal
+
+from geometry.errors import GeometryError
+
+MM_PER_INCH = 25.4
+"""Exact by definition (international inch, 1959)."""
+
+LengthUnit = Literal["mm", "in", "in64"]
+"""How lengths are shown: millimetres, decimal inches, inches in fractions down to 1/64."""
+
+_UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH,
+          "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
+_TERM = re.compile(
+    r"\s*(?P<sign>[+-]?)\s*"
+    r"(?:(?P<whole>\d+)[ -](?P<num1>\d+)\s*/\s*(?P<den1>\d+)"
+    r"|(?P<num2>\d+)\s*/\s*(?P<den2>\d+)"
+    r"|(?P<number>\d+(?:[.,]\d*)?|[.,]\d+))"
+    r"\s*(?P<unit>mm|cm|inches|inch|in|''|[\"″”])?")
+
+
+def parse_length(text: str, unit: LengthUnit = "mm") -> float:
+    """A length in mm from what was typed: `12.5`, `12,5`, `1/2"`, `1 5/8" + 2 mm`, `-3`.
+
+    A number without a unit is taken in `unit`; so is a fraction. Terms are
+    added or subtracted. GeometryError with one sentence when it cannot be read.
+    """
+    default = 1.0 if unit == "mm" else MM_PER_INCH
+    cleaned = text.strip().lower().replace("−", "-")
+    if not cleaned:
+        raise GeometryError('Type a length, for example 12.5, 12 mm or 1/2".')
+    total, at, first = 0.0, 0, True
+    while at < len(cleaned):
+        match = _TERM.match(cleaned, at)
+        if match is None or (not first and not match["sign"]):
+            raise GeometryError(f'"{text}" is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.')
+        denominator = match["den1"] or match["den2"]
+        if denominator is not None and int(denominator) == 0:
+            raise GeometryError(f'"{text}" divides by zero.')
+        if match["den1"]:
+            value = int(match["whole"]) + int(match["num1"]) / int(match["den1"])
+        elif match["den2"]:
+            value = int(match["num2"]) / int(match["den2"])
+        else:
+            value = float(match["number"].replace(",", "."))
+        value *= _UNITS[match["unit"]] if match["unit"] else default
+        total += -value if match["sign"] == "-" else value
+        at, first = match.end(), False
+        while at < len(cleaned) and cleaned[at] == " ":
+            at += 1
+    if not math.isfinite(total) or abs(total) > 1e6:
+        raise GeometryError(f'"{text}" is far too long for a headstock.')
+    return total
+
+
+def format_length(mm: float, unit: LengthUnit = "mm", decimals: int | None = None, mark: bool = False) -> str:
+    """A length for the eye: `12.5`, `0.492`, or `1 5/8` (nearest 1/64). `mark` appends the unit.
+
+    `decimals` defaults to 2 for mm and 3 for decimal inches; trailing zeros go.
+    """
+    if unit == "mm":
+        text = _trim(f"{mm:.{2 if decimals is None else decimals}f}")
+        return f"{text} mm" if mark else text
+    inches = mm / MM_PER_INCH
+    if unit == "in":
+        text = _trim(f"{inches:.{3 if decimals is None else decimals}f}")
+        return f'{text}"' if mark else text
+    sixty_fourths = round(abs(inches) * 64)
+    whole, rest = divmod(sixty_fourths, 64)
+    sign = "-" if inches < 0 and sixty_fourths else ""
+    part = f"{Fraction(rest, 64)}" if rest else ""
+    text = sign + " ".join(bit for bit in (str(whole) if whole or not part else "", part) if bit)
+    return f'{text}"' if mark else text
+
+
+def parse_angle(text: str) -> float:
+    """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`."""
+    match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees)?\s*", text.replace("−", "-"))
+    if match is None:
+        raise GeometryError(f'"{text}" is not an angle: write degrees, for example 14.5.')
+    return math.radians(float(match[1].replace(" ", "").replace(",", ".")))
+
+
+def format_angle(radians: float, decimals: int = 1) -> str:
+    """Degrees for the eye with the degree sign, never `-0`."""
+    return _trim(f"{math.degrees(radians):.{decimals}f}", keep=decimals) + "°"
+
+
+def _trim(text: str, keep: int = 0) -> str:
+    if "." in text and not keep:
+        text = text.rstrip("0").rstrip(".")
+    return text.removeprefix("-") if float(text) == 0 else text
