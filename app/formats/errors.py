@@ -1,0 +1,9 @@
+"""The one exception that a reader or writer of files raises for the maker."""
+
+
+class FormatError(ValueError):
+    """A file that cannot be used as it is.
+
+    The message is one sentence: what is wrong, where, and what to do about it.
+    It is shown to the maker as it stands, so it names no code and no library.
+    """
