@@ -1,0 +1,104 @@
+"""The bass and treble edges of an outline, walked from the nut line to the tip."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from geometry import vectors as v
+from geometry.curves import Line, Path
+from geometry.errors import GeometryError
+from geometry.layout.blank import Side
+from geometry.layout.outline import Loop, loop_path
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
+
+
+@dataclass(frozen=True, slots=True)
+class Seat:
+    """A point of an edge."""
+
+    point: Vec2
+    tangent: Vec2
+    """unit, towards the tip"""
+    normal: Vec2
+    """unit, out of the wood"""
+    along: float
+    """mm from the nut line"""
+    curvature: float
+    """1/mm, positive where the edge bellies out (convex wood)"""
+
+
+@dataclass(frozen=True)
+class Edge:
+    """One side of the outline from the nut line to its farthest point along +y."""
+
+    side: Side
+    path: Path
+
+    @property
+    def length(self) -> float:
+        """Arc length from nut line to tip, mm."""
+        return self.path.length
+
+    def seat(self, along: float) -> Seat:
+        """The point at an arc length in mm; before the nut line and past the tip it stops at the end."""
+        along = min(max(along, 0.0), self.path.length)
+        i, t = self.path.locate(along)
+        segment = self.path.segments[i]
+        tangent = segment.tangent(t)
+        bend = segment.curvature(t)
+        if self.side == "treble":
+            return Seat(segment.point(t), tangent, v.right(tangent), along, bend)
+        return Seat(segment.point(t), tangent, v.left(tangent), along, -bend)
+
+    def nearest(self, p: Vec2) -> Seat:
+        """The point of the edge nearest to p."""
+        return self.seat(self.path.nearest(p).along)
+
+
+@lru_cache(maxsize=64)
+def edges(loop: Loop) -> tuple[Edge, Edge]:
+    """(bass edge, treble edge) of an outline.
+
+    Each starts where the outline leaves the nut line (y = 0) on its side, or at
+    the outline's lowest level when it does not reach the nut line, and ends
+    where it first reaches the outline's highest level. GeometryError when the
+    outline has no height.
+    """
+    path = loop_path(loop).counter_clockwise()
+    _, low, _, high = path.box
+    if high - low <= TOUCH:
+        raise GeometryError("The outline has no height, so it has no edges to put tuners on.")
+    level = 0.0 if low < TOUCH and high > TOUCH else low
+    feet = _marks(path, level)
+    tops = _marks(path, high)
+    if not feet or not tops:
+        raise GeometryError("The outline has no edge between the nut line and the tip.")
+    treble_foot = max(feet, key=lambda mark: mark[1][0])[0]
+    bass_foot = min(feet, key=lambda mark: mark[1][0])[0]
+    total = path.length
+    treble_top = min((along for along, _ in tops), key=lambda along: (along - treble_foot) % total)
+    bass_top = min((along for along, _ in tops), key=lambda along: (bass_foot - along) % total)
+    treble = path.part(treble_foot, treble_top)
+    bass = path.part(bass_top, bass_foot).reversed()
+    return Edge("bass", bass), Edge("treble", treble)
+
+
+def edge(loop: Loop, side: Side) -> Edge:
+    """The edge of one side."""
+    return edges(loop)[0 if side == "bass" else 1]
+
+
+def _marks(path: Path, level: float) -> list[tuple[float, Vec2]]:
+    """(arc length, point) wherever the path is at y = level: crossings, turning points, ends of flats."""
+    found: list[tuple[float, Vec2]] = []
+    before = 0.0
+    for segment, end in zip(path.segments, path.ends, strict=True):
+        ts = list(segment.level(1, level))
+        ts += [t for t in segment.extremes(1) if abs(segment.point(t)[1] - level) <= TOUCH]
+        if isinstance(segment, Line) and abs(segment.p0[1] - level) <= TOUCH and abs(segment.p1[1] - level) <= TOUCH:
+            ts += [0.0, 1.0]
+        found += [(before + segment.length_to(t), segment.point(t)) for t in ts]
+        before = end
+    return found

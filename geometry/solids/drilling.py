@@ -1,0 +1,158 @@
+"""Every hole and every drilling of a layout, derived and never drawn by hand."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from geometry import vectors as v
+from geometry.layout.blank import Side
+from geometry.layout.hardware import Bore
+from geometry.layout.headstock import Headstock
+from geometry.layout.shop import Drill
+from geometry.solids.frames import Frame, frames
+from geometry.vectors import Vec3
+
+OPERATIONS = {"post": "post bore", "counterbore": "counterbore", "clearance": "clearance bore",
+              "screw": "screw pilot", "pin": "pin hole"}
+"""What each kind of bore is called at the drill press."""
+
+
+@dataclass(frozen=True, slots=True)
+class Drilling:
+    """One trip of a drill into the wood, a flat-ended cylinder in the finished piece (mm).
+
+    `start` lies on the finished surface (for a side bore: on the seat plane),
+    `direction` is a unit vector into the wood, `depth` is from `start` to the
+    full diameter's end. `mark` is where the drill goes in while the blank still
+    has square edges, None when the axis never meets the square edge; `stop` is
+    the depth from that mark.
+    """
+
+    id: str
+    hole: str
+    of: str
+    role: str
+    operation: str
+    diameter: float
+    start: Vec3
+    direction: Vec3
+    depth: float
+    through: bool
+    surface: str
+    """face, back, bass edge or treble edge"""
+    drill: str
+    mark: Vec3 | None
+    stop: float
+
+    @property
+    def radius(self) -> float:
+        return self.diameter / 2
+
+    @property
+    def end(self) -> Vec3:
+        """Middle of the far end, mm."""
+        return v.along3(self.start, self.direction, self.depth)
+
+    @property
+    def upright(self) -> bool:
+        """Whether the axis is square to the face."""
+        return abs(self.direction[2]) > 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """Drillings on one axis that make one hole, widest first."""
+
+    id: str
+    of: str
+    drillings: tuple[Drilling, ...]
+
+
+def holes(layout: Headstock) -> tuple[Hole, ...]:
+    """All holes: of each tuner in the order of its pattern, then single holes, then pins."""
+    placed = frames(layout)
+    found: list[Hole] = []
+    for tuner in layout.tuners:
+        pattern = layout.pattern(tuner.pattern)
+        by_axis: dict[tuple[float, float], list[Bore]] = {}
+        for bore in pattern.bores:
+            by_axis.setdefault(bore.at, []).append(bore)
+        for number, group in enumerate(by_axis.values(), 1):
+            hole = f"{tuner.id}.{number}"
+            wide_first = sorted(group, key=lambda bore: -bore.diameter)
+            found.append(Hole(hole, tuner.id, tuple(
+                _tuner_drilling(layout, placed[tuner.id], bore, hole, step)
+                for step, bore in enumerate(wide_first, 1))))
+    for single in layout.holes:
+        found.append(Hole(single.id, single.id, (_upright(
+            layout, f"{single.id}.1", single.id, single.id, "hole", "hole", single.diameter, single.at,
+            single.surface, single.depth, "brad"),)))
+    for pin in layout.pins:
+        found.append(Hole(pin.id, pin.id, (_upright(
+            layout, f"{pin.id}.1", pin.id, pin.id, "locating", "locating pin hole", pin.diameter, pin.at,
+            "face", None, "brad"),)))
+    return tuple(found)
+
+
+def square_edge_reach(layout: Headstock, side: Side, point: Vec3, outward: Vec3) -> float | None:
+    """Distance in mm from a point outwards along an axis to the square edge of the blank.
+
+    None when the axis runs along the edge or away from it (within 1 degree of parallel).
+    """
+    if abs(outward[0]) < math.sin(math.radians(1)):
+        return None
+    reach = (layout.blank.edge_x(side) - point[0]) / outward[0]
+    return reach if (outward[0] > 0) == (side == "treble") else None
+
+
+def point_length(drill: Drill) -> float:
+    """How far a drill's point runs ahead of its full diameter, mm.
+
+    Twist drill: (D / 2) / tan(point angle / 2), 118 degrees when not given.
+    Brad point and Forstner: the rack's own spur, else 0.3 D and 2 mm
+    (common practice, no source).
+    """
+    if drill.kind == "twist":
+        return twist_point(drill.diameter, math.radians(drill.point_angle or 118.0))
+    if drill.spur is not None:
+        return drill.spur
+    return 0.3 * drill.diameter if drill.kind == "brad" else 2.0
+
+
+def twist_point(diameter: float, angle: float) -> float:
+    """Point length in mm of a twist drill: (D / 2) / tan(angle / 2), angle in rad."""
+    return diameter / 2 / math.tan(angle / 2)
+
+
+def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:
+    """The rack's drill of that diameter (to 0.05 mm), of the wanted kind if there is one."""
+    fitting = [d for d in layout.rack.drills if abs(d.diameter - drilling.diameter) <= 0.05]
+    fitting.sort(key=lambda d: (d.kind != drilling.drill, abs(d.diameter - drilling.diameter)))
+    return fitting[0] if fitting else None
+
+
+def _tuner_drilling(layout: Headstock, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
+    id = f"{hole}.{step}"
+    if frame.mount == "face":
+        x, y, _ = frame.at(*bore.at)
+        return _upright(layout, id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, (x, y),
+                        bore.surface, bore.depth, bore.drill)
+    start = frame.at(*bore.at)
+    outward = (-frame.w[0], -frame.w[1], 0.0)
+    depth = bore.depth or 0.0
+    reach = square_edge_reach(layout, frame.side, start, outward)
+    mark = None if reach is None else v.along3(start, outward, reach)
+    return Drilling(id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, start, frame.w, depth,
+                    False, f"{frame.side} edge", bore.drill, mark, depth + (reach or 0.0))
+
+
+def _upright(layout: Headstock, id: str, hole: str, of: str, role: str, operation: str, diameter: float,
+             at: tuple[float, float], surface: str, depth: float | None, drill: str) -> Drilling:
+    thick = layout.blank.thickness
+    down = surface == "face"
+    start = (at[0], at[1], 0.0 if down else thick)
+    through = depth is None or depth >= thick
+    reach = thick if depth is None else min(depth, thick)
+    return Drilling(id, hole, of, role, operation, diameter, start, (0.0, 0.0, 1.0 if down else -1.0), reach,
+                    through, surface, drill, start, reach)

@@ -1,0 +1,146 @@
+"""The numbers of a side bore: mark, tilt, stop depth and the window that its depth must hit.
+
+Formulas: with the outward unit normal n at the seat P and the square edge at
+x = W, the axis meets the square edge lambda = (W - P_x) / n_x farther out, at
+y = P_y + lambda n_y; the table tilts by atan2(n_y, n_x), mirrored on the bass side.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import shapely
+from shapely.geometry import LineString
+
+from geometry.curves.polygons import polygon
+from geometry.layout.blank import Side
+from geometry.layout.headstock import Headstock
+from geometry.layout.slots import slot_path
+from geometry.solids.drilling import Drilling, drill_for, holes, point_length
+from geometry.solids.frames import Frame, frame
+from geometry.vectors import Vec3
+
+
+@dataclass(frozen=True, slots=True)
+class Crossing:
+    """Where an axis runs through a slot: from the rail side to the inner wall, mm from the seat."""
+
+    slot: str
+    enters: float
+    leaves: float
+
+
+@dataclass(frozen=True, slots=True)
+class SideBore:
+    """What the maker sets for one side tuner (mm, rad)."""
+
+    tuner: str
+    side: Side
+    along: float
+    seat: Vec3
+    tilt: float
+    """positive when the bore climbs towards the tip on its way out"""
+    mark: Vec3 | None
+    """where the axis meets the square edge"""
+    squared_miss: float
+    """how far a line squared across from the seat would miss the mark along y"""
+    waste: float
+    """length of the bore through the waste outside the outline"""
+    stop_full: float
+    """from the square edge to the full diameter's end"""
+    stop_point: float
+    """from the square edge to the drill's point"""
+    point: float
+    """length of the drill's point"""
+    depth: float
+    """from the seat to the full diameter's end"""
+    crossing: Crossing | None
+    """the first slot on the way"""
+    string_hole: float
+    """from the seat to the string hole in the post"""
+    rock: float
+    """gap or rocking height of the flat plate on the curved edge"""
+    turns_with: tuple[str, ...]
+    """side tuners drilled at the same table setting with the blank turned over"""
+
+
+def side_bore(layout: Headstock, tuner_id: str) -> SideBore | None:
+    """The numbers of a tuner's post bore, or None when it is not a side tuner with a post bore."""
+    tuner = layout.tuner(tuner_id)
+    pattern = layout.pattern(tuner.pattern)
+    if pattern.mount != "side":
+        return None
+    placed = frame(layout, tuner)
+    bore = next((d for hole in holes(layout) if hole.of == tuner_id
+                 for d in hole.drillings if d.role == "post"), None)
+    if bore is None:
+        return None
+    tilt = tilt_of(placed)
+    waste = bore.stop - bore.depth
+    drill = drill_for(layout, bore)
+    point = point_length(drill) if drill else 0.3 * bore.diameter
+    seat = placed.seat
+    foot = pattern.seat
+    return SideBore(
+        tuner_id, placed.side, seat.along, placed.origin, tilt, bore.mark, waste * seat.normal[1], waste,
+        bore.stop, bore.stop + point, point, bore.depth, crossing(layout, bore), pattern.post.string_hole,
+        plate_gap(foot.before + foot.behind, seat.curvature), shared_tilts(layout, tuner_id))
+
+
+def tilt_of(frame: Frame) -> float:
+    """Tilt of the bore from the square edge's normal, rad: positive when the outward axis leans to the tip."""
+    out = (-frame.w[0], -frame.w[1])
+    return math.atan2(out[1], abs(out[0]))
+
+
+def plate_gap(length: float, curvature: float) -> float:
+    """Height in mm by which a flat plate of `length` mm rocks on or bridges an edge of that curvature (1/mm).
+
+    R - sqrt(R^2 - (L/2)^2); a plate longer than the circle is wide gives R.
+    """
+    if curvature == 0:
+        return 0.0
+    radius = abs(1 / curvature)
+    return radius - math.sqrt(max(0.0, radius * radius - length * length / 4))
+
+
+def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
+    """The first slot that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm."""
+    start, d = bore.start, bore.direction
+    axis = LineString([start[:2], (start[0] + d[0] * 400, start[1] + d[1] * 400)])
+    found: list[Crossing] = []
+    for slot in layout.slots:
+        if slot.depth is not None and slot.depth <= start[2]:
+            continue
+        inside = shapely.intersection(axis, polygon(slot_path(slot)))
+        for piece in shapely.get_parts(inside):
+            if piece.length > 0:
+                ends = sorted(math.dist(start[:2], c) for c in (piece.coords[0], piece.coords[-1]))
+                found.append(Crossing(slot.id, ends[0], ends[1]))
+    return min(found, key=lambda c: c.enters, default=None)
+
+
+def shared_tilts(layout: Headstock, tuner_id: str, tolerance: float = math.radians(0.05)) -> tuple[str, ...]:
+    """Side tuners that need the same table setting when the blank is turned over about the centreline.
+
+    Opposite bores with the same tilt share it exactly when both axes lie at
+    half the thickness; others are left out.
+    """
+    own = frame(layout, layout.tuner(tuner_id))
+    if abs(own.origin[2] - layout.blank.thickness / 2) > 1e-6:
+        return ()
+    found = []
+    for tuner in layout.tuners:
+        if tuner.id == tuner_id or layout.pattern(tuner.pattern).mount != "side":
+            continue
+        other = frame(layout, tuner)
+        if (other.side != own.side and abs(other.origin[2] - own.origin[2]) <= 1e-6
+                and abs(tilt_of(other) - tilt_of(own)) <= tolerance):
+            found.append(tuner.id)
+    return tuple(found)
+
+
+def block_height(tilt: float, base: float = 100.0) -> float:
+    """Height in mm under the raised side that tilts a base of `base` mm by `tilt` rad: base * sin(tilt)."""
+    return base * math.sin(abs(tilt))
