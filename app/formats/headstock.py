@@ -58,7 +58,7 @@ def read(path: Path) -> Headstock:
 
 def encode(layout: Headstock) -> bytes:
     """The layout as file bytes: UTF-8, two spaces of indent, short lists on one line, final newline."""
-    return (_lines(msgspec.to_builtins(layout), 0) + "\n").encode()
+    return (_lines(_plain(msgspec.to_builtins(layout)), 0) + "\n").encode()
 
 
 def write(layout: Headstock, path: Path) -> None:
@@ -110,6 +110,15 @@ def _sentence(error: Exception) -> str:
         return "it is nested too deeply."
     text = str(error).strip().rstrip(".")
     return text[0].upper() + text[1:] + "." if text else "it cannot be read."
+
+
+def _plain(value: object) -> object:
+    """Lists for tuples, and whole numbers without a decimal point, so that a second save gives the same bytes."""
+    if isinstance(value, dict):
+        return {key: _plain(item) for key, item in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(item) for item in value]
+    return int(value) if isinstance(value, float) and value.is_integer() else value
 
 
 def _lines(value: object, depth: int) -> str:
