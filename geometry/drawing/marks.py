@@ -1,0 +1,78 @@
+"""Marks of a drawing: frozen values that tests can compare, in mm, y up.
+
+A mark carries the name of a style (what it is, not how it looks), the id of
+the feature that owns it ("" for none), and exact curves. Each consumer decides
+how a style looks: colours on the screen, layers in DXF, line weights on paper.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.curves import Path
+from geometry.vectors import Vec2
+
+STYLES = (
+    "blank", "waste", "wood", "outline", "slot", "template", "post bore", "counterbore", "clearance bore",
+    "screw pilot", "pin hole", "hole", "locating pin hole", "side bore", "axis", "seat", "button", "post",
+    "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile",
+)
+"""Every style a mark may have."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A line along a path."""
+
+    path: Path
+    style: str
+    owner: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """A filled area with openings, outlined too."""
+
+    outer: Path
+    style: str
+    owner: str = ""
+    openings: tuple[Path, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Disc:
+    """A true circle."""
+
+    centre: Vec2
+    radius: float
+    style: str
+    owner: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cross:
+    """Two hairlines that mark a point: half arms of `arm` mm, turned by `angle` rad."""
+
+    centre: Vec2
+    arm: float
+    style: str = "cross"
+    owner: str = ""
+    angle: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """Text of `height` mm (capital height), turned by `angle` rad about its anchor."""
+
+    text: str
+    at: Vec2
+    height: float
+    style: str = "note"
+    owner: str = ""
+    angle: float = 0.0
+    anchor: Literal["left", "middle", "right"] = "left"
+
+
+Mark = Stroke | Area | Disc | Cross | Label
+Drawing = tuple[Mark, ...]

@@ -1,0 +1,75 @@
+"""What rubs on the template, and how far the cut lies from the template's edge.
+
+Offset o = (follower diameter - cutter diameter) / 2. Inside an opening the cut
+lies o inside the template's edge, so the opening is the slot grown by o.
+Outside a template the cut lies o outside it, so the template is the outline
+shrunk by o. o may be negative.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves.polygons import grown, polygon
+from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
+from geometry.layout.outline import loop_path
+from geometry.layout.shop import GuideBush, RouterBit
+from geometry.layout.slots import Slot, slot_path
+
+
+@dataclass(frozen=True, slots=True)
+class Follower:
+    """The chosen bit and what guides it (mm)."""
+
+    bit: RouterBit
+    bush: GuideBush | None
+    diameter: float
+    kind: str
+    """guide bush, bearing on the tip, bearing on the shank, or bare shank"""
+
+    @property
+    def offset(self) -> float:
+        """From the template's edge to the cut, mm; negative when the cutter is wider than the follower."""
+        return (self.diameter - self.bit.cutter) / 2
+
+
+def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
+    """The follower that a bit has with or without a guide bush.
+
+    GeometryError when the bit does not pass the bush, or when a bearing has no diameter.
+    """
+    if bush is not None:
+        if bit.cutter > bush.inner:
+            raise GeometryError(f"The {bit.cutter:g} mm cutter does not pass through the guide bush {bush.id} "
+                                f"with a bore of {bush.inner:g} mm: choose a wider bush or a slimmer bit.")
+        return Follower(bit, bush, bush.outer, "guide bush")
+    if bit.bearing == "none":
+        return Follower(bit, None, bit.shank, "bare shank")
+    if bit.bearing_diameter is None:
+        raise GeometryError(f"The bit {bit.id} has a bearing without a diameter: enter it in the rack.")
+    return Follower(bit, None, bit.bearing_diameter, f"bearing on the {bit.bearing}")
+
+
+def follower(layout: Headstock) -> Follower | None:
+    """The follower chosen for the template, or None when no bit is chosen."""
+    chosen = layout.template
+    bit = next((b for b in layout.rack.bits if b.id == chosen.bit), None)
+    if bit is None:
+        return None
+    return follower_of(bit, next((b for b in layout.rack.bushes if b.id == chosen.bush), None))
+
+
+def template_opening(slot: Slot, offset: float) -> BaseGeometry:
+    """The template opening for a slot: its wall grown by `offset` mm (shrunk when negative).
+
+    May be empty when a negative offset closes the slot.
+    """
+    return grown(polygon(slot_path(slot)), offset)
+
+
+def template_outline(layout: Headstock, offset: float) -> BaseGeometry:
+    """The outside template for the outline: shrunk by `offset` mm (grown when negative)."""
+    return grown(polygon(loop_path(layout.outline)), -offset)
