@@ -1,0 +1,1 @@
+"""What can be asked for on the command line: one file for each command."""

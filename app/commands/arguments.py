@@ -1,0 +1,110 @@
+"""The words of the command line and what they mean."""
+
+import argparse
+import sys
+from pathlib import Path
+from typing import NoReturn
+
+from app import __version__
+
+PAPERS = ("A4", "A3", "Letter", "Tabloid")
+UNITS = ("mm", "cm", "inch")
+FILE_ENDING = ".headstock.json"
+
+WITHOUT_WINDOW = {
+    "check": "print what is wrong with a layout",
+    "sheets": "write everything to print and cut",
+    "outline": "make a layout from a drawing, DXF or SVG",
+    "schema": "print the JSON Schema of the layout file",
+}
+"""The commands that need no display, and what each is for."""
+
+
+def parse(words: list[str]) -> argparse.Namespace:
+    """The request that these words make; its `command` is `window` or a key of WITHOUT_WINDOW.
+
+    Leaves by SystemExit after --help and --version (code 0), and with one
+    sentence on standard error for words that make no sense (code 2).
+    """
+    name = words[0] if words else ""
+    if name in WITHOUT_WINDOW:
+        return _PARSERS[name]().parse_args(words[1:], argparse.Namespace(command=name))
+    return _window().parse_args(words, argparse.Namespace(command="window"))
+
+
+def program() -> str:
+    """How this process was called, as the maker would type it again."""
+    called = Path(sys.argv[0]).name if sys.argv else ""
+    return "pegwright" if called.lower().startswith("pegwright") else "python3 -m app"
+
+
+class _Parser(argparse.ArgumentParser):
+    """A parser that says what is wrong in one sentence."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{message[:1].upper()}{message[1:]}; see {self.prog} --help.\n")
+
+
+def _parser(name: str, about: str) -> _Parser:
+    prog = program() if name == "window" else f"{program()} {name}"
+    return _Parser(prog=prog, description=about, allow_abbrev=False, formatter_class=argparse.RawDescriptionHelpFormatter)
+
+
+def _window() -> _Parser:
+    parser = _parser("window", "Pegwright plans the holes, slots and templates of a guitar headstock.")
+    width = max(map(len, WITHOUT_WINDOW))
+    listed = "\n".join(f"  {program()} {name.ljust(width)}  {about}" for name, about in WITHOUT_WINDOW.items())
+    parser.epilog = f"commands that need no window (each has its own --help):\n{listed}"
+    parser.add_argument("file", nargs="?", type=Path, metavar="FILE", help=f"a layout (*{FILE_ENDING}) to open; without it an invented demo")
+    parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
+    return parser
+
+
+def _check() -> _Parser:
+    parser = _parser(
+        "check",
+        "Print the snags of a layout: what is wrong, where, and what would cure it.\n"
+        "Exit code 0: nothing spoils the work; 1: something does; 2: the file cannot be read.",
+    )
+    parser.add_argument("file", type=Path, metavar="FILE", help="the layout to check")
+    parser.add_argument("--json", action="store_true", help="print one JSON object with snags, holes and counts (mm)")
+    return parser
+
+
+def _sheets() -> _Parser:
+    parser = _parser("sheets", "Write the template as DXF, SVG and PDF, the hole table and the other sheets at full size.")
+    parser.add_argument("file", type=Path, metavar="FILE", help="the layout to print")
+    parser.add_argument("--out", type=Path, required=True, metavar="DIR", help="the folder to write into; made if it is not there")
+    parser.add_argument("--paper", type=_one_of(PAPERS), default="A4", metavar="|".join(PAPERS), help="the paper in the printer (default A4)")
+    return parser
+
+
+def _outline() -> _Parser:
+    parser = _parser(
+        "outline",
+        "Make a layout from a drawing: the largest closed loop becomes the outline, the loops inside it slots and holes.",
+    )
+    parser.add_argument("drawing", type=Path, metavar="DRAWING", help="a DXF or SVG file")
+    parser.add_argument("--out", type=Path, required=True, metavar=f"NEW{FILE_ENDING}", help="the layout to write")
+    parser.add_argument("--unit", type=_one_of(UNITS), metavar="|".join(UNITS), help="the unit of the drawing, if it does not say or says it wrongly")
+    parser.add_argument("--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)")
+    return parser
+
+
+def _schema() -> _Parser:
+    return _parser("schema", "Print the JSON Schema of the layout file.")
+
+
+def _one_of(words: tuple[str, ...]):
+    """A reader of one of these words in any case."""
+    known = {word.lower(): word for word in words}
+
+    def read(text: str) -> str:
+        if text.lower() not in known:
+            raise argparse.ArgumentTypeError(f"{text!r} is not one of {', '.join(words)}")
+        return known[text.lower()]
+
+    return read
+
+
+_PARSERS = {"check": _check, "sheets": _sheets, "outline": _outline, "schema": _schema}

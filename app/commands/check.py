@@ -1,0 +1,23 @@
+"""`python3 -m app check FILE [--json]`: what is wrong with a layout."""
+
+import argparse
+import json
+
+from app.formats import headstock
+from geometry.checks import check
+
+from .report import check_lines, check_report
+
+SOMETHING_SPOILS = 1
+
+
+def run(request: argparse.Namespace) -> int:
+    """Print the snags; the exit code is 0 when none spoils the work, else 1. FormatError for an unreadable file."""
+    layout = headstock.read(request.file)
+    result = check(layout)
+    if request.json:
+        print(json.dumps(check_report(result), indent=2, allow_nan=False))
+    else:
+        for line in check_lines(layout.name, result):
+            print(line)
+    return SOMETHING_SPOILS if result.spoils else 0

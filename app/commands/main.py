@@ -1,0 +1,107 @@
+"""From the words of the command line to an exit code."""
+
+import argparse
+import importlib
+import os
+import sys
+from pathlib import Path
+
+from app.setup import start
+from app.setup.system import display_missing, ensure_window_libraries
+from app.setup.trouble import SetupTrouble
+
+from .arguments import WITHOUT_WINDOW, parse, program
+
+FAILED = 2
+STOPPED = 130
+TRACE = "PEGWRIGHT_TRACE"
+"""Set this in the environment to see where in the program a fault of its own arose."""
+
+
+def main_with_setup(words: list[str]) -> int:
+    """Do what the words ask, after setting up what is missing; the exit code.
+
+    Words that make no sense, files that are not there and a display that is
+    not there are told before anything is fetched.
+    """
+    request = parse(words)
+    try:
+        sentence = _hopeless(request)
+        if sentence:
+            return _say(sentence)
+        start.ensure(["app"])
+        if request.command == "window":
+            ensure_window_libraries()
+    except SetupTrouble as trouble:
+        return _say(str(trouble))
+    except KeyboardInterrupt:
+        return STOPPED
+    return run(request)
+
+
+def run(request: argparse.Namespace) -> int:
+    """Carry out a request in a Python that has every part; the exit code.
+
+    Whatever goes wrong with the maker's files ends as one sentence on standard
+    error and exit code 2.
+    """
+    from app.formats.errors import FormatError
+    from geometry.errors import GeometryError
+
+    try:
+        command = importlib.import_module(f"app.commands.{request.command}")
+        code = command.run(request)
+        sys.stdout.flush()
+        return code
+    except (FormatError, GeometryError) as error:
+        return _say(str(error))
+    except BrokenPipeError:
+        _forget_output()
+        return FAILED
+    except OSError as error:
+        return _say(_about_file(error))
+    except KeyboardInterrupt:
+        return STOPPED
+    except Exception as error:
+        if os.environ.get(TRACE):
+            raise
+        return _say(
+            f"Pegwright met a fault of its own ({type(error).__name__}: {error}); please report it with what {TRACE}=1 in the environment shows."
+        )
+
+
+def _hopeless(request: argparse.Namespace) -> str | None:
+    """Why this request cannot succeed whatever is installed, in one sentence; None if it may."""
+    for named in ("file", "drawing"):
+        path: Path | None = getattr(request, named, None)
+        if path is None:
+            continue
+        if path.is_dir():
+            return f"{path} is a folder: name a file in it."
+        if not path.exists():
+            return f"There is no file {path}: check its name and folder."
+    if request.command == "window" and display_missing(os.environ):
+        named = ", ".join(WITHOUT_WINDOW)
+        return (
+            f"There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): start from a desktop, "
+            f"or use a command that needs none: {named} ({program()} --help tells about them)."
+        )
+    return None
+
+
+def _about_file(error: OSError) -> str:
+    what = f"{error.filename}: " if error.filename else ""
+    return f"{what}{error.strerror or error}: check that the file and its folder are there and may be read and written."
+
+
+def _say(sentence: str) -> int:
+    """One sentence on standard error; the exit code that goes with it."""
+    print(" ".join(sentence.split()), file=sys.stderr)
+    return FAILED
+
+
+def _forget_output() -> None:
+    """Whoever read our output has gone: let nothing more be written, nor complained about at exit."""
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, sys.stdout.fileno())
+    os.close(nowhere)

@@ -1,0 +1,103 @@
+"""What `check` says about a layout: as data for other programs and as lines for the maker."""
+
+from collections.abc import Iterator
+
+from geometry.checks import CheckResult, Snag
+from geometry.solids import Drilling
+
+GRADES = ("spoils the work", "tight", "note")
+LOCATING = "locating"
+DIGITS = 6
+"""Decimals of a number in the report: a millionth of a millimetre, the tolerance of the checks."""
+
+
+def check_report(result: CheckResult) -> dict:
+    """The result in builtin types, lengths in mm (a snag measured in something else carries its `unit`).
+
+    `holes` has one entry for each trip of a drill (a counterbore and its bore
+    are two, with the same `hole`), `pins` the same for the locating pins, which
+    the counts leave out.
+    """
+    drillings = [drilling for hole in result.holes for drilling in hole.drillings]
+    return {
+        "snags": [_snag(snag) for snag in result.snags],
+        "holes": [_drilling(drilling) for drilling in drillings if drilling.role != LOCATING],
+        "pins": [_drilling(drilling) for drilling in drillings if drilling.role == LOCATING],
+        "counts": {
+            "holes": result.counts.holes,
+            "counterbores": result.counts.counterbores,
+            "drilling": result.counts.drilling,
+            "pins": result.counts.pins,
+        },
+    }
+
+
+def check_lines(name: str, result: CheckResult) -> Iterator[str]:
+    """The result as lines of text: the counts, how many snags of each grade, then each snag, worst first."""
+    counts = result.counts
+    yield name
+    yield ", ".join(
+        [
+            _many(counts.holes, "hole"),
+            _many(counts.counterbores, "counterbore"),
+            _many(counts.drilling, "drilling"),
+            _many(counts.pins, "locating pin"),
+        ]
+    ) + "."
+    yield summary(result)
+    width = max(map(len, GRADES))
+    for snag in result.snags:
+        x, y, z = snag.where
+        yield ""
+        yield f"{snag.grade.ljust(width)}  {snag.text}"
+        if snag.cure:
+            yield f"{' ' * width}  Cure: {snag.cure}"
+        yield f"{' ' * width}  Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm."
+
+
+def summary(result: CheckResult) -> str:
+    """How many snags of each grade, in one sentence."""
+    if not result.snags:
+        return "No snags."
+    found = {grade: sum(snag.grade == grade for snag in result.snags) for grade in GRADES}
+    spoiling = found["spoils the work"]
+    return f"{spoiling} {'spoils' if spoiling == 1 else 'spoil'} the work, {found['tight']} tight, {_many(found['note'], 'note')}."
+
+
+def _snag(snag: Snag) -> dict:
+    return {
+        "kind": snag.kind,
+        "grade": snag.grade,
+        "between": list(snag.between),
+        "where": _numbers(snag.where),
+        "measured": _number(snag.measured),
+        "needed": _number(snag.needed),
+        "unit": snag.unit,
+        "text": snag.text,
+        "cure": snag.cure,
+    }
+
+
+def _drilling(drilling: Drilling) -> dict:
+    return {
+        "id": drilling.id,
+        "hole": drilling.hole,
+        "of": drilling.of,
+        "operation": drilling.operation,
+        "diameter": _number(drilling.diameter),
+        "start": _numbers(drilling.start),
+        "direction": [float(part) for part in drilling.direction],
+        "depth": _number(drilling.depth),
+    }
+
+
+def _number(value: float | None) -> float | None:
+    return None if value is None else round(float(value), DIGITS) + 0.0
+
+
+def _numbers(values: tuple[float, ...]) -> list[float | None]:
+    return [_number(value) for value in values]
+
+
+def _many(count: int, one: str) -> str:
+    return f"{count} {one}" if count == 1 else f"{count} {one}s"

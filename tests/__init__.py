@@ -1,0 +1,1 @@
+"""The tests of Pegwright; `python3 -m tests` runs them all."""
