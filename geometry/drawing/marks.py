@@ -42,12 +42,13 @@ class Area:
 
 @dataclass(frozen=True, slots=True)
 class Disc:
-    """A true circle."""
+    """A true circle. `hidden` says that it lies on the far side of what is looked at: dashed, never pricked."""
 
     centre: Vec2
     radius: float
     style: str
     owner: str = ""
+    hidden: bool = False
 
 
 @dataclass(frozen=True, slots=True)

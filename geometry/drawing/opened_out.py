@@ -1,0 +1,128 @@
+"""The opened-out view: the face in the middle, both square edges folded flat beside it.
+
+The face keeps its own coordinates. A point (W, y, z) of the treble square edge
+is drawn at (W + z, y), a point (-W, y, z) of the bass edge at (-W - z, y), so
+paper printed from it wraps round the blank with its marks in place.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from geometry.curves import Path
+from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.same import Same
+from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
+from geometry.errors import GeometryError
+from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, loop_path, slot_path
+from geometry.solids import holes
+
+TITLE = 3.2
+"""Capital height of the names over the face and the edges, mm."""
+SIDES = ("bass", "treble")
+
+
+def opened_out(layout: Headstock) -> Drawing:
+    """The whole view as one display list, in the order in which it is painted."""
+    return tuple(mark for group in opened_out_groups(layout).values() for mark in group)
+
+
+def opened_out_groups(layout: Headstock) -> dict[str, Drawing]:
+    """The view by owner, in the order in which it is painted.
+
+    Keys: "blank", "outline", the ids of slots, ears, tuners, holes and pins,
+    and "nut". A group whose inputs did not change since an earlier call is the
+    same object, so a consumer need only rebuild what `is not` what it holds.
+    A feature that makes no shape yet has an empty group: the checks say why.
+    """
+    groups: dict[str, Drawing] = {}
+
+    def put(owner: str, marks: Drawing) -> None:
+        groups[owner] = groups[owner] + marks if owner in groups else marks
+
+    put("blank", _blank(layout.blank))
+    put("outline", _wood(Same(layout.outline), layout.slots))
+    for slot in layout.slots:
+        put(slot.id, _slot(slot))
+    for ear in layout.ears:
+        put(ear.id, _ear(ear, layout.blank))
+    put("nut", _nut(layout.nut))
+    for tuner in layout.tuners:
+        put(tuner.id, tuner_marks(layout, tuner))
+    for single in (*layout.holes, *layout.pins):
+        put(single.id, _single(single, layout.blank, Same(layout.outline)))
+    return groups
+
+
+def feature_marks(layout: Headstock, feature_id: str) -> Drawing:
+    """The marks of one owner; empty for an id that the layout does not have."""
+    return opened_out_groups(layout).get(feature_id, ())
+
+
+def blank_box(blank: Blank) -> tuple[float, float, float, float]:
+    """(min x, min y, max x, max y) of the face with both edges folded out, mm."""
+    return (-blank.bass - blank.thickness, -blank.behind, blank.treble + blank.thickness, blank.tip)
+
+
+@lru_cache(maxsize=16)
+def _blank(blank: Blank) -> Drawing:
+    low, high = -blank.behind, blank.tip
+    x0, _, x1, _ = blank_box(blank)
+    marks: list[Mark] = [
+        Area(rectangle(x0, low, -blank.bass, high), "blank", "blank"),
+        Area(rectangle(blank.treble, low, x1, high), "blank", "blank"),
+        Area(rectangle(-blank.bass, low, blank.treble, high), "waste", "blank"),
+    ]
+    marks += [Stroke(straight((blank.edge_x(side), low), (blank.edge_x(side), high)), "fold", "blank")
+              for side in SIDES]
+    marks.append(Stroke(straight((0.0, low), (0.0, high)), "centreline", "blank"))
+    names = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
+             ((x1 + blank.treble) / 2, "treble edge"))
+    marks += [Label(text, (x, high + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
+    return tuple(marks)
+
+
+@lru_cache(maxsize=64)
+def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
+    try:
+        path = loop_path(outline.value)
+    except GeometryError:
+        return ()
+    through = (_wall(slot) for slot in slots if slot.depth is None)
+    openings = tuple(wall for wall in through if wall is not None)
+    return (Area(path, "wood", "outline", openings), Stroke(path, "outline", "outline"))
+
+
+@lru_cache(maxsize=64)
+def _slot(slot: Slot) -> Drawing:
+    wall = _wall(slot)
+    return () if wall is None else (Area(wall, "slot", slot.id),)
+
+
+def _wall(slot: Slot) -> Path | None:
+    try:
+        return slot_path(slot)
+    except GeometryError:
+        return None
+
+
+@lru_cache(maxsize=16)
+def _ear(ear: Ear, blank: Blank) -> Drawing:
+    edge = blank.edge_x(ear.side)
+    glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+    ends = [chain((folded(blank, ear.side, y, blank.thickness), (edge, y), (glue, y))) for y in (ear.start, ear.end)]
+    line = straight((glue, ear.start), (glue, ear.end))
+    return tuple(Stroke(path, "glue line", ear.id) for path in (line, *ends))
+
+
+@lru_cache(maxsize=16)
+def _nut(nut: Nut) -> Drawing:
+    return (Stroke(straight((-nut.width / 2, 0.0), (nut.width / 2, 0.0)), "nut line", "nut"),)
+
+
+@lru_cache(maxsize=128)
+def _single(single: SingleHole | Pin, blank: Blank, outline: Same[Loop]) -> Drawing:
+    only = {"pins": (single,)} if isinstance(single, Pin) else {"holes": (single,)}
+    alone = Headstock(name="", blank=blank, outline=outline.value, **only)
+    return tuple(upright_marks((d for hole in holes(alone) for d in hole.drillings), single.id))

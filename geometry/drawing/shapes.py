@@ -1,0 +1,27 @@
+"""Plain paths that several drawings need."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from geometry.curves import Line, Path
+from geometry.vectors import Vec2
+
+
+def straight(a: Vec2, b: Vec2) -> Path:
+    """One straight line from a to b (mm)."""
+    return Path((Line(a, b),))
+
+
+def chain(points: Sequence[Vec2], closed: bool = False) -> Path:
+    """Straight lines through points (mm) in their order, closed back to the first when asked.
+
+    GeometryError for fewer than two points.
+    """
+    ends = [*points[1:], points[0]] if closed else points[1:]
+    return Path(tuple(Line(a, b) for a, b in zip(points, ends, strict=False)), closed)
+
+
+def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:
+    """A closed upright rectangle between two corners (mm), counter-clockwise when x0 < x1 and y0 < y1."""
+    return chain(((x0, y0), (x1, y0), (x1, y1), (x0, y1)), closed=True)
