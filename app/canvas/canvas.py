@@ -1,0 +1,141 @@
+"""The canvas: rulers, the opened-out view, grips, guides and snags in one widget."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QGraphicsScene, QGridLayout, QWidget
+
+from app.canvas.handles import GripLayer
+from app.canvas.layer import MarkLayer
+from app.canvas.rulers import THICK, Ruler
+from app.canvas.snag_marks import SnagLayer
+from app.canvas.view import CanvasView, Grid
+from app.look.theme import DAY, Theme
+from geometry.checks import Snag
+from geometry.drawing import Drawing
+from geometry.drawing.opened_out import opened_out_groups
+from geometry.layout import Headstock, Loop
+from geometry.units import LengthUnit
+
+
+class _Scene(QGraphicsScene):
+    """A scene that paints its own paper."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.theme = DAY
+        self.grid = Grid()
+        self.scale = 3.0
+
+    def drawBackground(self, painter: QPainter, area: QRectF) -> None:
+        self.grid.paint(painter, area, self.scale, QColor(self.theme.paper), QColor(self.theme.line))
+
+
+class Canvas(QWidget):
+    """Shows a layout and reports what the hand does on it. It changes nothing itself."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._scene = _Scene(self)
+        self._scene.theme = theme
+        self._scene.setSceneRect(-2000, -2000, 4000, 4000)
+        self._scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
+        self.view = CanvasView(self._scene, self)
+        self.view.looked.connect(self._looked)
+        self._top = Ruler(self.view, False, theme, self)
+        self._left = Ruler(self.view, True, theme, self)
+        self._corner = QWidget(self)
+        self._corner.setFixedSize(THICK, THICK)
+        self._corner.setAutoFillBackground(True)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setSpacing(0)
+        grid.addWidget(self._corner, 0, 0)
+        grid.addWidget(self._top, 0, 1)
+        grid.addWidget(self._left, 1, 0)
+        grid.addWidget(self.view, 1, 1)
+        small = self.font()
+        small.setPixelSize(11)
+        self._marks = MarkLayer(self._scene, theme, small)
+        self._guides = MarkLayer(self._scene, theme, small, raised=25.0)
+        self._grips = GripLayer(self._scene, theme)
+        bold = self.font()
+        bold.setPixelSize(12)
+        bold.setBold(True)
+        self._snags = SnagLayer(self._scene, theme, bold)
+        self.set_theme(theme)
+
+    def sizeHint(self) -> QSize:
+        return QSize(820, 760)
+
+    # ---- what to show ---------------------------------------------------
+    def show_layout(self, layout: Headstock) -> None:
+        """Draw a layout; only what differs from the last one is touched."""
+        self._marks.show(opened_out_groups(layout))
+
+    def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
+        """Mark snags (with the text of their numbers) and colour the features they are about."""
+        self._snags.show(snags)
+        states: dict[str, str] = {}
+        for snag, _ in snags:
+            if snag.grade == "note":
+                continue
+            word = "spoils" if snag.grade == "spoils the work" else "tight"
+            for id in snag.between:
+                if states.get(id) != "spoils":
+                    states[id] = word
+        for id in held:
+            states[id] = f"{states.get(id, '')} held".strip()
+        self._marks.set_states(states)
+
+    def choose_snag(self, snag: Snag | None) -> None:
+        """Go to a snag and ring it."""
+        self._snags.choose(snag)
+        if snag is not None and not self.view.shows(*snag.where[:2]):
+            self.view.look_at(*snag.where[:2])
+
+    def show_guides(self, marks: Drawing) -> None:
+        """Temporary marks above the drawing."""
+        self._guides.show({"guides": marks} if marks else {})
+
+    def show_grips(self, loop: Loop | None, node: int | None = None) -> None:
+        """Nodes and handles of the loop in hand."""
+        self._grips.show(loop, node)
+
+    # ---- how to show it -------------------------------------------------
+    def fit(self, layout: Headstock) -> None:
+        """Bring the whole opened-out view into the window."""
+        b = layout.blank
+        left, right = -b.bass - b.thickness, b.treble + b.thickness
+        self.view.fit(QRectF(left - 12, -b.behind - 6, right - left + 24, b.tip + b.behind + 16))
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Rule in mm or inches; the grid follows."""
+        self._top.set_unit(unit)
+        self._left.set_unit(unit)
+        self._scene.grid.step_mm = 10.0 if unit == "mm" else 6.35
+        self._scene.invalidate()
+
+    def set_grid_visible(self, visible: bool) -> None:
+        """Rule the paper or leave it plain."""
+        self._scene.grid.visible = visible
+        self._scene.invalidate()
+
+    @property
+    def grid_step(self) -> float:
+        """Grid spacing in mm."""
+        return self._scene.grid.step_mm
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint everything in another set of colours."""
+        self._scene.theme = theme
+        for layer in (self._marks, self._guides, self._grips, self._snags, self._top, self._left):
+            layer.set_theme(theme)
+        palette = self._corner.palette()
+        palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))
+        self._corner.setPalette(palette)
+        self._scene.invalidate()
+
+    def _looked(self) -> None:
+        self._scene.scale = self.view.pixels_per_mm

@@ -1,0 +1,126 @@
+"""The drawing on the canvas: one graphics item per feature and style, changed in place."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QFont, QPainterPath
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene, QGraphicsSimpleTextItem
+
+from app.canvas.paths import add_mark
+from app.canvas.styles import LOOKS, pen_and_brush
+from app.look.theme import Theme
+from geometry.drawing import Drawing, Label
+
+
+class MarkLayer:
+    """Owns the items of a display list that is grouped by feature.
+
+    `show` takes the whole list each time and touches only the features whose
+    marks changed, so a drag repaints what moved and nothing else.
+    """
+
+    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont, raised: float = 0.0) -> None:
+        self._scene = scene
+        self._theme = theme
+        self._font = font
+        self._raised = raised
+        self._marks: dict[str, Drawing] = {}
+        self._lines: dict[tuple[str, str], QGraphicsPathItem] = {}
+        self._labels: dict[str, list[QGraphicsSimpleTextItem]] = {}
+        self._states: dict[str, str] = {}
+
+    def show(self, groups: dict[str, Drawing]) -> None:
+        """Make the items match the marks of each owner."""
+        for owner in [known for known in self._marks if known not in groups]:
+            self._drop(owner)
+        for owner, marks in groups.items():
+            before = self._marks.get(owner)
+            if before is marks or before == marks:
+                continue
+            self._marks[owner] = marks
+            self._rebuild(owner, marks)
+
+    def set_states(self, states: dict[str, str]) -> None:
+        """Say which features are held or snagged (see styles.pen_and_brush); absent ones are plain."""
+        changed = {o for o in states.keys() | self._states.keys() if states.get(o, "") != self._states.get(o, "")}
+        self._states = dict(states)
+        for (owner, style), item in self._lines.items():
+            if owner in changed:
+                self._style(item, owner, style)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint everything in another set of colours."""
+        self._theme = theme
+        for (owner, style), item in self._lines.items():
+            self._style(item, owner, style)
+        for owner, items in self._labels.items():
+            for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
+                item.setBrush(pen_and_brush(mark.style, theme, "")[0].color())
+
+    def clear(self) -> None:
+        """Remove every item."""
+        for owner in list(self._marks):
+            self._drop(owner)
+
+    # ---- inside ---------------------------------------------------------
+    def _rebuild(self, owner: str, marks: Drawing) -> None:
+        paths: dict[str, QPainterPath] = {}
+        labels: list[Label] = []
+        for mark in marks:
+            if isinstance(mark, Label):
+                labels.append(mark)
+            else:
+                add_mark(paths.setdefault(mark.style, QPainterPath()), mark)
+        for key in [k for k in self._lines if k[0] == owner and k[1] not in paths]:
+            self._scene.removeItem(self._lines.pop(key))
+        for style, path in paths.items():
+            item = self._lines.get((owner, style))
+            if item is None:
+                item = QGraphicsPathItem()
+                item.setZValue(LOOKS[style].z + self._raised)
+                self._lines[owner, style] = item
+                self._style(item, owner, style)
+                self._scene.addItem(item)
+            item.setPath(path)
+        self._relabel(owner, labels)
+
+    def _relabel(self, owner: str, labels: list[Label]) -> None:
+        items = self._labels.setdefault(owner, [])
+        while len(items) > len(labels):
+            self._scene.removeItem(items.pop())
+        while len(items) < len(labels):
+            item = QGraphicsSimpleTextItem()
+            item.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
+            item.setFont(self._font)
+            item.setZValue(20 + self._raised)
+            self._scene.addItem(item)
+            items.append(item)
+        for item, label in zip(items, labels, strict=True):
+            if item.text() != label.text:
+                item.setText(label.text)
+            item.setBrush(pen_and_brush(label.style, self._theme, "")[0].color())
+            place_label(item, label)
+
+    def _style(self, item: QGraphicsPathItem, owner: str, style: str) -> None:
+        pen, brush = pen_and_brush(style, self._theme, self._states.get(owner, ""))
+        item.setPen(pen)
+        item.setBrush(brush)
+
+    def _drop(self, owner: str) -> None:
+        del self._marks[owner]
+        for key in [k for k in self._lines if k[0] == owner]:
+            self._scene.removeItem(self._lines.pop(key))
+        for item in self._labels.pop(owner, []):
+            self._scene.removeItem(item)
+
+
+def place_label(item: QGraphicsSimpleTextItem, label: Label) -> None:
+    """Put a text item where its label stands: text keeps its size on the screen, its anchor is in mm."""
+    box = item.boundingRect()
+    across = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
+    item.setPos(*label.at)
+    item.setRotation(0.0)
+    turned = item.transform()
+    turned.reset()
+    turned.rotateRadians(-label.angle)
+    turned.translate(-across, -box.height() / 2)
+    item.setTransform(turned)

@@ -1,0 +1,109 @@
+"""Rulers along the canvas, in mm or inches, with a tick at the pointer."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPen
+from PySide6.QtWidgets import QWidget
+
+from app.canvas.view import CanvasView
+from app.look.theme import Theme
+from geometry.units import MM_PER_INCH, LengthUnit
+
+THICK = 22
+
+
+class Ruler(QWidget):
+    """One ruler; it follows the view that it is laid against."""
+
+    def __init__(self, view: CanvasView, upright: bool, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._view = view
+        self._upright = upright
+        self._theme = theme
+        self._unit: LengthUnit = "mm"
+        self._at: float | None = None
+        (self.setFixedWidth if upright else self.setFixedHeight)(THICK)
+        view.looked.connect(self.update)
+        view.hovered.connect(self._follow)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Rule in mm or in inches."""
+        self._unit = unit
+        self.update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
+    def _follow(self, at: tuple[float, float] | None) -> None:
+        old, self._at = self._at, None if at is None else at[1 if self._upright else 0]
+        for value in (old, self._at):
+            if value is not None:
+                p = round(self._pixel(value))
+                self.update(0, p - 3, THICK, 6) if self._upright else self.update(p - 3, 0, 6, THICK)
+
+    def _pixel(self, mm: float) -> float:
+        point = self._view.viewportTransform().map(QPointF(mm, mm))
+        return point.y() if self._upright else point.x()
+
+    def _millimetres(self, pixel: float) -> float:
+        point = self._view.viewportTransform().inverted()[0].map(QPointF(pixel, pixel))
+        return point.y() if self._upright else point.x()
+
+    def _steps(self) -> tuple[float, int]:
+        """(mm between figures, ticks between figures), so that figures stand at least 46 pixels apart."""
+        scale = self._view.pixels_per_mm
+        if self._unit == "mm":
+            choices = ((1, 10), (2, 10), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10), (200, 4), (500, 5))
+            return next(((float(s), n) for s, n in choices if s * scale >= 46), (1000.0, 10))
+        choices = ((1 / 8, 4), (1 / 4, 4), (1 / 2, 8), (1, 8), (2, 4), (5, 5), (10, 10))
+        return next(((s * MM_PER_INCH, n) for s, n in choices if s * MM_PER_INCH * scale >= 46), (508.0, 10))
+
+    def _figure(self, mm: float) -> str:
+        if self._unit == "mm":
+            return f"{mm:g}"
+        from geometry.units import format_length
+        return format_length(mm, "in64" if self._unit == "in64" else "in")
+
+    def paintEvent(self, event) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._theme.bar))
+        ends = sorted((self._millimetres(0), self._millimetres(self.height() if self._upright else self.width())))
+        step, ticks = self._steps()
+        font = QFont(self.font())
+        font.setPixelSize(10)
+        painter.setFont(font)
+        small = step / ticks
+        for i in range(int(ends[0] // small) - 1, int(ends[1] // small) + 2):
+            p = self._pixel(i * small)
+            whole = i % ticks == 0
+            size = 9 if whole else (6 if 2 * i % ticks == 0 else 3)
+            painter.setPen(QPen(QColor(self._theme.dim), 1))
+            if self._upright:
+                painter.drawLine(QPointF(THICK - size, p), QPointF(THICK, p))
+            else:
+                painter.drawLine(QPointF(p, THICK - size), QPointF(p, THICK))
+            if whole:
+                self._write(painter, p, self._figure(round(i * small, 6)))
+        if self._at is not None:
+            p = self._pixel(self._at)
+            painter.setPen(QPen(QColor(self._theme.spoils), 1))
+            painter.drawLine(*((QPointF(0, p), QPointF(THICK, p)) if self._upright else
+                               (QPointF(p, 0), QPointF(p, THICK))))
+        painter.setPen(QPen(QColor(self._theme.line), 1))
+        if self._upright:
+            painter.drawLine(THICK - 1, 0, THICK - 1, self.height())
+        else:
+            painter.drawLine(0, THICK - 1, self.width(), THICK - 1)
+
+    def _write(self, painter: QPainter, p: float, text: str) -> None:
+        if not self._upright:
+            painter.drawText(QRectF(p + 2, 0, 60, 12), Qt.AlignmentFlag.AlignLeft, text)
+            return
+        painter.save()
+        painter.translate(1, p - 2)
+        painter.rotate(-90)
+        painter.drawText(QRectF(0, 0, 60, 12), Qt.AlignmentFlag.AlignLeft, text)
+        painter.restore()

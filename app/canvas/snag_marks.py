@@ -1,0 +1,117 @@
+"""Snags on the canvas: a ring at the place, a sign for the grade, the numbers beside it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
+
+from app.look.signs import sign_path
+from app.look.theme import Theme
+from geometry.checks import Snag
+from geometry.vectors import Vec2
+
+
+class SnagItem(QGraphicsItem):
+    """One snag: ring, leader and a small card with measured and needed. Keeps its size on the screen."""
+
+    def __init__(self, font: QFont) -> None:
+        super().__init__()
+        self._font = font
+        self._text = ""
+        self._grade = "tight"
+        self._colours = ("#000000", "#ffffff")
+        self._box = QRectF()
+        self.chosen = False
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
+        self.setZValue(40)
+
+    def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str) -> None:
+        """Set what the item shows; nothing is repainted when nothing changed."""
+        wanted = (grade, text, (colour, card))
+        if wanted != (self._grade, self._text, self._colours):
+            self.prepareGeometryChange()
+            self._grade, self._text, self._colours = wanted
+            metrics = QFontMetricsF(self._font)
+            size = metrics.boundingRect(text).size()
+            self._box = QRectF(22, -34, size.width() + 28, metrics.height() + 6)
+            self.update()
+        if self.pos() != QPointF(*at):
+            self.setPos(*at)
+
+    def boundingRect(self) -> QRectF:
+        return self._box.united(QRectF(-13, -13, 26, 26)).adjusted(-2, -2, 2, 2)
+
+    def paint(self, painter: QPainter, option, widget=None) -> None:
+        colour, card = (QColor(c) for c in self._colours)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(colour, 2.4 if self.chosen else 1.6))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(QPointF(0, 0), 10, 10)
+        if not self._text:
+            return
+        painter.drawLine(QPointF(8, -8), QPointF(22, -18))
+        card.setAlphaF(0.94)
+        painter.setBrush(card)
+        painter.setPen(QPen(colour, 1.0))
+        painter.drawRoundedRect(self._box, 5, 5)
+        painter.save()
+        painter.translate(self._box.left() + 12, self._box.center().y())
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        painter.drawPath(sign_path(self._grade, 4.5))
+        painter.restore()
+        painter.setPen(colour)
+        painter.setFont(self._font)
+        painter.drawText(self._box.adjusted(21, 0, -5, 0), Qt.AlignmentFlag.AlignVCenter, self._text)
+
+    def shape(self) -> QPainterPath:
+        made = QPainterPath()
+        made.addEllipse(QPointF(0, 0), 12, 12)
+        made.addRect(self._box)
+        return made
+
+
+class SnagLayer:
+    """Owns the snag items; notes stay off the canvas, they have nothing to point at that is wrong."""
+
+    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont) -> None:
+        self._scene = scene
+        self._theme = theme
+        self._font = font
+        self._items: list[SnagItem] = []
+        self._shown: list[tuple[Snag, str]] = []
+        self._chosen: Snag | None = None
+
+    def show(self, snags: list[tuple[Snag, str]]) -> None:
+        """Show these snags, each with the short text of its numbers."""
+        self._shown = [(snag, text) for snag, text in snags if snag.grade != "note"]
+        while len(self._items) > len(self._shown):
+            self._scene.removeItem(self._items.pop())
+        while len(self._items) < len(self._shown):
+            item = SnagItem(self._font)
+            self._scene.addItem(item)
+            self._items.append(item)
+        for item, (snag, text) in zip(self._items, self._shown, strict=True):
+            colour = self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight
+            item.chosen = self._chosen is not None and same_place(snag, self._chosen)
+            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel)
+
+    def choose(self, snag: Snag | None) -> None:
+        """Draw one snag's ring thicker."""
+        self._chosen = snag
+        for item, (shown, _) in zip(self._items, self._shown, strict=True):
+            chosen = snag is not None and same_place(shown, snag)
+            if chosen != item.chosen:
+                item.chosen = chosen
+                item.update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.show(self._shown)
+
+
+def same_place(one: Snag, two: Snag) -> bool:
+    """Whether two snags are about the same kind of thing between the same features."""
+    return one.kind == two.kind and one.between == two.between

@@ -1,0 +1,83 @@
+"""How each style of the display list looks on the screen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QBrush, QColor, QPen
+
+from app.look.theme import Theme
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """Field names of a Theme for line and fill ("" for none), and how they are laid on."""
+
+    line: str
+    fill: str = ""
+    opacity: float = 1.0
+    dash: tuple[float, ...] = ()
+    width: float = 1.0
+    z: float = 5.0
+
+
+LOOKS: dict[str, Look] = {
+    "blank": Look("line", "strip", z=0.0),
+    "waste": Look("", "waste", z=0.5),
+    "wood": Look("", "wood", z=1.0),
+    "outline": Look("edge", width=1.6, z=6.0),
+    "slot": Look("edge", "slot", z=2.0, width=1.2),
+    "template": Look("template", dash=(5, 3), z=7.0),
+    "post bore": Look("edge", "slot", z=6.0),
+    "counterbore": Look("edge", "slot", opacity=0.35, dash=(3, 2), z=5.0),
+    "clearance bore": Look("edge", dash=(3, 2), z=5.5),
+    "screw pilot": Look("edge", "slot", z=6.5),
+    "pin hole": Look("edge", "slot", z=6.5),
+    "hole": Look("edge", "slot", z=6.0),
+    "locating pin hole": Look("template", "slot", z=6.5),
+    "side bore": Look("bore", "bore_fill", opacity=0.55, z=4.0),
+    "axis": Look("bore", dash=(8, 3, 2, 3), z=5.0),
+    "seat": Look("metal", "metal", opacity=0.16, z=3.0),
+    "button": Look("metal", "metal", opacity=0.08, dash=(2, 2), z=2.8),
+    "post": Look("metal", "metal", opacity=0.4, z=6.8),
+    "centreline": Look("bore", dash=(12, 4, 2, 4), z=3.5),
+    "nut line": Look("edge", width=2.4, z=7.0),
+    "fold": Look("dim", dash=(1, 3), z=3.0),
+    "string": Look("string", z=8.0),
+    "glue line": Look("dim", dash=(6, 2, 1, 2, 1, 2), z=3.4),
+    "cross": Look("edge", z=9.0),
+    "dimension": Look("dim", z=9.0),
+    "note": Look("dim", z=9.0),
+    "check bar": Look("ink", z=9.0),
+    "tile": Look("dim", z=9.0),
+}
+
+
+@lru_cache(maxsize=1024)
+def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
+    """Pen and brush of a style; `state` is "", "held", "tight" or "spoils", with " held" appended when both."""
+    look = LOOKS[style]
+    colour = getattr(theme, look.line) if look.line else ""
+    fill = getattr(theme, look.fill) if look.fill else ""
+    width = look.width
+    own = style not in ("seat", "button", "string", "axis", "centreline")
+    if state.startswith(("spoils", "tight")) and own and colour:
+        colour = theme.spoils if state.startswith("spoils") else theme.tight
+    if state.endswith("held") and own:
+        width += 1.2
+    pen = QPen(Qt.PenStyle.NoPen)
+    if colour:
+        pen = QPen(QColor(colour), width)
+        pen.setCosmetic(True)
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        if look.dash:
+            pen.setDashPattern([d / width for d in look.dash])
+    brush = QBrush(Qt.BrushStyle.NoBrush)
+    if fill:
+        tint = QColor(fill)
+        tint.setAlphaF(look.opacity)
+        brush = QBrush(tint)
+    return pen, brush

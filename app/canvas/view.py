@@ -1,0 +1,214 @@
+"""The paper on the bench: zoom, pan, and the pointer in millimetres."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QPainter, QTransform
+from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
+
+from app.tools.pointer import Pointer
+
+SMALLEST, LARGEST = 0.4, 120.0
+"""Pixels per mm between which the view zooms."""
+
+
+class CanvasView(QGraphicsView):
+    """A y-up view in mm. It reports the pointer and leaves to others what that means."""
+
+    pointed = Signal(object)
+    """a geometry-frame Pointer for press, move, release, double click and key"""
+    hovered = Signal(object)
+    """(x, y) in mm, or None when the pointer left"""
+    looked = Signal()
+    """zoom or pan changed"""
+    nudged = Signal(float, float)
+    """arrow keys: steps in x and y"""
+
+    def __init__(self, scene: QGraphicsScene, parent: QWidget | None = None) -> None:
+        super().__init__(scene, parent)
+        self.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.MinimalViewportUpdate)
+        self.setOptimizationFlag(QGraphicsView.OptimizationFlag.DontSavePainterState)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setMouseTracking(True)
+        self.viewport().setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(self.tr("Headstock, opened-out view"))
+        self._scale = 3.0
+        self._panning: QPoint | None = None
+        self._space = False
+        self._pressed = False
+        self._fitted: QRectF | None = None
+        self.setTransform(QTransform.fromScale(self._scale, -self._scale))
+
+    # ---- looking --------------------------------------------------------
+    @property
+    def pixels_per_mm(self) -> float:
+        return self._scale
+
+    def fit(self, area: QRectF) -> None:
+        """Show a whole area (mm); it stays fitted while the window is resized, until the next zoom or pan."""
+        self._fitted = QRectF(area)
+        room = self.viewport().size()
+        if room.width() < 40 or room.height() < 40 or area.isEmpty():
+            return
+        self._scale = min(LARGEST, max(SMALLEST, min((room.width() - 60) / area.width(),
+                                                     (room.height() - 60) / area.height())))
+        self.setTransform(QTransform.fromScale(self._scale, -self._scale))
+        self.centerOn(area.center())
+        self.looked.emit()
+
+    def zoom(self, factor: float, at: QPoint | None = None) -> None:
+        """Zoom about a viewport point (its middle without one)."""
+        at = self.viewport().rect().center() if at is None else at
+        before = self.mapToScene(at)
+        self._scale = min(LARGEST, max(SMALLEST, self._scale * factor))
+        self.setTransform(QTransform.fromScale(self._scale, -self._scale))
+        drift = self.mapFromScene(before) - at
+        self._scroll(drift)
+        self._fitted = None
+        self.looked.emit()
+
+    def look_at(self, x: float, y: float) -> None:
+        """Bring a point (mm) to the middle, zooming in when the whole head is shown."""
+        self._fitted = None
+        if self._scale < 6:
+            self._scale = 6.0
+            self.setTransform(QTransform.fromScale(self._scale, -self._scale))
+        self.centerOn(QPointF(x, y))
+        self.looked.emit()
+
+    def shows(self, x: float, y: float) -> bool:
+        """Whether a point (mm) lies in the window, well inside its border."""
+        return self.viewport().rect().adjusted(30, 30, -30, -30).contains(self.mapFromScene(QPointF(x, y)))
+
+    def _scroll(self, by: QPoint) -> None:
+        horizontal, vertical = self.horizontalScrollBar(), self.verticalScrollBar()
+        horizontal.setValue(horizontal.value() + by.x())
+        vertical.setValue(vertical.value() + by.y())
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        if self._fitted is not None:
+            self.fit(self._fitted)
+        else:
+            self.looked.emit()
+
+    def wheelEvent(self, event) -> None:
+        delta = event.angleDelta()
+        pixel = event.pixelDelta()
+        if event.modifiers() & Qt.KeyboardModifier.ShiftModifier or (not pixel.isNull() and not (
+                event.modifiers() & Qt.KeyboardModifier.ControlModifier)):
+            move = pixel if not pixel.isNull() else delta / 2
+            self._scroll(QPoint(-move.x() - (move.y() if pixel.isNull() else 0),
+                                -move.y() if not pixel.isNull() else 0))
+            self._fitted = None
+            self.looked.emit()
+        elif delta.y():
+            self.zoom(1.0015 ** delta.y(), event.position().toPoint())
+        event.accept()
+
+    # ---- the pointer ----------------------------------------------------
+    def _pointer(self, event, kind: str) -> Pointer:
+        at = self.viewportTransform().inverted()[0].map(QPointF(event.position()))
+        keys = event.modifiers()
+        return Pointer(at=(at.x(), at.y()), kind=kind, shift=bool(keys & Qt.KeyboardModifier.ShiftModifier),
+                       ctrl=bool(keys & Qt.KeyboardModifier.ControlModifier),
+                       alt=bool(keys & Qt.KeyboardModifier.AltModifier), mm_per_pixel=1 / self._scale)
+
+    def mousePressEvent(self, event) -> None:
+        if event.button() == Qt.MouseButton.MiddleButton or (
+                event.button() == Qt.MouseButton.LeftButton and self._space):
+            self._panning = event.position().toPoint()
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+        elif event.button() == Qt.MouseButton.LeftButton:
+            self._pressed = True
+            self.pointed.emit(self._pointer(event, "press"))
+        event.accept()
+
+    def mouseMoveEvent(self, event) -> None:
+        if self._panning is not None:
+            now = event.position().toPoint()
+            self._scroll(self._panning - now)
+            self._panning = now
+            self._fitted = None
+            self.looked.emit()
+            return
+        pointer = self._pointer(event, "move")
+        self.pointed.emit(pointer)
+        self.hovered.emit(pointer.at)
+
+    def mouseReleaseEvent(self, event) -> None:
+        if self._panning is not None:
+            self._panning = None
+            self.viewport().unsetCursor()
+        elif event.button() == Qt.MouseButton.LeftButton and self._pressed:
+            self._pressed = False
+            self.pointed.emit(self._pointer(event, "release"))
+        event.accept()
+
+    def mouseDoubleClickEvent(self, event) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self.pointed.emit(self._pointer(event, "double"))
+        event.accept()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        self.hovered.emit(None)
+        super().leaveEvent(event)
+
+    # ---- keys -----------------------------------------------------------
+    def keyPressEvent(self, event) -> None:
+        steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
+        if event.key() == Qt.Key.Key_Space:
+            self._space = True
+            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
+        elif event.key() in steps:
+            size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
+                0.1 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
+            x, y = steps[event.key()]
+            self.nudged.emit(x * size, y * size)
+        else:
+            super().keyPressEvent(event)
+            return
+        event.accept()
+
+    def keyReleaseEvent(self, event) -> None:
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = False
+            self.viewport().unsetCursor()
+        super().keyReleaseEvent(event)
+
+
+class Grid:
+    """Paints the paper and its grid behind the drawing, spacing chosen so that lines stay apart."""
+
+    def __init__(self) -> None:
+        self.visible = True
+        self.step_mm = 10.0
+
+    def paint(self, painter: QPainter, area: QRectF, scale: float, paper: QColor, line: QColor) -> None:
+        """Fill `area` (mm) and rule it."""
+        painter.fillRect(area, paper)
+        if not self.visible:
+            return
+        step = self.step_mm
+        while step * scale < 8:
+            step *= 5 if step == self.step_mm else 2
+        faint = QColor(line)
+        faint.setAlphaF(0.45)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(faint)
+        pen = painter.pen()
+        pen.setCosmetic(True)
+        painter.setPen(pen)
+        for i in range(math.floor(area.left() / step), math.ceil(area.right() / step) + 1):
+            painter.drawLine(QPointF(i * step, area.top()), QPointF(i * step, area.bottom()))
+        for i in range(math.floor(area.top() / step), math.ceil(area.bottom() / step) + 1):
+            painter.drawLine(QPointF(area.left(), i * step), QPointF(area.right(), i * step))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)

@@ -1,0 +1,132 @@
+"""The open layout: what is shown, what is held, what has been saved."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+
+from app.document.history import History
+from app.formats import headstock
+from geometry.checks import CheckResult, LiveCheck
+from geometry.layout import Headstock, feature_ids
+
+
+class Document(QObject):
+    """One layout with its history. Edits come in as whole layouts, changes go out as signals.
+
+    While a gesture runs, `preview` shows a layout without making it a step.
+    """
+
+    shown_changed = Signal()
+    """the layout on show changed: a step, an undo or a preview"""
+    held_changed = Signal()
+    history_changed = Signal()
+    file_changed = Signal()
+
+    def __init__(self, layout: Headstock, path: Path | None = None, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._history = History(layout)
+        self._preview: Headstock | None = None
+        self._saved = layout
+        self._held: tuple[str, ...] = ()
+        self._live = LiveCheck()
+        self._result = self._live.check(layout)
+        self.path = path
+
+    # ---- what there is --------------------------------------------------
+    @property
+    def layout(self) -> Headstock:
+        """The layout of record, without any preview."""
+        return self._history.current
+
+    @property
+    def shown(self) -> Headstock:
+        """The layout on show: the preview while a gesture runs."""
+        return self._history.current if self._preview is None else self._preview
+
+    @property
+    def result(self) -> CheckResult:
+        """Snags, holes and counts of the layout on show."""
+        return self._result
+
+    @property
+    def held(self) -> tuple[str, ...]:
+        """Ids of the features held, in the order they were picked up."""
+        return self._held
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether the layout differs from what was opened or saved last."""
+        return self._history.current != self._saved
+
+    @property
+    def history(self) -> History:
+        return self._history
+
+    # ---- changes --------------------------------------------------------
+    def apply(self, name: str, layout: Headstock) -> None:
+        """Make a layout the next step of the history; ends any preview."""
+        self._preview = None
+        changed = self._history.push(name, layout)
+        self._refresh()
+        if changed:
+            self.history_changed.emit()
+
+    def preview(self, layout: Headstock | None) -> None:
+        """Show a layout without a step; None goes back to the layout of record."""
+        if layout is self._history.current:
+            layout = None
+        if layout is self._preview:
+            return
+        self._preview = layout
+        self._refresh()
+
+    def undo(self) -> str | None:
+        """Step back; the name of the step undone, if any."""
+        return self._step(self._history.undo)
+
+    def redo(self) -> str | None:
+        """Step forward; the name of the step redone, if any."""
+        return self._step(self._history.redo)
+
+    def hold(self, ids: tuple[str, ...]) -> None:
+        """Hold these features and no others; ids that the layout does not have are left out."""
+        known = {*feature_ids(self.shown), "outline", "blank", "nut"}
+        ids = tuple(dict.fromkeys(id for id in ids if id in known))
+        if ids != self._held:
+            self._held = ids
+            self.held_changed.emit()
+
+    def replace(self, layout: Headstock, path: Path | None) -> None:
+        """Start over with another layout: a new history, nothing held, nothing unsaved."""
+        self._history = History(layout)
+        self._saved = layout
+        self._preview = None
+        self.path = path
+        self.hold(())
+        self._refresh()
+        self.history_changed.emit()
+        self.file_changed.emit()
+
+    def save(self, path: Path) -> None:
+        """Write the layout of record. FormatError when it cannot be written; the layout stays as it is."""
+        headstock.write(self.layout, path)
+        self._saved = self.layout
+        self.path = path
+        self.file_changed.emit()
+
+    # ---- inside ---------------------------------------------------------
+    def _step(self, move) -> str | None:
+        self._preview = None
+        name = move()
+        if name is not None:
+            self._refresh()
+            self.history_changed.emit()
+        return name
+
+    def _refresh(self) -> None:
+        self._result = self._live.check(self.shown)
+        self.shown_changed.emit()
+        if self._held:
+            self.hold(self._held)

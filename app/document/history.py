@@ -1,0 +1,54 @@
+"""Undo and redo over immutable layouts: an undo only swaps which one is current."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from geometry.layout import Headstock
+
+MOST_STEPS = 500
+
+
+@dataclass
+class History:
+    """Named steps. `past[i]` is (name of the step that followed it, layout before that step)."""
+
+    current: Headstock
+    past: list[tuple[str, Headstock]] = field(default_factory=list)
+    future: list[tuple[str, Headstock]] = field(default_factory=list)
+
+    def push(self, name: str, layout: Headstock) -> bool:
+        """Make `layout` current as a step called `name`; False when it changes nothing."""
+        if layout == self.current:
+            return False
+        self.past.append((name, self.current))
+        del self.past[:-MOST_STEPS]
+        self.future.clear()
+        self.current = layout
+        return True
+
+    def undo(self) -> str | None:
+        """Step back; the name of what was undone, or None at the beginning."""
+        if not self.past:
+            return None
+        name, layout = self.past.pop()
+        self.future.append((name, self.current))
+        self.current = layout
+        return name
+
+    def redo(self) -> str | None:
+        """Step forward again; the name of what was redone, or None at the end."""
+        if not self.future:
+            return None
+        name, layout = self.future.pop()
+        self.past.append((name, self.current))
+        self.current = layout
+        return name
+
+    @property
+    def undo_name(self) -> str | None:
+        return self.past[-1][0] if self.past else None
+
+    @property
+    def redo_name(self) -> str | None:
+        return self.future[-1][0] if self.future else None

@@ -1,0 +1,62 @@
+"""Colours of the program: paper and wood by day, the same shop by lamplight."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Theme:
+    """One set of colours, as #rrggbb. Text colours keep 4.5:1 against what they stand on (tested)."""
+
+    name: str
+    paper: str
+    panel: str
+    card: str
+    bar: str
+    line: str
+    ink: str
+    dim: str
+    accent: str
+    accent_ink: str
+    wood: str
+    strip: str
+    waste: str
+    slot: str
+    edge: str
+    bore: str
+    bore_fill: str
+    metal: str
+    string: str
+    template: str
+    spoils: str
+    tight: str
+    note: str
+    focus: str
+
+
+DAY = Theme(
+    name="day", paper="#F4EFE3", panel="#FBF8F1", card="#F3EDDF", bar="#ECE4D2", line="#D9CEB8", ink="#2A2823",
+    dim="#665F50", accent="#2D2B26", accent_ink="#FBF8F1", wood="#E7CFA7", strip="#EAD9B5", waste="#F0E2C4",
+    slot="#FCF9F2", edge="#2A2823", bore="#27577C", bore_fill="#BFD0DA", metal="#7E776A", string="#8B7F6A",
+    template="#6B4E9B", spoils="#A93226", tight="#855800", note="#2B5F88", focus="#27577C")
+
+LAMP = Theme(
+    name="lamp", paper="#1D1B18", panel="#262320", card="#302C27", bar="#2D2925", line="#4A443A", ink="#F0E9DB",
+    dim="#B0A795", accent="#EADFC8", accent_ink="#262320", wood="#54432D", strip="#453825", waste="#342D24",
+    slot="#1F1D1A", edge="#F0E9DB", bore="#9CC7E6", bore_fill="#3B5566", metal="#B0A795", string="#A89A80",
+    template="#C3A8F0", spoils="#FF8F80", tight="#EDBB5A", note="#9CC7E6", focus="#9CC7E6")
+
+THEMES = {theme.name: theme for theme in (DAY, LAMP)}
+
+
+def contrast(one: str, two: str) -> float:
+    """Contrast ratio of two colours, 1..21 (WCAG 2.x relative luminance)."""
+    bright, dark = sorted((_luminance(one), _luminance(two)), reverse=True)
+    return (bright + 0.05) / (dark + 0.05)
+
+
+def _luminance(colour: str) -> float:
+    channels = [int(colour[i:i + 2], 16) / 255 for i in (1, 3, 5)]
+    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
