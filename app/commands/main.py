@@ -24,6 +24,10 @@ def main_with_setup(words: list[str]) -> int:
     Words that make no sense, files that are not there and a display that is
     not there are told before anything is fetched.
     """
+    for stream in (sys.stdout, sys.stderr):
+        if stream is not None:
+            # A name in a script that the console cannot show must not end a check half way.
+            stream.reconfigure(errors="backslashreplace")
     request = parse(words)
     try:
         sentence = _hopeless(request)

@@ -21,6 +21,7 @@ OLDEST_PIP_FOR_OTHERS = (22, 3)
 """First pip that installs into another interpreter's environment (its option --python)."""
 
 _NAMED = re.compile(r"^(?:Collecting|Requirement already satisfied:) ([A-Za-z0-9._-]+)==(\S+)")
+_AT_HAND = re.compile(r"^Processing (?:.*[/\\])?([A-Za-z0-9._]+)-(\d[^-/\\]*)-[^/\\]+\.whl")
 _FETCHED = re.compile(r"^\s*Downloading \S+ \((.+)\)")
 _UNREACHED = re.compile(
     r"NewConnectionError|NameResolutionError|ConnectTimeout|ReadTimeout|ConnectionResetError|RemoteDisconnected"
@@ -60,7 +61,7 @@ def install(environment: Path, parts: list[str], progress: Progress, keep_open: 
     for part in parts:
         command += ["-r", str(PINS[part])]
     total = sum(_count(PINS[part]) for part in parts)
-    progress.stage(f"fetching {total} parts, about 200 MB the first time")
+    progress.stage(f"fetching {total} parts, about 130 MB the first time")
     said, code = _run(command, progress, total, keep_open)
     log = environment / LOG_NAME
     log.write_text("\n".join(said) + "\n", encoding="utf-8")
@@ -83,7 +84,7 @@ def explain(said: Iterable[str], log: Path) -> str:
         return "The package index could not be reached to fetch Pegwright's parts: connect to the network (or set pip's proxy) and start again."
     lacking = _NOT_OFFERED.search(whole)
     if lacking:
-        return f"The package index offers no ready-made {lacking[1]} for this machine: check that pip's index settings are right, or use a 64-bit Python 3.11 to 3.13 on Linux, Windows or macOS."
+        return f"No ready-made {lacking[1]} was found for this machine: check the network and pip's index settings, or use a 64-bit Python 3.11 to 3.13 on Linux, Windows or macOS."
     return f"Pegwright's parts could not be installed: what pip said is in {log}."
 
 
@@ -137,7 +138,7 @@ def _run(command: list[str], progress: Progress, total: int, keep_open: tuple[in
 
 
 def _show(line: str, seen: int, total: int, progress: Progress) -> int:
-    named = _NAMED.match(line)
+    named = _NAMED.match(line) or _AT_HAND.match(line)
     if named:
         progress.stage(f"part {seen + 1} of {total}, {named[1]} {named[2]}")
         return seen + 1

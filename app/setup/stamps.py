@@ -34,7 +34,7 @@ def state(environment: Path, part: str, python: str | None = None) -> str:
         return "broken"
     try:
         found = _stamp(environment, part).read_text(encoding="utf-8")
-    except FileNotFoundError:
+    except (FileNotFoundError, NotADirectoryError):
         stamped = any(_stamp(environment, other).exists() for other in PINS)
         return "outdated" if stamped else "absent"
     checkout, made_for, pins = found.split("\n", 2) if found.count("\n") >= 2 else ("", "", "")

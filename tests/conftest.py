@@ -1,0 +1,76 @@
+"""What holds for every test: no screen, no user folders, no warnings, nothing left behind."""
+
+import gc
+import os
+import shutil
+import tempfile
+import threading
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from hypothesis import settings
+
+os.environ["QT_QPA_PLATFORM"] = "offscreen"
+
+settings.register_profile("pegwright", deadline=None, print_blob=True, derandomize="CI" in os.environ)
+settings.load_profile("pegwright")
+
+_USER_FOLDERS = ("XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CACHE_HOME", "APPDATA", "LOCALAPPDATA")
+_kept = pytest.StashKey[Path]()
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Give the tests user folders of their own, so that they neither see nor touch the maker's."""
+    home = Path(tempfile.mkdtemp(prefix="pegwright-tests-"))
+    config.stash[_kept] = home
+    for name in _USER_FOLDERS:
+        os.environ[name] = str(home / name.lower())
+
+
+def pytest_unconfigure(config: pytest.Config) -> None:
+    """Remove those folders again."""
+    shutil.rmtree(config.stash[_kept], ignore_errors=True)
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Fail a window test that leaves a top-level widget, a running timer or a thread behind.
+
+    Set up before the fixtures of pytest-qt and torn down after they have closed
+    the widgets they were given.
+    """
+    if not {"qapp", "qtbot"}.intersection(request.fixturenames):
+        yield
+        return
+    threads_before = set(threading.enumerate())
+    yield
+    widgets, timers = _qt_leftovers()
+    threads = [thread.name for thread in set(threading.enumerate()) - threads_before if thread.is_alive()]
+    left = widgets + timers + threads
+    if left:
+        pytest.fail(f"left behind: {', '.join(left)}", pytrace=False)
+
+
+def _qt_leftovers() -> tuple[list[str], list[str]]:
+    """Names of the top-level widgets and active timers that are alive after all that was put off is done."""
+    from PySide6.QtCore import QCoreApplication, QEvent, QTimer
+    from PySide6.QtWidgets import QApplication
+    from shiboken6 import isValid
+
+    QCoreApplication.processEvents()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    if not QApplication.topLevelWidgets() and not _active_timers(QTimer, isValid):
+        return [], []
+    gc.collect()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    widgets = [f"{type(w).__name__} {w.objectName()!r}" for w in QApplication.topLevelWidgets()]
+    timers = [f"{type(t).__name__} of {type(t.parent()).__name__}" for t in _active_timers(QTimer, isValid)]
+    for widget in QApplication.topLevelWidgets():
+        widget.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    return widgets, timers
+
+
+def _active_timers(kind: type, is_valid) -> list:
+    return [thing for thing in gc.get_objects() if issubclass(type(thing), kind) and is_valid(thing) and thing.isActive()]
