@@ -31,7 +31,7 @@ def test_a_bare_machine_is_set_up_once_and_changed_pins_are_followed(checkout: C
 
     code, out, err = checkout.start("app", "tests")
     assert code == 0, err
-    assert "tiny-extra 1.0" in err
+    assert "tiny_extra 1.0" in err
     assert "making the environment" not in err
     assert checkout.start()[2] == ""
 
