@@ -11,8 +11,8 @@ OUTSIDE_GEOMETRY = ("PySide6", "shiboken6", "ezdxf", "reportlab", "fontTools", "
 
 
 def loaded_by(code: str) -> set[str]:
-    """Names of the top-level modules that a new process has loaded after running this code."""
-    tell = "import sys; print('\\n'.join(sorted({name.partition('.')[0] for name in sys.modules})))"
+    """Names of the modules that a new process has loaded after running this code."""
+    tell = "import sys; print('\\n'.join(sorted(sys.modules)))"
     done = subprocess.run([sys.executable, "-c", f"{code}\n{tell}"], cwd=CHECKOUT, capture_output=True, text=True)
     assert done.returncode == 0, done.stderr
     return set(done.stdout.split())
@@ -43,10 +43,14 @@ def test_rooms_without_a_window_load_no_toolkit_and_no_drawing_library(room: str
     assert loaded_by(f"import {room}").isdisjoint({"PySide6", "shiboken6", "ezdxf", "reportlab"})
 
 
+def test_the_document_loads_no_widgets() -> None:
+    assert loaded_by("import app.document").isdisjoint({"PySide6.QtWidgets", "ezdxf", "reportlab"})
+
+
 def test_set_up_and_the_command_line_need_the_standard_library_alone() -> None:
     files = sorted((CHECKOUT / "app" / "setup").glob("*.py"))
     names = ["app.commands.main", *(f"app.setup.{file.stem}" for file in files)]
     code = "import sys; before = set(sys.modules)\n" + "\n".join(f"import {name}" for name in names)
     code += "\nfor name in before: sys.modules.pop(name, None) if name not in ('sys', 'builtins') else None"
-    loaded = loaded_by(code)
+    loaded = {name.partition(".")[0] for name in loaded_by(code)}
     assert loaded - set(sys.stdlib_module_names) == {"app"}
