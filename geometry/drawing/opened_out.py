@@ -125,4 +125,4 @@ def _nut(nut: Nut) -> Drawing:
 def _single(single: SingleHole | Pin, blank: Blank, outline: Same[Loop]) -> Drawing:
     only = {"pins": (single,)} if isinstance(single, Pin) else {"holes": (single,)}
     alone = Headstock(name="", blank=blank, outline=outline.value, **only)
-    return tuple(upright_marks((d for hole in holes(alone) for d in hole.drillings), single.id))
+    return tuple(upright_marks([d for hole in holes(alone) for d in hole.drillings], single.id))

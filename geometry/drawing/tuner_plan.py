@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from functools import lru_cache
 
 from geometry import vectors as v
@@ -53,7 +53,7 @@ def _marks(tuner: Tuner, pattern: Same[Pattern], row: Row | None, outline: Same[
     return (*body, *_sideways(blank, frame, drillings, tuner.id))
 
 
-def upright_marks(drillings: Iterable[Drilling], owner: str) -> list[Mark]:
+def upright_marks(drillings: Sequence[Drilling], owner: str) -> list[Mark]:
     """Discs in the given order, then one cross for each axis, for bores square to the face."""
     discs: list[Mark] = [Disc(d.start[:2], d.radius, d.operation, owner, hidden=d.surface == "back")
                          for d in drillings]

@@ -1,0 +1,39 @@
+"""Tables as CSV (RFC 4180: comma, CRLF, quotes doubled) that a spreadsheet reads as data, never as formulas."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+
+from app.formats.saving import save_bytes
+
+Cell = str | float | int | None
+
+FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
+"""Text that begins so would be run as a formula by a spreadsheet; it gets an apostrophe in front."""
+
+
+def csv_text(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> str:
+    """A table with one line of headings. Numbers are plain, with a decimal point and at most 4 decimals;
+    None is an empty cell."""
+    out = io.StringIO(newline="")
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow([_cell(name) for name in head])
+    writer.writerows([_cell(value) for value in row] for row in rows)
+    return out.getvalue()
+
+
+def write_csv(head: Sequence[str], rows: Iterable[Sequence[Cell]], path: Path) -> None:
+    """Save the table in UTF-8 with the mark that spreadsheets look for. FormatError when that fails."""
+    save_bytes(path, csv_text(head, rows).encode("utf-8-sig"))
+
+
+def _cell(value: Cell) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, str):
+        return "'" + value if value.startswith(FORMULA_STARTS) else value
+    text = f"{value:.4f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text

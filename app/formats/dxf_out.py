@@ -1,0 +1,179 @@
+"""A display list as DXF (R2010) in millimetres: true circles, arcs, lines and splines on layers with trade names.
+
+The coordinates are those of the layout: origin where nut line and centreline
+cross, +x to the treble side, +y to the tip. The same drawing gives the same bytes.
+"""
+
+from __future__ import annotations
+
+import io
+import math
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from app.formats.paper_look import HIDDEN, INKS, Ink
+from app.formats.pdf_out import cross_arms
+from app.formats.saving import save_bytes
+from geometry.curves import Arc, Cubic, Line
+from geometry.curves import Path as Curve
+from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.vectors import Vec2
+
+LAYERS = {
+    "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots", "template": "template",
+    "post bore": "post bores", "counterbore": "counterbores", "clearance bore": "clearance bores",
+    "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes",
+    "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",
+    "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
+    "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
+    "note": "notes", "check bar": "check bars", "tile": "tiles",
+}
+"""Layer of each style."""
+
+MANY = 24
+"""A chain of more straight pieces than this is one polyline instead of single lines."""
+
+
+def dxf_bytes(drawing: Drawing) -> bytes:
+    """The drawing as DXF text in UTF-8. An empty drawing gives a valid file without entities."""
+    import ezdxf
+    with _fixed_metadata():
+        doc = ezdxf.new("R2010", setup=False, units=4)
+        doc.header["$INSUNITS"] = 4
+        doc.header["$MEASUREMENT"] = 1
+        doc.header["$LUNITS"] = 2
+        _layers(doc, drawing)
+        writer = _Writer(doc.modelspace())
+        for mark in drawing:
+            writer.add(mark)
+        _extents(doc, writer)
+        text = io.StringIO(newline="")
+        doc.write(text)
+    return text.getvalue().encode(doc.output_encoding, errors="replace")
+
+
+def write_dxf(drawing: Drawing, path: Path) -> None:
+    """Save the drawing. FormatError when the place cannot be written."""
+    save_bytes(path, dxf_bytes(drawing))
+
+
+@contextmanager
+def _fixed_metadata() -> Iterator[None]:
+    """No time stamps and no fresh ids in the file, so that two exports of one layout are one file."""
+    import ezdxf
+    before = ezdxf.options.write_fixed_meta_data_for_testing
+    ezdxf.options.write_fixed_meta_data_for_testing = True
+    try:
+        yield
+    finally:
+        ezdxf.options.write_fixed_meta_data_for_testing = before
+
+
+def _layers(doc, drawing: Drawing) -> None:
+    for style in dict.fromkeys(mark.style for mark in drawing):
+        look = INKS[style]
+        linetype = "CONTINUOUS" if not look.dash else _linetype(doc, f"PEG {LAYERS[style]}", look)
+        # Line weights in DXF are hundredths of a mm from a fixed list (ezdxf rounds to the nearest valid one).
+        doc.layers.add(LAYERS[style], color=7, linetype=linetype, lineweight=_weight(look.width))
+    if any(isinstance(mark, Disc) and mark.hidden for mark in drawing):
+        _linetype(doc, "FAR SIDE", Ink(0.2, HIDDEN))
+
+
+def _linetype(doc, name: str, look: Ink) -> str:
+    """A pattern of dashes in mm: positive lengths are drawn, negative ones are gaps."""
+    name = name.upper()
+    dashes = [n if i % 2 == 0 else -n for i, n in enumerate(look.dash)]
+    doc.linetypes.add(name, pattern=[sum(look.dash), *dashes], description=name.lower())
+    return name
+
+
+def _weight(width: float) -> int:
+    valid = (5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70)
+    return min(valid, key=lambda w: abs(w - width * 100))
+
+
+@dataclass
+class _Writer:
+    """Turns marks into entities and keeps the box of what it wrote."""
+
+    space: object
+
+    def __post_init__(self) -> None:
+        self.points: list[Vec2] = []
+
+    def add(self, mark: Mark) -> None:
+        attribs = {"layer": LAYERS[mark.style]}
+        match mark:
+            case Stroke(path=path):
+                self._chain(path, attribs)
+            case Area(outer=outer, openings=openings):
+                for path in (outer, *openings):
+                    self._chain(path, attribs)
+            case Disc(centre=centre, radius=radius, hidden=hidden):
+                if hidden:
+                    attribs["linetype"] = "FAR SIDE"
+                self._see((centre[0] - radius, centre[1] - radius), (centre[0] + radius, centre[1] + radius))
+                self.space.add_circle(_round(centre), round(radius, 9), attribs)
+            case Cross():
+                for arm in cross_arms(mark):
+                    self._chain(arm, attribs)
+            case Label():
+                self._text(mark, attribs)
+
+    def _see(self, *points: Vec2) -> None:
+        self.points.extend(points)
+
+    def _chain(self, path: Curve, attribs: dict) -> None:
+        box = path.box
+        self._see(box[:2], box[2:])
+        if len(path.segments) > MANY and all(isinstance(s, Line) for s in path):
+            points = [_round(s.p0) for s in path] + ([] if path.closed else [_round(path.end)])
+            self.space.add_lwpolyline(points, close=path.closed, dxfattribs=attribs)
+            return
+        for segment in path:
+            if isinstance(segment, Line):
+                self.space.add_line(_round(segment.p0), _round(segment.p1), attribs)
+            elif isinstance(segment, Arc):
+                self._arc(segment, attribs)
+            else:
+                self._spline(segment, attribs)
+
+    def _arc(self, arc: Arc, attribs: dict) -> None:
+        """DXF arcs run counter-clockwise; a full turn is a circle."""
+        if abs(arc.sweep) > 2 * math.pi - 1e-9:
+            self.space.add_circle(_round(arc.centre), round(arc.radius, 9), attribs)
+            return
+        first = arc.a0 if arc.sweep > 0 else arc.a0 + arc.sweep
+        start = math.degrees(first) % 360
+        self.space.add_arc(_round(arc.centre), round(arc.radius, 9), round(start, 10),
+                           round((start + math.degrees(abs(arc.sweep))) % 360, 10), dxfattribs=attribs)
+
+    def _spline(self, cubic: Cubic, attribs: dict) -> None:
+        """A cubic is exactly a spline of degree 3 with four control points and knots 0 0 0 0 1 1 1 1."""
+        points = [(*_round(p), 0.0) for p in (cubic.p0, cubic.c0, cubic.c1, cubic.p1)]
+        spline = self.space.add_spline(degree=3, dxfattribs=attribs)
+        spline.control_points = points
+        spline.knots = [0.0] * 4 + [1.0] * 4
+
+    def _text(self, mark: Label, attribs: dict) -> None:
+        from ezdxf.enums import TextEntityAlignment as Align
+        align = {"left": Align.LEFT, "middle": Align.CENTER, "right": Align.RIGHT}[mark.anchor]
+        text = " ".join(mark.text.split())
+        self._see(mark.at)
+        entity = self.space.add_text(text, height=mark.height, rotation=math.degrees(mark.angle), dxfattribs=attribs)
+        entity.set_placement(_round(mark.at), align=align)
+
+
+def _extents(doc, writer: _Writer) -> None:
+    if not writer.points:
+        return
+    xs, ys = [p[0] for p in writer.points], [p[1] for p in writer.points]
+    doc.header["$EXTMIN"] = (*_round((min(xs), min(ys))), 0.0)
+    doc.header["$EXTMAX"] = (*_round((max(xs), max(ys))), 0.0)
+
+
+def _round(p: Vec2) -> Vec2:
+    """A point to a millionth of a micrometre, so that rounding noise of one machine does not reach the file."""
+    return (round(p[0], 9) + 0.0, round(p[1], 9) + 0.0)

@@ -1,0 +1,89 @@
+"""The letters on paper: one embedded face, its measures, and what to do with characters that it lacks."""
+
+from __future__ import annotations
+
+import unicodedata
+from functools import cache
+from pathlib import Path
+
+FACE = "Bitstream Vera Sans"
+"""A free font that comes with the PDF library and is embedded, so that every printer sets the same lines."""
+CAPITAL = 1493 / 2048
+"""Height of its capitals in parts of the size (read from the H of the font file)."""
+MISSING = "?"
+"""Stands for a character that the font does not have."""
+
+
+def font_name(bold: bool = False) -> str:
+    """The name under which the font is known to the PDF library, registered at the first call."""
+    return _registered()[1 if bold else 0]
+
+
+def size_for(height: float) -> float:
+    """Font size (same unit) whose capitals are `height` tall."""
+    return height / CAPITAL
+
+
+def text_width(text: str, height: float, bold: bool = False) -> float:
+    """Width of a printed text in the unit of its capital `height`."""
+    from reportlab.pdfbase.pdfmetrics import stringWidth
+    return stringWidth(printable(text), font_name(bold), size_for(height))
+
+
+def printable(text: str) -> str:
+    """The text in characters that the font has, on one line.
+
+    Accented letters that it lacks lose their accent; whatever remains becomes a question mark.
+    """
+    known = _characters()
+    out = []
+    for char in " ".join(text.split()):
+        if ord(char) in known:
+            out.append(char)
+            continue
+        plain = "".join(c for c in unicodedata.normalize("NFKD", char) if not unicodedata.combining(c))
+        out.append(plain if plain and all(ord(c) in known for c in plain) else MISSING)
+    return "".join(out)
+
+
+def complete(text: str) -> bool:
+    """Whether the font has every character of the text."""
+    known = _characters()
+    return all(ord(char) in known for char in " ".join(text.split()))
+
+
+def wrapped(text: str, height: float, width: float, bold: bool = False) -> list[str]:
+    """The text in lines no wider than `width`; a single word that is wider is broken."""
+    lines: list[str] = []
+    line = ""
+    for word in printable(text).split():
+        trial = f"{line} {word}" if line else word
+        if text_width(trial, height, bold) <= width:
+            line = trial
+            continue
+        if line:
+            lines.append(line)
+        while text_width(word, height, bold) > width and len(word) > 1:
+            cut = max(n for n in range(1, len(word)) if n == 1 or text_width(word[:n], height, bold) <= width)
+            lines.append(word[:cut])
+            word = word[cut:]
+        line = word
+    return [*lines, line] if line else lines
+
+
+@cache
+def _registered() -> tuple[str, str]:
+    import reportlab
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+    folder = Path(reportlab.__file__).parent / "fonts"
+    names = ("Sheet", "SheetBold")
+    for name, file in zip(names, ("Vera.ttf", "VeraBd.ttf"), strict=True):
+        pdfmetrics.registerFont(TTFont(name, str(folder / file)))
+    return names
+
+
+@cache
+def _characters() -> frozenset[int]:
+    from reportlab.pdfbase import pdfmetrics
+    return frozenset(pdfmetrics.getFont(font_name()).face.charToGlyph)

@@ -1,0 +1,48 @@
+"""Paper sizes, and pages as data: display lists laid on a sheet. PDF and the preview draw the same pages."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from app.formats.errors import FormatError
+from geometry.curves import Matrix
+from geometry.drawing import Drawing
+
+PAPERS: dict[str, tuple[float, float]] = {
+    "A4": (210.0, 297.0),  # ISO 216
+    "A3": (297.0, 420.0),  # ISO 216
+    "Letter": (215.9, 279.4),  # 8.5 x 11 inches, ASME Y14.1 size A
+    "Tabloid": (279.4, 431.8),  # 11 x 17 inches, ASME Y14.1 size B
+}
+"""Width and height upright, mm."""
+
+Box = tuple[float, float, float, float]
+"""min x, min y, max x, max y in mm."""
+
+
+def paper_size(name: str, lying: bool = False) -> tuple[float, float]:
+    """(width, height) in mm, turned on its side when `lying`. FormatError for a name that is not known."""
+    for known, (width, height) in PAPERS.items():
+        if known.lower() == name.lower():
+            return (height, width) if lying else (width, height)
+    raise FormatError(f"There is no paper called {name}: choose one of {', '.join(PAPERS)}.")
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A display list on a page: moved by `matrix` to page coordinates, cut off outside `clip`."""
+
+    drawing: Drawing
+    matrix: Matrix = Matrix()
+    clip: Box | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One sheet of paper. Page coordinates: mm from its lower left corner, y up."""
+
+    paper: str
+    width: float
+    height: float
+    title: str
+    content: tuple[Placed, ...]

@@ -1,0 +1,64 @@
+"""How each style of the display list looks in ink: black on white, told apart by weight and dashes alone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.drawing import STYLES
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """Line width (mm, 0 for no line), dashes (mm on, off, ...), darkness of line and fill (0 white, 1 black)."""
+
+    width: float
+    dash: tuple[float, ...] = ()
+    black: float = 1.0
+    fill: float | None = None
+
+
+HAIRLINE = 0.1
+"""Width of the lines that are measured from, mm: as thin as office printers hold."""
+
+INKS: dict[str, Ink] = {
+    "blank": Ink(0.18),
+    "waste": Ink(0.13, (0.6, 0.9), 0.7, fill=0.03),
+    "wood": Ink(0.18, fill=0.10),
+    "outline": Ink(0.35),
+    "slot": Ink(0.25, fill=0.0),
+    "template": Ink(0.25, (5.0, 1.0, 1.0, 1.0)),
+    "post bore": Ink(0.2, fill=0.0),
+    "counterbore": Ink(0.2, fill=0.0),
+    "clearance bore": Ink(0.2, fill=0.0),
+    "screw pilot": Ink(0.15, fill=0.0),
+    "pin hole": Ink(0.15, fill=0.0),
+    "hole": Ink(0.2, fill=0.0),
+    "locating pin hole": Ink(0.3),
+    "side bore": Ink(0.18, (2.2, 0.9)),
+    "axis": Ink(HAIRLINE, (5.0, 1.0, 1.0, 1.0)),
+    "seat": Ink(0.15, (1.0, 1.0), 0.6),
+    "button": Ink(HAIRLINE, (1.0, 1.0), 0.5),
+    "post": Ink(0.13, (), 0.6),
+    "centreline": Ink(0.13, (9.0, 1.4, 1.4, 1.4)),
+    "nut line": Ink(0.5),
+    "fold": Ink(0.18, (4.0, 2.0)),
+    "string": Ink(HAIRLINE, (), 0.6),
+    "glue line": Ink(0.2, (4.0, 1.0, 0.5, 1.0, 0.5, 1.0)),
+    "cross": Ink(HAIRLINE),
+    "dimension": Ink(HAIRLINE, (), 0.85),
+    "note": Ink(0.15),
+    "check bar": Ink(0.2),
+    "tile": Ink(0.15),
+}
+
+HIDDEN = (1.1, 0.8)
+"""Dashes (mm) of a bore that is drilled from the far side."""
+
+
+def ink(style: str) -> Ink:
+    """The look of a style; KeyError for one that is not in geometry.drawing.STYLES."""
+    return INKS[style]
+
+
+if set(INKS) != set(STYLES):
+    raise AssertionError(f"styles without ink, or ink without a style: {set(INKS) ^ set(STYLES)}")

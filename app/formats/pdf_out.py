@@ -1,0 +1,164 @@
+"""Pages as PDF: vector lines at full size, page boxes exact, the same bytes on every run.
+
+One PDF unit is 1/72 inch (ISO 32000-1, 8.3.2.3, default user space). The file
+asks viewers not to scale and to choose the tray by the page size; not every
+viewer obeys, so each page carries bars to measure as well.
+"""
+
+from __future__ import annotations
+
+import io
+import math
+from collections.abc import Sequence
+from pathlib import Path
+
+from app.formats.letters import font_name, printable, size_for
+from app.formats.paper import Page, Placed
+from app.formats.paper_look import HIDDEN, Ink, ink
+from app.formats.saving import save_bytes
+from geometry import vectors as v
+from geometry.curves import Arc, Cubic, Line, Matrix, circle
+from geometry.curves import Path as Curve
+from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+
+POINTS_PER_MM = 72 / 25.4
+MOST_SWEEP = math.pi / 8
+"""Sixteen cubics a turn: a 100 mm circle stays true within 0.00001 mm (see published drift figures in the tests)."""
+
+
+def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
+    """The pages as one PDF file. At least one page; boxes in the order given."""
+    from reportlab.pdfgen.canvas import Canvas
+    buffer = io.BytesIO()
+    canvas = Canvas(buffer, invariant=1, pageCompression=1, pdfVersion=(1, 7))
+    canvas.setTitle(printable(title))
+    canvas.setCreator("Pegwright")
+    canvas.setProducer("Pegwright")
+    canvas.setAuthor("")
+    canvas.setSubject("Full-size sheets: print at 100 %")
+    _ask_for_full_size(canvas)
+    for page in pages:
+        canvas.setPageSize((page.width * POINTS_PER_MM, page.height * POINTS_PER_MM))
+        for placed in page.content:
+            _Sheet(canvas, placed).draw()
+        canvas.showPage()
+    canvas.save()
+    return buffer.getvalue()
+
+
+def write_pdf(pages: Sequence[Page], path: Path, title: str) -> None:
+    """Save the pages. FormatError when the place cannot be written."""
+    save_bytes(path, pdf_bytes(pages, title))
+
+
+def _ask_for_full_size(canvas) -> None:
+    """Viewer preferences of ISO 32000-1 table 150; the library's own class lacks the tray entry."""
+    from reportlab.pdfbase.pdfdoc import PDFDictionary, PDFName
+    canvas._doc.Catalog.ViewerPreferences = PDFDictionary(
+        {"PrintScaling": PDFName("None"), "PickTrayByPDFSize": "true", "DisplayDocTitle": "true"})
+
+
+class _Sheet:
+    """Draws one placed display list on the canvas of the PDF library."""
+
+    def __init__(self, canvas, placed: Placed) -> None:
+        self._canvas = canvas
+        self._placed = placed
+        self._matrix = Matrix(a=POINTS_PER_MM, d=POINTS_PER_MM).after(placed.matrix)
+        self._scale = placed.matrix.similarity() or 1.0
+
+    def draw(self) -> None:
+        """Draw every mark inside the clip."""
+        canvas, clip = self._canvas, self._placed.clip
+        canvas.saveState()
+        canvas.setLineCap(0)
+        canvas.setLineJoin(1)
+        if clip is not None:
+            window = canvas.beginPath()
+            x0, y0, x1, y1 = (n * POINTS_PER_MM for n in clip)
+            window.rect(x0, y0, x1 - x0, y1 - y0)
+            canvas.clipPath(window, stroke=0, fill=0)
+        for mark in self._placed.drawing:
+            if clip is None or _touches(mark_box(mark, self._placed.matrix), clip):
+                self._mark(mark)
+        canvas.restoreState()
+
+    def _mark(self, mark: Mark) -> None:
+        look = ink(mark.style)
+        match mark:
+            case Stroke(path=path):
+                self._curves((path,), look)
+            case Area(outer=outer, openings=openings):
+                self._curves((outer, *openings), look, filled=True)
+            case Disc(centre=centre, radius=radius, hidden=hidden):
+                dashed = Ink(look.width, HIDDEN, look.black) if hidden else look
+                self._curves((circle(centre, radius),), dashed)
+            case Cross():
+                self._curves(cross_arms(mark), look)
+            case Label():
+                self._text(mark, look)
+
+    def _curves(self, curves: Sequence[Curve], look: Ink, filled: bool = False) -> None:
+        canvas = self._canvas
+        path = canvas.beginPath()
+        for curve in curves:
+            self._trace(path, curve)
+        fill = filled and look.fill is not None
+        if look.width <= 0 and not fill:
+            return
+        canvas.setStrokeGray(1 - look.black)
+        canvas.setLineWidth(look.width * POINTS_PER_MM)
+        canvas.setDash([n * POINTS_PER_MM for n in look.dash] if look.dash else [], 0)
+        if fill:
+            canvas.setFillGray(1 - look.fill)
+        canvas.drawPath(path, stroke=1 if look.width > 0 else 0, fill=1 if fill else 0, fillMode=0)
+
+    def _trace(self, path, curve: Curve) -> None:
+        path.moveTo(*self._matrix(curve.start))
+        for segment in curve:
+            for piece in segment.cubics(MOST_SWEEP) if isinstance(segment, Arc) else (segment,):
+                if isinstance(piece, Line):
+                    path.lineTo(*self._matrix(piece.p1))
+                elif isinstance(piece, Cubic):
+                    path.curveTo(*self._matrix(piece.c0), *self._matrix(piece.c1), *self._matrix(piece.p1))
+        if curve.closed:
+            path.close()
+
+    def _text(self, mark: Label, look: Ink) -> None:
+        canvas = self._canvas
+        canvas.saveState()
+        canvas.setFillGray(1 - look.black)
+        canvas.setFont(font_name(), size_for(mark.height * self._scale) * POINTS_PER_MM)
+        canvas.translate(*self._matrix(mark.at))
+        if mark.angle:
+            canvas.rotate(math.degrees(mark.angle))
+        draw = {"left": canvas.drawString, "middle": canvas.drawCentredString, "right": canvas.drawRightString}
+        draw[mark.anchor](0, 0, printable(mark.text))
+        canvas.restoreState()
+
+
+def cross_arms(mark: Cross) -> tuple[Curve, Curve]:
+    """The two hairlines of a cross. They run through the point itself: two thin lines that meet name a
+    point to the eye even where ink is faint, while a gap would leave the point to be guessed."""
+    arm = v.turned((mark.arm, 0.0), mark.angle)
+    other = v.left(arm)
+    return tuple(Curve((Line(v.sub(mark.centre, d), v.add(mark.centre, d)),)) for d in (arm, other))
+
+
+def mark_box(mark: Mark, matrix: Matrix) -> tuple[float, float, float, float]:
+    """A box (mm on the page) that holds the mark; words are taken as wide as their letters at most are."""
+    match mark:
+        case Stroke(path=path) | Area(outer=path):
+            box = path.box
+        case Disc(centre=(x, y), radius=r) | Cross(centre=(x, y), arm=r):
+            box = (x - r, y - r, x + r, y + r)
+        case Label(at=(x, y)):
+            reach = mark.height * (len(mark.text) * 1.5 + 1)
+            box = (x - reach, y - reach, x + reach, y + reach)
+    corners = [matrix((x, y)) for x in (box[0], box[2]) for y in (box[1], box[3])]
+    xs, ys = [c[0] for c in corners], [c[1] for c in corners]
+    return (min(xs), min(ys), max(xs), max(ys))
+
+
+def _touches(box: tuple[float, float, float, float], clip: tuple[float, float, float, float]) -> bool:
+    return box[0] <= clip[2] and box[2] >= clip[0] and box[1] <= clip[3] and box[3] >= clip[1]

@@ -1,0 +1,94 @@
+"""What an upright plane through the head cuts: the wood, the slots and the bores along a line in plan."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import shapely
+from shapely.geometry import LineString, Polygon
+
+from geometry import vectors as v
+from geometry.curves.polygons import polygon
+from geometry.drawing.same import Same
+from geometry.errors import GeometryError
+from geometry.layout import Blank, Headstock, Loop, Slot, loop_path, slot_path
+from geometry.solids import Drilling
+from geometry.vectors import Vec2
+
+FAR = 1.0e4
+"""Longer than any head, mm."""
+
+Span = tuple[float, float]
+"""From and to along the section line, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class SectionLine:
+    """A line in plan: distances are measured from `origin` (mm) along the unit `direction`."""
+
+    origin: Vec2
+    direction: Vec2
+
+    def along(self, p: Vec2) -> float:
+        """Distance of a point's foot from the origin, mm."""
+        return v.dot(v.sub(p, self.origin), self.direction)
+
+    def off(self, p: Vec2) -> float:
+        """Distance of a point from the line, mm, never negative."""
+        return abs(v.cross(self.direction, v.sub(p, self.origin)))
+
+    def spans(self, area: Polygon, least: float = 1e-3) -> list[Span]:
+        """Where the line runs inside an area, sorted; touches shorter than `least` mm are dropped."""
+        line = LineString([v.along(self.origin, self.direction, -FAR), v.along(self.origin, self.direction, FAR)])
+        found = []
+        for piece in shapely.get_parts(shapely.intersection(line, area)):
+            if piece.length > least:
+                ends = sorted(self.along(c) for c in (piece.coords[0], piece.coords[-1]))
+                found.append((ends[0], ends[1]))
+        return sorted(found)
+
+    def chord(self, d: Drilling) -> Span | None:
+        """What the plane cuts out of a bore square to the face, or None when it misses it."""
+        off = self.off(d.start[:2])
+        if off >= d.radius:
+            return None
+        half = math.sqrt(d.radius * d.radius - off * off)
+        middle = self.along(d.start[:2])
+        return (middle - half, middle + half)
+
+
+def edge_distance(blank: Blank, p: Vec2, outward: Vec2) -> float:
+    """Distance in mm from a point of the face along a unit direction to the border of the blank's face.
+
+    0 or less when the point lies on or outside that border.
+    """
+    reaches = []
+    if outward[0]:
+        reaches.append(((blank.treble if outward[0] > 0 else -blank.bass) - p[0]) / outward[0])
+    if outward[1]:
+        reaches.append(((blank.tip if outward[1] > 0 else -blank.behind) - p[1]) / outward[1])
+    return min(reaches)
+
+
+def wood_area(layout: Headstock) -> Polygon | None:
+    """The inside of the outline, or None while it has none: the checks say why."""
+    return _area(Same(layout.outline))
+
+
+@lru_cache(maxsize=128)
+def slot_area(slot: Slot) -> Polygon | None:
+    """The inside of a slot, or None while it has none."""
+    try:
+        return polygon(slot_path(slot))
+    except GeometryError:
+        return None
+
+
+@lru_cache(maxsize=16)
+def _area(loop: Same[Loop]) -> Polygon | None:
+    try:
+        return polygon(loop_path(loop.value))
+    except GeometryError:
+        return None

@@ -1,0 +1,220 @@
+"""Sections through one tuner, to scale: what the drill meets on its way.
+
+x runs along the section from where the line leaves the blank (for a side bore:
+from its mark on the square edge) into the wood, y is up: the face is y = 0,
+the back y = -thickness. Millimetres.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.curves import Path
+from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_area, wood_area
+from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Pattern
+from geometry.solids import Drilling, Frame, holes
+from geometry.solids.drilling import drill_for, point_length
+from geometry.solids.frames import frame
+from geometry.units import format_length
+
+LETTER = 1.9
+"""Capital height of the words in a section, mm."""
+LETTER_WIDTH = 0.78
+"""Width of an average letter in capital heights, for keeping words apart."""
+BEYOND = 12.0
+"""Wood shown past the last thing that matters, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Scene:
+    """The cut to be drawn: its line, where it stops, and what lies along it."""
+
+    layout: Headstock
+    line: SectionLine
+    end: float
+    owner: str
+
+    @property
+    def thick(self) -> float:
+        return self.layout.blank.thickness
+
+
+def section_along_bore(layout: Headstock, tuner_id: str) -> Drawing:
+    """The section through a tuner's post axis.
+
+    Side mount: along the bore, with waste, rail, slot and web. Face mount: square to
+    the edge that its button points at. Empty when the tuner has no place yet or no post bore
+    (the checks say why). KeyError for an id that the layout does not have.
+    """
+    tuner = layout.tuner(tuner_id)
+    try:
+        placed = frame(layout, tuner)
+    except GeometryError:
+        return ()
+    own = [d for hole in holes(layout) if hole.of == tuner_id for d in hole.drillings]
+    post = next((d for d in own if d.role == "post"), None)
+    if post is None:
+        return ()
+    pattern = layout.pattern(tuner.pattern)
+    return _side(layout, placed, pattern, post) if placed.mount == "side" else _face(layout, placed, own, post)
+
+
+def _drilled(start: float, end: float, level: float, radius: float, point: float, flat: bool) -> Path:
+    """A drill's way: the full diameter from `start` to `end`, then a cone, or a thin spur on a flat end."""
+    tip = [(end + point, level)]
+    if flat:
+        spur = radius * 0.25
+        tip = [(end, level - spur), *tip, (end, level + spur)]
+    return chain(((start, level - radius), (end, level - radius), *tip, (end, level + radius),
+                  (start, level + radius)), closed=True)
+
+
+def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling) -> Drawing:
+    waste = post.stop - post.depth
+    origin = (post.mark or post.start)[:2]
+    line = SectionLine(origin, post.direction[:2])
+    drill = drill_for(layout, post)
+    point = point_length(drill) if drill else 0.3 * post.diameter
+    level = -post.start[2]
+    first = next((span for span, _ in _slots(layout, line) if span[1] > waste), None)
+    reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND
+    scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner)
+    marks = _wood(scene)
+    marks += _crossing_bores(scene)
+    kind = drill.kind if drill else post.drill
+    marks.append(Area(_drilled(0.0, post.stop, level, post.radius, point, kind != "twist"), "side bore",
+                      scene.owner))
+    shaft = pattern.post.diameter / 2
+    marks.append(Area(rectangle(waste, level - shaft, waste + pattern.post.length, level + shaft), "post",
+                      scene.owner))
+    hole = waste + pattern.post.string_hole
+    marks.append(Stroke(straight((hole, level - shaft), (hole, level + shaft)), "string", scene.owner))
+    seat = pattern.seat.across / 2
+    marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
+    marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))
+    marks += _measure(scene, 0.0, post.stop, 4.0, f"stop {_mm(post.stop)}, point {_mm(point)} more")
+    return tuple(marks + _named_spans(scene, waste))
+
+
+def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling) -> Drawing:
+    out = placed.u[:2]
+    centre = post.start[:2]
+    origin = (centre[0] + out[0] * (reach := edge_distance(layout.blank, centre, out)),
+              centre[1] + out[1] * reach)
+    line = SectionLine(origin, (-out[0], -out[1]))
+    widest = max(d.radius for d in own if d.hole == post.hole)
+    first = next((span for span, _ in _slots(layout, line) if span[0] > reach), None)
+    furthest = max([reach + widest, *(line.along(d.start[:2]) + d.radius for d in own)])
+    end = max(furthest, first[1] if first and first[0] < furthest + 40 else 0.0) + BEYOND
+    scene = _Scene(layout, line, min(end, reach + edge_distance(layout.blank, centre, line.direction)), placed.tuner)
+    marks = _wood(scene) + _crossing_bores(scene)
+    for d in own:
+        if line.chord(d) is None:
+            middle = line.along(d.start[:2])
+            marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
+    marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 3.0)), "axis", scene.owner))
+    stack = [d for d in own if d.hole == post.hole]
+    words = ", ".join(f"{d.operation} {_mm(d.diameter)} " + ("through" if d.through else f"to {_mm(d.depth)}")
+                      for d in stack)
+    marks.append(Label(words, (reach, 4.5), LETTER, "dimension", scene.owner, anchor="middle"))
+    return tuple(marks + _named_spans(scene, 0.0))
+
+
+def _slots(layout: Headstock, line: SectionLine) -> list[tuple[Span, float | None]]:
+    """(span, depth) of every slot that the line crosses, from the origin on."""
+    found = [(span, slot.depth) for slot in layout.slots if (area := slot_area(slot)) is not None
+             for span in line.spans(area) if span[1] > 0]
+    return sorted(found, key=lambda entry: entry[0])
+
+
+def _wood(scene: _Scene) -> list[Mark]:
+    """Waste, finished wood and the slots in it, as far as the section shows."""
+    area = wood_area(scene.layout)
+    marks: list[Mark] = [Area(rectangle(0.0, -scene.thick, scene.end, 0.0), "waste", "blank")]
+    for a, b in () if area is None else scene.line.spans(area):
+        if (span := _shown(scene, (a, b))) is not None:
+            marks.append(Area(rectangle(span[0], -scene.thick, span[1], 0.0), "wood", "outline"))
+    for slot in scene.layout.slots:
+        area = slot_area(slot)
+        for found in () if area is None else scene.line.spans(area):
+            if (span := _shown(scene, found)) is not None:
+                floor = scene.thick if slot.depth is None else min(slot.depth, scene.thick)
+                marks.append(Area(rectangle(span[0], -floor, span[1], 0.0), "slot", slot.id))
+    return marks
+
+
+def _shown(scene: _Scene, span: Span) -> Span | None:
+    a, b = max(span[0], 0.0), min(span[1], scene.end)
+    return (a, b) if b > a else None
+
+
+def _crossing_bores(scene: _Scene) -> list[Mark]:
+    """Every bore square to the face that the section cuts, own and foreign, narrower ones below wider ones."""
+    marks: list[Mark] = []
+    for hole in holes(scene.layout):
+        opened: dict[str, float] = {}
+        for d in hole.drillings:
+            chord = scene.line.chord(d) if d.upright else None
+            begun = opened.get(d.surface, 0.0)
+            if chord is None or _shown(scene, chord) != chord or d.depth <= begun:
+                continue
+            opened[d.surface] = d.depth
+            marks.append(Area(_upright_box(d, chord, begun), d.operation, d.of))
+    return marks
+
+
+def _upright_box(d: Drilling, span: Span, begun: float = 0.0) -> Path:
+    """A bore square to the face in the section, from `begun` mm below its surface, where a wider one ended."""
+    into = -d.direction[2]
+    a, b = -d.start[2] + into * begun, -d.start[2] + into * d.depth
+    return rectangle(span[0], min(a, b), span[1], max(a, b))
+
+
+def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
+    """Under the section: how much waste, rail, slot and web lie along the line."""
+    area = wood_area(scene.layout)
+    wood = [] if area is None else scene.line.spans(area)
+    start = next((a for a, b in wood if b > waste + 1e-6), None)
+    named: list[tuple[float, float, str]] = []
+    if start is not None and start > 0.05:
+        named.append((0.0, start, f"waste {_mm(start)}"))
+    at, name = start or 0.0, "rail"
+    for (a, b), _ in _slots(scene.layout, scene.line):
+        if a >= scene.end:
+            break
+        named.append((at, a, f"{name} {_mm(a - at)}"))
+        named.append((a, min(b, scene.end), f"slot {_mm(b - a)}"))
+        at, name = b, "web"
+    if at < scene.end:
+        named.append((at, scene.end, "web" if name == "web" else "wood"))
+    return _rows_of_words(scene, named)
+
+
+def _rows_of_words(scene: _Scene, named: list[tuple[float, float, str]]) -> list[Mark]:
+    """Words centred under their spans; one that would touch its neighbour goes a row lower."""
+    ends = [-1e9, -1e9, -1e9]
+    marks: list[Mark] = []
+    for a, b, text in named:
+        half = len(text) * LETTER * LETTER_WIDTH / 2
+        middle = (a + b) / 2
+        row = next((i for i, end in enumerate(ends) if middle - half > end + 1.5), len(ends) - 1)
+        ends[row] = middle + half
+        base = -scene.thick - 2.0 - LETTER - row * LETTER * 1.8
+        if row:
+            marks.append(Stroke(straight((middle, -scene.thick), (middle, base + LETTER + 0.6)), "dimension"))
+        marks.append(Label(text, (middle, base), LETTER, "dimension", anchor="middle"))
+    return marks
+
+
+def _measure(scene: _Scene, a: float, b: float, level: float, text: str) -> list[Mark]:
+    """A dimension line at a level above the face, with ticks and its words."""
+    ticks = [Stroke(straight((x, 0.6), (x, level + 1.0)), "dimension", scene.owner) for x in (a, b)]
+    line = Stroke(straight((a, level), (b, level)), "dimension", scene.owner)
+    return [*ticks, line, Label(text, ((a + b) / 2, level + 1.4), LETTER, "dimension", scene.owner, anchor="middle")]
+
+
+def _mm(length: float) -> str:
+    return format_length(length, "mm", 1)
