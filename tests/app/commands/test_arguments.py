@@ -1,0 +1,81 @@
+"""The words of the command line."""
+
+from pathlib import Path
+
+import pytest
+
+from app import __version__
+from app.commands.arguments import WITHOUT_WINDOW, parse
+
+
+def test_no_words_open_the_window_on_the_demo() -> None:
+    request = parse([])
+    assert (request.command, request.file) == ("window", None)
+
+
+def test_a_file_opens_the_window_on_it() -> None:
+    request = parse(["mine.headstock.json"])
+    assert (request.command, request.file) == ("window", Path("mine.headstock.json"))
+
+
+def test_check() -> None:
+    request = parse(["check", "mine.headstock.json", "--json"])
+    assert (request.command, request.file, request.json) == ("check", Path("mine.headstock.json"), True)
+
+
+def test_sheets_take_a4_unless_told() -> None:
+    assert parse(["sheets", "mine", "--out", "here"]).paper == "A4"
+    assert parse(["sheets", "mine", "--out", "here", "--paper", "tabloid"]).paper == "Tabloid"
+
+
+def test_outline() -> None:
+    request = parse(["outline", "head.dxf", "--out", "new.headstock.json", "--unit", "INCH"])
+    assert (request.drawing, request.out, request.unit, request.json) == (Path("head.dxf"), Path("new.headstock.json"), "inch", False)
+    assert parse(["outline", "head.dxf", "--out", "new"]).unit is None
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["check"], "The following arguments are required: FILE; see "),
+        (["sheets", "mine"], "The following arguments are required: --out; see "),
+        (["sheets", "mine", "--out", "here", "--paper", "A5"], "'A5' is not one of A4, A3, Letter, Tabloid; see "),
+        (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch; see "),
+        (["mine", "yours"], "Unrecognized arguments: yours; see "),
+        (["--papr"], "Unrecognized arguments: --papr; see "),
+        (["check", "mine", "--js"], "Unrecognized arguments: --js; see "),
+    ],
+)
+def test_words_that_make_no_sense_get_one_sentence(words: list[str], said: str, capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        parse(words)
+    out, err = capsys.readouterr()
+    assert left.value.code == 2
+    assert said in err
+    assert out == ""
+    assert err.count("\n") == 1
+
+
+def test_version(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        parse(["--version"])
+    assert left.value.code == 0
+    assert capsys.readouterr().out == f"Pegwright {__version__}\n"
+
+
+def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        parse(["--help"])
+    assert left.value.code == 0
+    out = capsys.readouterr().out
+    for name, about in WITHOUT_WINDOW.items():
+        assert f" {name}" in out
+        assert about in out
+
+
+@pytest.mark.parametrize("name", WITHOUT_WINDOW)
+def test_every_command_has_help(name: str, capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        parse([name, "--help"])
+    assert left.value.code == 0
+    assert f" {name} [-h]" in capsys.readouterr().out

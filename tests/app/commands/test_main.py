@@ -1,0 +1,97 @@
+"""Whole calls of the command line: what is printed where, and the exit code."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from app.commands.main import _about_file
+from app.setup.places import CHECKOUT
+from tests.app.commands.calling import RUN, SAMPLE, call, call_whole, modules_loaded, one_sentence
+
+WINDOW_ONLY = {"PySide6", "shiboken6", "app.window", "app.canvas", "app.panels"}
+DRAWING_ONLY = {"ezdxf", "reportlab", "fontTools"}
+
+
+def test_schema_is_json_schema() -> None:
+    done = call("schema")
+    assert (done.returncode, done.stderr) == (0, "")
+    schema = json.loads(done.stdout)
+    assert schema["$schema"].startswith("https://json-schema.org/")
+    assert "Headstock" in schema["$defs"]
+
+
+def test_a_file_that_is_not_there() -> None:
+    done = call_whole("check", "no such.headstock.json")
+    assert one_sentence(done) == "There is no file no such.headstock.json: check its name and folder."
+    assert done.returncode == 2
+
+
+def test_a_folder_in_place_of_a_file(tmp_path: Path) -> None:
+    done = call_whole("sheets", tmp_path, "--out", tmp_path / "out")
+    assert one_sentence(done) == f"{tmp_path} is a folder: name a file in it."
+    assert done.returncode == 2
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"pegwright": 99}', '{"pegwright": 1, "nonsense": 2}', "\0\1\2"])
+@pytest.mark.parametrize("command", ["check", "sheets"])
+def test_a_file_that_is_no_layout(tmp_path: Path, text: str, command: str) -> None:
+    file = tmp_path / "bad.headstock.json"
+    file.write_text(text, encoding="utf-8")
+    done = call(command, file, *(["--out", tmp_path] if command == "sheets" else []))
+    assert "bad.headstock.json" in one_sentence(done)
+    assert done.returncode == 2
+    assert os.listdir(tmp_path) == ["bad.headstock.json"]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Windows always has a display")
+def test_without_a_display_the_commands_that_need_none_are_named() -> None:
+    done = call_whole(DISPLAY=None, WAYLAND_DISPLAY=None, QT_QPA_PLATFORM=None)
+    assert done.returncode == 2
+    said = one_sentence(done)
+    assert said.startswith("There is no display to open a window on")
+    for name in ("check", "sheets", "outline", "schema"):
+        assert name in said
+
+
+def test_a_fault_of_our_own_is_one_sentence_and_shown_whole_on_request() -> None:
+    broken = "import app.commands.schema as s\ndef fail(request):\n    raise KeyError('odd')\ns.run = fail"
+    done = call("schema", before=broken)
+    assert done.returncode == 2
+    assert one_sentence(done).startswith("Pegwright met a fault of its own (KeyError: 'odd')")
+    assert "Traceback" in call("schema", before=broken, PEGWRIGHT_TRACE="1").stderr
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Windows has no such pipes")
+def test_a_reader_that_goes_away_is_no_fault() -> None:
+    process = subprocess.Popen([sys.executable, "-c", RUN, "schema"], cwd=CHECKOUT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    process.stdout.close()
+    said = process.stderr.read()
+    process.stderr.close()
+    assert process.wait() == 2
+    assert said == b""
+
+
+def test_what_the_system_says_about_a_file_becomes_a_sentence() -> None:
+    assert _about_file(OSError(28, "No space left on device", "here.pdf")) == (
+        "here.pdf: No space left on device: check that the file and its folder are there and may be read and written."
+    )
+
+
+def test_checking_needs_no_window_and_no_drawing_library(tmp_path: Path) -> None:
+    loaded = modules_loaded(tmp_path / "modules", "check", SAMPLE)
+    assert loaded.isdisjoint(WINDOW_ONLY | DRAWING_ONLY)
+
+
+def test_the_schema_needs_no_window_and_no_drawing_library(tmp_path: Path) -> None:
+    loaded = modules_loaded(tmp_path / "modules", "schema")
+    assert loaded.isdisjoint(WINDOW_ONLY | DRAWING_ONLY | {"shapely"})
+
+
+def test_sheets_need_no_window(tmp_path: Path) -> None:
+    loaded = modules_loaded(tmp_path / "modules", "sheets", SAMPLE, "--out", tmp_path / "out")
+    assert loaded.isdisjoint(WINDOW_ONLY)
