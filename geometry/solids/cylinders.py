@@ -1,0 +1,91 @@
+"""Many flat-ended cylinders at once, as arrays: what a drill leaves in the wood."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry.solids.drilling import Drilling
+from geometry.vectors import Vec3
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Cylinders:
+    """n solid cylinders: `start` (n, 3) in mm, unit `axis` (n, 3), `length` (n,) and `radius` (n,) in mm."""
+
+    start: np.ndarray
+    axis: np.ndarray
+    length: np.ndarray
+    radius: np.ndarray
+
+    @classmethod
+    def of(cls, drillings: Sequence[Drilling]) -> Cylinders:
+        """The cylinders of some drillings, in their order."""
+        return cls.made([(d.start, d.direction, d.depth, d.diameter / 2) for d in drillings])
+
+    @classmethod
+    def made(cls, rows: Sequence[tuple[Vec3, Vec3, float, float]]) -> Cylinders:
+        """Cylinders from (start, unit axis, length, radius)."""
+        count = len(rows)
+        return cls(np.array([r[0] for r in rows], dtype=float).reshape(count, 3),
+                   np.array([r[1] for r in rows], dtype=float).reshape(count, 3),
+                   np.array([r[2] for r in rows], dtype=float), np.array([r[3] for r in rows], dtype=float))
+
+    @classmethod
+    def joined(cls, many: Sequence[Cylinders]) -> Cylinders:
+        """All cylinders of several groups, group after group."""
+        return cls(np.concatenate([m.start for m in many]), np.concatenate([m.axis for m in many]),
+                   np.concatenate([m.length for m in many]), np.concatenate([m.radius for m in many]))
+
+    def __len__(self) -> int:
+        return len(self.length)
+
+    def pick(self, index: np.ndarray) -> Cylinders:
+        """The cylinders at an index array or mask."""
+        return Cylinders(self.start[index], self.axis[index], self.length[index], self.radius[index])
+
+    def moved(self, by: np.ndarray) -> Cylinders:
+        """Every cylinder shifted by its row of `by` (n, 3) or by one vector (3,), mm."""
+        return Cylinders(self.start + by, self.axis, self.length, self.radius)
+
+    def boxes(self) -> tuple[np.ndarray, np.ndarray]:
+        """(lowest, highest) corners (n, 3) of the exact upright boxes about the cylinders."""
+        end = self.start + self.axis * self.length[:, None]
+        reach = self.radius[:, None] * np.sqrt(np.maximum(0.0, 1 - self.axis * self.axis))
+        return np.minimum(self.start, end) - reach, np.maximum(self.start, end) + reach
+
+    def support(self, n: np.ndarray) -> np.ndarray:
+        """Largest n . p over each cylinder, for unit directions n (n, 3); mm."""
+        along = dots(n, self.axis)
+        aside = n - along[:, None] * self.axis
+        return dots(n, self.start) + np.maximum(0.0, self.length * along) + self.radius * norms(aside)
+
+    def farthest(self, n: np.ndarray) -> np.ndarray:
+        """A point (n, 3) of each cylinder that is farthest along n; the middle of a face that n meets squarely."""
+        along = dots(n, self.axis)
+        aside = n - along[:, None] * self.axis
+        size = norms(aside)
+        out = np.where(size > 1e-12, self.radius / np.where(size > 1e-12, size, 1.0), 0.0)
+        return (self.start + self.axis * np.where(along > 0, self.length, 0.0)[:, None] + aside * out[:, None])
+
+    def nearest(self, p: np.ndarray) -> np.ndarray:
+        """The point (n, 3) of each cylinder nearest to its point p (n, 3); p itself when inside."""
+        w = p - self.start
+        along = dots(w, self.axis)
+        aside = w - along[:, None] * self.axis
+        size = norms(aside)
+        keep = np.minimum(1.0, self.radius / np.maximum(size, 1e-300))
+        return (self.start + self.axis * np.minimum(np.maximum(along, 0.0), self.length)[:, None]
+                + aside * keep[:, None])
+
+
+def dots(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    """Row by row scalar product of (n, 3) arrays."""
+    return np.einsum("ij,ij->i", a, b)
+
+
+def norms(a: np.ndarray) -> np.ndarray:
+    """Row by row length of an (n, 3) array."""
+    return np.sqrt(np.einsum("ij,ij->i", a, a))
