@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 
 from geometry import vectors as v
@@ -35,6 +35,8 @@ class Edge:
 
     side: Side
     path: Path
+    _found: dict[float, Seat] = field(default_factory=dict, compare=False, repr=False)
+    """Seats already looked up: a layout asks for the same dozen at every step of a drag."""
 
     @property
     def length(self) -> float:
@@ -44,6 +46,14 @@ class Edge:
     def seat(self, along: float) -> Seat:
         """The point at an arc length in mm; before the nut line and past the tip it stops at the end."""
         along = min(max(along, 0.0), self.path.length)
+        known = self._found.get(along)
+        if known is None:
+            if len(self._found) >= _MOST_SEATS:
+                self._found.clear()
+            known = self._found[along] = self._seat(along)
+        return known
+
+    def _seat(self, along: float) -> Seat:
         i, t = self.path.locate(along)
         segment = self.path.segments[i]
         tangent = segment.tangent(t)
@@ -55,6 +65,9 @@ class Edge:
     def nearest(self, p: Vec2) -> Seat:
         """The point of the edge nearest to p."""
         return self.seat(self.path.nearest(p).along)
+
+
+_MOST_SEATS = 2048
 
 
 @lru_cache(maxsize=64)
