@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtGui import QFont, QPainterPath
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene, QGraphicsSimpleTextItem
 
-from app.canvas.paths import add_mark
-from app.canvas.styles import LOOKS, pen_and_brush
+from app.look.paths import add_mark
+from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 
@@ -69,14 +69,14 @@ class MarkLayer:
             if isinstance(mark, Label):
                 labels.append(mark)
             else:
-                add_mark(paths.setdefault(mark.style, QPainterPath()), mark)
+                add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
         for key in [k for k in self._lines if k[0] == owner and k[1] not in paths]:
             self._scene.removeItem(self._lines.pop(key))
         for style, path in paths.items():
             item = self._lines.get((owner, style))
             if item is None:
                 item = QGraphicsPathItem()
-                item.setZValue(LOOKS[style].z + self._raised)
+                item.setZValue(LOOKS[style.removesuffix(HIDDEN)].z + self._raised)
                 self._lines[owner, style] = item
                 self._style(item, owner, style)
                 self._scene.addItem(item)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QBrush, QColor, QPen
 
 from app.look.theme import Theme
+from geometry.drawing import Disc, Mark
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,10 +56,21 @@ LOOKS: dict[str, Look] = {
 }
 
 
+HIDDEN = " hidden"
+"""Appended to the style of a mark on the far side of what is looked at."""
+
+
+def style_key(mark: Mark) -> str:
+    """The style under which a mark is painted."""
+    return mark.style + HIDDEN if isinstance(mark, Disc) and mark.hidden else mark.style
+
+
 @lru_cache(maxsize=1024)
 def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
     """Pen and brush of a style; `state` is "", "held", "tight" or "spoils", with " held" appended when both."""
-    look = LOOKS[style]
+    look = LOOKS[style.removesuffix(HIDDEN)]
+    if style.endswith(HIDDEN):
+        look = replace(look, fill="", dash=(3, 2))
     colour = getattr(theme, look.line) if look.line else ""
     fill = getattr(theme, look.fill) if look.fill else ""
     width = look.width

@@ -1,0 +1,1 @@
+"""Panels beside the canvas: fields of what is held, its section, the snags."""

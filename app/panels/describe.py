@@ -1,0 +1,309 @@
+"""Rows for each kind of feature: what can be read and typed of it. Pure data, no widgets."""
+
+from __future__ import annotations
+
+import math
+from functools import partial
+
+from app.panels.rows import FieldRow
+from geometry.edits import (
+    free_from_row,
+    rename,
+    set_edge,
+    set_field,
+    set_place,
+    set_radius,
+    set_smooth,
+)
+from geometry.errors import GeometryError
+from geometry.layout import (
+    EdgePlace,
+    EdgeRun,
+    FreePlace,
+    Headstock,
+    RowPlace,
+    StraightSlot,
+    Tuner,
+    slot_path,
+)
+from geometry.routing.fit import slot_fit
+from geometry.solids import SideBore, frames, side_bore
+from geometry.solids.side import block_height
+from geometry.units import LengthUnit, format_angle, format_length
+
+SIDES = (("bass", "bass"), ("treble", "treble"))
+
+
+def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> tuple[str, list[FieldRow]]:
+    """(title, rows) of a feature; for the outline, of one of its nodes when `node` is given."""
+    if id == "outline":
+        return _outline(layout, node)
+    if id == "blank":
+        return "Blank", blank_rows(layout)
+    if id == "nut":
+        return "Nut and strings", nut_rows(layout)
+    for tuner in layout.tuners:
+        if tuner.id == id:
+            return _tuner(layout, tuner, unit)
+    for group, describe_one in (("slots", _slot), ("pins", _pin), ("holes", _hole), ("ears", _ear)):
+        if any(feature.id == id for feature in getattr(layout, group)):
+            return describe_one(layout, id, unit)
+    return "", []
+
+
+def many(layout: Headstock, ids: tuple[str, ...]) -> tuple[str, list[FieldRow]]:
+    """Title for several held features."""
+    return f"{len(ids)} things held", [FieldRow("Held", "fact", ", ".join(ids))]
+
+
+# ---- helpers ------------------------------------------------------------
+def field(layout: Headstock, label: str, kind: str, path: tuple, value: object, **more) -> FieldRow:
+    """A row that edits one field of the layout by its path."""
+    return FieldRow(label, kind, value, partial(set_field, layout, path), **more)
+
+
+def _name(layout: Headstock, id: str) -> FieldRow:
+    return FieldRow("Name", "text", id, partial(rename, layout, id))
+
+
+def _point(layout: Headstock, path: tuple, at: tuple[float, float], words: tuple[str, str]) -> list[FieldRow]:
+    return [FieldRow(words[0], "length", at[0], lambda x: set_field(layout, path, (x, at[1])),
+                     help="From the centreline, positive to the treble side."),
+            FieldRow(words[1], "length", at[1], lambda y: set_field(layout, path, (at[0], y)),
+                     help="From the nut line, positive to the tip.")]
+
+
+ACROSS = ("Across, from the centreline", "Along, from the nut line")
+
+
+# ---- features -----------------------------------------------------------
+def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+    pattern = layout.pattern(tuner.pattern)
+    path = ("tuners", tuner.id)
+    rows = [_name(layout, tuner.id),
+            field(layout, "Hardware", "choice", (*path, "pattern"), tuner.pattern, choices=tuple(
+                (p.id, p.id) for p in layout.patterns if p.mount == pattern.mount))]
+    place = tuner.place
+    if isinstance(place, RowPlace):
+        row = layout.row(place.row)
+        rows.append(FieldRow("In the row", "fact", f"{row.id}, number {place.index + 1}"))
+        rows.append(field(layout, "Spacing of the row", "length", ("rows", row.id, "spacing"), row.spacing))
+        if isinstance(row.run, EdgeRun):
+            rows.append(field(layout, "Row begins, along the edge", "length", ("rows", row.id, "run", "first"),
+                              row.run.first, help="Arc length from the nut line to the first of the row."))
+            if pattern.mount == "face":
+                rows.append(field(layout, "Row stands in from the edge", "length", ("rows", row.id, "run", "inset"),
+                                  row.run.inset))
+        else:
+            rows += _point(layout, ("rows", row.id, "run", "start"), row.run.start,
+                           ("Row begins, across", "Row begins, along"))
+            rows.append(field(layout, "Row heads", "angle", ("rows", row.id, "run", "heading"), row.run.heading,
+                              help="Counter-clockwise from straight across to the treble side."))
+        rows.append(FieldRow("Free it from the row", "button", None, lambda _: free_from_row(layout, tuner.id)))
+    elif isinstance(place, EdgePlace):
+        rows.append(field(layout, "Edge", "choice", (*path, "place", "side"), place.side, choices=SIDES))
+        rows.append(field(layout, "Along the edge", "length", (*path, "place", "along"), place.along,
+                          help="Arc length from the nut line."))
+        rows.append(field(layout, "Axis below the face", "length", (*path, "place", "depth"), place.depth,
+                          optional=True, empty="half the thickness"))
+    else:
+        rows += _point(layout, (*path, "place", "at"), place.at, ACROSS)
+        rows.append(FieldRow("Button points", "angle", place.turn, lambda turn: set_place(
+            layout, tuner.id, FreePlace(at=place.at, turn=turn)), optional=True, empty="to the edge",
+            help="Counter-clockwise from straight across to the treble side."))
+    rows.append(field(layout, "String", "choice", (*path, "string"), tuner.string, choices=(
+        (None, "none"), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
+    rows.append(field(layout, "String runs on the", "choice", (*path, "winds"), tuner.winds, choices=SIDES,
+                      help="Which side of the post the string comes to."))
+    rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
+                      help="Keeps proposals from moving it."))
+    numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
+    rows.append(FieldRow("At the drill press", "heading"))
+    rows += _side_numbers(numbers, unit) if numbers else _face_numbers(layout, tuner, unit)
+    title = f"{'Side' if pattern.mount == 'side' else 'Face'} tuner"
+    return title, rows
+
+
+def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
+    def show(mm: float, decimals: int = 1) -> str:
+        return format_length(mm, unit, decimals if unit == "mm" else None)
+    block = format_length(block_height(bore.tilt), unit, 1 if unit == "mm" else None, mark=True)
+    base = format_length(100.0, unit, mark=True)
+    rows = [FieldRow("Along the edge", "fact", show(bore.along) + (" mm" if unit == "mm" else '"')),
+            FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block} on {base}",
+                     help="The block raises one side of a board of that length.")]
+    if bore.mark is None:
+        rows.append(FieldRow("Mark on the square edge", "fact", "none: the axis never meets that edge", warn=True))
+        return rows
+    rows += [
+        FieldRow("Mark on the square edge", "fact", f"{show(bore.mark[1])}, not {show(bore.seat[1])}",
+                 help="Squaring a line across from the seat would miss the axis by "
+                      f"{show(abs(bore.squared_miss), 2)}."),
+        FieldRow("Mark below the face", "fact", show(bore.mark[2], 2)),
+        FieldRow("Stop, to the full diameter", "fact", show(bore.stop_full)),
+        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, point {show(bore.point, 2)}"),
+    ]
+    if bore.crossing is None:
+        rows.append(FieldRow("Slot", "fact", "the bore meets no slot", warn=True))
+    else:
+        c = bore.crossing
+        rows.append(FieldRow("String hole in the slot", "fact", f"{show(bore.string_hole - c.enters)} and "
+                             f"{show(c.leaves - bore.string_hole)} to spare", warn=not
+                             c.enters < bore.string_hole < c.leaves))
+    rows.append(FieldRow("Plate on the curve", "fact", f"stands off {show(bore.rock, 2)}"))
+    if bore.turns_with:
+        rows.append(FieldRow("Same setting, turned over", "fact", ", ".join(bore.turns_with)))
+    return rows
+
+
+def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
+    x, y, _ = frames(layout)[tuner.id].origin
+    rows = [FieldRow("Centre", "fact", f"{format_length(x, unit)} across, {format_length(y, unit)} along")]
+    for bore in layout.pattern(tuner.pattern).bores:
+        if bore.role in ("screw", "pin"):
+            continue
+        depth = "through" if bore.depth is None else f"{format_length(bore.depth, unit)} deep"
+        rows.append(FieldRow({"post": "Post bore", "counterbore": "Counterbore"}.get(bore.role, "Clearance bore"),
+                             "fact", f"{format_length(bore.diameter, unit)}, {depth}, from the {bore.surface}"))
+    screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
+    if screws:
+        rows.append(FieldRow("Screws and pins", "fact", f"{len(screws)} of {format_length(screws[0].diameter, unit)}"))
+    return rows
+
+
+def _slot(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+    slot = next(s for s in layout.slots if s.id == id)
+    path = ("slots", id)
+    rows = [_name(layout, id)]
+    if isinstance(slot.shape, StraightSlot):
+        shape = slot.shape
+        rows.append(field(layout, "Width", "length", (*path, "shape", "width"), shape.width))
+        rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, ("Nut end, across", "Nut end, along"))
+        rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, ("Tip end, across", "Tip end, along"))
+        over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
+        rows.append(FieldRow("Length over all", "fact", format_length(over_all, unit, mark=True)))
+    else:
+        box = slot_path(slot).box
+        rows.append(FieldRow("Size", "fact", f"{format_length(box[2] - box[0], unit)} x "
+                                             f"{format_length(box[3] - box[1], unit, mark=True)}"))
+    rows.append(field(layout, "Depth", "length", (*path, "depth"), slot.depth, optional=True, empty="through"))
+    rows.append(FieldRow("At the router", "heading"))
+    rows += fit_rows(layout, id, unit)
+    return "Slot", rows
+
+
+def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
+    """What fits a slot: narrowest place, largest bit, and how the chosen follower does."""
+    slot = next(s for s in layout.slots if s.id == id)
+    try:
+        fit = slot_fit(slot, layout)
+    except GeometryError as error:
+        return [FieldRow("Fit", "fact", str(error), warn=True)]
+    return [FieldRow(label, "fact", value, warn=warn) for label, value, warn in fit.words(unit)]
+
+
+def _pin(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+    pin = next(p for p in layout.pins if p.id == id)
+    return "Locating pin", [_name(layout, id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
+                            field(layout, "Diameter", "length", ("pins", id, "diameter"), pin.diameter)]
+
+
+def _hole(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+    hole = next(h for h in layout.holes if h.id == id)
+    path = ("holes", id)
+    return "Hole", [_name(layout, id), *_point(layout, (*path, "at"), hole.at, ACROSS),
+                    field(layout, "Diameter", "length", (*path, "diameter"), hole.diameter),
+                    field(layout, "Depth", "length", (*path, "depth"), hole.depth, optional=True, empty="through"),
+                    field(layout, "Drilled from the", "choice", (*path, "surface"), hole.surface,
+                          choices=(("face", "face"), ("back", "back")))]
+
+
+def _ear(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+    ear = next(e for e in layout.ears if e.id == id)
+    path = ("ears", id)
+    return "Ear", [_name(layout, id),
+                   field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
+                   field(layout, "Width", "length", (*path, "width"), ear.width,
+                         help="From the square edge in to the glue line."),
+                   field(layout, "Begins, from the nut line", "length", (*path, "start"), ear.start),
+                   field(layout, "Ends, from the nut line", "length", (*path, "end"), ear.end)]
+
+
+def blank_rows(layout: Headstock) -> list[FieldRow]:
+    """The blank's dimensions."""
+    b = layout.blank
+    return [
+        field(layout, "Centreline to the bass edge", "length", ("blank", "bass"), b.bass),
+        field(layout, "Centreline to the treble edge", "length", ("blank", "treble"), b.treble),
+        field(layout, "Nut line to the far end", "length", ("blank", "tip"), b.tip),
+        field(layout, "Wood behind the nut line", "length", ("blank", "behind"), b.behind),
+        field(layout, "Thickness", "length", ("blank", "thickness"), b.thickness)]
+
+
+def nut_rows(layout: Headstock) -> list[FieldRow]:
+    """The nut's dimensions."""
+    nut = layout.nut
+    rows = [field(layout, label, "length", ("nut", key), getattr(nut, key), help=help) for label, key, help in (
+        ("Width", "width", ""), ("First to last string", "spread", "Between the centres of the outer strings."),
+        ("Between strings of a course", "pair", "Centre to centre."), ("Height above the face", "height", ""),
+        ("Scale length", "scale_length", ""))]
+    rows.insert(2, field(layout, "Spacing", "choice", ("nut", "spacing"), nut.spacing,
+                         choices=(("centres", "equal centres"), ("gaps", "equal gaps between strings"))))
+    rows.append(field(layout, "Pitch of the head", "angle", ("nut", "pitch"), nut.pitch))
+    return rows
+
+
+def _outline(layout: Headstock, node: int | None) -> tuple[str, list[FieldRow]]:
+    nodes = layout.outline.nodes
+    if node is None or not 0 <= node < len(nodes):
+        path = outline_size(layout)
+        return "Outline", [FieldRow("Nodes", "fact", str(len(nodes))), *path]
+    this = nodes[node]
+    rows = _point(layout, ("outline", "nodes", node, "at"), this.at, ACROSS)
+    kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
+    rows.append(FieldRow("Node", "choice", this.smooth, partial(set_smooth, layout, "outline", node),
+                         choices=((False, "corner"), (True, "smooth"))))
+    rows.append(FieldRow("Edge to the next node", "choice", kind, partial(set_edge, layout, "outline", node),
+                         choices=(("straight", "straight"), ("arc", "arc"), ("curve", "curve"))))
+    if kind == "arc":
+        following = nodes[(node + 1) % len(nodes)].at
+        chord = math.dist(this.at, following)
+        radius = chord * (1 + this.bulge ** 2) / (4 * abs(this.bulge))
+        rows.append(FieldRow("Radius", "length", radius, partial(set_radius, layout, "outline", node)))
+    if kind == "straight":
+        following = nodes[(node + 1) % len(nodes)].at
+        rows.append(FieldRow("Length", "length", math.dist(this.at, following),
+                             lambda size: _stretch(layout, node, size)))
+    for i, handle in enumerate(this.handles or ()):
+        word = "First" if i == 0 else "Second"
+        rows += _handle(layout, node, i, handle, word)
+    return f"Node {node + 1} of the outline", rows
+
+
+def _handle(layout: Headstock, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
+    from geometry.edits import move_handle
+    return [FieldRow(f"{word} handle, across", "length", at[0],
+                     lambda x: move_handle(layout, "outline", node, which, (x, at[1]))),
+            FieldRow(f"{word} handle, along", "length", at[1],
+                     lambda y: move_handle(layout, "outline", node, which, (at[0], y)))]
+
+
+def _stretch(layout: Headstock, node: int, size: float) -> Headstock:
+    """Set the length of a straight edge by moving its far node."""
+    from geometry.edits import move_node
+    nodes = layout.outline.nodes
+    a, b = nodes[node].at, nodes[(node + 1) % len(nodes)].at
+    now = math.dist(a, b)
+    if size <= 0 or now == 0:
+        raise GeometryError("An edge needs a length above zero.")
+    k = size / now
+    return move_node(layout, "outline", (node + 1) % len(nodes), (a[0] + (b[0] - a[0]) * k, a[1] + (b[1] - a[1]) * k))
+
+
+def outline_size(layout: Headstock) -> list[FieldRow]:
+    """Size of the outline."""
+    from geometry.layout import loop_path
+    path = loop_path(layout.outline)
+    x0, y0, x1, y1 = path.box
+    return [FieldRow("Size", "fact", f"{x1 - x0:.1f} x {y1 - y0:.1f} mm"),
+            FieldRow("Length of the edge", "fact", f"{path.length:.1f} mm")]

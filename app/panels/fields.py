@@ -1,0 +1,134 @@
+"""Fields that take what makers type: `12.5`, `1/2"`, `12 mm`, `14°`."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from geometry.errors import GeometryError
+from geometry.units import LengthUnit, format_angle, format_length, parse_angle, parse_length
+
+
+class _Field(QLineEdit):
+    """A line that sends its value when Enter is pressed or the field is left, and Esc puts the old text back."""
+
+    sent = Signal(object)
+    refused = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._text = ""
+        self.setAlignment(Qt.AlignmentFlag.AlignRight)
+        self.editingFinished.connect(self._finish)
+        self.textEdited.connect(self._clear_bad)
+
+    def show_text(self, text: str) -> None:
+        """Show a value without sending it; what is being typed is left alone."""
+        if self._text == text:
+            return
+        self._text = text
+        if not (self.hasFocus() and self.isModified()):
+            self.setText(text)
+            self._mark(False)
+
+    def read(self, text: str) -> object:
+        """The value that a text stands for; GeometryError with a sentence when it stands for none."""
+        raise NotImplementedError
+
+    def refuse(self, message: str) -> None:
+        """Mark the field and say why; the text stays so that it can be mended."""
+        self._mark(True)
+        self.setToolTip(message)
+        self.refused.emit(message)
+
+    def _finish(self) -> None:
+        if not self.isModified() or self.text() == self._text:
+            self.setModified(False)
+            return
+        try:
+            value = self.read(self.text())
+        except GeometryError as error:
+            self.refuse(str(error))
+            return
+        self.setModified(False)
+        self._text = self.text()
+        self.sent.emit(value)
+
+    def _mark(self, bad: bool) -> None:
+        if self.property("bad") != bad:
+            self.setProperty("bad", bad)
+            self.style().unpolish(self)
+            self.style().polish(self)
+
+    def _clear_bad(self) -> None:
+        self._mark(False)
+
+    def keyPressEvent(self, event) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.setText(self._text)
+            self.setModified(False)
+            self._mark(False)
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+
+class LengthField(_Field):
+    """A length; sends mm, or None when empty and that is allowed."""
+
+    def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._unit = unit
+        self._value: float | None = None
+        self._optional = optional
+        self.setPlaceholderText(empty)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show in another unit; the value does not change."""
+        self._unit = unit
+        self.show_value(self._value)
+
+    def show_value(self, mm: float | None) -> None:
+        """Show a length in mm."""
+        self._value = mm
+        self.show_text("" if mm is None else format_length(mm, self._unit, mark=True))
+
+    def read(self, text: str) -> float | None:
+        if not text.strip() and self._optional:
+            return None
+        return parse_length(text, self._unit)
+
+
+class AngleField(_Field):
+    """An angle; sends degrees, or None when empty and that is allowed."""
+
+    def __init__(self, optional: bool = False, empty: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._optional = optional
+        self.setPlaceholderText(empty)
+
+    def show_value(self, degrees: float | None) -> None:
+        """Show an angle in degrees."""
+        self.show_text("" if degrees is None else format_angle(math.radians(degrees)))
+
+    def read(self, text: str) -> float | None:
+        if not text.strip() and self._optional:
+            return None
+        return math.degrees(parse_angle(text))
+
+
+class TextField(_Field):
+    """Plain text."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAlignment(Qt.AlignmentFlag.AlignLeft)
+
+    def show_value(self, text: str) -> None:
+        """Show a text."""
+        self.show_text(text)
+
+    def read(self, text: str) -> str:
+        return text.strip()

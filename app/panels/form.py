@@ -1,0 +1,173 @@
+"""A form built from rows of data; values are updated in place while a drag goes on."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QWidget
+
+from app.panels.fields import AngleField, LengthField, TextField
+from app.panels.rows import FieldRow
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.units import LengthUnit
+
+
+class Form(QWidget):
+    """Shows rows; sends (what was changed, edited layout) when one is edited."""
+
+    edited = Signal(str, object)
+    refused = Signal(str)
+
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._unit = unit
+        self._rows: list[FieldRow] = []
+        self._widgets: list[QWidget] = []
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(12)
+        self._grid.setVerticalSpacing(6)
+        self._grid.setColumnStretch(0, 1)
+        self._grid.setColumnMinimumWidth(1, 128)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit."""
+        self._unit = unit
+        for widget in self._widgets:
+            if isinstance(widget, LengthField):
+                widget.set_unit(unit)
+
+    def show_rows(self, rows: list[FieldRow]) -> None:
+        """Show these rows, reusing the widgets while labels and kinds stay the same."""
+        same = [row.shape for row in rows] == [row.shape for row in self._rows]
+        self._rows = rows
+        if not same:
+            self._build()
+        for row, widget in zip(rows, self._widgets, strict=True):
+            self._fill(row, widget)
+
+    # ---- inside ---------------------------------------------------------
+    def _build(self) -> None:
+        while self._grid.count():
+            item = self._grid.takeAt(0)
+            if item.widget() is not None:
+                item.widget().hide()
+                item.widget().deleteLater()
+        self._widgets = []
+        for i, row in enumerate(self._rows):
+            widget = self._make(row)
+            widget.setProperty("row", i)
+            self._widgets.append(widget)
+            if row.kind == "heading":
+                self._grid.addWidget(widget, i, 0, 1, 2)
+                continue
+            if row.kind == "button":
+                self._grid.addWidget(widget, i, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+                continue
+            label = QLabel(row.label, self)
+            label.setObjectName("dim")
+            label.setWordWrap(True)
+            label.setToolTip(row.help)
+            label.setBuddy(widget)
+            widget.setAccessibleName(row.label)
+            self._grid.addWidget(label, i, 0)
+            self._grid.addWidget(widget, i, 1)
+
+    def _make(self, row: FieldRow) -> QWidget:
+        if row.kind == "heading":
+            label = QLabel(row.label, self)
+            label.setObjectName("heading")
+            label.setContentsMargins(0, 8, 0, 0)
+            return label
+        if row.kind == "button":
+            button = QPushButton(row.label, self)
+            button.clicked.connect(self._pressed)
+            return button
+        if row.kind == "fact" or row.change is None:
+            label = QLabel(self)
+            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            label.setWordWrap(True)
+            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            return label
+        if row.kind == "choice":
+            box = QComboBox(self)
+            for value, shown in row.choices:
+                box.addItem(shown, value)
+            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(10)
+            box.activated.connect(self._chosen)
+            return box
+        if row.kind == "flag":
+            flag = QCheckBox(self)
+            flag.clicked.connect(self._flagged)
+            return flag
+        if row.kind == "length":
+            field = LengthField(self._unit, row.optional, row.empty, self)
+        elif row.kind == "angle":
+            field = AngleField(row.optional, row.empty, self)
+        else:
+            field = TextField(self)
+        field.setMaximumWidth(220)
+        field.sent.connect(self._sent)
+        field.refused.connect(self.refused)
+        return field
+
+    def _fill(self, row: FieldRow, widget: QWidget) -> None:
+        if row.kind in ("heading", "button"):
+            return
+        if row.help and widget.property("bad") is not True:
+            widget.setToolTip(row.help)
+        if isinstance(widget, QLabel):
+            text = str(row.value)
+            if widget.text() != text:
+                widget.setText(text)
+            name = "warning" if row.warn else ""
+            if widget.objectName() != name:
+                widget.setObjectName(name)
+                widget.style().unpolish(widget)
+                widget.style().polish(widget)
+        elif isinstance(widget, QComboBox):
+            index = widget.findData(row.value)
+            if index != widget.currentIndex():
+                widget.setCurrentIndex(index)
+        elif isinstance(widget, QCheckBox):
+            widget.setChecked(bool(row.value))
+        else:
+            widget.show_value(row.value)
+
+    def _row(self) -> tuple[FieldRow, QWidget]:
+        widget = self.sender()
+        return self._rows[widget.property("row")], widget
+
+    def _change(self, row: FieldRow, widget: QWidget, value: object) -> None:
+        try:
+            layout = row.change(value)
+        except GeometryError as error:
+            if hasattr(widget, "refuse"):
+                widget.refuse(str(error))
+            else:
+                self._fill(row, widget)
+                self.refused.emit(str(error))
+            return
+        if isinstance(layout, Headstock):
+            self.edited.emit(row.label, layout)
+
+    def _sent(self, value: object) -> None:
+        self._change(*self._row(), value)
+
+    def _chosen(self) -> None:
+        row, widget = self._row()
+        self._change(row, widget, widget.currentData())
+
+    def _flagged(self, on: bool) -> None:
+        self._change(*self._row(), on)
+
+    def _pressed(self) -> None:
+        self._change(*self._row(), True)
+
+
+def rule(parent: QWidget) -> QFrame:
+    """A thin line between parts of a panel."""
+    line = QFrame(parent)
+    line.setObjectName("rule")
+    return line

@@ -1,0 +1,38 @@
+"""What the panel shows of a feature, as data: labels, values, and the edit each one stands for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.layout import Headstock
+
+RowKind = Literal["length", "angle", "text", "choice", "flag", "fact", "heading", "button"]
+
+
+@dataclass(frozen=True)
+class FieldRow:
+    """One line of the panel.
+
+    Lengths are in mm, angles in degrees (as the file keeps them). `change`
+    takes the new value and returns the edited layout, or raises GeometryError
+    with a sentence; a row without it is a fact to read. `optional` lengths may
+    be left empty (None), shown as `empty`.
+    """
+
+    label: str
+    kind: RowKind
+    value: object = None
+    change: Callable[[object], Headstock] | None = None
+    choices: tuple[tuple[str, str], ...] = ()
+    """(value, shown) pairs of a choice"""
+    help: str = ""
+    optional: bool = False
+    empty: str = ""
+    warn: bool = False
+
+    @property
+    def shape(self) -> tuple:
+        """What decides which widget it needs; equal shapes can be updated in place."""
+        return (self.label, self.kind, self.change is not None, self.choices, self.optional, self.empty)

@@ -1,0 +1,123 @@
+"""The panel on the right: what is held or the stage's page, its section, and the snags below."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
+
+from app.look.theme import Theme
+from app.panels.form import Form, rule
+from app.panels.rows import FieldRow
+from app.panels.section import SectionView
+from app.panels.snag_list import SnagList
+from geometry.checks import CheckResult
+from geometry.drawing import Drawing
+from geometry.units import LengthUnit
+
+
+class SidePanel(QWidget):
+    """Shows rows and snags; sends edits and chosen snags on."""
+
+    edited = Signal(str, object)
+    refused = Signal(str)
+    snag_chosen = Signal(object)
+
+    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("side")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._title = QLabel(self)
+        self._title.setObjectName("title")
+        self._title.setWordWrap(True)
+        self._form = Form(unit, self)
+        self._form.edited.connect(self.edited)
+        self._form.refused.connect(self.refused)
+        self._section_title = QLabel(self)
+        self._section_title.setObjectName("heading")
+        self._section = SectionView(theme, self)
+        page = QWidget(self)
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(22, 18, 18, 12)
+        column.setSpacing(8)
+        column.addWidget(self._title)
+        column.addWidget(self._form)
+        column.addSpacing(6)
+        column.addWidget(self._section_title)
+        column.addWidget(self._section)
+        column.addStretch(1)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(page)
+        self._scroll = scroll
+
+        below = QWidget(self)
+        below.setObjectName("page")
+        heads = QHBoxLayout()
+        snags = QLabel(self.tr("Snags"), below)
+        snags.setObjectName("title")
+        self._tally = QLabel(below)
+        self._tally.setObjectName("dim")
+        heads.addWidget(snags)
+        heads.addStretch(1)
+        heads.addWidget(self._tally)
+        self.snags = SnagList(theme, below)
+        self.snags.chosen.connect(self.snag_chosen)
+        lower = QVBoxLayout(below)
+        lower.setContentsMargins(22, 10, 10, 8)
+        lower.setSpacing(8)
+        lower.addLayout(heads)
+        lower.addWidget(rule(below))
+        lower.addWidget(self.snags, 1)
+
+        splitter = QSplitter(Qt.Orientation.Vertical, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(scroll)
+        splitter.addWidget(below)
+        splitter.setStretchFactor(0, 3)
+        splitter.setStretchFactor(1, 2)
+        splitter.setSizes([480, 320])
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(splitter)
+        self.setMinimumWidth(340)
+
+    def sizeHint(self) -> QSize:
+        return QSize(420, 800)
+
+    def show_rows(self, title: str, rows: list[FieldRow]) -> None:
+        """Show what is held."""
+        if self._title.text() != title:
+            self._title.setText(title)
+            self._scroll.verticalScrollBar().setValue(0)
+        self._form.show_rows(rows)
+
+    def show_section(self, title: str, drawing: Drawing) -> None:
+        """Show a section below the rows; an empty drawing hides it."""
+        self._section_title.setText(title)
+        self._section_title.setVisible(bool(drawing))
+        self._section.show_drawing(drawing)
+
+    def show_result(self, result: CheckResult) -> None:
+        """Show the snags and their tally."""
+        counts = {grade: sum(s.grade == grade for s in result.snags) for grade in ("spoils the work", "tight", "note")}
+        words = []
+        if counts["spoils the work"]:
+            n = counts["spoils the work"]
+            words.append(f"{n} {'spoils' if n == 1 else 'spoil'} the work")
+        if counts["tight"]:
+            words.append(f"{counts['tight']} tight")
+        if counts["note"]:
+            words.append(f"{counts['note']} {'note' if counts['note'] == 1 else 'notes'}")
+        self._tally.setText(" · ".join(words) or self.tr("none: nothing in the way"))
+        self.snags.show_snags(result.snags)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit."""
+        self._form.set_unit(unit)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._section.set_theme(theme)
+        self.snags.set_theme(theme)

@@ -1,0 +1,28 @@
+"""The editor's window."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+
+def run(file: Path | None = None) -> int:
+    """Open the window on a layout (the invented demo without one) and return when it is closed.
+
+    Raises FormatError when the file cannot be read.
+    """
+    from PySide6.QtCore import QSettings
+    from PySide6.QtWidgets import QApplication
+
+    from app.formats import headstock
+    from app.window.demo import demo
+    from app.window.main import MainWindow
+
+    layout = headstock.read(file) if file is not None else demo()
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    application.setApplicationName("Pegwright")
+    application.setOrganizationName("Pegwright")
+    application.setStyle("Fusion")
+    window = MainWindow(layout, file, QSettings())
+    window.show()
+    return application.exec()

@@ -1,0 +1,93 @@
+"""Menus and their keys, as one table that the key list and the tests read too."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMainWindow
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One action: its key in code, its word, its shortcuts and what it does in a sentence."""
+
+    key: str
+    word: str
+    shortcuts: tuple[str, ...] = ()
+    about: str = ""
+    checkable: bool = False
+
+
+RULE = Entry("", "")
+
+MENUS: dict[str, tuple[Entry, ...]] = {
+    "&Layout": (
+        Entry("new", "&New from the demo", ("Ctrl+N",), "Start over from the invented twelve-string layout."),
+        Entry("open", "&Open…", ("Ctrl+O",), "Open a layout."),
+        Entry("recent", "Opened &lately"),
+        RULE,
+        Entry("save", "&Save", ("Ctrl+S",), "Save the layout."),
+        Entry("save as", "Save &as…", ("Ctrl+Shift+S",), "Save the layout under another name."),
+        RULE,
+        Entry("import", "&Import a drawing…", ("Ctrl+I",), "Read an outline, slots and holes from a DXF or SVG drawing."),
+        Entry("write sheets", "&Write the sheets…", ("Ctrl+P",), "Write template, wrap paper and hole table to a folder."),
+        RULE,
+        Entry("quit", "&Close the window", ("Ctrl+Q",), "Leave; unsaved work is asked about."),
+    ),
+    "&Edit": (
+        Entry("undo", "&Undo", ("Ctrl+Z",), "Take the last step back."),
+        Entry("redo", "&Redo", ("Ctrl+Shift+Z", "Ctrl+Y"), "Take the step again."),
+        RULE,
+        Entry("remove", "R&emove", ("Delete", "Backspace"), "Remove what is held."),
+        Entry("duplicate", "&Duplicate", ("Ctrl+D",), "Make another of what is held."),
+        Entry("hold all", "Hold &all tuners", ("Ctrl+A",), "Hold every tuner."),
+        RULE,
+        Entry("symmetric", "Make the outline s&ymmetric", (), "The bass side follows the treble side."),
+        Entry("copy side", "&Copy treble to bass", (), "Treble slots and tuners, mirrored to the bass side."),
+        Entry("turn over", "&Left-handed mirror", (), "Mirror the whole layout about the centreline."),
+        Entry("fillet", "Round the cor&ner…", ("Ctrl+R",), "Round the corner that is held."),
+    ),
+    "&View": (
+        Entry("fit", "&Whole headstock", ("Ctrl+0",), "Show the whole opened-out view."),
+        Entry("zoom in", "Zoom &in", ("Ctrl++", "Ctrl+="), "Look closer."),
+        Entry("zoom out", "Zoom &out", ("Ctrl+-",), "Step back."),
+        RULE,
+        Entry("grid", "&Grid", ("Ctrl+G",), "Rule the paper.", checkable=True),
+        Entry("snap", "&Snapping", ("Ctrl+Shift+G",), "Catch the grid, edges and neighbours while dragging.",
+              checkable=True),
+        Entry("lamp", "&Lamplight", ("Ctrl+L",), "Dark colours.", checkable=True),
+        RULE,
+        Entry("mm", "&Millimetres", (), "Show lengths in mm.", checkable=True),
+        Entry("in", "&Inches, decimal", (), "Show lengths in decimal inches.", checkable=True),
+        Entry("in64", "Inches, &fractions", (), "Show lengths in inches down to 1/64.", checkable=True),
+    ),
+    "&Help": (
+        Entry("keys", "&Keys", ("F1",), "All actions and their keys."),
+        Entry("safety", "&Safety", (), "Usual cautions at the drill press and the router."),
+        Entry("about", "&About Pegwright", (), "Version and licence."),
+    ),
+}
+
+
+def build(window: QMainWindow, triggered) -> dict[str, QAction]:
+    """Fill the menu bar; every action calls `triggered` (a bound method) and carries its key as data."""
+    made: dict[str, QAction] = {}
+    for title, entries in MENUS.items():
+        menu = window.menuBar().addMenu(title)
+        for entry in entries:
+            if entry is RULE:
+                menu.addSeparator()
+                continue
+            if entry.key == "recent":
+                made["recent"] = menu.addMenu(entry.word).menuAction()
+                continue
+            action = QAction(entry.word, window)
+            action.setData(entry.key)
+            action.setShortcuts([QKeySequence(keys) for keys in entry.shortcuts])
+            action.setStatusTip(entry.about)
+            action.setCheckable(entry.checkable)
+            action.triggered.connect(triggered)
+            menu.addAction(action)
+            made[entry.key] = action
+    return made

@@ -1,0 +1,198 @@
+"""What each action does. One method an action, looked up by its key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction
+
+from app.look.theme import THEMES
+from app.window import ask, texts
+from geometry.edits import (
+    copy_side,
+    duplicate,
+    fillet,
+    make_row,
+    make_symmetric,
+    mirror_layout,
+    nudge,
+    remove_features,
+    remove_node,
+)
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.units import parse_length
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class Commands(QObject):
+    """Carries out actions on the window's document."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._w = window
+        self._do: dict[str, Callable[[], object]] = {
+            "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
+            "import": self._import, "write sheets": self._write_sheets, "quit": window.close,
+            "undo": self._undo, "redo": self._redo, "remove": self._remove, "duplicate": self._duplicate,
+            "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
+            "turn over": self._turn_over, "fillet": self._fillet, "row": self._row, "fit": self._fit,
+            "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
+            "lamp": self._lamp, "mm": self._unit, "in": self._unit, "in64": self._unit, "keys": self._keys,
+            "safety": self._safety, "about": self._about}
+
+    # ---- ways in --------------------------------------------------------
+    def triggered(self) -> None:
+        """Slot of every menu action."""
+        self.run(self.sender().data())
+
+    def run(self, key: str) -> None:
+        """Carry out the action of that key; what cannot be done is said in the foot of the window."""
+        self._key = key
+        try:
+            self._do[key]()
+        except GeometryError as error:
+            self._w.say(str(error))
+
+    def fill_recent(self) -> None:
+        """List the layouts opened lately."""
+        menu = self._w.actions_["recent"].menu()
+        menu.clear()
+        for path in self._w.files.recent():
+            action = QAction(path.name, menu)
+            action.setToolTip(str(path))
+            action.setData(path)
+            action.triggered.connect(self._open_recent)
+            menu.addAction(action)
+        self._w.actions_["recent"].setEnabled(not menu.isEmpty())
+
+    def nudge(self, dx: float, dy: float) -> None:
+        """Move what is held by steps of 1 mm times (dx, dy)."""
+        held = self._w.document.held
+        if held:
+            self._apply("Nudge", lambda layout: nudge(layout, held, dx, dy))
+
+    # ---- layout ---------------------------------------------------------
+    def _new(self) -> None:
+        from app.window.demo import demo
+        if self._w.files.may_leave():
+            self._w.document.replace(demo(), None)
+            self._fit()
+
+    def _open(self) -> None:
+        if self._w.files.open():
+            self._fit()
+
+    def _open_recent(self) -> None:
+        if self._w.files.open(self.sender().data()):
+            self._fit()
+
+    def _import(self) -> None:
+        from app.window.importing import import_drawing
+        import_drawing(self._w)
+
+    def _write_sheets(self) -> None:
+        from app.window.sheets import write_sheets
+        write_sheets(self._w)
+
+    # ---- edit -----------------------------------------------------------
+    def _apply(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
+        try:
+            self._w.document.apply(name, edit(self._w.document.layout))
+        except GeometryError as error:
+            self._w.say(str(error))
+
+    def _undo(self) -> None:
+        if self._w.hand.cancel():
+            return
+        name = self._w.document.undo()
+        self._w.say(self.tr("Undone: {}").format(name) if name else self.tr("Nothing to undo"))
+
+    def _redo(self) -> None:
+        name = self._w.document.redo()
+        self._w.say(self.tr("Done again: {}").format(name) if name else self.tr("Nothing to do again"))
+
+    def _remove(self) -> None:
+        held = self._w.document.held
+        if self._w.node is not None and held == ("outline",):
+            node = self._w.node
+            self._w.node = None
+            self._apply("Remove the node", lambda layout: remove_node(layout, "outline", node))
+        elif held:
+            self._apply(f"Remove {', '.join(held)}", lambda layout: remove_features(layout, held))
+
+    def _duplicate(self) -> None:
+        held = self._w.document.held
+        if held:
+            before = set(_ids(self._w.document.layout))
+            self._apply("Duplicate", lambda layout: duplicate(layout, held))
+            self._w.document.hold(tuple(id for id in _ids(self._w.document.layout) if id not in before))
+
+    def _hold_all(self) -> None:
+        self._w.document.hold(tuple(t.id for t in self._w.document.layout.tuners))
+
+    def _symmetric(self) -> None:
+        self._apply("Make the outline symmetric", lambda layout: make_symmetric(layout, keep="treble"))
+
+    def _copy_side(self) -> None:
+        self._apply("Copy treble to bass", lambda layout: copy_side(layout, "treble", "bass"))
+
+    def _turn_over(self) -> None:
+        self._apply("Left-handed mirror", mirror_layout)
+
+    def _fillet(self) -> None:
+        if self._w.node is None:
+            self._w.say(self.tr("Hold a corner of the outline first."))
+            return
+        answer = ask.text(self._w, self.tr("Round the corner"), self.tr("Radius:"), "6 mm")
+        if answer is not None:
+            radius, node = parse_length(answer, self._w.unit), self._w.node
+            self._w.node = None
+            self._apply("Round the corner", lambda layout: fillet(layout, "outline", node, radius))
+
+    def _row(self) -> None:
+        held = self._w.document.held
+        self._apply("Make a row", lambda layout: make_row(layout, held))
+
+    # ---- view -----------------------------------------------------------
+    def _fit(self) -> None:
+        self._w.canvas.fit(self._w.document.shown)
+
+    def _zoom_in(self) -> None:
+        self._w.canvas.view.zoom(1.25)
+
+    def _zoom_out(self) -> None:
+        self._w.canvas.view.zoom(0.8)
+
+    def _grid(self) -> None:
+        self._w.canvas.set_grid_visible(self._w.actions_["grid"].isChecked())
+
+    def _snap(self) -> None:
+        self._w.chooser.snapping = self._w.actions_["snap"].isChecked()
+
+    def _lamp(self) -> None:
+        theme = THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"]
+        self._w.settings.setValue("theme", theme.name)
+        self._w.set_theme(theme)
+
+    def _unit(self) -> None:
+        self._w.set_unit(self._key)
+
+    # ---- help -----------------------------------------------------------
+    def _keys(self) -> None:
+        ask.say(self._w, self.tr("Keys"), texts.keys_text())
+
+    def _safety(self) -> None:
+        ask.say(self._w, self.tr("Safety"), texts.safety_text())
+
+    def _about(self) -> None:
+        ask.say(self._w, self.tr("About Pegwright"), texts.about_text())
+
+
+def _ids(layout: Headstock) -> list[str]:
+    from geometry.layout import feature_ids
+    return feature_ids(layout)

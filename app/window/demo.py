@@ -1,0 +1,24 @@
+"""Invented layouts that come with the program."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import app
+from app.formats import headstock
+from app.formats.headstock import SUFFIX
+from geometry.layout import Headstock
+
+DEMO = f"twelve-string-mixed{SUFFIX}"
+
+
+def samples() -> Path:
+    """The folder of samples: inside an installed package, or beside it in a checkout."""
+    package = Path(app.__file__).parent
+    installed = package / "samples"
+    return installed if installed.is_dir() else package.parent / "samples"
+
+
+def demo() -> Headstock:
+    """The invented twelve-string layout that the window opens on."""
+    return headstock.read(samples() / DEMO)

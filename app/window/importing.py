@@ -1,0 +1,307 @@
+"""Importing a drawing: read it in another process, ask what is what, place it, make it the layout."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QProgressDialog,
+    QPushButton,
+    QRadioButton,
+    QTableWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.formats.drawing_in import DrawingRead, ImportJob
+from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
+from app.formats.errors import FormatError
+from app.panels.fields import LengthField
+from app.window import ask
+from app.window.import_preview import ImportPreview
+from geometry.curves import Matrix, shift
+from geometry.curves import Path as GeometryPath
+from geometry.edits.imported import layout_from, with_shape
+from geometry.errors import GeometryError
+from geometry.joining.placing import place
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+ROLES = ("outline", "slot", "hole", "other")
+ROLE_WORDS = {"outline": "outline", "slot": "slot", "hole": "hole", "other": "leave out"}
+JOINS = (0.01, 0.1, 0.5, 1.0)
+MOST_ROWS = 200
+
+
+def import_drawing(window: MainWindow, path: Path | None = None) -> None:
+    """Ask for a drawing and lead it into the layout."""
+    if path is None:
+        folder = str(window.document.path.parent if window.document.path else Path.home())
+        path = ask.open_file(window, window.tr("Import a drawing"), folder, ask.DRAWINGS)
+    if path is None:
+        return
+    read = read_with_progress(window, path, None, JOINS[0])
+    if read is None:
+        return
+    dialog = ImportDialog(window, path, read)
+    if dialog.exec() == QDialog.DialogCode.Accepted:
+        if dialog.whole and window.files.may_leave():
+            window.document.replace(dialog.result_layout, None)
+        elif not dialog.whole:
+            window.document.apply(f"Import {path.name}", dialog.result_layout)
+        window.canvas.fit(window.document.shown)
+        window.set_stage("outline")
+    dialog.deleteLater()
+
+
+def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: float) -> DrawingRead | None:
+    """Read a drawing in another process; the window stays alive and Cancel ends it. None when nothing came of it."""
+    job = ImportJob(path, unit=unit, join=join)
+    wait = _Waiting(job, parent, path.name)
+    job.start()
+    if not wait.until_done():
+        job.cancel()
+        return None
+    try:
+        return job.result()
+    except FormatError as error:
+        ask.warn(parent, parent.tr("This drawing was not imported"), str(error))
+        return None
+
+
+class _Waiting(QObject):
+    """Waits for an import job behind a small window with Cancel."""
+
+    def __init__(self, job: ImportJob, parent: QWidget, name: str) -> None:
+        super().__init__(parent)
+        self._job = job
+        self._loop = QEventLoop(self)
+        self._box = QProgressDialog(self.tr("Reading {}…").format(name), self.tr("Cancel"), 0, 0, parent)
+        self._box.setWindowModality(Qt.WindowModality.WindowModal)
+        self._box.setMinimumDuration(400)
+        self._box.canceled.connect(self._loop.quit)
+        self._timer = QTimer(self)
+        self._timer.setInterval(20)
+        self._timer.timeout.connect(self._look)
+
+    def until_done(self) -> bool:
+        """True when the job has ended by itself, False when the maker cancelled."""
+        self._timer.start()
+        self._loop.exec()
+        self._timer.stop()
+        cancelled = self._box.wasCanceled()
+        self._box.canceled.disconnect(self._loop.quit)
+        self._box.close()
+        self._box.deleteLater()
+        self.deleteLater()
+        return not cancelled
+
+    def _look(self) -> None:
+        if self._job.poll():
+            self._loop.quit()
+
+
+class ImportDialog(QDialog):
+    """Which loop is what, how big it is, and where the nut line and the centreline lie."""
+
+    def __init__(self, window: MainWindow, path: Path, read: DrawingRead) -> None:
+        super().__init__(window)
+        self.setWindowTitle(self.tr("Import {}").format(path.name))
+        self._window = window
+        self._path = path
+        self._read = read
+        self._turns = 0
+        self._mirrored = False
+        self._nudge = [0.0, 0.0]
+        self.result_layout: Headstock | None = None
+        self._preview = ImportPreview(window.theme, self)
+        self._preview.picked.connect(self._pick)
+        self._unit = QComboBox(self)
+        self._unit.activated.connect(self._read_again)
+        self._join = QComboBox(self)
+        for gap in JOINS:
+            self._join.addItem(f"{gap:g} mm", gap)
+        self._join.activated.connect(self._read_again)
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._warnings = QLabel(self)
+        self._warnings.setObjectName("dim")
+        self._warnings.setWordWrap(True)
+        self._guess = QLabel(self)
+        self._guess.setObjectName("dim")
+        self._guess.setWordWrap(True)
+        self._table = QTableWidget(0, 2, self)
+        self._table.setHorizontalHeaderLabels([self.tr("Loop"), self.tr("Becomes")])
+        self._table.horizontalHeader().setStretchLastSection(True)
+        self._table.verticalHeader().hide()
+        self._table.setMinimumHeight(150)
+        self._table.currentCellChanged.connect(self._row)
+        self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
+        self._whole = QRadioButton(self.tr("A new layout around this outline"), self)
+        self._only = QRadioButton(self.tr("This outline in the layout that is open"), self)
+        self._with = QRadioButton(self.tr("This outline, its slots and holes in the layout that is open"), self)
+        self._whole.setChecked(True)
+        for field in (self._across, self._along):
+            field.sent.connect(self._nudged)
+        self._build()
+        self._fill()
+
+    @property
+    def whole(self) -> bool:
+        """Whether a new layout was asked for."""
+        return self._whole.isChecked()
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        form = QFormLayout()
+        form.addRow(self.tr("One unit of the drawing is"), self._unit)
+        form.addRow(self.tr("Close gaps up to"), self._join)
+        turns = QHBoxLayout()
+        for word, about, slot in ((self.tr("Turn left"), self.tr("A quarter turn"), self._left),
+                                  (self.tr("Turn right"), self.tr("A quarter turn"), self._right),
+                                  (self.tr("Mirror"), self.tr("Bass and treble change places"), self._mirror)):
+            button = QPushButton(word, self)
+            button.setToolTip(about)
+            button.setAutoDefault(False)
+            button.clicked.connect(slot)
+            turns.addWidget(button)
+        form.addRow(self.tr("Position"), turns)
+        form.addRow(self.tr("Shift across"), self._across)
+        form.addRow(self.tr("Shift along"), self._along)
+        right = QVBoxLayout()
+        right.addWidget(self._says)
+        right.addLayout(form)
+        right.addWidget(self._guess)
+        right.addWidget(self._table, 1)
+        right.addWidget(self._warnings)
+        group = QButtonGroup(self)
+        for choice in (self._whole, self._only, self._with):
+            group.addButton(choice)
+            right.addWidget(choice)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
+        buttons.button(QDialogButtonBox.StandardButton.Ok).setText(self.tr("Import"))
+        buttons.accepted.connect(self._accept)
+        buttons.rejected.connect(self.reject)
+        right.addWidget(buttons)
+        both = QHBoxLayout(self)
+        both.addWidget(self._preview, 3)
+        both.addLayout(right, 2)
+        self.resize(980, 680)
+
+    def _fill(self) -> None:
+        read = self._read
+        self._unit.clear()
+        width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
+        offered = list(dict.fromkeys((read.unit, *OFFERED)))
+        for name in offered:
+            size = sized(width * MM.get(name, read.unit_mm), height * MM.get(name, read.unit_mm))
+            self._unit.addItem(f"{name}: {size}", name)
+        self._unit.setCurrentIndex(0)
+        question = unit_question(read)
+        self._says.setText(question.text if question else self.tr("{} wide and high: {}.").format(
+            self.tr("The outline is"), sized(*read.size_mm)))
+        self._says.setObjectName("warning" if question else "heading")
+        self._warnings.setText("\n".join(read.warnings[:8]))
+        self._fill_table()
+        self._lay()
+
+    def _fill_table(self) -> None:
+        shown = self._read.loops[:MOST_ROWS]
+        self._table.setRowCount(len(shown))
+        for i, loop in enumerate(shown):
+            x0, y0, x1, y1 = loop.path.box
+            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{f' on {loop.layer}' if loop.layer else ''}", self._table)
+            box = QComboBox(self._table)
+            for role in ROLES:
+                box.addItem(ROLE_WORDS[role], role)
+            box.setCurrentIndex(ROLES.index(loop.role))
+            box.setProperty("loop", i)
+            box.activated.connect(self._role)
+            self._table.setCellWidget(i, 0, label)
+            self._table.setCellWidget(i, 1, box)
+        self._table.resizeColumnToContents(0)
+
+    # ---- state ----------------------------------------------------------
+    def _roles(self) -> list[tuple[GeometryPath, str]]:
+        out = []
+        for i, loop in enumerate(self._read.loops):
+            box = self._table.cellWidget(i, 1) if i < MOST_ROWS else None
+            out.append((loop.path, box.currentData() if box is not None else loop.role))
+        return out
+
+    def _matrix(self) -> tuple[Matrix, str]:
+        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        if outline is None:
+            return Matrix(), self.tr("No loop is the outline yet.")
+        found = place(outline, self._turns, self._mirrored)
+        return shift(*self._nudge).after(found.matrix), found.words
+
+    def _lay(self) -> None:
+        matrix, words = self._matrix()
+        self._guess.setText(words)
+        self._across.show_value(self._nudge[0])
+        self._along.show_value(self._nudge[1])
+        self._preview.show_loops(self._roles(), self._read.open_chains, matrix)
+
+    def _role(self) -> None:
+        box = self.sender()
+        if box.currentData() == "outline":
+            for i in range(self._table.rowCount()):
+                other = self._table.cellWidget(i, 1)
+                if other is not box and other.currentData() == "outline":
+                    other.setCurrentIndex(ROLES.index("other"))
+        self._lay()
+
+    def _pick(self, number: int) -> None:
+        self._table.setCurrentCell(number, 0)
+        self._preview.set_current(number)
+
+    def _row(self, row: int) -> None:
+        self._preview.set_current(row)
+
+    def _read_again(self) -> None:
+        again = read_with_progress(self, self._path, self._unit.currentData(), self._join.currentData())
+        if again is not None:
+            self._read = again
+        self._fill()
+
+    def _left(self) -> None:
+        self._turns = (self._turns + 1) % 4
+        self._lay()
+
+    def _right(self) -> None:
+        self._turns = (self._turns - 1) % 4
+        self._lay()
+
+    def _mirror(self) -> None:
+        self._mirrored = not self._mirrored
+        self._lay()
+
+    def _nudged(self, value: float) -> None:
+        self._nudge[0 if self.sender() is self._across else 1] = value
+        self._lay()
+
+    def _accept(self) -> None:
+        matrix, _ = self._matrix()
+        try:
+            if self._whole.isChecked():
+                self.result_layout = layout_from(self._roles(), matrix, self._path.stem)
+            else:
+                self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
+                                                openings=self._with.isChecked())
+        except GeometryError as error:
+            self._says.setObjectName("warning")
+            self._says.setText(str(error))
+            return
+        self.accept()

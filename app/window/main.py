@@ -1,0 +1,293 @@
+"""The window: wiring between document, canvas, panel and menus. It decides nothing about headstocks."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSplitter, QVBoxLayout, QWidget
+
+from app.canvas import Canvas
+from app.document import Document
+from app.look.style import palette, sheet
+from app.look.theme import THEMES, Theme
+from app.panels.describe import describe, many
+from app.panels.side import SidePanel
+from app.panels.snag_list import numbers
+from app.tools import Shown
+from app.window import actions
+from app.window.commands import Commands
+from app.window.files import Files
+from app.window.gestures import GestureChooser
+from app.window.hand import Hand
+from app.window.stage_pages import stage_page
+from app.window.stages import STAGES, StageBar
+from app.window.tool_bar import ToolBar
+from geometry.drawing.sections import section_along_bore
+from geometry.layout import Headstock
+from geometry.units import LengthUnit, format_length
+
+
+class MainWindow(QMainWindow):
+    """One window with one layout."""
+
+    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None) -> None:
+        super().__init__()
+        self.settings = settings
+        self.unit: LengthUnit = settings.value("unit", "mm")
+        self.theme = theme or _system_theme(settings)
+        self.document = Document(layout, path, self)
+        self.files = Files(self.document, self, settings)
+        self.stage = "tuners"
+        self.node: int | None = None
+        self._build()
+        self.chooser = GestureChooser(self.document, self.tools, self.canvas)
+        self.hand = Hand(self.document, self.chooser.start, self)
+        self.commands = Commands(self)
+        self.actions_ = actions.build(self, self.commands.triggered)
+        self._connect()
+        self.set_unit(self.unit)
+        self.set_theme(self.theme)
+        self.set_stage("tuners")
+        self._history()
+        self._file()
+        self.resize(1360, 880)
+        geometry = settings.value("geometry")
+        if geometry is not None:
+            self.restoreGeometry(geometry)
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        middle = QWidget(self)
+        column = QVBoxLayout(middle)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        self.stages = StageBar(middle)
+        self.tools = ToolBar(self.unit, middle)
+        self.canvas = Canvas(self.theme, middle)
+        self.side = SidePanel(self.theme, self.unit, middle)
+        left = QWidget(middle)
+        under = QVBoxLayout(left)
+        under.setContentsMargins(0, 0, 0, 0)
+        under.setSpacing(0)
+        under.addWidget(self.tools)
+        under.addWidget(self.canvas, 1)
+        under.addWidget(self._foot(left))
+        self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.addWidget(left)
+        self.splitter.addWidget(self.side)
+        self.splitter.setStretchFactor(0, 1)
+        self.splitter.setSizes([940, 420])
+        column.addWidget(self.stages)
+        column.addWidget(self.splitter, 1)
+        self.setCentralWidget(middle)
+
+    def _foot(self, parent: QWidget) -> QWidget:
+        foot = QWidget(parent)
+        foot.setObjectName("foot")
+        foot.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        row = QHBoxLayout(foot)
+        row.setContentsMargins(18, 5, 18, 5)
+        self._where = QLabel(foot)
+        self._where.setMinimumWidth(250)
+        self._says = QLabel(foot)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._counts = QLabel(foot)
+        row.addWidget(self._where)
+        row.addWidget(self._says, 1)
+        row.addWidget(self._counts)
+        return foot
+
+    def _connect(self) -> None:
+        document = self.document
+        document.shown_changed.connect(self._show)
+        document.held_changed.connect(self._show_held)
+        document.history_changed.connect(self._history)
+        document.file_changed.connect(self._file)
+        self.canvas.view.pointed.connect(self.hand.point)
+        self.canvas.view.hovered.connect(self._hover)
+        self.canvas.view.nudged.connect(self.commands.nudge)
+        self.hand.shown.connect(self._gesture)
+        self.hand.refused.connect(self.say)
+        self.hand.finished.connect(self._finished)
+        self.stages.chosen.connect(self.set_stage)
+        self.tools.chosen.connect(self.set_tool)
+        self.tools.action.connect(self.commands.run)
+        self.tools.option_changed.connect(self._show_held)
+        self.side.edited.connect(self._edited)
+        self.side.refused.connect(self.say)
+        self.side.snag_chosen.connect(self.go_to_snag)
+        escape = QShortcut(QKeySequence("Esc"), self)
+        escape.activated.connect(self.escape)
+        for number, stage in enumerate(STAGES, 1):
+            shortcut = QShortcut(QKeySequence(f"Alt+{number}"), self)
+            shortcut.setProperty("stage", stage.key)
+            shortcut.activated.connect(self._stage_key)
+
+    # ---- showing --------------------------------------------------------
+    def _show(self) -> None:
+        shown, result = self.document.shown, self.document.result
+        self.canvas.show_layout(shown)
+        counts = result.counts
+        words = f"{counts.holes} holes · {counts.drilling} drilling operations"
+        if counts.pins:
+            words += f" · {counts.pins} pins"
+        self._counts.setText(words)
+        self.tools.set_hardware([p.id for p in shown.patterns])
+        self.side.show_result(result)
+        self._show_held()
+
+    def _show_held(self) -> None:
+        shown, held = self.document.shown, self.document.held
+        snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
+        self.canvas.show_snags(snags, held)
+        if self.stage != "outline" and held != ("outline",):
+            self.node = None
+        loop = None
+        if self.stage == "outline" or held == ("outline",):
+            loop = shown.outline
+        self.canvas.show_grips(loop, self.node)
+        self.tools.enable_action("fillet", self.node is not None)
+        self.tools.enable_action("row", len(held) > 1)
+        section = ()
+        if len(held) > 1:
+            title, rows = many(shown, held)
+        elif held:
+            title, rows = describe(shown, held[0], self.unit, self.node)
+            if any(t.id == held[0] for t in shown.tuners):
+                section = section_along_bore(shown, held[0])
+        else:
+            title, rows = stage_page(self.stage, shown, self.unit, self.tools)
+        self.side.show_rows(title, rows)
+        self.side.show_section(self.tr("Section along the bore"), section)
+
+    def _hover(self, at: tuple[float, float] | None) -> None:
+        if at is None:
+            self._where.setText("")
+            return
+        x, y = at
+        side = self.tr("to the treble") if x >= 0 else self.tr("to the bass")
+        end = self.tr("from the nut line") if y >= 0 else self.tr("behind the nut line")
+        decimals = 1 if self.unit == "mm" else None
+        self._where.setText(f"{format_length(abs(x), self.unit, decimals)} {side} · "
+                            f"{format_length(abs(y), self.unit, decimals)} {end}")
+
+    def _gesture(self, shown: Shown | None) -> None:
+        if shown is None:
+            self.canvas.show_guides(())
+            return
+        if shown.node is not None:
+            self.node = shown.node
+        self.canvas.show_guides(shown.marks)
+        self._says.setText(" · ".join(word for word in (shown.readout, shown.snapped) if word))
+
+    def _finished(self, name: str) -> None:
+        self._says.setText(name)
+        self._show_held()
+
+    def say(self, text: str) -> None:
+        """One sentence in the foot of the window."""
+        self._says.setText(text)
+
+    def _history(self) -> None:
+        history = self.document.history
+        for key, word, name in (("undo", self.tr("&Undo"), history.undo_name),
+                                ("redo", self.tr("&Redo"), history.redo_name)):
+            self.actions_[key].setEnabled(name is not None)
+            self.actions_[key].setText(f"{word}: {name}" if name else word)
+        self._file()
+
+    def _file(self) -> None:
+        name, unsaved = self.document.layout.name or self.tr("Without a name"), self.document.unsaved
+        self.stages.set_name(name, unsaved)
+        self.setWindowTitle(f"{name}[*] – Pegwright")
+        self.setWindowModified(unsaved)
+        self.setWindowFilePath(str(self.document.path or ""))
+        self.commands.fill_recent()
+
+    # ---- changing -------------------------------------------------------
+    def _edited(self, what: str, layout: Headstock) -> None:
+        self.document.apply(what, layout)
+
+    def set_stage(self, stage: str) -> None:
+        """Show another stage of the work."""
+        self.hand.cancel()
+        self.stage = stage
+        self.node = None
+        self.stages.set_stage(stage)
+        self.tools.set_stage(stage)
+        self.set_tool("hold")
+        self.document.hold(())
+        self._show()
+
+    def _stage_key(self) -> None:
+        self.set_stage(self.sender().property("stage"))
+
+    def set_tool(self, tool: str) -> None:
+        """Take another tool in hand."""
+        self.hand.cancel()
+        self.tools.set_tool(tool)
+        self.canvas.view.viewport().setCursor(
+            Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
+        self.canvas.view.setFocus()
+        self._says.setText("")
+
+    def escape(self) -> None:
+        """Put back a gesture; else take the holding tool; else hold nothing."""
+        if self.hand.cancel():
+            self.say(self.tr("Put back"))
+        elif self.tools.tool != "hold":
+            self.set_tool("hold")
+        else:
+            self.node = None
+            self.document.hold(())
+            self.canvas.choose_snag(None)
+
+    def go_to_snag(self, snag) -> None:
+        """Bring a snag into view and hold the first feature it is about."""
+        self.canvas.choose_snag(snag)
+        self.document.hold(snag.between[:1])
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit everywhere."""
+        self.unit = unit
+        self.settings.setValue("unit", unit)
+        self.canvas.set_unit(unit)
+        self.side.set_unit(unit)
+        self.tools.width.set_unit(unit)
+        for key in ("mm", "in", "in64"):
+            self.actions_[key].setChecked(key == unit)
+        self._show()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint everything in another set of colours."""
+        self.theme = theme
+        self.setPalette(palette(theme))
+        self.setStyleSheet(sheet(theme))
+        self.canvas.set_theme(theme)
+        self.side.set_theme(theme)
+        self.actions_["lamp"].setChecked(theme.name == "lamp")
+
+    # ---- the window itself ----------------------------------------------
+    def showEvent(self, event) -> None:
+        super().showEvent(event)
+        self.canvas.fit(self.document.shown)
+
+    def closeEvent(self, event) -> None:
+        self.hand.cancel()
+        if self.files.may_leave():
+            self.settings.setValue("geometry", self.saveGeometry())
+            event.accept()
+        else:
+            event.ignore()
+
+
+def _system_theme(settings: QSettings) -> Theme:
+    """The maker's choice, else what the desktop is set to."""
+    chosen = settings.value("theme")
+    if chosen in THEMES:
+        return THEMES[chosen]
+    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
+    return THEMES["lamp" if dark else "day"]

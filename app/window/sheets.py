@@ -1,0 +1,71 @@
+"""Writing the sheets from the window: ask where, write in the background, say what there is."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QUrl
+from PySide6.QtGui import QDesktopServices
+
+from app.formats.errors import FormatError
+from app.window import ask
+from app.window.background import Background
+from geometry.errors import GeometryError
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+def write_sheets(window: MainWindow) -> None:
+    """Ask for a folder and write the sheets of the layout on show into it."""
+    path = window.document.path
+    folder = ask.folder(window, window.tr("Write the sheets into this folder"),
+                        str(path.parent if path else Path.home()))
+    if folder is not None:
+        window.sheet_writer = SheetWriter(window, folder)
+        window.sheet_writer.start()
+
+
+class SheetWriter(QObject):
+    """One writing of sheets."""
+
+    def __init__(self, window: MainWindow, folder: Path) -> None:
+        super().__init__(window)
+        self._window = window
+        self._folder = folder
+        self._thread: Background | None = None
+
+    def start(self) -> None:
+        """Begin; the window goes on meanwhile."""
+        layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
+        stem = "".join(c if c.isalnum() or c in "-_ " else "" for c in layout.name).strip().lower().replace(" ", "-")
+        self._window.tools.enable_action("write sheets", False)
+        self._window.say(self._window.tr("Writing the sheets…"))
+        self._thread = Background(partial(_write, layout, self._folder, paper, stem or "headstock"), self)
+        self._thread.answered.connect(self._done)
+        self._thread.failed.connect(self._failed)
+        self._thread.start()
+
+    def wait(self) -> None:
+        """Wait until the writing has ended."""
+        if self._thread is not None:
+            self._thread.wait()
+
+    def _done(self, paths: list[Path]) -> None:
+        self._window.tools.enable_action("write sheets", True)
+        self._window.say(self._window.tr("{} files written to {}").format(len(paths), self._folder))
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
+
+    def _failed(self, error: Exception) -> None:
+        self._window.tools.enable_action("write sheets", True)
+        if not isinstance(error, FormatError | GeometryError | OSError):
+            raise error
+        self._window.say(self._window.tr("The sheets were not written"))
+        ask.warn(self._window, self._window.tr("The sheets were not written"), str(error))
+
+
+def _write(layout, folder: Path, paper: str, stem: str) -> list[Path]:
+    from app.sheets import write_sheets as write
+    return write(layout, folder, paper=paper, stem=stem)

@@ -1,0 +1,77 @@
+"""The stages of the work along the top."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QWidget
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """One stage: its word, its key with Alt, and a sentence on what is done there."""
+
+    key: str
+    word: str
+    about: str
+
+
+STAGES = (
+    Stage("blank", "Blank", "The wood, its ears, and the margins wanted."),
+    Stage("outline", "Outline", "Draw the shape or import it."),
+    Stage("slots", "Slots", "Openings for tuners through the side."),
+    Stage("tuners", "Tuners", "Place hardware; every hole follows from it."),
+    Stage("strings", "Strings", "The nut and where the strings leave it."),
+    Stage("router", "Router", "What follows the template, and what fits."),
+    Stage("sheets", "Sheets", "Papers at full size, to print and glue on."),
+)
+
+
+class StageBar(QWidget):
+    """Name of the layout on the left, stages in the middle, unit and history on the right."""
+
+    chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("bar")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._name = QLabel(self)
+        self._name.setObjectName("name")
+        self._group = QButtonGroup(self)
+        self._group.setExclusive(True)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(18, 8, 14, 8)
+        row.setSpacing(4)
+        row.addWidget(self._name)
+        row.addStretch(1)
+        self._buttons: dict[str, QPushButton] = {}
+        for number, stage in enumerate(STAGES, 1):
+            button = QPushButton(stage.word, self)
+            button.setObjectName("stage")
+            button.setCheckable(True)
+            button.setToolTip(f"{stage.about} (Alt+{number})")
+            button.setProperty("stage", stage.key)
+            button.clicked.connect(self._clicked)
+            self._group.addButton(button)
+            self._buttons[stage.key] = button
+            row.addWidget(button)
+        row.addStretch(1)
+        self.right = QHBoxLayout()
+        self.right.setSpacing(6)
+        row.addLayout(self.right)
+
+    def set_name(self, name: str, unsaved: bool) -> None:
+        """Show the layout's name, with a dot while it has unsaved changes."""
+        metrics = self._name.fontMetrics()
+        short = metrics.elidedText(name, Qt.TextElideMode.ElideRight, 230)
+        self._name.setText(f"{short} •" if unsaved else short)
+        self._name.setToolTip(name + (" (not saved)" if unsaved else ""))
+
+    def set_stage(self, key: str) -> None:
+        """Mark a stage as the one on show."""
+        self._buttons[key].setChecked(True)
+
+    def _clicked(self) -> None:
+        self.chosen.emit(self.sender().property("stage"))

@@ -1,0 +1,46 @@
+"""Longer words of the window: safety, keys, about."""
+
+from __future__ import annotations
+
+from app import __version__
+from app.window.actions import MENUS
+
+SAFETY = (
+    "Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and "
+    "qualified instruction come first.",
+    "Drill press: clamp the work so that the drill cannot turn it, guard the chuck, take the key out before "
+    "starting, wear eye protection and nothing loose, back the exit with a spoil board, expect the drill to grab "
+    "as it breaks through. For a tilted bore fix table and work, start from a centre mark, feed slowly.",
+    "Router: unplug before changing a bit, keep below the speed marked on it, secure the work, feed against the "
+    "cutter's turning, take light passes, never shape small loose pieces, collect the dust.",
+    "Check the 100 mm bars on the paper before you glue it, and try the plan on scrap before the blank.",
+)
+
+HAND_KEYS = (
+    ("Arrow keys", "Nudge what is held by 1 mm; with Shift 10, with Alt 0.1"),
+    ("Shift while dragging", "Keep one axis"), ("Alt while dragging", "Let go of snapping"),
+    ("Esc", "Put back what the drag moved; again: hold nothing"),
+    ("Wheel", "Zoom about the pointer"), ("Middle button, or Space and drag", "Pan"),
+    ("Double click on an edge", "Add a node"), ("Alt+1 … Alt+7", "The stages along the top"),
+)
+
+
+def keys_text() -> str:
+    """A table of every action and its keys, as rich text."""
+    rows = [(entry.word.replace("&", "").rstrip("…"), ", ".join(entry.shortcuts), entry.about)
+            for entries in MENUS.values() for entry in entries if entry.key and entry.shortcuts]
+    cells = [f"<tr><td><b>{keys}</b>&nbsp;&nbsp;</td><td>{about}</td></tr>" for _, keys, about in rows]
+    cells += [f"<tr><td><b>{keys}</b>&nbsp;&nbsp;</td><td>{about}</td></tr>" for keys, about in HAND_KEYS]
+    return "<table cellspacing=4>" + "".join(cells) + "</table>"
+
+
+def safety_text() -> str:
+    """The usual cautions, as rich text."""
+    return "".join(f"<p>{line}</p>" for line in SAFETY)
+
+
+def about_text() -> str:
+    """Version and what it is."""
+    return (f"<p><b>Pegwright {__version__}</b></p><p>Plans the holes, slots and templates of a guitar headstock. "
+            "All samples are invented. Margins and rates marked as common practice have no published source: "
+            "set what you trust.</p>")

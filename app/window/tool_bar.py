@@ -1,0 +1,179 @@
+"""The strip under the stages: what the hand does next, for the stage on show."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QHBoxLayout, QLabel, QPushButton, QToolButton, QWidget
+
+from app.panels.fields import LengthField
+from geometry.units import LengthUnit
+
+TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
+    "blank": (("hold", "Hold", "Press on a thing to hold it, drag it to move it."), ("measure", "Measure", "")),
+    "outline": (("hold", "Hold", "Hold and drag nodes, handles and edges."),
+                ("draw outline", "Draw", "Draw a new outline: press for each node, close it on the first."),
+                ("measure", "Measure", "")),
+    "slots": (("hold", "Hold", ""), ("slot", "New slot", "Press where the nut end goes, then the tip end."),
+              ("draw slot", "Drawn slot", "Draw a slot of any shape."), ("pin", "Pin", "Place a locating pin."),
+              ("measure", "Measure", "")),
+    "tuners": (("hold", "Hold", ""), ("tuner", "Place", "Place a tuner of the hardware chosen."),
+               ("hole", "Hole", "Place a hole that belongs to no tuner."), ("measure", "Measure", "")),
+    "strings": (("hold", "Hold", ""), ("measure", "Measure", "")),
+    "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
+    "sheets": (("hold", "Hold", ""),),
+}
+"""(tool, word, help) of each stage."""
+
+ABOUT = {"hold": "Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.",
+         "measure": "Press on one thing, then on another: the shortest distance between them."}
+
+
+class ToolBar(QWidget):
+    """Buttons for the tools of a stage, and their options."""
+
+    chosen = Signal(str)
+    action = Signal(str)
+    option_changed = Signal()
+
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("tools")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(18, 6, 14, 6)
+        self._row.setSpacing(6)
+        self._group = QButtonGroup(self)
+        self._group.setExclusive(True)
+        self._tools: dict[str, QPushButton] = {}
+        self._stage = ""
+        for tools in TOOLS.values():
+            for key, word, about in tools:
+                if key not in self._tools:
+                    self._add_tool(key, word, about or ABOUT.get(key, ""))
+        self._row.addSpacing(10)
+        self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
+                                  ("curve", self.tr("Curve"))), self.tr("Kind of edge drawn next"))
+        self.mirrored = self._toggle(self.tr("Mirrored"), self.tr("What one side does, the other follows."))
+        self.width_label = QLabel(self.tr("Width"), self)
+        self.width_label.setObjectName("dim")
+        self.width = LengthField(unit, parent=self)
+        self.width.setFixedWidth(90)
+        self.width.setAccessibleName(self.tr("Width of the new slot"))
+        self.width.show_value(13.0)
+        self.width.sent.connect(self._width)
+        self.slot_width = 13.0
+        self.hardware = QComboBox(self)
+        self.hardware.setAccessibleName(self.tr("Hardware"))
+        self.hardware.setMinimumContentsLength(24)
+        self.hardware.activated.connect(self.option_changed)
+        for widget in (self.width_label, self.width, self.hardware):
+            self._row.addWidget(widget)
+        self._actions: dict[str, QPushButton] = {}
+        for key, word, about in (
+                ("import", self.tr("Import a drawing…"), self.tr("Read an outline from a DXF or SVG drawing.")),
+                ("fillet", self.tr("Round the corner…"), self.tr("Round the corner that is held.")),
+                ("symmetric", self.tr("Make symmetric"), self.tr("The bass side follows the treble side.")),
+                ("copy side", self.tr("Copy to the bass side"), self.tr("Treble slots and tuners, mirrored.")),
+                ("row", self.tr("Make a row"), self.tr("Space the held tuners evenly.")),
+                ("write sheets", self.tr("Write the sheets…"), self.tr("DXF, SVG, PDF and the hole table."))):
+            button = QPushButton(word, self)
+            button.setToolTip(about)
+            button.setProperty("action", key)
+            button.clicked.connect(self._acted)
+            self._actions[key] = button
+            self._row.addWidget(button)
+        self.paper = QComboBox(self)
+        self.paper.addItems(["A4", "A3", "Letter", "Tabloid"])
+        self.paper.setAccessibleName(self.tr("Paper"))
+        self.paper.activated.connect(self.option_changed)
+        self._row.addWidget(self.paper)
+        self._row.addStretch(1)
+
+    def set_stage(self, stage: str) -> None:
+        """Show the tools of a stage."""
+        self._stage = stage
+        keys = [key for key, _, _ in TOOLS[stage]]
+        for key, button in self._tools.items():
+            button.setVisible(key in keys)
+        shown = {"outline": {"import", "fillet", "symmetric"}, "slots": {"copy side"}, "sheets": {"write sheets"},
+                 "tuners": {"row", "copy side"}}.get(stage, set())
+        for key, button in self._actions.items():
+            button.setVisible(key in shown)
+        self.mirrored.setVisible(stage in ("outline", "slots", "tuners"))
+        self.hardware.setVisible(stage == "tuners")
+        self.paper.setVisible(stage == "sheets")
+        self._show_options()
+
+    def set_tool(self, tool: str) -> None:
+        """Mark a tool as the one in hand."""
+        self._tools[tool].setChecked(True)
+        self._show_options()
+
+    @property
+    def tool(self) -> str:
+        return next((key for key, button in self._tools.items() if button.isChecked()), "hold")
+
+    def has(self, tool: str) -> bool:
+        """Whether the stage on show has a tool."""
+        return any(key == tool for key, _, _ in TOOLS[self._stage])
+
+    def set_hardware(self, patterns: list[str]) -> None:
+        """Offer these patterns, keeping the one chosen."""
+        if [self.hardware.itemText(i) for i in range(self.hardware.count())] == patterns:
+            return
+        now = self.hardware.currentText()
+        self.hardware.clear()
+        self.hardware.addItems(patterns)
+        self.hardware.setCurrentIndex(max(0, self.hardware.findText(now)))
+
+    def enable_action(self, key: str, on: bool) -> None:
+        """Grey out what cannot be done now."""
+        self._actions[key].setEnabled(on)
+
+    # ---- inside ---------------------------------------------------------
+    def _add_tool(self, key: str, word: str, about: str) -> None:
+        button = QPushButton(word, self)
+        button.setCheckable(True)
+        button.setToolTip(about)
+        button.setProperty("tool", key)
+        button.clicked.connect(self._picked)
+        self._group.addButton(button)
+        self._tools[key] = button
+        self._row.addWidget(button)
+
+    def _toggle(self, word: str, about: str) -> QToolButton:
+        button = QToolButton(self)
+        button.setText(word)
+        button.setToolTip(about)
+        button.setCheckable(True)
+        button.toggled.connect(self.option_changed)
+        self._row.addWidget(button)
+        return button
+
+    def _choice(self, options: tuple[tuple[str, str], ...], name: str) -> QComboBox:
+        box = QComboBox(self)
+        box.setAccessibleName(name)
+        box.setToolTip(name)
+        for key, word in options:
+            box.addItem(word, key)
+        box.activated.connect(self.option_changed)
+        self._row.addWidget(box)
+        return box
+
+    def _show_options(self) -> None:
+        tool = self.tool
+        self.edge.setVisible(tool in ("draw outline", "draw slot"))
+        for widget in (self.width, self.width_label):
+            widget.setVisible(tool == "slot" and self._stage == "slots")
+
+    def _picked(self) -> None:
+        self._show_options()
+        self.chosen.emit(self.sender().property("tool"))
+
+    def _acted(self) -> None:
+        self.action.emit(self.sender().property("action"))
+
+    def _width(self, value: float) -> None:
+        self.slot_width = value
+        self.width.show_value(value)
+        self.option_changed.emit()

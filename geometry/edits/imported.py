@@ -1,0 +1,112 @@
+"""From loops of a drawing to a layout: outline, slots and holes in the frame of the head."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.curves import Arc, Line, Matrix, Path
+from geometry.curves.polygons import crosses_itself
+from geometry.errors import GeometryError
+from geometry.layout import (
+    Blank,
+    DrawnSlot,
+    Headstock,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    Template,
+    feature_ids,
+    loop_of,
+    validate,
+)
+from geometry.layout.generic import PATTERNS, RACK
+
+WASTE = 5.0
+"""Least wood left around an imported outline, mm (common practice, no source)."""
+
+Role = tuple[Path, str]
+"""A closed path and what it is: outline, slot, hole or other."""
+
+
+def layout_from(loops: Sequence[Role], place: Matrix, name: str) -> Headstock:
+    """A new layout around the outline among these loops, mapped by `place`; the blank is made to fit.
+
+    GeometryError when no loop is the outline, when several are, or when it crosses itself.
+    """
+    outline = _outline(loops, place)
+    x0, y0, x1, y1 = outline.box
+    if max(x1 - x0, y1 - y0) > 4000:
+        raise GeometryError(f"The outline measures {x1 - x0:.0f} x {y1 - y0:.0f} mm, far more than a headstock: "
+                            "give the right unit.")
+    half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
+    blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
+                  behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
+    made = Headstock(name=name, about="From an imported drawing.", blank=blank, outline=loop_of(outline),
+                     patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
+    return _with_openings(made, loops, place)
+
+
+def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool) -> Headstock:
+    """The layout with another outline; with `openings` the slots and single holes are replaced too."""
+    made = replace(layout, outline=loop_of(_outline(loops, place)))
+    if openings:
+        made = _with_openings(replace(made, slots=(), holes=()), loops, place)
+    return validate(made)
+
+
+def slot_shape(path: Path) -> StraightSlot | DrawnSlot:
+    """A straight slot when the path is two equal straight walls joined by half circles, else a drawn one."""
+    lines = [s for s in path if isinstance(s, Line)]
+    arcs = [s for s in path if isinstance(s, Arc)]
+    if len(path.segments) == 4 and len(lines) == 2 and len(arcs) == 2:
+        radius = arcs[0].radius
+        round_ends = all(abs(abs(a.sweep) - math.pi) < 1e-3 and abs(a.radius - radius) < 1e-3 for a in arcs)
+        if round_ends and abs(lines[0].length() - lines[1].length()) < 1e-3:
+            low, high = sorted((a.centre for a in arcs), key=lambda c: (c[1], c[0]))
+            return StraightSlot(nut_end=low, tip_end=high, width=2 * radius)
+    return DrawnSlot(loop=loop_of(path))
+
+
+def _outline(loops: Sequence[Role], place: Matrix) -> Path:
+    outlines = [path for path, role in loops if role == "outline"]
+    if len(outlines) != 1:
+        raise GeometryError("Choose one loop as the outline." if outlines else "No closed loop is the outline: "
+                            "the drawing has none, or its ends do not meet.")
+    outline = outlines[0].mapped(place).counter_clockwise()
+    at = crosses_itself(outline)
+    if at is not None:
+        raise GeometryError(f"The outline crosses itself near ({at[0]:.1f}, {at[1]:.1f}) mm: mend the drawing first.")
+    return outline
+
+
+def _with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix) -> Headstock:
+    taken = set(feature_ids(layout))
+
+    def fresh(word: str) -> str:
+        number = 1
+        while f"{word} {number}" in taken:
+            number += 1
+        taken.add(f"{word} {number}")
+        return f"{word} {number}"
+
+    slots, holes = list(layout.slots), list(layout.holes)
+    for path, role in loops:
+        if role == "slot":
+            slots.append(Slot(id=fresh("slot"), shape=slot_shape(path.mapped(place).counter_clockwise())))
+        elif role == "hole":
+            centre, diameter = _round(path.mapped(place))
+            holes.append(SingleHole(id=fresh("hole"), at=centre, diameter=diameter))
+    return validate(replace(layout, slots=tuple(slots), holes=tuple(holes)))
+
+
+def _round(path: Path) -> tuple[tuple[float, float], float]:
+    """Centre and diameter of a round loop, exact for arcs about one centre."""
+    arcs = [s for s in path if isinstance(s, Arc)]
+    if len(arcs) == len(path.segments) and all(v.distance(a.centre, arcs[0].centre) < 1e-6 for a in arcs):
+        return arcs[0].centre, 2 * arcs[0].radius
+    x0, y0, x1, y1 = path.box
+    return ((x0 + x1) / 2, (y0 + y1) / 2), 2 * math.sqrt(abs(path.area) / math.pi)
