@@ -1,0 +1,122 @@
+"""Adding, removing and duplicating features. New features come last in their group; see parts.new_ids."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import msgspec
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.edits.edge_places import nearest_on_edges
+from geometry.edits.parts import (
+    FEATURE_GROUPS,
+    appended,
+    fresh_id,
+    group_of,
+    numbered_id,
+    point,
+    settled,
+    taken_ids,
+)
+from geometry.edits.slots import moved_slot
+from geometry.edits.tuners import members, own_place, pattern_of, without_left_rows
+from geometry.layout import (
+    EdgePlace,
+    EdgeRun,
+    FreePlace,
+    Headstock,
+    Pin,
+    RowPlace,
+    SingleHole,
+    Slot,
+    Tuner,
+)
+from geometry.layout.edges import edge
+from geometry.vectors import Vec2
+
+
+def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = None) -> Headstock:
+    """A new tuner at a point in mm: through the face there, or through the side at the nearest place of an edge.
+
+    `turn` is where a face tuner's button points, in degrees; None squarely at
+    the nearest edge. It is named for its side and mount with the next number,
+    and its string winds on the side towards the centreline.
+    """
+    hardware, at = pattern_of(layout, pattern), point(at)
+    if hardware.mount == "side":
+        side, along = nearest_on_edges(layout.outline, at)
+        place = EdgePlace(side=side, along=along)
+    else:
+        side = "treble" if at[0] >= 0 else "bass"
+        place = FreePlace(at=at, turn=turn)
+    name = numbered_id(taken_ids(layout), f"{side} {hardware.mount}")
+    winds = "bass" if side == "treble" else "treble"
+    return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=winds))
+
+
+def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
+    """A new locating pin (mm)."""
+    return appended(layout, "pins", Pin(id=numbered_id(taken_ids(layout), "pin"), at=point(at), diameter=diameter))
+
+
+def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None = None) -> Headstock:
+    """A new single hole from the face (mm), through without a depth."""
+    name = numbered_id(taken_ids(layout), "hole")
+    return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter, depth=depth))
+
+
+def remove_features(layout: Headstock, ids: Iterable[str]) -> Headstock:
+    """The layout without these features, and without the rows that they leave empty.
+
+    A note that was pinned to one stays, with the feature's name put before its text.
+    """
+    gone = set(ids)
+    for id in gone:
+        group_of(layout, id)
+    groups = {group: tuple(one for one in getattr(layout, group) if one.id not in gone) for group in FEATURE_GROUPS}
+    notes = tuple(replace(note, on=None, text=f"{note.on}: {note.text}"[:4000]) if note.on in gone else note
+                  for note in layout.notes)
+    return settled(without_left_rows(layout, msgspec.structs.replace(layout, **groups, notes=notes)))
+
+
+def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> Headstock:
+    """Copies of these features with names of their own, moved by a vector in mm.
+
+    A tuner in a row joins the row as its next member; a side tuner is copied
+    one plate farther along its edge (back towards the nut line when there is
+    no room ahead). Copies take no string.
+    """
+    by = point(by)
+    for id in dict.fromkeys(ids):
+        group, i = group_of(layout, id)
+        old = getattr(layout, group)[i]
+        name = fresh_id(taken_ids(layout), id)
+        if isinstance(old, Slot):
+            new = replace(moved_slot(old, by), id=name)
+        elif isinstance(old, Tuner):
+            new = replace(old, id=name, string=None, place=_place_beside(layout, old, by))
+        elif isinstance(old, Pin | SingleHole):
+            new = replace(old, id=name, at=v.add(old.at, by))
+        else:
+            new = replace(old, id=name, start=old.start + by[1], end=old.end + by[1])
+        layout = appended(layout, group, new)
+    return layout
+
+
+def _place_beside(layout: Headstock, tuner: Tuner, by: Vec2) -> FreePlace | EdgePlace | RowPlace:
+    pattern = layout.pattern(tuner.pattern)
+    if isinstance(tuner.place, RowPlace):
+        row = layout.row(tuner.place.row)
+        index = members(layout, row.id)[-1].place.index + 1
+        fits = (not isinstance(row.run, EdgeRun)
+                or row.run.first + index * row.spacing <= edge(layout.outline, row.run.side).length)
+        if fits and index <= 200:
+            return RowPlace(row=row.id, index=index)
+    place = own_place(layout, tuner)
+    if isinstance(place, FreePlace):
+        return replace(place, at=v.add(place.at, by))
+    step = pattern.seat.before + pattern.seat.behind + layout.margins.seat_gap
+    ahead = place.along + step
+    length = edge(layout.outline, place.side).length
+    return replace(place, along=ahead if ahead <= length else max(0.0, place.along - step))

@@ -1,0 +1,186 @@
+"""Copying one side to the other, and mirroring a whole layout for the other hand."""
+
+from __future__ import annotations
+
+from msgspec.structs import replace
+
+from geometry.edits.adding import remove_features
+from geometry.edits.loops import flipped
+from geometry.edits.moving import plan_point
+from geometry.edits.parts import fresh_id, settled, taken_ids
+from geometry.edits.slots import flipped_slot, swapped_sides
+from geometry.errors import GeometryError
+from geometry.layout import (
+    EdgePlace,
+    EdgeRun,
+    FreePlace,
+    Headstock,
+    Loop,
+    Pattern,
+    Place,
+    Row,
+    RowPlace,
+    Side,
+    StraightRun,
+    Tuner,
+)
+from geometry.tolerance import TOUCH
+
+ON_CENTRELINE = 0.5
+"""A slot, pin or hole whose middle lies within this many mm of the centreline belongs to no side."""
+
+
+def side_features(layout: Headstock, side: Side) -> list[str]:
+    """Ids of the tuners, slots, pins and holes that lie on one side of the centreline."""
+    sign = 1.0 if side == "treble" else -1.0
+    return [one.id for group in (layout.slots, layout.tuners, layout.pins, layout.holes) for one in group
+            if plan_point(layout, one.id)[0] * sign > (TOUCH if isinstance(one, Tuner) else ON_CENTRELINE)]
+
+
+def copy_side(layout: Headstock, source: Side, target: Side, replace_there: bool = True) -> Headstock:
+    """Mirrored copies of one side's tuners, rows, slots, pins and holes on the other side.
+
+    Names swap the words bass and treble, or take the next free number. A copied
+    tuner takes the string that mirrors its own (the first and the last, the
+    second and the last but one) when no tuner has it yet. `replace_there`
+    (the rule) removes what was on the other side first. Hardware whose bores lie off to
+    one side is copied as its left or right counterpart, a pattern that is added
+    when the layout has none. The outline stays as it is: make
+    it symmetric first if the copies are to sit in the same places.
+    """
+    if source == target:
+        raise GeometryError("A side is copied to the other side.")
+    ids = side_features(layout, source)
+    if not ids:
+        raise GeometryError(f"There is nothing on the {source} side to copy.")
+    if replace_there:
+        layout = remove_features(layout, side_features(layout, target))
+    taken, wanted = taken_ids(layout), set(ids)
+    row_names: dict[str, str] = {}
+    rows: list[Row] = []
+    for row in layout.rows:
+        if any(tuner.id in wanted and isinstance(tuner.place, RowPlace) and tuner.place.row == row.id
+               for tuner in layout.tuners):
+            used = {one.id for one in layout.rows} | set(row_names.values())
+            row_names[row.id] = fresh_id(used, swapped_sides(row.id))
+            rows.append(replace(_flipped_row(row), id=row_names[row.id]))
+
+    def name(id: str) -> str:
+        new = fresh_id(taken, swapped_sides(id))
+        taken.add(new)
+        return new
+
+    patterns, twin = _with_mirrored_patterns(layout, [tuner for tuner in layout.tuners if tuner.id in wanted])
+    held = {tuner.string for tuner in layout.tuners}
+    strings = [string.id for string in layout.strings]
+    opposite = dict(zip(strings, reversed(strings), strict=True))
+    tuners: list[Tuner] = []
+    for tuner in layout.tuners:
+        if tuner.id in wanted:
+            string = opposite.get(tuner.string)
+            string = None if string in held else string
+            held.add(string)
+            copy = _flipped_tuner(tuner, layout.pattern(tuner.pattern))
+            place = copy.place
+            if isinstance(place, RowPlace):
+                place = replace(place, row=row_names[place.row])
+            tuners.append(replace(copy, id=name(tuner.id), string=string, place=place,
+                                  pattern=twin.get(tuner.pattern, tuner.pattern)))
+    slots = [replace(flipped_slot(slot), id=name(slot.id)) for slot in layout.slots if slot.id in wanted]
+    pins = [replace(pin, id=name(pin.id), at=_flip(pin.at)) for pin in layout.pins if pin.id in wanted]
+    holes = [replace(hole, id=name(hole.id), at=_flip(hole.at)) for hole in layout.holes if hole.id in wanted]
+    return settled(replace(
+        layout, patterns=patterns, rows=(*layout.rows, *rows), tuners=(*layout.tuners, *tuners),
+        slots=(*layout.slots, *slots), pins=(*layout.pins, *pins), holes=(*layout.holes, *holes)))
+
+
+def mirror_layout(layout: Headstock) -> Headstock:
+    """The whole layout mirrored about the centreline, for a left-handed instrument. Twice gives the same layout.
+
+    The frame stays: the side at +x is called treble whatever strings cross
+    it. So every tuner keeps its string while the strings change their order,
+    and the words bass and treble change places in names. Patterns whose bores
+    lie off to one side are mirrored with them.
+    """
+    blank = replace(layout.blank, bass=layout.blank.treble, treble=layout.blank.bass)
+    courses = [string.course for string in layout.strings]
+    turned = sum((min(courses), max(courses))) if courses else 0
+    rename = swapped_sides
+    return settled(replace(
+        layout, blank=blank,
+        ears=tuple(replace(ear, id=rename(ear.id), side=_other(ear.side)) for ear in layout.ears),
+        outline=Loop(nodes=tuple(flipped(list(layout.outline.nodes)))),
+        strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
+        slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
+        patterns=tuple(_flipped_pattern(pattern) for pattern in layout.patterns),
+        rows=tuple(replace(_flipped_row(row), id=rename(row.id)) for row in layout.rows),
+        tuners=tuple(_renamed_row(replace(_flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))
+                     for tuner in layout.tuners),
+        pins=tuple(replace(pin, id=rename(pin.id), at=_flip(pin.at)) for pin in layout.pins),
+        holes=tuple(replace(hole, id=rename(hole.id), at=_flip(hole.at)) for hole in layout.holes),
+        notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes)))
+
+
+def _other(side: Side) -> Side:
+    return "bass" if side == "treble" else "treble"
+
+
+def _flip(p: tuple[float, float]) -> tuple[float, float]:
+    return (-p[0], p[1])
+
+
+def _flipped_angle(degrees: float) -> float:
+    """A direction mirrored about the centreline, to 1e-9 degrees so that twice gives the same number."""
+    turned = round(180.0 - degrees, 9)
+    return turned - 360.0 if turned > 360 else turned
+
+
+def _flipped_row(row: Row) -> Row:
+    run = row.run
+    if isinstance(run, EdgeRun):
+        return replace(row, run=replace(run, side=_other(run.side)))
+    return replace(row, run=StraightRun(start=_flip(run.start), heading=_flipped_angle(run.heading)))
+
+
+def _flipped_tuner(tuner: Tuner, pattern: Pattern) -> Tuner:
+    place: Place = tuner.place
+    if isinstance(place, FreePlace):
+        place = replace(place, at=_flip(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
+    elif isinstance(place, EdgePlace):
+        place = replace(place, side=_other(place.side))
+    # Over or under a side post is the same seen in a mirror; left and right of a face post change places.
+    return replace(tuner, place=place, winds=_other(tuner.winds) if pattern.mount == "face" else tuner.winds)
+
+
+def _renamed_row(tuner: Tuner) -> Tuner:
+    place = tuner.place
+    if not isinstance(place, RowPlace):
+        return tuner
+    return replace(tuner, place=replace(place, row=swapped_sides(place.row)))
+
+
+def _flipped_pattern(pattern: Pattern) -> Pattern:
+    """Face hardware seen in a mirror: v changes sign. Itself when that changes nothing.
+
+    Side hardware keeps its own axes, as u runs to the tip on both sides.
+    """
+    bores = tuple(replace(bore, at=(bore.at[0], -bore.at[1])) for bore in pattern.bores)
+    return pattern if pattern.mount == "side" or set(bores) == set(pattern.bores) else replace(pattern, bores=bores)
+
+
+def _with_mirrored_patterns(layout: Headstock, tuners: list[Tuner]) -> tuple[tuple[Pattern, ...], dict[str, str]]:
+    """(all patterns, pattern of a tuner -> pattern of its mirrored copy); left and right hardware made as needed."""
+    patterns = list(layout.patterns)
+    twin: dict[str, str] = {}
+    for tuner in tuners:
+        own = layout.pattern(tuner.pattern)
+        flipped_one = _flipped_pattern(own)
+        if flipped_one is own or own.id in twin:
+            continue
+        same = next((one for one in patterns if one.mount == own.mount and set(one.bores) == set(flipped_one.bores)
+                     and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
+        if same is None:
+            same = replace(flipped_one, id=fresh_id({one.id for one in patterns}, f"{own.id[:50]} mirrored"))
+            patterns.append(same)
+        twin[own.id] = same.id
+    return tuple(patterns), twin

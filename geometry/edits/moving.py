@@ -1,0 +1,122 @@
+"""Moving several features at once: dragging a selection, nudging by keys."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.edits.parts import feature, point, put, group_of, settled, checked
+from geometry.edits.slots import moved_slot
+from geometry.edits.tuners import along_edge, move_tuner, slide_tuner
+from geometry.errors import GeometryError
+from geometry.layout import Ear, EdgeRun, FreePlace, Headstock, Pin, RowPlace, SingleHole, Slot, Tuner
+from geometry.layout.edges import edge
+from geometry.solids.frames import row_point
+from geometry.vectors import Vec2
+
+
+def move_features(layout: Headstock, ids: Iterable[str], by: Vec2) -> Headstock:
+    """Features moved by a vector in mm.
+
+    A side tuner slides along its edge by the part of the vector that lies
+    along it; an ear moves along its side only; a row moves once, however many
+    of its members are named.
+    """
+    by = point(by)
+    rows: set[str] = set()
+    for id in dict.fromkeys(ids):
+        part = feature(layout, id)
+        if isinstance(part, Tuner) and isinstance(part.place, RowPlace):
+            if part.place.row not in rows:
+                rows.add(part.place.row)
+                layout = _row_moved(layout, part, by)
+        elif isinstance(part, Tuner) and not isinstance(part.place, FreePlace):
+            layout = _slid(layout, part, by)
+        else:
+            group, i = group_of(layout, id)
+            layout = put(layout, group, i, checked(_moved(part, by), id))
+    return settled(layout)
+
+
+def nudge(layout: Headstock, ids: Iterable[str], dx: float, dy: float) -> Headstock:
+    """Features moved by dx to the treble side and dy to the tip, mm; see move_features."""
+    return move_features(layout, ids, (dx, dy))
+
+
+def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None = None) -> Headstock:
+    """Face tuners, side tuners, pins and holes brought to one x or one y (mm): that of the first when not given.
+
+    A side tuner can only be brought to a y, by sliding along its edge.
+    GeometryError when its edge does not reach that level, and for rows and slots.
+    """
+    from geometry.edits.edge_places import along_at_level
+    ids = list(dict.fromkeys(ids))
+    k = {"x": 0, "y": 1}.get(axis)
+    if k is None:
+        raise GeometryError(f"Features are aligned along x or y, not {axis}.")
+    if value is None:
+        if not ids:
+            return layout
+        value = plan_point(layout, ids[0])[k]
+    for id in ids:
+        part = feature(layout, id)
+        if isinstance(part, Tuner) and isinstance(part.place, RowPlace):
+            raise GeometryError(f"Tuner {id} is placed by its row: free it first.")
+        if isinstance(part, Tuner) and not isinstance(part.place, FreePlace):
+            along = None if k == 0 else along_at_level(layout.outline, part.place.side, value, part.place.along)
+            if along is None:
+                raise GeometryError(f"Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.")
+            layout = slide_tuner(layout, id, along)
+        elif isinstance(part, Tuner | Pin | SingleHole):
+            at = plan_point(layout, id)
+            layout = move_features(layout, [id], (value - at[0], 0.0) if k == 0 else (0.0, value - at[1]))
+        else:
+            raise GeometryError(f"{id} has no single point to align.")
+    return layout
+
+
+def plan_point(layout: Headstock, id: str) -> Vec2:
+    """The point on the face that a feature is placed by (mm): post axis, seat, hole centre.
+
+    For a straight slot the middle between its ends, for others the middle of the box.
+    """
+    from geometry.layout import StraightSlot, slot_path
+    from geometry.solids.frames import frame
+    part = feature(layout, id)
+    if isinstance(part, Tuner):
+        return frame(layout, part).origin[:2]
+    if isinstance(part, Pin | SingleHole):
+        return part.at
+    if isinstance(part, Slot):
+        if isinstance(part.shape, StraightSlot):
+            return v.middle(part.shape.nut_end, part.shape.tip_end)
+        x0, y0, x1, y1 = slot_path(part).box
+        return ((x0 + x1) / 2, (y0 + y1) / 2)
+    x = layout.blank.edge_x(part.side)
+    return (x - part.width / 2 if part.side == "treble" else x + part.width / 2, (part.start + part.end) / 2)
+
+
+def _moved(part: Tuner | Slot | Pin | SingleHole | Ear, by: Vec2) -> Tuner | Slot | Pin | SingleHole | Ear:
+    if isinstance(part, Slot):
+        return moved_slot(part, by)
+    if isinstance(part, Tuner):
+        return replace(part, place=replace(part.place, at=v.add(part.place.at, by)))
+    if isinstance(part, Ear):
+        return replace(part, start=part.start + by[1], end=part.end + by[1])
+    return replace(part, at=v.add(part.at, by))
+
+
+def _slid(layout: Headstock, tuner: Tuner, by: Vec2) -> Headstock:
+    side, along = along_edge(layout, tuner.id)
+    tangent = edge(layout.outline, side).seat(along).tangent
+    return slide_tuner(layout, tuner.id, along + v.dot(by, tangent))
+
+
+def _row_moved(layout: Headstock, tuner: Tuner, by: Vec2) -> Headstock:
+    row = layout.row(tuner.place.row)
+    if isinstance(row.run, EdgeRun) and layout.pattern(tuner.pattern).mount == "side":
+        return _slid(layout, tuner, by)
+    at, _ = row_point(layout, row, tuner.place.index)
+    return move_tuner(layout, tuner.id, v.add(at, by))

@@ -1,0 +1,162 @@
+"""What every edit shares: finding things by name, fresh names, and refusing numbers out of range."""
+
+from __future__ import annotations
+
+import math
+import re
+from typing import TypeVar
+
+import msgspec
+
+from geometry.errors import GeometryError
+from geometry.layout import DrawnSlot, Headstock, Loop, Node, feature_ids, validate
+from geometry.layout.edges import edges
+from geometry.layout.parts import Part
+from geometry.vectors import Vec2
+
+OUTLINE = "outline"
+"""The reference of the outline's loop; the loop of a drawn slot goes by the slot's id."""
+
+FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
+"""Fields of a layout that hold features: one id names one feature among all of them."""
+
+RESERVED = (OUTLINE, "blank", "nut")
+"""Names that drawings use for themselves; no feature gets one from here."""
+
+Some = TypeVar("Some", bound=Part)
+
+
+def checked(part: Some, about: str = "") -> Some:
+    """The same record, after its numbers and words were held against the limits of their fields.
+
+    `about` names it in the message, for example "Slot bass slot".
+    """
+    try:
+        msgspec.convert(msgspec.to_builtins(part), type(part))
+    except msgspec.ValidationError as error:
+        raise GeometryError(sentence(error, about)) from error
+    return part
+
+
+def settled(layout: Headstock) -> Headstock:
+    """The layout itself when its names fit together and its outline has two edges, else GeometryError."""
+    edges(layout.outline)
+    return validate(layout)
+
+
+def point(p: Vec2) -> Vec2:
+    """A point as two floats; GeometryError unless both are finite."""
+    x, y = float(p[0]), float(p[1])
+    if not (math.isfinite(x) and math.isfinite(y)):
+        raise GeometryError("A place needs two finite numbers, x and y in mm.")
+    return (x, y)
+
+
+def group_of(layout: Headstock, id: str) -> tuple[str, int]:
+    """(field, index) of a feature by its id; GeometryError when there is none."""
+    for group in FEATURE_GROUPS:
+        for i, feature in enumerate(getattr(layout, group)):
+            if feature.id == id:
+                return group, i
+    raise GeometryError(f"The layout has no feature named {id}.")
+
+
+def feature(layout: Headstock, id: str) -> Part:
+    """The ear, slot, tuner, pin or single hole of that id."""
+    group, i = group_of(layout, id)
+    return getattr(layout, group)[i]
+
+
+def with_feature(layout: Headstock, id: str, new: Part) -> Headstock:
+    """The layout with the feature of that id replaced, checked and validated."""
+    group, i = group_of(layout, id)
+    checked(new, id)
+    return settled(put(layout, group, i, new))
+
+
+def put(layout: Headstock, group: str, index: int, new: Part) -> Headstock:
+    """The layout with one member of a tuple field replaced, nothing checked."""
+    old = getattr(layout, group)
+    return msgspec.structs.replace(layout, **{group: (*old[:index], new, *old[index + 1:])})
+
+
+def appended(layout: Headstock, group: str, *new: Part) -> Headstock:
+    """The layout with checked members added at the end of a tuple field, validated."""
+    for part in new:
+        checked(part, getattr(part, "id", ""))
+    return settled(msgspec.structs.replace(layout, **{group: (*getattr(layout, group), *new)}))
+
+
+def loop_at(layout: Headstock, ref: str) -> Loop:
+    """The loop that `ref` names: "outline", or the id of a drawn slot."""
+    if ref == OUTLINE:
+        return layout.outline
+    slot = next((slot for slot in layout.slots if slot.id == ref), None)
+    if slot is None:
+        raise GeometryError(f"The layout has no slot named {ref}.")
+    if not isinstance(slot.shape, DrawnSlot):
+        raise GeometryError(f"Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.")
+    return slot.shape.loop
+
+
+def with_loop(layout: Headstock, ref: str, nodes: list[Node] | tuple[Node, ...]) -> Headstock:
+    """The layout with new nodes for the loop that `ref` names, checked and validated."""
+    loop = checked(Loop(nodes=tuple(nodes)), "The outline" if ref == OUTLINE else f"Slot {ref}")
+    if ref == OUTLINE:
+        return settled(msgspec.structs.replace(layout, outline=loop))
+    group, i = group_of(layout, ref)
+    slot = msgspec.structs.replace(layout.slots[i], shape=DrawnSlot(loop=loop))
+    return settled(put(layout, group, i, slot))
+
+
+def fresh_id(taken: set[str], base: str) -> str:
+    """`base` when it is free, else the base with the lowest free number from 2 behind it."""
+    if base not in taken:
+        return base
+    stem = re.sub(r" \d+$", "", base)[:54]
+    number = 2
+    while f"{stem} {number}" in taken:
+        number += 1
+    return f"{stem} {number}"
+
+
+def numbered_id(taken: set[str], stem: str) -> str:
+    """The stem with the lowest free number from 1 behind it."""
+    number = 1
+    while f"{stem} {number}" in taken:
+        number += 1
+    return f"{stem} {number}"
+
+
+def taken_ids(layout: Headstock) -> set[str]:
+    """Every name that a new feature must not take."""
+    return {*feature_ids(layout), *RESERVED}
+
+
+def new_ids(before: Headstock, after: Headstock) -> tuple[str, ...]:
+    """Ids of the features that `after` has and `before` has not, in their order."""
+    old = set(feature_ids(before))
+    return tuple(id for id in feature_ids(after) if id not in old)
+
+
+def sentence(error: msgspec.ValidationError, about: str = "") -> str:
+    """One sentence for the maker from a refused value."""
+    text = str(error)
+    message, _, path = text.partition(" - at `")
+    names = [name for name in re.findall(r"\.([A-Za-z_]+)", path) if name not in ("nodes", "shape", "loop", "place")]
+    name = names[-1].replace("_", " ") if names else "value"
+    head = f"{about[0].upper() + about[1:]}: {name}" if about else name[0].upper() + name[1:]
+    limit = re.search(r"(<=|>=|<|>) (-?[\d.]+)$", message)
+    if "matching regex" in message:
+        return f"{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs."
+    if "length" in message or (limit and "`str`" in message):
+        return f"{head} is too long or too short: {message.removeprefix('Expected ')}."
+    if limit:
+        words = {"<=": "at most", ">=": "at least", "<": "below", ">": "above"}[limit[1]]
+        number = float(limit[2])
+        return f"{head} must be {words} {number:g}{' mm' if abs(number) == 5000 else ''}."
+    wanted = re.match(r"Expected `(\w+)", message)
+    kind = {"float": "a number", "int": "a whole number", "str": "words", "bool": "yes or no"}.get(wanted and wanted[1])
+    if kind:
+        return f"{head} must be {kind}."
+    return f"{head}: {message[0].lower() + message[1:]}."

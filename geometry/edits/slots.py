@@ -1,0 +1,133 @@
+"""Edits of slots: straight ones with round ends, and drawn ones."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.curves import Path, shift
+from geometry.edits.loops import flipped, with_smooth
+from geometry.edits.parts import appended, feature, fresh_id, numbered_id, point, taken_ids, with_feature
+from geometry.edits.whole import mapped_loop
+from geometry.errors import GeometryError
+from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
+from geometry.vectors import Vec2
+
+SlotEnd = Literal["nut", "tip"]
+
+
+def move_slot(layout: Headstock, id: str, by: Vec2) -> Headstock:
+    """A slot moved by a vector in mm."""
+    return with_feature(layout, id, moved_slot(_slot(layout, id), point(by)))
+
+
+def move_slot_end(layout: Headstock, id: str, end: SlotEnd, to: Vec2) -> Headstock:
+    """The centre of a straight slot's round end put at a point in mm; the other end stays."""
+    slot = _straight(layout, id)
+    return with_feature(layout, id, replace(slot, shape=replace(slot.shape, **{f"{end}_end": point(to)})))
+
+
+def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = "nut") -> Headstock:
+    """A straight slot made `length` mm long over its round ends, one end held where it is.
+
+    GeometryError under its width; a slot that is a round hole grows towards the tip.
+    """
+    slot = _straight(layout, id)
+    shape = slot.shape
+    if not length >= shape.width:
+        raise GeometryError(f"Slot {id} is {shape.width:g} mm wide, so it cannot be shorter than that.")
+    kept, other = (shape.nut_end, shape.tip_end) if fixed == "nut" else (shape.tip_end, shape.nut_end)
+    if v.distance(kept, other) < 1e-9:
+        way = (0.0, 1.0) if fixed == "nut" else (0.0, -1.0)
+    else:
+        way = v.unit(v.sub(other, kept))
+    return move_slot_end(layout, id, "tip" if fixed == "nut" else "nut", v.along(kept, way, length - shape.width))
+
+
+def set_slot_width(layout: Headstock, id: str, width: float) -> Headstock:
+    """A straight slot made `width` mm wide about its middle line."""
+    slot = _straight(layout, id)
+    return with_feature(layout, id, replace(slot, shape=replace(slot.shape, width=width)))
+
+
+def set_slot_depth(layout: Headstock, id: str, depth: float | None) -> Headstock:
+    """A slot made blind at a depth in mm from the face, or through with None."""
+    return with_feature(layout, id, replace(_slot(layout, id), depth=depth))
+
+
+def add_straight_slot(layout: Headstock, one: Vec2, two: Vec2, width: float, depth: float | None = None) -> Headstock:
+    """A new straight slot between two end centres (mm); the lower one becomes its nut end. It comes last."""
+    one, two = point(one), point(two)
+    nut_end, tip_end = (one, two) if one[1] <= two[1] else (two, one)
+    name = _name(layout, (nut_end[0] + tip_end[0]) / 2)
+    return appended(layout, "slots", Slot(id=name, depth=depth,
+                                          shape=StraightSlot(nut_end=nut_end, tip_end=tip_end, width=width)))
+
+
+def add_drawn_slot(layout: Headstock, wall: Path, depth: float | None = None) -> Headstock:
+    """A new slot with any closed wall (mm), made counter-clockwise. It comes last."""
+    loop = with_smooth(loop_of(wall.counter_clockwise()))
+    box = wall.box
+    return appended(layout, "slots", Slot(id=_name(layout, (box[0] + box[2]) / 2), shape=DrawnSlot(loop=loop),
+                                          depth=depth))
+
+
+def to_drawn(layout: Headstock, id: str) -> Headstock:
+    """A straight slot turned into a drawn one of exactly the same shape, so that its nodes can be edited."""
+    slot = _straight(layout, id)
+    loop = with_smooth(loop_of(slot_path(slot)))
+    return with_feature(layout, id, replace(slot, shape=DrawnSlot(loop=loop)))
+
+
+def mirror_slot(layout: Headstock, id: str) -> Headstock:
+    """A mirrored copy of a slot on the other side of the centreline, with a name of its own. It comes last."""
+    slot = _slot(layout, id)
+    name = fresh_id(taken_ids(layout), swapped_sides(id))
+    return appended(layout, "slots", replace(flipped_slot(slot), id=name))
+
+
+def moved_slot(slot: Slot, by: Vec2) -> Slot:
+    """A slot moved by a vector, nothing checked."""
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        return replace(slot, shape=replace(shape, nut_end=v.add(shape.nut_end, by), tip_end=v.add(shape.tip_end, by)))
+    return replace(slot, shape=DrawnSlot(loop=mapped_loop(shape.loop, shift(*by))))
+
+
+def flipped_slot(slot: Slot) -> Slot:
+    """A slot mirrored about the centreline, nothing checked; twice gives the same slot."""
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        a, b = shape.nut_end, shape.tip_end
+        return replace(slot, shape=replace(shape, nut_end=(-a[0], a[1]), tip_end=(-b[0], b[1])))
+    return replace(slot, shape=DrawnSlot(loop=Loop(nodes=tuple(flipped(list(shape.loop.nodes))))))
+
+
+def swapped_sides(name: str) -> str:
+    """A name with the words bass and treble exchanged, unchanged where it would grow over 60 signs."""
+    swapped = " ".join({"bass": "treble", "treble": "bass", "Bass": "Treble", "Treble": "Bass"}.get(word, word)
+                       for word in name.split(" "))
+    return swapped if len(swapped) <= 60 else name
+
+
+def _slot(layout: Headstock, id: str) -> Slot:
+    slot = feature(layout, id)
+    if not isinstance(slot, Slot):
+        raise GeometryError(f"{id} is no slot.")
+    return slot
+
+
+def _straight(layout: Headstock, id: str) -> Slot:
+    slot = _slot(layout, id)
+    if not isinstance(slot.shape, StraightSlot):
+        raise GeometryError(f"Slot {id} is drawn freely: it has no ends and no width, only nodes.")
+    return slot
+
+
+def _name(layout: Headstock, x: float) -> str:
+    taken = taken_ids(layout)
+    if abs(x) < 1.0:
+        return numbered_id(taken, "slot")
+    return fresh_id(taken, "treble slot" if x > 0 else "bass slot")

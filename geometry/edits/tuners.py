@@ -1,0 +1,235 @@
+"""Edits of single tuners: move, slide, turn, free from a row, change the pattern.
+
+A tuner in a row takes its whole row along. Points and lengths in mm.
+"""
+
+from __future__ import annotations
+
+import math
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.edits.edge_places import along_for_mark, along_of, nearest_on_edges
+from geometry.edits.parts import checked, feature, point, put, settled, with_feature
+from geometry.errors import GeometryError
+from geometry.layout import (
+    EdgePlace,
+    EdgeRun,
+    FreePlace,
+    Headstock,
+    Pattern,
+    Place,
+    Row,
+    RowPlace,
+    Side,
+    StraightRun,
+    Tuner,
+)
+from geometry.layout.edges import edge
+from geometry.solids.frames import frame, row_point
+from geometry.vectors import Vec2
+
+
+def move_tuner(layout: Headstock, id: str, to: Vec2, change_side: bool = True) -> Headstock:
+    """A tuner brought to a point in mm as near as its mount lets it.
+
+    Face mount: to the point itself. Side mount: to the nearest point of its
+    edge, square to it, or of the other edge when that is nearer and
+    `change_side` allows. In a row: the whole row moves so that this member
+    gets there; on a straight row the start is shifted, on a row along an edge
+    the first place, and for a face mount the inset, too. Such a row stays on
+    its side and its members stay between nut line and tip.
+    """
+    tuner, to = tuner_of(layout, id), point(to)
+    place = tuner.place
+    if isinstance(place, FreePlace):
+        return _placed(layout, tuner, replace(place, at=to))
+    if isinstance(place, EdgePlace):
+        if change_side:
+            side, along = nearest_on_edges(layout.outline, to, place.side)
+        else:
+            side, along = place.side, along_of(layout.outline, place.side, to)
+        return _placed(layout, tuner, replace(place, side=side, along=along))
+    row = layout.row(place.row)
+    if isinstance(row.run, StraightRun):
+        heading = math.radians(row.run.heading)
+        start = v.along(to, (math.cos(heading), math.sin(heading)), -place.index * row.spacing)
+        return _with_row(layout, replace(row, run=replace(row.run, start=start)))
+    near = edge(layout.outline, row.run.side).path.nearest(to)
+    run = replace(row.run, first=_first(layout, row, near.along - place.index * row.spacing))
+    if layout.pattern(tuner.pattern).mount == "face":
+        seat = edge(layout.outline, row.run.side).seat(near.along)
+        inside = v.dot(v.sub(to, seat.point), seat.normal) < 0
+        run = replace(run, inset=near.distance if inside else 0.0)
+    return _with_row(layout, replace(row, run=run))
+
+
+def slide_tuner(layout: Headstock, id: str, along: float, side: Side | None = None) -> Headstock:
+    """A tuner on an edge, alone or in a row along it, put `along` mm from the nut line, kept between the ends.
+
+    `side` takes it to the other edge; a row stays on its own.
+    """
+    tuner = tuner_of(layout, id)
+    place = tuner.place
+    if not math.isfinite(along):
+        raise GeometryError("The way along an edge is a finite number of mm.")
+    if isinstance(place, EdgePlace):
+        side = side or place.side
+        along = min(max(along, 0.0), edge(layout.outline, side).length)
+        return _placed(layout, tuner, replace(place, side=side, along=along))
+    row = layout.row(place.row) if isinstance(place, RowPlace) else None
+    if row is None or not isinstance(row.run, EdgeRun):
+        raise GeometryError(f"Tuner {id} does not follow an edge, so it cannot slide along one.")
+    first = _first(layout, row, along - place.index * row.spacing)
+    return _with_row(layout, replace(row, run=replace(row.run, first=first)))
+
+
+def along_edge(layout: Headstock, id: str) -> tuple[Side, float] | None:
+    """(side, mm from the nut line) of a tuner that sits on an edge or in a row along one, else None."""
+    place = tuner_of(layout, id).place
+    if isinstance(place, EdgePlace):
+        return place.side, place.along
+    if isinstance(place, RowPlace):
+        row = layout.row(place.row)
+        if isinstance(row.run, EdgeRun):
+            return row.run.side, row.run.first + place.index * row.spacing
+    return None
+
+
+def move_tuner_mark(layout: Headstock, id: str, y: float, depth: float | None = None) -> Headstock:
+    """A side tuner slid so that its mark on the square edge lies at level y (mm), as near as that can be.
+
+    `depth` puts its axis that far below the face as well (a row keeps the middle).
+    """
+    tuner = tuner_of(layout, id)
+    if layout.pattern(tuner.pattern).mount != "side":
+        raise GeometryError(f"Tuner {id} mounts through the face, so it has no mark on the square edge.")
+    side, along = along_edge(layout, id)
+    moved = slide_tuner(layout, id, along_for_mark(layout, side, y, along))
+    if depth is not None and isinstance(tuner.place, EdgePlace):
+        return set_axis_depth(moved, id, depth)
+    return moved
+
+
+def set_axis_depth(layout: Headstock, id: str, depth: float | None) -> Headstock:
+    """The axis of a side tuner put `depth` mm below the face, or at half the thickness with None."""
+    tuner = tuner_of(layout, id)
+    if not isinstance(tuner.place, EdgePlace):
+        raise GeometryError(f"Only a side tuner of its own has a depth; free {id} from its row first."
+                            if isinstance(tuner.place, RowPlace) else f"Tuner {id} mounts through the face.")
+    return _placed(layout, tuner, replace(tuner.place, depth=depth))
+
+
+def free_from_row(layout: Headstock, id: str) -> Headstock:
+    """A row's member put where it is on its own. The others keep their places; an empty row goes."""
+    tuner = tuner_of(layout, id)
+    if not isinstance(tuner.place, RowPlace):
+        raise GeometryError(f"Tuner {id} is in no row.")
+    return with_tuner(layout, id, replace(tuner, place=own_place(layout, tuner)))
+
+
+def own_place(layout: Headstock, tuner: Tuner) -> FreePlace | EdgePlace:
+    """The place of a tuner as if it were in no row."""
+    if not isinstance(tuner.place, RowPlace):
+        return tuner.place
+    row = layout.row(tuner.place.row)
+    if layout.pattern(tuner.pattern).mount == "side":
+        side, along = along_edge(layout, tuner.id)
+        return EdgePlace(side=side, along=min(max(along, 0.0), edge(layout.outline, side).length))
+    at, turn = row_point(layout, row, tuner.place.index)
+    return FreePlace(at=at, turn=None if turn is None else math.degrees(turn))
+
+
+def set_place(layout: Headstock, id: str, place: Place) -> Headstock:
+    """A tuner given a whole new place; it must suit the mount."""
+    tuner = tuner_of(layout, id)
+    checked(place, id)
+    return with_tuner(layout, id, replace(tuner, place=place))
+
+
+def set_turn(layout: Headstock, id: str, turn: float | None) -> Headstock:
+    """Where the button of a free face tuner points, degrees counter-clockwise from +x; None: the nearest edge."""
+    tuner = tuner_of(layout, id)
+    if isinstance(tuner.place, RowPlace):
+        raise GeometryError(f"Tuner {id} takes its turn from its row: free it first.")
+    if not isinstance(tuner.place, FreePlace):
+        raise GeometryError(f"Tuner {id} mounts through the side, so it stands square to its edge and has no turn.")
+    if turn is not None and math.isfinite(turn) and abs(turn) > 360:
+        turn = math.fmod(turn, 360.0)
+    return _placed(layout, tuner, replace(tuner.place, turn=turn))
+
+
+def set_pattern(layout: Headstock, id: str, pattern: str) -> Headstock:
+    """Other hardware for a tuner. A change of mount takes it out of its row, to the nearest place that suits."""
+    tuner = tuner_of(layout, id)
+    old, new = layout.pattern(tuner.pattern), pattern_of(layout, pattern)
+    place: Place = tuner.place
+    if old.mount != new.mount:
+        where = frame(layout, tuner)
+        if new.mount == "side":
+            side, along = nearest_on_edges(layout.outline, where.origin[:2])
+            place = EdgePlace(side=side, along=along)
+        else:
+            place = FreePlace(at=where.at(0.0, 0.0, inset_for(layout, new))[:2])
+    return with_tuner(layout, id, replace(tuner, pattern=pattern, place=place))
+
+
+def inset_for(layout: Headstock, pattern: Pattern) -> float:
+    """How far inside the edge a face tuner stands well at first: its seat and its widest bore inside the margins."""
+    widest = max(bore.diameter for bore in pattern.bores) / 2
+    return max(pattern.seat.before + layout.margins.seat_overhang, widest + layout.margins.bore_outline)
+
+
+def pattern_of(layout: Headstock, id: str) -> Pattern:
+    """The pattern of that id; GeometryError when the layout has none."""
+    found = next((pattern for pattern in layout.patterns if pattern.id == id), None)
+    if found is None:
+        raise GeometryError(f"The layout has no hardware pattern named {id}.")
+    return found
+
+
+def tuner_of(layout: Headstock, id: str) -> Tuner:
+    """The tuner of that id; GeometryError when there is none."""
+    found = feature(layout, id)
+    if not isinstance(found, Tuner):
+        raise GeometryError(f"{id} is no tuner.")
+    return found
+
+
+def members(layout: Headstock, row: str) -> list[Tuner]:
+    """The tuners of a row, first index first."""
+    found = [tuner for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == row]
+    return sorted(found, key=lambda tuner: tuner.place.index)
+
+
+def without_left_rows(before: Headstock, after: Headstock) -> Headstock:
+    """`after` without the rows that had members before and have none any more."""
+    had, has = ({tuner.place.row for tuner in layout.tuners if isinstance(tuner.place, RowPlace)}
+                for layout in (before, after))
+    left = had - has
+    return replace(after, rows=tuple(row for row in after.rows if row.id not in left)) if left else after
+
+
+def with_tuner(layout: Headstock, id: str, tuner: Tuner) -> Headstock:
+    """The layout with a tuner replaced, and the row gone that it was the last to leave; validated."""
+    i = next(i for i, one in enumerate(layout.tuners) if one.id == id)
+    return settled(without_left_rows(layout, put(layout, "tuners", i, tuner)))
+
+
+def _placed(layout: Headstock, tuner: Tuner, place: Place) -> Headstock:
+    checked(place, tuner.id)
+    return with_feature(layout, tuner.id, replace(tuner, place=place))
+
+
+def _first(layout: Headstock, row: Row, first: float) -> float:
+    """A row's first place, held back so that all its members lie on the edge (the nut end wins)."""
+    indices = [tuner.place.index for tuner in members(layout, row.id)]
+    length = edge(layout.outline, row.run.side).length
+    return max(min(first, length - max(indices) * row.spacing), -min(indices) * row.spacing)
+
+
+def _with_row(layout: Headstock, row: Row) -> Headstock:
+    checked(row.run, row.id)
+    i = next(i for i, one in enumerate(layout.rows) if one.id == row.id)
+    return settled(put(layout, "rows", i, row))

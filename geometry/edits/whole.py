@@ -1,0 +1,67 @@
+"""Edits of a whole outline or drawn slot: replace, move, scale, turn."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.curves import Arc, Matrix, Path, shift, stretch, turn
+from geometry.edits.loops import edge_of, with_edge, with_smooth
+from geometry.edits.parts import loop_at, point, with_loop
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Loop, Node, loop_of, loop_path
+from geometry.vectors import Vec2
+
+
+def replace_outline(layout: Headstock, outline: Path) -> Headstock:
+    """The layout with another outline, from a closed path in mm; nodes without a corner become smooth."""
+    return replace_loop(layout, "outline", outline)
+
+
+def replace_loop(layout: Headstock, ref: str, path: Path) -> Headstock:
+    """The outline or a drawn slot with another closed line; made counter-clockwise."""
+    return with_loop(layout, ref, with_smooth(loop_of(path.counter_clockwise())).nodes)
+
+
+def move_loop(layout: Headstock, ref: str, by: Vec2) -> Headstock:
+    """The whole loop moved by a vector in mm."""
+    return transform_loop(layout, ref, shift(*point(by)))
+
+
+def scale_loop(layout: Headstock, ref: str, kx: float, ky: float | None = None,
+               about: Vec2 = (0.0, 0.0)) -> Headstock:
+    """The whole loop made kx times as wide and ky times as long (ky = kx when not given) about a fixed point.
+
+    Factors are above zero. Arcs become curves when the factors differ.
+    """
+    if not all(math.isfinite(k) and k > 0 for k in (kx, kx if ky is None else ky)):
+        raise GeometryError("A scale factor is a number above zero.")
+    x, y = point(about)
+    return transform_loop(layout, ref, shift(x, y).after(stretch(kx, ky)).after(shift(-x, -y)))
+
+
+def turn_loop(layout: Headstock, ref: str, angle: float, about: Vec2 = (0.0, 0.0)) -> Headstock:
+    """The whole loop turned by an angle in rad, counter-clockwise, about a point."""
+    if not math.isfinite(angle):
+        raise GeometryError("An angle is a finite number.")
+    return transform_loop(layout, ref, turn(angle, point(about)))
+
+
+def transform_loop(layout: Headstock, ref: str, matrix: Matrix) -> Headstock:
+    """The whole loop under an affine map that neither mirrors nor flattens it."""
+    if not matrix.determinant > 0:
+        raise GeometryError("This would flatten or mirror the line.")
+    return with_loop(layout, ref, mapped_loop(loop_at(layout, ref), matrix).nodes)
+
+
+def mapped_loop(loop: Loop, matrix: Matrix) -> Loop:
+    """A loop under an affine map, nodes and smooth marks kept; arcs become curves where they would not stay round."""
+    nodes = list(loop.nodes)
+    round_stays = matrix.similarity() is not None
+    if not round_stays and any(isinstance(segment, Arc) for segment in loop_path(loop)):
+        return with_smooth(loop_of(loop_path(loop).mapped(matrix)))
+    out = []
+    for i, node in enumerate(nodes):
+        segment = edge_of(nodes, i)
+        moved = Node(at=matrix(node.at), smooth=node.smooth)
+        out.append(moved if segment is None else with_edge(moved, segment.mapped(matrix)))
+    return Loop(nodes=tuple(out))
