@@ -8,22 +8,26 @@ from functools import partial
 from app.panels.rows import FieldRow
 from geometry.edits import (
     free_from_row,
+    move_handle,
     rename,
     set_edge,
+    set_edge_length,
     set_field,
-    set_place,
+    set_pattern,
     set_radius,
+    set_row_spacing,
     set_smooth,
+    set_turn,
 )
 from geometry.errors import GeometryError
 from geometry.layout import (
     EdgePlace,
     EdgeRun,
-    FreePlace,
     Headstock,
     RowPlace,
     StraightSlot,
     Tuner,
+    loop_path,
     slot_path,
 )
 from geometry.routing.fit import slot_fit
@@ -62,8 +66,8 @@ def field(layout: Headstock, label: str, kind: str, path: tuple, value: object, 
     return FieldRow(label, kind, value, partial(set_field, layout, path), **more)
 
 
-def _name(layout: Headstock, id: str) -> FieldRow:
-    return FieldRow("Name", "text", id, partial(rename, layout, id))
+def _name(layout: Headstock, group: str, id: str) -> FieldRow:
+    return FieldRow("Name", "text", id, partial(rename, layout, group, id))
 
 
 def _point(layout: Headstock, path: tuple, at: tuple[float, float], words: tuple[str, str]) -> list[FieldRow]:
@@ -80,14 +84,15 @@ ACROSS = ("Across, from the centreline", "Along, from the nut line")
 def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
     pattern = layout.pattern(tuner.pattern)
     path = ("tuners", tuner.id)
-    rows = [_name(layout, tuner.id),
-            field(layout, "Hardware", "choice", (*path, "pattern"), tuner.pattern, choices=tuple(
-                (p.id, p.id) for p in layout.patterns if p.mount == pattern.mount))]
+    rows = [_name(layout, "tuners", tuner.id),
+            FieldRow("Hardware", "choice", tuner.pattern, partial(set_pattern, layout, tuner.id),
+                     choices=tuple((p.id, p.id) for p in layout.patterns))]
     place = tuner.place
     if isinstance(place, RowPlace):
         row = layout.row(place.row)
         rows.append(FieldRow("In the row", "fact", f"{row.id}, number {place.index + 1}"))
-        rows.append(field(layout, "Spacing of the row", "length", ("rows", row.id, "spacing"), row.spacing))
+        rows.append(FieldRow("Spacing of the row", "length", row.spacing,
+                             lambda spacing: set_row_spacing(layout, row.id, spacing)))
         if isinstance(row.run, EdgeRun):
             rows.append(field(layout, "Row begins, along the edge", "length", ("rows", row.id, "run", "first"),
                               row.run.first, help="Arc length from the nut line to the first of the row."))
@@ -108,8 +113,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> tuple[str, list
                           optional=True, empty="half the thickness"))
     else:
         rows += _point(layout, (*path, "place", "at"), place.at, ACROSS)
-        rows.append(FieldRow("Button points", "angle", place.turn, lambda turn: set_place(
-            layout, tuner.id, FreePlace(at=place.at, turn=turn)), optional=True, empty="to the edge",
+        rows.append(FieldRow("Button points", "angle", place.turn, partial(set_turn, layout, tuner.id),
+                             optional=True, empty="to the edge",
             help="Counter-clockwise from straight across to the treble side."))
     rows.append(field(layout, "String", "choice", (*path, "string"), tuner.string, choices=(
         (None, "none"), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
@@ -174,7 +179,7 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
 def _slot(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
     slot = next(s for s in layout.slots if s.id == id)
     path = ("slots", id)
-    rows = [_name(layout, id)]
+    rows = [_name(layout, "slots", id)]
     if isinstance(slot.shape, StraightSlot):
         shape = slot.shape
         rows.append(field(layout, "Width", "length", (*path, "shape", "width"), shape.width))
@@ -204,14 +209,14 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
 
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
     pin = next(p for p in layout.pins if p.id == id)
-    return "Locating pin", [_name(layout, id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
+    return "Locating pin", [_name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
                             field(layout, "Diameter", "length", ("pins", id, "diameter"), pin.diameter)]
 
 
 def _hole(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
     hole = next(h for h in layout.holes if h.id == id)
     path = ("holes", id)
-    return "Hole", [_name(layout, id), *_point(layout, (*path, "at"), hole.at, ACROSS),
+    return "Hole", [_name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, ACROSS),
                     field(layout, "Diameter", "length", (*path, "diameter"), hole.diameter),
                     field(layout, "Depth", "length", (*path, "depth"), hole.depth, optional=True, empty="through"),
                     field(layout, "Drilled from the", "choice", (*path, "surface"), hole.surface,
@@ -221,7 +226,7 @@ def _hole(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[Field
 def _ear(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
     ear = next(e for e in layout.ears if e.id == id)
     path = ("ears", id)
-    return "Ear", [_name(layout, id),
+    return "Ear", [_name(layout, "ears", id),
                    field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
                    field(layout, "Width", "length", (*path, "width"), ear.width,
                          help="From the square edge in to the glue line."),
@@ -273,7 +278,7 @@ def _outline(layout: Headstock, node: int | None) -> tuple[str, list[FieldRow]]:
     if kind == "straight":
         following = nodes[(node + 1) % len(nodes)].at
         rows.append(FieldRow("Length", "length", math.dist(this.at, following),
-                             lambda size: _stretch(layout, node, size)))
+                             partial(set_edge_length, layout, "outline", node)))
     for i, handle in enumerate(this.handles or ()):
         word = "First" if i == 0 else "Second"
         rows += _handle(layout, node, i, handle, word)
@@ -281,28 +286,14 @@ def _outline(layout: Headstock, node: int | None) -> tuple[str, list[FieldRow]]:
 
 
 def _handle(layout: Headstock, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
-    from geometry.edits import move_handle
     return [FieldRow(f"{word} handle, across", "length", at[0],
                      lambda x: move_handle(layout, "outline", node, which, (x, at[1]))),
             FieldRow(f"{word} handle, along", "length", at[1],
                      lambda y: move_handle(layout, "outline", node, which, (at[0], y)))]
 
 
-def _stretch(layout: Headstock, node: int, size: float) -> Headstock:
-    """Set the length of a straight edge by moving its far node."""
-    from geometry.edits import move_node
-    nodes = layout.outline.nodes
-    a, b = nodes[node].at, nodes[(node + 1) % len(nodes)].at
-    now = math.dist(a, b)
-    if size <= 0 or now == 0:
-        raise GeometryError("An edge needs a length above zero.")
-    k = size / now
-    return move_node(layout, "outline", (node + 1) % len(nodes), (a[0] + (b[0] - a[0]) * k, a[1] + (b[1] - a[1]) * k))
-
-
 def outline_size(layout: Headstock) -> list[FieldRow]:
     """Size of the outline."""
-    from geometry.layout import loop_path
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
     return [FieldRow("Size", "fact", f"{x1 - x0:.1f} x {y1 - y0:.1f} mm"),

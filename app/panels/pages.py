@@ -6,7 +6,8 @@ from functools import partial
 
 from app.panels.describe import SIDES, blank_rows, field, fit_rows, nut_rows, outline_size
 from app.panels.rows import FieldRow
-from geometry.edits import add_ear, copy_pattern, remove_bore, remove_features, set_field
+from geometry.edits import remove_features, rename, set_field
+from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.routing import follower
@@ -120,9 +121,10 @@ def accuracy_rows(layout: Headstock) -> list[FieldRow]:
 
 def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]:
     path = ("patterns", i)
-    rows = [FieldRow("Name", "text", pattern.id, partial(_rename_pattern, layout, i)),
+    rows = [FieldRow("Name", "text", pattern.id, partial(rename, layout, "patterns", pattern.id)),
             field(layout, "In words", "text", (*path, "about"), pattern.about),
-            FieldRow("Make a copy to change", "button", None, lambda _: copy_pattern(layout, pattern.id))]
+            FieldRow("Make a copy to change", "button", None, lambda _: copy_pattern(layout, pattern.id)),
+            FieldRow("Remove this hardware", "button", None, lambda _: remove_pattern(layout, pattern.id))]
     roles = (("post", "post bore"), ("counterbore", "counterbore"), ("clearance", "clearance bore"),
              ("screw", "screw pilot"), ("pin", "pin hole"))
     words = ("Out, to the button", "Aside") if pattern.mount == "face" else ("Along, to the tip", "Down, to the back")
@@ -145,6 +147,7 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
         if len(pattern.bores) > 1:
             rows.append(FieldRow(f"Remove bore {k + 1}", "button", None,
                                  lambda _, k=k: remove_bore(layout, pattern.id, k)))
+    rows.append(FieldRow("Add a bore", "button", None, lambda _: add_bore(layout, pattern.id)))
     groups = (("seat", "Plate", (("before", "Before the post"), ("behind", "Behind the post"), ("across", "Across"))),
               ("post", "Post", (("diameter", "Diameter"), ("length", "Length"), ("string_hole", "String hole"))),
               ("button", "Button", (("reach", "Reach from the post"), ("length", "Length"), ("width", "Width"),
@@ -154,11 +157,6 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
         rows.append(FieldRow(heading, "heading"))
         rows += [field(layout, label, "length", (*path, key, name), getattr(part, name)) for name, label in fields]
     return rows
-
-
-def _rename_pattern(layout: Headstock, i: int, id: str) -> Headstock:
-    from geometry.edits import rename_pattern
-    return rename_pattern(layout, layout.patterns[i].id, id)
 
 
 def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRow]:

@@ -156,7 +156,10 @@ class Commands(QObject):
 
     def _row(self) -> None:
         held = self._w.document.held
-        self._apply("Make a row", lambda layout: make_row(layout, held))
+        layout = self._w.document.layout
+        mounts = {layout.pattern(t.pattern).mount for t in layout.tuners if t.id in held}
+        run = "edge" if mounts == {"side"} else "straight"
+        self._apply("Make a row", lambda layout: make_row(layout, held, run))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:
