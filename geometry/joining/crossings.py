@@ -9,49 +9,66 @@ import shapely
 
 from geometry import vectors as v
 from geometry.curves import Arc, Line, Segment
+from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
-
-CHORD = 0.02
-"""Sagitta (mm) of the chords on which crossings are looked for before Newton's method takes over."""
 
 MEET = 1e-7
 """Two curves meet when Newton's method brings them this near (mm)."""
 
-MOST_PAIRS = 400_000
-"""Crossing chords beyond which a drawing is too tangled to be worked out exactly."""
+MOST_PAIRS = 50_000
+"""Crossing chords beyond which a drawing is too tangled to be worked out exactly in a few seconds."""
 
 
 class TooTangled(Exception):
     """More crossings than MOST_PAIRS: the caller falls back on chords alone."""
 
 
-def crossings(segments: Sequence[Segment]) -> list[list[float]]:
-    """For each segment the inner parameters (0 < t < 1, ascending) where another segment or itself meets it.
+def crossings(segments: Sequence[Segment]) -> list[set[float]]:
+    """For each segment the parameters (0..1) where another segment or itself meets it.
 
-    A meeting at an end of one segment counts for the other. Stretches that run
-    together are not meetings: drop duplicates first.
+    Ends may be among them. A meeting at an end of one segment counts for the
+    other. Stretches that run together are not meetings: drop duplicates first.
+    Touching without crossing may be missed. Raises TooTangled.
     """
-    owner, t0, t1, chords = _chords(segments)
-    tree = shapely.STRtree(chords)
-    pairs = tree.query(chords, predicate="intersects")
+    owner, lo, hi, ends = _chords(segments)
+    lines = shapely.linestrings(ends)
+    pairs = shapely.STRtree(lines).query(lines, predicate="intersects")
     pairs = pairs[:, pairs[0] < pairs[1]]
-    a, b = owner[pairs[0]], owner[pairs[1]]
-    neighbours = (a == b) & (pairs[1] - pairs[0] == 1)
-    pairs = pairs[:, ~neighbours]
+    one, two = ends[pairs[0]], ends[pairs[1]]
+    share_an_end = np.zeros(pairs.shape[1], dtype=bool)
+    for a in (0, 1):
+        for b in (0, 1):
+            share_an_end |= (one[:, a] == two[:, b]).all(axis=1)
+    pairs = pairs[:, ~share_an_end]
     if pairs.shape[1] > MOST_PAIRS:
         raise TooTangled
     found: list[set[float]] = [set() for _ in segments]
-    for i, j in pairs.T:
-        one, two = int(owner[i]), int(owner[j])
-        guess = _guess(chords[i], chords[j])
+    for i, j in pairs.T.tolist():
+        guess = _guess(ends[i].tolist(), ends[j].tolist())
         if guess is None:
             continue
-        hit = _settle(segments[one], t0[i] + (t1[i] - t0[i]) * guess[0], segments[two], t0[j] + (t1[j] - t0[j]) * guess[1])
-        if hit is None or (one == two and abs(hit[0] - hit[1]) < 1e-6):
-            continue
-        found[one].add(hit[0])
-        found[two].add(hit[1])
-    return [_inner(segment, ts) for segment, ts in zip(segments, found, strict=True)]
+        a, b = int(owner[i]), int(owner[j])
+        hit = _settle(segments[a], float(lo[i] + (hi[i] - lo[i]) * guess[0]),
+                      segments[b], float(lo[j] + (hi[j] - lo[j]) * guess[1]))
+        if hit is not None and (a != b or abs(hit[0] - hit[1]) > 1e-6):
+            found[a].add(hit[0])
+            found[b].add(hit[1])
+    return found
+
+
+def inner(segment: Segment, found: set[float], apart: float) -> list[float]:
+    """The parameters in ascending order, without those within `apart` mm of an end or of the one before."""
+    kept: list[float] = []
+    before = 0.0
+    for t in sorted(found):
+        p = segment.point(t)
+        # A loop comes back to the same point: then the curve between has left it.
+        stayed = max(v.distance(p, segment.point(before)), v.distance(p, segment.point((t + before) / 2))) <= apart
+        at_end = max(v.distance(p, segment.end), v.distance(p, segment.point((t + 1) / 2))) <= apart
+        if 0.0 < t < 1.0 and not stayed and not at_end:
+            kept.append(t)
+            before = t
+    return kept
 
 
 def speed(segment: Segment, t: float) -> Vec2:
@@ -64,22 +81,22 @@ def speed(segment: Segment, t: float) -> Vec2:
 
 
 def _chords(segments: Sequence[Segment]) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """All chords with their segment's number and parameters; the parameters are even in t for every kind."""
-    owner, lo, hi, coordinates = [], [], [], []
+    """All chords: their segment's number, first and last parameter, and ends (n, 2, 2)."""
+    owner, lo, hi, ends = [], [], [], []
     for number, segment in enumerate(segments):
-        points = segment.flatten(CHORD)
-        n = len(points) - 1
+        points = segment.flatten(FLAT)
+        n = len(points) - 1  # every kind of segment is flattened in even steps of t
         for k in range(n):
             owner.append(number)
             lo.append(k / n)
             hi.append((k + 1) / n)
-            coordinates.append((points[k], points[k + 1]))
-    return np.array(owner), np.array(lo), np.array(hi), shapely.linestrings(np.array(coordinates, dtype=float))
+            ends.append((points[k], points[k + 1]))
+    return np.array(owner), np.array(lo), np.array(hi), np.array(ends, dtype=float)
 
 
-def _guess(one: shapely.LineString, two: shapely.LineString) -> tuple[float, float] | None:
+def _guess(one: list[Vec2], two: list[Vec2]) -> tuple[float, float] | None:
     """Where two chords meet, as parts of each; None for chords that run together."""
-    (a, b), (c, d) = one.coords, two.coords
+    (a, b), (c, d) = one, two
     u, w, gap = v.sub(b, a), v.sub(d, c), v.sub(c, a)
     turn = v.cross(u, w)
     if abs(turn) <= 1e-9 * v.norm(u) * v.norm(w):
@@ -100,16 +117,3 @@ def _settle(one: Segment, s: float, two: Segment, t: float) -> tuple[float, floa
         if abs(ds) + abs(dt) < 1e-14:
             break
     return (s, t) if v.distance(one.point(s), two.point(t)) <= MEET else None
-
-
-def _inner(segment: Segment, found: set[float]) -> list[float]:
-    """Parameters in ascending order; those at an end or at a neighbour (to 1e-6 mm) are dropped."""
-    kept: list[float] = []
-    last = segment.start
-    for t in sorted(found):
-        p = segment.point(t)
-        far = 0.0 < t < 1.0 and v.distance(p, segment.end) > 1e-6
-        if far and (v.distance(p, last) > 1e-6 or (not kept and t > 0.5 and v.distance(segment.start, segment.end) <= 1e-6)):
-            kept.append(t)
-            last = p
-    return kept

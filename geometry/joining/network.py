@@ -17,11 +17,14 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.curves import Line, Path, Segment
 from geometry.joining.chains import SAME, meeting
-from geometry.joining.crossings import TooTangled, crossings
+from geometry.joining.crossings import TooTangled, crossings, inner
 from geometry.joining.duplicates import part, without_duplicates
 from geometry.joining.ends import same_point
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
+
+FINE = FLAT / 10
+"""Sagitta (mm) of the chords that stand for curves when the exact way fails."""
 
 
 @dataclass(frozen=True)
@@ -30,7 +33,7 @@ class Enclosed:
 
     rings: tuple[Path, ...]
     exact: bool
-    """False when the rings are chords of the curves (sagitta FLAT) because the exact way failed"""
+    """False when the rings are chords of the curves (sagitta FINE) because the exact way failed"""
     inner_faces: int
     """How many areas were merged into a larger one that surrounds them: lines inside were dropped"""
 
@@ -43,20 +46,39 @@ def enclosed(segments: Sequence[Segment], reach: float, without: Sequence[Polygo
     A loose end stops at a segment at most `reach` mm away. Areas inside the
     polygons `without` count as enclosed already and are left out.
     """
+    rough = _without_slivers(_chords(segments, reach, without), reach)
     try:
         found = _exact(segments, reach, without)
-    except TooTangled:
-        found = None
-    return found if found is not None else _chords(segments, reach, without)
+    except (TooTangled, shapely.errors.GEOSException):
+        return rough
+    if found is None:
+        return rough
+    found = _without_slivers(found, reach)
+    border = sum(ring.length for ring in rough.rings)
+    if abs(_area(found) - _area(rough)) > reach * border:
+        return rough  # some crossing was missed: chords on a grid miss none
+    return found
+
+
+def _area(found: Enclosed) -> float:
+    return sum(abs(ring.area) for ring in found.rings)
+
+
+def _without_slivers(found: Enclosed, reach: float) -> Enclosed:
+    """The same without rings narrower than about 2 `reach`: they are the doubt about where lines meet."""
+    rings = tuple(ring for ring in found.rings if abs(ring.area) > reach * ring.length)
+    return Enclosed(rings, found.exact, found.inner_faces)
 
 
 def _exact(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]) -> Enclosed | None:
     """None when the pieces do not tile the plane cleanly."""
     pool = [s for _, s in without_duplicates(segments, SAME)]
-    pool = pool + _stops(pool, reach)
+    met, bridges = _stops(pool, reach)
+    pool += bridges
+    met += [set() for _ in bridges]
     pieces = []
-    for segment, ts in zip(pool, crossings(pool), strict=True):
-        marks = [0.0, *ts, 1.0]
+    for segment, ends, crossed in zip(pool, met, crossings(pool), strict=True):
+        marks = [0.0, *inner(segment, ends | crossed, SAME), 1.0]
         pieces.extend(part(segment, lo, hi) for lo, hi in zip(marks, marks[1:], strict=False))
     pieces = [s for _, s in without_duplicates(pieces, SAME)]
     chords, edge = _pieces_as_chords(pieces)
@@ -75,33 +97,37 @@ def _exact(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]
     return Enclosed(tuple(rings), True, len(faces) - len(shapely.get_parts(whole)))
 
 
-def _stops(pool: Sequence[Segment], reach: float) -> list[Line]:
-    """Short bridges from loose ends to the segment that each should have reached.
+def _stops(pool: Sequence[Segment], reach: float) -> tuple[list[set[float]], list[Line]]:
+    """Where ends lie on other segments: the parameters there, and the bridges that loose ends need.
 
-    An end that lies on the segment (to 1e-6 mm) gets a bridge of no length: none.
-    An end that has overshot it crosses it anyway.
+    A loose end reaches over a gap of up to `reach` mm; an end where others end
+    too only counts when it lies on the segment.
     """
     points = [p for s in pool for p in (s.start, s.end)]
     nodes = same_point(points, SAME)
     crowd = np.bincount(nodes)
     boxes = np.array([s.box() for s in pool], dtype=float)
     tree = shapely.STRtree(shapely.box(boxes[:, 0], boxes[:, 1], boxes[:, 2], boxes[:, 3]))
+    met: list[set[float]] = [set() for _ in pool]
     bridges = []
     for i, p in enumerate(points):
-        if crowd[nodes[i]] > 1:
-            continue
-        best: tuple[float, Vec2] | None = None
-        for j in tree.query(shapely.box(p[0] - reach, p[1] - reach, p[0] + reach, p[1] + reach)):
-            if j == i >> 1:
+        loose = crowd[nodes[i]] == 1
+        within = reach if loose else SAME
+        best: tuple[float, int, float] | None = None
+        for j in tree.query(shapely.box(p[0] - within, p[1] - within, p[0] + within, p[1] + within)).tolist():
+            if nodes[i] in (nodes[2 * j], nodes[2 * j + 1]):
                 continue
-            q = pool[j].point(pool[j].nearest(p))
-            apart = v.distance(p, q)
-            if apart <= reach and (best is None or apart < best[0]):
-                best = (apart, q)
-        if best is not None and best[0] > 0:
-            # Run on a little so that the crossing is found whatever the rounding; the stub is dropped.
-            bridges.append(Line(p, v.along(p, v.unit(v.sub(best[1], p)), best[0] + 2 * SAME)))
-    return bridges
+            t = pool[j].nearest(p)
+            apart = v.distance(p, pool[j].point(t))
+            if apart <= SAME:
+                met[j].add(t)
+            elif apart <= within and (best is None or apart < best[0]):
+                best = (apart, j, t)
+        if best is not None and loose:
+            _, j, t = best
+            met[j].add(t)
+            bridges.append(Line(p, pool[j].point(t)))
+    return met, bridges
 
 
 def _pieces_as_chords(pieces: Sequence[Segment]) -> tuple[np.ndarray, dict[tuple[Vec2, Vec2], tuple[int, int]]]:
@@ -159,7 +185,7 @@ def _as_curves(ring: np.ndarray, pieces: Sequence[Segment], edge: dict) -> Path 
 
 def _chords(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]) -> Enclosed:
     """The same by chords alone, every point moved by up to half of `reach` mm onto a common grid."""
-    lines = [shapely.linestrings(np.array(s.flatten(FLAT))) for s in segments]
+    lines = [shapely.linestrings(np.array(s.flatten(FINE))) for s in segments]
     noded = shapely.union_all(lines, grid_size=reach / 2)
     faces = [f for f in shapely.get_parts(shapely.polygonize(shapely.get_parts(noded))) if _counts(f, without)]
     if not faces:

@@ -1,0 +1,181 @@
+"""From a haul of strands to loops in mm with roles: unit, place, joining, and what to tell the maker."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import shapely
+
+from app.formats.drawing_in.haul import Haul, Strand, listed
+from app.formats.drawing_in.result import DrawingRead
+from app.formats.drawing_in.roles import with_roles
+from app.formats.drawing_in.units import PLAUSIBLE, Unit, fits, sized
+from app.formats.errors import FormatError
+from geometry.curves import Matrix, Path
+from geometry.joining import Chain, Gap, Joined, join
+from geometry.joining.chains import meeting
+from geometry.joining.loops import FAR_REACH
+from geometry.tolerance import FLAT, JOIN
+
+FAR_AWAY = 1e5
+"""Distance from the origin (mm) beyond which the drawing is moved to it before anything is computed."""
+
+Box = tuple[float, float, float, float]
+
+
+@dataclass(frozen=True)
+class _Closed:
+    """Loops and open chains with their layers, and what the joining had to say."""
+
+    loops: list[tuple[Path, str]]
+    open: list[Path]
+    gaps: tuple[Gap, ...]
+    notes: list[str]
+
+
+def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> DrawingRead:
+    """The drawing read, in mm.
+
+    `settle` names the unit for a longest side in drawing units; `reach` (mm)
+    closes gaps silently. Raises FormatError when there is nothing to work on.
+    """
+    if not haul.strands:
+        raise FormatError(_nothing(haul))
+    whole = _box([s.path for s in haul.strands])
+    unit = settle(_longest(whole))
+    closed, moved = _closed(haul.strands, whole, unit.mm, reach)
+    if closed.loops:
+        outline = max((path for path, _ in closed.loops), key=lambda path: path.area)
+        again = settle(_longest(outline.box) / unit.mm)
+        if again.mm != unit.mm:
+            unit = again
+            closed, moved = _closed(haul.strands, whole, unit.mm, reach)
+        else:
+            unit = again
+    loops = with_roles(closed.loops)
+    about = loops[0].path.box if loops else _box(closed.open)
+    size = (about[2] - about[0], about[3] - about[1])
+    certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
+    warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
+    if haul.skipped:
+        warnings.append(f"Left out: {listed(haul.skipped)}.")
+    return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps)
+
+
+def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:
+    """Everything joined at a scale of `mm` per drawing unit, moved near the origin if it lies far away."""
+    x, y = (whole[0] + whole[2]) / 2 * mm, (whole[1] + whole[3]) / 2 * mm
+    moved: list[str] = []
+    dx, dy = 0.0, 0.0
+    if max(abs(x), abs(y)) > FAR_AWAY:
+        dx, dy = -round(whole[0] * mm), -round(whole[1] * mm)
+        moved.append(f"The drawing lay {max(abs(x), abs(y)):.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.")
+    to_mm = Matrix(mm, 0.0, 0.0, mm, dx, dy)
+    scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
+    return _joined(scaled, reach), moved
+
+
+def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
+    """Layer by layer first, so that lines on a layer of their own cannot disturb the outline; then the rest together."""
+    layers: dict[str, list[Strand]] = {}
+    for strand in strands:
+        layers.setdefault(strand.layer, []).append(strand)
+    extent = _longest(_box([s.path for s in strands]))
+    far = max(reach, min(max(FAR_REACH, 1e-6 * extent), 1e-3 * extent))
+    reports: list[Joined] = []
+    pool: list[Strand] = []
+    for layer, members in layers.items():
+        report = join([s.path for s in members], reach, far)
+        reports.append(report)
+        pool += [Strand(c.path, layer) for c in report.loops]
+        pool += [Strand(c.path, layer, all(members[i].filled for i in c.sources)) for c in report.open]
+    if len(layers) > 1:
+        report = join([s.path for s in pool], reach, far)
+        reports.append(report)
+        made = [_pooled(c, pool) for c in report.loops]
+        left = [_pooled(c, pool) for c in report.open]
+    else:
+        made = [s for s in pool if s.path.closed]
+        left = [s for s in pool if not s.path.closed]
+    filled = [s for s in left if s.filled and s.path.start != s.path.end]
+    shut = [Strand(_shut(s.path), s.layer) for s in filled]
+    shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
+    still_open = [s.path for s in left if s not in filled] if shut else [s.path for s in left]
+    notes = _notes(reports, len(shut), still_open)
+    gaps = reports[-1].gaps if still_open else ()
+    loops = [(s.path.counter_clockwise(), s.layer) for s in [*made, *shut]]
+    return _Closed(loops, still_open, gaps, notes)
+
+
+def _pooled(chain: Chain, pool: Sequence[Strand]) -> Strand:
+    """The chain on the layer that it mostly came from."""
+    longest = max(chain.sources, key=lambda i: pool[i].path.length)
+    return Strand(chain.path, pool[longest].layer, all(pool[i].filled for i in chain.sources))
+
+
+def _shut(path: Path) -> Path:
+    """A filled open shape, closed as it is seen: straight from its end to its start."""
+    return meeting(path.segments, closed=True)
+
+
+def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> list[str]:
+    notes = []
+    wide = [gap for report in reports for gap in report.bridged if gap.size > JOIN]
+    if wide:
+        worst = max(wide, key=lambda gap: gap.size)
+        notes.append(f"{_count(len(wide), 'gap was', 'gaps were')} closed with a short straight piece, "
+                     f"the widest {worst.size:.3f} mm at ({worst.place[0]:.2f}, {worst.place[1]:.2f}).")
+    twice = sum(report.duplicates for report in reports)
+    if twice:
+        notes.append(f"{_count(twice, 'piece was', 'pieces were')} drawn twice and counted once.")
+    for place in [p for report in reports for p in report.crossed][:5]:
+        notes.append(f"A closed line crosses itself at ({place[0]:.2f}, {place[1]:.2f}); it was taken apart there.")
+    if sum(report.tangles for report in reports):
+        notes.append("Lines touch or cross one another; the outer border of what they enclose was taken.")
+    dropped = sum(report.dropped_lines for report in reports)
+    if dropped:
+        notes.append(f"{_count(dropped, 'line that encloses', 'lines that enclose')} nothing of its own "
+                     f"{'was' if dropped == 1 else 'were'} left out.")
+    if sum(report.inexact for report in reports):
+        notes.append("Some lines are so tangled that curves were replaced by short straight pieces.")
+    if shut:
+        notes.append(f"{_count(shut, 'filled shape was', 'filled shapes were')} open and closed with a straight line.")
+    if still_open:
+        notes.append(_about_gaps(still_open, reports[-1].gaps))
+    return notes
+
+
+def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
+    places = "; ".join(f"{gap.size:.3f} mm at ({gap.place[0]:.2f}, {gap.place[1]:.2f})" for gap in gaps[:5])
+    more = f" and {len(gaps) - 5} more" if len(gaps) > 5 else ""
+    return (f"{_count(len(still_open), 'line stays', 'lines stay')} open; loose ends are apart by {places}{more}: "
+            "join them in the drawing, or import with a larger gap.")
+
+
+def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[str]:
+    if certain:
+        return []
+    if unit.source == "guess":
+        return [f"The drawing does not say its unit; {unit.name} was guessed from its size, {sized(*size)}."]
+    return [f"With the file's own unit, {unit.name}, the drawing is {sized(*size)}: no headstock is that size."]
+
+
+def _nothing(haul: Haul) -> str:
+    if haul.skipped:
+        return (f"The drawing holds no lines or curves that can be used, only {listed(haul.skipped)}: "
+                "export the outline as lines, arcs or curves.")
+    return "The drawing is empty: it holds no lines or curves."
+
+
+def _count(number: int, one: str, many: str) -> str:
+    return f"{number} {one if number == 1 else many}"
+
+
+def _box(paths: Sequence[Path]) -> Box:
+    boxes = [path.box for path in paths]
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+
+
+def _longest(box: Box) -> float:
+    return max(box[2] - box[0], box[3] - box[1])

@@ -1,0 +1,122 @@
+"""An import in another process: it can be polled, cancelled and killed, and cannot take this one down."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import threading
+import time
+from pathlib import Path as FilePath
+
+from app.formats.drawing_in.result import DrawingRead
+from app.formats.errors import FormatError
+from geometry.tolerance import JOIN
+
+SECONDS = 10.0
+"""Longest time for one file."""
+
+MEMORY_MB = 1024
+"""Most memory for one file."""
+
+_MOST_ANSWER = 256 * 1024 * 1024
+"""Bytes of an answer; far above any drawing that passes the reader's limits."""
+
+
+class ImportJob:
+    """One drawing being read in a worker process.
+
+    start(), then poll() until it is true (it never blocks), then result().
+    cancel() ends it at once; so does the time limit, when poll() or result()
+    notices it.
+    """
+
+    def __init__(self, path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
+                 seconds: float = SECONDS, memory_mb: int = MEMORY_MB) -> None:
+        self.path = os.path.abspath(os.fspath(path))
+        self.seconds = seconds
+        self.memory_mb = memory_mb
+        self._arguments = [self.path, unit or "", repr(float(join)), repr(float(seconds)), str(int(memory_mb))]
+        self._process: subprocess.Popen[bytes] | None = None
+        self._reader: threading.Thread | None = None
+        self._answer = b""
+        self._ends_at = 0.0
+        self._refusal: str | None = None
+
+    def start(self) -> ImportJob:
+        """Start the worker and return at once. Raises FormatError when it cannot be started."""
+        root = FilePath(__file__).resolve().parents[3]
+        environment = {**os.environ, "OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1", "PYTHONIOENCODING": "utf-8",
+                       "PYTHONPATH": os.pathsep.join(filter(None, [str(root), os.environ.get("PYTHONPATH", "")]))}
+        try:
+            self._process = subprocess.Popen(
+                [sys.executable, "-m", "app.formats.drawing_in.worker", *self._arguments], cwd=root, env=environment,
+                stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL,
+                creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0))
+        except (OSError, ValueError) as error:
+            raise FormatError(f"The import could not be started: {error}.") from error
+        self._ends_at = time.monotonic() + self.seconds
+        self._reader = threading.Thread(target=self._collect, args=(self._process,), daemon=True, name="drawing import")
+        self._reader.start()
+        return self
+
+    def poll(self) -> bool:
+        """Whether the job has ended, in whatever way."""
+        if self._process is None or self._reader is None:
+            return False
+        if not self._reader.is_alive():
+            return True
+        if time.monotonic() > self._ends_at:
+            self._stop(f"The drawing takes longer than {self.seconds:g} seconds to read: "
+                       "export only the outline, the slots and the holes.")
+            return True
+        return False
+
+    def cancel(self) -> None:
+        """End the job; result() then says that it was cancelled. Harmless when it has ended already."""
+        if self._process is not None and not self.poll():
+            self._stop("The import was cancelled.")
+
+    def result(self) -> DrawingRead:
+        """The drawing, waiting for it if need be. Raises FormatError, one sentence, for every other end."""
+        assert self._process is not None and self._reader is not None, "start() comes first"
+        while not self.poll():
+            self._reader.join(max(0.0, min(0.2, self._ends_at - time.monotonic())))
+        self._reader.join()
+        code = self._process.wait()
+        if self._refusal is not None:
+            raise FormatError(self._refusal)
+        from app.formats.drawing_in.wire import decode
+        from app.formats.drawing_in.worker import too_large
+        try:
+            return decode(self._answer)
+        except FormatError:
+            raise
+        except ValueError as error:
+            if b"MemoryError" in self._answer or code in (-6, -9, -11, 137):
+                raise FormatError(too_large(self.memory_mb)) from error
+            raise FormatError("The drawing could not be read: the reader stopped without an answer; "
+                              "save the drawing again in the program that drew it.") from error
+
+    def _stop(self, refusal: str) -> None:
+        assert self._process is not None and self._reader is not None
+        self._refusal = refusal
+        self._process.kill()
+        self._reader.join()
+        self._process.wait()
+
+    def _collect(self, process: subprocess.Popen[bytes]) -> None:
+        """Drain the pipe, so that a long answer cannot block the worker, and give it up beyond the limit."""
+        assert process.stdout is not None
+        with process.stdout as pipe:
+            self._answer = pipe.read(_MOST_ANSWER + 1)
+            if len(self._answer) > _MOST_ANSWER:
+                self._answer = b""
+                process.kill()
+        process.wait()
+
+
+def read_drawing_safely(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
+                        seconds: float = SECONDS, memory_mb: int = MEMORY_MB) -> DrawingRead:
+    """Like read_drawing, in a worker process that may take `seconds` and `memory_mb` and no more."""
+    return ImportJob(path, unit, join, seconds, memory_mb).start().result()

@@ -1,0 +1,60 @@
+"""A drawing file read in this process."""
+
+from __future__ import annotations
+
+import os
+from functools import partial
+
+from app.formats.drawing_in.assemble import assemble
+from app.formats.drawing_in.dxf import read_dxf
+from app.formats.drawing_in.result import DrawingRead
+from app.formats.drawing_in.sniff import kind_of
+from app.formats.drawing_in.svg import read_svg
+from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
+from app.formats.errors import FormatError
+from geometry.tolerance import JOIN
+
+MOST_BYTES = 50 * 1024 * 1024
+"""Files larger than this are not outlines."""
+
+
+def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN) -> DrawingRead:
+    """Loops and open chains of a DXF or SVG file, in mm, y up.
+
+    `unit` (mm, cm, inch, ...) overrules what the file says: one number of the
+    drawing is one such unit. Gaps up to `join` mm are closed silently, up to
+    0.1 mm with a warning. Raises FormatError, one sentence, for anything that
+    is not a readable drawing.
+    """
+    given = Unit(unit, "option", unit_named(unit)) if unit is not None else None
+    if not 0 < join <= 5:
+        raise FormatError(f"The gap to close must be above 0 and at most 5 mm, got {join:g}.")
+    data = _bytes(path)
+    kind = kind_of(data)
+    if kind == "svg":
+        haul, own = read_svg(data)
+        if given is not None:
+            return assemble(haul, lambda longest: given, join)
+        if own is not None:
+            return assemble(haul, lambda longest: own, join)
+        return assemble(haul, partial(guessed, metric=None, first=("px",)), join)
+    haul, code, measurement = read_dxf(data, kind == "binary dxf")
+    if given is not None:
+        return assemble(haul, lambda longest: given, join)
+    if code in INSUNITS:
+        stated = Unit(INSUNITS[code], "file", MM[INSUNITS[code]])
+        return assemble(haul, lambda longest: stated, join)
+    metric = None if measurement not in (0, 1) else measurement == 1
+    return assemble(haul, partial(guessed, metric=metric), join)
+
+
+def _bytes(path: str | os.PathLike[str]) -> bytes:
+    try:
+        size = os.stat(path).st_size
+        if size > MOST_BYTES:
+            raise FormatError(f"The file is {size / 1e6:.0f} MB, over the limit of {MOST_BYTES / 1e6:.0f} MB: "
+                              "export only the outline, the slots and the holes.")
+        with open(path, "rb") as file:
+            return file.read(MOST_BYTES + 1)
+    except OSError as error:
+        raise FormatError(f"The file '{os.fspath(path)}' cannot be read: {error.strerror or error}.") from error

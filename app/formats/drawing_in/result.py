@@ -1,0 +1,48 @@
+"""What an import gives back: loops, open chains, the unit, and sentences for the maker."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.curves import Path
+from geometry.joining import Gap
+
+
+@dataclass(frozen=True)
+class Loop:
+    """A closed border in mm, counter-clockwise."""
+
+    path: Path
+    role: str
+    """outline, slot, hole or other"""
+    layer: str = ""
+    """the drawing's own name for where it was found; may be empty"""
+
+
+@dataclass(frozen=True)
+class DrawingRead:
+    """A drawing in mm, y up, at the place where it was drawn."""
+
+    loops: tuple[Loop, ...]
+    """largest first"""
+    open_chains: tuple[Path, ...]
+    """what could not be closed"""
+    unit: str
+    """mm, cm, inch, ...: the size of one number in the drawing; 'px' is 1/96 inch"""
+    unit_source: str
+    """file, option or guess"""
+    unit_certain: bool
+    """False when the maker should be asked: guessed, or a size no headstock has"""
+    warnings: tuple[str, ...]
+    """one sentence each"""
+    size_mm: tuple[float, float]
+    """width and height of the outline, or of everything when there is none"""
+    unit_mm: float = 1.0
+    """millimetres per drawing unit that were applied"""
+    gaps: tuple[Gap, ...] = ()
+    """loose ends of the open chains, nearest first"""
+
+    @property
+    def outline(self) -> Loop | None:
+        """The loop whose role is outline, or None when nothing closed was found."""
+        return next((loop for loop in self.loops if loop.role == "outline"), None)

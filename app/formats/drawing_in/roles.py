@@ -1,0 +1,61 @@
+"""Which loop is the outline, and what the loops inside it are."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely.geometry import Polygon
+
+from app.formats.drawing_in.result import Loop
+from geometry.curves import Path
+from geometry.tolerance import FLAT, JOIN
+
+LARGEST_HOLE = 20.0
+"""Diameter in mm up to which a round loop is taken for a hole (common practice, no source)."""
+
+ROUND = 0.01
+"""How much a round loop's radius may vary, as a part of it."""
+
+
+def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
+    """Loops from (closed path, layer), largest first.
+
+    The largest is the outline. Inside it, round loops up to LARGEST_HOLE are
+    holes and the others slots; loops inside a slot that are not holes, loops
+    outside and loops across the outline are 'other'.
+    """
+    ordered = sorted(paths, key=lambda item: -abs(item[0].area))
+    loops: list[Loop] = []
+    slots: list[Polygon] = []
+    outline: Polygon | None = None
+    for path, layer in ordered:
+        area = Polygon(path.flatten(4 * FLAT))
+        if outline is None:
+            role = "outline"
+            outline = area.buffer(JOIN)
+            shapely.prepare(outline)
+        elif not outline.covers(area):
+            role = "other"
+        elif is_hole(path):
+            role = "hole"
+        elif any(slot.covers(area) for slot in slots):
+            role = "other"
+        else:
+            role = "slot"
+            slots.append(area.buffer(JOIN))
+            shapely.prepare(slots[-1])
+        loops.append(Loop(path, role, layer))
+    return tuple(loops)
+
+
+def is_hole(path: Path) -> bool:
+    """Whether a closed path is round and at most LARGEST_HOLE across."""
+    x0, y0, x1, y1 = path.box
+    if max(x1 - x0, y1 - y0) > LARGEST_HOLE * (1 + ROUND):
+        return False
+    points = path.flatten(max(1e-6, 1e-3 * max(x1 - x0, y1 - y0)))
+    middle = np.array([(x0 + x1) / 2, (y0 + y1) / 2])
+    radii = np.hypot(*(points - middle).T)
+    chords = np.hypot(*((points[1:] + points[:-1]) / 2 - middle).T)
+    mean = float(radii.mean())
+    return bool(mean > 0 and np.abs(radii / mean - 1).max() <= ROUND and np.abs(chords / mean - 1).max() <= 2 * ROUND)

@@ -1,0 +1,129 @@
+"""SVG path data as segments: the library reads the grammar, this records what it draws."""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass, field
+
+from fontTools.svgLib.path import parse_path
+
+from app.formats.drawing_in.ellipse import EllipticArc, elliptic_arc
+from geometry.curves import Cubic, Line, Segment
+from geometry.vectors import Vec2
+
+Piece = Segment | EllipticArc
+
+MOST_PATH_TEXT = 2_000_000
+"""Characters of one path; more would take minutes."""
+
+
+@dataclass
+class Subpath:
+    """Pieces end to end in user units, y down."""
+
+    pieces: list[Piece] = field(default_factory=list)
+    closed: bool = False
+
+
+class _Recorder:
+    """The pen that the library draws with."""
+
+    def __init__(self) -> None:
+        self.done: list[Subpath] = []
+        self.open = Subpath()
+        self.at: Vec2 = (0.0, 0.0)
+        self.first: Vec2 = (0.0, 0.0)
+
+    def moveTo(self, p: Vec2) -> None:  # noqa: N802 - the library's pen protocol
+        self._finish(False)
+        self.at = self.first = p
+
+    def lineTo(self, p: Vec2) -> None:  # noqa: N802
+        self.open.pieces.append(Line(self.at, p))
+        self.at = p
+
+    def curveTo(self, c0: Vec2, c1: Vec2, p: Vec2) -> None:  # noqa: N802
+        self.open.pieces.append(Cubic(self.at, c0, c1, p))
+        self.at = p
+
+    def qCurveTo(self, c: Vec2, p: Vec2) -> None:  # noqa: N802
+        self.open.pieces.append(raised(self.at, c, p))
+        self.at = p
+
+    def arcTo(self, rx: float, ry: float, turn: float, large: bool, sweep: bool, p: Vec2) -> None:  # noqa: N802
+        made = elliptic_arc(self.at, p, abs(rx), abs(ry), math.radians(turn), bool(large), bool(sweep))
+        if made is not None:
+            self.open.pieces.append(made)
+        self.at = p
+
+    def closePath(self) -> None:  # noqa: N802
+        self._finish(True)
+        self.at = self.first
+
+    def endPath(self) -> None:  # noqa: N802
+        self._finish(False)
+
+    def _finish(self, closed: bool) -> None:
+        if self.open.pieces:
+            self.done.append(Subpath(self.open.pieces, closed))
+        self.open = Subpath()
+
+
+def raised(p: Vec2, c: Vec2, q: Vec2) -> Cubic:
+    """The quadratic curve p c q as the cubic that is the same curve."""
+    return Cubic(p, (p[0] + (c[0] - p[0]) * 2 / 3, p[1] + (c[1] - p[1]) * 2 / 3),
+                 (q[0] + (c[0] - q[0]) * 2 / 3, q[1] + (c[1] - q[1]) * 2 / 3), q)
+
+
+def subpaths(data: str) -> tuple[list[Subpath], bool]:
+    """The subpaths of path data, and whether all of it was understood.
+
+    As the standard asks, everything before the first error is drawn.
+    """
+    text, whole = _tidied(data)
+    try:
+        return _drawn(text), whole
+    except (ValueError, OverflowError):
+        return _up_to_error(text), False
+
+
+def _drawn(text: str, recorder: _Recorder | None = None) -> list[Subpath]:
+    recorder = recorder or _Recorder()
+    parse_path(text, recorder)
+    recorder.endPath()
+    return recorder.done
+
+
+def _up_to_error(text: str) -> list[Subpath]:
+    """The longest run of whole commands that can be drawn, then what the next command draws before it fails."""
+    starts = [m.start() for m in re.finditer(r"[MmZzLlHhVvCcSsQqTtAa]", text)] + [len(text)]
+    good, bad = 0, len(starts) - 1
+    while bad - good > 1:
+        middle = (good + bad) // 2
+        try:
+            _drawn(text[:starts[middle]])
+            good = middle
+        except (ValueError, OverflowError):
+            bad = middle
+    recorder = _Recorder()
+    try:
+        return _drawn(text[:starts[bad]], recorder)
+    except (ValueError, OverflowError):
+        recorder.endPath()
+    return recorder.done or _drawn(text[:starts[good]])
+
+
+def _tidied(data: str) -> tuple[str, bool]:
+    """Path data in the spelling that the library reads without loss, cut at the first foreign character."""
+    text = re.sub(r"\s+", " ", data.strip())
+    foreign = re.search(r"[^MmZzLlHhVvCcSsQqTtAa0-9eE+\-., ]", text)
+    whole = foreign is None
+    if foreign:
+        text = text[:foreign.start()]
+    text = re.sub(r"(\d)\.(?=[eE])", r"\1", text)
+    pieces = re.split(r"([Aa][^MmZzLlHhVvCcSsQqTt]*)", text)
+    for i in range(0, len(pieces), 2):  # leading zeros, except among the flags of arcs, which may be run together
+        pieces[i] = re.sub(r"(?<![\d.])0+(?=\d)", "", pieces[i])
+    text = "".join(pieces)
+    return (text, whole) if len(text) <= MOST_PATH_TEXT else (text[:MOST_PATH_TEXT], False)

@@ -1,0 +1,129 @@
+"""What one number of a drawing measures: from the file, from the maker, or guessed from the size."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from app.formats.drawing_in.result import DrawingRead
+from app.formats.errors import FormatError
+
+INSUNITS = {
+    1: "inch", 2: "foot", 3: "mile", 4: "mm", 5: "cm", 6: "m", 7: "km", 8: "microinch", 9: "mil", 10: "yard",
+    11: "angstrom", 12: "nanometre", 13: "micron", 14: "dm", 15: "dam", 16: "hm", 17: "gigametre",
+    18: "astronomical unit", 19: "light year", 20: "parsec", 21: "US survey foot", 22: "US survey inch",
+    23: "US survey yard", 24: "US survey mile",
+}
+"""Codes of the DXF header variable $INSUNITS (published DXF reference; 0 is unitless)."""
+
+_SURVEY_FOOT = 1200.0 / 3937.0 * 1000.0
+"""US survey foot in mm: 1200/3937 m by its definition of 1893."""
+
+MM = {
+    "mm": 1.0, "cm": 10.0, "dm": 100.0, "m": 1000.0, "dam": 1e4, "hm": 1e5, "km": 1e6, "gigametre": 1e12,
+    "micron": 1e-3, "nanometre": 1e-6, "angstrom": 1e-7,
+    "inch": 25.4, "foot": 304.8, "yard": 914.4, "mile": 1609344.0, "microinch": 25.4e-6, "mil": 25.4e-3,
+    "astronomical unit": 1.495978707e14, "light year": 9.4607304725808e18, "parsec": 3.0856775814913673e19,
+    "US survey foot": _SURVEY_FOOT, "US survey inch": _SURVEY_FOOT / 12, "US survey yard": 3 * _SURVEY_FOOT,
+    "US survey mile": 5280 * _SURVEY_FOOT,
+    "px": 25.4 / 96, "pt": 25.4 / 72, "pc": 25.4 / 6, "Q": 0.25,
+}
+"""Millimetres per unit."""
+
+OFFERED = ("mm", "cm", "inch")
+"""Units that the maker is offered."""
+
+HEADSTOCK = (60.0, 350.0)
+"""Longest side in mm that a headstock is expected to have (common practice, no source)."""
+
+PLAUSIBLE = (30.0, 600.0)
+"""Longest side in mm outside of which a stated unit is doubted (common practice, no source)."""
+
+_TYPICAL = 190.0
+"""Longest side in mm of a usual headstock (common practice, no source): breaks ties between guesses."""
+
+
+@dataclass(frozen=True)
+class Unit:
+    """A unit with where it came from."""
+
+    name: str
+    source: str
+    """file, option or guess"""
+    mm: float
+    """millimetres per drawing unit"""
+
+
+def unit_named(name: str) -> float:
+    """Millimetres per unit for a name that the maker gave. Raises FormatError for an unknown one."""
+    found = MM.get({"in": "inch", "ft": "foot", "millimetre": "mm", "centimetre": "cm"}.get(name, name))
+    if found is None:
+        raise FormatError(f"The unit '{name}' is not known: give mm, cm or inch.")
+    return found
+
+
+def guessed(longest: float, metric: bool | None, first: tuple[str, ...] = ()) -> Unit:
+    """The unit in which `longest` drawing units make a headstock.
+
+    `metric` is the file's own hint, None without one. Units named in `first`
+    win whenever they fit. Millimetres when nothing fits.
+    """
+    for name in first:
+        if fits(longest * MM[name], HEADSTOCK):
+            return Unit(name, "guess", MM[name])
+    fitting = [name for name in ("mm", "inch", "cm", "m", "foot") if fits(longest * MM[name], HEADSTOCK)]
+    if metric is not None and len(fitting) > 1:
+        fitting = [name for name in fitting if (name in ("mm", "cm", "m")) == metric] or fitting
+    if not fitting:
+        fitting = [*first, "mm"][:1]
+    best = min(fitting, key=lambda name: abs(math.log(max(longest, 1e-300) * MM[name] / _TYPICAL)))
+    return Unit(best, "guess", MM[best])
+
+
+def fits(mm: float, window: tuple[float, float]) -> bool:
+    """Whether a length lies within a window, both ends included."""
+    return window[0] <= mm <= window[1]
+
+
+@dataclass(frozen=True)
+class UnitQuestion:
+    """What to ask the maker about the unit of a drawing."""
+
+    text: str
+    choices: tuple[tuple[str, float, float], ...]
+    """(unit, width in mm, height in mm) for each unit offered"""
+
+
+def unit_question(read: DrawingRead) -> UnitQuestion | None:
+    """The question about a doubtful unit, or None when the unit is certain."""
+    if read.unit_certain:
+        return None
+    width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
+    choices = tuple((name, width * MM[name], height * MM[name]) for name in OFFERED)
+    if read.unit_source == "guess":
+        text = f"The drawing does not say its unit; as {read.unit} it would be {sized(*read.size_mm)}."
+    else:
+        text = f"The drawing says that its unit is {read.unit}, which makes it {sized(*read.size_mm)}: no headstock is that size."
+    return UnitQuestion(text, choices)
+
+
+def refuse_doubtful_unit(read: DrawingRead) -> None:
+    """FormatError when the drawing's size cannot be a headstock's; a unit given by option is obeyed.
+
+    A guess that makes a plausible size passes: its warning says that it is one.
+    """
+    if read.unit_source == "option" or read.unit_certain or fits(max(read.size_mm), PLAUSIBLE):
+        return
+    question = unit_question(read)
+    assert question is not None
+    sizes = ", ".join(f"--unit {name} makes it {sized(w, h)}" for name, w, h in question.choices)
+    raise FormatError(f"{question.text[:-1]}; give the unit: {sizes}.")
+
+
+def sized(width: float, height: float) -> str:
+    """'88.0 x 190.0 mm (3.46 x 7.48 inch)': a size in the words of a message."""
+    return f"{_short(width)} x {_short(height)} mm ({_short(width / 25.4)} x {_short(height / 25.4)} inch)"
+
+
+def _short(value: float) -> str:
+    return f"{value:.2f}" if value < 20 else f"{value:.1f}" if value < 1000 else f"{value:.0f}" if value < 1e7 else f"{value:.1e}"

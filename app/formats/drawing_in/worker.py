@@ -1,0 +1,67 @@
+"""The other process: `python -m app.formats.drawing_in.worker PATH UNIT JOIN SECONDS MEMORY_MB`.
+
+UNIT is empty for the file's own. The answer goes to standard output as JSON;
+nothing else may, so anything printed by a library is sent to standard error.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import warnings
+
+
+def main(arguments: list[str]) -> int:
+    """Read one drawing within its limits and print the answer. Always 0: a refusal is an answer."""
+    path, unit, join, seconds, memory_mb = arguments
+    out = os.fdopen(os.dup(1), "wb")
+    os.dup2(2, 1)
+    warnings.simplefilter("ignore")
+    _limit(float(seconds), int(memory_mb))
+    from app.formats.drawing_in.read import read_drawing
+    from app.formats.drawing_in.wire import encode, encode_refusal
+    from app.formats.errors import FormatError
+    from geometry.errors import GeometryError
+    try:
+        answer = encode(read_drawing(path, unit or None, float(join)))
+    except FormatError as error:
+        answer = encode_refusal(str(error))
+    except GeometryError as error:
+        answer = encode_refusal(f"The drawing cannot be read: {error}")
+    except MemoryError:
+        answer = encode_refusal(too_large(int(memory_mb)))
+    except RecursionError:
+        answer = encode_refusal("The drawing is nested too deeply to be read: ungroup it in the program that drew it.")
+    out.write(answer)
+    out.close()
+    return 0
+
+
+def too_large(memory_mb: int) -> str:
+    """The sentence for a drawing that ran into the memory limit."""
+    return (f"The drawing needs more than {memory_mb} MB of memory to read: "
+            "export only the outline, the slots and the holes.")
+
+
+def _limit(seconds: float, memory_mb: int) -> None:
+    """Limits that hold even when the program that started this one is gone; not every system has them."""
+    try:
+        import resource
+    except ImportError:
+        return
+    _lower(resource, resource.RLIMIT_CPU, int(seconds) + 5)
+    _lower(resource, resource.RLIMIT_AS, memory_mb * 1024 * 1024)
+
+
+def _lower(resource, which: int, limit: int) -> None:
+    """Set the limit, unless a lower one is in force or the system refuses it (macOS does for memory)."""
+    _, hard = resource.getrlimit(which)
+    if hard == resource.RLIM_INFINITY or hard > limit:
+        try:
+            resource.setrlimit(which, (limit, limit))
+        except (ValueError, OSError):
+            return
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,6 @@
+"""Loose drawing ends joined into loops, and a loop placed on the headstock's frame."""
+
+from geometry.joining.chains import Chain, Gap
+from geometry.joining.loops import Joined, join
+
+__all__ = ["Chain", "Gap", "Joined", "join"]

@@ -1,0 +1,233 @@
+"""From whatever a drawing holds to closed loops, and what stays open."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+import shapely
+from shapely.geometry import Polygon
+
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
+from geometry.joining.duplicates import without_duplicates
+from geometry.joining.ends import Groups
+from geometry.joining.network import enclosed
+from geometry.tolerance import FLAT, JOIN
+from geometry.vectors import Vec2
+
+FAR_REACH = 0.1
+"""Gaps up to this (mm) are bridged too, but named: wider than JOIN, smaller than a maker can cut."""
+
+
+@dataclass(frozen=True)
+class Joined:
+    """What became of the paths of a drawing (mm)."""
+
+    loops: tuple[Chain, ...] = ()
+    """closed, counter-clockwise"""
+    open: tuple[Chain, ...] = ()
+    bridged: tuple[Gap, ...] = ()
+    """gaps closed by a short straight piece"""
+    gaps: tuple[Gap, ...] = ()
+    """loose ends that stayed open, each with the distance to the nearest other loose end"""
+    duplicates: int = 0
+    """segments dropped because they were drawn twice"""
+    crossed: tuple[Vec2, ...] = ()
+    """places where a closed line crosses itself; it was taken apart there"""
+    tangles: int = 0
+    """groups of touching or crossing lines of which the outer border was taken"""
+    dropped_lines: int = 0
+    """loose lines that enclose nothing, in groups where others do"""
+    inner_faces: int = 0
+    """areas merged into a larger one when the outer border was taken"""
+    inexact: int = 0
+    """tangles whose border is made of chords"""
+
+
+@dataclass
+class _Work:
+    loops: list[Chain] = field(default_factory=list)
+    open: list[Chain] = field(default_factory=list)
+    bridged: list[Gap] = field(default_factory=list)
+    crossed: list[Vec2] = field(default_factory=list)
+    duplicates: int = 0
+    tangles: int = 0
+    dropped_lines: int = 0
+    inner_faces: int = 0
+    inexact: int = 0
+
+
+def join(paths: Sequence[Path], reach: float = JOIN, far_reach: float = FAR_REACH) -> Joined:
+    """Loops from paths, open or closed, in any order and direction.
+
+    Closed paths that do not cross themselves stay as they are. Open ones are
+    linked where two ends meet, then across gaps: up to `far_reach` mm between
+    two loose ends, up to `reach` mm from a loose end to the side of a segment.
+    What touches or crosses is worked out as a whole and its outer border taken.
+    Everything drawn twice counts once. Curves stay exact.
+    """
+    work = _Work()
+    loose: list[Chain] = []
+    for number, path in enumerate(paths):
+        closed = path if path.closed else _closing(path)
+        if closed is not None:
+            _take_closed(Chain(closed, (number,)), work, reach)
+        else:
+            loose.append(Chain(path, (number,)))
+    if loose:
+        _take_loose(loose, work, reach, max(reach, far_reach))
+    loops = _distinct([Chain(c.path.counter_clockwise(), c.sources) for c in work.loops], work)
+    return Joined(tuple(loops), tuple(work.open), tuple(work.bridged), tuple(_gaps(work.open)), work.duplicates,
+                  tuple(work.crossed), work.tangles, work.dropped_lines, work.inner_faces, work.inexact)
+
+
+def _closing(path: Path) -> Path | None:
+    """The open path closed, when its ends are one point and it has an inside."""
+    if v.distance(path.start, path.end) > SAME or path.length < 100 * SAME:
+        return None
+    return meeting(path.segments, closed=True)
+
+
+def _simple(path: Path) -> bool:
+    """Whether a path stays clear of itself; chords that only seem to cross get a second, closer look."""
+    return any(shapely.is_simple(shapely.linestrings(path.flatten(sagitta))) for sagitta in (FLAT, FLAT / 40))
+
+
+def _take_closed(chain: Chain, work: _Work, reach: float) -> None:
+    """A closed path as a loop, or as the loops that it falls into where it crosses itself."""
+    if _simple(chain.path):
+        if abs(chain.path.area) > 0:
+            work.loops.append(chain)
+        return
+    found = enclosed(chain.path.segments, reach)
+    least = 1e-4 * max((abs(ring.area) for ring in found.rings), default=0.0)
+    rings = [ring for ring in found.rings if abs(ring.area) >= least]
+    if len(rings) != 1 or abs(abs(rings[0].area) - abs(chain.path.area)) > 1e-9 * abs(rings[0].area):
+        work.crossed.append(_where_crossed(chain.path))
+    work.inexact += not found.exact
+    work.loops.extend(Chain(ring, chain.sources) for ring in rings)
+
+
+def _where_crossed(path: Path) -> Vec2:
+    """A point where a path crosses itself, as the polygon library names it; else its start."""
+    reason = shapely.is_valid_reason(Polygon(path.flatten(FLAT)))
+    if "[" not in reason:
+        return path.start
+    x, y = reason[reason.index("[") + 1:reason.index("]")].split()[:2]
+    return (float(x), float(y))
+
+
+def _take_loose(loose: Sequence[Chain], work: _Work, reach: float, far_reach: float) -> None:
+    pieces = [(chain.sources[0], segment) for chain in loose for segment in chain.path.segments]
+    kept = without_duplicates([segment for _, segment in pieces], _sameness(loose, reach))
+    work.duplicates += len(pieces) - len({i for i, _ in kept})
+    chains, _ = link([(pieces[i][0], segment) for i, segment in kept])
+    chains, gaps = bridge(chains, far_reach)
+    work.bridged.extend(gaps)
+    rest = []
+    for chain in chains:
+        if chain.path.closed:
+            _take_closed(chain, work, reach)
+        else:
+            rest.append(chain)
+    if rest:
+        _take_tangles(rest, work, reach)
+
+
+def _sameness(chains: Sequence[Chain], reach: float) -> float:
+    """How near (mm) two pieces must run to be drawn twice: less in a small drawing than in a large one."""
+    boxes = np.array([c.path.box for c in chains])
+    extent = max(boxes[:, 2].max() - boxes[:, 0].min(), boxes[:, 3].max() - boxes[:, 1].min())
+    return min(reach, max(1e-5 * extent, SAME))
+
+
+def _take_tangles(rest: Sequence[Chain], work: _Work, reach: float) -> None:
+    """Open chains in groups that touch or cross, together with the loops that they touch."""
+    loops = list(work.loops)
+    lines = np.array([shapely.linestrings(c.path.flatten(FLAT)) for c in [*rest, *loops]])
+    tree = shapely.STRtree(lines)
+    groups = Groups(len(lines))
+    touched = np.zeros(len(lines), dtype=bool)
+    for i, j in tree.query(lines[:len(rest)], predicate="dwithin", distance=reach).T.tolist():
+        if i != j:
+            groups.merge(i, j)
+            touched[i] = touched[j] = True
+    for members in groups.sets():
+        chains = [rest[i] for i in members if i < len(rest)]
+        if not chains:
+            continue
+        if len(members) == 1 and shapely.is_simple(lines[members[0]]):
+            work.open.append(chains[0])
+            continue
+        around = [loops[i - len(rest)] for i in members if i >= len(rest)]
+        _take_tangle(chains, around, work, reach)
+
+
+def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, reach: float) -> None:
+    """The outer border of a group; loops that it touches stay as they are."""
+    segments = [s for c in [*chains, *around] for s in c.path.segments]
+    inside = [Polygon(c.path.flatten(FLAT)).buffer(10 * FLAT) for c in around]
+    for polygon in inside:
+        shapely.prepare(polygon)
+    found = enclosed(segments, reach, inside)
+    sources = tuple(dict.fromkeys(n for c in chains for n in c.sources))
+    if found.rings:
+        work.loops.extend(Chain(ring, sources) for ring in found.rings)
+        work.tangles += 1
+        work.inner_faces += found.inner_faces
+        work.inexact += not found.exact
+        work.dropped_lines += _apart(chains, found.rings)
+    elif around:
+        work.dropped_lines += len(chains)
+    else:
+        work.open.extend(chains)
+
+
+def _apart(chains: Sequence[Chain], rings: Sequence[Path]) -> int:
+    """How many chains lie on none of the rings."""
+    borders = shapely.union_all([shapely.linestrings(ring.flatten(FLAT)) for ring in rings])
+    shapely.prepare(borders)
+    middles = shapely.points([c.path.point_at(c.path.length / 2) for c in chains])
+    return int((~shapely.dwithin(borders, middles, 5 * FLAT)).sum())
+
+
+def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
+    """The loops without those drawn twice: the same border to within a chord's sagitta."""
+    order = sorted(range(len(loops)), key=lambda i: -loops[i].path.area)
+    kept: list[int] = []
+    for i in order:
+        one = loops[i].path
+        twin = False
+        for j in reversed(kept):
+            other = loops[j].path
+            if other.area - one.area > 1e-3 * one.area + 1e-9:
+                break
+            size = max(one.box[2] - one.box[0], one.box[3] - one.box[1])
+            near = max(SAME, min(4 * FLAT, 1e-4 * size))
+            if max(abs(a - b) for a, b in zip(one.box, other.box, strict=True)) <= near and shapely.hausdorff_distance(
+                    shapely.linestrings(one.flatten(near / 4)), shapely.linestrings(other.flatten(near / 4))) <= near:
+                twin = True
+                break
+        if twin:
+            work.duplicates += 1
+        else:
+            kept.append(i)
+    return [loops[i] for i in sorted(kept)]
+
+
+def _gaps(chains: Sequence[Chain]) -> list[Gap]:
+    """Each loose end with the nearest other one, nearest first; a pair that point at each other counts once."""
+    ends = [p for c in chains for p in (c.path.start, c.path.end)]
+    if len(ends) < 2:
+        return []
+    points = shapely.points(ends)
+    tree = shapely.STRtree(points)
+    found: dict[tuple[int, int], Gap] = {}
+    for i, p in enumerate(ends):
+        near = tree.query_nearest(points[i], exclusive=True, all_matches=False)
+        j = int(near[0]) if len(near) else i ^ 1
+        found[min(i, j), max(i, j)] = Gap(v.middle(p, ends[j]), v.distance(p, ends[j]))
+    return sorted(found.values(), key=lambda gap: gap.size)
