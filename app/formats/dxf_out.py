@@ -112,8 +112,7 @@ class _Writer:
                 for path in (outer, *openings):
                     self._chain(path, attribs)
             case Disc(centre=centre, radius=radius, hidden=hidden):
-                if hidden:
-                    attribs["linetype"] = "FAR SIDE"
+                attribs["linetype"] = "FAR SIDE" if hidden else "CONTINUOUS"
                 self._see((centre[0] - radius, centre[1] - radius), (centre[0] + radius, centre[1] + radius))
                 self.space.add_circle(_round(centre), round(radius, 9), attribs)
             case Cross():

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from geometry.drawing import STYLES
@@ -53,6 +54,13 @@ INKS: dict[str, Ink] = {
 
 HIDDEN = (1.1, 0.8)
 """Dashes (mm) of a bore that is drilled from the far side."""
+
+
+def hidden_dashes(radius: float) -> tuple[float, float]:
+    """About those dashes, fitted to a circle of that radius (mm): a whole number of them, at least six."""
+    around = 2 * math.pi * radius
+    unit = around / max(6, round(around / sum(HIDDEN)))
+    return (unit * HIDDEN[0] / sum(HIDDEN), unit * HIDDEN[1] / sum(HIDDEN))
 
 
 def ink(style: str) -> Ink:

@@ -14,7 +14,7 @@ from pathlib import Path
 
 from app.formats.letters import font_name, printable, size_for
 from app.formats.paper import Page, Placed
-from app.formats.paper_look import HIDDEN, Ink, ink
+from app.formats.paper_look import Ink, hidden_dashes, ink
 from app.formats.saving import save_bytes
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Matrix, circle
@@ -91,8 +91,8 @@ class _Sheet:
             case Area(outer=outer, openings=openings):
                 self._curves((outer, *openings), look, filled=True)
             case Disc(centre=centre, radius=radius, hidden=hidden):
-                dashed = Ink(look.width, HIDDEN, look.black) if hidden else look
-                self._curves((circle(centre, radius),), dashed)
+                dashes = hidden_dashes(radius) if hidden else ()
+                self._curves((circle(centre, radius),), Ink(look.width, dashes, look.black))
             case Cross():
                 self._curves(cross_arms(mark), look)
             case Label():

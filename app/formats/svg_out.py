@@ -12,7 +12,7 @@ from pathlib import Path
 from xml.sax.saxutils import escape
 
 from app.formats.letters import CAPITAL
-from app.formats.paper_look import HIDDEN, Ink, ink
+from app.formats.paper_look import Ink, hidden_dashes, ink
 from app.formats.pdf_out import cross_arms, mark_box
 from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Matrix, Segment
@@ -80,8 +80,9 @@ def _element(mark: Mark, look: Ink) -> str:
         case Area(outer=outer, openings=openings):
             return f'<path fill-rule="evenodd"{_fill(look)} d="{path_data((outer, *openings))}"/>'
         case Disc(centre=(x, y), radius=radius, hidden=hidden):
-            dashes = f' stroke-dasharray="{_dashes(HIDDEN)}"' if hidden else ""
-            return f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{_n(radius)}"{dashes}/>'
+            dash = f' stroke-dasharray="{_dashes(hidden_dashes(radius))}"' if hidden else ""
+            dash = dash or (' stroke-dasharray="none"' if look.dash else "")
+            return f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{_n(radius)}"{dash}/>'
         case Cross():
             return f'<path d="{path_data(cross_arms(mark))}"/>'
         case Label():

@@ -119,7 +119,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling)
     stack = [d for d in own if d.hole == post.hole]
     words = ", ".join(f"{d.operation} {_mm(d.diameter)} " + ("through" if d.through else f"to {_mm(d.depth)}")
                       for d in stack)
-    marks.append(Label(words, (reach, 4.5), LETTER, "dimension", scene.owner, anchor="middle"))
+    marks.append(Label(words, (0.0, 4.5), LETTER, "dimension", scene.owner))
     return tuple(marks + _named_spans(scene, 0.0))
 
 

@@ -1,0 +1,49 @@
+"""What the chosen follower does to the template, as a number and in words for the sheet."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.routing.follower import Follower, follower
+from geometry.units import format_length
+
+
+@dataclass(frozen=True, slots=True)
+class Compensation:
+    """`offset` in mm as geometry.routing defines it, None when there is no usable follower; `words` for the maker."""
+
+    offset: float | None
+    words: str
+
+
+def compensation(layout: Headstock) -> Compensation:
+    """The offset of the template lines and the sentence that states it."""
+    try:
+        chosen = follower(layout)
+    except GeometryError as error:
+        return Compensation(None, f"No template lines: {error}")
+    if chosen is None:
+        return Compensation(None, "No bit is chosen, so there are no template lines: outline and slots are the "
+                                  "finished size. Choose a bit before you cut a template.")
+    return Compensation(chosen.offset, f"Template for a {_tools(chosen)}: {_sizes(chosen.offset)}.")
+
+
+def _tools(chosen: Follower) -> str:
+    kind = {"guide bush": "guide bush", "bare shank": "bare shank"}.get(chosen.kind, chosen.kind)
+    return f"{_mm(chosen.diameter)} mm {kind} with a {_mm(chosen.bit.cutter)} mm cutter"
+
+
+def _sizes(offset: float) -> str:
+    if abs(offset) < 0.0005:
+        return "openings 0.0 mm larger all round than the slots, outside 0.0 mm smaller than the outline"
+    if offset > 0:
+        return (f"openings {_mm(offset)} mm larger all round than the slots, "
+                f"outside {_mm(offset)} mm smaller all round than the outline")
+    return (f"openings {_mm(-offset)} mm smaller all round than the slots, "
+            f"outside {_mm(-offset)} mm larger all round than the outline")
+
+
+def _mm(value: float) -> str:
+    return format_length(value, decimals=3)

@@ -1,0 +1,168 @@
+"""The cover: what is here, in which order to join and use it, and what to heed before the first cut."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from app.formats.letters import complete, printable
+from app.formats.paper import Box, Placed
+from app.sheets.compensation import compensation
+from app.sheets.parts import Part
+from app.sheets.tiling import Tiling
+from app.sheets.words import block
+from geometry.curves import Matrix
+from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.shapes import rectangle, straight
+from geometry.layout import Headstock
+
+BODY = 2.0
+"""Capital height of the cover's words, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """A part, its tiling and the number of its first page."""
+
+    part: Part
+    tiling: Tiling
+    first: int
+
+    @property
+    def last(self) -> int:
+        return self.first + len(self.tiling.tiles) - 1
+
+    @property
+    def pages(self) -> str:
+        return f"page {self.first}" if self.first == self.last else f"pages {self.first} to {self.last}"
+
+
+def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box) -> list[Placed]:
+    """The content of the cover's window, in page coordinates; `tables` names the pages of the hole table."""
+    x0, y0, x1, y = window
+    width = x1 - x0
+    marks: list[Mark] = []
+
+    def say(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8) -> None:
+        nonlocal y
+        lines, y = block(text, (x0 + indent, y), height, width - indent)
+        marks.extend(lines)
+        y -= after
+
+    y -= 2.0
+    say(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
+    if layout.about.strip():
+        say(_short(layout.about, 240), after=1.5)
+    warning = snag_warning(layout)
+    if warning:
+        top = y
+        y -= 1.8
+        say(warning, 2.4, indent=2.5, after=1.4)
+        marks.append(Stroke(rectangle(x0, y, x1, top), "outline"))
+        y -= 2.5
+    if not complete(layout.name):
+        say("The print lacks some letters of the layout's name and shows others in their place.")
+    for one in laid:
+        say(f"{one.part.title}, {one.pages}. {one.part.purpose}")
+    if tables:
+        say(f"Hole table, {tables}. Every drilling with its mark, tilt and stop; the same table is in the CSV file.")
+    y -= 1.0
+    for i, step in enumerate(_steps(laid), 1):
+        say(f"{i}.  {step}", indent=2.0, after=0.3)
+    y -= 2.0
+    legend, low = _legend(x0, y, x1, laid)
+    marks += legend
+    maps = _maps(laid, (x0, y0, x1, low - 3.0))
+    return [Placed(tuple(marks)), *maps]
+
+
+def snag_warning(layout: Headstock) -> str:
+    """A sentence when something spoils the work, else nothing."""
+    from geometry.checks import check
+    worst = [snag for snag in check(layout).snags if snag.grade == "spoils the work"]
+    if not worst:
+        return ""
+    first = worst[0].text.rstrip(".")
+    rest = f" (and {len(worst) - 1} more)" if len(worst) > 1 else ""
+    return f"Do not cut from these sheets yet, something spoils the work: {first}{rest}."
+
+
+def _steps(laid: list[Laid]) -> list[str]:
+    steps = ["Print every page at 100 %, never fitted to the page.",
+             "Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away."]
+    if any(len(one.tiling.tiles) > 1 for one in laid):
+        steps.append("Join pages row by row from the nut end, left to right: cut one page along the row of short "
+                     "strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; "
+                     "then join the rows in the same way.")
+    steps.append("Glue with the nut line and the centreline on lines squared on the wood. Prick where the hairlines "
+                 "cross. Dashed circles are drilled from the other side.")
+    return steps
+
+
+def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark], float]:
+    """The kinds of line that occur, with their names, in four columns; and the y below."""
+    kinds = (("outline", "finished outline"), ("slot", "finished slot"), ("template", "cut in the template"),
+             ("side bore", "bore from the side"), ("axis", "axis"), ("centreline", "centreline"), ("fold", "fold"),
+             ("glue line", "glue line"))
+    used = {mark.style for one in laid for mark in one.part.drawing}
+    shown = [(style, name) for style, name in kinds if style in used]
+    columns = 4
+    step = (x1 - x0) / columns
+    marks: list[Mark] = []
+    for i, (style, name) in enumerate(shown):
+        x, level = x0 + (i % columns) * step, y - 2.0 - (i // columns) * 4.2
+        marks.append(Stroke(straight((x, level + 0.8), (x + 11.0, level + 0.8)), style))
+        marks.append(Label(name, (x + 12.5, level), 1.7, "note"))
+    return marks, y - 2.0 - ((len(shown) + columns - 1) // columns) * 4.2
+
+
+def _maps(laid: list[Laid], room: Box) -> list[Placed]:
+    """A small picture of each part with its pages, side by side at one scale."""
+    x0, y0, x1, y1 = room
+    caption = 4.0
+    extents = [_extent(one) for one in laid]
+    gap = 8.0
+    total = sum(e[2] - e[0] for e in extents)
+    scale = min((x1 - x0 - gap * (len(laid) - 1)) / total, (y1 - y0 - caption) / max(e[3] - e[1] for e in extents), 0.5)
+    if scale < 0.04:
+        return []
+    placed: list[Placed] = []
+    x = x0 + (x1 - x0 - total * scale - gap * (len(laid) - 1)) / 2
+    for one, extent in zip(laid, extents, strict=True):
+        matrix = Matrix(a=scale, d=scale, e=x - extent[0] * scale, f=y1 - extent[3] * scale)
+        drawing = tuple(mark for mark in one.part.drawing if not isinstance(mark, Label)
+                        and mark.style not in ("cross", "dimension", "axis"))
+        placed.append(Placed(drawing, matrix))
+        placed.append(Placed(_tile_frames(one, matrix)))
+        middle = x + (extent[2] - extent[0]) * scale / 2
+        placed.append(Placed((Label(one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), BODY,
+                                    "note", anchor="middle"),)))
+        x += (extent[2] - extent[0]) * scale + gap
+    return placed
+
+
+def _extent(one: Laid) -> Box:
+    windows = _windows(one)
+    return (min(w[0] for w in windows), min(w[1] for w in windows),
+            max(w[2] for w in windows), max(w[3] for w in windows))
+
+
+def _windows(one: Laid) -> list[Box]:
+    """The pages' windows, as far as there is something to see in them."""
+    x0, y0, x1, y1 = one.part.box
+    return [(max(w[0], x0 - 4), max(w[1], y0 - 4), min(w[2], x1 + 4), min(w[3], y1 + 4))
+            for w in (tile.window for tile in one.tiling.tiles)]
+
+
+def _tile_frames(one: Laid, matrix: Matrix) -> Drawing:
+    """The windows of the pages on the map, each with its page number in its lower right corner."""
+    marks: list[Mark] = []
+    for i, window in enumerate(_windows(one)):
+        (ax, ay), (bx, by) = matrix(window[:2]), matrix(window[2:])
+        marks.append(Stroke(rectangle(ax, ay, bx, by), "tile"))
+        marks.append(Label(str(one.first + i), (bx - 1.2, ay + 1.2), 2.2, "note", anchor="right"))
+    return tuple(marks)
+
+
+def _short(text: str, most: int) -> str:
+    text = printable(text)
+    return text if len(text) <= most else text[:most - 3].rstrip() + "..."

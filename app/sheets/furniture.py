@@ -1,0 +1,79 @@
+"""What every page carries round its drawing: check bars both ways, its name, the print warning, the cautions."""
+
+from __future__ import annotations
+
+from app.formats.letters import printable, text_width
+from app.formats.paper import Box
+from app.sheets.words import CAUTIONS, PRINT_AT, block
+from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.shapes import chain, straight
+
+PRINTER_MARGIN = 10.0
+"""What printers leave white, mm."""
+LEFT_STRIP = 8.0
+"""Room for the upright check bar, mm."""
+BOTTOM_STRIP = 22.0
+"""Room for the lying check bar, the print warning and the cautions, mm."""
+TOP_STRIP = 7.0
+"""Room for the page's name, mm."""
+BAR = 100.0
+"""Length of a check bar, mm."""
+
+FRAME = (PRINTER_MARGIN + LEFT_STRIP, PRINTER_MARGIN + BOTTOM_STRIP, PRINTER_MARGIN, PRINTER_MARGIN + TOP_STRIP)
+"""Left, bottom, right and top of a page that are not window, mm."""
+
+
+def window_of(width: float, height: float) -> Box:
+    """The part of a page (mm) that is left for drawing."""
+    return (FRAME[0], FRAME[1], width - FRAME[2], height - FRAME[3])
+
+
+def furniture(width: float, height: float, name: str, title: str, number: int, count: int,
+              note: str = "") -> Drawing:
+    """All that surrounds the window of a page of that size, in page coordinates; `note` stands by the bar."""
+    left, bottom = PRINTER_MARGIN, PRINTER_MARGIN
+    x0, _, x1, y1 = window_of(width, height)
+    marks: list[Mark] = []
+    top = y1 + 2.6
+    page_words = f"page {number} of {count}"
+    room = x1 - left - text_width(page_words, 2.2) - 4.0
+    marks.append(Label(_fitted(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
+    marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))
+    marks += check_bar(x0, bottom + 15.5, upright=False)
+    marks += check_bar(left + 2.8, FRAME[1] + 2.0, upright=True)
+    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 19.0), 2.0, x1 - x0 - BAR - 4.0)[0]
+    marks += block(note, (x0 + BAR + 4.0, bottom + 15.4), 1.4, x1 - x0 - BAR - 4.0, "dimension")[0]
+    marks += block(CAUTIONS, (left, bottom + 9.6), 1.35, x1 - left, "dimension")[0]
+    return tuple(marks)
+
+
+def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
+    """A 100 mm bar from (x, y) with a tick every 10 mm, the end ticks exactly 100 mm apart."""
+    def at(along: float, across: float) -> tuple[float, float]:
+        return (x + across, y + along) if upright else (x + along, y + across)
+    marks: list[Mark] = [Stroke(straight(at(0.0, 0.0), at(BAR, 0.0)), "check bar")]
+    for i in range(11):
+        size = 2.6 if i in (0, 10) else 1.8 if i == 5 else 1.0
+        marks.append(Stroke(straight(at(10.0 * i, -size), at(10.0 * i, 0.0)), "check bar"))
+    words = Label("100 mm", at(BAR / 2, 0.9), 1.6, "note", angle=1.5707963267948966 if upright else 0.0,
+                  anchor="middle")
+    if upright:  # the letters' tops point to -x, so the words stand right of the bar
+        words = Label("100 mm", (x + 2.5, y + BAR / 2), 1.6, "note", angle=1.5707963267948966, anchor="middle")
+    return [*marks, words]
+
+
+def window_corners(box: Box) -> list[Mark]:
+    """Small brackets at the corners of a window."""
+    x0, y0, x1, y1 = box
+    size = 3.0
+    return [Stroke(chain(((x + dx * size, y), (x, y), (x, y + dy * size))), "tile")
+            for x, dx in ((x0, 1), (x1, -1)) for y, dy in ((y0, 1), (y1, -1))]
+
+
+def _fitted(text: str, height: float, width: float) -> str:
+    """The text, shortened with three dots when it is wider than the room."""
+    if text_width(text, height) <= width:
+        return text
+    while text and text_width(text + "...", height) > width:
+        text = text[:-1]
+    return text.rstrip() + "..."

@@ -1,0 +1,69 @@
+"""The hole table on paper, as many pages as it takes, with a box to tick for each drilling."""
+
+from __future__ import annotations
+
+from app.formats.letters import text_width
+from app.formats.paper import Box
+from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
+from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.shapes import rectangle, straight
+from geometry.layout import Headstock
+
+LETTER = 1.75
+"""Capital height, mm."""
+PITCH = 4.4
+"""Distance of rows, mm."""
+GAP = 4.0
+"""Least white between two columns, mm."""
+TICK = 2.4
+"""Side of the box to tick, mm."""
+
+
+def hole_tables(layout: Headstock, window: Box) -> list[Drawing]:
+    """One drawing a page in page coordinates; none for a layout without holes."""
+    rows = paper_rows(layout)
+    fit = int((window[3] - window[1] - 14.0) / PITCH)
+    return [_table(rows[i:i + fit], window, rows) for i in range(0, len(rows), fit)]
+
+
+def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, ...]]) -> Drawing:
+    x0, _, x1, top = window
+    places = _columns(all_rows, x0 + TICK + 3.0, x1)
+    y = top - 7.0
+    marks: list[Mark] = [Label("mm and degrees. x, y, z: the mark on the square blank. stop: drill depth from the "
+                               "mark to full diameter.", (x0, top - 2.0), LETTER, "note")]
+    marks += _row(PAPER_HEAD, places, y)
+    marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))
+    before = rows[0][0].rsplit(".", 2)[0] if rows else ""
+    for row in rows:
+        y -= PITCH
+        owner = row[0].rsplit(".", 2)[0]
+        if owner != before:
+            marks.append(Stroke(straight((x0, y + PITCH - 1.3), (x1, y + PITCH - 1.3)), "dimension"))
+            before = owner
+        marks.append(Stroke(rectangle(x0, y - 0.3, x0 + TICK, y - 0.3 + TICK), "dimension"))
+        marks += _row(row, places, y)
+    return tuple(marks)
+
+
+def _columns(rows: list[tuple[str, ...]], x0: float, x1: float) -> list[tuple[float, str, float]]:
+    """(x, anchor, capital height) of each column: as wide as its longest cell, the rest of the room shared out.
+
+    When the words are wider than the page all columns use smaller letters.
+    """
+    widths = [max(text_width(line[i], LETTER) for line in (PAPER_HEAD, *rows)) for i in range(len(PAPER_HEAD))]
+    room = x1 - x0
+    height = LETTER * min(1.0, room / (sum(widths) + GAP * 0.5 * (len(widths) - 1)))
+    widths = [width * height / LETTER for width in widths]
+    gap = (room - sum(widths)) / (len(widths) - 1)
+    places, x = [], x0
+    for i, width in enumerate(widths):
+        left = i in LEFT_COLUMNS
+        places.append((x if left else x + width, "left" if left else "right", height))
+        x += width + gap
+    return places
+
+
+def _row(cells: tuple[str, ...], places: list[tuple[float, str, float]], y: float) -> list[Mark]:
+    return [Label(cell, (x, y), height, "note", anchor=anchor)
+            for cell, (x, anchor, height) in zip(cells, places, strict=True)]

@@ -1,0 +1,69 @@
+"""Every drilling as a row: the same numbers in the CSV and on paper."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from app.formats.csv_out import Cell
+from geometry.layout import Headstock
+from geometry.solids import Drilling, frames, holes
+from geometry.solids.side import tilt_of
+from geometry.units import format_length
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One drilling and the tilt (rad) of the table for it."""
+
+    drilling: Drilling
+    tilt: float
+
+
+def rows(layout: Headstock) -> list[Row]:
+    """All drillings in the order of the holes; tilt is 0 for bores square to the face."""
+    placed = frames(layout)
+    return [Row(d, 0.0 if d.upright else tilt_of(placed[d.of])) for hole in holes(layout) for d in hole.drillings]
+
+
+CSV_HEAD = (
+    "id", "of", "operation", "diameter_mm", "surface", "drill", "start_x_mm", "start_y_mm", "start_z_mm",
+    "direction_x", "direction_y", "direction_z", "mark_x_mm", "mark_y_mm", "mark_z_mm", "tilt_degrees",
+    "depth_mm", "stop_mm", "through",
+)
+"""Start: on the finished surface. Mark and stop: on the square blank, where the drill goes in."""
+
+
+def csv_rows(layout: Headstock) -> list[tuple[Cell, ...]]:
+    """The table for a spreadsheet; a bore whose axis misses the square edge has no mark and no stop."""
+    out: list[tuple[Cell, ...]] = []
+    for row in rows(layout):
+        d = row.drilling
+        mark = d.mark or (None, None, None)
+        out.append((d.id, d.of, d.operation, d.diameter, d.surface, d.drill, *d.start, *d.direction, *mark,
+                    math.degrees(row.tilt), d.depth, None if d.mark is None else d.stop,
+                    "yes" if d.through else "no"))
+    return out
+
+
+PAPER_HEAD = ("hole", "operation", "dia.", "from", "x", "y", "z", "tilt", "depth", "stop")
+"""Columns on paper; x, y, z are of the mark, stop is from the mark."""
+LEFT_COLUMNS = (0, 1, 3)
+"""Columns of words; the others are numbers, set to the right."""
+
+
+def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
+    """The table for the page, lengths in mm, tilt in degrees."""
+    out = []
+    for row in rows(layout):
+        d = row.drilling
+        x, y, z = (_mm(n) for n in (d.mark or d.start))
+        tilt = "-" if d.upright else f"{math.degrees(row.tilt):.1f}"
+        stop = "no edge" if d.mark is None else "through" if d.through else _mm(d.stop)
+        out.append((d.id, d.operation, format_length(d.diameter), d.surface, x, y, z, tilt,
+                    "through" if d.through else _mm(d.depth), stop))
+    return out
+
+
+def _mm(value: float) -> str:
+    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"

@@ -1,0 +1,29 @@
+"""The fixed words of the sheets, and blocks of words as marks."""
+
+from __future__ import annotations
+
+from app.formats.letters import wrapped
+from geometry.drawing import Label, Mark
+from geometry.vectors import Vec2
+
+PRINT_AT = "Print at 100 %. Measure the bar before you glue."
+
+# After the usual published guidance for drill presses and hand-held routers (29 CFR 1910.213, OSHA woodworking
+# guidance, HSE L114); general cautions only, never a substitute for the manual of a machine.
+CAUTIONS = ("Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the work in a "
+            "vice, clamp or jig and back up every exit. Stop the machine before you measure or change a bit. Rout in "
+            "several light passes against the turning of the cutter. Test on scrap. The manuals of your machines and "
+            "local rules come first.")
+
+LEADING = 1.75
+"""Distance of lines of words in capital heights."""
+
+
+def block(text: str, at: Vec2, height: float, width: float, style: str = "note") -> tuple[list[Mark], float]:
+    """Wrapped words of capital `height` in `width` mm, the first line's top at `at`; and the y below the last line."""
+    x, y = at
+    marks: list[Mark] = []
+    for line in wrapped(text, height, width):
+        marks.append(Label(line, (x, y - height), height, style))
+        y -= height * LEADING
+    return marks, y

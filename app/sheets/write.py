@@ -1,0 +1,55 @@
+"""The files that a maker takes to the printer, the cutter and the bench."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from app.formats.csv_out import write_csv
+from app.formats.dxf_out import write_dxf
+from app.formats.errors import FormatError
+from app.formats.pdf_out import write_pdf
+from app.formats.svg_out import write_svg
+from app.sheets.compensation import compensation
+from app.sheets.hole_table import CSV_HEAD, csv_rows
+from app.sheets.pages import pages
+from geometry.drawing import Drawing, Label
+from geometry.drawing.template import template_drawing
+from geometry.layout import Headstock
+
+
+def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock") -> list[Path]:
+    """Write template DXF and SVG, the pages as PDF and the hole table as CSV; returns their paths.
+
+    Everything is computed before the first file is written. FormatError with one sentence when the
+    layout cannot be printed or the folder cannot be written.
+    """
+    printed = pages(layout, paper)
+    template = full_template(layout)
+    table = csv_rows(layout)
+    out_dir = Path(out_dir)
+    title = layout.name or stem
+    try:
+        out_dir.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise FormatError(f"The folder {out_dir} cannot be made: {error.strerror or error}.") from error
+    files = [out_dir / f"{stem}-{name}" for name in
+             ("template.dxf", "template.svg", "sheets.pdf", "holes.csv")]
+    write_dxf(template, files[0])
+    write_svg(template, files[1], f"{title}: template, 1 unit = 1 mm")
+    write_pdf(printed, files[2], title)
+    write_csv(CSV_HEAD, table, files[3])
+    return files
+
+
+def full_template(layout: Headstock) -> Drawing:
+    """The template drawing with its compensation in words below it, as DXF and SVG carry it."""
+    comp = compensation(layout)
+    drawing = template_drawing(layout, comp.offset)
+    low = min(layout_y for mark in drawing if not isinstance(mark, Label) for layout_y in (_low(mark),))
+    return (*drawing, Label(comp.words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))
+
+
+def _low(mark) -> float:
+    from app.formats.pdf_out import mark_box
+    from geometry.curves import Matrix
+    return mark_box(mark, Matrix())[1]

@@ -1,0 +1,61 @@
+"""The back paper: the head seen from behind, for the marks that are pricked and drilled on the back."""
+
+from __future__ import annotations
+
+from geometry.curves import MIRROR
+from geometry.drawing.hole_words import bore_words
+from geometry.drawing.margin_labels import Named, margin_labels
+from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.drawing.opened_out import opened_out_groups
+from geometry.drawing.shapes import straight
+from geometry.drawing.tuner_plan import OVERRUN
+from geometry.layout import Headstock, loop_path, slot_path
+from geometry.solids import Hole, holes
+
+LETTER = 1.6
+"""Capital height of hole names, mm."""
+BESIDE = 5.0
+"""From the outline to the column of names, mm."""
+
+
+def back_drawing(layout: Headstock) -> Drawing:
+    """Seen from behind: x runs to the bass side. Empty when nothing is drilled from the back.
+
+    Bores from the back and through bores are pricked; bores that do not reach the back are left out.
+    GeometryError when outline or a slot has no inside.
+    """
+    drilled = holes(layout)
+    if not any(d.surface == "back" for hole in drilled for d in hole.drillings):
+        return ()
+    outline = loop_path(layout.outline).mapped(MIRROR)
+    x0, y0, x1, y1 = outline.box
+    marks: list[Mark] = [Stroke(outline, "outline", "outline")]
+    marks += [Stroke(slot_path(slot).mapped(MIRROR), "slot", slot.id) for slot in layout.slots if slot.depth is None]
+    marks += [Stroke(mark.outer.mapped(MIRROR), "seat", mark.owner) for tuner in layout.tuners
+              if layout.pattern(tuner.pattern).mount == "face"
+              for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]
+    half = layout.nut.width / 2 + 4.0
+    marks += [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
+              Stroke(straight((0.0, min(y0, 0.0) - 6.0), (0.0, y1 + 6.0)), "centreline", "blank")]
+    named: list[Named] = []
+    for hole in drilled:
+        marks += _hole(hole, named)
+    marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER)
+    marks += [Label(text, (x, y1 + 7.0), 2.0, "note", anchor=anchor) for text, x, anchor in
+              (("treble side", x0, "left"), ("seen from the back", 0.0, "middle"), ("bass side", x1, "right"))]
+    return tuple(marks)
+
+
+def _hole(hole: Hole, named: list[Named]) -> list[Mark]:
+    """Circles seen from behind: full for what is drilled from here, dashed for what comes through from the face."""
+    upright = [d for d in hole.drillings if d.upright and (d.surface == "back" or d.through)]
+    if not upright:
+        return []
+    at = MIRROR(upright[0].start[:2])
+    marks: list[Mark] = [Disc(at, d.radius, d.operation, hole.of, hidden=d.surface != "back") for d in upright]
+    marks.append(Cross(at, upright[0].radius + OVERRUN, "cross", hole.of))
+    own = [d for d in upright if d.surface == "back"]
+    if own:
+        words = ", ".join(bore_words(d) for d in own)
+        named.append(Named(at, upright[0].radius + OVERRUN / 2, (hole.id, words), hole.of))
+    return marks

@@ -1,0 +1,64 @@
+"""Words beside a drawing: a column on each side, hairline leaders to what they name, none on top of another."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from geometry import vectors as v
+from geometry.drawing.marks import Label, Mark, Stroke
+from geometry.drawing.shapes import straight
+from geometry.vectors import Vec2
+
+PITCH = 2.0
+"""Distance of two labels' neighbouring lines in capital heights."""
+LINE = 1.6
+"""Distance of lines within a label in capital heights."""
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """Something to name: the point it is at (mm), how far from there the leader stops, its lines of words."""
+
+    at: Vec2
+    clear: float
+    words: tuple[str, ...]
+    owner: str
+
+
+def margin_labels(things: Sequence[Named], left: float, right: float, height: float) -> list[Mark]:
+    """Labels of `height` mm in columns ending at x = left and starting at x = right, each thing on its nearer side.
+
+    Lines keep the order of the things along y and stand as near to them as their neighbours allow.
+    """
+    marks: list[Mark] = []
+    middle = (left + right) / 2
+    for x, anchor, group in ((left, "right", [t for t in things if t.at[0] < middle]),
+                             (right, "left", [t for t in things if t.at[0] >= middle])):
+        group.sort(key=lambda thing: (thing.at[1], thing.words))
+        most = max((len(thing.words) for thing in group), default=1)
+        levels = spread([thing.at[1] for thing in group], height * (PITCH + LINE * (most - 1)))
+        for thing, y in zip(group, levels, strict=True):
+            foot = (x - 0.8 if anchor == "left" else x + 0.8, y)
+            rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
+            marks.append(Stroke(straight(foot, rim), "dimension", thing.owner))
+            first = y - height / 2 + height * LINE * (len(thing.words) - 1) / 2
+            marks += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
+                      for i, line in enumerate(thing.words)]
+    return marks
+
+
+def spread(wanted: Sequence[float], pitch: float) -> list[float]:
+    """Levels at least `pitch` apart in the order of the sorted wanted ones, moved as little as may be.
+
+    The least-squares answer: levels that would touch merge into a block at their mean (pooled neighbours).
+    """
+    blocks: list[list[float]] = []  # [sum of (wanted - rank * pitch), count]
+    for rank, level in enumerate(wanted):
+        blocks.append([level - rank * pitch, 1])
+        while len(blocks) > 1 and blocks[-2][0] / blocks[-2][1] >= blocks[-1][0] / blocks[-1][1]:
+            total, count = blocks.pop()
+            blocks[-1][0] += total
+            blocks[-1][1] += count
+    bases = [total / count for total, count in blocks for _ in range(int(count))]
+    return [base + rank * pitch for rank, base in enumerate(bases)]

@@ -1,0 +1,113 @@
+"""The template: outline, slots and every bore at full size, with the lines that the follower rubs on."""
+
+from __future__ import annotations
+
+from shapely.geometry import LineString
+
+from geometry.curves import Path
+from geometry.curves.polygons import polygon
+from geometry.drawing.hole_words import bores_words
+from geometry.drawing.margin_labels import Named, margin_labels
+from geometry.drawing.marks import Drawing, Label, Mark, Stroke
+from geometry.drawing.offset_path import offset_path
+from geometry.drawing.shapes import chain, straight
+from geometry.drawing.tuner_plan import OVERRUN, upright_marks
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, loop_path, slot_path
+from geometry.solids import Hole, frames, holes
+from geometry.units import format_length
+
+LETTER = 1.6
+"""Capital height of hole names, mm."""
+PIN_LETTER = 1.4
+"""Capital height of pin names, which stand on the web, mm."""
+BESIDE = 5.0
+"""From the outline to the column of names, mm."""
+GRAIN = 24.0
+"""Length of the grain arrow, mm."""
+
+
+def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
+    """Everything that is marked or followed on the face, in the layout's own coordinates.
+
+    `offset` is half the difference of follower and cutter in mm (geometry.routing): openings
+    are grown by it, the outside template shrunk by it; None leaves the template lines out.
+    Style "template" is what is cut in the template, "outline" and "slot" are the work.
+    GeometryError when outline or a slot has no inside.
+    """
+    outline = loop_path(layout.outline)
+    box = outline.box
+    marks: list[Mark] = [Stroke(outline, "outline", "outline")]
+    walls = [(slot.id, slot_path(slot)) for slot in layout.slots]
+    marks += [Stroke(wall, "slot", id) for id, wall in walls]
+    if offset is not None:
+        marks += [Stroke(path, "template", "outline") for path in offset_path(outline, -offset).paths]
+        marks += [Stroke(path, "template", id) for id, wall in walls for path in offset_path(wall, offset).paths]
+    marks += _datum(layout, box)
+    drilled = holes(layout)
+    named: list[Named] = []
+    for hole in drilled:
+        marks += _hole(hole)
+        if hole.drillings[0].role == "locating":
+            marks.append(pin_label(hole))
+        elif hole.drillings[0].upright:
+            named.append(_named(hole))
+    marks += _side_seats(layout, named)
+    marks += margin_labels(named, box[0] - BESIDE, box[2] + BESIDE, LETTER)
+    marks += _grain(outline, box)
+    return tuple(marks)
+
+
+def _hole(hole: Hole) -> list[Mark]:
+    """Circles and one cross for a bore square to the face, the axis for a post bore from the side."""
+    if hole.drillings[0].upright:
+        return upright_marks(hole.drillings, hole.of)
+    return [Stroke(straight(d.start[:2], d.end[:2]), "axis", hole.of) for d in hole.drillings if d.role == "post"]
+
+
+def pin_label(hole: Hole) -> Label:
+    """Name and diameter of a locating pin, under it and beside the centreline."""
+    pin = hole.drillings[0]
+    at = (pin.start[0] + 0.8, pin.start[1] - pin.radius - OVERRUN - PIN_LETTER)
+    return Label(f"{hole.id}: {format_length(pin.diameter)}", at, PIN_LETTER, "dimension", hole.of)
+
+
+def _named(hole: Hole) -> Named:
+    widest = hole.drillings[0]
+    return Named(widest.start[:2], widest.radius + OVERRUN / 2, (hole.id, bores_words(hole.drillings)), hole.of)
+
+
+def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
+    """A short mark across the outline at each seat; names them too."""
+    marks: list[Mark] = []
+    for id, frame in frames(layout).items():
+        if frame.mount != "side":
+            continue
+        x, y, _ = frame.origin
+        out = (-frame.w[0], -frame.w[1])
+        marks.append(Stroke(straight((x, y), (x + 3 * out[0], y + 3 * out[1])), "axis", id))
+        named.append(Named((x + 3 * out[0], y + 3 * out[1]), 0.0, (id, "from the side"), id))
+    return marks
+
+
+def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
+    half = layout.nut.width / 2 + 4.0
+    return [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
+            Stroke(straight((0.0, min(box[1], 0.0) - 6.0), (0.0, box[3] + 6.0)), "centreline", "blank")]
+
+
+def _grain(outline: Path, box: tuple[float, float, float, float]) -> list[Mark]:
+    """A double arrow along the grain in the free corner at the nut, clear of the outline."""
+    low = box[1] + 2.0
+    x = box[0] + 5.0
+    try:
+        area = polygon(outline)
+    except GeometryError:
+        area = None
+    if area is None or area.distance(LineString([(x, low), (x, low + GRAIN)])) < 3.0:
+        x = box[0] - 3.0
+    high = low + GRAIN
+    heads = [chain(((x - 1.0, y - turn * 2.4), (x, y), (x + 1.0, y - turn * 2.4))) for y, turn in ((high, 1), (low, -1))]
+    marks: list[Mark] = [Stroke(path, "note") for path in (straight((x, low), (x, high)), *heads)]
+    marks.append(Label("grain", (x - 1.2, (low + high) / 2), LETTER, "note", angle=1.5707963267948966, anchor="middle"))
+    return marks

@@ -1,0 +1,107 @@
+"""The wrap paper: glued on the face of the square blank and folded down both edges, it puts every mark in place."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.drawing.hole_words import bore_words
+from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.opened_out import blank_box, opened_out_groups
+from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.template import pin_label
+from geometry.drawing.tuner_plan import OVERRUN, folded
+from geometry.layout import Headstock, Side
+from geometry.solids import Drilling, Hole, frames, holes
+from geometry.solids.side import tilt_of
+from geometry.units import format_angle, format_length
+
+LETTER = 1.5
+"""Capital height of the words on the wrap, mm."""
+KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counterbore", "clearance bore", "hole",
+        "locating pin hole", "axis", "cross", "fold", "centreline", "nut line", "glue line"}
+"""Styles of the opened-out view that are printed; plates, buttons and posts are no marks to work from."""
+
+
+def wrap_drawing(layout: Headstock) -> Drawing:
+    """The opened-out view as paper: cut line, fold lines, marks on face and edges, and what to set for each.
+
+    Bores that start at the back are left out: nobody can prick them from this side.
+    """
+    from_face, from_back = _sides_of(holes(layout))
+    box = blank_box(layout.blank)
+    marks: list[Mark] = [Stroke(rectangle(*box), "blank", "blank"),
+                         Stroke(straight((box[0], 0.0), (box[2], 0.0)), "centreline", "nut")]
+    marks += [Stroke(mark.outer, "slot", mark.owner) for group in opened_out_groups(layout).values()
+              for mark in group if isinstance(mark, Area) and mark.style == "slot"]
+    points = {d.start[:2] for hole in from_back for d in hole.drillings}
+    for group in opened_out_groups(layout).values():
+        marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
+                  and getattr(mark, "centre", None) not in points]
+    for hole in from_face:
+        marks += [pin_label(hole)] if hole.drillings[0].role == "locating" else _face_labels(hole)
+    marks += _edge_words(layout)
+    marks += _titles(layout)
+    return tuple(marks)
+
+
+def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
+    """(holes square to the face with a bore from the face, holes drilled from the back alone)."""
+    upright = [hole for hole in all_holes if hole.drillings[0].upright]
+    front = [hole for hole in upright if any(d.surface == "face" for d in hole.drillings)]
+    return front, [hole for hole in upright if hole not in front]
+
+
+def _face_labels(hole: Hole) -> list[Label]:
+    """The tuner's name over the bore, each bore on a line of its own under it: short, to stay on the rail."""
+    widest = hole.drillings[0]
+    x, y = widest.start[:2]
+    reach = widest.radius + OVERRUN
+    bores = [bore_words(d) for d in hole.drillings if d.surface == "face"]
+    places = [(hole.of, y + reach + 1.2)]
+    places += [(words, y - reach - 1.0 - LETTER * (1 + 1.6 * i)) for i, words in enumerate(bores)]
+    return [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in places]
+
+
+def _edge_words(layout: Headstock) -> list[Mark]:
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop."""
+    marks: list[Mark] = []
+    placed = frames(layout)
+    thick = layout.blank.thickness
+    for hole in holes(layout):
+        d = hole.drillings[0]
+        if d.role != "post" or d.upright or d.mark is None:
+            continue
+        frame = placed[hole.of]
+        y = d.mark[1] + d.radius + OVERRUN + 1.0
+        for z, words in ((0.9, hole.of), (thick - 0.9, _settings(d, tilt_of(frame)))):
+            marks.append(_along_edge(layout, frame.side, y, z, words, hole.of, outer=z > thick / 2))
+    return marks
+
+
+def _settings(d: Drilling, tilt: float) -> str:
+    return f"{format_length(d.diameter)}, tilt {format_angle(tilt)}, stop {format_length(d.stop, decimals=1)}"
+
+
+def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:
+    """A line of words up the strip with its capitals clear of the strip's border at depth z."""
+    x = folded(layout.blank, side, y, z)[0]
+    # Turned a quarter, the letters' tops point to -x: keep them inside the strip on whichever side z lies.
+    if (side == "treble") != outer:
+        x += LETTER
+    return Label(words, (x, y), LETTER, "dimension", owner, angle=math.pi / 2)
+
+
+def _titles(layout: Headstock) -> list[Mark]:
+    blank = layout.blank
+    x0, y0, x1, y1 = blank_box(blank)
+    words = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
+             ((x1 + blank.treble) / 2, "treble edge"))
+    marks: list[Mark] = [Label(text, (x, y1 + 5.5), 2.0, "note", "blank", anchor="middle") for x, text in words]
+    for side, x in (("bass", x0), ("treble", x1)):
+        at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y1 - 2.0)
+        marks.append(Label("back", at, LETTER, "note", "blank", angle=math.pi / 2, anchor="right"))
+    for side in ("bass", "treble"):
+        x = blank.edge_x(side)
+        marks += [Stroke(straight((x, y), (x, y + turn * 4.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]
+        marks.append(Label("fold", (x, y0 - 6.5), LETTER, "note", "blank", anchor="middle"))
+    return marks
