@@ -73,4 +73,6 @@ def _qt_leftovers() -> tuple[list[str], list[str]]:
 
 
 def _active_timers(kind: type, is_valid) -> list:
-    return [thing for thing in gc.get_objects() if issubclass(type(thing), kind) and is_valid(thing) and thing.isActive()]
+    return [
+        thing for thing in gc.get_objects() if issubclass(type(thing), kind) and is_valid(thing) and thing.isActive()
+    ]

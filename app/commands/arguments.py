@@ -47,7 +47,9 @@ class _Parser(argparse.ArgumentParser):
 
 def _parser(name: str, about: str) -> _Parser:
     prog = program() if name == "window" else f"{program()} {name}"
-    return _Parser(prog=prog, description=about, allow_abbrev=False, formatter_class=argparse.RawDescriptionHelpFormatter)
+    return _Parser(
+        prog=prog, description=about, allow_abbrev=False, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
 
 
 def _window() -> _Parser:
@@ -55,7 +57,13 @@ def _window() -> _Parser:
     width = max(map(len, WITHOUT_WINDOW))
     listed = "\n".join(f"  {program()} {name.ljust(width)}  {about}" for name, about in WITHOUT_WINDOW.items())
     parser.epilog = f"commands that need no window (each has its own --help):\n{listed}"
-    parser.add_argument("file", nargs="?", type=Path, metavar="FILE", help=f"a layout (*{FILE_ENDING}) to open; without it an invented demo")
+    parser.add_argument(
+        "file",
+        nargs="?",
+        type=Path,
+        metavar="FILE",
+        help=f"a layout (*{FILE_ENDING}) to open; without it an invented demo",
+    )
     parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
     return parser
 
@@ -72,22 +80,40 @@ def _check() -> _Parser:
 
 
 def _sheets() -> _Parser:
-    parser = _parser("sheets", "Write the template as DXF, SVG and PDF, the hole table and the other sheets at full size.")
+    parser = _parser(
+        "sheets", "Write the template as DXF, SVG and PDF, the hole table and the other sheets at full size."
+    )
     parser.add_argument("file", type=Path, metavar="FILE", help="the layout to print")
-    parser.add_argument("--out", type=Path, required=True, metavar="DIR", help="the folder to write into; made if it is not there")
-    parser.add_argument("--paper", type=_one_of(PAPERS), default="A4", metavar="|".join(PAPERS), help="the paper in the printer (default A4)")
+    parser.add_argument(
+        "--out", type=Path, required=True, metavar="DIR", help="the folder to write into; made if it is not there"
+    )
+    parser.add_argument(
+        "--paper",
+        type=_one_of(PAPERS),
+        default="A4",
+        metavar="|".join(PAPERS),
+        help="the paper in the printer (default A4)",
+    )
     return parser
 
 
 def _outline() -> _Parser:
     parser = _parser(
         "outline",
-        "Make a layout from a drawing: the largest closed loop becomes the outline, the loops inside it slots and holes.",
+        "Make a layout from a drawing: the largest closed loop becomes the outline,\n"
+        "the loops inside it slots and holes.",
     )
     parser.add_argument("drawing", type=Path, metavar="DRAWING", help="a DXF or SVG file")
-    parser.add_argument("--out", type=Path, required=True, metavar=f"NEW{FILE_ENDING}", help="the layout to write")
-    parser.add_argument("--unit", type=_one_of(UNITS), metavar="|".join(UNITS), help="the unit of the drawing, if it does not say or says it wrongly")
-    parser.add_argument("--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)")
+    parser.add_argument("--out", type=Path, required=True, metavar=f"NEW{FILE_ENDING}", help="the layout to write, in place of one that is there")
+    parser.add_argument(
+        "--unit",
+        type=_one_of(UNITS),
+        metavar="|".join(UNITS),
+        help="the unit of the drawing, if it does not say or says it wrongly",
+    )
+    parser.add_argument(
+        "--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)"
+    )
     return parser
 
 

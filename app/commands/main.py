@@ -70,7 +70,8 @@ def run(request: argparse.Namespace) -> int:
         if os.environ.get(TRACE):
             raise
         return _say(
-            f"Pegwright met a fault of its own ({type(error).__name__}: {error}); please report it with what {TRACE}=1 in the environment shows."
+            f"Pegwright met a fault of its own ({type(error).__name__}: {error}); "
+            f"please report it with what {TRACE}=1 in the environment shows."
         )
 
 
@@ -87,8 +88,8 @@ def _hopeless(request: argparse.Namespace) -> str | None:
     if request.command == "window" and display_missing(os.environ):
         named = ", ".join(WITHOUT_WINDOW)
         return (
-            f"There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): start from a desktop, "
-            f"or use a command that needs none: {named} ({program()} --help tells about them)."
+            "There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): "
+            f"start from a desktop, or use a command that needs none: {named} ({program()} --help tells about them)."
         )
     return None
 

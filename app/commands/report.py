@@ -36,14 +36,17 @@ def check_lines(name: str, result: CheckResult) -> Iterator[str]:
     """The result as lines of text: the counts, how many snags of each grade, then each snag, worst first."""
     counts = result.counts
     yield name
-    yield ", ".join(
-        [
-            _many(counts.holes, "hole"),
-            _many(counts.counterbores, "counterbore"),
-            _many(counts.drilling, "drilling"),
-            _many(counts.pins, "locating pin"),
-        ]
-    ) + "."
+    yield (
+        ", ".join(
+            [
+                _many(counts.holes, "hole"),
+                _many(counts.counterbores, "counterbore"),
+                _many(counts.drilling, "drilling"),
+                _many(counts.pins, "locating pin"),
+            ]
+        )
+        + "."
+    )
     yield summary(result)
     width = max(map(len, GRADES))
     for snag in result.snags:
@@ -61,7 +64,8 @@ def summary(result: CheckResult) -> str:
         return "No snags."
     found = {grade: sum(snag.grade == grade for snag in result.snags) for grade in GRADES}
     spoiling = found["spoils the work"]
-    return f"{spoiling} {'spoils' if spoiling == 1 else 'spoil'} the work, {found['tight']} tight, {_many(found['note'], 'note')}."
+    verb = "spoils" if spoiling == 1 else "spoil"
+    return f"{spoiling} {verb} the work, {found['tight']} tight, {_many(found['note'], 'note')}."
 
 
 def _snag(snag: Snag) -> dict:

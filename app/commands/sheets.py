@@ -23,5 +23,8 @@ def run(request: argparse.Namespace) -> int:
     for path in write_sheets(layout, request.out, request.paper, stem):
         print(path)
     if check(layout).spoils:
-        print(f"Do not cut from these sheets yet: something spoils the work, see {program()} check {request.file}.", file=sys.stderr)
+        print(
+            f"Do not cut from these sheets yet: something spoils the work, see {program()} check {request.file}.",
+            file=sys.stderr,
+        )
     return 0

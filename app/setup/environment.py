@@ -37,7 +37,10 @@ def prepare(environment: Path, parts: list[str]) -> None:
 
 def _fill(environment: Path, parts: list[str], progress: Progress, lock_number: int) -> None:
     if shutil.disk_usage(environment).free < SPACE_NEEDED and not interpreter(environment).exists():
-        raise SetupTrouble(f"The disk that holds {environment.parent} is nearly full: free {SPACE_NEEDED // 1_000_000} MB and start again.")
+        raise SetupTrouble(
+            f"The disk that holds {environment.parent} is nearly full: "
+            f"free {SPACE_NEEDED // 1_000_000} MB and start again."
+        )
     python = stamps.running_python() if inside(environment) else None
     states = {stamps.state(environment, part, python) for part in parts}
     version = None if "broken" in states else _version_of(environment)
@@ -58,12 +61,17 @@ def _make(environment: Path, progress: Progress) -> None:
             command.append("--without-pip")
         else:
             system.add_environment_maker(progress)
-    done = subprocess.run([*command, str(environment)], stdin=subprocess.DEVNULL, capture_output=True, text=True, errors="replace")
+    done = subprocess.run(
+        [*command, str(environment)], stdin=subprocess.DEVNULL, capture_output=True, text=True, errors="replace"
+    )
     if done.returncode != 0:
         said = (done.stdout + done.stderr).strip().splitlines() or ["nothing was said"]
         if "No space left" in "".join(said):
             raise OSError(errno.ENOSPC, "No space left on device")
-        raise SetupTrouble(f"Python could not make the environment .venv ({said[-1].strip()}): start again with another Python 3.11 to 3.13.")
+        raise SetupTrouble(
+            f"Python could not make the environment .venv ({said[-1].strip()}): "
+            "start again with another Python 3.11 to 3.13."
+        )
 
 
 def _empty(environment: Path) -> None:
@@ -84,7 +92,13 @@ def _version_of(environment: Path) -> str | None:
         return stamps.running_python()
     question = "import sys; print('%d.%d' % sys.version_info[:2]); print(sys.prefix)"
     try:
-        done = subprocess.run([interpreter(environment), "-c", question], stdin=subprocess.DEVNULL, capture_output=True, text=True, timeout=60)
+        done = subprocess.run(
+            [interpreter(environment), "-c", question],
+            stdin=subprocess.DEVNULL,
+            capture_output=True,
+            text=True,
+            timeout=60,
+        )
     except (OSError, subprocess.TimeoutExpired):
         return None
     answer = done.stdout.splitlines()
@@ -97,7 +111,16 @@ def _in_the_way(error: OSError, environment: Path) -> str:
     if error.errno in (errno.ENOSPC, errno.EDQUOT):
         return "The disk is full: free about 1 GB for Pegwright's parts and start again."
     if error.errno in (errno.EACCES, errno.EPERM, errno.EROFS):
-        return f"The folder {environment.parent} cannot be written to, and Pegwright keeps its parts in .venv inside it: copy it to a folder of your own and start there."
+        return (
+            f"The folder {environment.parent} cannot be written to, and Pegwright keeps its parts in .venv inside it: "
+            "copy it to a folder of your own and start there."
+        )
     if error.errno in (errno.EEXIST, errno.ENOTDIR):
-        return f"{environment} is a file, and Pegwright keeps its parts in a folder of that name: move the file away and start again."
-    return f"Set-up of {environment} stopped ({error.strerror or error}): close every program that uses that folder and start again."
+        return (
+            f"{environment} is a file, and Pegwright keeps its parts in a folder of that name: "
+            "move the file away and start again."
+        )
+    return (
+        f"Set-up of {environment} stopped ({error.strerror or error}): "
+        "close every program that uses that folder and start again."
+    )

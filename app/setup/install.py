@@ -77,14 +77,26 @@ def explain(said: Iterable[str], log: Path) -> str:
     if _REFUSED.search(whole):
         return f"Set-up may not write its parts below {log.parent}: make that folder yours and start again."
     if _NO_PIP.search(whole):
-        return "This Python has no pip to fetch Pegwright's parts with: install pip for it, or start with another Python 3.11 to 3.13."
+        return (
+            "This Python has no pip to fetch Pegwright's parts with: "
+            "install pip for it, or start with another Python 3.11 to 3.13."
+        )
     if _UNTRUSTED.search(whole):
-        return "The package index was reached but its certificate was not accepted: set the clock, or the proxy's certificate for pip, and start again."
+        return (
+            "The package index was reached but its certificate was not accepted: "
+            "set the clock, or the proxy's certificate for pip, and start again."
+        )
     if _UNREACHED.search(whole):
-        return "The package index could not be reached to fetch Pegwright's parts: connect to the network (or set pip's proxy) and start again."
+        return (
+            "The package index could not be reached to fetch Pegwright's parts: "
+            "connect to the network (or set pip's proxy) and start again."
+        )
     lacking = _NOT_OFFERED.search(whole)
     if lacking:
-        return f"No ready-made {lacking[1]} was found for this machine: check the network and pip's index settings, or use a 64-bit Python 3.11 to 3.13 on Linux, Windows or macOS."
+        return (
+            f"No ready-made {lacking[1]} was found for this machine: check the network and pip's index settings, "
+            "or use a 64-bit Python 3.11 to 3.13 on Linux, Windows or macOS."
+        )
     return f"Pegwright's parts could not be installed: what pip said is in {log}."
 
 
@@ -115,7 +127,9 @@ def _run(command: list[str], progress: Progress, total: int, keep_open: tuple[in
             **inherited,
         )
     except OSError as error:
-        raise SetupTrouble(f"The Python in {Path(command[0]).parent} does not run ({error.strerror}): delete .venv and start again.") from error
+        raise SetupTrouble(
+            f"The Python in {Path(command[0]).parent} does not run ({error.strerror}): delete .venv and start again."
+        ) from error
     lines: queue.Queue[str | None] = queue.Queue()
     threading.Thread(target=_feed, args=(process.stdout, lines), daemon=True).start()
     said: list[str] = []

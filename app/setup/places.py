@@ -15,11 +15,6 @@ def in_checkout() -> bool:
     return (CHECKOUT / "pyproject.toml").is_file()
 
 
-def samples() -> Path:
-    """The folder of sample layouts and drawings that comes with the program."""
-    return CHECKOUT / "samples" if in_checkout() else APP / "samples"
-
-
 def interpreter(environment: Path) -> Path:
     """The Python inside an environment, whether or not it is there yet."""
     if os.name == "nt":

@@ -45,7 +45,9 @@ def _all_here(parts: list[str]) -> bool:
 def _go_on_inside() -> None:
     restarts = int(os.environ.get(COUNTER, "0")) + 1
     if restarts > MOST_RESTARTS:
-        raise SetupTrouble(f"The Python in {ENVIRONMENT} does not start as it should: delete that folder and start again.")
+        raise SetupTrouble(
+            f"The Python in {ENVIRONMENT} does not start as it should: delete that folder and start again."
+        )
     os.environ[COUNTER] = str(restarts)
     python = str(interpreter(ENVIRONMENT))
     command = [python, *sys.orig_argv[1:]]

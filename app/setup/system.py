@@ -107,22 +107,27 @@ def _install_or_explain(who: str, lacking: list[str], packages: list[str], progr
     command = ["apt-get", "install", "--yes", "--no-install-recommends", *packages]
     if not shutil.which("apt-get"):
         raise SetupTrouble(
-            f"{who} needs {_listed(lacking)}, which this machine lacks: install it with the system's package manager (on Debian: {' '.join(command)})."
+            f"{who} needs {_listed(lacking)}, which this machine lacks: "
+            f"install it with the system's package manager (on Debian: {' '.join(command)})."
         )
     if os.geteuid() != 0:
-        raise SetupTrouble(f"{who} needs {_listed(lacking)}, which this machine lacks: run `sudo {' '.join(command)}` and start again.")
+        raise SetupTrouble(
+            f"{who} needs {_listed(lacking)}, which this machine lacks: run `sudo {' '.join(command)}` and start again."
+        )
     progress.stage("fetching system packages: " + " ".join(packages))
-    if not _quietly(command):
-        if not _quietly(["apt-get", "update"]) or not _quietly(command):
-            raise SetupTrouble(
-                f"{who} needs {_listed(lacking)}, and installing failed: run `apt-get update && {' '.join(command)}`, see what it says, and start again."
-            )
+    if not _quietly(command) and not (_quietly(["apt-get", "update"]) and _quietly(command)):
+        raise SetupTrouble(
+            f"{who} needs {_listed(lacking)}, and installing failed: "
+            f"run `apt-get update && {' '.join(command)}`, see what it says, and start again."
+        )
 
 
 def _quietly(command: list[str]) -> bool:
     environ = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
     options = ["-o", "DPkg::Lock::Timeout=120"]
-    done = subprocess.run([command[0], *options, *command[1:]], stdin=subprocess.DEVNULL, capture_output=True, env=environ)
+    done = subprocess.run(
+        [command[0], *options, *command[1:]], stdin=subprocess.DEVNULL, capture_output=True, env=environ
+    )
     return done.returncode == 0
 
 

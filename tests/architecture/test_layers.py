@@ -7,7 +7,18 @@ import pytest
 
 from app.setup.places import CHECKOUT
 
-OUTSIDE_GEOMETRY = ("PySide6", "shiboken6", "ezdxf", "reportlab", "fontTools", "svgelements", "json", "app", "tempfile", "random")
+OUTSIDE_GEOMETRY = (
+    "PySide6",
+    "shiboken6",
+    "ezdxf",
+    "reportlab",
+    "fontTools",
+    "svgelements",
+    "json",
+    "app",
+    "tempfile",
+    "random",
+)
 
 
 def loaded_by(code: str) -> set[str]:
@@ -19,7 +30,12 @@ def loaded_by(code: str) -> set[str]:
 
 
 def test_the_contracts_between_the_rooms_hold() -> None:
-    command = [sys.executable, "-c", "from importlinter.cli import lint_imports_command; lint_imports_command()", "--no-cache"]
+    command = [
+        sys.executable,
+        "-c",
+        "from importlinter.cli import lint_imports_command; lint_imports_command()",
+        "--no-cache",
+    ]
     done = subprocess.run(command, cwd=CHECKOUT, capture_output=True, text=True)
     assert done.returncode == 0, done.stdout + done.stderr
     assert "Contracts: " in done.stdout

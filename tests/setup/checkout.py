@@ -43,12 +43,23 @@ class Checkout:
 
     def pin(self, part: str, line: str) -> None:
         """Make this the one pin of the part."""
-        (self.folder / "app" / "setup" / ("pins.txt" if part == "app" else "pins-tests.txt")).write_text(f"# Invented.\n{line}\n", encoding="utf-8")
+        (self.folder / "app" / "setup" / ("pins.txt" if part == "app" else "pins-tests.txt")).write_text(
+            f"# Invented.\n{line}\n", encoding="utf-8"
+        )
 
     def begin(self, *words: str, **environ: str) -> subprocess.Popen:
         """Start `python -m probe` on a bare Python that sees only the wheels beside the checkout."""
-        clean = {name: value for name, value in os.environ.items() if not name.startswith(("PIP_", "PYTHON", "PEGWRIGHT_", "VIRTUAL_ENV"))}
-        offline = {"PIP_CONFIG_FILE": os.devnull, "PIP_NO_INDEX": "1", "PIP_FIND_LINKS": str(self._wheels), "PIP_RETRIES": "0"}
+        clean = {
+            name: value
+            for name, value in os.environ.items()
+            if not name.startswith(("PIP_", "PYTHON", "PEGWRIGHT_", "VIRTUAL_ENV"))
+        }
+        offline = {
+            "PIP_CONFIG_FILE": os.devnull,
+            "PIP_NO_INDEX": "1",
+            "PIP_FIND_LINKS": str(self._wheels),
+            "PIP_RETRIES": "0",
+        }
         return subprocess.Popen(
             [base_python(), "-m", "probe", *words],
             cwd=self.folder,

@@ -61,7 +61,9 @@ def test_states(whole: Path, tmp_path: Path) -> None:
         (errno.EBUSY, "close every program that uses that folder"),
     ],
 )
-def test_what_the_disk_says_becomes_one_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, number: int, sentence: str) -> None:
+def test_what_the_disk_says_becomes_one_sentence(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, number: int, sentence: str
+) -> None:
     def refuse(*_: object, **__: object) -> None:
         raise OSError(number, "said by the system")
 
@@ -72,7 +74,9 @@ def test_what_the_disk_says_becomes_one_sentence(tmp_path: Path, monkeypatch: py
     assert "\n" not in str(caught.value)
 
 
-def test_a_disk_without_room_is_told_before_anything_is_fetched(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_disk_without_room_is_told_before_anything_is_fetched(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr(environment, "SPACE_NEEDED", 1 << 62)
     with pytest.raises(SetupTrouble, match="nearly full"):
         environment.prepare(tmp_path / ".venv", ["app"])
@@ -81,11 +85,20 @@ def test_a_disk_without_room_is_told_before_anything_is_fetched(tmp_path: Path, 
 @pytest.mark.parametrize(
     ("said", "sentence"),
     [
-        ("WARNING: Retrying ... NewConnectionError: [Errno 111] Connection refused\nERROR: No matching distribution found for tiny==1", "could not be reached"),
+        (
+            "NewConnectionError: [Errno 111] Connection refused\nERROR: No matching distribution found for tiny==1",
+            "could not be reached",
+        ),
         ("Temporary failure in name resolution", "could not be reached"),
-        ("SSLError(SSLCertVerificationError(1, '[SSL: CERTIFICATE_VERIFY_FAILED] ...'))", "certificate was not accepted"),
+        (
+            "SSLError(SSLCertVerificationError(1, '[SSL: CERTIFICATE_VERIFY_FAILED] ...'))",
+            "certificate was not accepted",
+        ),
         ("ERROR: Could not install packages due to an OSError: [Errno 28] No space left on device", "The disk is full"),
-        ("ERROR: Could not install packages due to an OSError: [Errno 13] Permission denied: 'x'", "may not write its parts"),
+        (
+            "ERROR: Could not install packages due to an OSError: [Errno 13] Permission denied: 'x'",
+            "may not write its parts",
+        ),
         ("python: No module named pip", "has no pip"),
         ("ERROR: No matching distribution found for shapely==2.2.0", "No ready-made shapely was found"),
         ("ERROR: something nobody has seen yet", "what pip said is in"),

@@ -27,7 +27,9 @@ def test_a_bare_machine_is_set_up_once_and_changed_pins_are_followed(checkout: C
     made = interpreter(checkout.environment).lstat().st_ctime_ns
     code, out, err = checkout.start()
     assert (code, out) == (0, f"tiny 1.1 {checkout.environment}\n"), err
-    assert interpreter(checkout.environment).lstat().st_ctime_ns == made, "changed pins were taken for a broken environment"
+    assert interpreter(checkout.environment).lstat().st_ctime_ns == made, (
+        "changed pins were taken for a broken environment"
+    )
 
     code, out, err = checkout.start("app", "tests")
     assert code == 0, err
@@ -59,7 +61,9 @@ def test_two_starts_at_once_share_one_set_up(checkout: Checkout) -> None:
 
 
 def test_without_a_network_one_sentence_and_code_2(checkout: Checkout) -> None:
-    code, out, err = checkout.start(PIP_NO_INDEX="0", PIP_FIND_LINKS="", PIP_RETRIES="1", PIP_INDEX_URL="http://127.0.0.1:9/simple")
+    code, out, err = checkout.start(
+        PIP_NO_INDEX="0", PIP_FIND_LINKS="", PIP_RETRIES="1", PIP_INDEX_URL="http://127.0.0.1:9/simple"
+    )
     assert (code, out) == (2, "")
     assert err.splitlines()[-1].startswith("The package index could not be reached")
     assert "Traceback" not in err
@@ -70,7 +74,10 @@ def test_a_file_in_the_way_is_named(checkout: Checkout) -> None:
     checkout.environment.write_text("not a folder", encoding="utf-8")
     code, out, err = checkout.start()
     assert (code, out) == (2, "")
-    assert err == f"{checkout.environment} is a file, and Pegwright keeps its parts in a folder of that name: move the file away and start again.\n"
+    assert (
+        err == f"{checkout.environment} is a file, and Pegwright keeps its parts in a folder of that name: "
+        "move the file away and start again.\n"
+    )
 
 
 @pytest.mark.skipif(os.name == "nt", reason="Windows has no such permissions")
@@ -92,7 +99,12 @@ def test_an_environment_that_never_becomes_itself_is_not_tried_for_ever(checkout
     linked.parent.mkdir(parents=True)
     linked.symlink_to(base_python())
     pins = (checkout.folder / "app" / "setup" / "pins.txt").read_text(encoding="utf-8")
-    (checkout.environment / "pegwright-app.txt").write_text(stamps.text(checkout.environment, pins, running_version()), encoding="utf-8")
+    (checkout.environment / "pegwright-app.txt").write_text(
+        stamps.text(checkout.environment, pins, running_version()), encoding="utf-8"
+    )
     code, out, err = checkout.start()
     assert (code, out) == (2, "")
-    assert err == f"The Python in {checkout.environment} does not start as it should: delete that folder and start again.\n"
+    assert (
+        err
+        == f"The Python in {checkout.environment} does not start as it should: delete that folder and start again.\n"
+    )

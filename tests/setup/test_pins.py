@@ -74,14 +74,21 @@ def test_whatever_a_pin_needs_is_pinned_too(parts: list[str], python: str, syste
                 continue
             version = pinned.get(canonicalize_name(needed.name))
             assert version is not None, f"{name} needs {needed}, which has no pin"
-            if needed.name not in ("shiboken6", "PySide6-Essentials"):  # their metadata here are of this Python's version
+            if needed.name not in (
+                "shiboken6",
+                "PySide6-Essentials",
+            ):  # their metadata here are of this Python's version
                 assert needed.specifier.contains(version), f"{name} needs {needed}"
 
 
 def test_the_toolkit_is_held_below_the_release_that_aborts_on_old_pythons() -> None:
     toolkit = canonicalize_name("PySide6-Essentials")
     assert pins(["app"], environment("3.11", "linux"))[toolkit].startswith("6.11.")
-    requirement = next(r for r in ranges()["app"] if canonicalize_name(r.name) == toolkit and r.marker.evaluate(environment("3.11", "linux")))
+    requirement = next(
+        r
+        for r in ranges()["app"]
+        if canonicalize_name(r.name) == toolkit and r.marker.evaluate(environment("3.11", "linux"))
+    )
     assert not requirement.specifier.contains("6.12.0")
 
 

@@ -11,9 +11,20 @@ from app.setup.progress import Progress
 from app.setup.trouble import SetupTrouble
 from tests.setup import elf
 
-linux = pytest.mark.skipif(not sys.platform.startswith("linux"), reason="only Linux leaves these libraries to the system")
+linux = pytest.mark.skipif(
+    not sys.platform.startswith("linux"), reason="only Linux leaves these libraries to the system"
+)
 
-OF_EVERY_LINUX = {"libc.so.6", "libm.so.6", "libdl.so.2", "libpthread.so.0", "librt.so.1", "libresolv.so.2", "ld-linux-x86-64.so.2", "ld-linux-aarch64.so.1"}
+OF_EVERY_LINUX = {
+    "libc.so.6",
+    "libm.so.6",
+    "libdl.so.2",
+    "libpthread.so.0",
+    "librt.so.1",
+    "libresolv.so.2",
+    "ld-linux-x86-64.so.2",
+    "ld-linux-aarch64.so.1",
+}
 
 
 @linux
@@ -26,7 +37,9 @@ OF_EVERY_LINUX = {"libc.so.6", "libm.so.6", "libdl.so.2", "libpthread.so.0", "li
         (["WaylandClient", "../plugins/platforms/libqwayland.so"], {"WAYLAND_DISPLAY": "wayland-0"}),
     ],
 )
-def test_the_tables_name_all_that_the_installed_toolkit_asks_the_system_for(parts: list[str], session: dict[str, str]) -> None:
+def test_the_tables_name_all_that_the_installed_toolkit_asks_the_system_for(
+    parts: list[str], session: dict[str, str]
+) -> None:
     import PySide6
 
     folder = Path(PySide6.__file__).parent / "Qt" / "lib"
@@ -111,7 +124,9 @@ def test_root_on_debian_gets_exactly_what_is_missing(machine: Machine) -> None:
     machine.user(0)
     machine.lacks("libEGL.so.1", "libxcb-cursor.so.0")
     system.ensure_window_libraries(os.environ)
-    assert machine.called() == ["-o DPkg::Lock::Timeout=120 install --yes --no-install-recommends libegl1 libxcb-cursor0"]
+    assert machine.called() == [
+        "-o DPkg::Lock::Timeout=120 install --yes --no-install-recommends libegl1 libxcb-cursor0"
+    ]
 
 
 def test_the_lists_of_packages_are_fetched_if_installing_fails_at_first(machine: Machine) -> None:
@@ -147,7 +162,9 @@ def test_others_are_told_the_exact_command(machine: Machine) -> None:
 def test_a_machine_without_apt_is_told_the_names(machine: Machine) -> None:
     machine.user(0)
     machine.lacks("libEGL.so.1")
-    with pytest.raises(SetupTrouble, match=r"libEGL\.so\.1, which this machine lacks: install it with the system's package manager"):
+    with pytest.raises(
+        SetupTrouble, match=r"libEGL\.so\.1, which this machine lacks: install it with the system's package manager"
+    ):
         system.ensure_window_libraries(os.environ)
 
 

@@ -30,7 +30,12 @@ def test_sheets_take_a4_unless_told() -> None:
 
 def test_outline() -> None:
     request = parse(["outline", "head.dxf", "--out", "new.headstock.json", "--unit", "INCH"])
-    assert (request.drawing, request.out, request.unit, request.json) == (Path("head.dxf"), Path("new.headstock.json"), "inch", False)
+    assert (request.drawing, request.out, request.unit, request.json) == (
+        Path("head.dxf"),
+        Path("new.headstock.json"),
+        "inch",
+        False,
+    )
     assert parse(["outline", "head.dxf", "--out", "new"]).unit is None
 
 
@@ -46,7 +51,9 @@ def test_outline() -> None:
         (["check", "mine", "--js"], "Unrecognized arguments: --js; see "),
     ],
 )
-def test_words_that_make_no_sense_get_one_sentence(words: list[str], said: str, capsys: pytest.CaptureFixture[str]) -> None:
+def test_words_that_make_no_sense_get_one_sentence(
+    words: list[str], said: str, capsys: pytest.CaptureFixture[str]
+) -> None:
     with pytest.raises(SystemExit) as left:
         parse(words)
     out, err = capsys.readouterr()

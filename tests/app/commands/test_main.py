@@ -68,7 +68,9 @@ def test_a_fault_of_our_own_is_one_sentence_and_shown_whole_on_request() -> None
 
 @pytest.mark.skipif(os.name == "nt", reason="Windows has no such pipes")
 def test_a_reader_that_goes_away_is_no_fault() -> None:
-    process = subprocess.Popen([sys.executable, "-c", RUN, "schema"], cwd=CHECKOUT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    process = subprocess.Popen(
+        [sys.executable, "-c", RUN, "schema"], cwd=CHECKOUT, stdout=subprocess.PIPE, stderr=subprocess.PIPE
+    )
     process.stdout.close()
     said = process.stderr.read()
     process.stderr.close()

@@ -1,0 +1,48 @@
+"""`python3 -m app outline DRAWING --out NEW.headstock.json`: a layout from a drawing of another program."""
+
+import argparse
+import json
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+
+from app.formats import headstock
+from app.formats.drawing_in import DrawingRead, read_drawing_safely
+from app.formats.drawing_in.command import outline_report, require_outline
+from geometry.edits.imported import layout_from
+from geometry.joining.placing import place
+
+from .arguments import FILE_ENDING
+
+
+def run(request: argparse.Namespace) -> int:
+    """Read the drawing, write the layout and tell what was found; 0.
+
+    FormatError or GeometryError when the drawing cannot be read, has no closed
+    outline, or has a size that no headstock has and no unit was given; nothing
+    is written then.
+    """
+    read = read_drawing_safely(request.drawing, request.unit)
+    require_outline(read)
+    placed = place(read.outline.path)
+    roles = [(loop.path, loop.role) for loop in read.loops]
+    name = request.out.name.removesuffix(FILE_ENDING)
+    headstock.write(layout_from(roles, placed.matrix, name), request.out)
+    if request.json:
+        print(json.dumps(outline_report(read), indent=2, allow_nan=False))
+    else:
+        for line in outline_lines(read, placed.words, request.out):
+            print(line)
+    return 0
+
+
+def outline_lines(read: DrawingRead, guessed: str, out: Path) -> Iterator[str]:
+    """What was found in the drawing, what was guessed about it and where the layout is, as lines of text."""
+    width, height = read.size_mm
+    source = {"file": "as the drawing says", "option": "as you said", "guess": "guessed from its size"}[read.unit_source]
+    yield f"Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {read.unit}, {source}."
+    found = Counter(loop.role for loop in read.loops)
+    yield f"Slots: {found['slot']}. Holes: {found['hole']}. Loops left out: {found['other']}."
+    yield guessed
+    yield from read.warnings
+    yield f"Written to {out}."
