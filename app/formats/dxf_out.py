@@ -13,8 +13,8 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
+from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
-from app.formats.pdf_out import cross_arms
 from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve

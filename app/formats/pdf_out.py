@@ -13,10 +13,10 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from app.formats.letters import font_name, printable, size_for
+from app.formats.mark_shapes import cross_arms, mark_box, touches
 from app.formats.paper import Page, Placed
 from app.formats.paper_look import Ink, hidden_dashes, ink
 from app.formats.saving import save_bytes
-from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
@@ -79,7 +79,7 @@ class _Sheet:
             window.rect(x0, y0, x1 - x0, y1 - y0)
             canvas.clipPath(window, stroke=0, fill=0)
         for mark in self._placed.drawing:
-            if clip is None or _touches(mark_box(mark, self._placed.matrix), clip):
+            if clip is None or touches(mark_box(mark, self._placed.matrix), clip):
                 self._mark(mark)
         canvas.restoreState()
 
@@ -136,29 +136,3 @@ class _Sheet:
         draw[mark.anchor](0, 0, printable(mark.text))
         canvas.restoreState()
 
-
-def cross_arms(mark: Cross) -> tuple[Curve, Curve]:
-    """The two hairlines of a cross. They run through the point itself: two thin lines that meet name a
-    point to the eye even where ink is faint, while a gap would leave the point to be guessed."""
-    arm = v.turned((mark.arm, 0.0), mark.angle)
-    other = v.left(arm)
-    return tuple(Curve((Line(v.sub(mark.centre, d), v.add(mark.centre, d)),)) for d in (arm, other))
-
-
-def mark_box(mark: Mark, matrix: Matrix) -> tuple[float, float, float, float]:
-    """A box (mm on the page) that holds the mark; words are taken as wide as their letters at most are."""
-    match mark:
-        case Stroke(path=path) | Area(outer=path):
-            box = path.box
-        case Disc(centre=(x, y), radius=r) | Cross(centre=(x, y), arm=r):
-            box = (x - r, y - r, x + r, y + r)
-        case Label(at=(x, y)):
-            reach = mark.height * (len(mark.text) * 1.5 + 1)
-            box = (x - reach, y - reach, x + reach, y + reach)
-    corners = [matrix((x, y)) for x in (box[0], box[2]) for y in (box[1], box[3])]
-    xs, ys = [c[0] for c in corners], [c[1] for c in corners]
-    return (min(xs), min(ys), max(xs), max(ys))
-
-
-def _touches(box: tuple[float, float, float, float], clip: tuple[float, float, float, float]) -> bool:
-    return box[0] <= clip[2] and box[2] >= clip[0] and box[1] <= clip[3] and box[3] >= clip[1]

@@ -12,10 +12,10 @@ from pathlib import Path
 from xml.sax.saxutils import escape
 
 from app.formats.letters import CAPITAL
+from app.formats.mark_shapes import cross_arms, drawing_box
 from app.formats.paper_look import Ink, hidden_dashes, ink
-from app.formats.pdf_out import cross_arms, mark_box
 from app.formats.saving import save_bytes
-from geometry.curves import Arc, Cubic, Matrix, Segment
+from geometry.curves import Arc, Cubic, Segment
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.vectors import Vec2
@@ -29,9 +29,8 @@ def svg_text(drawing: Drawing, title: str) -> str:
 
     An empty drawing gives a small empty sheet.
     """
-    boxes = [mark_box(mark, Matrix()) for mark in drawing] or [(0.0, 0.0, 0.0, 0.0)]
-    x0, y0 = min(b[0] for b in boxes) - MARGIN, min(b[1] for b in boxes) - MARGIN
-    x1, y1 = max(b[2] for b in boxes) + MARGIN, max(b[3] for b in boxes) + MARGIN
+    low_x, low_y, high_x, high_y = drawing_box(drawing)
+    x0, y0, x1, y1 = low_x - MARGIN, low_y - MARGIN, high_x + MARGIN, high_y + MARGIN
     width, height = _n(x1 - x0), _n(y1 - y0)
     lines = ['<?xml version="1.0" encoding="UTF-8"?>',
              f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" '

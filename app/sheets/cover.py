@@ -154,12 +154,12 @@ def _windows(one: Laid) -> list[Box]:
 
 
 def _tile_frames(one: Laid, matrix: Matrix) -> Drawing:
-    """The windows of the pages on the map, each with its page number in its lower right corner."""
+    """The windows of the pages on the map, each with its page number at its right side."""
     marks: list[Mark] = []
     for i, window in enumerate(_windows(one)):
         (ax, ay), (bx, by) = matrix(window[:2]), matrix(window[2:])
         marks.append(Stroke(rectangle(ax, ay, bx, by), "tile"))
-        marks.append(Label(str(one.first + i), (bx - 1.2, ay + 1.2), 2.2, "note", anchor="right"))
+        marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), 2.2, "note", anchor="right"))
     return tuple(marks)
 
 

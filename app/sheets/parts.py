@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from app.formats.letters import text_width
+from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box
 from app.sheets.compensation import compensation
-from geometry.drawing import Drawing, Label
+from geometry.drawing import Drawing
 from geometry.drawing.back import back_drawing
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
@@ -37,7 +37,7 @@ def parts(layout: Headstock) -> list[Part]:
     """
     comp = compensation(layout)
     found = [
-        Part("Template", f"Glue it on the template sheet, prick every cross, cut. {comp.words}", comp.words,
+        Part("Template", f"Glue it on the template sheet, prick every cross, cut. {comp.words}", comp.words + _stop_at_nut(layout),
              *_boxed(template_drawing(layout, comp.offset))),
         Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
              "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
@@ -53,24 +53,10 @@ def parts(layout: Headstock) -> list[Part]:
 
 
 def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:
-    boxes = [_box(mark) for mark in drawing]
-    return drawing, (min(b[0] for b in boxes) - PADDING, min(b[1] for b in boxes) - PADDING,
-                     max(b[2] for b in boxes) + PADDING, max(b[3] for b in boxes) + PADDING)
+    x0, y0, x1, y1 = drawing_box(drawing)
+    return drawing, (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
 
 
-def _box(mark) -> Box:
-    """The exact box of a mark; words by the measures of the printed letters."""
-    if not isinstance(mark, Label):
-        return _shape_box(mark)
-    width = text_width(mark.text, mark.height)
-    start = {"left": 0.0, "middle": -width / 2, "right": -width}[mark.anchor]
-    (x, y), low, high = mark.at, -0.3 * mark.height, 1.3 * mark.height
-    if abs(mark.angle) > 0.1:  # the only turned words stand upright, reading upwards
-        return (x - high, y + start, x - low, y + start + width)
-    return (x + start, y + low, x + start + width, y + high)
-
-
-def _shape_box(mark) -> Box:
-    from app.formats.pdf_out import mark_box
-    from geometry.curves import Matrix
-    return mark_box(mark, Matrix())
+def _stop_at_nut(layout: Headstock) -> str:
+    """The outline closes along the nut line, where nothing is to be cut off."""
+    return " Stop at the nut line: the neck goes on behind it." if layout.blank.behind > 0 else ""

@@ -7,6 +7,7 @@ from pathlib import Path
 from app.formats.csv_out import write_csv
 from app.formats.dxf_out import write_dxf
 from app.formats.errors import FormatError
+from app.formats.mark_shapes import drawing_box
 from app.formats.pdf_out import write_pdf
 from app.formats.svg_out import write_svg
 from app.sheets.compensation import compensation
@@ -45,11 +46,5 @@ def full_template(layout: Headstock) -> Drawing:
     """The template drawing with its compensation in words below it, as DXF and SVG carry it."""
     comp = compensation(layout)
     drawing = template_drawing(layout, comp.offset)
-    low = min(layout_y for mark in drawing if not isinstance(mark, Label) for layout_y in (_low(mark),))
+    low = drawing_box(drawing)[1]
     return (*drawing, Label(comp.words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))
-
-
-def _low(mark) -> float:
-    from app.formats.pdf_out import mark_box
-    from geometry.curves import Matrix
-    return mark_box(mark, Matrix())[1]
