@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box
 from app.sheets.compensation import compensation
-from geometry.drawing import Drawing
+from geometry.drawing import Drawing, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
@@ -15,6 +15,8 @@ from geometry.layout import Headstock
 
 PADDING = 2.0
 """White space kept round each drawing, mm."""
+WORDS_OUTSIDE = 9.0
+"""Room for the names over and under the wrap, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +44,7 @@ def parts(layout: Headstock) -> list[Part]:
         Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
              "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
              "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter.",
-             *_boxed(wrap_drawing(layout))),
+             wrap_drawing(layout), _wrap_box(layout)),
     ]
     back = back_drawing(layout)
     if back:
@@ -55,6 +57,12 @@ def parts(layout: Headstock) -> list[Part]:
 def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:
     x0, y0, x1, y1 = drawing_box(drawing)
     return drawing, (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
+
+
+def _wrap_box(layout: Headstock) -> Box:
+    """The blank and the words just outside it: a bore that misses the blank does not stretch the paper."""
+    x0, y0, x1, y1 = blank_box(layout.blank)
+    return (x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE)
 
 
 def _stop_at_nut(layout: Headstock) -> str:

@@ -54,8 +54,8 @@ def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: s
     best = min(choices, key=lambda choice: choice.rows * choice.columns)
     if best.rows * best.columns > MOST_TILES:
         raise FormatError(f"The {name} is {box[2] - box[0]:.0f} x {box[3] - box[1]:.0f} mm and would take "
-                          f"{best.rows * best.columns} pages of {paper}: correct the size of the blank "
-                          "or choose a larger paper.")
+                          f"{best.rows * best.columns} pages of {paper}: bring in what lies far outside "
+                          "the head, or choose a larger paper.")
     return Tiling(best.paper, best.lying, best.rows, best.columns,
                   tuple(_windows(box, best)), best.seams_x, best.seams_y)
 

@@ -1,0 +1,38 @@
+"""Words beside a drawing never lie on each other and keep their order."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry.drawing import Label, Stroke
+from geometry.drawing.margin_labels import Named, margin_labels, spread
+
+
+def test_levels_that_have_room_stay_where_they_are():
+    assert spread([0.0, 5.0, 12.0], 4.0) == [0.0, 5.0, 12.0]
+
+
+def test_crowded_levels_part_evenly_about_their_mean():
+    assert spread([10.0, 10.0, 10.0], 4.0) == pytest.approx([6.0, 10.0, 14.0])
+
+
+def test_nothing_to_spread():
+    assert spread([], 4.0) == []
+
+
+@given(st.lists(st.floats(-300, 300), max_size=40).map(sorted), st.floats(0.5, 8))
+def test_spread_levels_keep_order_and_distance_and_centre(wanted, pitch):
+    levels = spread(wanted, pitch)
+    assert all(b - a >= pitch - 1e-9 for a, b in zip(levels, levels[1:], strict=False))
+    assert sum(levels) == pytest.approx(sum(wanted), abs=1e-6 * (len(wanted) + 1))
+
+
+def test_each_thing_is_named_on_its_nearer_side_with_a_leader_that_stops_at_its_rim():
+    things = [Named((-10.0, 5.0), 3.0, ("left one",), "a"), Named((12.0, 8.0), 2.0, ("right", "one"), "b")]
+    marks = margin_labels(things, -30.0, 30.0, 1.6)
+    labels = {mark.text: mark for mark in marks if isinstance(mark, Label)}
+    assert labels["left one"].anchor == "right" and labels["left one"].at[0] == -30.0
+    assert labels["right"].anchor == "left" and labels["right"].at[1] > labels["one"].at[1]
+    leaders = [mark.path for mark in marks if isinstance(mark, Stroke)]
+    assert leaders[0].end == pytest.approx((-13.0, 5.0))
+    assert leaders[1].end == pytest.approx((14.0, 8.0))

@@ -1,0 +1,162 @@
+"""The drawings that go on paper: template, wrap paper and back paper."""
+
+import math
+from pathlib import Path
+
+import msgspec
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from app.formats.headstock import read
+from geometry.drawing import STYLES, Cross, Disc, Label, Stroke, blank_box
+from geometry.drawing.back import back_drawing
+from geometry.drawing.template import template_drawing
+from geometry.drawing.wrap import wrap_drawing
+from geometry.errors import GeometryError
+from geometry.layout import Loop, Node, loop_path, slot_path
+from geometry.solids import holes
+from tests.geometry.drawing.specimens import plain_head
+
+DEMO = Path("samples/twelve-string-mixed.headstock.json")
+
+
+def strokes(drawing, style, owner=None):
+    return [m.path for m in drawing if isinstance(m, Stroke) and m.style == style and owner in (None, m.owner)]
+
+
+def crosses(drawing):
+    return {(round(m.centre[0], 6), round(m.centre[1], 6)) for m in drawing if isinstance(m, Cross)}
+
+
+def test_the_template_opening_is_wider_by_twice_the_offset():
+    (opening,) = strokes(template_drawing(plain_head(), 2.5), "template", "slot")
+    assert opening.box == pytest.approx((17 - 9, 40 - 9, 17 + 9, 150 + 9))
+
+
+def test_the_outside_template_is_narrower_by_twice_the_offset():
+    (outside,) = strokes(template_drawing(plain_head(), 2.5), "template", "outline")
+    assert outside.box == pytest.approx((-37.5, 2.5, 37.5, 177.5))
+
+
+def test_a_wider_cutter_than_follower_turns_both_round():
+    drawing = template_drawing(plain_head(), -1.0)
+    assert strokes(drawing, "template", "slot")[0].box == pytest.approx((17 - 5.5, 34.5, 22.5, 155.5))
+    assert strokes(drawing, "template", "outline")[0].box == pytest.approx((-41.0, -1.0, 41.0, 181.0))
+
+
+def test_without_a_follower_there_is_no_template_line():
+    drawing = template_drawing(plain_head(), None)
+    assert not strokes(drawing, "template")
+    assert strokes(drawing, "outline") == [loop_path(plain_head().outline)]
+    assert strokes(drawing, "slot") == [slot_path(plain_head().slots[0])]
+
+
+def test_an_opening_that_closes_is_left_out():
+    assert not strokes(template_drawing(plain_head(), -7.0), "template", "slot")
+
+
+@settings(max_examples=25)
+@given(st.floats(-3, 5))
+def test_every_point_of_the_demo_template_lies_the_offset_away_from_the_work(offset):
+    layout = read(DEMO)
+    drawing = template_drawing(layout, offset)
+    for path in strokes(drawing, "template", "outline"):
+        work = loop_path(layout.outline)
+        for x, y in path.flatten(0.05)[::25]:
+            assert work.nearest((float(x), float(y))).distance == pytest.approx(abs(offset), abs=0.005)
+
+
+def test_every_bore_of_the_face_and_back_is_pricked_on_the_template():
+    layout = read(DEMO)
+    wanted = {(round(d.start[0], 6), round(d.start[1], 6)) for h in holes(layout) for d in h.drillings if d.upright}
+    assert crosses(template_drawing(layout, 0.0)) == wanted
+
+
+def test_every_hole_is_named_on_the_template():
+    words = {m.text for m in template_drawing(plain_head(), 0.0) if isinstance(m, Label)}
+    assert {"front.1", "8.8 to 8, 6.5 through", "front.2", "1.6 to 9, back", "flank", "pin: 6", "peep",
+            "5 to 7, back", "grain"} <= words
+
+
+def test_the_grain_arrow_runs_along_y_clear_of_the_outline():
+    layout = read(DEMO)
+    outline = loop_path(layout.outline)
+    (shaft, *_) = [p for p in strokes(template_drawing(layout, 0.0), "note")]
+    assert shaft.start[0] == shaft.end[0]
+    assert min(outline.nearest(shaft.point_at(s)).distance for s in range(0, 24, 2)) > 2.5
+
+
+def test_the_wrap_is_as_large_as_the_blank_with_both_edges():
+    layout = read(DEMO)
+    assert blank_box(layout.blank) == (-66.0, -20.0, 66.0, 200.0)
+    assert [p.box for p in strokes(wrap_drawing(layout), "blank")] == [(-66.0, -20.0, 66.0, 200.0)]
+    folds = {p.box[0] for p in strokes(wrap_drawing(layout), "fold")}
+    assert folds == {-50.0, 50.0}
+
+
+def test_the_wrap_pricks_the_face_and_both_edges_and_nothing_of_the_back():
+    layout = read(DEMO)
+    wanted = set()
+    for hole in holes(layout):
+        for d in hole.drillings:
+            x, y, z = d.mark
+            if d.surface == "face":
+                wanted.add((round(x, 6), round(y, 6)))
+            elif d.surface != "back":
+                wanted.add((round(x + math.copysign(z, x), 6), round(y, 6)))
+    assert crosses(wrap_drawing(layout)) == wanted
+    assert not any(m.hidden for m in wrap_drawing(layout) if isinstance(m, Disc))
+
+
+def test_the_wrap_says_what_to_set_beside_each_side_bore():
+    words = {m.text for m in wrap_drawing(plain_head()) if isinstance(m, Label)}
+    assert {"flank", "6.4, tilt 0.0°, stop 35", "bass edge", "treble edge", "fold", "front", "8.8 to 8",
+            "6.5 through"} <= words
+
+
+def test_words_on_a_folded_edge_stay_on_it():
+    drawing = wrap_drawing(plain_head())
+    for text in ("flank", "6.4, tilt 0.0°, stop 35"):
+        (label,) = [m for m in drawing if isinstance(m, Label) and m.text == text]
+        assert 45.0 <= label.at[0] - label.height and label.at[0] <= 61.0
+
+
+def test_the_back_is_seen_from_behind():
+    """The screw at (-28, 51) of the bass side shows at x = +28; the blind hole of the back is pricked too."""
+    drawing = back_drawing(plain_head())
+    full = {(round(m.centre[0], 6), round(m.centre[1], 6)) for m in drawing if isinstance(m, Disc) and not m.hidden}
+    assert full == {(28.0, 51.0), (0.0, 160.0)}
+    dashed = {(round(m.centre[0], 6), m.radius) for m in drawing if isinstance(m, Disc) and m.hidden}
+    assert dashed == {(28.0, 3.25), (0.0, 3.0)}  # the through bore and the pin, not the counterbore
+    assert crosses(drawing) == {(28.0, 51.0), (28.0, 60.0), (0.0, 160.0), (0.0, 25.0)}
+
+
+def test_without_work_on_the_back_there_is_no_back_paper():
+    head = plain_head(holes=(), tuners=plain_head().tuners[1:])
+    assert back_drawing(head) == ()
+
+
+def test_marks_have_known_styles():
+    layout = read(DEMO)
+    for drawing in (template_drawing(layout, 2.5), wrap_drawing(layout), back_drawing(layout)):
+        assert {mark.style for mark in drawing} <= set(STYLES)
+
+
+def test_a_loop_without_length_is_refused_in_a_sentence():
+    with pytest.raises(GeometryError, match="no length"):
+        template_drawing(plain_head(outline=Loop(nodes=(Node(at=(1.0, 1.0)), Node(at=(1.0, 1.0))))), 0.0)
+
+
+def test_a_slot_in_the_nut_corner_moves_the_grain_arrow_outside():
+    (shaft, *_) = strokes(template_drawing(plain_head(), 0.0), "note")
+    assert shaft.start[0] == -43.0  # the square outline leaves no free corner
+
+
+def test_mirrored_layouts_give_mirrored_templates():
+    head = plain_head()
+    mirrored = msgspec.structs.replace(
+        head, slots=tuple(msgspec.structs.replace(s, shape=msgspec.structs.replace(
+            s.shape, nut_end=(-17.0, 40.0), tip_end=(-17.0, 150.0))) for s in head.slots))
+    one, two = (strokes(template_drawing(h, 1.5), "template", "slot")[0].box for h in (head, mirrored))
+    assert two == pytest.approx((-one[2], one[1], -one[0], one[3]))

@@ -1,0 +1,109 @@
+"""Sections along a bore against numbers worked out by hand."""
+
+import msgspec
+import pytest
+
+from geometry.drawing import Area, Label, Stroke
+from geometry.drawing.sections import section_along_bore
+from geometry.layout import Drill, EdgePlace, Loop, Node, Rack, Slot, StraightSlot
+from tests.geometry.drawing.specimens import leaning_head, plain_head
+
+
+def words(drawing):
+    return [mark.text for mark in drawing if isinstance(mark, Label)]
+
+
+def boxes(drawing, style):
+    return [mark.outer.box for mark in drawing if isinstance(mark, Area) and mark.style == style]
+
+
+def test_a_side_bore_meets_waste_rail_slot_and_web():
+    """Square edge 45, outline 40, slot 10.5 to 23.5: waste 5, rail 16.5, slot 13; stop 35, 0.3 D of point."""
+    drawing = section_along_bore(plain_head(), "flank")
+    assert {"waste 5", "rail 16.5", "slot 13", "web"} <= set(words(drawing))
+    assert "stop 35, point 1.9 more" in words(drawing)
+    assert boxes(drawing, "slot") == [pytest.approx((21.5, -16.0, 34.5, 0.0), abs=1e-6)]
+    assert boxes(drawing, "wood")[0][0] == pytest.approx(5.0)
+    (bore,) = boxes(drawing, "side bore")
+    assert bore == pytest.approx((0.0, -8.0 - 3.2, 35.0 + 0.3 * 6.4, -8.0 + 3.2))
+
+
+def test_a_twist_drill_of_the_rack_ends_in_its_cone():
+    rack = Rack(drills=(Drill(id="t", kind="twist", diameter=6.4, length=100.0, point_angle=118.0),))
+    drawing = section_along_bore(plain_head(rack=rack), "flank")
+    (bore,) = [m.outer for m in drawing if isinstance(m, Area) and m.style == "side bore"]
+    assert len(bore.segments) == 5  # a spur would make it seven
+    assert bore.box[2] == pytest.approx(35.0 + 0.30043 * 6.4, abs=1e-4)  # point length, published-checks: 0.30 D
+
+
+def test_a_face_tuner_shows_its_stack_from_the_face_down():
+    """Blank edge -45, outline -40, axis at -28: waste 5, axis at 17; 8.8 to 8 deep, then 6.5 to the back."""
+    drawing = section_along_bore(plain_head(), "front")
+    assert boxes(drawing, "counterbore") == [pytest.approx((12.6, -8.0, 21.4, 0.0))]
+    assert boxes(drawing, "post bore") == [pytest.approx((13.75, -16.0, 20.25, -8.0))]
+    assert "counterbore 8.8 to 8, post bore 6.5 through" in words(drawing)
+    assert "waste 5" in words(drawing)
+    screws = [m.path.box for m in drawing if isinstance(m, Stroke) and m.style == "screw pilot"]
+    assert screws == [pytest.approx((16.2, -16.0, 17.8, -7.0))]
+
+
+def test_a_blind_slot_shows_its_floor():
+    shape = StraightSlot(nut_end=(17.0, 40.0), tip_end=(17.0, 150.0), width=13.0)
+    drawing = section_along_bore(plain_head(slots=(Slot(id="slot", shape=shape, depth=6.0),)), "flank")
+    assert boxes(drawing, "slot") == [pytest.approx((21.5, -6.0, 34.5, 0.0), abs=1e-6)]
+
+
+def test_foreign_bores_in_the_plane_are_shown_with_their_chord():
+    """A tuner at 3 mm beside the plane: its 8.8 counterbore is cut in a chord of 2 * sqrt(4.4^2 - 3^2)."""
+    head = plain_head(slots=())
+    near = msgspec.structs.replace(head.tuners[0], id="near", place=type(head.tuners[0].place)(at=(20.0, 103.0)))
+    drawing = section_along_bore(msgspec.structs.replace(head, tuners=(*head.tuners, near)), "flank")
+    (cut,) = [m.outer.box for m in drawing if isinstance(m, Area) and m.style == "counterbore"]
+    half = (4.4 ** 2 - 3.0 ** 2) ** 0.5
+    assert cut == pytest.approx((25.0 - half, -8.0, 25.0 + half, 0.0))
+    assert {m.owner for m in drawing if m.style == "counterbore"} == {"near"}
+
+
+def test_along_a_tilted_axis_lengths_are_measured_along_the_bore():
+    drawing = section_along_bore(leaning_head(), "flank")
+    (bore,) = boxes(drawing, "side bore")
+    # lambda = (50 - seat x) / n_x with the seat 45 mm up the edge (30, 0)-(40, 90), n = (90, -10) / hypot
+    length = (10 ** 2 + 90 ** 2) ** 0.5
+    waste = (50 - (30 + 10 * 45 / length)) / (90 / length)
+    assert bore[2] == pytest.approx(waste + 30.0 + 1.92)
+    assert f"waste {waste:.1f}" in words(drawing)
+
+
+def test_words_of_one_row_do_not_touch():
+    for tuner in ("flank", "front"):
+        drawing = section_along_bore(plain_head(), tuner)
+        rows: dict[float, list[tuple[float, float]]] = {}
+        for mark in drawing:
+            if isinstance(mark, Label) and mark.at[1] < -16:
+                half = len(mark.text) * mark.height * 0.74 / 2  # wider than the printed letters are
+                rows.setdefault(mark.at[1], []).append((mark.at[0] - half, mark.at[0] + half))
+        for spans in rows.values():
+            spans.sort()
+            assert all(a[1] < b[0] for a, b in zip(spans, spans[1:], strict=False))
+
+
+def test_no_place_gives_no_section_and_an_unknown_id_is_an_error():
+    flat = Loop(nodes=(Node(at=(-10.0, 5.0)), Node(at=(10.0, 5.0))))
+    assert section_along_bore(plain_head(outline=flat), "flank") == ()
+    with pytest.raises(KeyError):
+        section_along_bore(plain_head(), "nobody")
+
+
+def test_a_tuner_without_a_post_bore_has_no_section():
+    head = plain_head()
+    bores = tuple(b for b in head.patterns[1].bores if b.role != "post")
+    bare = msgspec.structs.replace(head.patterns[1], bores=bores)
+    assert section_along_bore(msgspec.structs.replace(head, patterns=(head.patterns[0], bare)), "flank") == ()
+
+
+def test_an_axis_that_leaves_by_the_tip_is_still_drawn():
+    roof = Loop(nodes=tuple(Node(at=at) for at in ((-40.0, 0.0), (40.0, 0.0), (40.0, 150.0), (0.0, 151.0))))
+    head = plain_head(outline=roof, slots=(), holes=())
+    tuner = msgspec.structs.replace(head.tuners[1], place=EdgePlace(side="treble", along=170.0))
+    drawing = section_along_bore(msgspec.structs.replace(head, tuners=(tuner,)), "flank")
+    assert boxes(drawing, "side bore")
