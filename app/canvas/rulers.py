@@ -74,6 +74,7 @@ class Ruler(QWidget):
         step, ticks = self._steps()
         font = QFont(self.font())
         font.setPixelSize(10)
+        font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         painter.setFont(font)
         small = step / ticks
         for i in range(int(ends[0] // small) - 1, int(ends[1] // small) + 2):

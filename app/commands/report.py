@@ -2,10 +2,9 @@
 
 from collections.abc import Iterator
 
-from geometry.checks import CheckResult, Snag
+from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
 from geometry.solids import Drilling
 
-GRADES = ("spoils the work", "tight", "note")
 LOCATING = "locating"
 DIGITS = 6
 """Decimals of a number in the report: a millionth of a millimetre, the tolerance of the checks."""
@@ -63,9 +62,9 @@ def summary(result: CheckResult) -> str:
     if not result.snags:
         return "No snags."
     found = {grade: sum(snag.grade == grade for snag in result.snags) for grade in GRADES}
-    spoiling = found["spoils the work"]
+    spoiling = found[SPOILS]
     verb = "spoils" if spoiling == 1 else "spoil"
-    return f"{spoiling} {verb} the work, {found['tight']} tight, {_many(found['note'], 'note')}."
+    return f"{spoiling} {verb} the work, {found[TIGHT]} tight, {_many(found[NOTE], 'note')}."
 
 
 def _snag(snag: Snag) -> dict:

@@ -55,7 +55,7 @@ def sheet(theme: Theme) -> str:
     QPushButton#stage {{ background: transparent; border: 2px solid transparent; border-radius: 14px;
         padding: 5px 14px; }}
     QPushButton#stage:hover {{ background: {t.card}; }}
-    QPushButton#stage:checked {{ background: {t.accent}; color: {t.accent_ink}; font-weight: 600; }}
+    QPushButton#stage:checked {{ background: {t.accent}; color: {t.accent_ink}; }}
     QPushButton#stage:focus {{ border: 2px solid {t.focus}; }}
     QLineEdit, QComboBox, QPlainTextEdit {{ background: {t.paper}; border: 1px solid {t.line}; border-radius: 5px;
         padding: 3px 7px; selection-background-color: {t.focus}; selection-color: {t.panel}; }}

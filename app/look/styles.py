@@ -34,7 +34,7 @@ LOOKS: dict[str, Look] = {
     "post bore": Look("edge", "slot", z=6.0),
     "counterbore": Look("edge", "slot", opacity=0.35, dash=(3, 2), z=5.0),
     "clearance bore": Look("edge", dash=(3, 2), z=5.5),
-    "screw pilot": Look("edge", "slot", z=6.5),
+    "screw pilot": Look("edge", "slot", opacity=0.6, z=6.5),
     "pin hole": Look("edge", "slot", z=6.5),
     "hole": Look("edge", "slot", z=6.0),
     "locating pin hole": Look("template", "slot", z=6.5),

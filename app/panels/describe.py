@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from functools import partial
 
 from app.panels.rows import FieldRow
@@ -38,26 +39,35 @@ from geometry.units import LengthUnit, format_angle, format_length
 SIDES = (("bass", "bass"), ("treble", "treble"))
 
 
-def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> tuple[str, list[FieldRow]]:
-    """(title, rows) of a feature; for the outline, of one of its nodes when `node` is given."""
+@dataclass(frozen=True)
+class Page:
+    """What the panel shows: a title, what follows from the layout, and what can be typed."""
+
+    title: str
+    facts: list[FieldRow]
+    fields: list[FieldRow]
+
+
+def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> Page:
+    """The page of a feature; for the outline, of one of its nodes when `node` is given."""
     if id == "outline":
-        return _outline(layout, node)
+        return _outline(layout, node, unit)
     if id == "blank":
-        return "Blank", blank_rows(layout)
+        return Page("Blank", [], blank_rows(layout))
     if id == "nut":
-        return "Nut and strings", nut_rows(layout)
+        return Page("Nut and strings", [], nut_rows(layout))
     for tuner in layout.tuners:
         if tuner.id == id:
             return _tuner(layout, tuner, unit)
     for group, describe_one in (("slots", _slot), ("pins", _pin), ("holes", _hole), ("ears", _ear)):
         if any(feature.id == id for feature in getattr(layout, group)):
             return describe_one(layout, id, unit)
-    return "", []
+    return Page("", [], [])
 
 
-def many(layout: Headstock, ids: tuple[str, ...]) -> tuple[str, list[FieldRow]]:
-    """Title for several held features."""
-    return f"{len(ids)} things held", [FieldRow("Held", "fact", ", ".join(ids))]
+def many(ids: tuple[str, ...]) -> Page:
+    """The page of several held features."""
+    return Page(f"{len(ids)} things held", [FieldRow("Held", "fact", ", ".join(ids))], [])
 
 
 # ---- helpers ------------------------------------------------------------
@@ -81,7 +91,7 @@ ACROSS = ("Across, from the centreline", "Along, from the nut line")
 
 
 # ---- features -----------------------------------------------------------
-def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     pattern = layout.pattern(tuner.pattern)
     path = ("tuners", tuner.id)
     rows = [_name(layout, "tuners", tuner.id),
@@ -123,10 +133,9 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> tuple[str, list
     rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
                       help="Keeps proposals from moving it."))
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    rows.append(FieldRow("At the drill press", "heading"))
-    rows += _side_numbers(numbers, unit) if numbers else _face_numbers(layout, tuner, unit)
-    title = f"{'Side' if pattern.mount == 'side' else 'Face'} tuner"
-    return title, rows
+    facts = _side_numbers(numbers, unit) if numbers else _face_numbers(layout, tuner, unit)
+    mount = "Side" if pattern.mount == "side" else "Face"
+    return Page(f"{mount} tuner, {tuner.id}", facts, rows)
 
 
 def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
@@ -135,17 +144,17 @@ def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
     block = format_length(block_height(bore.tilt), unit, 1 if unit == "mm" else None, mark=True)
     base = format_length(100.0, unit, mark=True)
     rows = [FieldRow("Along the edge", "fact", show(bore.along) + (" mm" if unit == "mm" else '"')),
-            FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block} on {base}",
-                     help="The block raises one side of a board of that length.")]
+            FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block}",
+                     help=f"The block under one side of a board {base} long.")]
     if bore.mark is None:
-        rows.append(FieldRow("Mark on the square edge", "fact", "none: the axis never meets that edge", warn=True))
+        rows.append(FieldRow("Mark on the edge", "fact", "none: the axis never meets that edge", warn=True))
         return rows
     rows += [
-        FieldRow("Mark on the square edge", "fact", f"{show(bore.mark[1])}, not {show(bore.seat[1])}",
+        FieldRow("Mark on the edge", "fact", f"{show(bore.mark[1])}, not {show(bore.seat[1])}",
                  help="Squaring a line across from the seat would miss the axis by "
                       f"{show(abs(bore.squared_miss), 2)}."),
         FieldRow("Mark below the face", "fact", show(bore.mark[2], 2)),
-        FieldRow("Stop, to the full diameter", "fact", show(bore.stop_full)),
+        FieldRow("Stop, to full diameter", "fact", show(bore.stop_full)),
         FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, point {show(bore.point, 2)}"),
     ]
     if bore.crossing is None:
@@ -157,7 +166,7 @@ def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
                              c.enters < bore.string_hole < c.leaves))
     rows.append(FieldRow("Plate on the curve", "fact", f"stands off {show(bore.rock, 2)}"))
     if bore.turns_with:
-        rows.append(FieldRow("Same setting, turned over", "fact", ", ".join(bore.turns_with)))
+        rows.append(FieldRow("Shares its setting with", "fact", ", ".join(bore.turns_with)))
     return rows
 
 
@@ -176,7 +185,7 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
     return rows
 
 
-def _slot(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     slot = next(s for s in layout.slots if s.id == id)
     path = ("slots", id)
     rows = [_name(layout, "slots", id)]
@@ -192,9 +201,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[Field
         rows.append(FieldRow("Size", "fact", f"{format_length(box[2] - box[0], unit)} x "
                                              f"{format_length(box[3] - box[1], unit, mark=True)}"))
     rows.append(field(layout, "Depth", "length", (*path, "depth"), slot.depth, optional=True, empty="through"))
-    rows.append(FieldRow("At the router", "heading"))
-    rows += fit_rows(layout, id, unit)
-    return "Slot", rows
+    return Page(f"Slot, {id}", fit_rows(layout, id, unit), rows)
 
 
 def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
@@ -207,31 +214,37 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
     return [FieldRow(label, "fact", value, warn=warn) for label, value, warn in fit.words(unit)]
 
 
-def _pin(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     pin = next(p for p in layout.pins if p.id == id)
-    return "Locating pin", [_name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
-                            field(layout, "Diameter", "length", ("pins", id, "diameter"), pin.diameter)]
+    return Page(f"Locating pin, {id}", [], [
+        _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
+        field(layout, "Diameter", "length", ("pins", id, "diameter"), pin.diameter)])
 
 
-def _hole(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     hole = next(h for h in layout.holes if h.id == id)
     path = ("holes", id)
-    return "Hole", [_name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, ACROSS),
-                    field(layout, "Diameter", "length", (*path, "diameter"), hole.diameter),
-                    field(layout, "Depth", "length", (*path, "depth"), hole.depth, optional=True, empty="through"),
-                    field(layout, "Drilled from the", "choice", (*path, "surface"), hole.surface,
-                          choices=(("face", "face"), ("back", "back")))]
+    return Page(f"Hole, {id}", [], [
+        _name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, ACROSS),
+        field(layout, "Diameter", "length", (*path, "diameter"), hole.diameter),
+        field(layout, "Depth", "length", (*path, "depth"), hole.depth, optional=True, empty="through"),
+        field(layout, "Drilled from the", "choice", (*path, "surface"), hole.surface,
+              choices=(("face", "face"), ("back", "back")))])
 
 
-def _ear(layout: Headstock, id: str, unit: LengthUnit) -> tuple[str, list[FieldRow]]:
+def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:
+    return Page(f"Ear, {id}", [], [_name(layout, "ears", id), *ear_rows(layout, id)])
+
+
+def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
+    """The dimensions of an ear."""
     ear = next(e for e in layout.ears if e.id == id)
     path = ("ears", id)
-    return "Ear", [_name(layout, "ears", id),
-                   field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
-                   field(layout, "Width", "length", (*path, "width"), ear.width,
-                         help="From the square edge in to the glue line."),
-                   field(layout, "Begins, from the nut line", "length", (*path, "start"), ear.start),
-                   field(layout, "Ends, from the nut line", "length", (*path, "end"), ear.end)]
+    return [field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
+            field(layout, "Width", "length", (*path, "width"), ear.width,
+                  help="From the square edge in to the glue line."),
+            field(layout, "Begins, from the nut line", "length", (*path, "start"), ear.start),
+            field(layout, "Ends, from the nut line", "length", (*path, "end"), ear.end)]
 
 
 def blank_rows(layout: Headstock) -> list[FieldRow]:
@@ -258,11 +271,10 @@ def nut_rows(layout: Headstock) -> list[FieldRow]:
     return rows
 
 
-def _outline(layout: Headstock, node: int | None) -> tuple[str, list[FieldRow]]:
+def _outline(layout: Headstock, node: int | None, unit: LengthUnit) -> Page:
     nodes = layout.outline.nodes
     if node is None or not 0 <= node < len(nodes):
-        path = outline_size(layout)
-        return "Outline", [FieldRow("Nodes", "fact", str(len(nodes))), *path]
+        return Page("Outline", [FieldRow("Nodes", "fact", str(len(nodes))), *outline_size(layout, unit)], [])
     this = nodes[node]
     rows = _point(layout, ("outline", "nodes", node, "at"), this.at, ACROSS)
     kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
@@ -282,7 +294,7 @@ def _outline(layout: Headstock, node: int | None) -> tuple[str, list[FieldRow]]:
     for i, handle in enumerate(this.handles or ()):
         word = "First" if i == 0 else "Second"
         rows += _handle(layout, node, i, handle, word)
-    return f"Node {node + 1} of the outline", rows
+    return Page(f"Node {node + 1} of the outline", [], rows)
 
 
 def _handle(layout: Headstock, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
@@ -292,9 +304,9 @@ def _handle(layout: Headstock, node: int, which: int, at: tuple[float, float], w
                      lambda y: move_handle(layout, "outline", node, which, (at[0], y)))]
 
 
-def outline_size(layout: Headstock) -> list[FieldRow]:
+def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Size of the outline."""
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
-    return [FieldRow("Size", "fact", f"{x1 - x0:.1f} x {y1 - y0:.1f} mm"),
-            FieldRow("Length of the edge", "fact", f"{path.length:.1f} mm")]
+    return [FieldRow("Size", "fact", f"{format_length(x1 - x0, unit, 1)} x {format_length(y1 - y0, unit, 1, mark=True)}"),
+            FieldRow("Length of the edge", "fact", format_length(path.length, unit, 1, mark=True))]

@@ -18,7 +18,7 @@ class Form(QWidget):
     edited = Signal(str, object)
     refused = Signal(str)
 
-    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None, columns: tuple[int, int] = (4, 5)) -> None:
         super().__init__(parent)
         self._unit = unit
         self._rows: list[FieldRow] = []
@@ -27,8 +27,8 @@ class Form(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(12)
         self._grid.setVerticalSpacing(6)
-        self._grid.setColumnStretch(0, 1)
-        self._grid.setColumnMinimumWidth(1, 128)
+        self._grid.setColumnStretch(0, columns[0])
+        self._grid.setColumnStretch(1, columns[1])
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
@@ -77,6 +77,7 @@ class Form(QWidget):
         if row.kind == "heading":
             label = QLabel(row.label, self)
             label.setObjectName("heading")
+            label.setWordWrap(True)
             label.setContentsMargins(0, 8, 0, 0)
             return label
         if row.kind == "button":
@@ -107,7 +108,6 @@ class Form(QWidget):
             field = AngleField(row.optional, row.empty, self)
         else:
             field = TextField(self)
-        field.setMaximumWidth(220)
         field.sent.connect(self._sent)
         field.refused.connect(self.refused)
         return field

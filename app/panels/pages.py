@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from app.panels.describe import SIDES, blank_rows, field, fit_rows, nut_rows, outline_size
+from app.panels.describe import blank_rows, ear_rows, field, fit_rows, nut_rows, outline_size
 from app.panels.rows import FieldRow
 from geometry.edits import remove_features, rename, set_field
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
@@ -31,12 +31,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """The blank, its ears, and the margins wanted."""
     rows = [field(layout, "Name of the layout", "text", ("name",), layout.name), *blank_rows(layout)]
     for ear in layout.ears:
-        path = ("ears", ear.id)
-        rows += [FieldRow(f"Ear: {ear.id}", "heading"),
-                 field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
-                 field(layout, "Width", "length", (*path, "width"), ear.width),
-                 field(layout, "Begins, from the nut line", "length", (*path, "start"), ear.start),
-                 field(layout, "Ends, from the nut line", "length", (*path, "end"), ear.end),
+        rows += [FieldRow(f"Ear: {ear.id}", "heading"), *ear_rows(layout, ear.id),
                  FieldRow("Remove this ear", "button", None, lambda _, id=ear.id: remove_features(layout, (id,)))]
     rows += [FieldRow("Add an ear on the bass side", "button", None, lambda _: add_ear(layout, "bass")),
              FieldRow("Add an ear on the treble side", "button", None, lambda _: add_ear(layout, "treble")),
@@ -48,7 +43,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
 
 def outline_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Size of the outline and what to do next."""
-    return [*outline_size(layout),
+    return [*outline_size(layout, unit),
             FieldRow("Double-click the edge to add a node. Hold a node to type its place.", "heading")]
 
 

@@ -53,7 +53,7 @@ class SectionView(QWidget):
     def heightForWidth(self, width: int) -> int:
         if self._box.isEmpty():
             return 10
-        return min(230, round(self._box.height() * self._scale(width)) + 36)
+        return min(250, round(self._box.height() * self._scale(width)) + 56)
 
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), 190 / max(self._box.height(), 1e-6))

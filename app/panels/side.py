@@ -6,8 +6,8 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
+from app.panels.describe import Page
 from app.panels.form import Form, rule
-from app.panels.rows import FieldRow
 from app.panels.section import SectionView
 from app.panels.snag_list import SnagList
 from geometry.checks import CheckResult
@@ -29,9 +29,10 @@ class SidePanel(QWidget):
         self._title = QLabel(self)
         self._title.setObjectName("title")
         self._title.setWordWrap(True)
-        self._form = Form(unit, self)
-        self._form.edited.connect(self.edited)
-        self._form.refused.connect(self.refused)
+        self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
+        for form in (self._facts, self._fields):
+            form.edited.connect(self.edited)
+            form.refused.connect(self.refused)
         self._section_title = QLabel(self)
         self._section_title.setObjectName("heading")
         self._section = SectionView(theme, self)
@@ -41,10 +42,10 @@ class SidePanel(QWidget):
         column.setContentsMargins(22, 18, 18, 12)
         column.setSpacing(8)
         column.addWidget(self._title)
-        column.addWidget(self._form)
-        column.addSpacing(6)
+        column.addWidget(self._facts)
         column.addWidget(self._section_title)
         column.addWidget(self._section)
+        column.addWidget(self._fields)
         column.addStretch(1)
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
@@ -77,7 +78,7 @@ class SidePanel(QWidget):
         splitter.addWidget(below)
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)
-        splitter.setSizes([480, 320])
+        splitter.setSizes([540, 300])
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(splitter)
@@ -86,12 +87,14 @@ class SidePanel(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(420, 800)
 
-    def show_rows(self, title: str, rows: list[FieldRow]) -> None:
+    def show_page(self, page: Page) -> None:
         """Show what is held."""
-        if self._title.text() != title:
-            self._title.setText(title)
+        if self._title.text() != page.title:
+            self._title.setText(page.title)
             self._scroll.verticalScrollBar().setValue(0)
-        self._form.show_rows(rows)
+        for form, rows in ((self._facts, page.facts), (self._fields, page.fields)):
+            form.show_rows(rows)
+            form.setVisible(bool(rows))
 
     def show_section(self, title: str, drawing: Drawing) -> None:
         """Show a section below the rows; an empty drawing hides it."""
@@ -115,7 +118,8 @@ class SidePanel(QWidget):
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
-        self._form.set_unit(unit)
+        self._facts.set_unit(unit)
+        self._fields.set_unit(unit)
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -24,8 +24,9 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
     """`1.4 of 3.0` in the unit on show, or "" when the snag has no two lengths."""
     if snag.measured is None or snag.needed is None or snag.unit != "mm":
         return ""
-    one = 1 if unit == "mm" else None
-    return f"{format_length(snag.measured, unit, one)} of {format_length(snag.needed, unit, one)}"
+    if unit == "mm":
+        return f"{snag.measured:.1f} of {snag.needed:.1f}"
+    return f"{format_length(snag.measured, unit)} of {format_length(snag.needed, unit)}"
 
 
 class SnagModel(QAbstractListModel):

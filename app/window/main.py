@@ -153,14 +153,14 @@ class MainWindow(QMainWindow):
         self.tools.enable_action("row", len(held) > 1)
         section = ()
         if len(held) > 1:
-            title, rows = many(shown, held)
+            page = many(held)
         elif held:
-            title, rows = describe(shown, held[0], self.unit, self.node)
+            page = describe(shown, held[0], self.unit, self.node)
             if any(t.id == held[0] for t in shown.tuners):
                 section = section_along_bore(shown, held[0])
         else:
-            title, rows = stage_page(self.stage, shown, self.unit, self.tools)
-        self.side.show_rows(title, rows)
+            page = stage_page(self.stage, shown, self.unit, self.tools)
+        self.side.show_page(page)
         self.side.show_section(self.tr("Section along the bore"), section)
 
     def _hover(self, at: tuple[float, float] | None) -> None:

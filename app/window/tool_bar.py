@@ -64,7 +64,8 @@ class ToolBar(QWidget):
         self.slot_width = 13.0
         self.hardware = QComboBox(self)
         self.hardware.setAccessibleName(self.tr("Hardware"))
-        self.hardware.setMinimumContentsLength(24)
+        self.hardware.setMinimumContentsLength(18)
+        self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.width_label, self.width, self.hardware):
             self._row.addWidget(widget)
@@ -88,6 +89,8 @@ class ToolBar(QWidget):
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
         self._row.addStretch(1)
+        self.set_stage("tuners")
+        self.set_tool("hold")
 
     def set_stage(self, stage: str) -> None:
         """Show the tools of a stage."""

@@ -65,12 +65,12 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:
     """Everything joined at a scale of `mm` per drawing unit, moved near the origin if it lies far away."""
-    x, y = (whole[0] + whole[2]) / 2 * mm, (whole[1] + whole[3]) / 2 * mm
+    x, y = max(whole[0], -whole[2], 0.0) * mm, max(whole[1], -whole[3], 0.0) * mm
     moved: list[str] = []
     dx, dy = 0.0, 0.0
-    if max(abs(x), abs(y)) > FAR_AWAY:
+    if max(x, y) > FAR_AWAY:
         dx, dy = -round(whole[0] * mm), -round(whole[1] * mm)
-        moved.append(f"The drawing lay {max(abs(x), abs(y)):.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.")
+        moved.append(f"The drawing lay {max(x, y):.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.")
     to_mm = Matrix(mm, 0.0, 0.0, mm, dx, dy)
     scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
     return _joined(scaled, reach), moved
@@ -147,9 +147,12 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
 
 
 def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
+    stays = _count(len(still_open), "line stays open", "lines stay open")
+    if not gaps:
+        return f"{stays}: they belong to no loop." if len(still_open) > 1 else f"{stays}: it belongs to no loop."
     places = "; ".join(f"{gap.size:.3f} mm at ({gap.place[0]:.2f}, {gap.place[1]:.2f})" for gap in gaps[:5])
     more = f" and {len(gaps) - 5} more" if len(gaps) > 5 else ""
-    return (f"{_count(len(still_open), 'line stays', 'lines stay')} open; loose ends are apart by {places}{more}: "
+    return (f"{stays}; loose ends are apart by {places}{more}: "
             "join them in the drawing, or import with a larger gap.")
 
 

@@ -9,7 +9,6 @@ from app.formats.drawing_in.assemble import assemble
 from app.formats.drawing_in.dxf import read_dxf
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.sniff import kind_of
-from app.formats.drawing_in.svg import read_svg
 from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
 from app.formats.errors import FormatError
 from geometry.tolerance import JOIN
@@ -32,6 +31,7 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
     data = _bytes(path)
     kind = kind_of(data)
     if kind == "svg":
+        from app.formats.drawing_in.svg import read_svg  # here, so that nobody else waits for its libraries
         haul, own = read_svg(data)
         if given is not None:
             return assemble(haul, lambda longest: given, join)
