@@ -11,6 +11,7 @@ from geometry.layout.shop import (
     GuideBush,
     Margins,
     Rack,
+    Router,
     RouterBit,
     Template,
 )
@@ -22,7 +23,7 @@ from geometry.layout.validate import feature_ids, validate
 __all__ = [
     "FORMAT", "Accuracy", "Blank", "Bore", "Button", "DrawnSlot", "Drill", "DrillPress", "Ear", "EdgePlace",
     "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
-    "Pattern", "Pin", "Place", "Post", "Rack", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "Pattern", "Pin", "Place", "Post", "Rack", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Template", "Tuner", "feature_ids", "loop_of", "loop_path",
     "slot_path", "validate",
 ]

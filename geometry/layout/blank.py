@@ -13,7 +13,8 @@ class Blank(Part, kw_only=True):
     """A square-edged blank, measured from the centreline and the nut line (mm).
 
     The square edges lie at x = -bass and x = +treble, the far end at y = tip,
-    the wood goes on behind the nut line to y = -behind.
+    the wood goes on behind the nut line to y = -behind. `hard_wood` asks for
+    shallower passes with slim router bits, as in hard maple.
     """
 
     bass: Size
@@ -21,6 +22,7 @@ class Blank(Part, kw_only=True):
     tip: Size
     behind: Amount = 0.0
     thickness: Size
+    hard_wood: bool = False
 
     def edge_x(self, side: Side) -> float:
         """x of a square edge, mm."""

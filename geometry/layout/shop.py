@@ -33,6 +33,8 @@ class Margins(Part, kw_only=True):
     button_gap: Amount = 3.0
     blank_edge: Amount = 2.0
     template_contact: Amount = 3.0
+    template_web: Amount = 6.0
+    base_rest: Amount = 10.0
     skate_angle: Annotated[float, Meta(ge=0, le=90)] = 8.0
 
 
@@ -47,8 +49,17 @@ class Accuracy(Part, kw_only=True):
     paper_percent: Amount = 0.2
 
 
+Speed = Annotated[float, Meta(gt=0, le=100000)]
+"""Turns a minute."""
+
+
 class RouterBit(Part, kw_only=True):
-    """A router bit (mm). `stick_out` is from the collet nut or base to the tip at full reach."""
+    """A router bit (mm).
+
+    `stick_out` is from the router's base to the tip, bearing included, at full reach.
+    `bearing_height` is how high the bearing is; None takes 5 mm. `marked_speed` is
+    the highest speed printed on the cutter, turns a minute.
+    """
 
     id: Id
     about: Text = ""
@@ -58,6 +69,8 @@ class RouterBit(Part, kw_only=True):
     stick_out: Size
     bearing: Literal["none", "tip", "shank"] = "none"
     bearing_diameter: Size | None = None
+    bearing_height: Size | None = None
+    marked_speed: Speed | None = None
 
 
 class GuideBush(Part, kw_only=True):
@@ -88,6 +101,18 @@ class DrillPress(Part, kw_only=True):
     throat: Size = 105.0
 
 
+class Router(Part, kw_only=True):
+    """The router: base diameter and plunge (mm), speed settings (turns a minute), collets (shanks in mm).
+
+    No collets listed means that any shank is held.
+    """
+
+    base: Size = 150.0
+    plunge: Size = 60.0
+    speeds: tuple[Speed, ...] = (10000.0, 13000.0, 16000.0, 19000.0, 22000.0, 24000.0)
+    collets: tuple[Size, ...] = ()
+
+
 class Rack(Part, kw_only=True):
     """The maker's bits, bushes, drills and machines."""
 
@@ -95,11 +120,18 @@ class Rack(Part, kw_only=True):
     bushes: tuple[GuideBush, ...] = ()
     drills: tuple[Drill, ...] = ()
     press: DrillPress = DrillPress()
+    router: Router = Router()
 
 
 class Template(Part, kw_only=True):
-    """What follows the template: a bit of the rack, with a guide bush or with its own bearing or shank."""
+    """What follows the template: a bit of the rack, with a guide bush or with its own bearing or shank.
+
+    `board` says what the template for the slots is cut from: a board with the
+    shape of the head, which serves for the outline too, or a board as large as
+    the blank, so that pins may stand in the waste.
+    """
 
     bit: Id | None = None
     bush: Id | None = None
     thickness: Size = 6.0
+    board: Literal["outline", "blank"] = "outline"
