@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from msgspec.structs import replace
 
 from geometry.edits.adding import remove_features
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
-from geometry.edits.parts import fresh_id, settled, taken_ids
+from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
 from geometry.edits.slots import flipped_slot, swapped_sides
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -25,6 +27,7 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
 ON_CENTRELINE = 0.5
 """A slot, pin or hole whose middle lies within this many mm of the centreline belongs to no side."""
@@ -38,15 +41,10 @@ def side_features(layout: Headstock, side: Side) -> list[str]:
 
 
 def copy_side(layout: Headstock, source: Side, target: Side, replace_there: bool = True) -> Headstock:
-    """Mirrored copies of one side's tuners, rows, slots, pins and holes on the other side.
+    """Mirrored copies of one side's tuners, rows, slots, pins and holes on the other side (see mirror_copies).
 
-    Names swap the words bass and treble, or take the next free number. A copied
-    tuner takes the string that mirrors its own (the first and the last, the
-    second and the last but one) when no tuner has it yet. `replace_there`
-    (the rule) removes what was on the other side first. Hardware whose bores lie off to
-    one side is copied as its left or right counterpart, a pattern that is added
-    when the layout has none. The outline stays as it is: make
-    it symmetric first if the copies are to sit in the same places.
+    `replace_there` removes what was on the other side first. The outline stays
+    as it is: make it symmetric first if the copies are to sit in the same places.
     """
     if source == target:
         raise GeometryError("A side is copied to the other side.")
@@ -55,40 +53,54 @@ def copy_side(layout: Headstock, source: Side, target: Side, replace_there: bool
         raise GeometryError(f"There is nothing on the {source} side to copy.")
     if replace_there:
         layout = remove_features(layout, side_features(layout, target))
-    taken, wanted = taken_ids(layout), set(ids)
+    return mirror_copies(layout, ids)
+
+
+def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
+    """The layout with a mirrored copy of each of these tuners, slots, pins and holes; rows are copied with members.
+
+    Names swap the words bass and treble, or take the next free number. A copied
+    tuner takes the string that mirrors its own (the first and the last, the
+    second and the last but one) when no tuner has it yet. Hardware whose bores
+    lie off to one side is copied as its left or right counterpart, a pattern
+    that is added when the layout has none.
+    """
+    wanted, taken = set(ids), taken_ids(layout)
+    for id in wanted:
+        if group_of(layout, id)[0] == "ears":
+            raise GeometryError(f"Ear {id} belongs to the blank and is not copied.")
+    chosen = [tuner for tuner in layout.tuners if tuner.id in wanted]
     row_names: dict[str, str] = {}
     rows: list[Row] = []
     for row in layout.rows:
-        if any(tuner.id in wanted and isinstance(tuner.place, RowPlace) and tuner.place.row == row.id
-               for tuner in layout.tuners):
+        if any(isinstance(tuner.place, RowPlace) and tuner.place.row == row.id for tuner in chosen):
             used = {one.id for one in layout.rows} | set(row_names.values())
             row_names[row.id] = fresh_id(used, swapped_sides(row.id))
-            rows.append(replace(_flipped_row(row), id=row_names[row.id]))
+            rows.append(replace(flipped_row(row), id=row_names[row.id]))
 
     def name(id: str) -> str:
         new = fresh_id(taken, swapped_sides(id))
         taken.add(new)
         return new
 
-    patterns, twin = _with_mirrored_patterns(layout, [tuner for tuner in layout.tuners if tuner.id in wanted])
+    patterns, twin = _with_mirrored_patterns(layout, chosen)
     held = {tuner.string for tuner in layout.tuners}
     strings = [string.id for string in layout.strings]
     opposite = dict(zip(strings, reversed(strings), strict=True))
     tuners: list[Tuner] = []
-    for tuner in layout.tuners:
-        if tuner.id in wanted:
-            string = opposite.get(tuner.string)
-            string = None if string in held else string
-            held.add(string)
-            copy = _flipped_tuner(tuner, layout.pattern(tuner.pattern))
-            place = copy.place
-            if isinstance(place, RowPlace):
-                place = replace(place, row=row_names[place.row])
-            tuners.append(replace(copy, id=name(tuner.id), string=string, place=place,
-                                  pattern=twin.get(tuner.pattern, tuner.pattern)))
+    for tuner in chosen:
+        string = opposite.get(tuner.string)
+        string = None if string in held else string
+        held.add(string)
+        copy = flipped_tuner(tuner, layout.pattern(tuner.pattern))
+        place = copy.place
+        if isinstance(place, RowPlace):
+            place = replace(place, row=row_names[place.row])
+        tuners.append(replace(copy, id=name(tuner.id), string=string, place=place,
+                              pattern=twin.get(tuner.pattern, tuner.pattern)))
     slots = [replace(flipped_slot(slot), id=name(slot.id)) for slot in layout.slots if slot.id in wanted]
-    pins = [replace(pin, id=name(pin.id), at=_flip(pin.at)) for pin in layout.pins if pin.id in wanted]
-    holes = [replace(hole, id=name(hole.id), at=_flip(hole.at)) for hole in layout.holes if hole.id in wanted]
+    pins = [replace(pin, id=name(pin.id), at=flip(pin.at)) for pin in layout.pins if pin.id in wanted]
+    holes = [replace(hole, id=name(hole.id), at=flip(hole.at)) for hole in layout.holes if hole.id in wanted]
     return settled(replace(
         layout, patterns=patterns, rows=(*layout.rows, *rows), tuners=(*layout.tuners, *tuners),
         slots=(*layout.slots, *slots), pins=(*layout.pins, *pins), holes=(*layout.holes, *holes)))
@@ -113,11 +125,11 @@ def mirror_layout(layout: Headstock) -> Headstock:
         strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
         slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
         patterns=tuple(_flipped_pattern(pattern) for pattern in layout.patterns),
-        rows=tuple(replace(_flipped_row(row), id=rename(row.id)) for row in layout.rows),
-        tuners=tuple(_renamed_row(replace(_flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))
+        rows=tuple(replace(flipped_row(row), id=rename(row.id)) for row in layout.rows),
+        tuners=tuple(_renamed_row(replace(flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))
                      for tuner in layout.tuners),
-        pins=tuple(replace(pin, id=rename(pin.id), at=_flip(pin.at)) for pin in layout.pins),
-        holes=tuple(replace(hole, id=rename(hole.id), at=_flip(hole.at)) for hole in layout.holes),
+        pins=tuple(replace(pin, id=rename(pin.id), at=flip(pin.at)) for pin in layout.pins),
+        holes=tuple(replace(hole, id=rename(hole.id), at=flip(hole.at)) for hole in layout.holes),
         notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes)))
 
 
@@ -125,7 +137,8 @@ def _other(side: Side) -> Side:
     return "bass" if side == "treble" else "treble"
 
 
-def _flip(p: tuple[float, float]) -> tuple[float, float]:
+def flip(p: Vec2) -> Vec2:
+    """A point mirrored about the centreline."""
     return (-p[0], p[1])
 
 
@@ -135,17 +148,19 @@ def _flipped_angle(degrees: float) -> float:
     return turned - 360.0 if turned > 360 else turned
 
 
-def _flipped_row(row: Row) -> Row:
+def flipped_row(row: Row) -> Row:
+    """A row mirrored about the centreline, nothing checked."""
     run = row.run
     if isinstance(run, EdgeRun):
         return replace(row, run=replace(run, side=_other(run.side)))
-    return replace(row, run=StraightRun(start=_flip(run.start), heading=_flipped_angle(run.heading)))
+    return replace(row, run=StraightRun(start=flip(run.start), heading=_flipped_angle(run.heading)))
 
 
-def _flipped_tuner(tuner: Tuner, pattern: Pattern) -> Tuner:
+def flipped_tuner(tuner: Tuner, pattern: Pattern) -> Tuner:
+    """A tuner mirrored about the centreline; it still names its pattern and its row, nothing is checked."""
     place: Place = tuner.place
     if isinstance(place, FreePlace):
-        place = replace(place, at=_flip(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
+        place = replace(place, at=flip(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
     elif isinstance(place, EdgePlace):
         place = replace(place, side=_other(place.side))
     # Over or under a side post is the same seen in a mirror; left and right of a face post change places.

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from functools import lru_cache
+
 from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Side
-from geometry.layout.edges import Edge, edge, edges
+from geometry.layout.edges import Edge, edge
+from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
 LEAST_LEAN = 0.1
@@ -15,23 +19,40 @@ SAMPLES = 24
 """Places looked at on each segment before the exact one is closed in on."""
 
 
+@dataclass(frozen=True, slots=True)
+class EdgePoint:
+    """The point of an edge nearest to a query point."""
+
+    side: Side
+    along: float
+    """mm from the nut line"""
+    point: Vec2
+    distance: float
+    """mm, never negative"""
+
+
+def near_edge(loop: Loop, side: Side, p: Vec2) -> EdgePoint:
+    """The point of one edge nearest to p, on its exact curve."""
+    foot = _wall(loop, side).foot(p)
+    return EdgePoint(side, _along(edge(loop, side), foot.segment, foot.t), foot.point, foot.distance)
+
+
 def nearest_on_edges(loop: Loop, p: Vec2, own: Side | None = None) -> tuple[Side, float]:
     """(side, mm along it) of the point of either edge nearest to p; the own side wins a tie."""
-    bass, treble = edges(loop)
-    first = own or ("treble" if p[0] >= 0 else "bass")
-    near, far = (treble, bass) if first == "treble" else (bass, treble)
-    one = near.path.nearest(p)
-    x0, y0, x1, y1 = far.path.box
+    first: Side = own or ("treble" if p[0] >= 0 else "bass")
+    one = near_edge(loop, first, p)
+    other: Side = "bass" if first == "treble" else "treble"
+    x0, y0, x1, y1 = edge(loop, other).path.box
     if v.norm((max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))) < one.distance:
-        two = far.path.nearest(p)
+        two = near_edge(loop, other, p)
         if two.distance < one.distance - 1e-9:
-            return far.side, two.along
-    return near.side, one.along
+            return other, two.along
+    return first, one.along
 
 
 def along_of(loop: Loop, side: Side, p: Vec2) -> float:
     """mm along one edge of its point nearest to p."""
-    return edge(loop, side).path.nearest(p).along
+    return near_edge(loop, side, p).along
 
 
 def along_at_level(loop: Loop, side: Side, y: float, near: float) -> float | None:
@@ -98,3 +119,8 @@ def _close_in(layout: Headstock, one: Edge, index: int, low: float, high: float,
 def _along(one: Edge, index: int, t: float) -> float:
     before = one.path.ends[index - 1] if index else 0.0
     return before + one.path.segments[index].length_to(t)
+
+
+@lru_cache(maxsize=32)
+def _wall(loop: Loop, side: Side) -> Wall:
+    return Wall(edge(loop, side).path)

@@ -10,7 +10,7 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.edge_places import along_for_mark, along_of, nearest_on_edges
+from geometry.edits.edge_places import along_for_mark, along_of, near_edge, nearest_on_edges
 from geometry.edits.parts import checked, feature, point, put, settled, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -56,7 +56,7 @@ def move_tuner(layout: Headstock, id: str, to: Vec2, change_side: bool = True) -
         heading = math.radians(row.run.heading)
         start = v.along(to, (math.cos(heading), math.sin(heading)), -place.index * row.spacing)
         return _with_row(layout, replace(row, run=replace(row.run, start=start)))
-    near = edge(layout.outline, row.run.side).path.nearest(to)
+    near = near_edge(layout.outline, row.run.side, to)
     run = replace(row.run, first=_first(layout, row, near.along - place.index * row.spacing))
     if layout.pattern(tuner.pattern).mount == "face":
         seat = edge(layout.outline, row.run.side).seat(near.along)

@@ -1,0 +1,248 @@
+"""Drawing a closed line: the outline, or the wall of a slot."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from app.tools import guides, typed, words
+from app.tools.chain import Chain
+from app.tools.options import DrawKind, Options
+from app.tools.pointer import Done, Gesture, Pointer, Shown
+from app.tools.snap import POINT_REACH, Snap, Snapper, constrained
+from geometry import vectors as v
+from geometry.curves import MIRROR, Arc, Path, Segment
+from geometry.drawing import Drawing
+from geometry.edits.copying import ON_CENTRELINE, mirror_copies
+from geometry.edits.parts import OUTLINE, new_ids
+from geometry.edits.slots import add_drawn_slot
+from geometry.edits.whole import replace_loop, replace_outline
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
+
+Into = Literal["outline", "slot"] | str
+
+KEYS: dict[str, DrawKind] = {"s": "straight", "a": "arc", "t": "tangent arc", "c": "curve"}
+"""Keys that choose the next edge while drawing."""
+
+
+@dataclass(frozen=True, slots=True)
+class _State:
+    chain: Chain | None = None
+    arc_end: Vec2 | None = None
+    """end of a three-point arc that still wants a point on it"""
+    pressed: Vec2 | None = None
+    """a node of a curve whose handle is being pulled"""
+    message: str = ""
+
+
+def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
+    """Draw a closed line and make it the outline ("outline"), a new slot ("slot") or the wall of a drawn slot (its id).
+
+    Press for each node. The next edge is `options.kind`, changed on the way by
+    the keys s, a, t and c: straight; an arc by its end and a point on it; an
+    arc that goes on without a corner; a curve, whose handle is pulled by
+    dragging before letting go. Pressing on the first node closes the line,
+    Enter or a double click closes it straight. Backspace takes the last node
+    back, Esc ends without a trace. Shift keeps level or in line with the last
+    node, Alt switches snapping off.
+
+    Mirrored (outline): only one half is drawn; its mirror image follows, and
+    reaching the centreline or Enter closes the whole line.
+
+    Typed: a place; a length, an angle or both from the last node; for arcs a radius.
+    """
+    snapper = Snapper(layout, options, shape=True)
+    state = _State()
+    pointer = yield Shown(layout, readout="press where the line begins")
+    while True:
+        if pointer.kind == "key" and pointer.key == "escape":
+            return None
+        snap = _snapped(snapper, state, pointer, options, into)
+        before = replace(state, message="")
+        try:
+            state = _taken(before, snap, pointer, options)
+            path = _finished(state, pointer, options, into)
+            if path is not None:
+                return _done(layout, into, options, path)
+        except GeometryError as error:
+            state = replace(before, message=str(error))
+        pointer = yield _shown(layout, state, snap, pointer, options, into)
+
+
+def _mirrored(options: Options, into: Into) -> bool:
+    return options.mirrored and into == OUTLINE
+
+
+def _snapped(snapper: Snapper, state: _State, pointer: Pointer, options: Options, into: Into) -> Snap:
+    """Where the pointer counts: on the first node to close, on the drawn side when mirrored."""
+    chain, mpp = state.chain, pointer.mm_per_pixel
+    if chain is None:
+        return snapper.point(pointer.at, mpp, pointer.alt, walls=True)
+    if chain.edges and state.arc_end is None and v.distance(pointer.at, chain.first) <= POINT_REACH * mpp:
+        return Snap(chain.first, "the first node: closes the line", guides.ring(chain.first, POINT_REACH * mpp))
+    to, axis = constrained(chain.last, pointer.at, pointer.shift)
+    own = [(f"node {i + 1} of this line", p) for i, p in enumerate(chain.points)]
+    snap = snapper.point(to, mpp, pointer.alt, axis, walls=True, own=own)
+    if _mirrored(options, into):
+        side = next((p[0] for p in chain.points if abs(p[0]) > TOUCH), 1.0)
+        if snap.point[0] * side < 0 or abs(snap.point[0]) <= TOUCH:
+            return Snap((0.0, snap.point[1]), "centreline: closes the line", snap.marks)
+    return snap
+
+
+def _taken(state: _State, snap: Snap, pointer: Pointer, options: Options) -> _State:
+    """The state after one pointer."""
+    if pointer.kind == "key":
+        return _keyed(state, snap, pointer, options)
+    if pointer.kind == "move" or (pointer.kind == "release" and state.pressed is None):
+        return state
+    if pointer.kind == "release":
+        return _let_go(state, pointer)
+    if state.chain is None:
+        return replace(state, chain=Chain(snap.point), pressed=snap.point if options.kind == "curve" else None)
+    if pointer.kind == "double":
+        return state
+    return _placed(state, snap.point, options)
+
+
+def _placed(state: _State, at: Vec2, options: Options) -> _State:
+    """A press, or a typed place."""
+    chain = state.chain
+    if state.arc_end is not None:
+        return replace(state, chain=chain.with_edge(Arc.through(chain.last, at, state.arc_end)), arc_end=None)
+    if options.kind == "arc":
+        chain.straight(at)
+        return replace(state, arc_end=at)
+    if options.kind == "tangent arc":
+        return replace(state, chain=chain.with_edge(chain.tangent_arc(at)))
+    if options.kind == "curve":
+        return replace(state, chain=chain.with_edge(chain.curve(at)), pressed=at)
+    return replace(state, chain=chain.with_edge(chain.straight(at)))
+
+
+def _let_go(state: _State, pointer: Pointer) -> _State:
+    """The end of a pull: the handle becomes as long as the pull, the curve arrives by its mirror image."""
+    chain, node = state.chain, state.pressed
+    pulled = pointer.at if v.distance(pointer.at, node) > 4 * pointer.mm_per_pixel else None
+    return replace(state, chain=_pulled(chain, node, pulled), pressed=None)
+
+
+def _pulled(chain: Chain, node: Vec2, handle: Vec2 | None) -> Chain:
+    if handle is None:
+        return chain
+    if not chain.edges:
+        return replace(chain, pulled=handle)
+    last = chain.edges[-1]
+    if v.distance(last.end, node) > TOUCH:
+        return chain
+    shorter = replace(chain.shortened(), pulled=last.c0)
+    return shorter.with_edge(shorter.curve(node, v.sub(v.scale(node, 2.0), handle)), handle)
+
+
+def _keyed(state: _State, snap: Snap, pointer: Pointer, options: Options) -> _State:
+    if pointer.typed:
+        return _typed(state, snap, pointer, options)
+    if pointer.key.lower() in KEYS:
+        options.kind = KEYS[pointer.key.lower()]
+        return replace(state, arc_end=None)
+    if pointer.key == "backspace":
+        if state.arc_end is not None:
+            return replace(state, arc_end=None)
+        chain = state.chain.shortened() if state.chain else None
+        return _State(chain)
+    return state
+
+
+def _typed(state: _State, snap: Snap, pointer: Pointer, options: Options) -> _State:
+    text, unit, chain = pointer.typed, options.unit, state.chain
+    if chain is None:
+        return replace(state, chain=Chain(typed.placed(text, unit, None, pointer.at)))
+    if text.strip().lower().startswith("radius"):
+        radius = typed.named(text, unit)["radius"]
+        if not radius > 0:
+            raise GeometryError("A radius is above zero.")
+        if state.arc_end is not None:
+            left = v.cross(v.sub(state.arc_end, chain.last), v.sub(pointer.at, chain.last)) > 0
+            return replace(state, chain=chain.with_edge(chain.arc_of_radius(state.arc_end, radius, left)), arc_end=None)
+        return replace(state, chain=chain.with_edge(chain.turning(radius, pointer.at)))
+    start = chain.last
+    state = _placed(state, typed.placed(text, unit, start, snap.point), options)
+    return replace(state, pressed=None)
+
+
+def _finished(state: _State, pointer: Pointer, options: Options, into: Into) -> Path | None:
+    """The whole line when this pointer closed it."""
+    chain = state.chain
+    if chain is None or not chain.edges or state.arc_end is not None or state.pressed is not None:
+        return None
+    asked = pointer.kind == "double" or (pointer.kind == "key" and pointer.key == "enter")
+    if _mirrored(options, into):
+        off = any(abs(p[0]) > TOUCH for p in chain.points)
+        return chain.mirrored() if asked or (off and abs(chain.last[0]) <= TOUCH) else None
+    if v.distance(chain.last, chain.first) <= TOUCH or asked:
+        return chain.closed()
+    return None
+
+
+def _done(layout: Headstock, into: Into, options: Options, path: Path) -> Done:
+    if into == OUTLINE:
+        return Done(replace_outline(layout, path), "Draw the outline", (OUTLINE,))
+    if into == "slot":
+        made = add_drawn_slot(layout, path, options.slot_depth)
+        ids = new_ids(layout, made)
+        x0, _, x1, _ = path.box
+        if options.mirrored and abs(x0 + x1) / 2 > ON_CENTRELINE:
+            made = mirror_copies(made, ids)
+        return Done(made, f"Draw {ids[0]}", new_ids(layout, made))
+    return Done(replace_loop(layout, into, path), f"Draw {into}", (into,))
+
+
+def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, options: Options, into: Into) -> Shown:
+    style = "outline" if into == OUTLINE else "slot"
+    chain, mpp, unit = state.chain, pointer.mm_per_pixel, options.unit
+    if chain is None:
+        return Shown(layout, snap.marks, state.message or words.place(snap.point, unit), snap.words)
+    marks: Drawing = tuple(guides.cross(p, mpp) for p in chain.points)
+    drawn = list(chain.edges)
+    if state.pressed is not None:
+        try:
+            chain = _pulled(chain, state.pressed, pointer.at if v.distance(pointer.at, state.pressed) > 4 * mpp
+                            else None)
+            drawn = list(chain.edges)
+        except GeometryError as error:
+            return Shown(layout, marks, str(error))
+        away = v.sub(v.scale(state.pressed, 2.0), pointer.at)
+        marks += (*guides.line(away, pointer.at), *_strokes(drawn, style, options, into))
+        return Shown(layout, marks, f"handle {words.step(state.pressed, pointer.at, unit)}")
+    edge, readout = _next_edge(state, snap.point, options)
+    marks += (*_strokes([*drawn, *((edge,) if edge else ())], style, options, into), *snap.marks)
+    return Shown(layout, marks, state.message or readout, snap.words)
+
+
+def _strokes(edges: list[Segment], style: str, options: Options, into: Into) -> Drawing:
+    marks = guides.edges(edges, style)
+    if edges and _mirrored(options, into):
+        marks += guides.edges(list(Path(tuple(edges)).mapped(MIRROR).segments), style)
+    return marks
+
+
+def _next_edge(state: _State, at: Vec2, options: Options) -> tuple[Segment | None, str]:
+    """The edge that would come to the pointer, and its dimensions."""
+    chain, unit = state.chain, options.unit
+    try:
+        if state.arc_end is not None:
+            edge: Segment = Arc.through(chain.last, at, state.arc_end)
+        elif options.kind == "tangent arc":
+            edge = chain.tangent_arc(at)
+        elif options.kind == "curve":
+            edge = chain.curve(at)
+        else:
+            edge = chain.straight(at)
+    except GeometryError:
+        return None, words.place(at, unit)  # nothing to draw yet: the pointer is on the last node or straight behind it
+    if isinstance(edge, Arc):
+        return edge, f"radius {words.length(edge.radius, unit)}, length {words.length(edge.length(), unit)}"
+    return edge, words.step(chain.last, at, unit)

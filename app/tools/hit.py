@@ -1,0 +1,240 @@
+"""What lies under the pointer in the opened-out view."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Literal
+
+from geometry import vectors as v
+from geometry.drawing.tuner_plan import folded
+from geometry.edits.loops import edge_of
+from geometry.edits.parts import OUTLINE
+from geometry.errors import GeometryError
+from geometry.layout import DrawnSlot, Headstock, Loop, Side, StraightSlot, loop_path, slot_path
+from geometry.solids import Drilling, holes
+from geometry.vectors import Vec2
+
+REACH = 6.0
+"""How far from a thing, in pixels, it can still be taken hold of."""
+
+Kind = Literal["node", "handle", "edge", "slot end", "slot", "tuner", "mark", "pin", "hole", "nut end", "ear",
+               "blank edge"]
+Part = int | str | tuple[int, int] | tuple[int, float] | None
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """A thing that can be taken hold of.
+
+    `id` is a feature's id, or outline, nut or blank. `part` says which part:
+    the node's index; (edge, 0 or 1) of a handle; (edge, parameter) of an edge;
+    "nut" or "tip" of a slot end; "bass" or "treble" of a nut end; "bass",
+    "treble", "tip", "behind" or "thickness" of a blank edge. A mark is a side
+    tuner taken by its entry mark on a folded edge. `at` is its own point in mm.
+    """
+
+    kind: Kind
+    id: str
+    part: Part
+    at: Vec2
+
+    @property
+    def name(self) -> str:
+        """What to call it in a readout."""
+        if self.kind == "node":
+            return f"node {self.part + 1} of the {self.id}"
+        if self.kind == "handle":
+            return f"handle of the {self.id}"
+        if self.kind == "slot end":
+            return f"{self.part} end of {self.id}"
+        if self.kind == "nut end":
+            return f"{self.part} end of the nut"
+        if self.kind == "blank edge":
+            return "thickness of the blank" if self.part == "thickness" else f"{self.part} edge of the blank"
+        return f"the {self.id}" if self.id == OUTLINE else self.id
+
+
+def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] = (),
+        shape: bool = False) -> Target | None:
+    """The thing under a point of the view, None for bare wood or paper.
+
+    Nodes and handles are met only on the loop that is held, or on the outline
+    when `shape` is set. Small things come before large ones: nodes, handles,
+    tuners and pins, slot ends, nut ends, side bores, slots, the outline, the
+    blank. Of two things of one kind the nearer is met.
+    """
+    reach = REACH * mm_per_pixel
+    for found in _groups(layout, at, reach, held, shape):
+        near = [(distance, target) for distance, target in found if distance <= reach]
+        if near:
+            return min(near, key=lambda pair: pair[0])[1]
+    return None
+
+
+def edge_indices(loop: Loop) -> tuple[int, ...]:
+    """The edge that each segment of the loop's path stands for: edges without length are no segments."""
+    return _edge_indices(loop)
+
+
+def edge_near(loop: Loop, ref: str, at: Vec2) -> tuple[float, Target]:
+    """(distance in mm, edge) of a loop nearest to a point."""
+    near = loop_path(loop).nearest(at)
+    return near.distance, Target("edge", ref, (_edge_indices(loop)[near.segment], near.t), near.point)
+
+
+def strip_at(layout: Headstock, at: Vec2) -> Side | None:
+    """The square edge on whose folded strip a point lies (beyond it too), None on the face."""
+    if at[0] > layout.blank.treble:
+        return "treble"
+    return "bass" if at[0] < -layout.blank.bass else None
+
+
+def depth_at(layout: Headstock, side: Side, at: Vec2) -> float:
+    """How far below the face a point of a folded strip lies, mm."""
+    return at[0] - layout.blank.treble if side == "treble" else -layout.blank.bass - at[0]
+
+
+@lru_cache(maxsize=8)
+def drillings(layout: Headstock) -> tuple[Drilling, ...]:
+    """All drillings, none while the outline gives the tuners no place to be."""
+    try:
+        return tuple(d for hole in holes(layout) for d in hole.drillings)
+    except GeometryError:
+        return ()
+
+
+Found = Iterator[tuple[float, Target]]
+"""Targets with their distance from the point, mm; not above zero inside."""
+
+
+def _groups(layout: Headstock, at: Vec2, reach: float, held: Collection[str], shape: bool) -> Iterator[Found]:
+    loops = [(ref, loop) for ref, loop in _loops(layout) if ref in held or (shape and ref == OUTLINE)]
+    yield _nodes(loops, at)
+    yield _handles(loops, at)
+    if strip_at(layout, at):
+        yield _marks(layout, at)
+    else:
+        yield _upright(layout, at)
+        yield _slot_ends(layout, at)
+        yield _nut_ends(layout, at)
+        yield (edge_near(loop, ref, at) for ref, loop in loops)
+        yield _side_bores(layout, at)
+        yield _slots(layout, at, reach)
+        yield iter([edge_near(layout.outline, OUTLINE, at)])
+        yield _ears(layout, at)
+    yield _blank(layout, at)
+
+
+def _loops(layout: Headstock) -> list[tuple[str, Loop]]:
+    return [(OUTLINE, layout.outline),
+            *((slot.id, slot.shape.loop) for slot in layout.slots if isinstance(slot.shape, DrawnSlot))]
+
+
+def _nodes(loops: list[tuple[str, Loop]], at: Vec2) -> Found:
+    for ref, loop in loops:
+        for i, node in enumerate(loop.nodes):
+            yield v.distance(node.at, at), Target("node", ref, i, node.at)
+
+
+def _handles(loops: list[tuple[str, Loop]], at: Vec2) -> Found:
+    for ref, loop in loops:
+        for i, node in enumerate(loop.nodes):
+            for which, place in enumerate(node.handles or ()):
+                yield v.distance(place, at), Target("handle", ref, (i, which), place)
+
+
+def _upright(layout: Headstock, at: Vec2) -> Found:
+    """Face tuners, pins and single holes, by their widest drilling on the spot and by their screws."""
+    pins, singles = {pin.id for pin in layout.pins}, {hole.id for hole in layout.holes}
+    for d in drillings(layout):
+        if d.upright:
+            kind = "pin" if d.of in pins else "hole" if d.of in singles else "tuner"
+            centre = _origin(layout, d) if kind == "tuner" else d.start[:2]
+            yield v.distance(d.start[:2], at) - d.radius, Target(kind, d.of, None, centre)
+
+
+def _origin(layout: Headstock, drilling: Drilling) -> Vec2:
+    """Where the tuner of a drilling stands, mm."""
+    from geometry.edits.moving import plan_point
+    return plan_point(layout, drilling.of)
+
+
+def _side_bores(layout: Headstock, at: Vec2) -> Found:
+    for d in drillings(layout):
+        if not d.upright:
+            a = (d.mark or d.start)[:2]
+            way, size = v.sub(d.end[:2], a), v.distance(a, d.end[:2])
+            share = min(max(v.dot(v.sub(at, a), way) / size ** 2, 0.0), 1.0)
+            yield v.distance(v.along(a, way, share), at) - d.radius, Target("tuner", d.of, None, _origin(layout, d))
+
+
+def _marks(layout: Headstock, at: Vec2) -> Found:
+    main = {}
+    for d in drillings(layout):
+        if d.mark is not None and not d.upright:
+            side: Side = "treble" if d.surface.startswith("treble") else "bass"
+            place = folded(layout.blank, side, d.mark[1], d.mark[2])
+            if d.role == "post":
+                main[d.of] = place
+            yield v.distance(place, at) - d.radius, Target("mark", d.of, None, main.get(d.of, place))
+
+
+def _slot_ends(layout: Headstock, at: Vec2) -> Found:
+    for slot in layout.slots:
+        if isinstance(slot.shape, StraightSlot):
+            for end, place in (("nut", slot.shape.nut_end), ("tip", slot.shape.tip_end)):
+                # Taken by the centre of the round end, within half its radius.
+                yield v.distance(place, at) - slot.shape.width / 4, Target("slot end", slot.id, end, place)
+
+
+def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
+    from geometry.edits.moving import plan_point
+    for slot in layout.slots:
+        path = slot_path(slot)
+        x0, y0, x1, y1 = path.box
+        if x0 - reach <= at[0] <= x1 + reach and y0 - reach <= at[1] <= y1 + reach:
+            inside = _winds(path.flatten(0.1), at)
+            yield 0.0 if inside else path.nearest(at).distance, Target("slot", slot.id, None,
+                                                                       plan_point(layout, slot.id))
+
+
+def _nut_ends(layout: Headstock, at: Vec2) -> Found:
+    for side, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
+        yield v.distance((x, 0.0), at), Target("nut end", "nut", side, (x, 0.0))
+
+
+def _ears(layout: Headstock, at: Vec2) -> Found:
+    for ear in layout.ears:
+        x = layout.blank.edge_x(ear.side) + (-ear.width if ear.side == "treble" else ear.width)
+        low, high = sorted((ear.start, ear.end))
+        place = (x, min(max(at[1], low), high))
+        yield v.distance(place, at), Target("ear", ear.id, None, place)
+
+
+def _blank(layout: Headstock, at: Vec2) -> Found:
+    b = layout.blank
+    upright = (("bass", -b.bass), ("treble", b.treble), ("thickness", -b.bass - b.thickness),
+               ("thickness", b.treble + b.thickness))
+    beside = min(max(at[1], -b.behind), b.tip)
+    for part, x in upright:
+        yield v.distance((x, beside), at), Target("blank edge", "blank", part, (x, beside))
+    across = min(max(at[0], -b.bass - b.thickness), b.treble + b.thickness)
+    for part, y in (("tip", b.tip), ("behind", -b.behind)):
+        yield v.distance((across, y), at), Target("blank edge", "blank", part, (across, y))
+
+
+def _winds(points, at: Vec2) -> bool:
+    """Whether a closed chain of points goes round a point (even-odd rule)."""
+    x, y = points[:, 0], points[:, 1]
+    above = y > at[1]
+    turns = above[1:] != above[:-1]
+    with_crossing = x[:-1] + (at[1] - y[:-1]) * (x[1:] - x[:-1]) / ((y[1:] - y[:-1]) + (y[1:] == y[:-1]))
+    return bool((turns & (with_crossing > at[0])).sum() % 2)
+
+
+@lru_cache(maxsize=64)
+def _edge_indices(loop: Loop) -> tuple[int, ...]:
+    nodes = list(loop.nodes)
+    return tuple(i for i in range(len(nodes)) if edge_of(nodes, i) is not None)

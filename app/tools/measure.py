@@ -1,0 +1,59 @@
+"""Measuring: the shortest distance between two things."""
+
+from __future__ import annotations
+
+from app.tools import guides, words
+from app.tools.hit import Target, hit, strip_at
+from app.tools.options import Options
+from app.tools.pointer import Gesture, Pointer, Shown
+from app.tools.snap import tidy
+from app.tools.things import Between, Thing, between, thing
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+
+
+def measure(layout: Headstock, options: Options) -> Gesture:
+    """Press on one thing, then on another: their shortest distance stays on show until the next press or Esc.
+
+    Bare wood counts as the point pressed. Distances in plan are exact; between
+    bores the true distance in space is told as well. Nothing is changed.
+    """
+    first: Thing | None = None
+    marks, readout = (), "press on the first thing"
+    pointer = yield Shown(layout, readout=readout)
+    while True:
+        if pointer.kind == "key" and pointer.key == "escape":
+            return None
+        if pointer.kind in ("press", "double"):
+            here = _thing_at(layout, pointer)
+            if first is None:
+                first, marks, readout = here, (), f"from {here.name}"
+            else:
+                marks, readout = _told(first, here, options, pointer)
+                first = None
+        elif pointer.kind == "move" and first is not None:
+            marks, readout = _told(first, _thing_at(layout, pointer), options, pointer)
+        pointer = yield Shown(layout, marks, readout)
+
+
+def _thing_at(layout: Headstock, pointer: Pointer) -> Thing:
+    target: Target | None = hit(layout, pointer.at, pointer.mm_per_pixel, shape=True)
+    if target is None or target.kind != "node":
+        target = hit(layout, pointer.at, pointer.mm_per_pixel)
+    if target is None:
+        return Thing("this point", tidy(pointer.at))
+    try:
+        return thing(layout, target, strip_at(layout, pointer.at) is not None)
+    except GeometryError:
+        return Thing("this point", tidy(pointer.at))
+
+
+def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[tuple, str]:
+    found: Between = between(one, two)
+    text = words.length(found.distance, options.unit)
+    readout = f"{text} from {one.name} to {two.name}"
+    if found.in_space is not None and abs(found.in_space - found.distance) > 0.005:
+        space = "they meet in the wood" if found.in_space <= 0 else \
+            f"{words.length(found.in_space, options.unit)} apart in the wood"
+        readout += f" seen from the face, {space}"
+    return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel), readout

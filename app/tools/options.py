@@ -1,0 +1,33 @@
+"""What the maker has chosen for the tools: one record that the window changes and running gestures read."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.units import LengthUnit
+
+DrawKind = Literal["straight", "arc", "tangent arc", "curve"]
+
+
+@dataclass(slots=True)
+class Options:
+    """Choices of the tools (mm). Gestures read them anew with every pointer, so they may change on the way."""
+
+    unit: LengthUnit = "mm"
+    snapping: bool = True
+    grid: float | None = 1.0
+    """spacing that places are rounded to while snapping, None for no grid"""
+    mirrored: bool = False
+    """what is done on one side of the centreline is done on the other"""
+    shape: bool = False
+    """whether nodes, handles and edges of the outline can be taken hold of though it is not held yet"""
+    kind: DrawKind = "straight"
+    """edge drawn next"""
+    slot_width: float = 13.0
+    slot_depth: float | None = None
+    pattern: str = ""
+    """hardware placed next"""
+    pin_diameter: float = 6.0
+    hole_diameter: float = 6.0
+    hole_depth: float | None = None

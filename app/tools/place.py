@@ -1,0 +1,112 @@
+"""Placing tuners, pins and holes: a ghost follows the pointer, a press sets it down."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from app.tools import typed, words
+from app.tools.hit import strip_at
+from app.tools.options import Options
+from app.tools.pointer import Done, Gesture, Pointer, Shown
+from app.tools.snap import Snapper
+from app.tools.snap_along import AlongSnapper
+from geometry.drawing import Drawing
+from geometry.edits.adding import add_hole, add_pin, add_tuner
+from geometry.edits.copying import ON_CENTRELINE, mirror_copies
+from geometry.edits.edge_places import along_for_mark, nearest_on_edges
+from geometry.edits.moving import plan_point
+from geometry.edits.parts import new_ids
+from geometry.edits.tuners import along_edge, pattern_of
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.layout.edges import edge
+from geometry.solids.frames import frame
+from geometry.solids.side import tilt_of
+from geometry.units import format_angle
+from geometry.vectors import Vec2
+
+What = Literal["tuner", "pin", "hole"]
+
+
+def place(layout: Headstock, what: What, options: Options) -> Gesture:
+    """Set down one tuner of the chosen hardware, one pin or one hole.
+
+    The new thing is in the layout while it follows the pointer, so its snags
+    show before it is set down. A side tuner slides along the edge nearest to
+    the pointer, or to the mark under it on a folded edge. Typed: a place, or
+    for a side tuner how far along its edge. Mirrored: its mirror image comes too.
+    """
+    if what == "tuner" and not options.pattern:
+        raise GeometryError("Choose the hardware to place first.")
+    side = what == "tuner" and pattern_of(layout, options.pattern).mount == "side"
+    snapper = AlongSnapper(layout, options) if side else Snapper(layout, options)
+    pointer = yield Shown(layout, readout=f"press where the {what} goes")
+    last = Shown(layout)
+    while True:
+        try:
+            if pointer.kind == "key" and pointer.key == "escape":
+                return None
+            if pointer.kind == "key" and pointer.typed:
+                made = _at_typed(layout, what, options, side, pointer)
+                return Done(made, f"Add {new_ids(layout, made)[0]}", new_ids(layout, made))
+            if pointer.kind != "key":
+                last = _along(layout, options, snapper, pointer) if side else \
+                    _free(layout, what, options, snapper, pointer)
+            if pointer.kind in ("press", "double"):
+                return Done(last.layout, f"Add {last.held[0]}", last.held)
+        except GeometryError as error:
+            last = Shown(layout, last.marks, str(error))
+        pointer = yield last
+
+
+def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, pointer: Pointer) -> Shown:
+    snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
+    made = _added(layout, what, options, snap.point)
+    return _shown(layout, made, words.place(snap.point, options.unit), snap.words, snap.marks)
+
+
+def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> Shown:
+    side = strip_at(layout, pointer.at)
+    if side is not None:
+        along = along_for_mark(layout, side, pointer.at[1], pointer.at[1])
+    else:
+        side, along = nearest_on_edges(layout.outline, pointer.at)
+    stop = snapper.snap(side, along, pointer.mm_per_pixel, pointer.alt)
+    made = _added(layout, "tuner", options, edge(layout.outline, side).seat(stop.along).point)
+    id = new_ids(layout, made)[0]
+    sits = frame(made, made.tuner(id))
+    _, reached = along_edge(made, id)
+    readout = f"along {words.length(reached, options.unit)}, tilt {format_angle(tilt_of(sits))}"
+    return _shown(layout, made, readout, stop.words, stop.marks)
+
+
+def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer) -> Headstock:
+    text = pointer.typed
+    to = typed.point(text, options.unit)
+    if to is None and side:
+        number = typed.number(text, options.unit)
+        along = number if number is not None else typed.named(text, options.unit).get("along")
+        if along is None:
+            raise GeometryError("Type how far along the edge the tuner sits, for example 73.9.")
+        which, _ = nearest_on_edges(layout.outline, pointer.at)
+        to = edge(layout.outline, which).seat(along).point
+    elif to is None:
+        raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
+    return _added(layout, what, options, to)
+
+
+def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headstock:
+    if what == "tuner":
+        made = add_tuner(layout, options.pattern, at)
+    elif what == "pin":
+        made = add_pin(layout, at, options.pin_diameter)
+    else:
+        made = add_hole(layout, at, options.hole_diameter, options.hole_depth)
+    ids = new_ids(layout, made)
+    if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
+        made = mirror_copies(made, ids)
+    return made
+
+
+def _shown(layout: Headstock, made: Headstock, readout: str, snapped: str, marks: Drawing) -> Shown:
+    return Shown(made, marks, readout, snapped, new_ids(layout, made))

@@ -1,0 +1,197 @@
+"""Snapping a place on the face: what lies near, in words, with guides to show it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+
+from app.tools import guides
+from app.tools.options import Options
+from app.tools.words import length
+from geometry import vectors as v
+from geometry.drawing import Drawing
+from geometry.edits.moving import plan_point
+from geometry.edits.parts import OUTLINE
+from geometry.errors import GeometryError
+from geometry.layout import DrawnSlot, Headstock, StraightSlot, loop_path, slot_path
+from geometry.vectors import Vec2
+
+POINT_REACH = 8.0
+"""Pixels within which a point catches."""
+LINE_REACH = 5.0
+"""Pixels within which a line or a level catches."""
+TIDY = 2
+"""Decimals of a mm that a pointed place keeps."""
+
+
+@dataclass(frozen=True, slots=True)
+class Snap:
+    """Where a place ended up (mm), what it snapped to in words, and guides that show it."""
+
+    point: Vec2
+    words: str = ""
+    marks: Drawing = ()
+
+
+@dataclass(frozen=True, slots=True)
+class _Spot:
+    at: Vec2
+    words: str
+    of: tuple[Vec2, ...] = ()
+    """points that a guide is drawn to"""
+
+
+@dataclass(frozen=True, slots=True)
+class _Level:
+    value: float
+    words: str
+    of: Vec2 | None = None
+
+
+class Snapper:
+    """Everything in a layout that a place can snap to, gathered once for a whole drag.
+
+    `ignore` names features that move along and so attract nothing. With
+    `shape` nodes attract and neighbours' midpoints do not: for drawing and for
+    dragging nodes; `skip` are nodes (loop, index) that move along.
+    """
+
+    def __init__(self, layout: Headstock, options: Options, ignore: Collection[str] = (), shape: bool = False,
+                 skip: Collection[tuple[str, int]] = ()) -> None:
+        self._options = options
+        self._spots: list[_Spot] = [_Spot((0.0, 0.0), "nut line on the centreline")]
+        self._across: list[_Level] = [_Level(0.0, "centreline")]
+        self._up: list[_Level] = [_Level(0.0, "nut line")]
+        self._walls = [("the outline", loop_path(layout.outline))] if not (shape and skip) else []
+        self._layout = layout
+        self._features(layout, ignore, shape)
+        if shape:
+            self._nodes(layout, ignore, set(skip))
+
+    def point(self, p: Vec2, mm_per_pixel: float, off: bool = False, axis: int | None = None,
+              walls: bool = False, own: Sequence[tuple[str, Vec2]] = ()) -> Snap:
+        """The place that p snaps to.
+
+        Points come first, then (with `walls`) the outline and slot walls, then
+        levels of x and of y each by itself, then the grid. `axis` 0 or 1 leaves
+        the other coordinate alone. `own` are named points of what is being drawn,
+        to be level with. `off` switches everything off; the place is then only
+        rounded to 0.01 mm.
+        """
+        if off or not self._options.snapping:
+            return Snap(tidy(p))
+        if axis is None:
+            spot = self._nearest_spot(p, POINT_REACH * mm_per_pixel)
+            if spot is not None:
+                lines = tuple(mark for other in spot.of for mark in guides.line(other, spot.at))
+                return Snap(spot.at, spot.words, (*lines, guides.cross(spot.at, mm_per_pixel)))
+            if walls:
+                wall = self._on_wall(p, LINE_REACH * mm_per_pixel)
+                if wall is not None:
+                    return Snap(wall.at, wall.words, (guides.cross(wall.at, mm_per_pixel),))
+        return self._levels(p, mm_per_pixel, axis, own)
+
+    def _levels(self, p: Vec2, mm_per_pixel: float, axis: int | None, own: Sequence[tuple[str, Vec2]]) -> Snap:
+        reach = LINE_REACH * mm_per_pixel
+        out, words, caught = list(tidy(p)), [], []
+        grid = False
+        for k, levels in ((0, self._across), (1, self._up)):
+            if axis is not None and k != axis:
+                continue
+            drawn = [_Level(q[k], f"{'level' if k else 'in line'} with {name}", q) for name, q in own]
+            near = min((level for level in (*levels, *drawn) if abs(level.value - p[k]) <= reach),
+                       key=lambda level: abs(level.value - p[k]), default=None)
+            if near is not None:
+                out[k] = near.value
+                words.append(near.words)
+                caught.append(near)
+            elif self._options.grid:
+                out[k] = round(round(p[k] / self._options.grid) * self._options.grid, 6)
+                grid = True
+        at = (out[0], out[1])
+        if grid and not words:
+            words.append(f"grid {length(self._options.grid, self._options.unit)}")
+        marks = tuple(mark for level in caught if level.of is not None for mark in guides.line(level.of, at))
+        return Snap(at, " and ".join(words), marks)
+
+    def _nearest_spot(self, p: Vec2, reach: float) -> _Spot | None:
+        near = [(v.distance(spot.at, p), i) for i, spot in enumerate(self._spots)]
+        distance, i = min(near)
+        return self._spots[i] if distance <= reach else None
+
+    def _on_wall(self, p: Vec2, reach: float) -> _Spot | None:
+        near = [(path.nearest(p), words) for words, path in self._walls]
+        found = min(near, key=lambda pair: pair[0].distance, default=None)
+        return None if found is None or found[0].distance > reach else _Spot(found[0].point, f"on {found[1]}")
+
+    # ---- gathering ------------------------------------------------------
+    def _features(self, layout: Headstock, ignore: Collection[str], shape: bool) -> None:
+        face = [(tuner.id, p) for tuner in layout.tuners if layout.pattern(tuner.pattern).mount == "face"
+                and (p := _where(layout, tuner.id)) is not None]
+        others = [(one.id, one.at) for one in (*layout.pins, *layout.holes)]
+        for id, p in (*face, *others):
+            if id in ignore:
+                continue
+            self._spots.append(_Spot(p, f"axis of {id}"))
+            self._level_with(id, p)
+            if abs(p[0]) > 1e-6 and not shape:
+                self._spots.append(_Spot((-p[0], p[1]), f"mirrors {id}", (p,)))
+        if not shape:
+            self._neighbours([one for one in face if one[0] not in ignore])
+        for slot in layout.slots:
+            if slot.id in ignore:
+                continue
+            self._walls.append((slot.id, slot_path(slot)))
+            if isinstance(slot.shape, StraightSlot):
+                for end, p in (("nut", slot.shape.nut_end), ("tip", slot.shape.tip_end)):
+                    self._spots.append(_Spot(p, f"{end} end of {slot.id}"))
+                    self._level_with(f"{end} end of {slot.id}", p)
+                    if abs(p[0]) > 1e-6:
+                        self._spots.append(_Spot((-p[0], p[1]), f"mirrors the {end} end of {slot.id}", (p,)))
+
+    def _neighbours(self, face: list[tuple[str, Vec2]]) -> None:
+        """Half way between two neighbours of one side, and one step of theirs farther on."""
+        for sign in (1, -1):
+            row = sorted((one for one in face if one[1][0] * sign > 0), key=lambda one: one[1][1])
+            for (a, p), (b, q) in zip(row, row[1:], strict=False):
+                step = v.sub(q, p)
+                self._spots.append(_Spot(v.middle(p, q), f"midway between {a} and {b}", (p, q)))
+                self._spots.append(_Spot(v.add(q, step), f"same step as from {a} to {b}", (q,)))
+                self._spots.append(_Spot(v.sub(p, step), f"same step as from {b} to {a}", (p,)))
+
+    def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
+        loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
+                                              if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
+        for ref, loop in loops:
+            for i, node in enumerate(loop.nodes):
+                if (ref, i) in skip:
+                    continue
+                name = f"node {i + 1} of the {ref}" if ref == OUTLINE else f"node {i + 1} of {ref}"
+                self._spots.append(_Spot(node.at, name))
+                self._level_with(name, node.at)
+                if abs(node.at[0]) > 1e-6:
+                    self._spots.append(_Spot((-node.at[0], node.at[1]), f"mirrors {name}", (node.at,)))
+
+    def _level_with(self, name: str, p: Vec2) -> None:
+        self._across.append(_Level(p[0], f"in line with {name}", p))
+        self._up.append(_Level(p[1], f"level with {name}", p))
+
+
+def tidy(p: Vec2) -> Vec2:
+    """A pointed place rounded to 0.01 mm."""
+    return (round(p[0], TIDY), round(p[1], TIDY))
+
+
+def constrained(start: Vec2, to: Vec2, shift: bool) -> tuple[Vec2, int | None]:
+    """With Shift: `to` kept level or in line with `start`, whichever is nearer, and the axis (0 x, 1 y) left free."""
+    if not shift:
+        return to, None
+    d = v.sub(to, start)
+    return ((to[0], start[1]), 0) if abs(d[0]) >= abs(d[1]) else ((start[0], to[1]), 1)
+
+
+def _where(layout: Headstock, id: str) -> Vec2 | None:
+    try:
+        return plan_point(layout, id)
+    except GeometryError:
+        return None

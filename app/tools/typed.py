@@ -1,0 +1,75 @@
+"""Values typed while a gesture runs: a place, a bare number, or words with numbers."""
+
+from __future__ import annotations
+
+import math
+import re
+
+from geometry.errors import GeometryError
+from geometry.units import LengthUnit, parse_angle, parse_length
+from geometry.vectors import Vec2
+
+WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth")
+
+
+def point(text: str, unit: LengthUnit) -> Vec2 | None:
+    """Two lengths as a place in mm: `12.5, 40`, `12,5; 40`, `1/2"; 3 1/4"`; None when it is not two lengths.
+
+    A semicolon, or a comma with a space behind it, parts the two; a single
+    comma does too, since a place needs two numbers. The first counts to the
+    treble side, the second to the tip.
+    """
+    for mark in (";", ", "):
+        if mark in text:
+            parts = text.split(mark)
+            break
+    else:
+        parts = text.split(",")
+    if len(parts) != 2 or any(re.match(r"\s*[a-z]{3,}", part) for part in parts):
+        return None
+    return (parse_length(parts[0], unit), parse_length(parts[1], unit))
+
+
+def number(text: str, unit: LengthUnit) -> float | None:
+    """A single length in mm, None when the text begins with a word."""
+    if re.match(r"\s*[A-Za-z]", text):
+        return None
+    return parse_length(text, unit)
+
+
+def named(text: str, unit: LengthUnit) -> dict[str, float]:
+    """Words with their numbers: `length 40`, `length 40 angle 30`; lengths in mm, the angle in rad.
+
+    GeometryError when a word is not known or its number cannot be read.
+    """
+    found: dict[str, float] = {}
+    pieces = re.split(r"([A-Za-z]{3,})", text.strip())
+    if len(pieces) < 3 or pieces[0].strip():
+        raise GeometryError(f'"{text}" is not understood here: type a length, or two with a semicolon between them.')
+    for word, value in zip(pieces[1::2], pieces[2::2], strict=True):
+        word = word.lower()
+        if word not in WORDS:
+            raise GeometryError(f'"{word}" is not understood here: use {", ".join(WORDS[:-1])} or {WORDS[-1]}.')
+        value = value.strip(" ,;:=")
+        found[word] = parse_angle(value) if word == "angle" else parse_length(value, unit)
+    return found
+
+
+def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Vec2:
+    """A place typed absolutely, or as a length and an angle from `start`; what is not given follows the pointer.
+
+    A bare number is a length. The angle counts counter-clockwise from the treble side.
+    """
+    absolute = point(text, unit)
+    if absolute is not None:
+        return absolute
+    if start is None:
+        raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
+    bare = number(text, unit)
+    values = {"length": bare} if bare is not None else named(text, unit)
+    if not values.keys() <= {"length", "angle"}:
+        raise GeometryError("Type a place, a length, an angle, or a length and an angle here.")
+    d = (pointer[0] - start[0], pointer[1] - start[1])
+    size = values.get("length", math.hypot(*d))
+    angle = values.get("angle", math.atan2(d[1], d[0]))
+    return (start[0] + size * math.cos(angle), start[1] + size * math.sin(angle))

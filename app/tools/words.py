@@ -1,0 +1,30 @@
+"""Readouts: lengths, places and angles of what is held, in the maker's unit."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.units import LengthUnit, format_angle, format_length
+from geometry.vectors import Vec2
+
+
+def length(mm: float, unit: LengthUnit) -> str:
+    """A length with its unit: one decimal in mm, the unit's own in inches."""
+    return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
+
+
+def place(p: Vec2, unit: LengthUnit) -> str:
+    """A point of the face as makers say it: `12.3 mm to the treble, 94 mm from the nut line`."""
+    if abs(p[0]) < 0.005:
+        across = "on the centreline"
+    else:
+        across = f"{length(abs(p[0]), unit)} to the {'treble' if p[0] > 0 else 'bass'}"
+    if abs(p[1]) < 0.005:
+        return f"{across}, on the nut line"
+    return f"{across}, {length(abs(p[1]), unit)} {'from' if p[1] > 0 else 'behind'} the nut line"
+
+
+def step(a: Vec2, b: Vec2, unit: LengthUnit) -> str:
+    """Length and direction from a to b."""
+    d = (b[0] - a[0], b[1] - a[1])
+    return f"length {length(math.hypot(*d), unit)}, angle {format_angle(math.atan2(d[1], d[0]))}"

@@ -1,0 +1,93 @@
+"""Symmetric editing of features: what one does, its mirror image on the other side does too."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.edits.copying import flip, flipped_row, flipped_tuner
+from geometry.edits.moving import plan_point
+from geometry.edits.parts import checked, feature, group_of, put, settled
+from geometry.edits.slots import flipped_slot
+from geometry.edits.twins import NEAR
+from geometry.errors import GeometryError
+from geometry.layout import FreePlace, Headstock, RowPlace, Slot, StraightSlot, Tuner
+from geometry.layout.parts import Part
+
+
+def twin_feature(layout: Headstock, id: str) -> str | None:
+    """The feature of the same kind at the mirrored place, the feature itself on the centreline, None without one."""
+    group, i = group_of(layout, id)
+    own, at = getattr(layout, group)[i], plan_point(layout, id)
+    if abs(at[0]) <= NEAR:
+        return id
+    for other in getattr(layout, group):
+        if other.id != id and v.distance(plan_point(layout, other.id), flip(at)) <= NEAR and _alike(layout, own, other):
+            return other.id
+    return None
+
+
+def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> Headstock:
+    """`after`, with the twins that these features had in `before` brought to the mirrored places.
+
+    A twin that is itself among the ids stays where it went. What stood on the
+    centreline stays on it. A row is echoed by the row of the twin.
+    """
+    ids = list(dict.fromkeys(ids))
+    for id in ids:
+        twin = twin_feature(before, id)
+        if twin == id:
+            after = _kept_on_centreline(after, id)
+        elif twin is not None and twin not in ids:
+            after = _echoed(after, id, twin)
+    return settled(after)
+
+
+def _alike(layout: Headstock, one: Part, other: Part) -> bool:
+    if isinstance(one, Tuner):
+        return (layout.pattern(one.pattern).mount == layout.pattern(other.pattern).mount
+                and isinstance(one.place, RowPlace) == isinstance(other.place, RowPlace))
+    if isinstance(one, Slot):
+        return type(one.shape) is type(other.shape)
+    return True
+
+
+def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:
+    own, other = feature(layout, id), feature(layout, twin)
+    if isinstance(own, Slot):
+        new: Part = replace(flipped_slot(own), id=twin)
+    elif isinstance(own, Tuner):
+        if isinstance(own.place, RowPlace):
+            return _row_echoed(layout, own.place, other.place)
+        new = replace(other, place=flipped_tuner(own, layout.pattern(own.pattern)).place)
+    elif hasattr(own, "at"):
+        new = replace(other, at=flip(own.at))
+    else:
+        new = replace(other, start=own.start, end=own.end)
+    group, i = group_of(layout, twin)
+    return put(layout, group, i, checked(new, twin))
+
+
+def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
+    if own.row == other.row:
+        raise GeometryError("A row that runs across the centreline cannot be edited symmetrically.")
+    row = replace(flipped_row(layout.row(own.row)), id=other.row)
+    i = next(i for i, one in enumerate(layout.rows) if one.id == other.row)
+    return put(layout, "rows", i, row)
+
+
+def _kept_on_centreline(layout: Headstock, id: str) -> Headstock:
+    own = feature(layout, id)
+    new = own
+    if isinstance(own, Tuner) and isinstance(own.place, FreePlace):
+        new = replace(own, place=replace(own.place, at=(0.0, own.place.at[1])))
+    elif isinstance(own, Slot) and isinstance(own.shape, StraightSlot):
+        middle = (own.shape.nut_end[0] + own.shape.tip_end[0]) / 2
+        new = replace(own, shape=replace(own.shape, nut_end=(own.shape.nut_end[0] - middle, own.shape.nut_end[1]),
+                                         tip_end=(own.shape.tip_end[0] - middle, own.shape.tip_end[1])))
+    elif not isinstance(own, Tuner | Slot) and hasattr(own, "at"):
+        new = replace(own, at=(0.0, own.at[1]))
+    group, i = group_of(layout, id)
+    return put(layout, group, i, new)
