@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from app.formats.letters import complete, printable
 from app.formats.paper import Box, Placed
-from app.sheets.compensation import compensation
 from app.sheets.parts import Part
 from app.sheets.tiling import Tiling
 from app.sheets.words import block
@@ -14,6 +15,9 @@ from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from geometry.checks import Snag
 
 BODY = 2.0
 """Capital height of the cover's words, mm."""
@@ -36,7 +40,7 @@ class Laid:
         return f"page {self.first}" if self.first == self.last else f"pages {self.first} to {self.last}"
 
 
-def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box) -> list[Placed]:
+def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box, snags: Sequence[Snag]) -> list[Placed]:
     """The content of the cover's window, in page coordinates; `tables` names the pages of the hole table."""
     x0, y0, x1, y = window
     width = x1 - x0
@@ -52,7 +56,7 @@ def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box) -> list
     say(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
     if layout.about.strip():
         say(_short(layout.about, 240), after=1.5)
-    warning = snag_warning(layout)
+    warning = snag_warning(snags)
     if warning:
         top = y
         y -= 1.8
@@ -75,10 +79,9 @@ def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box) -> list
     return [Placed(tuple(marks)), *maps]
 
 
-def snag_warning(layout: Headstock) -> str:
+def snag_warning(snags: Sequence[Snag]) -> str:
     """A sentence when something spoils the work, else nothing."""
-    from geometry.checks import check
-    worst = [snag for snag in check(layout).snags if snag.grade == "spoils the work"]
+    worst = [snag for snag in snags if snag.grade == "spoils the work"]
     if not worst:
         return ""
     first = worst[0].text.rstrip(".")

@@ -12,7 +12,7 @@ PRINTER_MARGIN = 10.0
 """What printers leave white, mm."""
 LEFT_STRIP = 8.0
 """Room for the upright check bar, mm."""
-BOTTOM_STRIP = 22.0
+BOTTOM_STRIP = 24.0
 """Room for the lying check bar, the print warning and the cautions, mm."""
 TOP_STRIP = 7.0
 """Room for the page's name, mm."""
@@ -30,7 +30,7 @@ def window_of(width: float, height: float) -> Box:
 
 def furniture(width: float, height: float, name: str, title: str, number: int, count: int,
               note: str = "") -> Drawing:
-    """All that surrounds the window of a page of that size, in page coordinates; `note` stands by the bar."""
+    """All that surrounds the window of a page of that size, in page coordinates; `note` stands under the bar."""
     left, bottom = PRINTER_MARGIN, PRINTER_MARGIN
     x0, _, x1, y1 = window_of(width, height)
     marks: list[Mark] = []
@@ -39,11 +39,11 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     room = x1 - left - text_width(page_words, 2.2) - 4.0
     marks.append(Label(_fitted(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
     marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))
-    marks += check_bar(x0, bottom + 15.5, upright=False)
+    marks += check_bar(x0, bottom + 18.2, upright=False)
     marks += check_bar(left + 2.8, FRAME[1] + 2.0, upright=True)
-    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 19.0), 2.0, x1 - x0 - BAR - 4.0)[0]
-    marks += block(note, (x0 + BAR + 4.0, bottom + 15.4), 1.4, x1 - x0 - BAR - 4.0, "dimension")[0]
-    marks += block(CAUTIONS, (left, bottom + 9.6), 1.35, x1 - left, "dimension")[0]
+    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 20.4), 2.0, x1 - x0 - BAR - 4.0)[0]
+    marks += block(note, (x0, bottom + 14.9), 1.4, x1 - x0, "dimension")[0]
+    marks += block(CAUTIONS, (left, bottom + 9.4), 1.35, x1 - left, "dimension")[0]
     return tuple(marks)
 
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
 from app.formats.errors import FormatError
 from app.formats.paper import Page, Placed, paper_size
 from app.sheets.cover import Laid, cover
@@ -13,10 +16,14 @@ from geometry.curves import shift
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
+if TYPE_CHECKING:
+    from geometry.checks import Snag
 
-def pages(layout: Headstock, paper: str = "A4") -> list[Page]:
+
+def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None) -> list[Page]:
     """Cover, template, wrap paper, back paper where one is needed, hole table.
 
+    `snags` are what the checks found, for a warning on the cover; None has them looked for.
     FormatError with one sentence for a paper that is not known, a layout that has no shape to
     print, or one that is far too large for the paper.
     """
@@ -34,12 +41,18 @@ def pages(layout: Headstock, paper: str = "A4") -> list[Page]:
         number += len(tiling.tiles)
     count = number - 1 + len(tables)
     named = "" if not tables else f"page {number}" if len(tables) == 1 else f"pages {number} to {count}"
-    out = [_page(paper, width, height, layout, "Cover", 1, count, cover(layout, laid, named, window_of(width, height)))]
+    front = cover(layout, laid, named, window_of(width, height), _found(layout) if snags is None else snags)
+    out = [_page(paper, width, height, layout, "Cover", 1, count, front)]
     for one in laid:
         out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
     out += [_page(paper, width, height, layout, "Hole table", number + i, count, [Placed(table)])
             for i, table in enumerate(tables)]
     return out
+
+
+def _found(layout: Headstock) -> Sequence[Snag]:
+    from geometry.checks import check
+    return check(layout).snags
 
 
 def _page(paper: str, width: float, height: float, layout: Headstock, title: str, number: int, count: int,

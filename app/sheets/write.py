@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from app.formats.csv_out import write_csv
 from app.formats.dxf_out import write_dxf
@@ -17,14 +19,18 @@ from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
 from geometry.layout import Headstock
 
+if TYPE_CHECKING:
+    from geometry.checks import Snag
 
-def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock") -> list[Path]:
+
+def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
+                 snags: Sequence[Snag] | None = None) -> list[Path]:
     """Write template DXF and SVG, the pages as PDF and the hole table as CSV; returns their paths.
 
-    Everything is computed before the first file is written. FormatError with one sentence when the
+    `snags` as for pages(). Everything is computed before the first file is written. FormatError with one sentence when the
     layout cannot be printed or the folder cannot be written.
     """
-    printed = pages(layout, paper)
+    printed = pages(layout, paper, snags)
     template = full_template(layout)
     table = csv_rows(layout)
     out_dir = Path(out_dir)

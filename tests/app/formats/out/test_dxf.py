@@ -1,0 +1,150 @@
+"""DXF read back by GDAL (through pyogrio), which shares no code with the writer, and group by group by hand."""
+
+import math
+from collections import Counter
+
+import pyogrio
+import pytest
+import shapely
+
+from app.formats.dxf_out import LAYERS, dxf_bytes, write_dxf
+from app.formats.errors import FormatError
+from geometry.curves import Arc, Line, Path
+from geometry.drawing import STYLES, Stroke
+from geometry.drawing.shapes import chain
+from tests.app.formats.out.specimens import DRAWING, OUTLINE
+
+
+def groups(data: bytes) -> list[tuple[int, str]]:
+    lines = data.decode("utf-8").splitlines()
+    return [(int(code), value) for code, value in zip(lines[::2], lines[1::2], strict=True)]
+
+
+def entities(data: bytes) -> list[dict[int, str]]:
+    """The entities section as dictionaries of first values."""
+    pairs = groups(data)
+    start = next(i for i, pair in enumerate(pairs) if pair == (2, "ENTITIES"))
+    found: list[dict[int, str]] = []
+    for code, value in pairs[start + 1:]:
+        if (code, value) == (0, "ENDSEC"):
+            break
+        if code == 0:
+            found.append({0: value})
+        else:
+            found[-1].setdefault(code, value)
+    return found
+
+
+def header(data: bytes, name: str) -> str:
+    pairs = groups(data)
+    at = next(i for i, pair in enumerate(pairs) if pair == (9, name))
+    return pairs[at + 1][1]
+
+
+@pytest.fixture(scope="module")
+def read(tmp_path_factory):
+    """(layer, shapely geometry) of every entity, by GDAL."""
+    path = tmp_path_factory.mktemp("dxf") / "out.dxf"
+    write_dxf(DRAWING, path)
+    meta, _, shapes, columns = pyogrio.raw.read(path, columns=["Layer"])
+    assert list(meta["fields"]) == ["Layer"]
+    return [(layer, shapely.from_wkb(shape)) for layer, shape in zip(columns[0], shapes, strict=True)]
+
+
+def test_the_file_says_millimetres():
+    data = dxf_bytes(DRAWING)
+    assert header(data, "$INSUNITS").strip() == "4"
+    assert header(data, "$MEASUREMENT").strip() == "1"
+    assert header(data, "$ACADVER") == "AC1024"  # R2010
+
+
+def test_curves_are_true_entities_on_trade_layers():
+    found = Counter((e[0], e[8]) for e in entities(dxf_bytes(DRAWING)))
+    assert found["CIRCLE", "post bores"] == 1 and found["CIRCLE", "screw pilots"] == 1
+    assert found["LINE", "outline"] == 1 and found["ARC", "outline"] == 2 and found["SPLINE", "outline"] == 1
+    assert found["LINE", "wood"] == 4 and found["ARC", "wood"] == 2
+    assert found["LINE", "pricking marks"] == 2 and found["TEXT", "notes"] == 2
+
+
+def test_a_cubic_is_a_spline_of_its_own_four_points():
+    (spline,) = [e for e in entities(dxf_bytes(DRAWING)) if e[0] == "SPLINE"]
+    assert (int(spline[71]), int(spline[72]), int(spline[73])) == (3, 8, 4)
+    assert (float(spline[10]), float(spline[20])) == (20.0, 30.0)
+
+
+def test_circles_lie_where_they_are_drawn(read):
+    (circle,) = [shape for layer, shape in read if layer == "post bores"]
+    points = shapely.get_coordinates(circle)
+    radii = [math.hypot(x + 10.0, y - 20.0) for x, y in points]
+    assert radii == pytest.approx([3.25] * len(radii), abs=1e-6)
+
+
+def test_the_outline_lies_on_the_drawn_curve_and_closes(read):
+    pieces = [shape for layer, shape in read if layer == "outline"]
+    ends = Counter((round(x, 6), round(y, 6)) for piece in pieces
+                   for x, y in (piece.coords[0][:2], piece.coords[-1][:2]))
+    assert set(ends.values()) == {2} and len(ends) == 4
+    for piece in pieces:
+        for x, y in shapely.get_coordinates(piece):
+            assert OUTLINE.nearest((x, y)).distance < 1e-6
+    # GDAL draws arcs in chords of 4 degrees: their area is short by (1 - sinc) of the round part only.
+    ring = shapely.get_parts(shapely.polygonize([shapely.line_merge(shapely.union_all(
+        [shapely.set_precision(piece, 1e-7) for piece in pieces]))]))[0]
+    assert ring.area == pytest.approx(OUTLINE.area, rel=5e-4)
+
+
+def test_arcs_over_a_half_turn_keep_their_long_way(read):
+    (arc,) = [shape for layer, shape in read if layer == "axes"]
+    assert arc.length == pytest.approx(1.7 * math.pi * 5.0, rel=1e-3)
+    ends = sorted(point[:2] for point in (arc.coords[0], arc.coords[-1]))
+    wanted = sorted((5 * math.cos(a), 60 + 5 * math.sin(a)) for a in (0.3, 0.3 + 1.7 * math.pi))
+    assert ends == [pytest.approx(point, abs=1e-6) for point in wanted]
+
+
+def test_words_and_their_size_are_kept():
+    texts = {e[1]: e for e in entities(dxf_bytes(DRAWING)) if e[0] == "TEXT"}
+    assert float(texts["bass & <treble> 6.4°"][40]) == 2.0
+    assert float(texts["up"][50]) == pytest.approx(90.0)
+
+
+def test_two_exports_are_the_same_bytes():
+    assert dxf_bytes(DRAWING) == dxf_bytes(DRAWING)
+
+
+def test_an_empty_drawing_is_a_valid_file(tmp_path):
+    import ezdxf
+    write_dxf((), tmp_path / "empty.dxf")
+    assert not ezdxf.readfile(tmp_path / "empty.dxf").audit().errors
+
+
+def test_the_auditor_finds_nothing(tmp_path):
+    import ezdxf
+    write_dxf(DRAWING, tmp_path / "a.dxf")
+    audit = ezdxf.readfile(tmp_path / "a.dxf").audit()
+    assert not audit.errors and not audit.fixes
+
+
+def test_every_style_has_a_layer_of_its_own():
+    assert set(LAYERS) == set(STYLES)
+    assert len(set(LAYERS.values())) == len(LAYERS)
+
+
+def test_fine_chords_are_one_closed_polyline():
+    points = [(30 * math.cos(i / 20 * math.pi), 20 * math.sin(i / 20 * math.pi)) for i in range(40)]
+    (found,) = entities(dxf_bytes((Stroke(chain(points, closed=True), "template"),)))
+    assert found[0] == "LWPOLYLINE" and int(found[90]) == 40 and int(found[70]) == 1
+
+
+def test_arcs_that_turn_right_are_written_counter_clockwise():
+    (arc,) = entities(dxf_bytes((Stroke(Path((Arc.about((0.0, 0.0), 5.0, 1.0, -0.5),)), "axis"),)))
+    assert float(arc[50]) == pytest.approx(math.degrees(0.5)) and float(arc[51]) == pytest.approx(math.degrees(1.0))
+
+
+def test_a_full_turn_is_a_circle():
+    (found,) = entities(dxf_bytes((Stroke(Path((Arc.about((1.0, 2.0), 5.0, 0.4, 2 * math.pi),), True), "hole"),)))
+    assert found[0] == "CIRCLE"
+
+
+def test_a_place_that_cannot_be_written_is_said_in_a_sentence(tmp_path):
+    with pytest.raises(FormatError, match="cannot be written"):
+        write_dxf((Stroke(Path((Line((0, 0), (1, 0)),)), "axis"),), tmp_path / "missing" / "a.dxf")
