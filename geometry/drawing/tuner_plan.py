@@ -1,4 +1,4 @@
-"""One tuner in the opened-out view: its bores, its marks on a folded edge, its seat and button."""
+"""One tuner in the opened-out view: bores, marks on a folded edge, seat, button, post and string."""
 
 from __future__ import annotations
 
@@ -11,9 +11,10 @@ from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stro
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import chain, straight
 from geometry.errors import GeometryError
-from geometry.layout import Blank, Headstock, Loop, Pattern, Row, RowPlace, Side, Tuner
+from geometry.layout import Blank, Headstock, Loop, Nut, Pattern, Row, RowPlace, Side, String, Tuner
 from geometry.solids import Drilling, Frame, frames, holes
 from geometry.solids.side import tilt_of
+from geometry.strings import runs
 from geometry.units import format_angle
 from geometry.vectors import Vec2, Vec3
 
@@ -29,7 +30,8 @@ def tuner_marks(layout: Headstock, tuner: Tuner) -> Drawing:
     Empty when the outline gives the tuner no place to be: the checks say why.
     """
     row = layout.row(tuner.place.row) if isinstance(tuner.place, RowPlace) else None
-    return _marks(tuner, Same(layout.pattern(tuner.pattern)), row, Same(layout.outline), layout.blank)
+    return _marks(tuner, Same(layout.pattern(tuner.pattern)), row, Same(layout.outline), layout.blank, layout.nut,
+                  Same(layout.strings))
 
 
 def folded(blank: Blank, side: Side, y: float, z: float) -> Vec2:
@@ -39,15 +41,18 @@ def folded(blank: Blank, side: Side, y: float, z: float) -> Vec2:
 
 
 @lru_cache(maxsize=512)
-def _marks(tuner: Tuner, pattern: Same[Pattern], row: Row | None, outline: Same[Loop], blank: Blank) -> Drawing:
+def _marks(tuner: Tuner, pattern: Same[Pattern], row: Row | None, outline: Same[Loop], blank: Blank, nut: Nut,
+           strings: Same[tuple[String, ...]]) -> Drawing:
     alone = Headstock(name="", blank=blank, outline=outline.value, patterns=(pattern.value,),
-                      rows=() if row is None else (row,), tuners=(tuner,))
+                      rows=() if row is None else (row,), tuners=(tuner,), nut=nut, strings=strings.value)
     try:
-        frame = frames(alone)[tuner.id]
+        placed = frames(alone)
         drillings = [d for hole in holes(alone) for d in hole.drillings]
     except GeometryError:
         return ()
+    frame = placed[tuner.id]
     body = _hardware(pattern.value, frame, tuner.id)
+    body += [Stroke(straight(run.nut, run.post), "string", tuner.id) for run in runs(alone, placed)]
     if frame.mount == "face":
         return (*body, *upright_marks(drillings, tuner.id))
     return (*body, *_sideways(blank, frame, drillings, tuner.id))

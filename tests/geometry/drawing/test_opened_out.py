@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from app.formats.headstock import read
 from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke, feature_marks, opened_out, opened_out_groups
-from geometry.layout import Ear, EdgePlace, Loop, Node, Slot, StraightSlot, feature_ids
+from geometry.layout import Ear, EdgePlace, Loop, Node, Slot, StraightSlot, String, feature_ids
 from geometry.solids import holes
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
@@ -167,3 +167,24 @@ def test_a_drag_frame_is_drawn_in_time():
         opened_out(moved)
         took.append(time.perf_counter() - start)
     assert sorted(took)[7] < 0.012
+
+
+def test_a_string_runs_from_its_place_at_the_nut_to_the_tangent_of_its_post():
+    """One string lies on the centreline at the nut; it passes the post of 6.2 on its treble side at 3.1 + 0.5 mm."""
+    head = plain_head(strings=(String(id="1", diameter=1.0, course=1),))
+    front = msgspec.structs.replace(head.tuners[0], string="1", winds="treble")
+    marks = feature_marks(msgspec.structs.replace(head, tuners=(front,)), "front")
+    (run,) = [mark.path for mark in marks if mark.style == "string"]
+    assert run.start == (0.0, 0.0)
+    assert math.dist(run.end, (-28.0, 60.0)) == pytest.approx(3.6)
+    spoke = (run.end[0] + 28.0, run.end[1] - 60.0)
+    assert spoke[0] * run.end[0] + spoke[1] * run.end[1] == pytest.approx(0.0, abs=1e-9)
+    assert spoke[0] > 0  # the treble side of the post
+
+
+def test_moving_the_nut_draws_the_strings_again():
+    layout = read(DEMO)
+    wider = msgspec.structs.replace(layout, nut=msgspec.structs.replace(layout.nut, spread=42.0))
+    before, after = opened_out_groups(layout), opened_out_groups(wider)
+    assert before["treble face 1"] != after["treble face 1"]
+    assert before["outline"] is after["outline"]
