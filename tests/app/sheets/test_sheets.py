@@ -217,3 +217,11 @@ def test_nothing_is_written_when_a_page_cannot_be_made(tmp_path):
     with pytest.raises(FormatError):
         write_sheets(demo(), tmp_path / "new", "A7", snags=())
     assert not (tmp_path / "new").exists()
+
+
+def test_the_checks_are_asked_when_no_snags_are_given():
+    """A tuner in the middle of a slot spoils the work, and the cover says so."""
+    head = plain_head()
+    astray = msgspec.structs.replace(head.tuners[0], place=FreePlace(at=(17.0, 60.0)))
+    cover = words(pages(msgspec.structs.replace(head, tuners=(astray, head.tuners[1])), "A4")[0])
+    assert "Do not cut from these sheets yet" in cover
