@@ -31,8 +31,11 @@ class Found:
     on_b: np.ndarray
 
 
-def certified(a: Cylinders, b: Cylinders, first: np.ndarray) -> Found:
-    """Distances of a[i] and b[i], started from the points `first` (n, 3)."""
+def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray | None = None) -> Found:
+    """Distances of a[i] and b[i], started from the points `first` (n, 3).
+
+    With `decide` (n,) in mm each pair stops as soon as its bounds tell on which side of that number it lies.
+    """
     count = len(a)
     lower, upper = np.zeros(count), np.full(count, np.inf)
     on_a, on_b = np.array(first), np.array(first)
@@ -51,6 +54,8 @@ def certified(a: Cylinders, b: Cylinders, first: np.ndarray) -> Found:
         on_a[open_[better]], on_b[open_[better]] = p[better], q[better]
         lower[open_] = np.maximum(lower[open_], proven)
         going = (upper[open_] - lower[open_] > AGREE) & (far > TOUCHING)
+        if decide is not None:
+            going &= (lower[open_] < decide[open_]) & (upper[open_] >= decide[open_])
         if not going.any():
             break
         uphill = dots(y - p, p - before) > 0

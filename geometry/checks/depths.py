@@ -1,0 +1,85 @@
+"""Blind drillings against the thickness of the wood, and post bores that have to come through it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry.checks.items import Item, plan
+from geometry.checks.scene import Scene
+from geometry.checks.side_reach import drill_of
+from geometry.checks.snags import SPOILS, TIGHT, Snag, short
+from geometry.checks.words import both, first, mm, name, sort_of, up
+from geometry.layout.shop import Drill, Margins
+from geometry.solids.drilling import Drilling, point_length
+from geometry.tolerance import TOUCH
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every blind drilling square to the face."""
+    layout = scene.layout
+    asked = {hole.id: hole.depth for hole in layout.holes}
+    for item in scene.items:
+        if item.mount == "face":
+            yield from scene.memo.of(_tuner, item, layout.rack.drills, layout.blank.thickness, layout.margins)
+        elif item.what == "hole" and asked[item.id] is not None:
+            yield from scene.memo.of(_single, item, asked[item.id], layout.rack.drills, layout.blank.thickness,
+                                     layout.margins)
+
+
+def _tuner(item: Item, drills: tuple[Drill, ...], thickness: float, margins: Margins) -> tuple[Snag, ...]:
+    asked = {(bore.role, bore.diameter, bore.surface, item.frame.at(*bore.at)[:2]): bore.depth
+             for bore in item.pattern.bores}
+    found = []
+    for drilling in item.drillings:
+        depth = asked.get((drilling.role, drilling.diameter, drilling.surface, plan(drilling.start)))
+        if depth is not None and drilling.role != "post":
+            found += _blind(drilling, depth, drills, thickness, margins)
+    for hole in item.holes:
+        if any(d.role == "post" for d in hole.drillings):
+            found += _through(item, hole.drillings, thickness)
+    return tuple(found)
+
+
+def _single(item: Item, depth: float, drills: tuple[Drill, ...], thickness: float,
+            margins: Margins) -> tuple[Snag, ...]:
+    return tuple(_blind(item.drillings[0], depth, drills, thickness, margins))
+
+
+def _blind(drilling: Drilling, depth: float, drills: tuple[Drill, ...], thickness: float,
+           margins: Margins) -> list[Snag]:
+    """Wood left under a blind drilling. A screw or a lone hole counts to its drill's point, a counterbore to its floor."""
+    screw = sort_of(drilling) in ("screw", "pin hole")
+    needed = margins.screw_any if screw else margins.side_cover
+    point = 0.0
+    if screw or drilling.role == "hole":
+        drill = drill_of(drills, drilling)
+        point = point_length(drill) if drill is not None else 0.3 * drilling.diameter
+    measured = thickness - depth - point
+    if not short(measured, needed):
+        return []
+    side = "back" if drilling.surface == "face" else "face"
+    level = thickness if side == "back" else 0.0
+    a, b = both(measured, needed)
+    to_point = ", to the drill's point" if point else ""
+    text = (f"{first(name(drilling))} comes out of the {side} by {mm(max(0.0, -measured))} mm{to_point}."
+            if measured <= TOUCH else
+            f"{first(name(drilling))} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.")
+    return [Snag("too-deep", SPOILS if measured <= TOUCH else TIGHT, (drilling.of, side),
+                 (*plan(drilling.start), level), measured, needed, text,
+                 f"Drill it {up(needed - measured):.1f} mm less deep.")]
+
+
+def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[Snag]:
+    """Whether the drillings on the post's axis open the wood from face to back."""
+    spans = sorted((min(d.start[2], d.end[2]), max(d.start[2], d.end[2])) for d in stack)
+    level = 0.0
+    for low, high in spans:
+        if low > level + TOUCH:
+            break
+        level = max(level, high)
+    if level >= thickness - TOUCH:
+        return []
+    above = min((low for low, _ in spans if low > level + TOUCH), default=thickness)
+    return [Snag("post-not-through", SPOILS, (item.id,), (*plan(stack[0].start), level), level, thickness,
+                 f"The post bore of {item.id} leaves {mm(above - level)} mm of wood in the post's way.",
+                 "Drill it through.")]

@@ -1,0 +1,70 @@
+"""Glue lines of ears: drillings along them, and drillings across them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from geometry.checks.items import Item
+from geometry.checks.scene import Scene
+from geometry.checks.snags import NOTE, TIGHT, Snag, short
+from geometry.checks.words import listed, mm, name, up
+from geometry.layout.blank import Blank, Ear
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """A snag for every upright drilling that a glue line runs through; one note an ear for bores that cross it."""
+    blank = scene.layout.blank
+    for ear in scene.layout.ears:
+        crossing = []
+        for item in scene.items:
+            yield from scene.memo.of(_along, item, ear, blank)
+            if scene.memo.of(_across, item, ear, blank):
+                crossing.append(item.id)
+        if crossing:
+            yield Snag("glue-line-crossed", NOTE, (ear.id, *crossing),
+                       (line_x(ear, blank), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
+                       f"The glue line of {ear.id} is crossed by the bores of {listed(crossing)}.",
+                       f"Glue on {ear.id} before these are drilled, and let the glue cure.")
+
+
+def line_x(ear: Ear, blank: Blank) -> float:
+    """x of an ear's glue line, mm."""
+    inwards = -1.0 if ear.side == "treble" else 1.0
+    return blank.edge_x(ear.side) + inwards * ear.width
+
+
+def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
+    """Drillings square to the face that touch the glue line."""
+    x = line_x(ear, blank)
+    low, high = sorted((ear.start, ear.end))
+    found = []
+    for i in item.upright.tolist():
+        drilling = item.drillings[i]
+        cx, cy = drilling.start[:2]
+        beyond = max(low - cy, 0.0, cy - high)
+        measured = math.hypot(cx - x, beyond) - drilling.radius
+        if not short(measured, 0.0):
+            continue
+        away = 1.0 if cx >= x else -1.0
+        found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
+                          measured, 0.0, f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
+                          f"Move {item.id} {up(-measured):.1f} mm to the {'treble' if away > 0 else 'bass'} side, "
+                          f"or make {ear.id} wider or narrower by that.",
+                          move=None if item.held else (item.id, (away * up(-measured), 0.0))))
+    return tuple(found)
+
+
+def _across(item: Item, ear: Ear, blank: Blank) -> bool:
+    """Whether a drilling from the side crosses the glue line."""
+    x = line_x(ear, blank)
+    low, high = sorted((ear.start, ear.end))
+    for drilling in item.drillings:
+        if drilling.upright:
+            continue
+        a, b = (drilling.mark or drilling.start), drilling.end
+        if (a[0] - x) * (b[0] - x) < 0:
+            y = a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0])
+            if low <= y <= high:
+                return True
+    return False

@@ -1,0 +1,137 @@
+"""Every two drillings that can meet: true distance in space between flat-ended cylinders.
+
+Drillings of one hole share an axis and are meant to meet. A locating pin may
+stand inside a wider through bore that is drilled later, and a single hole may
+share the axis of another bore. Of two holes only the worst pair of drillings is told.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.checks.items import Item, plan
+from geometry.checks.kinds import pair_kind
+from geometry.checks.moves import middle, way_clear
+from geometry.checks.scene import Scene
+from geometry.checks.snags import Snag, grade
+from geometry.checks.words import gap_text, name, sort_of
+from geometry.layout.shop import Margins
+from geometry.solids.cylinders import Cylinders
+from geometry.solids.distance import gaps
+from geometry.solids.drilling import Drilling
+from geometry.tolerance import TOUCH
+
+_FIRST_TO_MOVE = {"pin": 0, "hole": 1, "tuner": 2}
+
+
+def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
+    """Wood wanted between two drillings, mm."""
+    sorts = {sort_of(one), sort_of(two)}
+    if "locating pin" in sorts:
+        return margins.pin_any
+    return margins.screw_any if sorts & {"screw", "pin hole"} else margins.bore_bore
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of all pairs of holes; only pairs of which a feature changed are measured again."""
+    items = [item for item in scene.items if item.drillings]
+    if not items:
+        return
+    margins = scene.layout.margins
+    reach = max(margins.bore_bore, margins.screw_any, margins.pin_any)
+    low, high = np.array([i.low for i in items]), np.array([i.high for i in items])
+    apart = np.maximum(low[:, None] - high[None], low[None] - high[:, None]).max(axis=2)
+    near = np.argwhere(np.triu(apart <= reach))
+    rows = [(items[i], items[k], margins) for i, k in near.tolist()]
+    for found in scene.memo.many(_measure, rows):
+        yield from found
+
+
+def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:
+    """Snags of each (item, item, margins); an item may be paired with itself."""
+    left: list[int] = []
+    right: list[int] = []
+    needed: list[float] = []
+    owner: list[tuple[int, int, int]] = []
+    solids: list[Cylinders] = []
+    offset = 0
+    for row, (one, two, margins) in enumerate(rows):
+        solids += [one.solids, two.solids]
+        second = offset + len(one.drillings)
+        for i, a in enumerate(one.drillings):
+            for k, b in enumerate(two.drillings):
+                if one is two and (k <= i or one.hole_of[i] == two.hole_of[k]) or _meant(a, b):
+                    continue
+                left.append(offset + i)
+                right.append(second + k)
+                needed.append(wanted(a, b, margins))
+                owner.append((row, i, k))
+        offset = second + len(two.drillings)
+    out: list[list[Snag]] = [[] for _ in rows]
+    if left:
+        together = Cylinders.joined(solids)
+        wish = np.array(needed)
+        measured = gaps(together.pick(np.array(left)), together.pick(np.array(right)), wish)
+        worst: dict[tuple[int, int, int], int] = {}
+        for at in np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH)).tolist():
+            row, i, k = owner[at]
+            holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
+            if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
+                worst[holes] = at
+        for at in worst.values():
+            row, i, k = owner[at]
+            out[row].append(_snag(*rows[row], i, k, float(measured.distance[at]), needed[at],
+                                  measured.on_a[at], measured.on_b[at]))
+    return [tuple(found) for found in out]
+
+
+def _missing(measured, wish: np.ndarray, at: int) -> float:
+    return float(wish[at] - measured.distance[at])
+
+
+def _meant(a: Drilling, b: Drilling) -> bool:
+    """Whether two upright drillings are meant to share wood: a pin in a later bore, a hole stacked on another."""
+    if not (a.upright and b.upright) or a.of == b.of:
+        return False
+    apart = v.distance(plan(a.start), plan(b.start))
+    for one, two in ((a, b), (b, a)):
+        if one.role == "locating" and two.through and apart + one.radius <= two.radius + TOUCH:
+            return True
+        if one.role == "hole" and apart <= TOUCH:
+            return True
+    return False
+
+
+def _snag(one: Item, two: Item, margins: Margins, i: int, k: int, measured: float, needed: float,
+          on_a: np.ndarray, on_b: np.ndarray) -> Snag:
+    a, b = one.drillings[i], two.drillings[k]
+    where = tuple(float(c) for c in (on_a + on_b) / 2)
+    between = (one.id,) if one is two else (one.id, two.id)
+    text = gap_text(name(a), name(b), measured, needed)
+    cure, move = _cure(one, two, margins, i, k, on_a - on_b)
+    return Snag(pair_kind(sort_of(a), sort_of(b)), grade(measured), between, where, measured, needed, text, cure,
+                move=move)
+
+
+def _cure(one: Item, two: Item, margins: Margins, i: int, k: int, push: np.ndarray):
+    if one is two:
+        return (f"Set these two farther apart in the pattern {one.pattern.id}, "
+                "or choose hardware with room between them."), None
+    table = np.array([[wanted(a, b, margins) if not _meant(a, b) else -1e9 for b in two.drillings]
+                      for a in one.drillings])
+    choices = sorted([(one, two, table, (float(push[0]), float(push[1]))),
+                      (two, one, table.T, (-float(push[0]), -float(push[1])))],
+                     key=lambda c: (_FIRST_TO_MOVE[c[0].what], c[0].mount == "face"))
+    for mover, other, needed, way in choices:
+        if v.norm(way) < 1e-6:
+            way = v.sub(middle(mover), middle(other))
+        found = way_clear(mover, mover.solids, other.solids, needed, way)
+        if found is not None:
+            return found[0], (mover.id, found[1])
+    if one.held and two.held:
+        return f"Both {one.id} and {two.id} are held: let one of them go.", None
+    a, b = one.drillings[i], two.drillings[k]
+    return f"No single move clears {name(a)} of {two.id}: move both, or choose a slimmer {sort_of(b)}.", None

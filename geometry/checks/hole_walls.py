@@ -1,0 +1,171 @@
+"""Drillings square to the face against the slots and the outline, on the exact curves.
+
+A slot's wall stands from the face to the slot's bottom; a drilling that ends
+above or below that is measured round the corner. The outline stands full height.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.checks.items import Item, plan
+from geometry.checks.kinds import outline_kind, slot_kind
+from geometry.checks.moves import rounded_out
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import OUTLINE, Snag, grade, short
+from geometry.checks.words import both, first, gap_text, mm, name, sort_of, toward
+from geometry.layout.shop import Margins
+from geometry.solids.drilling import Drilling
+from geometry.solids.walls import Wall
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2
+
+_ROUNDS = 6
+
+
+def wanted_to_slot(drilling: Drilling, margins: Margins) -> float:
+    """Wood wanted between a drilling and a slot's wall, mm."""
+    return {"screw": margins.screw_any, "pin hole": margins.screw_any,
+            "locating pin": margins.pin_any}.get(sort_of(drilling), margins.bore_slot)
+
+
+def wanted_to_outline(drilling: Drilling, margins: Margins) -> float:
+    """Wood wanted between a drilling and the outline, mm."""
+    return {"screw": margins.screw_outline, "pin hole": margins.screw_outline,
+            "locating pin": margins.pin_any}.get(sort_of(drilling), margins.bore_outline)
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every upright drilling with every slot and with the outline."""
+    rows = [(item, scene.outline, scene.openings, scene.layout.margins)
+            for item in scene.items if len(item.upright)]
+    for found in scene.memo.many(_measure, rows):
+        yield from found
+
+
+def _measure(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -> list[tuple[Snag, ...]]:
+    outline, openings, margins = rows[0][1:]
+    centres = np.concatenate([item.solids.start[item.upright][:, :2] for item, *_ in rows])
+    quick = [outline.about(centres)] + [opening.wall.about(centres) for opening in openings]
+    out: list[tuple[Snag, ...]] = []
+    at = 0
+    for item, *_ in rows:
+        found: list[Snag] = []
+        here = slice(at, at + len(item.upright))
+        at = here.stop
+        found += _worst(item, [_at_outline(item.drillings[i], outline, float(rough), margins)
+                               for i, rough in zip(item.upright.tolist(), quick[0][here], strict=True)])
+        for opening, roughs in zip(openings, quick[1:], strict=True):
+            found += _worst(item, [_at_slot(item.drillings[i], opening, float(rough), margins)
+                                   for i, rough in zip(item.upright.tolist(), roughs[here], strict=True)])
+        out.append(tuple(_with_cure(item, snag, outline, openings, margins) for snag in found))
+    return out
+
+
+def _worst(item: Item, found: list[Snag | None]) -> list[Snag]:
+    """Of each hole only the drilling that misses most."""
+    best: dict[int, Snag] = {}
+    for i, snag in zip(item.upright.tolist(), found, strict=True):
+        hole = item.hole_of[i]
+        if snag is not None and (hole not in best or
+                                 snag.needed - snag.measured > best[hole].needed - best[hole].measured):
+            best[hole] = snag
+    return list(best.values())
+
+
+def _at_outline(drilling: Drilling, outline: Wall, rough: float, margins: Margins) -> Snag | None:
+    needed = wanted_to_outline(drilling, margins)
+    pin = drilling.role == "locating"
+    if (abs(rough) if pin else rough) - drilling.radius >= needed + 2 * FLAT:
+        return None
+    centre = plan(drilling.start)
+    inside = outline.inside(centre)
+    measured = (abs(inside) if pin else inside) - drilling.radius
+    if not short(measured, needed):
+        return None
+    called = first(name(drilling))
+    if inside <= -drilling.radius and not pin:
+        text = f"{called} lies outside the outline, {mm(-inside)} mm from it to the middle."
+    elif measured < 0 and pin:
+        text = f"{called} is cut by the outline: put it at least {mm(needed)} mm inside or outside it."
+    elif measured < 0:
+        text = f"{called} breaks out of the outline by {mm(-measured)} mm; {mm(needed)} mm of wood wanted."
+    else:
+        a, b = both(measured, needed)
+        text = f"{called} leaves {a} mm of wood to the outline; {b} mm wanted."
+    foot = outline.foot(centre)
+    where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
+    return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
+                text, "")
+
+
+def _at_slot(drilling: Drilling, opening: Opening, rough: float, margins: Margins) -> Snag | None:
+    needed = wanted_to_slot(drilling, margins)
+    above = max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth)
+    if math.hypot(max(0.0, -rough - drilling.radius - 2 * FLAT), above) >= needed:
+        return None
+    centre = plan(drilling.start)
+    aside = -opening.wall.inside(centre) - drilling.radius
+    measured = slot_gap(aside, above)
+    if not short(measured, needed):
+        return None
+    foot = opening.wall.foot(centre)
+    level = min(drilling.start[2], drilling.end[2]) if above else (drilling.start[2] + drilling.end[2]) / 2
+    return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
+                (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
+                gap_text(name(drilling), f"wall of {opening.id}", measured, needed), "")
+
+
+def slot_gap(aside: float, above: float) -> float:
+    """Gap in mm from the gap in plan (negative: overlap) and the wood between the slot's bottom and the drilling."""
+    if above > 0:
+        return math.hypot(max(0.0, aside), above)
+    return aside
+
+
+def _rim(drilling: Drilling, toward_: Vec2) -> Vec2:
+    centre = plan(drilling.start)
+    return v.along(centre, v.unit(v.sub(toward_, centre)), drilling.radius)
+
+
+def _with_cure(item: Item, snag: Snag, outline: Wall, openings: tuple[Opening, ...], margins: Margins) -> Snag:
+    """The snag with the least move away from its wall, tried on the exact curve with every drilling of the item."""
+    if item.held:
+        return replace(snag, cure=f"{item.id} is held: let it go, or reshape the {snag.between[1]}.")
+    opening = None if snag.between[1] == OUTLINE else next(o for o in openings if o.id == snag.between[1])
+    uprights = [item.drillings[i] for i in item.upright.tolist()]
+    shift = (0.0, 0.0)
+    for _ in range(_ROUNDS):
+        push = max((_lacking(d, shift, outline, opening, margins) for d in uprights), key=v.norm)
+        if v.norm(push) <= TOUCH:
+            return replace(snag, cure=f"Move {item.id} {toward(shift)}.", move=(item.id, shift))
+        shift = rounded_out(v.add(shift, push))
+    return replace(snag, cure=f"No single move clears it: reshape the {snag.between[1]} or choose other hardware.")
+
+
+def _lacking(drilling: Drilling, shift: Vec2, outline: Wall, opening: Opening | None, margins: Margins) -> Vec2:
+    """The plan move that the drilling, already shifted, still needs to be clear of the outline or of a slot."""
+    wall = outline if opening is None else opening.wall
+    centre = v.add(plan(drilling.start), shift)
+    foot = wall.foot(centre)
+    away = v.sub(centre, foot.point)
+    inside = wall.inside(centre)
+    if v.norm(away) < 1e-9:
+        # On the wall itself: leave to the side where the drilling belongs, in the outline or out of the slot.
+        away, keep = v.left(foot.tangent) if opening is None else v.right(foot.tangent), 1.0
+    elif opening is None:
+        keep = 1.0 if inside > 0 or drilling.role == "locating" else -1.0
+    else:
+        keep = 1.0 if inside < 0 else -1.0
+    has = keep * foot.distance - drilling.radius
+    if opening is None:
+        needed = wanted_to_outline(drilling, margins)
+    else:
+        has = slot_gap(has, max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth))
+        needed = wanted_to_slot(drilling, margins)
+    return v.scale(v.unit(away), keep * (needed - has)) if short(has, needed) else (0.0, 0.0)

@@ -1,0 +1,62 @@
+"""The one entry point: check a layout whole, or again and again while it is edited."""
+
+from __future__ import annotations
+
+from geometry.checks import (
+    buttons,
+    depths,
+    glue,
+    hole_pairs,
+    hole_walls,
+    pins,
+    rack,
+    router,
+    seats,
+    shape,
+    side_marks,
+    side_outline,
+    side_reach,
+    side_walls,
+    slots,
+    string_angles,
+)
+from geometry.checks.memo import Memo
+from geometry.checks.scene import scene_of
+from geometry.checks.snags import CheckResult, Snag, count, in_order
+from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
+
+FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outline, side_reach, side_marks, seats,
+            buttons, pins, glue, router, rack, string_angles)
+"""Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
+
+
+def check(layout: Headstock) -> CheckResult:
+    """All snags of a layout, worst first, with its holes and counts. Never raises for a layout that validate() accepts."""
+    return LiveCheck().check(layout)
+
+
+class LiveCheck:
+    """Checks one layout after another, measuring again only what changed since the last.
+
+    The result is that of check() to the last bit: what is remembered are results
+    of pure functions, by the identity of the parts of the layout that they read.
+    """
+
+    def __init__(self) -> None:
+        self._memo = Memo()
+
+    def check(self, layout: Headstock) -> CheckResult:
+        """As check(layout)."""
+        self._memo.new_round()
+        try:
+            scene = scene_of(layout, self._memo)
+        except GeometryError as error:
+            lost = Snag("no-place", "spoils the work", ("outline",), (0.0, 0.0, 0.0), None, None,
+                        f"The outline cannot be used: {error}", "Draw the outline again.")
+            return CheckResult((lost,), (), count(()))
+        found: list[Snag] = []
+        for family in FAMILIES:
+            found.extend(family.snags(scene))
+        holes = tuple(hole for item in scene.items for hole in item.holes)
+        return CheckResult(in_order(found), holes, count(holes))

@@ -1,0 +1,44 @@
+"""Locating pins: enough of them, and in the wood of the blank."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry.checks.items import Item, plan
+from geometry.checks.moves import rounded_out
+from geometry.checks.scene import Scene
+from geometry.checks.snags import BLANK, NOTE, TEMPLATE, Snag, grade, short
+from geometry.checks.words import both, mm, toward
+from geometry.layout.blank import Blank
+from geometry.layout.shop import Margins
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of the locating pins with the blank; a note when there are fewer than two and a slot to rout."""
+    layout = scene.layout
+    for item in scene.items:
+        if item.what == "pin":
+            yield from scene.memo.of(_in_blank, item, layout.blank, layout.margins)
+    if layout.slots and len(layout.pins) < 2:
+        said = "There is only one locating pin." if layout.pins else "There are no locating pins."
+        yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,), (0.0, layout.blank.tip / 2, 0.0),
+                   None, None, f"{said} Two bring the template back to the same place.",
+                   "Set two pins on the centreline, as far apart as the wood allows.")
+
+
+def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+    pin = item.drillings[0]
+    x, y = plan(pin.start)
+    sides = ((x + blank.bass, (1.0, 0.0)), (blank.treble - x, (-1.0, 0.0)),
+             (y + blank.behind, (0.0, 1.0)), (blank.tip - y, (0.0, -1.0)))
+    measured = min(distance for distance, _ in sides) - pin.radius
+    needed = margins.pin_any
+    if not short(measured, needed):
+        return ()
+    lacking = [(max(0.0, needed + pin.radius - distance), way) for distance, way in sides]
+    shift = rounded_out((sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking)))
+    a, b = both(measured, needed)
+    text = (f"The hole of locating pin {item.id} leaves the blank by {mm(-measured)} mm." if measured < 0 else
+            f"The hole of locating pin {item.id} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.")
+    return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
+                 f"Move {item.id} {toward(shift)}.", move=(item.id, shift)),)

@@ -1,0 +1,83 @@
+"""The chosen bit and its follower against every slot."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
+from geometry.checks.words import both, first, mm
+from geometry.errors import GeometryError
+from geometry.layout.slots import StraightSlot
+from geometry.routing.fit import enters, narrowest, reach, template_spill, wood_left
+from geometry.routing.follower import Follower, follower_of
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of the template's bit with every slot."""
+    layout = scene.layout
+    if not scene.openings:
+        return
+    chosen = layout.template
+    bit = next((b for b in layout.rack.bits if b.id == chosen.bit), None)
+    if bit is None:
+        yield Snag("no-bit", NOTE, (TEMPLATE,), (0.0, 0.0, 0.0), None, None,
+                   "No bit is chosen for the template, so its size is unknown.", "Choose a bit of the rack.")
+        return
+    bush = next((b for b in layout.rack.bushes if b.id == chosen.bush), None)
+    try:
+        guide = scene.memo.of(follower_of, bit, bush)
+    except GeometryError as error:
+        yield Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
+                   "Choose another bit or guide bush.")
+        return
+    for opening in scene.openings:
+        yield from scene.memo.of(_entering, opening, guide)
+        yield from scene.memo.of(_reaching, opening, guide, chosen.thickness, layout.blank.thickness)
+
+
+def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
+    cutter = guide.bit.cutter
+    straight = isinstance(opening.slot.shape, StraightSlot)
+    if not straight and opening.wall.crossing is not None:
+        return ()
+    area = opening.wall.area
+    places = enters(opening.slot, area, cutter)
+    where = area.representative_point()
+    if places != 1:
+        width = narrowest(opening.slot)
+        a, b = both(width, cutter)
+        text = (f"The {cutter:g} mm cutter does not enter {opening.id}, which is {a} mm wide." if places == 0 else
+                f"The {cutter:g} mm cutter does not pass the neck of {opening.id}, which is {a} mm wide.")
+        return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
+                     f"Choose a bit of {mm(width)} mm or less, or make {opening.id} {b} mm wide."),)
+    if straight:
+        return ()
+    found = []
+    spill = template_spill(area, guide)
+    if spill is not None:
+        size, place = spill
+        found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), size, 0.0,
+                          f"The template cannot hold a tongue of wood in {opening.id}: {mm(size)} mm2 of it would be cut.",
+                          "Choose a follower nearer the cutter's size, or make the tongue wider.", "mm2"))
+    left = wood_left(opening.slot, area, cutter)
+    if left is not None:
+        at = first(opening.id)
+        found.append(Snag("wood-left", NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
+                          f"{at} keeps {mm(left.area)} mm2 of wood in corners tighter than the {cutter:g} mm cutter, "
+                          f"up to {mm(left.depth)} mm deep.", "Pare it by hand, or choose a slimmer bit.", "mm2"))
+    return tuple(found)
+
+
+def _reaching(opening: Opening, guide: Follower, template: float, thickness: float) -> tuple[Snag, ...]:
+    depth = min(opening.depth, thickness)
+    measured = reach(guide, template)
+    if not short(measured, depth):
+        return ()
+    place = opening.wall.area.representative_point()
+    a, b = both(max(0.0, measured), depth)
+    cure = ("Turn the template over on its pins and finish from the back, or choose a longer bit."
+            if opening.depth >= thickness else "Choose a longer bit or a thinner template.")
+    return (Snag("bit-too-short", NOTE if opening.depth >= thickness else TIGHT, (opening.id, TEMPLATE),
+                 (place.x, place.y, depth), measured, depth,
+                 f"The {guide.bit.cutter:g} mm bit reaches {a} of {b} mm in {opening.id}.", cure),)

@@ -1,0 +1,75 @@
+"""A layout as the checks see it: everything derived once, unchanged parts taken from last time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.checks.items import Item, hole_item, pin_item, tuner_item
+from geometry.checks.memo import Memo, together
+from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
+from geometry.layout.outline import Loop, loop_path
+from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.layout.tuners import RowPlace
+from geometry.solids.walls import Wall
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Opening:
+    """A slot and its wall."""
+
+    id: str
+    slot: Slot
+    wall: Wall
+
+    @property
+    def depth(self) -> float:
+        """mm from the face; infinite for a through slot."""
+        return float("inf") if self.slot.depth is None else self.slot.depth
+
+    @property
+    def width(self) -> float | None:
+        """mm between the walls of a straight slot, None for a drawn one."""
+        return self.slot.shape.width if isinstance(self.slot.shape, StraightSlot) else None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Scene:
+    """What every check starts from. `broken` lists (feature, sentence) for shapes that make no sense."""
+
+    layout: Headstock
+    outline: Wall
+    openings: tuple[Opening, ...]
+    items: tuple[Item, ...]
+    broken: tuple[tuple[str, str], ...]
+    memo: Memo
+
+
+def scene_of(layout: Headstock, memo: Memo) -> Scene:
+    """The scene of a layout. GeometryError only when the outline has no length at all."""
+    outline = memo.of(outline_wall, layout.outline)
+    made = [(slot.id, memo.of(_opening, slot)) for slot in layout.slots]
+    openings = memo.of(together, *[opening for _, opening in made if isinstance(opening, Opening)])
+    broken = [(id, trouble) for id, trouble in made if isinstance(trouble, str)]
+    rows = {row.id: row for row in layout.rows}
+    patterns = {pattern.id: pattern for pattern in layout.patterns}
+    items = []
+    for tuner in layout.tuners:
+        row = rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None
+        items.append(memo.of(tuner_item, tuner, patterns[tuner.pattern], row, layout.outline, layout.blank))
+    items += [memo.of(hole_item, hole, layout.outline, layout.blank) for hole in layout.holes]
+    items += [memo.of(pin_item, pin, layout.outline, layout.blank) for pin in layout.pins]
+    broken += [(item.id, item.trouble) for item in items if item.trouble]
+    return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken), memo)
+
+
+def outline_wall(loop: Loop) -> Wall:
+    """The wall of an outline."""
+    return Wall(loop_path(loop).counter_clockwise())
+
+
+def _opening(slot: Slot) -> Opening | str:
+    try:
+        return Opening(slot.id, slot, Wall(slot_path(slot)))
+    except GeometryError as error:
+        return str(error)

@@ -1,0 +1,228 @@
+"""Plates and bodies where they land: wood under all of them, and room beside each other."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import combinations
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.checks.items import Item, plan
+from geometry.checks.moves import rounded_out
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
+from geometry.checks.words import both, mm, toward, up
+from geometry.curves import Line, Path
+from geometry.layout.edges import edge
+from geometry.layout.shop import Margins
+from geometry.solids.side import plate_gap
+from geometry.solids.walls import Wall
+from geometry.tolerance import FLAT
+from geometry.vectors import Vec2
+
+ROCK = 0.3
+"""mm by which a plate may rock before it is worth a note (common practice, no source)"""
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every plate with the wood and with its neighbours."""
+    layout = scene.layout
+    placed = [item for item in scene.items if item.plate]
+    for item in placed:
+        if item.mount == "face":
+            yield from scene.memo.of(_on_back, item, scene.outline, layout.margins)
+            for opening in scene.openings:
+                if opening.depth >= layout.blank.thickness:
+                    yield from scene.memo.of(_over_slot, item, opening)
+        else:
+            length = edge(layout.outline, item.frame.side).length
+            yield from scene.memo.of(_on_edge, item, length, layout.blank.thickness, layout.margins)
+    for one, two in combinations(placed, 2):
+        if one.mount == two.mount and _may_meet(one, two, layout.margins.seat_gap):
+            measure = _backs if one.mount == "face" else _edges
+            yield from scene.memo.of(measure, one, two, layout.margins)
+
+
+def _may_meet(one: Item, two: Item, gap: float) -> bool:
+    if one.mount == "side" and one.frame.side != two.frame.side:
+        return False
+    reach = _radius(one) + _radius(two) + gap
+    return v.distance(plan(one.frame.origin), plan(two.frame.origin)) <= reach
+
+
+def _radius(item: Item) -> float:
+    seat = item.pattern.seat
+    return float(np.hypot(max(seat.before, seat.behind), seat.across / 2))
+
+
+def _shape(item: Item, shift: Vec2 = (0.0, 0.0)) -> Wall:
+    corners = [v.add(plan(c), shift) for c in item.plate]
+    return Wall(Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True))
+
+
+# ---- face mount: on the back ------------------------------------------------
+def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+    needed = margins.seat_overhang
+    shape = _shape(item)
+    if (shapely.covers(outline.area, shape.area)
+            and shapely.distance(outline.line, shape.area) - FLAT >= needed):
+        return ()
+    measured, where, push = _inside(shape, outline, needed)
+    if not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    text = (f"The plate of {item.id} overhangs the outline by {mm(-measured)} mm." if measured < 0 else
+            f"The plate of {item.id} lies {a} mm from the outline; {b} mm wanted.")
+    shift = (0.0, 0.0)
+    for _ in range(6):
+        shift = rounded_out(v.add(shift, push))
+        left, _, push = _inside(_shape(item, shift), outline, needed)
+        if not short(left, needed):
+            break
+    else:
+        shift = None
+    if item.held or shift is None:
+        cure, move = "Choose a smaller plate, or widen the outline there.", None
+    else:
+        cure, move = f"Move {item.id} {toward(shift)}.", (item.id, shift)
+    return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text, cure,
+                 move=move),)
+
+
+def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec2]:
+    """(how far the outline lies outside a plate, negative by the overhang; where; the move that it lacks)."""
+    if shapely.covers(outline.area, shape.area):
+        measured, p, q = outline.to(shape)
+        return measured, v.middle(p, q), v.scale(v.unit(v.sub(q, p)), max(0.0, needed - measured))
+    corners = [tuple(c) for c in shape.points[:-1].tolist()]
+    depths = [outline.inside(c) for c in corners]
+    i = min(range(len(corners)), key=depths.__getitem__)
+    into = shape.about(outline.points)
+    k = int(into.argmax())
+    if into[k] > -depths[i]:
+        # A hollow of the outline runs under the plate between its corners.
+        notch = (float(outline.points[k, 0]), float(outline.points[k, 1]))
+        away = v.sub(v.middle(shape.points[0].tolist(), shape.points[2].tolist()), notch)
+        return -float(into[k]), notch, v.scale(v.unit(away), needed + float(into[k]))
+    foot = outline.foot(corners[i])
+    back = v.sub(foot.point, corners[i])
+    if v.norm(back) < 1e-9:
+        back = v.left(foot.tangent)
+    return depths[i], corners[i], v.scale(v.unit(back), needed - depths[i])
+
+
+def _over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
+    shape = _shape(item)
+    shared = shapely.intersection(shape.area, opening.wall.area)
+    if shared.area <= 1e-6:
+        return ()
+    depth = max(float(opening.wall.about(shape.points).max()), float(shape.about(opening.wall.points).max()), 2e-6)
+    place = shared.representative_point()
+    return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
+                 f"The plate of {item.id} reaches {mm(depth)} mm over {opening.id}.",
+                 f"Move {item.id} {up(depth):.1f} mm away from {opening.id}, or choose a smaller plate."),)
+
+
+def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
+    a, b = _shape(one), _shape(two)
+    needed = margins.seat_gap
+    measured, way = _apart(a.points[:-1], b.points[:-1])
+    if not short(measured, needed):
+        return ()
+    joint = shapely.shortest_line(a.area, b.area)
+    where = joint.interpolate(0.5, normalized=True)
+    mover, sign = (two, -1.0) if not two.held else (one, 1.0)
+    shift = rounded_out(v.scale(way, sign * (needed - measured)))
+    cure, move = f"Move {mover.id} {toward(shift)}.", (mover.id, shift)
+    if mover.held:
+        cure, move = f"Both {one.id} and {two.id} are held: let one of them go.", None
+    return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.plate[0][2]), measured,
+                 needed, _beside(one, two, measured, needed), cure, move=move),)
+
+
+def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
+    """(gap of two convex polygons, negative by the least overlap; unit direction from b to a).
+
+    Overlap by separating axes; the gap itself between the nearest points.
+    """
+    best, way = -np.inf, (1.0, 0.0)
+    for polygon in (a, b):
+        sides = np.roll(polygon, -1, axis=0) - polygon
+        for x, y in sides.tolist():
+            n = np.array(v.unit((-y, x)))
+            for sign in (1.0, -1.0):
+                gap = float((a @ (n * sign)).min() - (b @ (n * sign)).max())
+                if gap > best:
+                    best, way = gap, (float(n[0] * sign), float(n[1] * sign))
+    if best > 0:
+        joint = shapely.shortest_line(shapely.Polygon(b), shapely.Polygon(a))
+        p, q = joint.coords[:]
+        return joint.length, v.unit(v.sub(q, p))
+    return best, way
+
+
+def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
+    a, b = both(measured, needed)
+    return (f"The plates of {one.id} and {two.id} overlap by {mm(-measured)} mm." if measured < 0 else
+            f"The plates of {one.id} and {two.id} lie {a} mm apart; {b} mm wanted.")
+
+
+# ---- side mount: on the edge ------------------------------------------------
+def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+    """A plate on the edge: within the thickness, within the edge's length, and flat enough."""
+    seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
+    needed = margins.seat_overhang
+    found = []
+    for side, measured, level in (("face", z - seat.across / 2, 0.0), ("back", thickness - z - seat.across / 2, thickness)):
+        if short(measured, needed):
+            a, b = both(measured, needed)
+            text = (f"The plate of {item.id} stands {mm(-measured)} mm over the {side}." if measured < 0 else
+                    f"The plate of {item.id} lies {a} mm from the {side}; {b} mm wanted.")
+            found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
+                              f"Set the axis {up(needed - measured):.1f} mm {'deeper' if side == 'face' else 'higher'}, "
+                              "or choose a narrower plate."))
+    for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
+        if short(measured, 0.0):
+            lacking = up(-measured)
+            found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
+                              f"The plate of {item.id} runs {mm(-measured)} mm past the {end} end of the edge.",
+                              f"Slide {item.id} {lacking:.1f} mm to the {'tip' if end == 'nut' else 'nut'}."))
+    rock = plate_gap(seat.before + seat.behind, foot.curvature)
+    if rock > ROCK:
+        said = "rocks on" if foot.curvature > 0 else "bridges"
+        found.append(Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK,
+                          f"The plate of {item.id} {said} the curved edge by {mm(rock)} mm.",
+                          f"Cut a flat {mm(rock)} mm deep for it, or slide it to where the edge is straighter."))
+    return tuple(found)
+
+
+def _edges(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
+    """Two plates on one edge: the gap along it, or above each other."""
+    needed = margins.seat_gap
+    first_, second = sorted((one, two), key=lambda i: i.frame.seat.along)
+    over = abs(one.frame.origin[2] - two.frame.origin[2]) - (one.pattern.seat.across + two.pattern.seat.across) / 2
+    a, b = _stretch(first_), _stretch(second)
+    along = float(shapely.distance(a, b))
+    if along < 1e-9:
+        gap = (second.frame.seat.along - second.pattern.seat.behind
+               - first_.frame.seat.along - first_.pattern.seat.before)
+        along = min(gap, 0.0)
+    measured = float(np.hypot(max(0.0, over), max(0.0, along))) if over > 0 or along > 0 else max(over, along)
+    if not short(measured, needed):
+        return ()
+    lacking = up(needed - measured)
+    where = shapely.shortest_line(a, b).interpolate(0.5, normalized=True)
+    if not second.held:
+        cure = f"Slide {second.id} {lacking:.1f} mm to the tip."
+    elif not first_.held:
+        cure = f"Slide {first_.id} {lacking:.1f} mm to the nut."
+    else:
+        cure = f"Both {one.id} and {two.id} are held: let one of them go."
+    return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.frame.origin[2]), measured,
+                 needed, _beside(one, two, measured, needed), cure),)
+
+
+def _stretch(item: Item) -> shapely.LineString:
+    return shapely.LineString([plan(item.plate[0]), plan(item.plate[2])])

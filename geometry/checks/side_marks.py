@@ -1,0 +1,84 @@
+"""Where a side bore starts on the square edge of the blank, and how the table is set for it."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from geometry.checks.items import Item
+from geometry.checks.scene import Scene
+from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.words import both, listed, mm, up
+from geometry.layout.blank import Blank
+from geometry.layout.shop import DrillPress, Margins
+from geometry.solids.side import tilt_of
+
+_SAME_TILT = math.radians(0.05)
+_SAME_DEPTH = 1e-6
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags and notes of every side bore's mark and tilt, and the tilts that opposite bores share."""
+    layout = scene.layout
+    sides = [item for item in scene.items if item.mount == "side" and item.post() is not None]
+    for item in sides:
+        yield from scene.memo.of(_mark, item, layout.blank, layout.margins)
+        yield from scene.memo.of(_tilt, item, layout.margins.skate_angle, layout.rack.press)
+    yield from _shared(sides, layout.blank.thickness)
+
+
+def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+    """The mark has to lie on the square edge, with wood to either side of the drill."""
+    bore = item.post()
+    if bore.mark is None:
+        return (Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, None, None,
+                     f"The axis of {item.id} never meets the {item.frame.side} square edge.",
+                     f"Slide {item.id} to where the outline runs along the blank."),)
+    measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - bore.radius
+    found = []
+    if short(measured, margins.blank_edge):
+        a, b = both(measured, margins.blank_edge)
+        end = "tip" if blank.tip - bore.mark[1] < bore.mark[1] + blank.behind else "nut"
+        text = (f"The mark for {item.id} misses the square edge by {mm(-measured)} mm at the {end} end." if measured < 0
+                else f"The mark for {item.id} lies {a} mm from the {end} end of the blank; {b} mm wanted.")
+        found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
+                          f"Leave the blank {up(margins.blank_edge - measured):.1f} mm longer at the {end} end."))
+    waste = bore.stop - bore.depth
+    if waste < -1e-6:
+        found.append(Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, waste, 0.0,
+                          f"The seat of {item.id} lies {mm(-waste)} mm outside the square edge.",
+                          "Widen the blank, or glue on an ear."))
+    return tuple(found)
+
+
+def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
+    """A caution where the drill enters at an angle; a snag where the table does not tilt that far."""
+    tilt = math.degrees(tilt_of(item.frame))
+    where = item.post().mark or item.post().start
+    if abs(tilt) > press.tilt + 1e-9:
+        return (Snag("table-tilt", TIGHT, (item.id,), where, abs(tilt), press.tilt,
+                     f"{item.id} needs a tilt of {abs(tilt):.1f} degrees; the table goes to {press.tilt:g}.",
+                     "Make a wedge for the rest of the angle.", "deg"),)
+    if abs(tilt) > skate + 1e-9:
+        return (Snag("skate", NOTE, (item.id,), where, abs(tilt), skate,
+                     f"The drill for {item.id} enters the square edge at {abs(tilt):.1f} degrees and would skate.",
+                     "Make a deep centre mark, use a guide block, or start with a short stiff drill.", "deg"),)
+    return ()
+
+
+def _shared(sides: list[Item], thickness: float) -> Iterable[Snag]:
+    """One note for each table setting that bores of both sides share; exact only at half the thickness."""
+    level = sorted(((tilt_of(i.frame), n, i) for n, i in enumerate(sides)
+                    if abs(i.frame.origin[2] - thickness / 2) <= _SAME_DEPTH), key=lambda entry: entry[:2])
+    at = 0
+    while at < len(level):
+        end = at
+        while end < len(level) and level[end][0] - level[at][0] <= _SAME_TILT:
+            end += 1
+        group = [item for _, _, item in sorted(level[at:end], key=lambda entry: entry[1])]
+        if len({item.frame.side for item in group}) == 2:
+            ids = tuple(item.id for item in group)
+            yield Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
+                       f"{listed(ids)} share a tilt of {math.degrees(level[at][0]):.1f} degrees.",
+                       "Keep the table set and turn the blank over about the centreline.", "deg")
+        at = end

@@ -1,0 +1,169 @@
+"""Where a side bore goes: through the rail, into its slot, and how its post lies there.
+
+Depths are measured from the seat along the axis. The slot is looked at on the
+axis and on both flanks of the post, because its walls may run askew to the bore.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import shapely
+
+from geometry import vectors as v
+from geometry.checks.items import Item, plan
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.side_walls import first_on_the_way
+from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.words import both, mm, up
+from geometry.layout.shop import Drill, Margins
+from geometry.solids.drilling import Drilling, point_length
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec3
+
+_SIGHT = 400.0
+"""mm: how far a side bore could possibly reach"""
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Where a level line runs inside a slot, mm from the seat."""
+
+    enters: float
+    leaves: float
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every side tuner's post with the slot that it should lie across."""
+    drills = scene.layout.rack.drills
+    for item in scene.items:
+        if item.mount == "side" and item.post() is not None:
+            yield from scene.memo.of(_reach, item, scene.openings, drills, scene.layout.margins)
+
+
+def spans(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
+    """The first stretch in a slot of the line `offset` mm beside a bore's axis (towards the tip), or None."""
+    start = v.along(plan(bore.start), plan(item.frame.u), offset)
+    into = plan(bore.direction)
+    line = shapely.LineString([start, v.along(start, into, _SIGHT)])
+    found = []
+    for piece in shapely.get_parts(shapely.intersection(line, opening.wall.area)):
+        if piece.length > TOUCH:
+            reach = sorted(v.dot(v.sub(c, start), into) for c in (piece.coords[0], piece.coords[-1]))
+            found.append(Span(*reach))
+    return min(found, key=lambda s: s.enters, default=None)
+
+
+def _reach(item: Item, openings: tuple[Opening, ...], drills: tuple[Drill, ...], margins: Margins) -> tuple[Snag, ...]:
+    bore, post = item.post(), item.pattern.post
+    far = v.along(plan(bore.start), plan(bore.direction), _SIGHT)
+    own = first_on_the_way(shapely.LineString([plan(bore.start), far]), bore, openings)
+    if own is None:
+        return (Snag("no-slot", SPOILS, (item.id,), bore.end, None, None,
+                     f"The side bore of {item.id} meets no slot at its height.",
+                     f"Lay a slot across its way, or slide {item.id} to where a slot lies ahead."),)
+    axis = spans(item, bore, own, 0.0)
+    if axis is None:
+        return ()
+    if short(bore.depth, axis.enters):
+        lacking = axis.enters - bore.depth
+        return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
+                     f"The side bore of {item.id} ends {mm(lacking)} mm before {own.id}.",
+                     f"Drill it {up(lacking):.1f} mm deeper, or move {own.id} that much nearer."),)
+    found = [*_post(item, bore, own, axis, margins), *_string(item, bore, own, axis, margins)]
+    found += _point(item, bore, own, axis, drills)
+    if short(own.depth, bore.start[2] + post.diameter / 2 + margins.post_wall):
+        measured = own.depth - bore.start[2] - post.diameter / 2
+        a, b = both(measured, margins.post_wall)
+        found.append(Snag("slot-too-shallow", grade(measured), (item.id, own.id), _on(bore, post.string_hole), measured,
+                          margins.post_wall, f"{own.id} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
+                          f"Rout {own.id} {up(margins.post_wall - measured):.1f} mm deeper."))
+    return tuple(found)
+
+
+def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
+    """The post's end: inside the bore where the bore ends in wood, clear of the inner wall where it ends in air."""
+    post = item.pattern.post
+    if bore.depth >= axis.leaves - TOUCH:
+        if post.length <= bore.depth + TOUCH:
+            return []
+        lacking = post.length - bore.depth
+        return [Snag("post-too-long", SPOILS, (item.id,), bore.end, bore.depth, post.length,
+                     f"The post of {item.id} is {mm(lacking)} mm longer than its bore, which ends in wood.",
+                     f"Drill it {up(lacking):.1f} mm deeper.")]
+    flanks = [spans(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
+    leaves = min([axis.leaves] + [span.leaves for span in flanks if span is not None])
+    measured = leaves - post.length
+    if not short(measured, margins.post_wall):
+        return []
+    a, b = both(measured, margins.post_wall)
+    text = (f"The post of {item.id} runs {mm(-measured)} mm into the inner wall of {own.id}." if measured < 0 else
+            f"The post of {item.id} ends {a} mm before the inner wall of {own.id}; {b} mm wanted.")
+    lacking = margins.post_wall - measured
+    return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
+                 text, f"Move the inner wall of {own.id} {up(lacking):.1f} mm away, or bear the post's tip: drill "
+                       f"{up(max(0.0, post.length - bore.depth)):.1f} mm deeper into the wall.")]
+
+
+def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: tuple[Drill, ...]) -> list[Snag]:
+    """The drill's point against the inner wall, for a bore that is meant to end in the slot."""
+    drill = drill_of(drills, bore)
+    point = 0.3 * bore.diameter if drill is None else point_length(drill)
+    measured = axis.leaves - bore.depth - point
+    if bore.depth >= axis.leaves - TOUCH or not short(measured, 0.0):
+        return []
+    return [Snag("point-to-wall", TIGHT, (item.id, own.id), _on(bore, axis.leaves), measured, 0.0,
+                 f"The drill's point for {item.id} goes {mm(-measured)} mm into the inner wall of {own.id}.",
+                 f"Stop {up(-measured):.1f} mm earlier, or use a drill with a shorter point.")]
+
+
+def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
+    """The string hole between the walls of the slot, and the post between the slot's ends."""
+    post = item.pattern.post
+    found = []
+    hole = post.string_hole
+    measured = min(hole - axis.enters, axis.leaves - hole)
+    if short(measured, margins.string_hole):
+        outer = hole - axis.enters < axis.leaves - hole
+        a, b = both(measured, margins.string_hole)
+        wall = "rail" if outer else "inner wall"
+        text = (f"The string hole of {item.id} lies {mm(-measured)} mm inside the {wall} of {own.id}." if measured < 0
+                else f"The string hole of {item.id} lies {a} mm from the {wall} of {own.id}; {b} mm wanted.")
+        lacking = up(margins.string_hole - measured)
+        found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
+                          margins.string_hole, text,
+                          f"Move {own.id} {lacking:.1f} mm {'outwards' if outer else 'inwards'}, "
+                          f"or choose a post with its hole {lacking:.1f} mm {'deeper' if outer else 'nearer the seat'}."))
+    if measured < 0:
+        return found
+    spot = plan(_on(bore, hole))
+    tip, nut = (_room(spot, plan(item.frame.u), way, own) - post.diameter / 2 for way in (1.0, -1.0))
+    room = min(tip, nut)
+    if short(room, margins.post_wall):
+        a, b = both(room, margins.post_wall)
+        text = (f"The post of {item.id} runs {mm(-room)} mm into the end of {own.id}." if room < 0 else
+                f"The post of {item.id} lies {a} mm from the end of {own.id}; {b} mm wanted.")
+        lacking = up(margins.post_wall - room)
+        found.append(Snag("post-to-slot-end", grade(room), (item.id, own.id), _on(bore, hole), room, margins.post_wall,
+                          text, f"Slide {item.id} {lacking:.1f} mm to the {'nut' if tip < nut else 'tip'}, "
+                                f"or lengthen {own.id} by that."))
+    return found
+
+
+def _room(spot: tuple[float, float], along: tuple[float, float], way: float, own: Opening) -> float:
+    """How far one can go in a slot from a spot inside it, mm."""
+    line = shapely.LineString([spot, v.along(spot, along, way * _SIGHT)])
+    pieces = shapely.get_parts(shapely.intersection(line, own.wall.area))
+    return max((v.distance(spot, piece.coords[-1]) for piece in pieces
+                if piece.geom_type == "LineString" and v.distance(spot, piece.coords[0]) < TOUCH), default=0.0)
+
+
+def drill_of(drills: tuple[Drill, ...], bore: Drilling) -> Drill | None:
+    """The rack's drill of a bore's diameter (to 0.05 mm), of the wanted kind if there is one."""
+    fitting = [d for d in drills if abs(d.diameter - bore.diameter) <= 0.05]
+    return min(fitting, key=lambda d: (d.kind != bore.drill, abs(d.diameter - bore.diameter)), default=None)
+
+
+def _on(bore: Drilling, depth: float) -> Vec3:
+    return tuple(s + d * depth for s, d in zip(bore.start, bore.direction, strict=True))

@@ -1,0 +1,119 @@
+"""Drillings from the side: wood above and below them, and slots that they should not meet.
+
+Seen from the face a level cylinder is a rectangle, and against an upright wall
+that stands at the height of its axis the distance in plan is the true one.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.checks.hole_walls import wanted_to_slot
+from geometry.checks.items import Item, plan
+from geometry.checks.kinds import slot_kind
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import Snag, grade, short
+from geometry.checks.words import both, first, gap_text, mm, name, sort_of, up
+from geometry.curves import Line, Path
+from geometry.layout.shop import Margins
+from geometry.solids.drilling import Drilling
+from geometry.solids.walls import Wall, oblong
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every drilling from the side with the face, the back and the slots."""
+    layout = scene.layout
+    for item in scene.items:
+        if item.mount == "side":
+            yield from scene.memo.of(_cover, item, layout.blank.thickness, layout.margins)
+            yield from scene.memo.of(_slots, item, scene.openings, layout.margins)
+
+
+def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+    """Wood between each drilling and the face and the back."""
+    found = []
+    for drilling in item.drillings:
+        needed = margins.screw_any if sort_of(drilling) == "screw" else margins.side_cover
+        z = drilling.start[2]
+        for side, measured, level, way in (("face", z - drilling.radius, 0.0, "deeper"),
+                                           ("back", thickness - z - drilling.radius, thickness, "higher")):
+            if not short(measured, needed):
+                continue
+            a, b = both(measured, needed)
+            text = (f"{first(name(drilling))} breaks through the {side} by {mm(-measured)} mm." if measured < 0 else
+                    f"{first(name(drilling))} leaves {a} mm of wood to the {side}; {b} mm wanted.")
+            if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:
+                cure = f"Set the axis of {item.id} {up(needed - measured):.1f} mm {way}."
+            else:
+                cure = f"The wood is too thin: it takes {mm(2 * (drilling.radius + needed))} mm for this bore."
+            middle = v.along(plan(drilling.start), plan(drilling.direction), drilling.depth / 2)
+            found.append(Snag("cover", grade(measured), (item.id, side), (*middle, level), measured, needed, text, cure))
+    return tuple(found)
+
+
+def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
+    """Drillings that come near a slot. The side bore itself may enter the slot that it runs into first."""
+    found = []
+    axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
+    for drilling, axis in zip(item.drillings, axes, strict=True):
+        own = first_on_the_way(axis, drilling, openings) if sort_of(drilling) == "side bore" else None
+        needed = wanted_to_slot(drilling, margins)
+        for opening in openings:
+            below = max(0.0, drilling.start[2] - opening.depth)
+            quick = shapely.distance(axis, opening.wall.area)
+            if opening is own or math.hypot(max(0.0, quick - FLAT), below) - drilling.radius >= needed:
+                continue
+            measured, where = _slot_gap(drilling, opening, below)
+            if not short(measured, needed):
+                continue
+            amount = up(needed - measured)
+            cure = (f"Drill it {amount:.1f} mm less deep, or move {opening.id} {amount:.1f} mm away."
+                    if drilling.depth > amount else f"Move {opening.id} {amount:.1f} mm away from {item.id}.")
+            found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
+                              needed, gap_text(name(drilling), f"wall of {opening.id}", measured, needed), cure))
+    return tuple(found)
+
+
+def first_on_the_way(axis, drilling: Drilling, openings: tuple[Opening, ...]) -> Opening | None:
+    """The slot that a level axis (a line in plan) runs into first, among those that stand at its height; or None."""
+    hit = [(shapely.distance(shapely.Point(plan(drilling.start)), shapely.intersection(axis, o.wall.area)), o)
+           for o in openings if o.depth > drilling.start[2] and shapely.intersects(o.wall.area, axis)]
+    return min(hit, key=lambda pair: pair[0])[1] if hit else None
+
+
+def _slot_gap(drilling: Drilling, opening: Opening, below: float) -> tuple[float, tuple[float, float, float]]:
+    """(gap in mm, place). Beside a wall that stands at the axis: the plan distance of the rectangle.
+
+    Where the slot's bottom lies above the axis: from the nearest edge of the
+    bottom to the axis less the radius, a lower bound near the drilling's ends.
+    """
+    z = drilling.start[2]
+    if below > 0:
+        axis = Wall(Path((Line(plan(drilling.start), plan(drilling.end)),)))
+        aside, p, q = axis.to(opening.wall)
+        if shapely.intersects(axis.line, opening.wall.area):
+            aside, p, q = 0.0, plan(drilling.end), plan(drilling.end)
+        return math.hypot(aside, below) - drilling.radius, (*v.middle(p, q), (z + opening.depth) / 2)
+    shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
+    if not shapely.intersects(shape.area, opening.wall.area):
+        distance, p, q = shape.to(opening.wall)
+        return distance, (*v.middle(p, q), z)
+    depth, place = _sunk(shape, opening.wall)
+    return -depth, (*place, z)
+
+
+def _sunk(one: Wall, two: Wall) -> tuple[float, Vec2]:
+    """How far two areas reach into each other: the deepest corner of either inside the other, and where."""
+    best = (0.0, tuple(one.points[0]))
+    for a, b in ((one, two), (two, one)):
+        depth = b.about(a.points)
+        i = int(np.argmax(depth))
+        if depth[i] > best[0]:
+            best = (float(depth[i]), tuple(float(c) for c in a.points[i]))
+    return best

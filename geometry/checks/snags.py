@@ -1,0 +1,93 @@
+"""What the checker hands back: snags, counts and holes, as plain data."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.solids.drilling import Hole
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2, Vec3
+
+Grade = Literal["spoils the work", "tight", "note"]
+SPOILS: Grade = "spoils the work"
+TIGHT: Grade = "tight"
+NOTE: Grade = "note"
+GRADES: tuple[Grade, ...] = (SPOILS, TIGHT, NOTE)
+
+OUTLINE, BLANK, NUT, TEMPLATE = "outline", "blank", "nut line", "template"
+"""Names that stand in `Snag.between` for what is no feature with an id of its own."""
+
+
+@dataclass(frozen=True, slots=True)
+class Snag:
+    """Something the checker found.
+
+    `kind` is a key of KINDS. `between` holds the ids of the features concerned
+    (once, when both sides belong to one) or one of the names above. `where` is a
+    point of space in mm to look at. `measured` and `needed` are in `unit` (mm,
+    deg or mm2), None when the finding is no number; measured is negative where
+    wood is gone. `move` is (feature id, plan shift in mm) where one shift cures it.
+    """
+
+    kind: str
+    grade: Grade
+    between: tuple[str, ...]
+    where: Vec3
+    measured: float | None
+    needed: float | None
+    text: str
+    cure: str
+    unit: str = "mm"
+    move: tuple[str, Vec2] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """What has to be drilled. `holes` counts an axis once and leaves locating pins out; `drilling` counts each trip."""
+
+    holes: int
+    counterbores: int
+    drilling: int
+    pins: int
+
+
+@dataclass(frozen=True, slots=True)
+class CheckResult:
+    """All snags, worst first in a stable order, and every hole of the layout."""
+
+    snags: tuple[Snag, ...]
+    holes: tuple[Hole, ...]
+    counts: Counts
+
+    @property
+    def spoils(self) -> bool:
+        """Whether any snag spoils the work."""
+        return any(snag.grade == SPOILS for snag in self.snags)
+
+
+def short(measured: float, needed: float) -> bool:
+    """Whether a measure stays under what is needed; touching the margin exactly passes (1e-6 mm)."""
+    return measured < needed - TOUCH
+
+
+def grade(measured: float) -> Grade:
+    """Grade of a clearance that is under its margin: wood gone spoils the work, less wood than wanted is tight."""
+    return SPOILS if measured < -TOUCH else TIGHT
+
+
+def in_order(snags: list[Snag]) -> tuple[Snag, ...]:
+    """Worst first: by grade, then by how much is missing, then by kind, features and place."""
+    def key(snag: Snag) -> tuple:
+        missing = (snag.needed - snag.measured
+                   if snag.unit == "mm" and snag.needed is not None and snag.measured is not None else 0.0)
+        return (GRADES.index(snag.grade), -round(missing, 6), snag.kind, snag.between,
+                tuple(round(c, 6) for c in snag.where), snag.text)
+    return tuple(sorted(snags, key=key))
+
+
+def count(holes: tuple[Hole, ...]) -> Counts:
+    """The counts of some holes."""
+    real = [hole for hole in holes if hole.drillings[0].role != "locating"]
+    drillings = [drilling for hole in real for drilling in hole.drillings]
+    return Counts(len(real), sum(d.role == "counterbore" for d in drillings), len(drillings), len(holes) - len(real))

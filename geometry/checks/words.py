@@ -1,0 +1,77 @@
+"""Sentences for makers: short, concrete, in the trade's words. Lengths are in mm."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.solids.drilling import Drilling
+from geometry.vectors import Vec2
+
+SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locating pin")
+"""What a drilling is to the checks, in the order in which a sentence names two of them."""
+
+
+def sort_of(drilling: Drilling) -> str:
+    """Which of SORTS a drilling is. Screws and counterbores are called so on any side."""
+    if drilling.role in ("post", "clearance"):
+        return "bore" if drilling.upright else "side bore"
+    return {"counterbore": "counterbore", "screw": "screw", "pin": "pin hole", "hole": "hole",
+            "locating": "locating pin"}[drilling.role]
+
+
+def name(drilling: Drilling) -> str:
+    """How a sentence calls a drilling: `side bore of treble side 3`, `hole jig hole`, `locating pin nut pin`."""
+    sort = sort_of(drilling)
+    if sort in ("hole", "locating pin"):
+        return f"{sort} {drilling.of}"
+    if drilling.role == "post" and drilling.upright:
+        return f"post bore of {drilling.of}"
+    return f"{'clearance bore' if drilling.role == 'clearance' else sort} of {drilling.of}"
+
+
+def first(text: str) -> str:
+    """The text with a capital letter."""
+    return text[:1].upper() + text[1:]
+
+
+def mm(value: float) -> str:
+    """A length to a tenth, or to a hundredth below 1 mm: `3.0`, `0.25`."""
+    return f"{value:.2f}" if abs(value) < 0.995 else f"{value:.1f}"
+
+
+def both(measured: float, needed: float) -> tuple[str, str]:
+    """Two lengths with enough decimals to differ."""
+    for decimals in (1, 2, 3, 4):
+        a, b = f"{measured:.{decimals}f}", f"{needed:.{decimals}f}"
+        if a != b and not (decimals == 1 and abs(measured) < 0.995):
+            return a, b
+    return a, b
+
+
+def up(value: float) -> float:
+    """A length rounded up to the next tenth of a millimetre, so that doing as told is enough."""
+    return math.ceil(value * 10 - 1e-6) / 10
+
+
+def toward(shift: Vec2) -> str:
+    """A plan shift in words: `1.9 mm to the tip and 0.4 mm to the treble side`."""
+    x, y = shift
+    parts = [(abs(y), "to the tip" if y > 0 else "to the nut"),
+             (abs(x), "to the treble side" if x > 0 else "to the bass side")]
+    most = max(abs(x), abs(y))
+    said = [f"{mm(size)} mm {way}" for size, way in sorted(parts, key=lambda p: -p[0])
+            if size >= max(0.05, 0.02 * most)]
+    return " and ".join(said) if said else "0.0 mm"
+
+
+def gap_text(one: str, two: str, measured: float, needed: float, verb: str = "passes") -> str:
+    """`Side bore of a passes 1.4 mm from the counterbore of b; 3.0 mm wanted.` or how far it cuts in."""
+    if measured < 0:
+        return f"{first(one)} cuts {mm(-measured)} mm into the {two}; {mm(needed)} mm of wood wanted between them."
+    a, b = both(measured, needed)
+    return f"{first(one)} {verb} {a} mm from the {two}; {b} mm wanted."
+
+
+def listed(names: list[str] | tuple[str, ...]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"

@@ -1,0 +1,161 @@
+"""Which bits fit a slot: how wide it is where it is narrowest, and what a cutter leaves in its corners.
+
+A disc fits where the slot shrunk by its radius is not empty, and passes where
+that stays in one piece. Straight slots are answered in closed form; drawn ones
+by polygon offsets of the wall flattened to FLAT mm.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves import Arc, Cubic, Path
+from geometry.curves.polygons import grown, opened, parts, polygon
+from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.routing.follower import Follower
+from geometry.tolerance import FLAT, TOUCH
+
+WITHIN = 0.02
+"""mm: how near narrowest() is to the truth for a drawn slot."""
+
+_SPECK = 1e-4
+"""mm2: pieces smaller than this are rounding"""
+_GRID = 24
+
+
+@dataclass(frozen=True, slots=True)
+class Left:
+    """Wood that a round cutter leaves in a slot's corners."""
+
+    area: float
+    """mm2"""
+    depth: float
+    """mm, the farthest that any of it reaches from where the cutter comes"""
+    places: tuple[tuple[float, float], ...]
+    """a point of each piece, largest first"""
+
+
+def narrowest(slot: Slot) -> float:
+    """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits.
+
+    Exact for a straight slot, within WITHIN mm otherwise. GeometryError when the wall crosses itself.
+    """
+    if isinstance(slot.shape, StraightSlot):
+        return slot.shape.width
+    area = polygon(slot_path(slot))
+    x0, y0, x1, y1 = area.bounds
+    widest = min(x1 - x0, y1 - y0)
+    low, high = 0.0, widest
+    for step in range(1, _GRID + 1):
+        trial = widest * step / _GRID
+        if not passes(area, trial):
+            high = trial
+            break
+        low = trial
+    while high - low > WITHIN / 4:
+        middle = (low + high) / 2
+        low, high = (middle, high) if passes(area, middle) else (low, middle)
+    return low
+
+
+def passes(area: BaseGeometry, diameter: float) -> bool:
+    """Whether a disc (mm) enters an area and passes everywhere in one piece, flattening allowed for."""
+    return pieces(area, diameter) == 1
+
+
+def pieces(area: BaseGeometry, diameter: float) -> int:
+    """In how many separate places a disc's middle can be: 0, it does not enter; 2 or more, a neck keeps it out."""
+    room = grown(area, -max(0.0, diameter / 2 - 1.5 * FLAT))
+    return sum(piece.area > _SPECK for piece in shapely.get_parts(room) if isinstance(piece, Polygon))
+
+
+def enters(slot: Slot, area: BaseGeometry, diameter: float) -> int:
+    """As pieces(), in closed form for a straight slot; a bit as wide as the slot fits (1e-6 mm)."""
+    if isinstance(slot.shape, StraightSlot):
+        return int(slot.shape.width >= diameter - TOUCH)
+    return pieces(area, diameter)
+
+
+def tightest(path: Path) -> float:
+    """Diameter in mm of the largest cutter that leaves nothing in any corner of a slot's wall.
+
+    Twice the smallest radius of the wall where it curves round the slot; 0 at
+    a sharp inner corner, infinite when the wall never curves inwards.
+    """
+    path = path.counter_clockwise()
+    if any(turn > 0 for _, turn in path.corners()):
+        return 0.0
+    sharpest = 0.0
+    for segment in path:
+        if isinstance(segment, Arc):
+            sharpest = max(sharpest, segment.curvature(0.5))
+        elif isinstance(segment, Cubic):
+            sharpest = max(sharpest, _sharpest(segment))
+    return 2 / sharpest if sharpest > 0 else math.inf
+
+
+def wood_left(slot: Slot, area: BaseGeometry, diameter: float) -> Left | None:
+    """What a cutter (mm) leaves standing in a slot's corners, None when that is nothing."""
+    if isinstance(slot.shape, StraightSlot):
+        return None
+    reached = opened(area, diameter / 2)
+    found = parts(shapely.difference(area, grown(reached, 2 * FLAT)))
+    if not found:
+        return None
+    corners = np.concatenate([shapely.get_coordinates(piece) for piece in found])
+    if reached.is_empty:
+        depth = math.inf
+    else:
+        depth = float(shapely.distance(shapely.points(corners), reached).max())
+    return Left(sum(piece.area for piece in found), depth,
+                tuple((p.x, p.y) for p in (piece.representative_point() for piece in found)))
+
+
+def template_spill(area: BaseGeometry, follower: Follower) -> tuple[float, tuple[float, float]] | None:
+    """(mm2, place) of wood cut outside the slot because the follower rides over it; None when there is none.
+
+    It happens where a tongue of wood between two parts of the slot is thinner
+    than the growth of the template opening on both its sides.
+    """
+    if follower.offset <= 0:
+        return None
+    middle = grown(grown(area, follower.offset), -follower.diameter / 2)
+    cut = grown(middle, follower.bit.cutter / 2)
+    found = parts(shapely.difference(cut, grown(area, 0.02)), least=0.05)
+    if not found:
+        return None
+    place = found[0].representative_point()
+    return sum(piece.area for piece in found), (place.x, place.y)
+
+
+def reach(follower: Follower, template_thickness: float) -> float:
+    """Greatest depth in mm below the face that the bit cuts along the template from one side.
+
+    The flutes end at the cutting length. Behind them a shank (or a bearing on it)
+    that is no wider than the cutter may follow the wall already cut, down to the
+    stick-out less the template; a wider one stops at the cutting length, and so
+    does a bearing on the tip.
+    """
+    bit = follower.bit
+    above = bit.stick_out - template_thickness
+    wide = bit.shank if bit.bearing != "shank" else max(bit.shank, bit.bearing_diameter or 0.0)
+    if bit.bearing == "tip" or wide > bit.cutter + TOUCH:
+        return min(bit.cutting_length, above)
+    return above
+
+
+def _sharpest(curve: Cubic) -> float:
+    """Greatest left-hand curvature of a cubic in 1/mm: dense look, then a search about the best."""
+    count = 64
+    best = max(range(count + 1), key=lambda i: curve.curvature(i / count))
+    low, high = max(0.0, (best - 1) / count), min(1.0, (best + 1) / count)
+    for _ in range(60):
+        a, b = low + (high - low) / 3, high - (high - low) / 3
+        low, high = (a, high) if curve.curvature(a) < curve.curvature(b) else (low, b)
+    return max(curve.curvature((low + high) / 2), curve.curvature(best / count), 0.0)

@@ -1,0 +1,163 @@
+"""Upright walls in plan: an exact curve prepared for many questions of distance and side.
+
+Quick answers come from chords that lie within FLAT mm of the curve; they are
+used to leave far things alone. Whatever comes near a margin is measured again
+on the exact curve, so no clearance is overstated by flattening.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import shapely
+from shapely.geometry import LineString, Polygon
+
+from geometry import vectors as v
+from geometry.curves import Line, Path
+from geometry.curves.polygons import crosses_itself
+from geometry.solids.closest import settle, settle_point
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2
+
+
+@dataclass(frozen=True, slots=True)
+class Foot:
+    """The point of a wall nearest to a query point."""
+
+    point: Vec2
+    distance: float
+    """mm, never negative"""
+    tangent: Vec2
+    """unit, along the wall's own direction"""
+    segment: int
+    t: float
+
+
+@dataclass(frozen=True, eq=False)
+class Wall:
+    """A path in plan, open or closed (mm)."""
+
+    path: Path
+    sagitta: float = FLAT
+
+    @cached_property
+    def _flat(self) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+        points, segment, t0, t1 = [self.path.start], [], [], []
+        for i, piece in enumerate(self.path.segments):
+            flat = piece.flatten(self.sagitta)
+            points += flat[1:]
+            n = len(flat) - 1
+            segment += [i] * n
+            t0 += [j / n for j in range(n)]
+            t1 += [(j + 1) / n for j in range(n)]
+        out = np.array(points, dtype=float)
+        if self.path.closed:
+            out[-1] = out[0]
+        return out, np.array(segment), np.array(t0), np.array(t1)
+
+    @property
+    def points(self) -> np.ndarray:
+        """(n, 2) points of the chords in mm; a closed wall repeats its first point."""
+        return self._flat[0]
+
+    @cached_property
+    def line(self) -> LineString:
+        """The chords."""
+        made = LineString(self.points)
+        shapely.prepare(made)
+        return made
+
+    @cached_property
+    def crossing(self) -> Vec2 | None:
+        """A point where the wall crosses or touches itself, or None."""
+        return crosses_itself(self.path, self.sagitta)
+
+    @cached_property
+    def area(self) -> Polygon:
+        """The inside. Where the wall crosses itself: what its windings enclose, so that questions still have answers."""
+        made = Polygon(self.points)
+        if not made.is_valid:
+            made = shapely.make_valid(made)
+        shapely.prepare(made)
+        return made
+
+    # ---- quick, within the sagitta -----------------------------------------
+    def about(self, points: np.ndarray) -> np.ndarray:
+        """Signed distance (n,) of points (n, 2), positive inside, within the sagitta of the truth; mm."""
+        spots = shapely.points(points)
+        far = shapely.distance(self.line, spots)
+        return np.where(shapely.intersects(self.area, spots), far, -far)
+
+    # ---- exact -----------------------------------------------------------
+    def foot(self, p: Vec2) -> Foot:
+        """The nearest point of the exact wall."""
+        best = None
+        for i, t in self._valleys(p):
+            found = settle_point(self.path, i, t, p)
+            if best is None or found[0] < best[0]:
+                best = found
+        distance, point, i, t = best
+        return Foot(point, distance, self.path.segments[i].tangent(t), i, t)
+
+    def inside(self, p: Vec2) -> float:
+        """Exact distance from p to the wall in mm, positive inside the closed wall and negative outside."""
+        foot = self.foot(p)
+        if foot.distance <= TOUCH / 10:
+            return 0.0
+        return foot.distance if self.holds(p, foot) else -foot.distance
+
+    def holds(self, p: Vec2, foot: Foot) -> bool:
+        """Whether the closed wall holds p; `foot` is p's nearest point."""
+        if foot.distance > 4 * self.sagitta or not 0 < foot.t < 1:
+            return bool(shapely.intersects_xy(self.area, *p))
+        side = v.cross(foot.tangent, v.sub(p, foot.point))
+        return side >= 0 if self.path.area >= 0 else side <= 0
+
+    def to(self, other: Wall) -> tuple[float, Vec2, Vec2]:
+        """(distance in mm, point here, point there) between two exact walls; 0 where their chords meet."""
+        joint = shapely.shortest_line(self.line, other.line)
+        here, there = joint.coords[0], joint.coords[-1]
+        if here == there:
+            return 0.0, here, there
+        i, s = self._place(here)
+        k, t = other._place(there)
+        return settle(self.path, i, s, other.path, k, t)
+
+    @cached_property
+    def straight(self) -> bool:
+        """Whether every piece is a line, so that the chords are the wall itself."""
+        return all(isinstance(segment, Line) for segment in self.path.segments)
+
+    def _valleys(self, p: Vec2) -> list[tuple[int, float]]:
+        """Places (segment, t) on the chords that may be nearest to p on the exact curve: at most one a segment."""
+        points, segment, t0, t1 = self._flat
+        a, d = points[:-1], np.diff(points, axis=0)
+        w = np.array(p) - a
+        share = np.clip(np.einsum("ij,ij->i", w, d) / np.maximum(np.einsum("ij,ij->i", d, d), 1e-300), 0.0, 1.0)
+        far = np.hypot(*(w - d * share[:, None]).T)
+        near = np.flatnonzero(far <= far.min() + 2 * self.sagitta)
+        best: dict[int, tuple[float, float]] = {}
+        for k in near.tolist():
+            i = int(segment[k])
+            if i not in best or far[k] < best[i][0]:
+                best[i] = (float(far[k]), float(t0[k] + (t1[k] - t0[k]) * share[k]))
+        return [(i, t) for i, (_, t) in best.items()]
+
+    def _place(self, q: Vec2) -> tuple[int, float]:
+        """(segment, t) of a point that lies on a chord."""
+        points, segment, t0, t1 = self._flat
+        a, d = points[:-1], np.diff(points, axis=0)
+        w = np.array(q) - a
+        share = np.clip(np.einsum("ij,ij->i", w, d) / np.maximum(np.einsum("ij,ij->i", d, d), 1e-300), 0.0, 1.0)
+        k = int(np.argmin(np.hypot(*(w - d * share[:, None]).T)))
+        return int(segment[k]), float(t0[k] + (t1[k] - t0[k]) * share[k])
+
+
+def oblong(start: Vec2, direction: Vec2, length: float, half: float) -> Path:
+    """The rectangle in plan of a level cylinder: `length` along a unit direction, `half` to either side; mm."""
+    out = v.left(direction)
+    end = v.along(start, direction, length)
+    corners = (v.along(start, out, -half), v.along(end, out, -half), v.along(end, out, half), v.along(start, out, half))
+    return Path(tuple(Line(p, q) for p, q in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True)
