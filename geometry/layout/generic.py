@@ -25,7 +25,7 @@ PATTERNS: tuple[Pattern, ...] = (
         bores=(Bore(role="counterbore", diameter=8.8, surface="face", depth=8.0, drill="forstner"),
                Bore(role="post", diameter=6.5, surface="face"),
                *_screws("back", ((0.0, 9.0), (0.0, -9.0)), 1.6, 9.0)),
-        seat=Footprint(before=8.0, behind=9.0, across=24.0),
+        seat=Footprint(before=9.0, behind=5.5, across=22.0),
         post=Post(diameter=6.2, length=20.0, string_hole=12.0), button=FACE_BUTTON),
     Pattern(
         id="face 10 bushing one screw", mount="face",
