@@ -139,3 +139,4 @@ class Canvas(QWidget):
 
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
+        self._snags.look(self.view.pixels_per_mm)

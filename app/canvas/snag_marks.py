@@ -12,6 +12,11 @@ from geometry.checks import Snag
 from geometry.vectors import Vec2
 
 
+SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.0), (-26.0, -46.0), (26.0, 46.0),
+         (-26.0, 46.0), (60.0, 0.0), (-60.0, 0.0))
+"""Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels."""
+
+
 class SnagItem(QGraphicsItem):
     """One snag: ring, leader and a small card with measured and needed. Keeps its size on the screen."""
 
@@ -26,15 +31,12 @@ class SnagItem(QGraphicsItem):
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(40)
 
-    def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str) -> None:
-        """Set what the item shows; nothing is repainted when nothing changed."""
-        wanted = (grade, text, (colour, card))
-        if wanted != (self._grade, self._text, self._colours):
+    def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str, box: QRectF) -> None:
+        """Set what the item shows; nothing is repainted when nothing changed. An empty box shows the ring alone."""
+        wanted = (grade, text, (colour, card), box)
+        if wanted != (self._grade, self._text, self._colours, self._box):
             self.prepareGeometryChange()
-            self._grade, self._text, self._colours = wanted
-            metrics = QFontMetricsF(self._font)
-            size = metrics.boundingRect(text).size()
-            self._box = QRectF(22, -34, size.width() + 28, metrics.height() + 6)
+            self._grade, self._text, self._colours, self._box = wanted
             self.update()
         if self.pos() != QPointF(*at):
             self.setPos(*at)
@@ -48,9 +50,16 @@ class SnagItem(QGraphicsItem):
         painter.setPen(QPen(colour, 2.4 if self.chosen else 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(QPointF(0, 0), 10, 10)
-        if not self._text:
+        if self._box.isEmpty():
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(colour)
+            painter.translate(8, -8)
+            painter.drawPath(sign_path(self._grade, 4))
             return
-        painter.drawLine(QPointF(8, -8), QPointF(22, -18))
+        across = self._box.left() if self._box.left() > 0 else self._box.right()
+        along = self._box.center().y()
+        far = (across ** 2 + along ** 2) ** 0.5
+        painter.drawLine(QPointF(across, along) * (10 / far), QPointF(across, along))
         card.setAlphaF(0.94)
         painter.setBrush(card)
         painter.setPen(QPen(colour, 1.0))
@@ -82,6 +91,7 @@ class SnagLayer:
         self._items: list[SnagItem] = []
         self._shown: list[tuple[Snag, str]] = []
         self._chosen: Snag | None = None
+        self._scale = 3.0
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
         """Show these snags, each with the short text of its numbers."""
@@ -92,10 +102,37 @@ class SnagLayer:
             item = SnagItem(self._font)
             self._scene.addItem(item)
             self._items.append(item)
-        for item, (snag, text) in zip(self._items, self._shown, strict=True):
+        boxes = self._lay()
+        for item, (snag, text), box in zip(self._items, self._shown, boxes, strict=True):
             colour = self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight
             item.chosen = self._chosen is not None and same_place(snag, self._chosen)
-            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel)
+            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box)
+
+    def look(self, pixels_per_mm: float) -> None:
+        """Lay the cards anew for another zoom."""
+        if pixels_per_mm != self._scale:
+            self._scale = pixels_per_mm
+            self.show(self._shown)
+
+    def _lay(self) -> list[QRectF]:
+        """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without."""
+        metrics = QFontMetricsF(self._font)
+        height = metrics.height() + 6
+        places = [QPointF(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
+        taken = [QRectF(p.x() - 10, p.y() - 10, 20, 20) for p in places]
+        out = []
+        for place, (_, text) in zip(places, self._shown, strict=True):
+            found = QRectF()
+            width = metrics.horizontalAdvance(text) + 28 if text else 0.0
+            for x, y in SPOTS if text else ():
+                box = QRectF(x if x > 0 else x - width, y - height / 2, width, height)
+                there = box.translated(place)
+                if not any(there.intersects(other) for other in taken):
+                    taken.append(there)
+                    found = box
+                    break
+            out.append(found)
+        return out
 
     def choose(self, snag: Snag | None) -> None:
         """Draw one snag's ring thicker."""

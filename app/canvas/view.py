@@ -25,6 +25,8 @@ class CanvasView(QGraphicsView):
     """zoom or pan changed"""
     nudged = Signal(float, float)
     """arrow keys: steps in x and y"""
+    key_filter = None
+    """called with (key, text) before the view takes a key; True when somebody wanted it"""
 
     def __init__(self, scene: QGraphicsScene, parent: QWidget | None = None) -> None:
         super().__init__(scene, parent)
@@ -164,6 +166,11 @@ class CanvasView(QGraphicsView):
 
     # ---- keys -----------------------------------------------------------
     def keyPressEvent(self, event) -> None:
+        names = {Qt.Key.Key_Return: "enter", Qt.Key.Key_Enter: "enter", Qt.Key.Key_Backspace: "backspace"}
+        plain = not event.modifiers() & (Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier)
+        if plain and self.key_filter is not None and self.key_filter(names.get(event.key(), ""), event.text()):
+            event.accept()
+            return
         steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
         if event.key() == Qt.Key.Key_Space:
             self._space = True

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
 from app.panels.rows import FieldRow
+from geometry.curves.polygons import polygon
 from geometry.edits import (
     free_from_row,
     move_handle,
@@ -26,12 +28,14 @@ from geometry.layout import (
     EdgeRun,
     Headstock,
     RowPlace,
+    Slot,
     StraightSlot,
     Tuner,
     loop_path,
     slot_path,
 )
-from geometry.routing.fit import slot_fit
+from geometry.routing import Follower, follower, template_opening
+from geometry.routing.fit import enters, narrowest, pieces, reach, tightest
 from geometry.solids import SideBore, frames, side_bore
 from geometry.solids.side import block_height
 from geometry.units import LengthUnit, format_angle, format_length
@@ -205,13 +209,42 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
 
 
 def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
-    """What fits a slot: narrowest place, largest bit, and how the chosen follower does."""
+    """What fits a slot: narrowest place, corners, and how the chosen bit and follower do."""
     slot = next(s for s in layout.slots if s.id == id)
+
+    def show(mm: float) -> str:
+        return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
     try:
-        fit = slot_fit(slot, layout)
+        width, corner = narrowest(slot), tightest(slot_path(slot))
+        rows = [FieldRow("Largest bit that passes", "fact", show(width))]
+        if corner < width - 1e-6:
+            rows.append(FieldRow("Corners", "fact", "sharp: a cutter leaves wood to pare" if corner == 0 else
+                                 f"a cutter over {show(corner)} leaves wood to pare"))
+        chosen = follower(layout)
+        if chosen is None:
+            return [*rows, FieldRow("Bit", "fact", "none chosen")]
+        return rows + _chosen_fit(layout, slot, chosen, show)
     except GeometryError as error:
         return [FieldRow("Fit", "fact", str(error), warn=True)]
-    return [FieldRow(label, "fact", value, warn=warn) for label, value, warn in fit.words(unit)]
+
+
+def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[[float], str]) -> list[FieldRow]:
+    opening = template_opening(slot, chosen.offset)
+    cutter_fits = enters(slot, polygon(slot_path(slot)), chosen.bit.cutter) == 1
+    follower_fits = pieces(opening, chosen.diameter) == 1
+    depth = layout.blank.thickness if slot.depth is None else slot.depth
+    down = reach(chosen, layout.template.thickness)
+    if down >= depth:
+        words = f"{show(down)}, through" if slot.depth is None else show(down)
+    elif slot.depth is None and 2 * down >= depth + 1.0:
+        words = f"{show(down)} of {show(depth)}: turn the template over"
+    else:
+        words = f"{show(down)} of {show(depth)}: too short"
+    return [
+        FieldRow(f"Bit {chosen.bit.id}", "fact", "enters" if cutter_fits else "too fat", warn=not cutter_fits),
+        FieldRow("Follower in the template", "fact", "enters" if follower_fits else "does not enter",
+                 warn=not follower_fits),
+        FieldRow("Reaches", "fact", words, warn=words.endswith("too short"))]
 
 
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:

@@ -17,7 +17,7 @@ SNAG = Qt.ItemDataRole.UserRole
 
 def title(snag: Snag) -> str:
     """The heading of a snag's kind."""
-    return KINDS[snag.kind][0]
+    return KINDS[snag.kind].title
 
 
 def numbers(snag: Snag, unit: LengthUnit) -> str:
@@ -46,7 +46,7 @@ class SnagModel(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return f"{snag.grade}: {title(snag)}. {snag.text} {snag.cure}"
         if role == Qt.ItemDataRole.ToolTipRole:
-            return f"{KINDS[snag.kind][1]}"
+            return KINDS[snag.kind].why
         return None
 
     def show(self, snags: tuple[Snag, ...]) -> None:

@@ -175,7 +175,7 @@ class Commands(QObject):
         self._w.canvas.set_grid_visible(self._w.actions_["grid"].isChecked())
 
     def _snap(self) -> None:
-        self._w.chooser.snapping = self._w.actions_["snap"].isChecked()
+        self._w.chooser.options.snapping = self._w.actions_["snap"].isChecked()
 
     def _lamp(self) -> None:
         theme = THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"]

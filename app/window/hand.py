@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal
 
@@ -19,14 +20,37 @@ class Hand(QObject):
     shown = Signal(object)
     """the Shown of the running gesture, or None when it ended"""
     refused = Signal(str)
-    finished = Signal(str)
-    """name of the step that was made, or "" when the gesture came to nothing"""
+    typed = Signal(str)
+    """what has been typed for the running gesture so far"""
+    finished = Signal(object)
+    """the Done of the gesture, or None when it came to nothing"""
 
     def __init__(self, document: Document, start: Start, parent: QObject) -> None:
         super().__init__(parent)
         self._document = document
         self._start = start
         self._running: Running | None = None
+        self._last: Pointer | None = None
+        self._typed = ""
+
+    def key(self, key: str, text: str) -> bool:
+        """Take a key for the running gesture: digits gather to a typed value, Enter sends it. False when not wanted."""
+        if self._running is None or self._last is None:
+            return False
+        if key == "enter":
+            typed, self._typed = self._typed, ""
+            self.point(replace(self._last, kind="key", key="enter", typed=typed))
+        elif key == "backspace" and self._typed:
+            self._typed = self._typed[:-1]
+        elif text and (text in "0123456789.,-+/\"' <°" or self._typed and text in "mincxby=") :
+            self._typed += text
+        elif key == "backspace" or text.isalpha():
+            self.point(replace(self._last, kind="key", key=key or text.lower()))
+            return True
+        else:
+            return False
+        self.typed.emit(self._typed)
+        return True
 
     @property
     def busy(self) -> bool:
@@ -35,6 +59,7 @@ class Hand(QObject):
 
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event."""
+        self._last = pointer
         try:
             if self._running is None:
                 gesture = self._start(pointer)
@@ -46,7 +71,7 @@ class Hand(QObject):
             self._end()
             self._document.preview(None)
             self.refused.emit(str(error))
-            self.finished.emit("")
+            self.finished.emit(None)
 
     def cancel(self) -> bool:
         """Put everything back as it was before the gesture; False when none was under way."""
@@ -55,7 +80,7 @@ class Hand(QObject):
         self._running.cancel()
         self._end()
         self._document.preview(None)
-        self.finished.emit("")
+        self.finished.emit(None)
         return True
 
     def _take(self, answer: Shown | Done | None) -> None:
@@ -69,11 +94,12 @@ class Hand(QObject):
         if isinstance(answer, Done):
             self._document.apply(answer.name, answer.layout)
             self._document.hold(answer.held)
-            self.finished.emit(answer.name)
+            self.finished.emit(answer)
         else:
             self._document.preview(None)
-            self.finished.emit("")
+            self.finished.emit(None)
 
     def _end(self) -> None:
         self._running = None
+        self._typed = ""
         self.shown.emit(None)

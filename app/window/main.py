@@ -15,7 +15,7 @@ from app.look.theme import THEMES, Theme
 from app.panels.describe import describe, many
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
-from app.tools import Shown
+from app.tools import Done, Shown
 from app.window import actions
 from app.window.commands import Commands
 from app.window.files import Files
@@ -27,6 +27,9 @@ from app.window.tool_bar import ToolBar
 from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
 from geometry.units import LengthUnit, format_length
+
+ONCE = ("draw outline", "draw slot")
+"""Tools that are laid down after use; others stay in hand until Esc."""
 
 
 class MainWindow(QMainWindow):
@@ -42,13 +45,16 @@ class MainWindow(QMainWindow):
         self.stage = "tuners"
         self.node: int | None = None
         self._build()
-        self.chooser = GestureChooser(self.document, self.tools, self.canvas)
+        self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self.chooser.start, self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
+        for key in ("grid", "snap"):
+            self.actions_[key].setChecked(True)
         self._connect()
         self.set_unit(self.unit)
         self.set_theme(self.theme)
+        self._show()
         self.set_stage("tuners")
         self._history()
         self._file()
@@ -109,13 +115,15 @@ class MainWindow(QMainWindow):
         self.canvas.view.pointed.connect(self.hand.point)
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
+        self.canvas.view.key_filter = self.hand.key
+        self.hand.typed.connect(self._typed)
         self.hand.shown.connect(self._gesture)
         self.hand.refused.connect(self.say)
         self.hand.finished.connect(self._finished)
         self.stages.chosen.connect(self.set_stage)
         self.tools.chosen.connect(self.set_tool)
         self.tools.action.connect(self.commands.run)
-        self.tools.option_changed.connect(self._show_held)
+        self.tools.option_changed.connect(self._options)
         self.side.edited.connect(self._edited)
         self.side.refused.connect(self.say)
         self.side.snag_chosen.connect(self.go_to_snag)
@@ -178,13 +186,23 @@ class MainWindow(QMainWindow):
         if shown is None:
             self.canvas.show_guides(())
             return
-        if shown.node is not None:
-            self.node = shown.node
+        self.node = shown.node
         self.canvas.show_guides(shown.marks)
+        self.tools.show_edge_kind(self.chooser.options.kind)
         self._says.setText(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
-    def _finished(self, name: str) -> None:
-        self._says.setText(name)
+    def _typed(self, text: str) -> None:
+        self._says.setText(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
+
+    def _options(self) -> None:
+        self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
+        self._show_held()
+
+    def _finished(self, done: Done | None) -> None:
+        self.node = done.node if done is not None else None
+        self._says.setText(done.name if done is not None else "")
+        if done is not None and self.tools.tool in ONCE:
+            self.set_tool("hold")
         self._show_held()
 
     def say(self, text: str) -> None:
@@ -220,7 +238,7 @@ class MainWindow(QMainWindow):
         self.tools.set_stage(stage)
         self.set_tool("hold")
         self.document.hold(())
-        self._show()
+        self._options()
 
     def _stage_key(self) -> None:
         self.set_stage(self.sender().property("stage"))
@@ -229,6 +247,7 @@ class MainWindow(QMainWindow):
         """Take another tool in hand."""
         self.hand.cancel()
         self.tools.set_tool(tool)
+        self._options()
         self.canvas.view.viewport().setCursor(
             Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
         self.canvas.view.setFocus()
@@ -259,7 +278,7 @@ class MainWindow(QMainWindow):
         self.tools.width.set_unit(unit)
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
-        self._show()
+        self._options()
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""

@@ -52,7 +52,7 @@ class ToolBar(QWidget):
                     self._add_tool(key, word, about or ABOUT.get(key, ""))
         self._row.addSpacing(10)
         self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
-                                  ("curve", self.tr("Curve"))), self.tr("Kind of edge drawn next"))
+                                  ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))), self.tr("Kind of edge drawn next"))
         self.mirrored = self._toggle(self.tr("Mirrored"), self.tr("What one side does, the other follows."))
         self.width_label = QLabel(self.tr("Width"), self)
         self.width_label.setObjectName("dim")
@@ -116,10 +116,6 @@ class ToolBar(QWidget):
     def tool(self) -> str:
         return next((key for key, button in self._tools.items() if button.isChecked()), "hold")
 
-    def has(self, tool: str) -> bool:
-        """Whether the stage on show has a tool."""
-        return any(key == tool for key, _, _ in TOOLS[self._stage])
-
     def set_hardware(self, patterns: list[str]) -> None:
         """Offer these patterns, keeping the one chosen."""
         if [self.hardware.itemText(i) for i in range(self.hardware.count())] == patterns:
@@ -128,6 +124,10 @@ class ToolBar(QWidget):
         self.hardware.clear()
         self.hardware.addItems(patterns)
         self.hardware.setCurrentIndex(max(0, self.hardware.findText(now)))
+
+    def show_edge_kind(self, kind: str) -> None:
+        """Show the kind of edge that a key has chosen."""
+        self.edge.setCurrentIndex(self.edge.findData(kind))
 
     def enable_action(self, key: str, on: bool) -> None:
         """Grey out what cannot be done now."""

@@ -1,0 +1,45 @@
+"""Which gesture the tool in hand starts, with the choices of the tool strip."""
+
+from __future__ import annotations
+
+from app.document import Document
+from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place
+from app.window.tool_bar import ToolBar
+from geometry.units import LengthUnit
+
+
+class GestureChooser:
+    """Starts gestures; running ones read `options`, so a choice changed on the way counts at once."""
+
+    def __init__(self, document: Document, tools: ToolBar) -> None:
+        self._document = document
+        self._tools = tools
+        self.options = Options()
+
+    def refresh(self, unit: LengthUnit, grid: float, shape: bool) -> None:
+        """Take over the choices of the tool strip. `shape` lets nodes be taken hold of at once."""
+        tools, options = self._tools, self.options
+        options.unit = unit
+        options.grid = grid
+        options.shape = shape
+        options.mirrored = tools.mirrored.isChecked()
+        options.kind = tools.edge.currentData()
+        options.slot_width = tools.slot_width
+        options.pattern = tools.hardware.currentText()
+
+    def start(self, pointer: Pointer) -> Gesture | None:
+        """The gesture that this pointer starts, or None."""
+        tool, layout = self._tools.tool, self._document.layout
+        if tool == "hold":
+            if pointer.kind not in ("press", "double"):
+                return None
+            return hold(layout, self._document.held, self.options)
+        if pointer.kind == "release":
+            return None
+        if tool in ("draw outline", "draw slot"):
+            return draw(layout, "outline" if tool == "draw outline" else "slot", self.options)
+        if tool == "slot":
+            return draw_slot(layout, self.options)
+        if tool == "measure":
+            return measure(layout, self.options)
+        return place(layout, tool, self.options)
