@@ -8,11 +8,12 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.items import Item
+from geometry.checks.items import Item, plan
 from geometry.checks.moves import middle, way_clear
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, up
+from geometry.curves import Path
 from geometry.layout.shop import Margins
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -31,9 +32,10 @@ def snags(scene: Scene) -> Iterable[Snag]:
     near = np.argwhere(np.triu(apart <= margins.button_gap, 1))
     for found in scene.memo.many(_measure, [(items[i], items[k], margins) for i, k in near.tolist()]):
         yield from found
-    for item in items:
-        if item.mount == "face":
-            yield from scene.memo.of(_behind, item, scene.outline, margins)
+    rows = [(item, scene.outline, margins) for item in items if item.mount == "face"]
+    if rows:
+        for found in scene.memo.many(_behind, rows):
+            yield from found
 
 
 def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:
@@ -48,8 +50,9 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:
     needed = margins.button_gap
     a, b = both(measured, needed)
-    text = (f"The buttons of {one.id} and {two.id} strike each other by {mm(-measured)} mm as they turn." if measured < 0
-            else f"The buttons of {one.id} and {two.id} pass {a} mm apart; {b} mm wanted for the fingers.")
+    text = (f"The buttons of {one.id} and {two.id} strike each other by {mm(-measured)} mm as they turn."
+            if measured < 0 else
+            f"The buttons of {one.id} and {two.id} pass {a} mm apart; {b} mm wanted for the fingers.")
     push = on_a - on_b
     cure, move = "Choose smaller buttons, or move both tuners.", None
     for mover, other, sign in sorted(((one, two, 1.0), (two, one, -1.0)), key=lambda c: c[0].mount == "face"):
@@ -64,31 +67,43 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
                 needed, text, cure, move=move)
 
 
-def _behind(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
-    """A face tuner's button beyond the edge of the head: room for the fingers, and room to turn."""
+def _behind(rows: Sequence[tuple[Item, Wall, Margins]]) -> list[tuple[Snag, ...]]:
+    """Face tuners' buttons beyond the edge of the head: room for the fingers, and room to turn."""
+    _, outline, margins = rows[0]
+    paths = [_shadow(item) for item, *_ in rows]
+    areas = shapely.polygons([[segment.p0 for segment in path] for path in paths])
+    meeting = shapely.intersects(outline.area, areas)
+    far = shapely.distance(outline.line, areas)
+    return [() if not meets and gap - FLAT >= margins.button_gap else
+            _to_wood(item, Wall(path), bool(meets), outline, margins)
+            for (item, *_), path, meets, gap in zip(rows, paths, meeting, far, strict=True)]
+
+
+def _shadow(item: Item) -> Path:
+    """The button's swept space in plan."""
     button = item.button
-    start, axis = button.start[0], button.axis[0]
-    shape = Wall(oblong((float(start[0]), float(start[1])), (float(axis[0]), float(axis[1])), float(button.length[0]),
-                        float(button.radius[0])))
-    needed = margins.button_gap
-    if not shapely.intersects(outline.area, shape.area):
-        if shapely.distance(outline.line, shape.area) - FLAT >= needed:
-            return ()
-        measured, p, q = outline.to(shape)
-        where = v.middle(p, q)
-    else:
+    return oblong(plan(button.start[0].tolist()), plan(button.axis[0].tolist()), float(button.length[0]),
+                  float(button.radius[0]))
+
+
+def _to_wood(item: Item, shape: Wall, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+    if meets:
         depths = outline.about(shape.points)
         i = int(depths.argmax())
-        measured, where = -max(float(depths[i]), 2e-6), tuple(float(c) for c in shape.points[i])
+        measured, where = -max(float(depths[i]), 2e-6), tuple(shape.points[i].tolist())
+    else:
+        measured, p, q = outline.to(shape)
+        where = v.middle(p, q)
+    needed = margins.button_gap
     if not short(measured, needed):
         return ()
-    stands_clear = item.pattern.button.stand >= float(button.radius[0])
+    level = float(item.button.start[0, 2])
     a, b = both(measured, needed)
-    lacking = up(needed - measured)
-    cure = f"Move {item.id} {lacking:.1f} mm nearer the edge, or choose a longer shaft."
-    if measured < 0 and not stands_clear:
-        return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, float(start[2])), measured, needed,
-                     f"The button of {item.id} reaches {mm(-measured)} mm behind the wood and cannot turn there.", cure),)
+    cure = f"Move {item.id} {up(needed - measured):.1f} mm nearer the edge, or choose a longer shaft."
+    if measured < 0 and item.pattern.button.stand < float(item.button.radius[0]):
+        return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
+                     f"The button of {item.id} reaches {mm(-measured)} mm behind the wood and cannot turn there.",
+                     cure),)
     text = (f"The button of {item.id} lies {mm(-measured)} mm behind the head." if measured < 0 else
             f"The button of {item.id} clears the edge by {a} mm; {b} mm is wanted for the fingers.")
-    return (Snag("button-to-wood", NOTE, (item.id, OUTLINE), (*where, float(start[2])), measured, needed, text, cure),)
+    return (Snag("button-to-wood", NOTE, (item.id, OUTLINE), (*where, level), measured, needed, text, cure),)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
-from geometry.checks.side_reach import drill_of
 from geometry.checks.snags import SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, name, sort_of, up
-from geometry.layout.shop import Drill, Margins
-from geometry.solids.drilling import Drilling, point_length
+from geometry.layout.shop import Margins
+from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
 
 
@@ -20,13 +20,13 @@ def snags(scene: Scene) -> Iterable[Snag]:
     asked = {hole.id: hole.depth for hole in layout.holes}
     for item in scene.items:
         if item.mount == "face":
-            yield from scene.memo.of(_tuner, item, layout.rack.drills, layout.blank.thickness, layout.margins)
+            yield from scene.memo.of(_tuner, item, scene.drills, layout.blank.thickness, layout.margins)
         elif item.what == "hole" and asked[item.id] is not None:
-            yield from scene.memo.of(_single, item, asked[item.id], layout.rack.drills, layout.blank.thickness,
+            yield from scene.memo.of(_single, item, asked[item.id], scene.drills, layout.blank.thickness,
                                      layout.margins)
 
 
-def _tuner(item: Item, drills: tuple[Drill, ...], thickness: float, margins: Margins) -> tuple[Snag, ...]:
+def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     asked = {(bore.role, bore.diameter, bore.surface, item.frame.at(*bore.at)[:2]): bore.depth
              for bore in item.pattern.bores}
     found = []
@@ -40,20 +40,22 @@ def _tuner(item: Item, drills: tuple[Drill, ...], thickness: float, margins: Mar
     return tuple(found)
 
 
-def _single(item: Item, depth: float, drills: tuple[Drill, ...], thickness: float,
+def _single(item: Item, depth: float, drills: Drills, thickness: float,
             margins: Margins) -> tuple[Snag, ...]:
     return tuple(_blind(item.drillings[0], depth, drills, thickness, margins))
 
 
-def _blind(drilling: Drilling, depth: float, drills: tuple[Drill, ...], thickness: float,
+def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
            margins: Margins) -> list[Snag]:
-    """Wood left under a blind drilling. A screw or a lone hole counts to its drill's point, a counterbore to its floor."""
+    """Wood left under a blind drilling. 
+
+    A screw or a lone hole counts to its drill's point, a counterbore to its floor.
+    """
     screw = sort_of(drilling) in ("screw", "pin hole")
     needed = margins.screw_any if screw else margins.side_cover
     point = 0.0
     if screw or drilling.role == "hole":
-        drill = drill_of(drills, drilling)
-        point = point_length(drill) if drill is not None else 0.3 * drilling.diameter
+        point = drills.point(drilling)
     measured = thickness - depth - point
     if not short(measured, needed):
         return []

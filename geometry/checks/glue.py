@@ -48,7 +48,8 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
             continue
         away = 1.0 if cx >= x else -1.0
         found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
-                          measured, 0.0, f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
+                          measured, 0.0,
+                          f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
                           f"Move {item.id} {up(-measured):.1f} mm to the {'treble' if away > 0 else 'bass'} side, "
                           f"or make {ear.id} wider or narrower by that.",
                           move=None if item.held else (item.id, (away * up(-measured), 0.0))))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Literal
 
@@ -80,14 +81,20 @@ def pin_item(pin: Pin, outline: Loop, blank: Blank) -> Item:
 def _item(id: str, what: str, made: tuple[Hole, ...], held: bool, **rest) -> Item:
     drillings = tuple(drilling for hole in made for drilling in hole.drillings)
     solids = Cylinders.of(drillings)
-    if drillings:
-        lows, highs = solids.boxes()
-        low, high = lows.min(axis=0), highs.max(axis=0)
-    else:
-        low, high = np.full(3, np.inf), np.full(3, -np.inf)
+    low, high = _box(drillings)
     hole_of = tuple(i for i, hole in enumerate(made) for _ in hole.drillings)
     upright = np.array([i for i, d in enumerate(drillings) if d.upright], dtype=int)
     return Item(id, what, made, drillings, hole_of, solids, low, high, upright, held, **rest)
+
+
+def _box(drillings: tuple[Drilling, ...]) -> tuple[np.ndarray, np.ndarray]:
+    """Corners of the upright box about some drillings; for none a box that holds nothing."""
+    low, high = [math.inf] * 3, [-math.inf] * 3
+    for drilling in drillings:
+        for axis, (a, b, d) in enumerate(zip(drilling.start, drilling.end, drilling.direction, strict=True)):
+            reach = drilling.radius * math.sqrt(max(0.0, 1 - d * d))
+            low[axis], high[axis] = min(low[axis], min(a, b) - reach), max(high[axis], max(a, b) + reach)
+    return np.array(low), np.array(high)
 
 
 def _button(pattern: Pattern, frame: Frame, thickness: float) -> Cylinders:

@@ -32,7 +32,10 @@ FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outli
 
 
 def check(layout: Headstock) -> CheckResult:
-    """All snags of a layout, worst first, with its holes and counts. Never raises for a layout that validate() accepts."""
+    """All snags of a layout, worst first, with its holes and counts.
+
+    Never raises for a layout that geometry.layout.validate accepts.
+    """
     return LiveCheck().check(layout)
 
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry.checks.drills import Drills
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
-from geometry.checks.side_reach import drill_of
 from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm
-from geometry.layout.shop import Drill, DrillPress
+from geometry.layout.shop import DrillPress
 from geometry.solids.drilling import Drilling, point_length
 
 _NAMED = 3
@@ -20,9 +20,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
     rack = scene.layout.rack
     lacking: dict[float, list[tuple[str, Drilling]]] = {}
     for item in scene.items:
-        for diameter, drilling in scene.memo.of(_missing, item, rack.drills):
+        for diameter, drilling in scene.memo.of(_missing, item, scene.drills):
             lacking.setdefault(diameter, []).append((item.id, drilling))
-        yield from scene.memo.of(_deep, item, rack.drills, rack.press)
+        yield from scene.memo.of(_deep, item, scene.drills, rack.press)
     for diameter, wanted in sorted(lacking.items()):
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
         named = list(ids[:_NAMED]) + ([f"{len(ids) - _NAMED} more"] if len(ids) > _NAMED else [])
@@ -31,32 +31,36 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    "Enter the drill in the rack, or change the hardware pattern to one you have.")
 
 
-def _missing(item: Item, drills: tuple[Drill, ...]) -> tuple[tuple[float, Drilling], ...]:
+def _missing(item: Item, drills: Drills) -> tuple[tuple[float, Drilling], ...]:
     found: dict[float, Drilling] = {}
     for drilling in item.drillings:
-        if drilling.diameter not in found and drill_of(drills, drilling) is None:
+        if drilling.diameter not in found and drills.find(drilling) is None:
             found[drilling.diameter] = drilling
     return tuple(found.items())
 
 
-def _deep(item: Item, drills: tuple[Drill, ...], press: DrillPress) -> tuple[Snag, ...]:
+def _deep(item: Item, drills: Drills, press: DrillPress) -> tuple[Snag, ...]:
     """The deepest drilling of an item that goes farther than the quill in one travel, or farther than its drill."""
+    beyond_quill: tuple[float, float, Drilling] | None = None
+    beyond_drill: tuple[float, float, Drilling] | None = None
+    for drilling in item.drillings:
+        drill = drills.find(drilling)
+        deep = drilling.stop + (point_length(drill) if drill else 0.0)
+        if short(press.quill, deep) and (beyond_quill is None or deep > beyond_quill[0]):
+            beyond_quill = (deep, press.quill, drilling)
+        if drill and short(drill.length, deep) and (beyond_drill is None or deep > beyond_drill[0]):
+            beyond_drill = (deep, drill.length, drilling)
     found = []
-    for limit, kind, said, cure in (
-            (lambda d, drill: press.quill, "quill", "the quill travels",
-             "Raise the table and drill on in a second travel."),
-            (lambda d, drill: drill.length if drill else None, "drill-short", "the drill is long",
-             "Enter a longer drill in the rack.")):
-        worst: tuple[float, float, Drilling] | None = None
-        for drilling in item.drillings:
-            drill = drill_of(drills, drilling)
-            most = limit(drilling, drill)
-            deep = drilling.stop + (point_length(drill) if drill else 0.0)
-            if most is not None and short(most, deep) and (worst is None or deep - most > worst[1] - worst[0]):
-                worst = (most, deep, drilling)
-        if worst is not None:
-            most, deep, drilling = worst
-            found.append(Snag(kind, NOTE, (item.id,), drilling.mark or drilling.start, most, deep,
-                              f"A {drilling.operation} of {item.id} goes {mm(deep)} mm deep, to the drill's point; "
-                              f"{said} {mm(most)} mm.", cure))
+    if beyond_quill:
+        found.append(_too_deep("quill", item, *beyond_quill, "the quill travels",
+                               "Raise the table and drill on in a second travel."))
+    if beyond_drill:
+        found.append(_too_deep("drill-short", item, *beyond_drill, "the drill is as long as",
+                               "Enter a longer drill in the rack."))
     return tuple(found)
+
+
+def _too_deep(kind: str, item: Item, deep: float, most: float, drilling: Drilling, said: str, cure: str) -> Snag:
+    return Snag(kind, NOTE, (item.id,), drilling.mark or drilling.start, most, deep,
+                f"A {drilling.operation} of {item.id} goes {mm(deep)} mm deep, to the drill's point; "
+                f"{said} {mm(most)} mm.", cure)

@@ -58,7 +58,8 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if spill is not None:
         size, place = spill
         found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), size, 0.0,
-                          f"The template cannot hold a tongue of wood in {opening.id}: {mm(size)} mm2 of it would be cut.",
+                          f"The template cannot hold a tongue of wood in {opening.id}: "
+                          f"{mm(size)} mm2 of it would be cut.",
                           "Choose a follower nearer the cutter's size, or make the tongue wider.", "mm2"))
     left = wood_left(opening.slot, area, cutter)
     if left is not None:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
+from geometry.checks.drills import Drills
 from geometry.checks.items import Item, hole_item, pin_item, tuner_item
 from geometry.checks.memo import Memo, together
 from geometry.errors import GeometryError
@@ -42,6 +44,7 @@ class Scene:
     openings: tuple[Opening, ...]
     items: tuple[Item, ...]
     broken: tuple[tuple[str, str], ...]
+    drills: Drills
     memo: Memo
 
 
@@ -60,14 +63,17 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     items += [memo.of(hole_item, hole, layout.outline, layout.blank) for hole in layout.holes]
     items += [memo.of(pin_item, pin, layout.outline, layout.blank) for pin in layout.pins]
     broken += [(item.id, item.trouble) for item in items if item.trouble]
-    return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken), memo)
+    return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken),
+                 memo.of(Drills, layout.rack.drills), memo)
 
 
+@lru_cache(maxsize=32)
 def outline_wall(loop: Loop) -> Wall:
     """The wall of an outline."""
     return Wall(loop_path(loop).counter_clockwise())
 
 
+@lru_cache(maxsize=256)
 def _opening(slot: Slot) -> Opening | str:
     try:
         return Opening(slot.id, slot, Wall(slot_path(slot)))

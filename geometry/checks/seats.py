@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from itertools import combinations
 
 import numpy as np
@@ -10,6 +10,7 @@ import shapely
 
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
+from geometry.checks.memo import together
 from geometry.checks.moves import rounded_out
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
@@ -30,13 +31,13 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every plate with the wood and with its neighbours."""
     layout = scene.layout
     placed = [item for item in scene.items if item.plate]
+    through = scene.memo.of(together, *[o for o in scene.openings if o.depth >= layout.blank.thickness])
+    rows = [(item, scene.outline, through, layout.margins) for item in placed if item.mount == "face"]
+    if rows:
+        for found in scene.memo.many(_on_backs, rows):
+            yield from found
     for item in placed:
-        if item.mount == "face":
-            yield from scene.memo.of(_on_back, item, scene.outline, layout.margins)
-            for opening in scene.openings:
-                if opening.depth >= layout.blank.thickness:
-                    yield from scene.memo.of(_over_slot, item, opening)
-        else:
+        if item.mount == "side":
             length = edge(layout.outline, item.frame.side).length
             yield from scene.memo.of(_on_edge, item, length, layout.blank.thickness, layout.margins)
     for one, two in combinations(placed, 2):
@@ -63,12 +64,24 @@ def _shape(item: Item, shift: Vec2 = (0.0, 0.0)) -> Wall:
 
 
 # ---- face mount: on the back ------------------------------------------------
+def _on_backs(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -> list[tuple[Snag, ...]]:
+    _, outline, through, margins = rows[0]
+    areas = shapely.polygons([[plan(corner) for corner in item.plate] for item, *_ in rows])
+    clear = (shapely.covers(outline.area, areas)
+             & (shapely.distance(outline.line, areas) - FLAT >= margins.seat_overhang))
+    over = [shapely.intersects(opening.wall.area, areas) for opening in through]
+    out = []
+    for i, (item, *_) in enumerate(rows):
+        found = [] if clear[i] else list(_on_back(item, outline, margins))
+        for opening, meets in zip(through, over, strict=True):
+            found += _over_slot(item, opening) if meets[i] else ()
+        out.append(tuple(found))
+    return out
+
+
 def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.seat_overhang
     shape = _shape(item)
-    if (shapely.covers(outline.area, shape.area)
-            and shapely.distance(outline.line, shape.area) - FLAT >= needed):
-        return ()
     measured, where, push = _inside(shape, outline, needed)
     if not short(measured, needed):
         return ()
@@ -175,13 +188,15 @@ def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> t
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
     needed = margins.seat_overhang
     found = []
-    for side, measured, level in (("face", z - seat.across / 2, 0.0), ("back", thickness - z - seat.across / 2, thickness)):
+    for side, measured, level in (("face", z - seat.across / 2, 0.0),
+                                  ("back", thickness - z - seat.across / 2, thickness)):
         if short(measured, needed):
             a, b = both(measured, needed)
             text = (f"The plate of {item.id} stands {mm(-measured)} mm over the {side}." if measured < 0 else
                     f"The plate of {item.id} lies {a} mm from the {side}; {b} mm wanted.")
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
-                              f"Set the axis {up(needed - measured):.1f} mm {'deeper' if side == 'face' else 'higher'}, "
+                              f"Set the axis {up(needed - measured):.1f} mm "
+                              f"{'deeper' if side == 'face' else 'higher'}, "
                               "or choose a narrower plate."))
     for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
         if short(measured, 0.0):

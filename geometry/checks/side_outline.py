@@ -28,7 +28,7 @@ from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 _MOUTH_TURN = math.cos(math.radians(60))
-_CHORD = 2.0
+_CHORD = 1.0
 """mm: the outline is looked at in pieces no longer than this"""
 
 
@@ -97,7 +97,10 @@ def _beyond_mouth(drilling: Drilling, ring: _Ring, u: np.ndarray, w: np.ndarray,
     mouth = int(np.argmin(np.hypot(u, w)))
     sign = 1.0 if heading[mouth] >= 0 else -1.0
     own_chord, own_point = heading * sign > _MOUTH_TURN, np.abs(u) < half
-    near = far < needed + _CHORD
+    near = (far < needed + _CHORD) & own_point
+    seen = np.flatnonzero(near)
+    if seen.size and seen[-1] - seen[0] + 1 == seen.size and seen[0] <= mouth <= seen[-1] and own_chord[seen].all():
+        return None
     first_corner = last_corner = mouth
     steps = 0
     while steps < count and own_chord[last_corner] and own_point[last_corner]:
@@ -106,7 +109,7 @@ def _beyond_mouth(drilling: Drilling, ring: _Ring, u: np.ndarray, w: np.ndarray,
         first_corner, steps = (first_corner - 1) % count, steps + 1
     if steps >= count:
         return None
-    # Corners from last_corner round to first_corner are the rest; is any of them near the drilling?
+    # Corners from last_corner round to first_corner are the rest. Beside the strip of half width `half` all is clear.
     rest = (last_corner + np.arange((first_corner - last_corner) % count + 1)) % count
     if not near[rest].any():
         return None

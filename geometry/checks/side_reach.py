@@ -9,16 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-import shapely
-
 from geometry import vectors as v
+from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, up
-from geometry.layout.shop import Drill, Margins
-from geometry.solids.drilling import Drilling, point_length
+from geometry.layout.shop import Margins
+from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3
 
@@ -36,36 +35,26 @@ class Span:
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every side tuner's post with the slot that it should lie across."""
-    drills = scene.layout.rack.drills
     for item in scene.items:
         if item.mount == "side" and item.post() is not None:
-            yield from scene.memo.of(_reach, item, scene.openings, drills, scene.layout.margins)
+            yield from scene.memo.of(_reach, item, scene.openings, scene.drills, scene.layout.margins)
 
 
-def spans(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
+def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
     """The first stretch in a slot of the line `offset` mm beside a bore's axis (towards the tip), or None."""
     start = v.along(plan(bore.start), plan(item.frame.u), offset)
-    into = plan(bore.direction)
-    line = shapely.LineString([start, v.along(start, into, _SIGHT)])
-    found = []
-    for piece in shapely.get_parts(shapely.intersection(line, opening.wall.area)):
-        if piece.length > TOUCH:
-            reach = sorted(v.dot(v.sub(c, start), into) for c in (piece.coords[0], piece.coords[-1]))
-            found.append(Span(*reach))
-    return min(found, key=lambda s: s.enters, default=None)
+    stretches = opening.wall.stretches(start, plan(bore.direction))
+    return Span(*stretches[0]) if stretches else None
 
 
-def _reach(item: Item, openings: tuple[Opening, ...], drills: tuple[Drill, ...], margins: Margins) -> tuple[Snag, ...]:
+def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: Margins) -> tuple[Snag, ...]:
     bore, post = item.post(), item.pattern.post
-    far = v.along(plan(bore.start), plan(bore.direction), _SIGHT)
-    own = first_on_the_way(shapely.LineString([plan(bore.start), far]), bore, openings)
+    own = first_on_the_way(bore, _SIGHT, openings)
     if own is None:
         return (Snag("no-slot", SPOILS, (item.id,), bore.end, None, None,
                      f"The side bore of {item.id} meets no slot at its height.",
                      f"Lay a slot across its way, or slide {item.id} to where a slot lies ahead."),)
-    axis = spans(item, bore, own, 0.0)
-    if axis is None:
-        return ()
+    axis = span(item, bore, own, 0.0)
     if short(bore.depth, axis.enters):
         lacking = axis.enters - bore.depth
         return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
@@ -92,8 +81,8 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
         return [Snag("post-too-long", SPOILS, (item.id,), bore.end, bore.depth, post.length,
                      f"The post of {item.id} is {mm(lacking)} mm longer than its bore, which ends in wood.",
                      f"Drill it {up(lacking):.1f} mm deeper.")]
-    flanks = [spans(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
-    leaves = min([axis.leaves] + [span.leaves for span in flanks if span is not None])
+    flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
+    leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
     measured = leaves - post.length
     if not short(measured, margins.post_wall):
         return []
@@ -106,11 +95,9 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                        f"{up(max(0.0, post.length - bore.depth)):.1f} mm deeper into the wall.")]
 
 
-def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: tuple[Drill, ...]) -> list[Snag]:
+def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills) -> list[Snag]:
     """The drill's point against the inner wall, for a bore that is meant to end in the slot."""
-    drill = drill_of(drills, bore)
-    point = 0.3 * bore.diameter if drill is None else point_length(drill)
-    measured = axis.leaves - bore.depth - point
+    measured = axis.leaves - bore.depth - drills.point(bore)
     if bore.depth >= axis.leaves - TOUCH or not short(measured, 0.0):
         return []
     return [Snag("point-to-wall", TIGHT, (item.id, own.id), _on(bore, axis.leaves), measured, 0.0,
@@ -134,7 +121,8 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
                           margins.string_hole, text,
                           f"Move {own.id} {lacking:.1f} mm {'outwards' if outer else 'inwards'}, "
-                          f"or choose a post with its hole {lacking:.1f} mm {'deeper' if outer else 'nearer the seat'}."))
+                          f"or choose a post with its hole {lacking:.1f} mm "
+                          f"{'deeper' if outer else 'nearer the seat'}."))
     if measured < 0:
         return found
     spot = plan(_on(bore, hole))
@@ -153,16 +141,8 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
 
 def _room(spot: tuple[float, float], along: tuple[float, float], way: float, own: Opening) -> float:
     """How far one can go in a slot from a spot inside it, mm."""
-    line = shapely.LineString([spot, v.along(spot, along, way * _SIGHT)])
-    pieces = shapely.get_parts(shapely.intersection(line, own.wall.area))
-    return max((v.distance(spot, piece.coords[-1]) for piece in pieces
-                if piece.geom_type == "LineString" and v.distance(spot, piece.coords[0]) < TOUCH), default=0.0)
-
-
-def drill_of(drills: tuple[Drill, ...], bore: Drilling) -> Drill | None:
-    """The rack's drill of a bore's diameter (to 0.05 mm), of the wanted kind if there is one."""
-    fitting = [d for d in drills if abs(d.diameter - bore.diameter) <= 0.05]
-    return min(fitting, key=lambda d: (d.kind != bore.drill, abs(d.diameter - bore.diameter)), default=None)
+    stretches = own.wall.stretches(spot, v.scale(along, way))
+    return stretches[0][1] if stretches and stretches[0][0] == 0 else 0.0
 
 
 def _on(bore: Drilling, depth: float) -> Vec3:

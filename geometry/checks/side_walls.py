@@ -26,6 +26,7 @@ from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
+
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling from the side with the face, the back and the slots."""
     layout = scene.layout
@@ -53,7 +54,8 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
             else:
                 cure = f"The wood is too thin: it takes {mm(2 * (drilling.radius + needed))} mm for this bore."
             middle = v.along(plan(drilling.start), plan(drilling.direction), drilling.depth / 2)
-            found.append(Snag("cover", grade(measured), (item.id, side), (*middle, level), measured, needed, text, cure))
+            found.append(Snag("cover", grade(measured), (item.id, side), (*middle, level), measured, needed, text,
+                              cure))
     return tuple(found)
 
 
@@ -62,7 +64,7 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
     found = []
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
     for drilling, axis in zip(item.drillings, axes, strict=True):
-        own = first_on_the_way(axis, drilling, openings) if sort_of(drilling) == "side bore" else None
+        own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
         needed = wanted_to_slot(drilling, margins)
         for opening in openings:
             below = max(0.0, drilling.start[2] - opening.depth)
@@ -80,11 +82,15 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
     return tuple(found)
 
 
-def first_on_the_way(axis, drilling: Drilling, openings: tuple[Opening, ...]) -> Opening | None:
-    """The slot that a level axis (a line in plan) runs into first, among those that stand at its height; or None."""
-    hit = [(shapely.distance(shapely.Point(plan(drilling.start)), shapely.intersection(axis, o.wall.area)), o)
-           for o in openings if o.depth > drilling.start[2] and shapely.intersects(o.wall.area, axis)]
-    return min(hit, key=lambda pair: pair[0])[1] if hit else None
+def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:
+    """The slot that a level axis runs into first within `reach` mm, among those that stand at its height; or None."""
+    found = []
+    for opening in openings:
+        if opening.depth > drilling.start[2]:
+            stretches = opening.wall.stretches(plan(drilling.start), plan(drilling.direction))
+            if stretches and stretches[0][0] < reach:
+                found.append((stretches[0][0], opening))
+    return min(found, key=lambda pair: pair[0])[1] if found else None
 
 
 def _slot_gap(drilling: Drilling, opening: Opening, below: float) -> tuple[float, tuple[float, float, float]]:

@@ -42,7 +42,8 @@ def _crosses(opening: Opening) -> Snag | None:
         return None
     x, y = opening.wall.crossing
     return Snag("slot-crosses", SPOILS, (opening.id,), (x, y, 0.0), None, None,
-                f"The wall of {opening.id} crosses itself at {mm(x)}, {mm(y)}.", "Move the nodes beside that place apart.")
+                f"The wall of {opening.id} crosses itself at {mm(x)}, {mm(y)}.",
+                "Move the nodes beside that place apart.")
 
 
 def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:

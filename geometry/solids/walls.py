@@ -76,7 +76,7 @@ class Wall:
 
     @cached_property
     def area(self) -> Polygon:
-        """The inside. Where the wall crosses itself: what its windings enclose, so that questions still have answers."""
+        """The inside. Where the wall crosses itself: what its windings enclose, so that every question has an answer."""
         made = Polygon(self.points)
         if not made.is_valid:
             made = shapely.make_valid(made)
@@ -89,6 +89,22 @@ class Wall:
         spots = shapely.points(points)
         far = shapely.distance(self.line, spots)
         return np.where(shapely.intersects(self.area, spots), far, -far)
+
+    def stretches(self, start: Vec2, way: Vec2) -> list[tuple[float, float]]:
+        """Where the ray from `start` along the unit vector `way` runs inside the closed wall: (enters, leaves) in mm.
+
+        In order of distance; `enters` is 0 when the start lies inside. Within the sagitta on curved parts.
+        """
+        points = self.points - np.array(start)
+        aside = points[:, 0] * way[1] - points[:, 1] * way[0]
+        above = aside > 0
+        at = np.flatnonzero(above[1:] != above[:-1])
+        if not at.size:
+            return []
+        ahead = points[:, 0] * way[0] + points[:, 1] * way[1]
+        share = aside[at] / (aside[at] - aside[at + 1])
+        hits = np.sort(ahead[at] + (ahead[at + 1] - ahead[at]) * share).tolist()
+        return [(max(0.0, a), b) for a, b in zip(hits[::2], hits[1::2], strict=True) if b > 0]
 
     # ---- exact -----------------------------------------------------------
     def foot(self, p: Vec2) -> Foot:
