@@ -98,11 +98,11 @@ def test_groups_are_the_whole_in_the_same_order():
 
 def test_only_what_changed_is_drawn_again():
     layout = read(DEMO)
-    rows = tuple(msgspec.structs.replace(row, spacing=43.5) if row.id == "treble side" else row for row in layout.rows)
+    rows = tuple(msgspec.structs.replace(row, spacing=43.5) if row.id == "treble face" else row for row in layout.rows)
     before, after = opened_out_groups(layout), opened_out_groups(msgspec.structs.replace(layout, rows=rows))
     # The first member stays where it is, but it belongs to the row that changed.
-    assert {id for id in before if before[id] is not after[id]} == {f"treble side {i}" for i in (1, 2, 3)}
-    assert before["treble side 1"] == after["treble side 1"]
+    assert {id for id in before if before[id] is not after[id]} == {f"treble face {i}" for i in (1, 2, 3)}
+    assert before["treble face 1"] == after["treble face 1"]
 
 
 def test_an_unknown_feature_has_no_marks():
@@ -160,7 +160,7 @@ def test_a_drag_frame_is_drawn_in_time():
     opened_out(layout)
     took = []
     for i in range(15):
-        rows = tuple(msgspec.structs.replace(row, spacing=44 - 0.01 * i) if row.id == "treble side" else row
+        rows = tuple(msgspec.structs.replace(row, spacing=44 - 0.01 * i) if row.id == "treble face" else row
                      for row in layout.rows)
         moved = msgspec.structs.replace(layout, rows=rows)
         start = time.perf_counter()
