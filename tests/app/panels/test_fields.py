@@ -1,0 +1,85 @@
+"""Fields: what makers type, in the unit on show, and what they are told when it cannot be read."""
+
+import pytest
+from PySide6.QtCore import Qt
+
+from app.panels.fields import AngleField, LengthField
+
+
+@pytest.fixture
+def length(qtbot):
+    field = LengthField("mm")
+    qtbot.addWidget(field)
+    field.show()
+    return field
+
+
+def typed(qtbot, field, text, key=Qt.Key.Key_Return):
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, text)
+    qtbot.keyClick(field, key)
+
+
+@pytest.mark.parametrize(("text", "mm"), [("12.5", 12.5), ("12,5", 12.5), ('1/2"', 12.7), ("12 mm", 12.0),
+                                          ('1 5/8" + 2 mm', 43.275), ("-3", -3.0), ("1.2 cm", 12.0)])
+def test_a_typed_length_is_sent_in_mm(qtbot, length, text, mm):
+    length.show_value(1.0)
+    with qtbot.waitSignal(length.sent, timeout=500) as sent:
+        typed(qtbot, length, text)
+    assert sent.args[0] == pytest.approx(mm, abs=1e-9)
+
+
+def test_a_number_without_a_unit_is_in_the_unit_on_show(qtbot, length):
+    length.set_unit("in64")
+    length.show_value(1.0)
+    with qtbot.waitSignal(length.sent, timeout=500) as sent:
+        typed(qtbot, length, "3/4")
+    assert sent.args[0] == pytest.approx(19.05)
+
+
+def test_nonsense_is_refused_with_a_sentence_and_keeps_the_text(qtbot, length):
+    length.show_value(1.0)
+    with qtbot.waitSignal(length.refused, timeout=500) as refused:
+        typed(qtbot, length, "twelve")
+    assert "not a length" in refused.args[0]
+    assert length.text() == "twelve"
+
+
+def test_escape_puts_the_old_text_back(qtbot, length):
+    length.show_value(7.5)
+    with qtbot.assertNotEmitted(length.sent):
+        typed(qtbot, length, "99", Qt.Key.Key_Escape)
+    assert length.text() == "7.5 mm"
+
+
+def test_leaving_a_field_untouched_sends_nothing(qtbot, length):
+    length.set_unit("in64")
+    length.show_value(10.0)
+    with qtbot.assertNotEmitted(length.sent):
+        length.setFocus()
+        qtbot.keyClick(length, Qt.Key.Key_Return)
+
+
+def test_an_empty_optional_length_is_none(qtbot):
+    field = LengthField("mm", optional=True, empty="through")
+    qtbot.addWidget(field)
+    field.show()
+    field.show_value(5.0)
+    with qtbot.waitSignal(field.sent, timeout=500) as sent:
+        field.setFocus()
+        field.selectAll()
+        qtbot.keyClick(field, Qt.Key.Key_Delete)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert sent.args[0] is None
+    assert field.placeholderText() == "through"
+
+
+def test_an_angle_is_sent_in_degrees(qtbot):
+    field = AngleField()
+    qtbot.addWidget(field)
+    field.show()
+    field.show_value(1.0)
+    with qtbot.waitSignal(field.sent, timeout=500) as sent:
+        typed(qtbot, field, "14,5°")
+    assert sent.args[0] == pytest.approx(14.5)
