@@ -13,9 +13,9 @@ from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.layout import Headstock
 
-PADDING = 2.0
+PADDING = 1.0
 """White space kept round each drawing, mm."""
-WORDS_OUTSIDE = 9.0
+WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
 
 

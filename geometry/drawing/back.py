@@ -36,12 +36,12 @@ def back_drawing(layout: Headstock) -> Drawing:
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]
     half = layout.nut.width / 2 + 4.0
     marks += [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
-              Stroke(straight((0.0, min(y0, 0.0) - 6.0), (0.0, y1 + 6.0)), "centreline", "blank")]
+              Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole, named)
     marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER)
-    marks += [Label(text, (x, y1 + 7.0), 2.0, "note", anchor=anchor) for text, x, anchor in
+    marks += [Label(text, (x, y1 + 5.0), 2.0, "note", anchor=anchor) for text, x, anchor in
               (("treble side", x0, "left"), ("seen from the back", 0.0, "middle"), ("bass side", x1, "right"))]
     return tuple(marks)
 

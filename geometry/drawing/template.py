@@ -93,7 +93,7 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
 def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
     half = layout.nut.width / 2 + 4.0
     return [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
-            Stroke(straight((0.0, min(box[1], 0.0) - 6.0), (0.0, box[3] + 6.0)), "centreline", "blank")]
+            Stroke(straight((0.0, min(box[1], 0.0) - 4.0), (0.0, box[3] + 4.0)), "centreline", "blank")]
 
 
 def _grain(outline: Path, box: tuple[float, float, float, float]) -> list[Mark]:

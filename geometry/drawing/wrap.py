@@ -96,12 +96,12 @@ def _titles(layout: Headstock) -> list[Mark]:
     x0, y0, x1, y1 = blank_box(blank)
     words = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
              ((x1 + blank.treble) / 2, "treble edge"))
-    marks: list[Mark] = [Label(text, (x, y1 + 5.5), 2.0, "note", "blank", anchor="middle") for x, text in words]
+    marks: list[Mark] = [Label(text, (x, y1 + 4.0), 2.0, "note", "blank", anchor="middle") for x, text in words]
     for side, x in (("bass", x0), ("treble", x1)):
         at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y1 - 2.0)
         marks.append(Label("back", at, LETTER, "note", "blank", angle=math.pi / 2, anchor="right"))
     for side in ("bass", "treble"):
         x = blank.edge_x(side)
-        marks += [Stroke(straight((x, y), (x, y + turn * 4.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]
-        marks.append(Label("fold", (x, y0 - 6.5), LETTER, "note", "blank", anchor="middle"))
+        marks += [Stroke(straight((x, y), (x, y + turn * 3.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]
+        marks.append(Label("fold", (x, y0 - 5.5), LETTER, "note", "blank", anchor="middle"))
     return marks

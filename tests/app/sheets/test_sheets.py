@@ -16,6 +16,7 @@ from app.formats.mark_shapes import mark_box
 from app.sheets import pages, write_sheets
 from app.sheets.compensation import compensation
 from app.sheets.furniture import window_of
+from app.sheets.parts import parts
 from geometry.curves import Matrix
 from geometry.drawing import Label
 from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Template, loop_path
@@ -225,3 +226,11 @@ def test_the_checks_are_asked_when_no_snags_are_given():
     astray = msgspec.structs.replace(head.tuners[0], place=FreePlace(at=(17.0, 60.0)))
     cover = words(pages(msgspec.structs.replace(head, tuners=(astray, head.tuners[1])), "A4")[0])
     assert "Do not cut from these sheets yet" in cover
+
+
+@pytest.mark.parametrize("layout", [demo, large, plain_head])
+def test_every_mark_of_a_part_lies_in_the_box_that_is_printed(layout):
+    for part in parts(layout()):
+        for mark in part.drawing:
+            x0, y0, x1, y1 = mark_box(mark)
+            assert part.box[0] <= x0 and part.box[1] <= y0 and x1 <= part.box[2] and y1 <= part.box[3], mark
