@@ -61,6 +61,9 @@ def sheet(theme: Theme) -> str:
         padding: 3px 7px; selection-background-color: {t.focus}; selection-color: {t.panel}; }}
     QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: 2px solid {t.focus}; padding: 2px 6px; }}
     QLineEdit[bad="true"] {{ border: 2px solid {t.spoils}; padding: 2px 6px; }}
+    QComboBox::drop-down {{ border: none; width: 20px; }}
+    QComboBox::down-arrow {{ image: none; width: 0; height: 0; margin-right: 6px; border-left: 4px solid {t.paper};
+        border-right: 4px solid {t.paper}; border-top: 5px solid {t.dim}; }}
     QComboBox QAbstractItemView {{ background: {t.panel}; color: {t.ink}; border: 1px solid {t.line};
         selection-background-color: {t.accent}; selection-color: {t.accent_ink}; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {t.focus}; border-radius: 4px; }}

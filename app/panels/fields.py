@@ -31,6 +31,7 @@ class _Field(QLineEdit):
         self._text = text
         if not (self.hasFocus() and self.isModified()):
             self.setText(text)
+            self.setCursorPosition(0)
             self._mark(False)
 
     def read(self, text: str) -> object:

@@ -25,4 +25,6 @@ def run(file: Path | None = None) -> int:
     application.setStyle("Fusion")
     window = MainWindow(layout, file, QSettings())
     window.show()
+    if file is None:
+        window.document.hold(("treble side 3",))
     return application.exec()

@@ -1,0 +1,46 @@
+"""`python3 -m tests.pictures [DIR]`: every stage of the window in both sets of colours, as PNG files."""
+
+import os
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+
+
+def main(folder: Path) -> None:
+    """Write the pictures; existing ones are replaced."""
+    from PySide6.QtCore import QSettings
+    from PySide6.QtWidgets import QApplication
+
+    from app.look.theme import THEMES
+    from app.window.demo import demo
+    from app.window.main import MainWindow
+    from app.window.stages import STAGES
+
+    application = QApplication.instance() or QApplication([])
+    application.setStyle("Fusion")
+    folder.mkdir(parents=True, exist_ok=True)
+    settings = QSettings(str(folder / "none.ini"), QSettings.Format.IniFormat)
+    for theme in THEMES.values():
+        window = MainWindow(demo(), None, settings, theme)
+        for size, mark in (((1440, 900), ""), ((1280, 720), "-small")):
+            window.resize(*size)
+            window.show()
+            for stage in STAGES:
+                window.set_stage(stage.key)
+                if stage.key == "tuners":
+                    window.document.hold(("treble side 3",))
+                for _ in range(5):
+                    application.processEvents()
+                window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))
+        window.document.replace(window.document.layout, None)
+        window.close()
+    Path(settings.fileName()).unlink(missing_ok=True)
+
+
+if __name__ == "__main__":
+    from app.setup import start
+
+    start.ensure(["app"])
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "samples" / "pictures")
