@@ -29,6 +29,8 @@ LAYERS = {
     "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
     "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
     "note": "notes", "check bar": "check bars", "tile": "tiles",
+    "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
+    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks",
 }
 """Layer of each style."""
 

@@ -48,6 +48,13 @@ INKS: dict[str, Ink] = {
     "note": Ink(0.15),
     "check bar": Ink(0.2),
     "tile": Ink(0.15),
+    "template board": Ink(0.2, (3.0, 1.0), fill=0.05),
+    "router base": Ink(0.15, fill=0.08),
+    "shank": Ink(0.15, fill=0.2),
+    "cutter": Ink(0.25, fill=0.35),
+    "follower": Ink(0.25, fill=0.55),
+    "left standing": Ink(0.15, fill=0.7),
+    "grain risk": Ink(0.6, (2.0, 1.2)),
 }
 
 HIDDEN = (1.1, 0.8)

@@ -53,6 +53,13 @@ LOOKS: dict[str, Look] = {
     "note": Look("dim", z=9.0),
     "check bar": Look("ink", z=9.0),
     "tile": Look("dim", z=9.0),
+    "template board": Look("template", "template", opacity=0.2, z=3.2),
+    "router base": Look("metal", "metal", opacity=0.12, z=3.1),
+    "shank": Look("metal", "metal", opacity=0.35, z=7.1),
+    "cutter": Look("edge", "metal", opacity=0.7, z=7.2),
+    "follower": Look("template", "template", opacity=0.55, z=7.3),
+    "left standing": Look("tight", "tight", opacity=0.6, z=7.0),
+    "grain risk": Look("tight", dash=(6, 3), width=3.0, z=7.5),
 }
 
 
