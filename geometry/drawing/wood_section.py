@@ -1,0 +1,133 @@
+"""A section through the piece as it is at a step of the running order, to scale.
+
+x runs along the section line from where it enters the blank, y is up: the face
+is y = 0, the back y = -thickness. Millimetres.
+"""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.curves.polygons import grown, polygon
+from geometry.drawing.marks import Area, Drawing, Label, Mark
+from geometry.drawing.section_cut import SectionLine, Span
+from geometry.drawing.shapes import chain, rectangle
+from geometry.drawing.wood_state import SAWN_INSIDE, face_area
+from geometry.layout import Headstock, Slot, loop_path, slot_path
+from geometry.sequence.operation import Operation
+from geometry.sequence.state import SlotState, WoodState
+from geometry.solids.drilling import Drilling
+from geometry.units import LengthUnit, format_length
+
+LETTER = 1.9
+"""Capital height of the words, mm."""
+STEPS = 32
+"""Chords along each half of a bore that the section cuts at an angle."""
+
+
+def section_for(layout: Headstock, op: Operation | None = None) -> SectionLine:
+    """Where to look at an operation: along a side bore, else straight across through the middle of what it cuts."""
+    blank = layout.blank
+    if op is not None and op.drillings and not op.drillings[0].upright:
+        d = op.drillings[0]
+        return SectionLine((d.mark or d.start)[:2], d.direction[:2])
+    y = sum(loop_path(layout.outline).box[1::2]) / 2
+    if op is not None and op.drillings:
+        y = op.drillings[0].start[1]
+    elif op is not None and op.features:
+        slot = next((s for s in layout.slots if s.id == op.features[0]), None)
+        ear = next((e for e in layout.ears if e.id == op.features[0]), None)
+        if slot is not None:
+            y = sum(slot_path(slot).box[1::2]) / 2
+        elif ear is not None:
+            y = (ear.start + ear.end) / 2
+    return SectionLine((-blank.bass, y), (1.0, 0.0))
+
+
+def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: LengthUnit = "mm") -> Drawing:
+    """The cut through the piece at a state. GeometryError when the outline has no inside; empty where there is no wood."""
+    thick = layout.blank.thickness
+    face = face_area(layout, state)
+    spans = line.spans(face)
+    if not spans:
+        return ()
+    marks: list[Mark] = [Area(_box(span, 0.0, thick), "waste", "blank") for span in spans]
+    if state.outline == "routed" or "face" in state.papers:
+        marks += [Area(_box(span, 0.0, thick), "wood", "outline")
+                  for span in line.spans(polygon(loop_path(layout.outline)))]
+    for slot, own in zip(layout.slots, state.slots, strict=True):
+        marks += _slot(slot, own, line, thick)
+    for d in state.drillings:
+        cut = _upright(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
+        if cut is not None:
+            marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
+    words = (f"across, {format_length(line.origin[1], unit, 1 if unit == 'mm' else None, mark=True)} from the nut line"
+             if line.direction == (1.0, 0.0) else "along the bore")
+    marks.append(Label(words, (spans[0][0], 2.0), LETTER, "note"))
+    return tuple(marks)
+
+
+def _box(span: Span, top: float, bottom: float) -> Path:
+    return rectangle(span[0], -bottom, span[1], -top)
+
+
+def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
+    area = polygon(slot_path(slot))
+    cut: list[tuple[BaseGeometry, float, float]] = [(area, c.start, c.end) for c in own.routed]
+    if own.sawn and not own.open:
+        cut.append((grown(area, -SAWN_INSIDE), 0.0, thick))
+    if own.waste_holes is not None and not own.open:
+        row = own.waste_holes
+        cut += [(shapely.Point(c).buffer(row.diameter / 2), 0.0, min(row.depth, thick)) for c in row.centres]
+    return [Area(_box(span, top, bottom), "slot", slot.id) for part, top, bottom in cut for span in line.spans(part)]
+
+
+def _upright(d: Drilling, line: SectionLine) -> Path | None:
+    span = line.chord(d)
+    if span is None:
+        return None
+    low, high = sorted((d.start[2], d.end[2]))
+    return _box(span, low, high)
+
+
+def level_cut(d: Drilling, line: SectionLine, from_seat: bool, spans: list[Span]) -> Path | None:
+    """What the section plane cuts out of a bore from the side; None when it misses it.
+
+    The bore runs from its mark on the square edge, or from the seat once that edge
+    is gone, and is shown within the wood `spans`. A line along the axis gives a
+    rectangle, one across it an ellipse.
+    """
+    start = d.start if from_seat or d.mark is None else d.mark
+    length = d.depth if from_seat or d.mark is None else d.stop
+    axis = d.direction[:2]
+    turn = v.cross(axis, line.direction)
+    off = v.cross(axis, v.sub(line.origin, start[:2]))
+    lead, along = v.dot(axis, line.direction), v.dot(axis, v.sub(line.origin, start[:2]))
+    inside = _between(turn, off, -d.radius, d.radius)
+    reach = _between(lead, along, 0.0, length)
+    if inside is None or reach is None:
+        return None
+    low = max(inside[0], reach[0], spans[0][0])
+    high = min(inside[1], reach[1], spans[-1][1])
+    if high - low <= 1e-3:
+        return None
+    s = (low + high) / 2 - (high - low) / 2 * np.cos(np.linspace(0.0, math.pi, STEPS + 1))
+    half = np.sqrt(np.maximum(0.0, d.radius ** 2 - (off + turn * s) ** 2))
+    z = start[2]
+    upper = [(float(x), float(-z + h)) for x, h in zip(s, half, strict=True)]
+    lower = [(float(x), float(-z - h)) for x, h in zip(s, half, strict=True) if h > 1e-9]
+    return chain([*upper, *reversed(lower)], closed=True)
+
+
+def _between(slope: float, at: float, low: float, high: float) -> Span | None:
+    """Where low <= at + slope * s <= high; None nowhere."""
+    if abs(slope) < 1e-12:
+        return (-math.inf, math.inf) if low <= at <= high else None
+    ends = sorted(((low - at) / slope, (high - at) / slope))
+    return ends[0], ends[1]

@@ -1,0 +1,201 @@
+"""The piece as it is at a step of the running order, in the opened-out view.
+
+What is cut is drawn as cut, what is still to be drilled as its cross as long
+as the paper that carries the mark is there, and square edges only while they exist.
+"""
+
+from __future__ import annotations
+
+import shapely
+from shapely.geometry import Polygon, box
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves import Path, circle
+from geometry.curves.polygons import grown, parts, polygon
+from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.drawing.opened_out import SIDES, TITLE, blank_box
+from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
+from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
+from geometry.sequence.operation import Operation
+from geometry.sequence.state import SlotState, WoodState
+from geometry.solids.drilling import Drilling
+
+SAWN_OUTSIDE = 2.0
+"""How far outside the outline the saw stays, mm (common practice, no source)."""
+SAWN_INSIDE = 1.5
+"""How far inside a slot's wall the saw stays, mm (common practice, no source)."""
+
+
+def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
+    """The opened-out view at a state, in the order in which it is painted. GeometryError when the outline has no inside."""
+    blank = layout.blank
+    marks: list[Mark] = []
+    if state.outline == "square":
+        marks += _edges(layout, state)
+    marks += _face(layout, state)
+    marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
+    if "face" in state.papers or state.outline != "square":
+        half = layout.nut.width / 2
+        marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
+    marks += [mark for d in state.drillings if not d.upright for mark in _side_bore(layout, d, state)]
+    for slot, own in zip(layout.slots, state.slots, strict=True):
+        marks += _slot(slot, own, "face" in state.papers)
+    marks += [mark for d in state.drillings if d.upright for mark in _upright(d)]
+    marks += [mark for d in state.to_drill for mark in _still_marked(layout, d, state)]
+    return tuple(marks)
+
+
+def fresh_marks(before: Drawing, after: Drawing) -> Drawing:
+    """What a step added to the drawing."""
+    known = set(before)
+    return tuple(mark for mark in after if mark not in known)
+
+
+def step_title(op: Operation, number: int, of: int) -> str:
+    """A line over the picture: "7 of 55: Side bore treble side 1"."""
+    return f"{number} of {of}: {op.title}"
+
+
+def face_area(layout: Headstock, state: WoodState) -> BaseGeometry:
+    """The wood of the face in plan at a state, slots and bores not taken out (mm).
+
+    The saw does not cross the neck: past the outline's lowest point nothing is shown once it is cut.
+    """
+    if state.outline == "square":
+        blank = layout.blank
+        face: BaseGeometry = box(-blank.bass, -blank.behind, blank.treble, blank.tip)
+        for ear in _missing(layout, state):
+            face = face - _ear_box(ear, blank)
+        return face
+    head = polygon(loop_path(layout.outline))
+    if state.outline == "routed":
+        return head
+    low, blank = head.bounds[1], layout.blank
+    return grown(head, SAWN_OUTSIDE) & box(-blank.bass, low, blank.treble, blank.tip)
+
+
+def opening(slot: Slot, own: SlotState) -> BaseGeometry | None:
+    """What is cut right through of a slot at a state, in plan; None while nothing of it is."""
+    if not own.through:
+        return None
+    area = polygon(slot_path(slot))
+    if own.open:
+        return area
+    found: list[BaseGeometry] = []
+    if own.sawn:
+        found.append(grown(area, -SAWN_INSIDE))
+    if own.waste_holes is not None:
+        found += [shapely.Point(c).buffer(own.waste_holes.diameter / 2) for c in own.waste_holes.centres]
+    return shapely.union_all(found) if found else None
+
+
+def _missing(layout: Headstock, state: WoodState) -> list[Ear]:
+    return [ear for ear in layout.ears if ear.id not in state.ears]
+
+
+def _ear_box(ear: Ear, blank: Blank) -> Polygon:
+    edge = blank.edge_x(ear.side)
+    glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+    return box(min(edge, glue), min(ear.start, ear.end), max(edge, glue), max(ear.start, ear.end))
+
+
+def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
+    """Both square edges folded flat; stretches whose ear is not on yet are left out."""
+    blank = layout.blank
+    marks: list[Mark] = []
+    for side in SIDES:
+        for low, high in _stretches(layout, side, state):
+            a, b = folded(blank, side, low, 0.0), folded(blank, side, high, blank.thickness)
+            marks.append(Area(rectangle(min(a[0], b[0]), low, max(a[0], b[0]), high), "blank", "blank"))
+            marks.append(Stroke(straight(a, (a[0], high)), "fold", "blank"))
+    x0, _, x1, _ = blank_box(blank)
+    names = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
+             ((x1 + blank.treble) / 2, "treble edge"))
+    marks += [Label(text, (x, blank.tip + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
+    for ear in layout.ears:
+        if ear.id in state.ears:
+            edge = blank.edge_x(ear.side)
+            glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+            marks.append(Stroke(straight((glue, ear.start), (glue, ear.end)), "glue line", ear.id))
+    return marks
+
+
+def _stretches(layout: Headstock, side: Side, state: WoodState) -> list[tuple[float, float]]:
+    """(from, to) along y where a square edge is there."""
+    free = [(-layout.blank.behind, layout.blank.tip)]
+    for ear in _missing(layout, state):
+        if ear.side != side:
+            continue
+        low, high = min(ear.start, ear.end), max(ear.start, ear.end)
+        free = [piece for a, b in free for piece in ((a, min(b, low)), (max(a, high), b)) if piece[1] > piece[0]]
+    return free
+
+
+def _face(layout: Headstock, state: WoodState) -> list[Mark]:
+    """Waste, and the head in it as far as its line is known; right through openings are openings."""
+    openings = [hole for slot, own in zip(layout.slots, state.slots, strict=True)
+                if (hole := opening(slot, own)) is not None]
+    gone = shapely.union_all(openings)
+    walls = tuple(slot_path(slot) for slot, own in zip(layout.slots, state.slots, strict=True)
+                  if own.open and own.through)
+    partly = len(openings) > len(walls)
+    path = loop_path(layout.outline)
+    marks: list[Mark] = []
+    if state.outline != "routed":
+        marks += _areas(face_area(layout, state) - gone, "waste", "blank")
+    if state.outline == "routed" or "face" in state.papers:
+        if partly:
+            marks += _areas(polygon(path) - gone, "wood", "outline")
+        else:
+            marks.append(Area(path, "wood", "outline", walls))
+        marks.append(Stroke(path, "outline", "outline"))
+    return marks
+
+
+def _areas(area: BaseGeometry, style: str, owner: str) -> list[Mark]:
+    return [Area(_ring(part.exterior), style, owner, tuple(_ring(ring) for ring in part.interiors))
+            for part in parts(area)]
+
+
+def _ring(ring) -> Path:
+    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)
+
+
+def _slot(slot: Slot, own: SlotState, marked: bool) -> list[Mark]:
+    """A slot as far as it is cut; its line while the paper shows it."""
+    path = slot_path(slot)
+    if own.routed:
+        return [Area(path, "slot", slot.id)]
+    marks: list[Mark] = [Stroke(path, "slot", slot.id)] if marked else []
+    if own.sawn:
+        marks += _areas(grown(polygon(path), -SAWN_INSIDE), "slot", slot.id)
+    if own.waste_holes is not None:
+        row = own.waste_holes
+        marks += [Area(circle(c, row.diameter / 2), "slot", slot.id) for c in row.centres]
+    return marks
+
+
+def _upright(d: Drilling) -> list[Mark]:
+    return [Disc(d.start[:2], d.radius, d.operation, d.of, hidden=d.surface == "back" and not d.through)]
+
+
+def _side_bore(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
+    """A bore from the side in plan, and its mouth on the square edge while that is there."""
+    style = "side bore" if d.role == "post" else d.operation
+    side: Side = "treble" if d.surface == "treble edge" else "bass"
+    marks: list[Mark] = [Area(strip(d), style, d.of)]
+    if side in state.square_edges and d.mark is not None:
+        marks.append(Area(waste_strip(layout.blank, side, d), style, d.of))
+        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, style, d.of))
+    return marks
+
+
+def _still_marked(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
+    """The cross of a drilling to come, where its paper can still be read; marks on the back are not seen."""
+    if d.surface == "face" and "face" in state.papers:
+        return [Cross(d.start[:2], d.radius + OVERRUN, "cross", d.of)]
+    if d.surface in state.papers and d.mark is not None and not d.upright:
+        side: Side = "treble" if d.surface == "treble edge" else "bass"
+        return [Cross(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius + OVERRUN, "cross", d.of)]
+    return []

@@ -1,0 +1,44 @@
+"""Counts for the maker: how much there is to do."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from geometry.sequence.changes import count_changes, runs
+from geometry.sequence.operation import Operation
+from geometry.sequence.rates import Changes, Hours, Rates, hours
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """Of a running order; waste holes in slots are counted apart from the holes of the layout."""
+
+    operations: int
+    holes: int
+    drillings: int
+    counterbores: int
+    waste_holes: int
+    set_ups: int
+    """stretches of work at a machine without a change; bench work left out"""
+    drill_press_set_ups: int
+    tilts: int
+    """different table settings for bores from the side, level ones counted too"""
+    changes: Changes
+    hours: Hours
+
+
+def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None = None) -> Counts:
+    """Counts of an order. KeyError for a step that no operation has."""
+    by_id = {op.id: op for op in ops}
+    done = [by_id[id] for id in steps]
+    drilled = {d.id: d for op in done if op.kind != "final diameter" for d in op.drillings}
+    made = [run for run in runs(done) if run[0].setup.machine != "bench"]
+    changes = count_changes(op.setup for op in done)
+    return Counts(
+        len(done), len({d.hole for d in drilled.values()}), len(drilled),
+        sum(d.role == "counterbore" for d in drilled.values()),
+        sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
+        sum(run[0].setup.machine == "drill press" for run in made),
+        len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),
+        changes, hours(done, changes, rates or Rates()))

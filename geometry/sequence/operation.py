@@ -1,0 +1,116 @@
+"""An operation at the bench, and the set-up that it needs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.solids.drilling import Drilling
+from geometry.solids.side import block_height
+from geometry.units import LengthUnit, format_angle, format_length
+from geometry.vectors import Vec2
+
+Kind = Literal[
+    "glue ear", "template", "mark", "pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot",
+    "edge pilot", "waste holes", "saw", "rout", "cut outline", "rout outline", "clean up", "finish", "final diameter",
+]
+"""What is done. Locating pin holes are "pin hole"; screws and moulded pins of a tuner are "pilot" or "edge pilot"."""
+
+KINDS: tuple[Kind, ...] = (
+    "glue ear", "template", "mark", "pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot",
+    "waste holes", "saw", "rout", "cut outline", "rout outline", "edge pilot", "clean up", "finish", "final diameter",
+)
+"""Kinds in the order of habit: it settles what legality and set-ups leave open (common practice, no source)."""
+
+BASE = 100.0
+"""Length of the base over which a tilt is set by blocks, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """The drill press table: its tilt (rad) and how far the axis stands from the fence (mm).
+
+    A positive tilt raises the tip end. `fence` is None for work that lies flat.
+    """
+
+    tilt: float = 0.0
+    fence: float | None = None
+
+    def words(self, unit: LengthUnit = "mm") -> str:
+        """What to set: "table level", or the tilt with its block and the end that is raised."""
+        if self.fence is None:
+            return "table level"
+        fence = f"axis {_mm(self.fence, unit)} from the fence"
+        if format_angle(abs(self.tilt)) == format_angle(0.0):
+            return f"table level, {fence}"
+        end = "tip" if self.tilt > 0 else "nut"
+        return (f"table tilted {format_angle(abs(self.tilt))} ({_mm(block_height(self.tilt, BASE), unit)} of blocks "
+                f"over {_mm(BASE, unit)}), {end} end raised, {fence}")
+
+
+LEVEL = Table()
+
+
+@dataclass(frozen=True, slots=True)
+class Setup:
+    """What must be in place before the cut: two operations with equal set-ups follow each other without a change.
+
+    None means that the operation does not care: a bench job leaves the piece as it lies.
+    """
+
+    machine: str
+    bit: str | None = None
+    table: Table | None = None
+    side: str | None = None
+    """which side is up: face, back, bass edge or treble edge"""
+
+    def words(self, unit: LengthUnit = "mm") -> str:
+        """The set-up on one line: "drill press, brad 6.5, table level, face up"."""
+        side = None if self.side is None else f"{self.side} up"
+        table = None if self.table is None else self.table.words(unit)
+        return ", ".join(part for part in (self.machine, self.bit, table, side) if part)
+
+
+@dataclass(frozen=True, slots=True)
+class WasteHoles:
+    """A row of holes that clears a slot before the router (mm)."""
+
+    centres: tuple[Vec2, ...]
+    diameter: float
+    depth: float
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """What a cutter takes off in a slot or along the outline: from `start` to `end` below the face, mm."""
+
+    start: float
+    end: float
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """One line of the running order."""
+
+    id: str
+    kind: Kind
+    title: str
+    words: str
+    """one sentence for the bench"""
+    setup: Setup
+    features: tuple[str, ...] = ()
+    """ids of the layout's features concerned; "outline" for the outline"""
+    drillings: tuple[Drilling, ...] = ()
+    stop: float | None = None
+    """depth to set, from the surface where the drill goes in to the full diameter's end, mm"""
+    waste_holes: WasteHoles | None = None
+    cut: Cut | None = None
+    amount: float = 1.0
+    """how much of it there is: holes, or mm of cut counted once a pass"""
+    cautions: tuple[str, ...] = ()
+    blocked: str = ""
+    """why it cannot be done at all with this shop or this layout; empty when it can"""
+
+
+def _mm(length: float, unit: LengthUnit) -> str:
+    return format_length(length, unit, 1 if unit == "mm" else None, mark=True)

@@ -1,0 +1,86 @@
+"""Where a locating pin may stand: areas in plan that hold the centres of legal pins."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import shapely
+from shapely.geometry import LineString, Polygon, box
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves.polygons import grown
+from geometry.layout import Headstock
+from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
+from geometry.solids.drilling import Drilling, holes
+from geometry.tolerance import FLAT
+from geometry.vectors import Vec2
+
+AXIS = 0.01
+"""How far (mm) from the centreline a point still counts as on it."""
+LEAST_PIN = 3.0
+"""Pins thinner than this bend, mm (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class LaterHole:
+    """A through bore that may serve as pin hole first: same centre, same diameter (mm)."""
+
+    at: Vec2
+    diameter: float
+    of: str
+
+
+def obstacles(layout: Headstock) -> BaseGeometry:
+    """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines, nut line.
+
+    A pin goes through the whole thickness and every bore lies level or upright,
+    so the distance in plan is the true distance.
+    """
+    shapes: list[BaseGeometry] = [drilled(d) for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    shapes += [area for slot in layout.slots if (area := slot_area(slot)) is not None]
+    for ear in layout.ears:
+        x = layout.blank.edge_x(ear.side) + (-ear.width if ear.side == "treble" else ear.width)
+        shapes.append(LineString([(x, ear.start), (x, ear.end)]))
+    shapes.append(LineString([(-layout.blank.bass, 0.0), (layout.blank.treble, 0.0)]))
+    return shapely.union_all(shapes)
+
+
+def head_face(layout: Headstock) -> Polygon:
+    """The face of the blank from the nut line to its far end."""
+    blank = layout.blank
+    return box(-blank.bass, 0.0, blank.treble, blank.tip)
+
+
+def places(layout: Headstock, radius: float) -> tuple[BaseGeometry, BaseGeometry]:
+    """(centres in the waste, centres inside the outline) for a pin of that radius, margins kept, in mm.
+
+    Inside the outline the wood at the nut is spared too, by the margin that slots
+    keep to the nut. Curves are flattened to within FLAT, so FLAT more is kept.
+    """
+    clear = layout.margins.pin_any + radius
+    face = grown(head_face(layout), -max(clear, layout.margins.blank_edge + radius))
+    free = face - grown(obstacles(layout), clear + FLAT) - grown(outline_line(layout.outline), clear + FLAT)
+    wood = outline_area(layout.outline)
+    blank = layout.blank
+    return free - wood, free & wood & box(-blank.bass, layout.margins.slot_nut + radius, blank.treble, blank.tip)
+
+
+def later_holes(layout: Headstock) -> list[LaterHole]:
+    """Through bores square to the face, the narrowest of their hole, that clear everything else by the pins' margin."""
+    every = [d for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    found = []
+    for d in every:
+        if not d.upright or not d.through or d.role in ("screw", "pin") or d.diameter < LEAST_PIN:
+            continue
+        others = [drilled(e) for e in every if e.hole != d.hole]
+        others += [area for slot in layout.slots if (area := slot_area(slot)) is not None]
+        others.append(outline_line(layout.outline))
+        clear = min((drilled(d).distance(other) for other in others), default=float("inf"))
+        if clear >= layout.margins.pin_any - FLAT and _narrowest(d, every):
+            found.append(LaterHole(d.start[:2], d.diameter, d.of))
+    return found
+
+
+
+def _narrowest(d: Drilling, every: list[Drilling]) -> bool:
+    return all(e.diameter >= d.diameter for e in every if e.hole == d.hole)

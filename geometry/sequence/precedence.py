@@ -1,0 +1,50 @@
+"""What must come before what, and why: one small function for each rule, gathered in RULES."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from geometry.layout import Headstock
+from geometry.sequence.before import Before, Rule
+from geometry.sequence.operation import Operation
+from geometry.sequence.rules_drilling import (
+    bores_beside_slots,
+    bores_near_the_outline,
+    pilots_after_posts,
+    side_bores_before_outline,
+    side_bores_before_slots,
+    wide_before_narrow,
+)
+from geometry.sequence.rules_marking import (
+    clean_up_last,
+    ears_before_marks,
+    ears_before_what_crosses_them,
+    finish_last,
+    marks_before_cuts,
+    template_first,
+)
+from geometry.sequence.rules_pins import pin_in_a_slot, pin_in_the_waste, pins_before_template, pins_before_their_bores
+from geometry.sequence.rules_shaping import (
+    outline_after_slots,
+    passes_in_turn,
+    pilots_on_their_seat,
+    saw_before_router,
+    waste_before_router,
+)
+
+RULES: tuple[Rule, ...] = (
+    ears_before_marks, ears_before_what_crosses_them, template_first, marks_before_cuts,
+    pins_before_template, pins_before_their_bores, pin_in_a_slot, pin_in_the_waste,
+    side_bores_before_slots, side_bores_before_outline, wide_before_narrow, bores_beside_slots,
+    bores_near_the_outline, pilots_after_posts,
+    waste_before_router, passes_in_turn, saw_before_router, outline_after_slots, pilots_on_their_seat,
+    clean_up_last, finish_last,
+)
+
+
+def precedence(layout: Headstock, ops: Sequence[Operation]) -> tuple[Before, ...]:
+    """Every edge that the layout asks for, rule after rule; `ops` as operations(layout, ...) gives them.
+
+    The same two operations may be joined by several edges, each with a reason of its own.
+    """
+    return tuple(edge for rule in RULES for edge in rule(layout, ops))

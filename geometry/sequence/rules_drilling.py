@@ -1,0 +1,98 @@
+"""Rules about bores: before slots, before the outline, wide before narrow."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from geometry.layout import Headstock
+from geometry.sequence.operation import Operation
+from geometry.sequence.before import Before
+from geometry.sequence.rules_marking import of_kind
+from geometry.sequence.shadows import drilled, outline_line, slot_area
+from geometry.solids.drilling import holes
+
+SLOT_WORK = ("waste holes", "saw", "rout")
+UPRIGHT = ("pin hole", "counterbore", "bore")
+
+
+def sideways(ops: Sequence[Operation]) -> list[Operation]:
+    """Operations drilled into a square edge at the drill press."""
+    return [op for op in of_kind(ops, "side counterbore", "side bore", "edge pilot") if op.setup.machine == "drill press"]
+
+
+def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A side bore that runs into a slot is drilled while the slot is still full of wood."""
+    slots = {slot.id: slot for slot in layout.slots}
+    for bore in sideways(ops):
+        d = bore.drillings[0]
+        way = drilled(d)
+        for op in of_kind(ops, *SLOT_WORK):
+            slot = slots[op.features[0]]
+            area = slot_area(slot)
+            floor = layout.blank.thickness if slot.depth is None else slot.depth
+            if area is not None and floor > d.start[2] - d.radius and area.intersects(way):
+                yield Before(bore.id, op.id, f"The drill would break out into the open {slot.id}: no wood stands behind "
+                             "the wall, and past it the drill wanders.", f"the wall of the {slot.id}", "unsafe", "first")
+
+
+def side_bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Side bores need the square edge for vice, fence and mark."""
+    for bore in sideways(ops):
+        for op in of_kind(ops, "cut outline", "rout outline"):
+            yield Before(bore.id, op.id, "Once the outline is cut there is no square edge left: nothing for the vice to "
+                         "hold, and the mark is gone with the waste.", f"the square {bore.setup.side}", "impossible",
+                         "first")
+
+
+def wide_before_narrow(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """On one axis the wider bore first: its centre point needs wood."""
+    made = {d.id: op for op in ops if op.kind != "final diameter" for d in op.drillings}
+    for hole in holes(layout):
+        steps = [(d, made[d.id]) for d in hole.drillings if d.id in made]
+        for (wide, op), (narrow, after) in pairwise(steps):
+            if op.id != after.id and wide.diameter > narrow.diameter:
+                yield Before(op.id, after.id, f"Over an open bore the point of the {op.setup.bit} finds no wood: it "
+                             "wanders and tears the rim.", f"the centre of the {wide.operation}", "unsafe", "first")
+
+
+def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Bores close to a slot are drilled while the slot is full."""
+    for bore in of_kind(ops, *UPRIGHT):
+        rim = drilled(max(bore.drillings, key=lambda d: d.diameter))
+        for slot in layout.slots:
+            area = slot_area(slot)
+            if area is None or area.distance(rim) > 2 * layout.margins.bore_slot:
+                continue
+            for op in of_kind(ops, *SLOT_WORK):
+                if op.features[0] == slot.id:
+                    yield Before(bore.id, op.id, f"Beside the open {slot.id} the thin wall gives way to the drill.",
+                                 f"the wood between {bore.features[0]} and {slot.id}", "unwise", "first")
+
+
+def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Bores close to the outline are drilled while waste still backs the wood."""
+    line = outline_line(layout.outline)
+    for bore in of_kind(ops, *UPRIGHT):
+        rim = drilled(max(bore.drillings, key=lambda d: d.diameter))
+        if line.distance(rim) > 2 * layout.margins.bore_outline:
+            continue
+        for op in of_kind(ops, "cut outline", "rout outline"):
+            yield Before(bore.id, op.id, "With the waste gone nothing backs the wood between bore and edge, and it can "
+                         "split off.", f"the wood between {bore.features[0]} and the outline", "unwise", "first")
+
+
+def pilots_after_posts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Put the tuner in its bore and look before drilling for its screws."""
+    posts = {d.of: op for op in of_kind(ops, "bore", "side bore", "pin hole") for d in op.drillings if d.role == "post"}
+    for pilot in of_kind(ops, "pilot", "edge pilot"):
+        post = posts.get(pilot.features[0])
+        if post is None:
+            continue
+        tuner = pilot.features[0]
+        if pilot.setup.machine == "hand drill":
+            yield Before(post.id, pilot.id, f"The plate of {tuner} is held in place by its post: without the bore it "
+                         "cannot be used to drill through.", f"the place of the plate of {tuner}", "impossible", "then")
+        elif pilot.kind == "pilot":
+            yield Before(post.id, pilot.id, f"With the post of {tuner} in its bore you can see whether its screws fall on "
+                         "the marks before you drill them.", f"the fit of {tuner}", "unwise", "then")

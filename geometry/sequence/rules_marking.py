@@ -1,0 +1,104 @@
+"""Rules about ears, template, papers and cleaning up."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from shapely.geometry import LineString, Point, Polygon
+
+from geometry.layout import Ear, Headstock
+from geometry.sequence.operation import Operation
+from geometry.sequence.before import Before
+from geometry.sequence.shadows import pins_inside, shadow
+
+MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "cut outline")
+"""Kinds that go by the papers."""
+GUIDED = ("rout", "rout outline")
+"""Kinds that go by the template."""
+AFTER_ALL = ("clean up", "finish", "final diameter")
+
+
+def of_kind(ops: Sequence[Operation], *kinds: str) -> list[Operation]:
+    """The operations of some kinds, in their order."""
+    return [op for op in ops if op.kind in kinds]
+
+
+def ears_before_marks(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """The outer face of an ear is the square edge that carries the marks."""
+    for ear in of_kind(ops, "glue ear"):
+        for mark in of_kind(ops, "mark"):
+            yield Before(ear.id, mark.id, f"The wrap paper folds round the outer face of {ear.features[0]}: "
+                         "without the ear there is no edge to paste it on.", f"the square edge of {ear.features[0]}",
+                         "impossible", "then")
+
+
+def ears_before_what_crosses_them(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Drilling, routing and sawing that cross a glue line need the ear on and dry."""
+    for ear_op in of_kind(ops, "glue ear"):
+        ear = next(e for e in layout.ears if e.id == ear_op.features[0])
+        strip = _ear_area(layout, ear)
+        for op in ops:
+            cut = shadow(layout, op)
+            if cut is not None and cut.intersects(strip):
+                yield Before(ear_op.id, op.id, f"It runs through {ear.id} or its glue line: the ear must be on and dry.",
+                             f"the glue line of {ear.id}", "impossible", "then")
+
+
+def _ear_area(layout: Headstock, ear: Ear) -> Polygon:
+    """The ear in plan with its glue line, 0.01 mm inside its outer border."""
+    edge = layout.blank.edge_x(ear.side)
+    inwards = -1.0 if ear.side == "treble" else 1.0
+    glue = LineString([(edge + inwards * ear.width, ear.start), (edge + inwards * ear.width, ear.end)])
+    corners = [*glue.coords, (edge, ear.end), (edge, ear.start)]
+    return Polygon(corners) if ear.end != ear.start else Point(glue.coords[0]).buffer(0.01)
+
+
+def template_first(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Pin holes go through template and blank together; the router and the band saw follow it."""
+    for template in of_kind(ops, "template"):
+        for op in of_kind(ops, "pin hole"):
+            yield Before(template.id, op.id, "Pin holes are drilled through template and blank together: drilled apart "
+                         "they never quite meet.", "the fit of the template on its pins", "unsafe", "then")
+        for op in of_kind(ops, "rout", "cut outline", "rout outline"):
+            yield Before(template.id, op.id, "There is no template to work along.", "the template", "impossible", "then")
+
+
+def marks_before_cuts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """What goes by a mark needs the mark."""
+    for mark in of_kind(ops, "mark"):
+        for op in of_kind(ops, *MARKED):
+            yield Before(mark.id, op.id, "There is no mark to work from yet.", "the pricked centres", "impossible", "then")
+        by_marks = () if pins_inside(layout) else ("rout outline",) if layout.pins else GUIDED
+        for op in of_kind(ops, *by_marks):
+            yield Before(mark.id, op.id, "Without pins the template is laid on the marks.", "the pricked centres",
+                         "impossible", "then")
+
+
+def clean_up_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Cleaning up takes the papers off and plugs the pin holes."""
+    for clean in of_kind(ops, "clean up"):
+        for op in ops:
+            if op.kind in AFTER_ALL:
+                continue
+            if op.kind in MARKED or op.kind == "mark":
+                yield Before(op.id, clean.id, "Cleaning up takes the papers off, and their marks with them.",
+                             "the pricked centres", "impossible", "first")
+            elif op.kind in GUIDED and layout.pins:
+                yield Before(op.id, clean.id, "Cleaning up plugs the pin holes that bring the template back.",
+                             "the pin holes", "impossible", "first")
+            else:
+                yield Before(op.id, clean.id, "It would scratch and dent what has been sanded already.",
+                             "the sanded surfaces", "unwise", "then")
+
+
+def finish_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Finish on clean wood, final diameters through the finish."""
+    for finish in of_kind(ops, "finish"):
+        for op in of_kind(ops, "clean up"):
+            yield Before(op.id, finish.id, "Finish goes on sanded wood.", "the finish", "unsafe", "then")
+        for op in ops:
+            if op.kind not in AFTER_ALL:
+                yield Before(op.id, finish.id, "Tools and clamps mark the finish.", "the finish", "unwise", "then")
+        for op in of_kind(ops, "final diameter"):
+            yield Before(finish.id, op.id, "Finish builds up in the bore: brought to size before it, the bushing no "
+                         "longer goes in and chips the finish at the rim.", "the fit of the bushing", "unsafe", "first")

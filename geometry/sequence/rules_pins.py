@@ -1,0 +1,78 @@
+"""Rules about locating pins: there before the template needs them, there until it is done with them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from geometry import vectors as v
+from geometry.layout import Headstock
+from geometry.sequence.drill_ops import SAME_AXIS
+from geometry.sequence.operation import Operation
+from geometry.sequence.before import Before
+from geometry.sequence.rules_marking import GUIDED, of_kind
+from geometry.sequence.shadows import pin_circle, pins_inside, slot_area
+
+
+def pins_before_template(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """The pins bring the template back to its place: drilled before anything that it guides.
+
+    Pins in the waste serve the slots alone: the template of the outline does not reach them.
+    """
+    inside = pins_inside(layout)
+    for pin in of_kind(ops, "pin hole"):
+        guided = ("rout", "rout outline", "cut outline") if pin.features[0] in inside else ("rout",)
+        for op in of_kind(ops, *guided):
+            yield Before(pin.id, op.id, f"Without {pin.features[0]} nothing holds the template in its place.",
+                         "the place of the template", "unsafe", "then")
+
+
+def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A bore that swallows a pin hole waits for the router; one that its point must centre comes first."""
+    pins = {pin.id: pin for pin in layout.pins}
+    for pin_op in of_kind(ops, "pin hole"):
+        pin = pins[pin_op.features[0]]
+        for op in of_kind(ops, "counterbore", "bore"):
+            d = op.drillings[0]
+            apart = v.distance(d.start[:2], pin.at)
+            if apart >= d.radius + pin.diameter / 2:
+                continue
+            if apart <= SAME_AXIS and not d.through:
+                yield Before(op.id, pin_op.id, f"Over the open hole of {pin.id} the point of the {op.setup.bit} finds no "
+                             "wood.", f"the centre of the {d.operation}", "unsafe", "first")
+                continue
+            if apart + pin.diameter / 2 <= d.radius:
+                yield Before(pin_op.id, op.id, f"Inside the wider bore there is no wood left for {pin.id}.",
+                             f"the hole of {pin.id}", "impossible", "first")
+            for guided in of_kind(ops, *GUIDED):
+                yield Before(guided.id, op.id, f"The bore takes {pin.id} away, and the template no longer finds its "
+                             "place.", f"the hole of {pin.id}", "unsafe", "first")
+
+
+def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A slot that holds a pin is emptied after everything else that the template guides."""
+    for slot in layout.slots:
+        area = slot_area(slot)
+        if area is None:
+            continue
+        for pin in layout.pins:
+            if not area.intersects(pin_circle(pin)):
+                continue
+            own = [op for op in of_kind(ops, "waste holes", "saw", "rout") if op.features[0] == slot.id]
+            for op in of_kind(ops, *GUIDED):
+                if op in own:
+                    continue
+                for last in own:
+                    yield Before(op.id, last.id, f"Emptying the {slot.id} takes {pin.id} away, and the template no "
+                                 "longer finds its place.", f"the hole of {pin.id}", "unsafe", "first")
+
+
+def pin_in_the_waste(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A pin outside the outline goes with the waste: the slots are routed before that."""
+    inside = pins_inside(layout)
+    for pin in layout.pins:
+        if pin.id in inside:
+            continue
+        for rout in of_kind(ops, "rout"):
+            for op in of_kind(ops, "cut outline"):
+                yield Before(rout.id, op.id, f"{pin.id} goes with the waste, and the template no longer finds its place "
+                             "on the slots.", f"the hole of {pin.id}", "unsafe", "first")

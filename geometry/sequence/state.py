@@ -1,0 +1,174 @@
+"""What is left of the blank, and what has been made of it, after each step."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import shapely
+
+from geometry.layout import Headstock, Side
+from geometry.sequence.derive import operations
+from geometry.sequence.operation import Cut, Operation, WasteHoles
+from geometry.sequence.order import Order
+from geometry.sequence.shadows import outline_area, slot_area
+from geometry.solids.drilling import Drilling
+from geometry.units import LengthUnit, format_length
+
+BOTH: tuple[Side, Side] = ("bass", "treble")
+
+
+@dataclass(frozen=True, slots=True)
+class SlotState:
+    """How far a slot is."""
+
+    slot: str
+    depth: float
+    """wanted, from the face, mm"""
+    through: bool
+    waste_holes: WasteHoles | None = None
+    sawn: bool = False
+    routed: tuple[Cut, ...] = ()
+    """what the router has taken out of the whole slot, from the top, without overlaps"""
+
+    @property
+    def open(self) -> bool:
+        """Whether the router has taken out all of it: its walls stand."""
+        return sum(cut.end - cut.start for cut in self.routed) >= self.depth - 1e-6
+
+    @property
+    def touched(self) -> bool:
+        return self.waste_holes is not None or self.sawn or bool(self.routed)
+
+
+@dataclass(frozen=True, slots=True)
+class WoodState:
+    """The piece after some operations."""
+
+    done: tuple[str, ...]
+    drillings: tuple[Drilling, ...]
+    """made so far"""
+    to_drill: tuple[Drilling, ...]
+    """still to be made"""
+    slots: tuple[SlotState, ...]
+    ears: tuple[str, ...]
+    """glued on"""
+    papers: tuple[str, ...]
+    """where marks can still be read: face, back, bass edge, treble edge"""
+    square_edges: tuple[Side, ...]
+    outline: Literal["square", "sawn", "routed"]
+    pins: tuple[str, ...]
+    """pin holes that are open and still have wood round them"""
+    clean: bool
+
+    def words(self, unit: LengthUnit = "mm") -> tuple[str, ...]:
+        """The state in short sentences for the maker."""
+        edges = "Both square edges are there." if self.outline == "square" else "The square edges are gone."
+        shape = {"square": "", "sawn": "The outline is sawn.", "routed": "The outline is finished, seats stand."}
+        marks = f"Marks on {_list(self.papers)}." if self.papers else "No marks."
+        made = len(self.drillings)
+        drilled = f"{made} of {made + len(self.to_drill)} drillings made."
+        slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched]
+        pins = f"The template finds its place on {_list(self.pins)}." if self.pins else ""
+        ears = f"Glued on: {_list(self.ears)}." if self.ears else ""
+        return tuple(text for text in (ears, edges, shape[self.outline], marks, drilled, *slots, pins) if text)
+
+
+def wood_after(layout: Headstock, order: Order | Sequence[str], n: int,
+               ops: Sequence[Operation] | None = None) -> WoodState:
+    """The piece after the first `n` steps of an order (all of them when there are fewer), legal or not.
+
+    `ops` are the operations that the order was made of; by default those of the
+    layout without router plans. KeyError for a step that they do not have.
+    """
+    ops = operations(layout) if ops is None else ops
+    by_id = {op.id: op for op in ops}
+    steps = order.steps if isinstance(order, Order) else tuple(order)
+    return state_of(layout, [by_id[id] for id in steps[:max(n, 0)]], ops)
+
+
+def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operation]) -> WoodState:
+    """The piece after the operations `done`, out of all `ops`."""
+    kinds = {op.kind for op in done}
+    made = _drillings(done)
+    known = {d.id for d in made}
+    outline: Literal["square", "sawn", "routed"] = "square"
+    if "cut outline" in kinds or "rout outline" in kinds:
+        wanted = [op.id for op in ops if op.kind == "rout outline"]
+        outline = "routed" if set(wanted) <= {op.id for op in done} else "sawn"
+    slots = tuple(_slot_state(layout, slot.id, slot.depth, done) for slot in layout.slots)
+    clean = "clean up" in kinds
+    return WoodState(
+        tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), slots,
+        tuple(op.features[0] for op in done if op.kind == "glue ear"),
+        _papers(layout, "mark" in kinds, outline == "square", clean),
+        BOTH if outline == "square" else (), outline, _pins(layout, made, slots, outline, clean), clean)
+
+
+def _drillings(ops: Iterable[Operation]) -> tuple[Drilling, ...]:
+    found = {d.id: d for op in ops if op.kind != "final diameter" for d in op.drillings}
+    return tuple(found.values())
+
+
+def _papers(layout: Headstock, pasted: bool, square: bool, clean: bool) -> tuple[str, ...]:
+    if not pasted or clean:
+        return ()
+    back = ("back",) if any(b.surface == "back" for p in layout.patterns for b in p.bores) else ()
+    return ("face", *back, *(f"{side} edge" for side in BOTH if square))
+
+
+def _slot_state(layout: Headstock, id: str, depth: float | None, done: Sequence[Operation]) -> SlotState:
+    thick = layout.blank.thickness
+    own = [op for op in done if id in op.features and op.kind in ("waste holes", "saw", "rout")]
+    return SlotState(
+        id, thick if depth is None else min(depth, thick), depth is None or depth >= thick,
+        next((op.waste_holes for op in own if op.waste_holes), None), any(op.kind == "saw" for op in own),
+        _merged([op.cut for op in own if op.kind == "rout" and op.cut], thick))
+
+
+def _merged(cuts: Sequence[Cut], thick: float) -> tuple[Cut, ...]:
+    """Cuts from the top without overlaps, kept within the wood."""
+    out: list[Cut] = []
+    for cut in sorted(cuts, key=lambda c: c.start):
+        start, end = max(cut.start, 0.0), min(cut.end, thick)
+        if out and start <= out[-1].end:
+            out[-1] = Cut(out[-1].start, max(out[-1].end, end))
+        else:
+            out.append(Cut(start, end))
+    return tuple(out)
+
+
+def _pins(layout: Headstock, made: Iterable[Drilling], slots: Iterable[SlotState], outline: str,
+          clean: bool) -> tuple[str, ...]:
+    """Pin holes that still hold a pin."""
+    if clean:
+        return ()
+    areas = {slot.id: slot_area(slot) for slot in layout.slots}
+    gone = shapely.union_all([areas[s.slot] for s in slots if s.touched and areas[s.slot] is not None])
+    found = []
+    for d in made:
+        if d.role != "locating":
+            continue
+        round_hole = shapely.Point(d.start[:2]).buffer(d.radius)
+        swallowed = any(e.role != "locating" and e.upright and e.through and e.diameter > d.diameter + 0.05
+                        and shapely.Point(e.start[:2]).buffer(e.radius).covers(round_hole) for e in made)
+        cut_off = outline != "square" and not outline_area(layout.outline).contains(round_hole)
+        if not swallowed and not cut_off and not gone.intersects(round_hole):
+            found.append(d.of)
+    return tuple(found)
+
+
+def _slot(slot: SlotState, unit: LengthUnit) -> str:
+    if slot.open:
+        return "open, its walls stand"
+    if slot.routed:
+        deep = sum(cut.end - cut.start for cut in slot.routed)
+        return f"routed {format_length(deep, unit, mark=True)} of {format_length(slot.depth, unit, mark=True)}"
+    if slot.sawn:
+        return "waste sawn out"
+    return f"{len(slot.waste_holes.centres)} waste holes drilled" if slot.waste_holes else "full"
+
+
+def _list(names: Sequence[str]) -> str:
+    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
