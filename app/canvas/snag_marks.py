@@ -11,7 +11,6 @@ from app.look.theme import Theme
 from geometry.checks import Snag
 from geometry.vectors import Vec2
 
-
 SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.0), (-26.0, -46.0), (26.0, 46.0),
          (-26.0, 46.0), (60.0, 0.0), (-60.0, 0.0))
 """Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels."""

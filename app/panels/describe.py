@@ -11,7 +11,9 @@ from app.panels.rows import FieldRow
 from geometry.curves.polygons import polygon
 from geometry.edits import (
     free_from_row,
+    loop_at,
     move_handle,
+    move_node,
     rename,
     set_edge,
     set_edge_length,
@@ -24,9 +26,11 @@ from geometry.edits import (
 )
 from geometry.errors import GeometryError
 from geometry.layout import (
+    DrawnSlot,
     EdgePlace,
     EdgeRun,
     Headstock,
+    Loop,
     RowPlace,
     Slot,
     StraightSlot,
@@ -53,9 +57,13 @@ class Page:
 
 
 def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> Page:
-    """The page of a feature; for the outline, of one of its nodes when `node` is given."""
+    """The page of a feature; of one of its nodes when `node` is given and it has one."""
+    loop = shaped_loop(layout, id)
+    if loop is not None and node is not None and 0 <= node < len(loop.nodes):
+        return _node(layout, id, node)
     if id == "outline":
-        return _outline(layout, node, unit)
+        return Page("Outline", [FieldRow("Nodes", "fact", str(len(layout.outline.nodes))),
+                                *outline_size(layout, unit)], [])
     if id == "blank":
         return Page("Blank", [], blank_rows(layout))
     if id == "nut":
@@ -72,6 +80,13 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
 def many(ids: tuple[str, ...]) -> Page:
     """The page of several held features."""
     return Page(f"{len(ids)} things held", [FieldRow("Held", "fact", ", ".join(ids))], [])
+
+
+def shaped_loop(layout: Headstock, id: str) -> Loop | None:
+    """The loop of nodes of the outline or of a drawn slot, None for anything else."""
+    if id == "outline":
+        return layout.outline
+    return next((s.shape.loop for s in layout.slots if s.id == id and isinstance(s.shape, DrawnSlot)), None)
 
 
 # ---- helpers ------------------------------------------------------------
@@ -304,37 +319,35 @@ def nut_rows(layout: Headstock) -> list[FieldRow]:
     return rows
 
 
-def _outline(layout: Headstock, node: int | None, unit: LengthUnit) -> Page:
-    nodes = layout.outline.nodes
-    if node is None or not 0 <= node < len(nodes):
-        return Page("Outline", [FieldRow("Nodes", "fact", str(len(nodes))), *outline_size(layout, unit)], [])
-    this = nodes[node]
-    rows = _point(layout, ("outline", "nodes", node, "at"), this.at, ACROSS)
+def _node(layout: Headstock, ref: str, node: int) -> Page:
+    """A node of the outline or of a drawn slot, and the edge that leaves it."""
+    nodes = loop_at(layout, ref).nodes
+    this, following = nodes[node], nodes[(node + 1) % len(nodes)].at
+    rows = [FieldRow(ACROSS[0], "length", this.at[0], lambda x: move_node(layout, ref, node, (x, this.at[1])),
+                     help="From the centreline, positive to the treble side."),
+            FieldRow(ACROSS[1], "length", this.at[1], lambda y: move_node(layout, ref, node, (this.at[0], y)),
+                     help="From the nut line, positive to the tip.")]
     kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
-    rows.append(FieldRow("Node", "choice", this.smooth, partial(set_smooth, layout, "outline", node),
+    rows.append(FieldRow("Node", "choice", this.smooth, partial(set_smooth, layout, ref, node),
                          choices=((False, "corner"), (True, "smooth"))))
-    rows.append(FieldRow("Edge to the next node", "choice", kind, partial(set_edge, layout, "outline", node),
+    rows.append(FieldRow("Edge to the next node", "choice", kind, partial(set_edge, layout, ref, node),
                          choices=(("straight", "straight"), ("arc", "arc"), ("curve", "curve"))))
     if kind == "arc":
-        following = nodes[(node + 1) % len(nodes)].at
-        chord = math.dist(this.at, following)
-        radius = chord * (1 + this.bulge ** 2) / (4 * abs(this.bulge))
-        rows.append(FieldRow("Radius", "length", radius, partial(set_radius, layout, "outline", node)))
+        radius = math.dist(this.at, following) * (1 + this.bulge ** 2) / (4 * abs(this.bulge))
+        rows.append(FieldRow("Radius", "length", radius, partial(set_radius, layout, ref, node)))
     if kind == "straight":
-        following = nodes[(node + 1) % len(nodes)].at
         rows.append(FieldRow("Length", "length", math.dist(this.at, following),
-                             partial(set_edge_length, layout, "outline", node)))
+                             partial(set_edge_length, layout, ref, node)))
     for i, handle in enumerate(this.handles or ()):
-        word = "First" if i == 0 else "Second"
-        rows += _handle(layout, node, i, handle, word)
-    return Page(f"Node {node + 1} of the outline", [], rows)
+        rows += _handle(layout, ref, node, i, handle, "First" if i == 0 else "Second")
+    return Page(f"Node {node + 1} of the {ref}", [], rows)
 
 
-def _handle(layout: Headstock, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
+def _handle(layout: Headstock, ref: str, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
     return [FieldRow(f"{word} handle, across", "length", at[0],
-                     lambda x: move_handle(layout, "outline", node, which, (x, at[1]))),
+                     lambda x: move_handle(layout, ref, node, which, (x, at[1]))),
             FieldRow(f"{word} handle, along", "length", at[1],
-                     lambda y: move_handle(layout, "outline", node, which, (at[0], y)))]
+                     lambda y: move_handle(layout, ref, node, which, (at[0], y)))]
 
 
 def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

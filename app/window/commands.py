@@ -40,7 +40,8 @@ class Commands(QObject):
             "import": self._import, "write sheets": self._write_sheets, "quit": window.close,
             "undo": self._undo, "redo": self._redo, "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
-            "turn over": self._turn_over, "fillet": self._fillet, "row": self._row, "fit": self._fit,
+            "turn over": self._turn_over, "fillet": self._fillet, "row on a line": self._row_on_a_line,
+            "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "lamp": self._lamp, "mm": self._unit, "in": self._unit, "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
@@ -118,10 +119,10 @@ class Commands(QObject):
 
     def _remove(self) -> None:
         held = self._w.document.held
-        if self._w.node is not None and held == ("outline",):
-            node = self._w.node
+        if self._w.node is not None and len(held) == 1:
+            node, ref = self._w.node, held[0]
             self._w.node = None
-            self._apply("Remove the node", lambda layout: remove_node(layout, "outline", node))
+            self._apply("Remove the node", lambda layout: remove_node(layout, ref, node))
         elif held:
             self._apply(f"Remove {', '.join(held)}", lambda layout: remove_features(layout, held))
 
@@ -146,20 +147,22 @@ class Commands(QObject):
 
     def _fillet(self) -> None:
         if self._w.node is None:
-            self._w.say(self.tr("Hold a corner of the outline first."))
+            self._w.say(self.tr("Hold a corner first."))
             return
         answer = ask.text(self._w, self.tr("Round the corner"), self.tr("Radius:"), "6 mm")
         if answer is not None:
             radius, node = parse_length(answer, self._w.unit), self._w.node
             self._w.node = None
-            self._apply("Round the corner", lambda layout: fillet(layout, "outline", node, radius))
+            ref, mirrored = self._w.document.held[0], self._w.chooser.options.mirrored
+            self._apply("Round the corner", lambda layout: fillet(layout, ref, node, radius, mirrored))
 
-    def _row(self) -> None:
+    def _row_on_a_line(self) -> None:
         held = self._w.document.held
-        layout = self._w.document.layout
-        mounts = {layout.pattern(t.pattern).mount for t in layout.tuners if t.id in held}
-        run = "edge" if mounts == {"side"} else "straight"
-        self._apply("Make a row", lambda layout: make_row(layout, held, run))
+        self._apply("Make a row on a line", lambda layout: make_row(layout, held, "straight"))
+
+    def _row_along_the_edge(self) -> None:
+        held = self._w.document.held
+        self._apply("Make a row along the edge", lambda layout: make_row(layout, held, "edge"))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:

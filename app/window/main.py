@@ -12,7 +12,7 @@ from app.canvas import Canvas
 from app.document import Document
 from app.look.style import palette, sheet
 from app.look.theme import THEMES, Theme
-from app.panels.describe import describe, many
+from app.panels.describe import describe, many, shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
@@ -28,6 +28,8 @@ from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
 from geometry.units import LengthUnit, format_length
 
+HELD_AS = {"nut line": "nut"}
+"""What is held for what a snag calls by another name."""
 ONCE = ("draw outline", "draw slot")
 """Tools that are laid down after use; others stay in hand until Esc."""
 
@@ -151,14 +153,16 @@ class MainWindow(QMainWindow):
         shown, held = self.document.shown, self.document.held
         snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
         self.canvas.show_snags(snags, held)
-        if self.stage != "outline" and held != ("outline",):
-            self.node = None
-        loop = None
-        if self.stage == "outline" or held == ("outline",):
+        ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")
+        loop = shaped_loop(shown, ref)
+        if loop is None and self.stage == "outline":
             loop = shown.outline
+        if loop is None or held != (ref,):
+            self.node = None
         self.canvas.show_grips(loop, self.node)
         self.tools.enable_action("fillet", self.node is not None)
-        self.tools.enable_action("row", len(held) > 1)
+        for key in ("row on a line", "row along the edge"):
+            self.tools.enable_action(key, len(held) > 1)
         section = ()
         if len(held) > 1:
             page = many(held)
@@ -267,7 +271,7 @@ class MainWindow(QMainWindow):
     def go_to_snag(self, snag) -> None:
         """Bring a snag into view and hold the first feature it is about."""
         self.canvas.choose_snag(snag)
-        self.document.hold(snag.between[:1])
+        self.document.hold(tuple(HELD_AS.get(id, id) for id in snag.between[:1]))
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit everywhere."""

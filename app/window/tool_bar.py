@@ -75,7 +75,10 @@ class ToolBar(QWidget):
                 ("fillet", self.tr("Round the corner…"), self.tr("Round the corner that is held.")),
                 ("symmetric", self.tr("Make symmetric"), self.tr("The bass side follows the treble side.")),
                 ("copy side", self.tr("Copy to the bass side"), self.tr("Treble slots and tuners, mirrored.")),
-                ("row", self.tr("Make a row"), self.tr("Space the held tuners evenly.")),
+                ("row on a line", self.tr("Row on a line"),
+                 self.tr("Space the held tuners evenly on the line from the first to the last.")),
+                ("row along the edge", self.tr("Row along the edge"),
+                 self.tr("Space the held tuners evenly along their edge.")),
                 ("write sheets", self.tr("Write the sheets…"), self.tr("DXF, SVG, PDF and the hole table."))):
             button = QPushButton(word, self)
             button.setToolTip(about)
@@ -99,7 +102,7 @@ class ToolBar(QWidget):
         for key, button in self._tools.items():
             button.setVisible(key in keys)
         shown = {"outline": {"import", "fillet", "symmetric"}, "slots": {"copy side"}, "sheets": {"write sheets"},
-                 "tuners": {"row", "copy side"}}.get(stage, set())
+                 "tuners": {"row on a line", "row along the edge", "copy side"}}.get(stage, set())
         for key, button in self._actions.items():
             button.setVisible(key in shown)
         self.mirrored.setVisible(stage in ("outline", "slots", "tuners"))
