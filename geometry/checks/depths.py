@@ -47,7 +47,7 @@ def _single(item: Item, depth: float, drills: Drills, thickness: float,
 
 def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
            margins: Margins) -> list[Snag]:
-    """Wood left under a blind drilling. 
+    """Wood left under a blind drilling.
 
     A screw or a lone hole counts to its drill's point, a counterbore to its floor.
     """

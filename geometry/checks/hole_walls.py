@@ -136,7 +136,7 @@ def _rim(drilling: Drilling, toward_: Vec2) -> Vec2:
 def _with_cure(item: Item, snag: Snag, outline: Wall, openings: tuple[Opening, ...], margins: Margins) -> Snag:
     """The snag with the least move away from its wall, tried on the exact curve with every drilling of the item."""
     if item.held:
-        return replace(snag, cure=f"{item.id} is held: let it go, or reshape the {snag.between[1]}.")
+        return replace(snag, cure=f"{first(item.id)} is held: let it go, or reshape the {snag.between[1]}.")
     opening = None if snag.between[1] == OUTLINE else next(o for o in openings if o.id == snag.between[1])
     uprights = [item.drillings[i] for i in item.upright.tolist()]
     shift = (0.0, 0.0)

@@ -22,7 +22,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     if layout.slots and len(layout.pins) < 2:
         said = "There is only one locating pin." if layout.pins else "There are no locating pins."
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
-                   (0.0, layout.blank.tip / 2, 0.0), None, None, f"{said} Two bring the template back to the same place.",
+                   (0.0, layout.blank.tip / 2, 0.0), None, None,
+                   f"{said} Two bring the template back to the same place.",
                    "Set two pins on the centreline, as far apart as the wood allows.")
 
 

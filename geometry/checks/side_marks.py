@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, listed, mm, up
+from geometry.checks.words import both, degrees, first, listed, mm, up
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.solids.side import tilt_of
@@ -57,7 +57,7 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     where = item.post().mark or item.post().start
     if abs(tilt) > press.tilt + 1e-9:
         return (Snag("table-tilt", TIGHT, (item.id,), where, abs(tilt), press.tilt,
-                     f"{item.id} needs a tilt of {abs(tilt):.1f} degrees; the table goes to {press.tilt:g}.",
+                     f"{first(item.id)} needs a tilt of {abs(tilt):.1f} degrees; the table goes to {press.tilt:g}.",
                      "Make a wedge for the rest of the angle.", "deg"),)
     if abs(tilt) > skate + 1e-9:
         return (Snag("skate", NOTE, (item.id,), where, abs(tilt), skate,
@@ -79,6 +79,6 @@ def _shared(sides: list[Item], thickness: float) -> Iterable[Snag]:
         if len({item.frame.side for item in group}) == 2:
             ids = tuple(item.id for item in group)
             yield Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
-                       f"{listed(ids)} share a tilt of {math.degrees(level[at][0]):.1f} degrees.",
+                       f"{first(listed(ids))} share a tilt of {degrees(math.degrees(level[at][0]))} degrees.",
                        "Keep the table set and turn the blank over about the centreline.", "deg")
         at = end

@@ -159,7 +159,7 @@ def _away(item: Item, where: Vec2, lacking: float) -> tuple[str, tuple[str, Vec2
     if abs(along) < 0.5 * abs(ahead):
         return f"Drill it {up(lacking):.1f} mm less deep, or choose shorter hardware.", None
     if item.held:
-        return f"{item.id} is held: let it go, or reshape the outline.", None
+        return f"{first(item.id)} is held: let it go, or reshape the outline.", None
     amount = math.copysign(up(lacking), -along)
     return (f"Slide {item.id} {abs(amount):.1f} mm to the {'tip' if amount > 0 else 'nut'}.",
             (item.id, v.sub(slid_point(seat, amount), seat.point)))

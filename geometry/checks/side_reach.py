@@ -15,7 +15,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, up
+from geometry.checks.words import both, first, mm, up
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
@@ -66,7 +66,7 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
         measured = own.depth - bore.start[2] - post.diameter / 2
         a, b = both(measured, margins.post_wall)
         found.append(Snag("slot-too-shallow", grade(measured), (item.id, own.id), _on(bore, post.string_hole), measured,
-                          margins.post_wall, f"{own.id} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
+                          margins.post_wall, f"{first(own.id)} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
                           f"Rout {own.id} {up(margins.post_wall - measured):.1f} mm deeper."))
     return tuple(found)
 

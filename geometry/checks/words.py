@@ -39,6 +39,11 @@ def mm(value: float) -> str:
     return f"{value:.2f}" if abs(value) < 0.995 else f"{value:.1f}"
 
 
+def degrees(value: float) -> str:
+    """An angle in degrees to a tenth, never `-0.0`."""
+    return f"{round(value, 1) + 0.0:.1f}"
+
+
 def both(measured: float, needed: float) -> tuple[str, str]:
     """Two lengths with enough decimals to differ."""
     for decimals in (1, 2, 3, 4):
@@ -59,13 +64,15 @@ def toward(shift: Vec2) -> str:
     parts = [(abs(y), "to the tip" if y > 0 else "to the nut"),
              (abs(x), "to the treble side" if x > 0 else "to the bass side")]
     most = max(abs(x), abs(y))
-    said = [f"{mm(size)} mm {way}" for size, way in sorted(parts, key=lambda p: -p[0])
+    said = [f"{size:.1f} mm {way}" for size, way in sorted(parts, key=lambda p: -p[0])
             if size >= max(0.05, 0.02 * most)]
     return " and ".join(said) if said else "0.0 mm"
 
 
 def gap_text(one: str, two: str, measured: float, needed: float, verb: str = "passes") -> str:
     """`Side bore of a passes 1.4 mm from the counterbore of b; 3.0 mm wanted.` or how far it cuts in."""
+    if abs(measured) < 0.005:
+        return f"{first(one)} touches the {two}; {mm(needed)} mm wanted."
     if measured < 0:
         return f"{first(one)} cuts {mm(-measured)} mm into the {two}; {mm(needed)} mm of wood wanted between them."
     a, b = both(measured, needed)

@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-import numpy as np
 import shapely
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
@@ -105,16 +104,17 @@ def wood_left(slot: Slot, area: BaseGeometry, diameter: float) -> Left | None:
     if isinstance(slot.shape, StraightSlot):
         return None
     reached = opened(area, diameter / 2)
-    found = parts(shapely.difference(area, grown(reached, 2 * FLAT)))
+    found: list[tuple[Polygon, float]] = []
+    for piece in parts(shapely.difference(area, reached)):
+        depth = math.inf if reached.is_empty else float(
+            shapely.distance(shapely.points(shapely.get_coordinates(piece)), reached).max())
+        if depth > 4 * FLAT:
+            found.append((piece, depth))
     if not found:
         return None
-    corners = np.concatenate([shapely.get_coordinates(piece) for piece in found])
-    if reached.is_empty:
-        depth = math.inf
-    else:
-        depth = float(shapely.distance(shapely.points(corners), reached).max())
-    return Left(sum(piece.area for piece in found), depth,
-                tuple((p.x, p.y) for p in (piece.representative_point() for piece in found)))
+    places = [piece.representative_point() for piece, _ in found]
+    return Left(sum(piece.area for piece, _ in found), max(depth for _, depth in found),
+                tuple((p.x, p.y) for p in places))
 
 
 def template_spill(area: BaseGeometry, follower: Follower) -> tuple[float, tuple[float, float]] | None:
@@ -127,7 +127,8 @@ def template_spill(area: BaseGeometry, follower: Follower) -> tuple[float, tuple
         return None
     middle = grown(grown(area, follower.offset), -follower.diameter / 2)
     cut = grown(middle, follower.bit.cutter / 2)
-    found = parts(shapely.difference(cut, grown(area, 0.02)), least=0.05)
+    found = [piece for piece in parts(shapely.difference(cut, area))
+             if shapely.distance(shapely.points(shapely.get_coordinates(piece)), area).max() > WITHIN]
     if not found:
         return None
     place = found[0].representative_point()

@@ -52,6 +52,25 @@ def settle_point(path: Path, i: int, t: float, p: Vec2) -> tuple[float, Vec2, in
     return best
 
 
+def ray_hit(segment: Segment, t: float, start: Vec2, way: Vec2, rough: float) -> float:
+    """How far in mm from `start` along the unit vector `way` a ray meets a segment, from a guess at parameter t.
+
+    `rough` is returned where the ray only grazes the segment or meets it beyond its ends.
+    """
+    if isinstance(segment, Line):
+        return rough
+    for _ in range(12):
+        p, d, _ = _jet(segment, t)
+        aside, slope = v.cross(way, v.sub(p, start)), v.cross(way, d)
+        if slope == 0:
+            return rough
+        step = aside / slope
+        t -= step
+        if abs(step) < 1e-14:
+            break
+    return v.dot(way, v.sub(_jet(segment, t)[0], start)) if -1e-9 <= t <= 1 + 1e-9 else rough
+
+
 def _settle(a: Segment, s: float, b: Segment, t: float) -> tuple[float, Vec2, Vec2, float, float]:
     """Least |a(s) - b(t)| on 0..1 x 0..1 from a start: damped Newton steps, held at the ends by their sign."""
     p, dp, ddp = _jet(a, s)

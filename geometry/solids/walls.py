@@ -17,7 +17,7 @@ from shapely.geometry import LineString, Polygon
 from geometry import vectors as v
 from geometry.curves import Line, Path
 from geometry.curves.polygons import crosses_itself
-from geometry.solids.closest import settle, settle_point
+from geometry.solids.closest import ray_hit, settle, settle_point
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
@@ -76,7 +76,7 @@ class Wall:
 
     @cached_property
     def area(self) -> Polygon:
-        """The inside. Where the wall crosses itself: what its windings enclose, so that every question has an answer."""
+        """The inside; where the wall crosses itself, what its windings enclose."""
         made = Polygon(self.points)
         if not made.is_valid:
             made = shapely.make_valid(made)
@@ -93,9 +93,10 @@ class Wall:
     def stretches(self, start: Vec2, way: Vec2) -> list[tuple[float, float]]:
         """Where the ray from `start` along the unit vector `way` runs inside the closed wall: (enters, leaves) in mm.
 
-        In order of distance; `enters` is 0 when the start lies inside. Within the sagitta on curved parts.
+        In order of distance; `enters` is 0 when the start lies inside. Exact where the ray crosses the wall.
         """
-        points = self.points - np.array(start)
+        flat, segment, t0, t1 = self._flat
+        points = flat - np.array(start)
         aside = points[:, 0] * way[1] - points[:, 1] * way[0]
         above = aside > 0
         at = np.flatnonzero(above[1:] != above[:-1])
@@ -103,7 +104,9 @@ class Wall:
             return []
         ahead = points[:, 0] * way[0] + points[:, 1] * way[1]
         share = aside[at] / (aside[at] - aside[at + 1])
-        hits = np.sort(ahead[at] + (ahead[at + 1] - ahead[at]) * share).tolist()
+        rough = ahead[at] + (ahead[at + 1] - ahead[at]) * share
+        hits = sorted(ray_hit(self.path.segments[i], t, start, way, far) for i, t, far in zip(
+            segment[at].tolist(), (t0[at] + (t1[at] - t0[at]) * share).tolist(), rough.tolist(), strict=True))
         return [(max(0.0, a), b) for a, b in zip(hits[::2], hits[1::2], strict=True) if b > 0]
 
     # ---- exact -----------------------------------------------------------

@@ -1,0 +1,92 @@
+"""Cases of every pair of drillings, and of every drilling with slots and the outline.
+
+In each the two come within a gap that is read off the drawing: the margin less
+one millimetre, half a millimetre into each other, or the margin exactly.
+"""
+
+from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
+from geometry.checks.words import SORTS
+from geometry.layout import Pin, SingleHole
+from tests.geometry.checks.case import Case
+from tests.geometry.checks.heads import FACE, PINS, SIDE, bore, face, head, pattern, side, slot
+
+_ROLES = {"counterbore": "counterbore", "screw": "screw", "pin hole": "pin"}
+UPRIGHT = {sort: pattern(f"one {sort}", "face", bore(role=role)) for sort, role in _ROLES.items()} | {"bore": FACE}
+"""Patterns that are one drilling of 6 mm through the wood."""
+
+
+def margin(one, two):
+    """Wanted between two sorts with the default margins."""
+    if "locating pin" in (one, two):
+        return 3.0
+    return 2.0 if {"screw", "pin hole"} & {one, two} else 3.0
+
+
+def carrier(sort, id, x, y):
+    """Layout parts that hold one drilling of 6 mm at a point: (tuners, patterns, holes, pins)."""
+    if sort == "hole":
+        return (), (), (SingleHole(id=id, at=(x, y), diameter=6.0),), ()
+    if sort == "locating pin":
+        return (), (), (), (Pin(id=id, at=(x, y), diameter=6.0),)
+    return (face(id, x, y, UPRIGHT[sort]),), (UPRIGHT[sort],), (), ()
+
+
+def joined(*carriers, **rest):
+    """A head with what several carriers hold."""
+    tuners, patterns, holes, pins = (sum(parts, ()) for parts in zip(*carriers, strict=True))
+    patterns = tuple({p.id: p for p in patterns}.values())
+    return head(tuners=tuners, patterns=patterns, holes=holes, pins=PINS + pins, **rest)
+
+
+def _upright_pair(one, two, gap):
+    return joined(carrier(one, "a", 10.0, 90.0), carrier(two, "b", 10.0, 96.0 + gap))
+
+
+def _side_pair(other, gap):
+    """A side bore along y = 90 from x = 40 to 10, and something beside it."""
+    if other == "side bore":
+        return head(tuners=(side("a", 90.0), side("b", 96.0 + gap)), patterns=(SIDE,))
+    return joined(((side("a", 90.0),), (SIDE,), (), ()), carrier(other, "b", 25.0, 96.0 + gap))
+
+
+def _pair_cases():
+    for i, one in enumerate(SORTS):
+        for two in SORTS[i:]:
+            def make(gap, one=one, two=two):
+                return _side_pair(two, gap) if one == "side bore" else _upright_pair(one, two, gap)
+            wanted = margin(one, two)
+            yield Case(pair_kind(one, two), make(wanted - 1), wanted - 1, "tight", make(wanted), between=("a", "b"))
+            yield Case(pair_kind(one, two), make(-0.5), -0.5, "spoils the work", make(wanted), between=("a", "b"))
+
+
+def _slot_cases():
+    """A slot with its wall at x = 20; a side bore beside the round end of another at y = 100."""
+    wanted = {"screw": 2.0, "pin hole": 2.0}
+    for sort in SORTS:
+        need = wanted.get(sort, 3.0)
+
+        def make(gap, sort=sort):
+            if sort == "side bore":
+                end = slot("slot", x=20.0, nut=106.0, tip=150.0)
+                return head(tuners=(side("a", 97.0 - gap),), patterns=(SIDE,), slots=(end,))
+            return joined(carrier(sort, "a", 23.0 + gap, 90.0), slots=(slot(x=14.0),))
+        yield Case(slot_kind(sort), make(need - 1), need - 1, "tight", make(need), between=("a", "slot"))
+        yield Case(slot_kind(sort), make(-0.5), -0.5, "spoils the work", make(need), between=("a", "slot"), within=0.003)
+
+
+def _outline_cases():
+    """Beside the edge at x = 40; a side bore whose end comes near the far edge at x = -40."""
+    wanted = {"screw": 2.5, "pin hole": 2.5, "locating pin": 3.0}
+    for sort in SORTS:
+        need = wanted.get(sort, 4.0)
+
+        def make(gap, sort=sort):
+            if sort == "side bore":
+                long = pattern("long", "side", bore(surface="seat", depth=80.0 - gap))
+                return head(tuners=(side("a", 90.0, long),), patterns=(long,))
+            return joined(carrier(sort, "a", 37.0 - gap, 90.0))
+        yield Case(outline_kind(sort), make(need - 1), need - 1, "tight", make(need), between=("a", "outline"))
+        yield Case(outline_kind(sort), make(-0.5), -0.5, "spoils the work", make(need), between=("a", "outline"))
+
+
+CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases())

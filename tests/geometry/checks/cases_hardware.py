@@ -1,0 +1,133 @@
+"""Cases of side bores in their slots, of plates, buttons and strings."""
+
+import math
+
+from geometry.layout import Blank, Button, DrillPress, Nut, Rack, String
+from tests.geometry.checks.case import Case
+from tests.geometry.checks.heads import (
+    BIT,
+    DRILLS,
+    bore,
+    bulging,
+    face,
+    head,
+    leaning,
+    pattern,
+    side,
+    slot,
+)
+
+SPOILS, TIGHT, NOTE = "spoils the work", "tight", "note"
+
+
+def _side(diameter=6.0, depth=30.0, post=(6.0, 25.0, 26.0), along=90.0, slots=(slot(),), **parts):
+    """One side tuner on the edge x = 40; the slot's walls lie 20 and 32 mm from the seat."""
+    of = pattern("of", "side", bore(diameter=diameter, surface="seat", depth=depth), post=post,
+                 seat=parts.pop("seat", (2.0, 2.0, 4.0)), button=parts.pop("button", None))
+    return head(tuners=(side("a", along, of, **parts.pop("tuner", {})),), patterns=(of,), slots=slots, **parts)
+
+
+def _blank(tip):
+    return Blank(bass=50.0, treble=50.0, tip=tip, behind=20.0, thickness=16.0)
+
+
+def _press(tilt):
+    return Rack(bits=(BIT,), drills=DRILLS, press=DrillPress(quill=200.0, tilt=tilt))
+
+
+def _opposite(depth=None):
+    of = pattern("of", "side", bore(surface="seat", depth=30.0))
+    return head(tuners=(side("a", 90.0, of, "treble"), side("b", 90.0, of, "bass", depth)), patterns=(of,),
+                slots=(slot("treble slot", x=14.0), slot("bass slot", x=-14.0)))
+
+
+_SIDES = (
+    Case("cover", _side(diameter=12.0), 2.0, TIGHT, _side(diameter=10.0), between=("a", "face")),
+    Case("cover", _side(tuner={"depth": 14.0}), -1.0, SPOILS, _side(tuner={"depth": 10.0}), between=("a", "back")),
+    Case("no-slot", _side(slots=()), None, SPOILS, _side()),
+    Case("no-slot", _side(slots=(slot(depth=7.0),)), None, SPOILS, _side()),
+    Case("slot-not-reached", _side(depth=18.0), 18.0, SPOILS, _side(depth=20.0)),
+    Case("post-too-long", _side(depth=34.0, post=(6.0, 35.0, 26.0)), 34.0, SPOILS,
+         _side(depth=34.0, post=(6.0, 34.0, 26.0))),
+    Case("post-to-wall", _side(post=(6.0, 31.5, 26.0)), 0.5, TIGHT, _side(post=(6.0, 31.0, 26.0))),
+    Case("post-to-wall", _side(post=(6.0, 33.0, 26.0)), -1.0, SPOILS, _side(post=(6.0, 31.0, 26.0))),
+    # A brad drill of 6 mm runs 1.8 mm ahead of its full diameter.
+    Case("point-to-wall", _side(depth=31.0), -0.8, TIGHT, _side(depth=30.2)),
+    Case("string-hole", _side(post=(6.0, 25.0, 21.0)), 1.0, TIGHT, _side(post=(6.0, 25.0, 21.5))),
+    Case("string-hole", _side(post=(6.0, 30.0, 33.0)), -1.0, SPOILS, _side(post=(6.0, 30.0, 30.5))),
+    # The string hole lies on the slot's middle, whose round end reaches to y = 156.
+    Case("post-to-slot-end", _side(along=152.5), 0.5, TIGHT, _side(along=152.0)),
+    Case("post-to-slot-end", _side(along=154.0), -1.0, SPOILS, _side(along=152.0)),
+    Case("slot-too-shallow", _side(slots=(slot(depth=11.5),)), 0.5, TIGHT, _side(slots=(slot(depth=12.0),))),
+    Case("no-mark", _side(along=178.0, blank=_blank(182.0)), 1.0, TIGHT, _side(along=178.0, blank=_blank(183.0))),
+    # The edge leans by as much as the bore is tilted.
+    Case("skate", _side(outline=leaning(10.0)), 10.0, NOTE, _side(outline=leaning(8.0))),
+    Case("table-tilt", _side(outline=leaning(10.0), rack=_press(5.0)), 10.0, TIGHT,
+         _side(outline=leaning(10.0), rack=_press(10.0))),
+    Case("shared-tilt", _opposite(), 0.0, NOTE, _opposite(depth=9.0), between=("a", "b")),
+)
+
+
+def _face(x, y=90.0, seat=(8.0, 9.0, 24.0), button=None, **parts):
+    of = pattern("of", "face", bore(), seat=seat, button=button)
+    return head(tuners=(face("a", x, y, of),), patterns=(of,), **parts)
+
+
+def _two(step, seat=(8.0, 9.0, 24.0), button=None):
+    of = pattern("of", "face", bore(), seat=seat, button=button)
+    return head(tuners=(face("a", 10.0, 60.0, of), face("b", 10.0, 60.0 + step, of)), patterns=(of,))
+
+
+def _two_sides(step):
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), seat=(12.0, 12.0, 10.0))
+    return head(tuners=(side("a", 60.0, of), side("b", 60.0 + step, of)), patterns=(of,))
+
+
+_PLATES = (
+    Case("seat-overhang", _face(32.0), 0.0, TIGHT, _face(31.5)),
+    Case("seat-overhang", _face(34.0), -2.0, TIGHT, _face(31.5)),
+    Case("seat-overhang", _side(seat=(12.0, 12.0, 15.5)), 0.25, TIGHT, _side(seat=(12.0, 12.0, 15.0)),
+         between=("a", "face")),
+    Case("seat-overhang", _side(along=171.0, slots=(), seat=(12.0, 12.0, 10.0)), -3.0, TIGHT,
+         _side(along=168.0, slots=(), seat=(12.0, 12.0, 10.0))),
+    # The plate reaches 9 mm behind the post, the slot's wall stands at x = 20.
+    Case("seat-over-slot", _face(28.0, slots=(slot(),)), -1.0, TIGHT, _face(29.0, slots=(slot(),)), within=0.003),
+    Case("seats-overlap", _two(24.3), 0.3, TIGHT, _two(24.5)),
+    Case("seats-overlap", _two(23.0), -1.0, SPOILS, _two(24.5)),
+    Case("seats-overlap", _two_sides(24.2), 0.2, TIGHT, _two_sides(24.5)),
+    Case("seats-overlap", _two_sides(22.0), -2.0, SPOILS, _two_sides(24.5)),
+    # A plate of 24 mm on a radius of 200: 200 - sqrt(200^2 - 12^2).
+    Case("plate-rocks", _side(outline=bulging(200.0), seat=(12.0, 12.0, 10.0)), 200 - math.sqrt(200 ** 2 - 144), NOTE,
+         _side(seat=(12.0, 12.0, 10.0))),
+)
+
+
+def _button(reach=60.0, width=18.0, stand=7.0):
+    return Button(reach=reach, length=12.0, width=width, thickness=6.0, stand=stand)
+
+
+_SMALL = (2.0, 2.0, 4.0)
+_BUTTONS = (
+    Case("buttons", _two(20.0, _SMALL, _button()), 2.0, TIGHT, _two(21.0, _SMALL, _button())),
+    Case("buttons", _two(17.0, _SMALL, _button()), -1.0, SPOILS, _two(21.0, _SMALL, _button())),
+    # The button begins reach - length = 8 mm out from the post.
+    Case("button-to-wood", _face(34.0, seat=_SMALL, button=_button(20.0)), 2.0, NOTE,
+         _face(35.0, seat=_SMALL, button=_button(20.0))),
+    Case("button-to-wood", _face(30.0, seat=_SMALL, button=_button(20.0)), -2.0, TIGHT,
+         _face(35.0, seat=_SMALL, button=_button(20.0)), within=0.003),
+    Case("button-to-wood", _face(30.0, seat=_SMALL, button=_button(20.0, stand=9.0)), -2.0, NOTE,
+         _face(35.0, seat=_SMALL, button=_button(20.0)), within=0.003),
+)
+
+
+def _string(angle):
+    """One string from the middle of the nut straight to the string hole of a side post, `angle` degrees aside."""
+    along = 14.0 / math.tan(math.radians(angle))
+    of = pattern("of", "side", bore(surface="seat", depth=30.0))
+    return head(tuners=(side("a", along, of, string="1"),), patterns=(of,), slots=(slot(nut=20.0),), nut=Nut(),
+                strings=(String(id="1", diameter=1.0, course=1),))
+
+
+_STRINGS = (Case("side-angle", _string(12.0), 12.0, NOTE, _string(10.0)),)
+
+CASES = (*_SIDES, *_PLATES, *_BUTTONS, *_STRINGS)

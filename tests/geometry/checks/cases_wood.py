@@ -1,0 +1,170 @@
+"""Cases of the outline, the blank, slots, depths, pins, ears, bits and drills."""
+
+import math
+
+from geometry.layout import (
+    Blank,
+    Drill,
+    DrillPress,
+    Ear,
+    GuideBush,
+    Loop,
+    Node,
+    Pin,
+    Rack,
+    RouterBit,
+    SingleHole,
+    Template,
+)
+from tests.geometry.checks.case import Case
+from tests.geometry.checks.heads import (
+    BIT,
+    DRILLS,
+    FACE,
+    PINS,
+    SIDE,
+    bore,
+    drawn,
+    face,
+    head,
+    loop,
+    pattern,
+    side,
+    slot,
+)
+
+SPOILS, TIGHT, NOTE = "spoils the work", "tight", "note"
+
+
+def _blank(**parts):
+    return Blank(**(dict(bass=50.0, treble=50.0, tip=190.0, behind=20.0, thickness=16.0) | parts))
+
+
+def _rack(**parts):
+    return Rack(**(dict(bits=(BIT,), drills=DRILLS, press=DrillPress(quill=200.0)) | parts))
+
+
+_FLAT_LINE = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(10.0, 0.0))))
+_BOW_TIE = loop((-40.0, 0.0), (40.0, 180.0), (-40.0, 180.0), (40.0, 0.0))
+_CROSSED = drawn("slot", (0.0, 60.0), (20.0, 80.0), (20.0, 60.0), (0.0, 80.0))
+_OUTLINES = (
+    Case("outline-crosses", head(outline=_BOW_TIE), None, SPOILS, head()),
+    Case("no-place", head(outline=_FLAT_LINE, tuners=(side("a", 90.0),), patterns=(SIDE,)), None, SPOILS,
+         head(tuners=(side("a", 90.0),), patterns=(SIDE,))),
+    Case("blank-too-small", head(blank=_blank(treble=41.0)), 1.0, TIGHT, head(blank=_blank(treble=42.0))),
+    Case("blank-too-small", head(blank=_blank(tip=178.0)), -2.0, SPOILS, head(blank=_blank(tip=182.0))),
+    Case("blank-too-small", head(outline=loop((-40.0, -25.0), (40.0, -25.0), (40.0, 180.0), (-40.0, 180.0))), -5.0,
+         SPOILS, head(outline=loop((-40.0, -20.0), (40.0, -20.0), (40.0, 180.0), (-40.0, 180.0)))),
+)
+
+# Slots of 12 mm: the walls lie 6 mm to either side of x, the round ends reach 6 mm beyond nut and tip.
+_SLOTS = (
+    Case("slot-crosses", head(slots=(_CROSSED,)), None, SPOILS, head(slots=(slot(),))),
+    Case("rail", head(slots=(slot(x=28.0),)), 6.0, TIGHT, head(slots=(slot(x=26.0),))),
+    Case("rail", head(slots=(slot(x=0.0, tip=170.0),), pins=()), 4.0, TIGHT, head(slots=(slot(x=0.0, tip=166.0),))),
+    Case("slot-outside", head(slots=(slot(x=38.0),)), -4.0, SPOILS, head(slots=(slot(x=26.0),))),
+    Case("web", head(slots=(slot("a", x=-10.0), slot("b", x=10.0))), 8.0, TIGHT,
+         head(slots=(slot("a", x=-11.0), slot("b", x=11.0)))),
+    Case("slots-overlap", head(slots=(slot("a", x=-5.0), slot("b", x=5.0))), -2.0, SPOILS,
+         head(slots=(slot("a", x=-11.0), slot("b", x=11.0))), within=0.003),
+    Case("slot-to-nut", head(slots=(slot(nut=12.0),)), 6.0, TIGHT, head(slots=(slot(nut=16.0),))),
+    Case("slot-to-nut", head(slots=(slot(nut=4.0),)), -2.0, SPOILS, head(slots=(slot(nut=16.0),))),
+)
+
+_DEEP_SCREW = pattern("deep", "face", bore(role="screw", diameter=2.0, surface="back", depth=14.0))
+_JUST_SCREW = pattern("just", "face", bore(role="screw", diameter=2.0, surface="back", depth=13.4))
+_FLOORLESS = pattern("floorless", "face", bore(role="counterbore", diameter=8.0, depth=17.0), bore())
+_FLOORED = pattern("floored", "face", bore(role="counterbore", diameter=8.0, depth=13.0), bore())
+_STUCK = pattern("stuck", "face", bore(depth=10.0))
+_OPENED = pattern("opened", "face", bore(depth=10.0), bore(role="clearance", diameter=8.0, surface="back", depth=6.0))
+
+
+def _one(of):
+    return head(tuners=(face("a", 0.0, 90.0, of),), patterns=(of,))
+
+
+# 16 mm of wood; a brad drill of 2 mm has a spur of 0.6 mm.
+_DEPTHS = (
+    Case("too-deep", _one(_DEEP_SCREW), 1.4, TIGHT, _one(_JUST_SCREW)),
+    Case("too-deep", _one(_FLOORLESS), -1.0, SPOILS, _one(_FLOORED)),
+    Case("too-deep", head(holes=(SingleHole(id="h", at=(0.0, 90.0), diameter=2.0, depth=13.0),)), 2.4, TIGHT,
+         head(holes=(SingleHole(id="h", at=(0.0, 90.0), diameter=2.0, depth=12.4),))),
+    Case("post-not-through", _one(_STUCK), 10.0, SPOILS, _one(_OPENED)),
+)
+
+_PINS = (
+    Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(0.0, 185.0), diameter=6.0))), 2.0, TIGHT,
+         head(pins=(*PINS, Pin(id="p", at=(0.0, 184.0), diameter=6.0)))),
+    Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(48.0, 90.0), diameter=6.0))), -1.0, SPOILS,
+         head(pins=(*PINS, Pin(id="p", at=(44.0, 90.0), diameter=6.0)))),
+    Case("few-pins", head(slots=(slot(),), pins=PINS[:1]), None, NOTE, head(slots=(slot(),))),
+)
+
+# An ear of 15 mm on the treble edge of the blank at x = 50: its glue line is x = 35.
+_EAR = Ear(id="ear", side="treble", width=15.0, start=0.0, end=180.0)
+_EARS = (
+    Case("glue-line", head(ears=(_EAR,), holes=(SingleHole(id="h", at=(33.0, 90.0), diameter=6.0),)), -1.0, TIGHT,
+         head(ears=(_EAR,), holes=(SingleHole(id="h", at=(32.0, 90.0), diameter=6.0),))),
+    Case("glue-line-crossed", head(ears=(_EAR,), tuners=(side("a", 90.0),), patterns=(SIDE,)), None, NOTE,
+         head(ears=(Ear(id="ear", side="treble", width=15.0, start=0.0, end=80.0),), tuners=(side("a", 90.0),),
+              patterns=(SIDE,))),
+)
+
+_SQUARE = drawn("slot", (0.0, 60.0), (20.0, 60.0), (20.0, 80.0), (0.0, 80.0))
+_QUARTER = math.tan(math.pi / 8)
+_ROUNDED = drawn("slot", (5.0, 60.0), (15.0, 60.0, _QUARTER), (20.0, 65.0), (20.0, 75.0, _QUARTER), (15.0, 80.0),
+                 (5.0, 80.0, _QUARTER), (0.0, 75.0), (0.0, 65.0, _QUARTER))
+# Two rooms of 20 mm joined by a neck of 9 mm.
+_NECK = drawn("slot", (-10.0, 40.0), (10.0, 40.0), (10.0, 60.0), (4.5, 60.0), (4.5, 70.0), (10.0, 70.0), (10.0, 90.0),
+              (-10.0, 90.0), (-10.0, 70.0), (-4.5, 70.0), (-4.5, 60.0), (-10.0, 60.0))
+# A tongue of wood, 6 mm thick and 30 mm long, between two rooms.
+_TONGUE = drawn("slot", (-25.0, 60.0), (25.0, 60.0), (25.0, 120.0), (3.0, 120.0), (3.0, 90.0), (-3.0, 90.0),
+                (-3.0, 120.0), (-25.0, 120.0))
+_OPEN = 2 * math.asin(3.0 / 5.5)
+_SEGMENT = 5.5 ** 2 * (_OPEN - math.sin(_OPEN)) / 2
+_BUSH = GuideBush(id="bush", outer=21.0, inner=11.0, length=6.0)
+_NARROW = GuideBush(id="narrow", outer=12.0, inner=9.0, length=6.0)
+_SHORT = RouterBit(id="short", cutter=10.0, cutting_length=14.0, shank=12.0, stick_out=40.0)
+_JUST = RouterBit(id="just", cutter=10.0, cutting_length=16.0, shank=12.0, stick_out=40.0)
+
+
+def _with_bush(bush, shape):
+    return head(slots=(shape,), rack=_rack(bushes=(bush,)), template=Template(bit="bit 10", bush=bush.id))
+
+
+def _with_bit(bit):
+    return head(slots=(slot(),), rack=_rack(bits=(bit,)), template=Template(bit=bit.id))
+
+
+_BITS = (
+    Case("no-bit", head(slots=(slot(),), template=Template()), None, NOTE, head(slots=(slot(),))),
+    Case("bush-too-narrow", _with_bush(_NARROW, slot()), None, SPOILS, _with_bush(_BUSH, slot())),
+    Case("bit-too-wide", head(slots=(slot(width=9.0),)), 9.0, SPOILS, head(slots=(slot(width=10.0),))),
+    Case("bit-too-wide", head(slots=(_NECK,)), 9.0, SPOILS,
+         head(slots=(_NECK,), rack=_rack(bits=(RouterBit(id="bit 10", cutter=9.0, cutting_length=20.0, shank=8.0,
+                                                         stick_out=40.0),))), within=0.02),
+    # A follower of 21 mm over a cutter of 10 mm follows no wood narrower than 11: of the tongue's 180 mm2 only the
+    # segment of its circle that fits into the 6 mm mouth stays.
+    Case("template-lost", _with_bush(_BUSH, _TONGUE), 180.0 - _SEGMENT, SPOILS, head(slots=(_TONGUE,)), within=0.1),
+    # Four corners of a square, each 5^2 (1 - pi / 4).
+    Case("wood-left", head(slots=(_SQUARE,)), 100 * (1 - math.pi / 4), NOTE, head(slots=(_ROUNDED,)), within=0.02),
+    Case("bit-too-short", _with_bit(_SHORT), 14.0, NOTE, _with_bit(_JUST)),
+    Case("bit-too-short", head(slots=(slot(depth=15.0),), rack=_rack(bits=(_SHORT,)), template=Template(bit="short")),
+         14.0, TIGHT, head(slots=(slot(depth=14.0),), rack=_rack(bits=(_SHORT,)), template=Template(bit="short"))),
+)
+
+_NINE = pattern("nine", "face", bore(diameter=9.0))
+_STUB = _rack(drills=tuple(Drill(id=d.id, kind=d.kind, diameter=d.diameter, length=15.0, spur=d.spur) for d in DRILLS))
+_EXACT = _rack(drills=tuple(Drill(id=d.id, kind=d.kind, diameter=d.diameter, length=17.8, spur=d.spur)
+                            for d in DRILLS))
+# A brad drill of 6 mm runs 1.8 mm ahead: 17.8 mm through 16 mm of wood.
+_RACK = (
+    Case("no-drill", _one(_NINE), None, NOTE, _one(FACE)),
+    Case("drill-short", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_STUB), 15.0, NOTE,
+         head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_EXACT)),
+    Case("quill", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_rack(press=DrillPress(quill=17.0))),
+         17.0, NOTE,
+         head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_rack(press=DrillPress(quill=17.8)))),
+)
+
+CASES = (*_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_BITS, *_RACK)

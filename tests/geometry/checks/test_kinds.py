@@ -1,0 +1,57 @@
+"""Every kind of snag appears with the number that a ruler gives, and is gone when the margin is just met."""
+
+import math
+
+import pytest
+
+from geometry.checks import GRADES, KINDS, check
+from geometry.layout import validate
+from tests.geometry.checks import cases_drillings, cases_hardware, cases_wood
+from tests.geometry.checks.heads import head
+
+CASES = (*cases_drillings.CASES, *cases_wood.CASES, *cases_hardware.CASES)
+
+
+def _name(case):
+    return f"{case.kind}-{case.grade.split()[0]}"
+
+
+@pytest.mark.parametrize("case", CASES, ids=_name)
+def test_appears_with_the_value_worked_out_by_hand(case):
+    found = [snag for snag in check(validate(case.layout)).snags if snag.kind == case.kind]
+    assert found, [snag.text for snag in check(case.layout).snags]
+    if case.between is not None:
+        found = [snag for snag in found if set(snag.between) == set(case.between)]
+        assert len(found) == 1
+    snag = found[0]
+    assert snag.grade == case.grade
+    if case.measured is None:
+        assert snag.measured is None
+    else:
+        assert snag.measured == pytest.approx(case.measured, abs=case.within)
+
+
+@pytest.mark.parametrize("case", CASES, ids=_name)
+def test_is_gone_when_the_margin_is_just_met(case):
+    left = [snag.text for snag in check(validate(case.touching)).snags if snag.kind == case.kind]
+    assert left == []
+
+
+@pytest.mark.parametrize("case", CASES, ids=_name)
+def test_is_said_in_whole_sentences_at_a_place(case):
+    for snag in check(case.layout).snags:
+        assert snag.kind in KINDS
+        assert snag.grade in GRADES
+        assert snag.between
+        assert len(snag.where) == 3 and all(math.isfinite(c) for c in snag.where)
+        for sentence in (snag.text, snag.cure):
+            assert sentence.endswith(".") and sentence[0].isupper() or sentence[0].isdigit(), sentence
+            assert "nan" not in sentence.lower() and "inf " not in sentence.lower() and "  " not in sentence
+
+
+def test_every_kind_has_a_case():
+    assert {case.kind for case in CASES} == set(KINDS)
+
+
+def test_the_plain_head_has_no_snag():
+    assert check(head()).snags == ()
