@@ -77,7 +77,7 @@ def _rounded(nodes: Nodes, index: int, radius: float) -> Nodes:
     side = _side(into, out)
     largest, found = _grow(into, out, side, radius)
     if largest < radius:
-        room = (f"the largest that fits is {math.floor(largest * 100) / 100:.2f} mm" if largest >= 0.01
+        room = (f"the largest that fits is {math.floor(largest * 100 + 1e-4) / 100:.2f} mm" if largest >= 0.01
                 else "no radius fits")
         raise GeometryError(f"A radius of {radius:g} mm does not fit at this corner: {room}.")
     s, t = min(max(found.s, 0.0), 1.0), min(max(found.t, 0.0), 1.0)

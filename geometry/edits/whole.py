@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from geometry.curves import Arc, Matrix, Path, shift, stretch, turn
-from geometry.edits.loops import edge_of, with_edge, with_smooth
+from geometry.edits.loops import with_smooth
 from geometry.edits.parts import loop_at, point, with_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_of, loop_path
@@ -54,14 +54,13 @@ def transform_loop(layout: Headstock, ref: str, matrix: Matrix) -> Headstock:
 
 
 def mapped_loop(loop: Loop, matrix: Matrix) -> Loop:
-    """A loop under an affine map, nodes and smooth marks kept; arcs become curves where they would not stay round."""
-    nodes = list(loop.nodes)
-    round_stays = matrix.similarity() is not None
-    if not round_stays and any(isinstance(segment, Arc) for segment in loop_path(loop)):
+    """A loop under a map that does not mirror, nodes and smooth marks kept.
+
+    Arcs keep their bulge to the last bit; where they would not stay round they become curves.
+    """
+    if matrix.similarity() is None and any(isinstance(segment, Arc) for segment in loop_path(loop)):
         return with_smooth(loop_of(loop_path(loop).mapped(matrix)))
-    out = []
-    for i, node in enumerate(nodes):
-        segment = edge_of(nodes, i)
-        moved = Node(at=matrix(node.at), smooth=node.smooth)
-        out.append(moved if segment is None else with_edge(moved, segment.mapped(matrix)))
-    return Loop(nodes=tuple(out))
+    return Loop(nodes=tuple(
+        Node(at=matrix(node.at), bulge=node.bulge, smooth=node.smooth,
+             handles=None if node.handles is None else (matrix(node.handles[0]), matrix(node.handles[1])))
+        for node in loop.nodes))
