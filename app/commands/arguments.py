@@ -104,7 +104,13 @@ def _outline() -> _Parser:
         "the loops inside it slots and holes.",
     )
     parser.add_argument("drawing", type=Path, metavar="DRAWING", help="a DXF or SVG file")
-    parser.add_argument("--out", type=Path, required=True, metavar=f"NEW{FILE_ENDING}", help="the layout to write, in place of one that is there")
+    parser.add_argument(
+        "--out",
+        type=Path,
+        required=True,
+        metavar=f"NEW{FILE_ENDING}",
+        help="the layout to write, in place of one that is there",
+    )
     parser.add_argument(
         "--unit",
         type=_one_of(UNITS),

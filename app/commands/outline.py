@@ -31,7 +31,7 @@ def run(request: argparse.Namespace) -> int:
     if request.json:
         print(json.dumps(outline_report(read), indent=2, allow_nan=False))
     else:
-        for line in outline_lines(read, placed.words, request.out):
+        for line in outline_lines(read, placed.sentence, request.out):
             print(line)
     return 0
 
@@ -39,7 +39,9 @@ def run(request: argparse.Namespace) -> int:
 def outline_lines(read: DrawingRead, guessed: str, out: Path) -> Iterator[str]:
     """What was found in the drawing, what was guessed about it and where the layout is, as lines of text."""
     width, height = read.size_mm
-    source = {"file": "as the drawing says", "option": "as you said", "guess": "guessed from its size"}[read.unit_source]
+    source = {"file": "as the drawing says", "option": "as you said", "guess": "guessed from its size"}[
+        read.unit_source
+    ]
     yield f"Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {read.unit}, {source}."
     found = Counter(loop.role for loop in read.loops)
     yield f"Slots: {found['slot']}. Holes: {found['hole']}. Loops left out: {found['other']}."

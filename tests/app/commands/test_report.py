@@ -1,0 +1,108 @@
+"""What `check` says, as data and as text."""
+
+import json
+
+from app.commands.report import check_lines, check_report, summary
+from geometry.checks.snags import CheckResult, Counts, Snag
+from geometry.solids import Drilling, Hole
+
+SPOILING = Snag(
+    kind="bore to bore",
+    grade="spoils the work",
+    between=("treble 1", "treble 2"),
+    where=(12.3456789, -80.0, 8.0),
+    measured=-0.5,
+    needed=3.0,
+    text="Two bores meet.",
+    cure="Slide treble 1 3.5 mm to the tip.",
+)
+NOTE = Snag("skates", "note", ("bass 1",), (0.0, 0.0, 0.0), None, None, "A drill may skate.", "", "deg")
+
+
+def drilling(id: str, role: str, operation: str, diameter: float) -> Drilling:
+    return Drilling(
+        id=id,
+        hole=id.rpartition(".")[0],
+        of="treble 1",
+        role=role,
+        operation=operation,
+        diameter=diameter,
+        start=(10.0, 20.0, -0.0),
+        direction=(0.0, 0.0, 1.0),
+        depth=16.0,
+        through=True,
+        surface="face",
+        drill="brad",
+        mark=(10.0, 20.0, 0.0),
+        stop=16.0,
+    )
+
+
+RESULT = CheckResult(
+    snags=(SPOILING, NOTE),
+    holes=(
+        Hole(
+            "t.1",
+            "treble 1",
+            (drilling("t.1.1", "counterbore", "counterbore", 12.0), drilling("t.1.2", "post", "post bore", 9.0)),
+        ),
+        Hole("p", "p", (drilling("p.1", "locating", "locating pin hole", 6.0),)),
+    ),
+    counts=Counts(holes=1, counterbores=1, drilling=2, pins=1),
+)
+
+
+def test_the_report_has_what_the_command_promises() -> None:
+    report = json.loads(json.dumps(check_report(RESULT), allow_nan=False))
+    assert report["counts"] == {"holes": 1, "counterbores": 1, "drilling": 2, "pins": 1}
+    assert report["snags"][0] == {
+        "kind": "bore to bore",
+        "grade": "spoils the work",
+        "between": ["treble 1", "treble 2"],
+        "where": [12.345679, -80.0, 8.0],
+        "measured": -0.5,
+        "needed": 3.0,
+        "unit": "mm",
+        "text": "Two bores meet.",
+        "cure": "Slide treble 1 3.5 mm to the tip.",
+    }
+    assert report["snags"][1]["measured"] is None
+    assert report["holes"][1] == {
+        "id": "t.1.2",
+        "hole": "t.1",
+        "of": "treble 1",
+        "operation": "post bore",
+        "diameter": 9.0,
+        "start": [10.0, 20.0, 0.0],
+        "direction": [0.0, 0.0, 1.0],
+        "depth": 16.0,
+    }
+
+
+def test_holes_are_one_for_each_drilling_and_leave_the_pins_to_their_own_list() -> None:
+    report = check_report(RESULT)
+    assert len(report["holes"]) == report["counts"]["drilling"]
+    assert [hole["id"] for hole in report["pins"]] == ["p.1"]
+
+
+def test_minus_nothing_is_nothing() -> None:
+    assert str(check_report(RESULT)["holes"][0]["start"][2]) == "0.0"
+
+
+def test_the_text_says_how_much_then_what_and_what_cures_it() -> None:
+    assert list(check_lines("Invented", RESULT)) == [
+        "Invented",
+        "1 hole, 1 counterbore, 2 drillings, 1 locating pin.",
+        "1 spoils the work, 0 tight, 1 note.",
+        "",
+        "spoils the work  Two bores meet.",
+        "                 Cure: Slide treble 1 3.5 mm to the tip.",
+        "                 Look at x 12.3, y -80.0, z 8.0 mm.",
+        "",
+        "note             A drill may skate.",
+        "                 Look at x 0.0, y 0.0, z 0.0 mm.",
+    ]
+
+
+def test_the_summary_without_a_snag() -> None:
+    assert summary(CheckResult((), (), Counts(0, 0, 0, 0))) == "No snags."

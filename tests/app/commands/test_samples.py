@@ -1,0 +1,129 @@
+"""Every sample goes through the commands that a maker would use on it."""
+
+import csv
+import json
+import math
+from pathlib import Path
+
+import pytest
+
+from app.commands.arguments import parse
+from app.commands.main import run
+from app.formats import headstock
+from app.setup.places import CHECKOUT
+from geometry.layout import loop_path
+
+LAYOUTS = sorted((CHECKOUT / "samples").glob("*.headstock.json"))
+DRAWINGS = sorted((CHECKOUT / "samples" / "outlines").iterdir())
+
+
+def named(path: Path) -> str:
+    return path.name
+
+
+def told(capsys: pytest.CaptureFixture[str], *words: str | Path) -> tuple[int, str]:
+    """The exit code and output of a command that must have nothing to complain about."""
+    code = run(parse([str(word) for word in words]))
+    out, err = capsys.readouterr()
+    assert err == ""
+    return code, out
+
+
+@pytest.mark.parametrize("file", LAYOUTS, ids=named)
+def test_a_sample_layout_is_checked_and_nothing_spoils_the_work(file: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, out = told(capsys, "check", file, "--json")
+    report = json.loads(out)
+    assert code == 0
+    assert report["counts"]["holes"] > 0
+    assert len(report["holes"]) == report["counts"]["drilling"]
+    for hole in report["holes"] + report["pins"]:
+        assert math.isclose(math.hypot(*hole["direction"]), 1, abs_tol=1e-9)
+        assert hole["diameter"] > 0
+        assert hole["depth"] > 0
+    for snag in report["snags"]:
+        assert snag["grade"] in ("tight", "note")
+        assert snag["between"]
+        assert snag["text"].endswith(".")
+    code, text = told(capsys, "check", file)
+    assert code == 0
+    assert text.splitlines()[0] == headstock.read(file).name
+
+
+def test_the_twelve_string_sample_has_the_counts_of_its_hardware(capsys: pytest.CaptureFixture[str]) -> None:
+    """Six tuners each way, each with a post bore and two screws, and six bushings: common practice, no source."""
+    _, out = told(capsys, "check", CHECKOUT / "samples" / "twelve-string-mixed.headstock.json", "--json")
+    assert json.loads(out)["counts"] == {"holes": 36, "counterbores": 6, "drilling": 42, "pins": 2}
+
+
+def test_a_layout_that_spoils_the_work_ends_with_1_and_a_warning_on_its_sheets(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    layout = json.loads((CHECKOUT / "samples" / "twelve-string-mixed.headstock.json").read_text(encoding="utf-8"))
+    layout["blank"]["thickness"] = 7
+    file = tmp_path / "thin.headstock.json"
+    file.write_text(json.dumps(layout), encoding="utf-8")
+    code, out = told(capsys, "check", file, "--json")
+    assert code == 1
+    assert json.loads(out)["snags"][0]["grade"] == "spoils the work"
+    assert run(parse(["sheets", str(file), "--out", str(tmp_path / "out")])) == 0
+    said = capsys.readouterr().err
+    assert said.startswith("Do not cut from these sheets yet: something spoils the work, see ")
+    assert said.count("\n") == 1
+
+
+@pytest.mark.parametrize("file", LAYOUTS, ids=named)
+def test_a_sample_layout_is_written_to_sheets(file: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, out = told(capsys, "sheets", file, "--out", tmp_path / "new folder", "--paper", "Letter")
+    assert code == 0
+    written = [Path(line) for line in out.splitlines()]
+    assert sorted(path.name for path in written) == sorted(path.name for path in (tmp_path / "new folder").iterdir())
+    assert {path.suffix for path in written} >= {".dxf", ".svg", ".pdf", ".csv"}
+    table = next(path for path in written if path.suffix == ".csv")
+    with table.open(encoding="utf-8-sig", newline="") as lines:
+        assert len(list(csv.reader(lines))) > len(headstock.read(file).tuners)
+
+
+@pytest.mark.parametrize("drawing", DRAWINGS, ids=named)
+def test_a_sample_drawing_becomes_a_layout(drawing: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    out_file = tmp_path / "new.headstock.json"
+    code, out = told(capsys, "outline", drawing, "--out", out_file, "--json")
+    report = json.loads(out)
+    assert code == 0
+    outlines = [loop for loop in report["loops"] if loop["role"] == "outline"]
+    assert len(outlines) == 1
+    layout = headstock.read(out_file)
+    assert layout.name == "new"
+    assert math.isclose(loop_path(layout.outline).area, outlines[0]["area_mm2"], rel_tol=1e-9)
+    assert len(layout.slots) == sum(loop["role"] == "slot" for loop in report["loops"])
+    assert len(layout.holes) == sum(loop["role"] == "hole" for loop in report["loops"])
+    code, _ = told(capsys, "check", out_file)
+    assert code == 0
+
+
+def test_a_drawing_is_told_in_words_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, out = told(
+        capsys,
+        "outline",
+        CHECKOUT / "samples" / "outlines" / "head-in-inches.dxf",
+        "--out",
+        tmp_path / "new.headstock.json",
+    )
+    assert code == 0
+    assert "one unit of the drawing is 1 inch, as the drawing says." in out.splitlines()[0]
+    assert out.splitlines()[-1] == f"Written to {tmp_path / 'new.headstock.json'}."
+
+
+def test_a_drawing_that_is_none_leaves_nothing_behind(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    drawing = tmp_path / "notes.svg"
+    drawing.write_text("not a drawing", encoding="utf-8")
+    assert run(parse(["outline", str(drawing), "--out", str(tmp_path / "new.headstock.json")])) == 2
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert err.count("\n") == 1
+    assert not (tmp_path / "new.headstock.json").exists()
+
+
+def test_a_place_that_cannot_be_written_is_named(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    drawing = CHECKOUT / "samples" / "outlines" / "head-in-inches.dxf"
+    assert run(parse(["outline", str(drawing), "--out", str(tmp_path / "nowhere" / "new.headstock.json")])) == 2
+    assert "new.headstock.json cannot be written" in capsys.readouterr().err
