@@ -70,6 +70,9 @@ def sheet(theme: Theme) -> str:
     QScrollArea, QAbstractScrollArea#plain {{ background: transparent; border: none; }}
     QListView {{ background: {t.panel}; border: none; outline: none; }}
     QListView:focus {{ border: 2px solid {t.focus}; border-radius: 6px; }}
+    QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.line}; border-radius: 5px; }}
+    QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
+        padding: 4px; }}
     QMenuBar {{ background: {t.bar}; }}
     QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
     QMenuBar::item:selected {{ background: {t.card}; }}

@@ -354,5 +354,6 @@ def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Size of the outline."""
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
-    return [FieldRow("Size", "fact", f"{format_length(x1 - x0, unit, 1)} x {format_length(y1 - y0, unit, 1, mark=True)}"),
+    size = f"{format_length(x1 - x0, unit, 1)} x {format_length(y1 - y0, unit, 1, mark=True)}"
+    return [FieldRow("Size", "fact", size),
             FieldRow("Length of the edge", "fact", format_length(path.length, unit, 1, mark=True))]

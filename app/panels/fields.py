@@ -79,7 +79,8 @@ class _Field(QLineEdit):
 class LengthField(_Field):
     """A length; sends mm, or None when empty and that is allowed."""
 
-    def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "", parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "",
+                 parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._unit = unit
         self._value: float | None = None

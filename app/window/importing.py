@@ -209,10 +209,11 @@ class ImportDialog(QDialog):
             self._unit.addItem(f"{name}: {size}", name)
         self._unit.setCurrentIndex(0)
         question = unit_question(read)
-        self._says.setText(question.text if question else self.tr("{} wide and high: {}.").format(
-            self.tr("The outline is"), sized(*read.size_mm)))
+        self._says.setText(question.text if question else self.tr("The outline measures {}.").format(
+            sized(*read.size_mm)))
         self._says.setObjectName("warning" if question else "heading")
-        self._warnings.setText("\n".join(read.warnings[:8]))
+        told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
+        self._warnings.setText("\n".join(told[:8]))
         self._fill_table()
         self._lay()
 
@@ -221,7 +222,7 @@ class ImportDialog(QDialog):
         self._table.setRowCount(len(shown))
         for i, loop in enumerate(shown):
             x0, y0, x1, y1 = loop.path.box
-            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{f' on {loop.layer}' if loop.layer else ''}", self._table)
+            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{f', layer {loop.layer}' if loop.layer else ''}", self._table)
             box = QComboBox(self._table)
             for role in ROLES:
                 box.addItem(ROLE_WORDS[role], role)
@@ -245,7 +246,7 @@ class ImportDialog(QDialog):
         if outline is None:
             return Matrix(), self.tr("No loop is the outline yet.")
         found = place(outline, self._turns, self._mirrored)
-        return shift(*self._nudge).after(found.matrix), found.words
+        return shift(*self._nudge).after(found.matrix), found.sentence
 
     def _lay(self) -> None:
         matrix, words = self._matrix()

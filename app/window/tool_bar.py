@@ -52,7 +52,8 @@ class ToolBar(QWidget):
                     self._add_tool(key, word, about or ABOUT.get(key, ""))
         self._row.addSpacing(10)
         self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
-                                  ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))), self.tr("Kind of edge drawn next"))
+                                  ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))),
+                                 self.tr("Kind of edge drawn next"))
         self.mirrored = self._toggle(self.tr("Mirrored"), self.tr("What one side does, the other follows."))
         self.width_label = QLabel(self.tr("Width"), self)
         self.width_label.setObjectName("dim")

@@ -15,6 +15,7 @@ from geometry.layout import (
     Blank,
     DrawnSlot,
     Headstock,
+    Loop,
     SingleHole,
     Slot,
     StraightSlot,
@@ -45,14 +46,14 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str) -> Headstock:
     half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
     blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
-    made = Headstock(name=name, about="From an imported drawing.", blank=blank, outline=loop_of(outline),
+    made = Headstock(name=name, about="From an imported drawing.", blank=blank, outline=_tidy(loop_of(outline)),
                      patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
     return _with_openings(made, loops, place)
 
 
 def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool) -> Headstock:
     """The layout with another outline; with `openings` the slots and single holes are replaced too."""
-    made = replace(layout, outline=loop_of(_outline(loops, place)))
+    made = replace(layout, outline=_tidy(loop_of(_outline(loops, place))))
     if openings:
         made = _with_openings(replace(made, slots=(), holes=()), loops, place)
     return validate(made)
@@ -66,9 +67,19 @@ def slot_shape(path: Path) -> StraightSlot | DrawnSlot:
         radius = arcs[0].radius
         round_ends = all(abs(abs(a.sweep) - math.pi) < 1e-3 and abs(a.radius - radius) < 1e-3 for a in arcs)
         if round_ends and abs(lines[0].length() - lines[1].length()) < 1e-3:
-            low, high = sorted((a.centre for a in arcs), key=lambda c: (c[1], c[0]))
-            return StraightSlot(nut_end=low, tip_end=high, width=2 * radius)
-    return DrawnSlot(loop=loop_of(path))
+            low, high = sorted(((round(a.centre[0], 9), round(a.centre[1], 9)) for a in arcs),
+                               key=lambda c: (c[1], c[0]))
+            return StraightSlot(nut_end=low, tip_end=high, width=round(2 * radius, 9))
+    return DrawnSlot(loop=_tidy(loop_of(path)))
+
+
+def _tidy(loop: Loop) -> Loop:
+    """The loop with the dust of turned coordinates rounded away (1e-9 mm)."""
+    def clean(at: tuple[float, float]) -> tuple[float, float]:
+        return (round(at[0], 9) + 0.0, round(at[1], 9) + 0.0)
+    return Loop(nodes=tuple(replace(node, at=clean(node.at), bulge=round(node.bulge, 12),
+                                    handles=node.handles and (clean(node.handles[0]), clean(node.handles[1])))
+                            for node in loop.nodes))
 
 
 def _outline(loops: Sequence[Role], place: Matrix) -> Path:
@@ -99,7 +110,8 @@ def _with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix) -> H
             slots.append(Slot(id=fresh("slot"), shape=slot_shape(path.mapped(place).counter_clockwise())))
         elif role == "hole":
             centre, diameter = _round(path.mapped(place))
-            holes.append(SingleHole(id=fresh("hole"), at=centre, diameter=diameter))
+            holes.append(SingleHole(id=fresh("hole"), at=(round(centre[0], 9), round(centre[1], 9)),
+                                    diameter=round(diameter, 9)))
     return validate(replace(layout, slots=tuple(slots), holes=tuple(holes)))
 
 

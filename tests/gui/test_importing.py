@@ -1,0 +1,82 @@
+"""Importing a drawing through the window: read in another process, roles, placing, a new layout."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QDialog
+
+from app.window import ask
+from app.window.importing import ImportDialog, import_drawing, read_with_progress
+from geometry.layout import StraightSlot, loop_path
+
+OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
+
+
+def opened(bench, name: str) -> ImportDialog:
+    path = OUTLINES / name
+    read = read_with_progress(bench.window, path, None, 0.01)
+    dialog = ImportDialog(bench.window, path, read)
+    dialog.show()
+    bench.pump()
+    return dialog
+
+
+def closed(dialog: ImportDialog) -> None:
+    dialog.close()
+    dialog.deleteLater()
+
+
+def test_slots_and_holes_become_slots_and_holes(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert [type(s.shape) for s in made.slots] == [StraightSlot, StraightSlot]
+    assert {s.shape.width for s in made.slots} == {13.0}
+    assert len(made.holes) == 6
+    x0, y0, x1, _ = loop_path(made.outline).box
+    assert abs(y0) < 1e-6 and abs(x0 + x1) < 1e-6
+    assert made.blank.treble > x1
+
+
+def test_what_is_left_out_is_left_out(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    box = dialog._table.cellWidget(1, 1)
+    box.setCurrentIndex(box.findData("other"))
+    box.activated.emit(box.currentIndex())
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert len(made.slots) == 1
+
+
+def test_a_guessed_unit_is_asked_about_with_its_sizes(bench):
+    dialog = opened(bench, "head-with-gaps.dxf")
+    says = dialog._says.text()
+    sizes = [dialog._unit.itemText(i) for i in range(dialog._unit.count())]
+    closed(dialog)
+    assert "does not say its unit" in says
+    assert any("inch" in size.split(":")[0] for size in sizes)
+
+
+def test_only_the_outline_goes_into_the_open_layout(bench, monkeypatch):
+    monkeypatch.setattr(ImportDialog, "exec", lambda self: (self._only.setChecked(True), self._accept(),
+                                                            QDialog.DialogCode.Accepted)[-1])
+    tuners, slots = bench.layout.tuners, bench.layout.slots
+    import_drawing(bench.window, OUTLINES / "head-with-slots-and-holes.dxf")
+    assert bench.layout.tuners == tuners and bench.layout.slots == slots
+    assert bench.window.document.history.undo_name == "Import head-with-slots-and-holes.dxf"
+    assert bench.window.stage == "outline"
+
+
+@pytest.mark.parametrize(("name", "content"), [("empty.dxf", b""), ("picture.dxf", b"\x89PNG\r\n\x1a\n0000"),
+                                               ("page.svg", b"<html><body/></html>")])
+def test_what_is_no_drawing_is_said_in_a_sentence(bench, tmp_path, monkeypatch, name, content):
+    path = tmp_path / name
+    path.write_bytes(content)
+    said = []
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: said.append(text))
+    before = bench.layout
+    import_drawing(bench.window, path)
+    assert bench.layout is before
+    assert len(said) == 1 and "\n" not in said[0]
