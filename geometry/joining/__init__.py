@@ -2,5 +2,6 @@
 
 from geometry.joining.chains import Chain, Gap
 from geometry.joining.loops import Joined, join
+from geometry.joining.placing import Placing, place
 
-__all__ = ["Chain", "Gap", "Joined", "join"]
+__all__ = ["Chain", "Gap", "Joined", "Placing", "join", "place"]

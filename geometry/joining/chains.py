@@ -108,7 +108,7 @@ def bridge(chains: Sequence[Chain], reach: float) -> tuple[list[Chain], list[Gap
     partner: dict[int, int] = {}
     gaps: list[Gap] = []
     free = [i for i in range(len(points)) if crowd[node[i]] == 1]
-    for size, a, b in sorted(near_pairs([points[i] for i in free], reach)):
+    for size, a, b in near_pairs([points[i] for i in free], reach):
         i, j = free[a], free[b]
         if i in partner or j in partner or (i >> 1 == j >> 1 and loose[i >> 1].path.length < 3 * size):
             continue

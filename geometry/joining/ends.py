@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
-from geometry import vectors as v
+import numpy as np
+import shapely
+
 from geometry.vectors import Vec2
 
 
@@ -41,22 +42,19 @@ class Groups:
         return list(found.values())
 
 
-def near_pairs(points: Sequence[Vec2], within: float) -> Iterable[tuple[float, int, int]]:
-    """(distance in mm, i, j) with i < j for all points at most `within` mm apart, in no order.
+def near_pairs(points: Sequence[Vec2], within: float) -> list[tuple[float, int, int]]:
+    """(distance in mm, i, j) with i < j for all points at most `within` mm apart, nearest first.
 
-    A grid of square cells as wide as `within` finds them: a search by distance,
-    so that near points on two sides of a cell border are not missed.
+    A search by distance, not a grid: near points on two sides of a cell border
+    are not missed.
     """
-    cells: dict[tuple[int, int], list[int]] = {}
-    for i, (x, y) in enumerate(points):
-        column, row = math.floor(x / within), math.floor(y / within)
-        for dx in (-1, 0, 1):
-            for dy in (-1, 0, 1):
-                for j in cells.get((column + dx, row + dy), ()):
-                    apart = v.distance(points[i], points[j])
-                    if apart <= within:
-                        yield apart, j, i
-        cells.setdefault((column, row), []).append(i)
+    if len(points) < 2:
+        return []
+    at = shapely.points(np.array(points, dtype=float))
+    i, j = shapely.STRtree(at).query(at, predicate="dwithin", distance=within)
+    i, j = i[i < j], j[i < j]
+    apart = shapely.distance(at[i], at[j])
+    return sorted(zip(apart.tolist(), i.tolist(), j.tolist(), strict=True))
 
 
 def same_point(points: Sequence[Vec2], within: float) -> list[int]:

@@ -13,13 +13,16 @@ from geometry import vectors as v
 from geometry.curves import Path
 from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
 from geometry.joining.duplicates import without_duplicates
-from geometry.joining.ends import Groups
+from geometry.joining.ends import Groups, same_point
 from geometry.joining.network import enclosed
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Vec2
 
 FAR_REACH = 0.1
 """Gaps up to this (mm) are bridged too, but named: wider than JOIN, smaller than a maker can cut."""
+
+MOST_LOOSE = 2000
+"""Loose ends up to which their gaps are measured."""
 
 
 @dataclass(frozen=True)
@@ -219,15 +222,18 @@ def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
 
 
 def _gaps(chains: Sequence[Chain]) -> list[Gap]:
-    """Each loose end with the nearest other one, nearest first; a pair that point at each other counts once."""
+    """Each loose end with the nearest other one, nearest first; two that are nearest to each other count once.
+
+    None at all for more than MOST_LOOSE ends: such a drawing has no gap that a maker would look for.
+    """
     ends = [p for c in chains for p in (c.path.start, c.path.end)]
-    if len(ends) < 2:
+    nodes = np.array(same_point(ends, SAME)) if ends else np.zeros(0, dtype=int)
+    loose = np.flatnonzero(np.bincount(nodes)[nodes] == 1) if ends else nodes
+    if not 2 <= len(loose) <= MOST_LOOSE:
         return []
-    points = shapely.points(ends)
-    tree = shapely.STRtree(points)
+    points = shapely.points([ends[i] for i in loose])
+    pairs, sizes = shapely.STRtree(points).query_nearest(points, exclusive=True, all_matches=False, return_distance=True)
     found: dict[tuple[int, int], Gap] = {}
-    for i, p in enumerate(ends):
-        near = tree.query_nearest(points[i], exclusive=True, all_matches=False)
-        j = int(near[0]) if len(near) else i ^ 1
-        found[min(i, j), max(i, j)] = Gap(v.middle(p, ends[j]), v.distance(p, ends[j]))
+    for i, j, size in zip(*pairs.tolist(), sizes.tolist(), strict=True):
+        found[min(i, j), max(i, j)] = Gap(v.middle(ends[loose[i]], ends[loose[j]]), size)
     return sorted(found.values(), key=lambda gap: gap.size)

@@ -159,6 +159,8 @@ def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
 def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[str]:
     if certain:
         return []
+    if unit.source == "guess" and unit.name == "px":
+        return [f"The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized(*size)}."]
     if unit.source == "guess":
         return [f"The drawing does not say its unit; {unit.name} was guessed from its size, {sized(*size)}."]
     return [f"With the file's own unit, {unit.name}, the drawing is {sized(*size)}: no headstock is that size."]

@@ -61,7 +61,7 @@ def _recovered(text: str, strict: Drawing | None, warnings: list[str]) -> Drawin
     if strict is not None and not len(document.modelspace()):
         return strict
     repairs = len(auditor.fixes) + len(auditor.errors)
-    warnings.append(f"The file was damaged and had to be mended in {repairs} places: compare the outline with the drawing."
+    warnings.append(f"The file was damaged and had to be mended in {repairs} place{'s' if repairs > 1 else ''}: compare the outline with the drawing."
                     if repairs else "The file was damaged and had to be mended: compare the outline with the drawing.")
     return document
 

@@ -15,6 +15,7 @@ _NEW_KINDS = {"LWPOLYLINE": "AcDbPolyline", "SPLINE": "AcDbSpline", "ELLIPSE": "
 
 _ENTITY = re.compile(r"(?m)^[ \t]*0[ \t]*\r?\n[ \t]*(LWPOLYLINE|SPLINE|ELLIPSE)[ \t]*$")
 _VERSION = re.compile(r"(\$ACADVER\s*\n\s*1\s*\n\s*)(AC\d+)")
+_END = re.compile(r"(?m)^[ \t]*0[ \t]*\n[ \t]*EOF[ \t]*\n?\Z")
 _HEADER = re.compile(r"(?m)^[ \t]*2[ \t]*\n[ \t]*HEADER[ \t]*\n")
 
 
@@ -31,10 +32,12 @@ def binary_header_number(data: bytes, name: bytes) -> int | None:
 
 
 def mended(text: str) -> str:
-    """The text with line ends unified, decimal commas turned to points, and version and markers supplied."""
+    """The text with line ends unified, decimal commas turned to points, and sections, version and markers supplied."""
     text = text.replace("\r\n", "\n").replace("\r", "\n")
     if re.search(r"(?m)^[ \t]*(10|20|11|21|40)[ \t]*\n[ \t]*-?\d+,\d+[ \t]*$", text):
         text = re.sub(r"(?m)^([ \t]*\d+[ \t]*\n[ \t]*-?\d*),(\d+(?:[eE][-+]?\d+)?[ \t]*)$", r"\1.\2", text)
+    if not re.search(r"(?m)^[ \t]*0[ \t]*\n[ \t]*SECTION[ \t]*$", text):
+        text = f"0\nSECTION\n2\nENTITIES\n{re.sub(_END, '', text)}0\nENDSEC\n0\nEOF\n"
     present = set(_ENTITY.findall(text))
     if not present:
         return text

@@ -24,7 +24,7 @@ _WORDS = {
     "TEXT": "texts", "MTEXT": "texts", "ATTRIB": "texts", "ATTDEF": "texts", "DIMENSION": "dimensions",
     "ARC_DIMENSION": "dimensions", "LARGE_RADIAL_DIMENSION": "dimensions", "LEADER": "leaders", "MULTILEADER": "leaders",
     "MLEADER": "leaders", "TOLERANCE": "dimensions", "HATCH": "hatches", "MPOLYGON": "hatches", "SOLID": "filled areas",
-    "TRACE": "filled areas", "WIPEOUT": "filled areas", "POINT": "points", "XLINE": "endless lines", "RAY": "endless lines",
+    "TRACE": "filled areas", "WIPEOUT": "filled areas", "POINT": "points", "XLINE": "unbounded lines", "RAY": "unbounded lines",
     "IMAGE": "pictures", "OLE2FRAME": "pictures", "VIEWPORT": "viewports", "3DFACE": "3-D faces", "MESH": "3-D faces",
     "3DSOLID": "solid bodies", "BODY": "solid bodies", "REGION": "regions", "SURFACE": "surfaces", "ACAD_TABLE": "tables",
 }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
@@ -96,4 +97,13 @@ def clean(name: str) -> str:
 
 def listed(counts: Counter[str]) -> str:
     """'3 dimensions, 1 hatch': the counts as words, most frequent first."""
-    return ", ".join(f"{number} {what}" for what, number in counts.most_common())
+    return ", ".join(f"{number} {what if number != 1 else _one(what)}" for what, number in counts.most_common())
+
+
+def _one(what: str) -> str:
+    """'shapes on paper pages' -> 'shape on paper pages': the first plural made singular."""
+    for plural, single in (("ies", "y"), ("ches", "ch"), ("s", "")):
+        found = re.search(rf"\b(\w+){plural}\b", what)
+        if found and found.start() == re.search(r"\b\w+s\b", what).start():
+            return what[:found.start()] + found.group(1) + single + what[found.end():]
+    return what

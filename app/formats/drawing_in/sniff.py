@@ -61,8 +61,11 @@ def kind_of(data: bytes) -> str:
 def _looks_like(text: str) -> str | None:
     if text.lstrip().startswith("<"):
         return "svg"
-    # A DXF starts with a group code on a line of its own, then SECTION, a comment or a header's tag.
-    if re.match(r"\s*(0\s*\r?\n\s*(SECTION|EOF)|999\s*\r?\n)", text) or re.search(r"(?m)^\s*0\s*\r?\n\s*SECTION\s*$", text):
+    # A DXF is group codes and values, a line each; it starts with a section, a comment, or (a fragment) a shape.
+    text = text.replace("\r\n", "\n").replace("\r", "\n")
+    if re.match(r"\s*999[ \t]*\n", text) or re.search(r"(?m)^[ \t]*0[ \t]*\n[ \t]*SECTION[ \t]*$", text):
+        return "dxf"
+    if re.match(r"\s*0[ \t]*\n[ \t]*(LINE|ARC|CIRCLE|ELLIPSE|SPLINE|LWPOLYLINE|POLYLINE|INSERT|EOF)[ \t]*\n", text + "\n"):
         return "dxf"
     return None
 

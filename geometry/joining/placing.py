@@ -1,0 +1,180 @@
+"""An outline from anywhere laid into the headstock's frame: nut line on y = 0, centreline on x = 0, tip to +y."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import shapely
+from shapely.affinity import affine_transform
+from shapely.geometry import Polygon
+
+from geometry import vectors as v
+from geometry.curves import MIRROR, Matrix, Path, Segment, shift, turn
+from geometry.errors import GeometryError
+from geometry.vectors import Vec2
+
+STRAIGHT = 0.2
+"""Most that a nut edge may bow or step (mm)."""
+
+SAME_WAY = math.radians(1.0)
+"""Turn up to which two pieces in a row are one straight edge."""
+
+NUT_WIDTH = (30.0, 75.0)
+"""Widths in mm that a nut edge is expected to have (common practice, no source)."""
+
+SHORTEST_NUT = 15.0
+"""Straight edges shorter than this (mm) are no nut edge (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Placing:
+    """A proposal: how to lay the outline, and on what grounds."""
+
+    matrix: Matrix
+    """from the drawing to the headstock's frame: a turn, a shift and, when mirrored, a mirror"""
+    sentence: str
+    """what was taken for the nut line and the centreline, for the maker to confirm"""
+    nut_width: float | None
+    """length in mm of the edge taken for the nut line; None when there is no such edge"""
+
+
+@dataclass(frozen=True)
+class _Edge:
+    """A straight run of the outline, travelled counter-clockwise, so that the wood lies to its left."""
+
+    start: Vec2
+    end: Vec2
+
+    @property
+    def width(self) -> float:
+        return v.distance(self.start, self.end)
+
+
+def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placing:
+    """A placing of a closed outline (mm).
+
+    The nut end is the straight edge at an end of the outline that is as wide
+    as a nut and best halves the outline. `turn_quarter` turns the proposal by
+    that many quarter turns counter-clockwise, so that another end becomes the
+    nut's; `mirrored` swaps bass and treble. Raises GeometryError for an open path.
+    """
+    if not outline.closed:
+        raise GeometryError("An open path cannot be placed: close the outline first.")
+    path = outline.counter_clockwise()
+    edges = _end_edges(path)
+    best = max(edges, key=lambda edge: _score(edge, path, edges), default=None)
+    upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
+    angle = _snapped(upright + turn_quarter % 4 * math.pi / 2)
+    turned = path.mapped(turn(angle))
+    nut = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(turned, turn(-angle))
+    x0, y0, x1, _ = turned.box
+    if nut is not None:
+        a, b = turn(angle)(nut.start), turn(angle)(nut.end)
+        x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, nut.width
+        ground = f"The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline"
+    else:
+        x, y, width = (x0 + x1) / 2, y0, None
+        ground = "No straight edge at the end could be the nut line: the lowest point and the middle of the outline were taken"
+    matrix = shift(-x, -y).after(turn(angle))
+    if mirrored:
+        matrix = MIRROR.after(matrix)
+    return Placing(matrix, f"{ground}{_turned(angle)}{', and mirrored' if mirrored else ''}.", width)
+
+
+def _turned(angle: float) -> str:
+    degrees = (math.degrees(angle) + 180) % 360 - 180
+    return f"; the drawing was turned by {degrees:.1f} degrees" if abs(degrees) > 0.005 else ""
+
+
+def _heading(edge: _Edge) -> float:
+    return math.atan2(edge.end[1] - edge.start[1], edge.end[0] - edge.start[0])
+
+
+def _snapped(angle: float) -> float:
+    """The angle, on the nearest quarter turn when it is within 1e-4 rad of it."""
+    quarter = round(angle / (math.pi / 2)) * math.pi / 2
+    return quarter if abs(angle - quarter) < 1e-4 else angle
+
+
+def _long_way(path: Path) -> float:
+    """The turn that stands a lying outline upright: a quarter, or none."""
+    x0, y0, x1, y1 = path.box
+    return math.pi / 2 if x1 - x0 > 1.1 * (y1 - y0) else 0.0
+
+
+def _end_edges(path: Path) -> list[_Edge]:
+    """Straight edges long enough for a nut with the whole outline on one side of each."""
+    points = path.flatten(0.05)
+    found = []
+    for edge in _straight_runs(path.segments):
+        if edge.width < SHORTEST_NUT:
+            continue
+        d = v.unit(v.sub(edge.end, edge.start))
+        off = (points[:, 1] - edge.start[1]) * d[0] - (points[:, 0] - edge.start[0]) * d[1]
+        if off.min() >= -2 * STRAIGHT:
+            found.append(edge)
+    return found
+
+
+def _straight_runs(segments: Sequence[Segment]) -> list[_Edge]:
+    """Neighbouring pieces that go straight on, joined; the closing point may lie inside a run."""
+    pieces = [s for s in segments if s.length() > 1e-6]
+    runs: list[list[Segment]] = []
+    for segment in pieces:
+        if not _is_straight(segment):
+            runs.append([])
+        elif runs and runs[-1] and _goes_on(runs[-1], segment):
+            runs[-1].append(segment)
+        else:
+            runs.append([segment])
+    if len(runs) > 1 and runs[0] and runs[-1] and _goes_on(runs[-1], runs[0][0]):
+        runs[0] = [*runs.pop(), *runs[0]]
+    return [_Edge(run[0].start, run[-1].end) for run in runs if run]
+
+
+def _goes_on(run: Sequence[Segment], segment: Segment) -> bool:
+    """Whether a piece continues a run: the same way, and still within STRAIGHT of the line from its start."""
+    a, b = run[0].start, segment.end
+    whole = v.sub(b, a)
+    length = v.norm(whole)
+    if length < 1e-9:
+        return False
+    bow = max(abs(v.cross(whole, v.sub(s.end, a))) / length for s in run)
+    d, e = v.sub(run[-1].end, run[-1].start), v.sub(segment.end, segment.start)
+    return bow <= STRAIGHT and abs(math.atan2(v.cross(d, e), v.dot(d, e))) <= SAME_WAY
+
+
+def _is_straight(segment: Segment) -> bool:
+    chord = v.distance(segment.start, segment.end)
+    if chord < 1e-9:
+        return False
+    d = v.unit(v.sub(segment.end, segment.start))
+    return all(abs(v.cross(d, v.sub(segment.point(t), segment.start))) <= STRAIGHT for t in (0.25, 0.5, 0.75))
+
+
+def _score(edge: _Edge, path: Path, edges: Sequence[_Edge]) -> float:
+    """How well an edge makes a nut: by its width, by how far the outline reaches beyond it, by how it halves it."""
+    fits = 1.0 if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1] else 0.4
+    upright = path.mapped(turn(-_heading(edge)))
+    x0, y0, x1, y1 = upright.box
+    reach = min(1.0, (y1 - y0) / max(x1 - x0, 1e-9))
+    if len(edges) == 1:
+        return fits * reach
+    middle = turn(-_heading(edge))(v.middle(edge.start, edge.end))[0]
+    area = shapely.make_valid(Polygon(upright.flatten(0.05)))
+    other = affine_transform(area, [-1, 0, 0, 1, 2 * middle, 0])
+    alike = area.intersection(other).area / max(area.union(other).area, 1e-12)
+    # Of two edges that do equally well, the narrower is the nut's: heads widen towards the tip.
+    return fits * reach * (0.3 + alike) - 1e-4 * edge.width
+
+
+def _lowest_edge(turned: Path, back: Matrix) -> _Edge | None:
+    """The widest level straight edge at the lowest end of a turned outline, in the drawing's own place."""
+    y0 = turned.box[1]
+    level = [e for e in _end_edges(turned) if abs(e.start[1] - y0) <= STRAIGHT and abs(e.end[1] - y0) <= STRAIGHT]
+    if not level:
+        return None
+    widest = max(level, key=lambda edge: edge.width)
+    return _Edge(back(widest.start), back(widest.end))
