@@ -1,4 +1,4 @@
-"""`python3 -m tests.pictures [DIR]`: every stage of the window in both sets of colours, as PNG files."""
+"""`python3 -m tests.pictures [DIR]`: every stage of the window in both sets of colours, as PNG files (in build/pictures)."""
 
 import os
 import sys
@@ -43,4 +43,4 @@ if __name__ == "__main__":
 
     start.ensure(["app"])
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "samples" / "pictures")
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "build" / "pictures")

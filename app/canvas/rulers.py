@@ -11,6 +11,8 @@ from app.look.theme import Theme
 from geometry.units import MM_PER_INCH, LengthUnit
 
 THICK = 22
+LETTERS = 40
+"""Pixels that a figure may take beside its tick."""
 
 
 class Ruler(QWidget):
@@ -70,7 +72,9 @@ class Ruler(QWidget):
     def paintEvent(self, event) -> None:
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(self._theme.bar))
-        ends = sorted((self._millimetres(0), self._millimetres(self.height() if self._upright else self.width())))
+        dirty = event.rect()
+        first, last = (dirty.top(), dirty.bottom()) if self._upright else (dirty.left(), dirty.right())
+        ends = sorted((self._millimetres(first - LETTERS), self._millimetres(last + LETTERS)))
         step, ticks = self._steps()
         font = QFont(self.font())
         font.setPixelSize(10)

@@ -1,0 +1,55 @@
+"""Every layout that comes with the program opens, checks and exports, and says that it is invented."""
+
+from pathlib import Path
+
+import pytest
+
+from app.formats import headstock
+from app.sheets import write_sheets
+from geometry.checks import check
+from geometry.strings import runs
+
+SAMPLES = sorted((Path(__file__).parents[2] / "samples").glob("*.headstock.json"))
+DELIBERATE = {"six-in-line": {"locating-pin-to-outline"}}
+"""Snags that a sample has on purpose, to teach; its text names them."""
+
+
+def stem(path: Path) -> str:
+    return path.name.removesuffix(headstock.SUFFIX)
+
+
+def test_there_are_eight():
+    assert len(SAMPLES) >= 8
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=stem)
+class TestEach:
+    def test_opens_and_saves_to_the_same_bytes(self, path):
+        layout = headstock.read(path)
+        assert headstock.encode(layout) == path.read_bytes()
+
+    def test_says_that_it_is_invented(self, path):
+        assert headstock.read(path).about.startswith("Invented for demonstration")
+
+    def test_has_no_snag_but_those_that_teach(self, path):
+        layout = headstock.read(path)
+        found = {snag.kind for snag in check(layout).snags if snag.grade != "note"}
+        assert found == DELIBERATE.get(stem(path), set())
+        assert bool(found) == ("deliberate" in layout.about)
+
+    def test_every_string_has_its_post(self, path):
+        layout = headstock.read(path)
+        assert sorted(tuner.string for tuner in layout.tuners) == sorted(string.id for string in layout.strings)
+        assert len(runs(layout)) == len(layout.strings)
+
+    def test_exports(self, path, tmp_path):
+        written = write_sheets(headstock.read(path), tmp_path, paper="Letter", stem=stem(path))
+        assert {p.suffix for p in written} == {".dxf", ".svg", ".pdf", ".csv"}
+        assert all(p.stat().st_size > 500 for p in written)
+
+
+def test_the_demo_has_36_holes_and_42_drillings():
+    # Twelve tuners with a post bore and two screw holes, six of them with a bushing counterbore
+    # (common practice, no source).
+    counts = check(headstock.read(next(p for p in SAMPLES if stem(p) == "twelve-string-mixed"))).counts
+    assert (counts.holes, counts.counterbores, counts.drilling) == (36, 6, 42)
