@@ -14,6 +14,7 @@ from pathlib import Path
 import msgspec
 
 from app.formats.errors import FormatError
+from app.formats.tidy_json import sentence, tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
 
@@ -31,7 +32,7 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
     try:
         version = msgspec.json.decode(data, type=_Head).pegwright
     except (msgspec.DecodeError, RecursionError) as error:
-        raise FormatError(f"{name} is not a headstock layout: {_sentence(error)}") from error
+        raise FormatError(f"{name} is not a headstock layout: {sentence(error)}") from error
     if version is None:
         raise FormatError(f'{name} is not a headstock layout: it has no "pegwright" version at the top.')
     if version != FORMAT:
@@ -40,7 +41,7 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
     try:
         return validate(msgspec.json.decode(data, type=Headstock))
     except (msgspec.DecodeError, RecursionError) as error:
-        raise FormatError(f"{name} cannot be used: {_sentence(error)}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
     except GeometryError as error:
         raise FormatError(f"{name} cannot be used: {error}") from error
 
@@ -58,7 +59,7 @@ def read(path: Path) -> Headstock:
 
 def encode(layout: Headstock) -> bytes:
     """The layout as file bytes: UTF-8, two spaces of indent, short lists on one line, final newline."""
-    return (_lines(_plain(msgspec.to_builtins(layout)), 0) + "\n").encode()
+    return tidy(layout)
 
 
 def write(layout: Headstock, path: Path) -> None:
@@ -103,39 +104,3 @@ class _Head(msgspec.Struct):
     """Only the version, so that a newer file is named as such before its fields are judged."""
 
     pegwright: int | None = None
-
-
-def _sentence(error: Exception) -> str:
-    if isinstance(error, RecursionError):
-        return "it is nested too deeply."
-    text = str(error).strip().rstrip(".")
-    return text[0].upper() + text[1:] + "." if text else "it cannot be read."
-
-
-def _plain(value: object) -> object:
-    """Lists for tuples, and whole numbers without a decimal point, so that a second save gives the same bytes."""
-    if isinstance(value, dict):
-        return {key: _plain(item) for key, item in value.items()}
-    if isinstance(value, list | tuple):
-        return [_plain(item) for item in value]
-    return int(value) if isinstance(value, float) and value.is_integer() else value
-
-
-def _lines(value: object, depth: int) -> str:
-    """JSON text in which a list or record without nested records stays on one line while it is short."""
-    flat = json.dumps(value, ensure_ascii=False)
-    if not isinstance(value, dict | list) or not value:
-        return flat
-    nested = isinstance(value, dict) and depth == 0
-    if not nested and len(flat) + 2 * depth <= 110 and not _holds_records(value):
-        return flat
-    pad, end = "  " * (depth + 1), "  " * depth
-    if isinstance(value, dict):
-        body = [f"{json.dumps(key, ensure_ascii=False)}: {_lines(item, depth + 1)}" for key, item in value.items()]
-        return "{\n" + ",\n".join(pad + line for line in body) + "\n" + end + "}"
-    return "[\n" + ",\n".join(pad + _lines(item, depth + 1) for item in value) + "\n" + end + "]"
-
-
-def _holds_records(value: dict | list) -> bool:
-    items = value.values() if isinstance(value, dict) else value
-    return any(isinstance(item, dict) and item or isinstance(item, list) and _holds_records(item) for item in items)

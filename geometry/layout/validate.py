@@ -6,6 +6,7 @@ from collections import Counter
 
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
+from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
 
 
@@ -38,10 +39,20 @@ def feature_ids(layout: Headstock) -> list[str]:
 
 
 def _unique(layout: Headstock) -> None:
-    groups = {"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
-              "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
-              "strings": [s.id for s in layout.strings], "rack.bits": [b.id for b in layout.rack.bits],
-              "rack.bushes": [b.id for b in layout.rack.bushes], "rack.drills": [d.id for d in layout.rack.drills]}
+    _each_once({"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
+                "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
+                "strings": [s.id for s in layout.strings]})
+    validate_rack(layout.rack)
+
+
+def validate_rack(rack: Rack) -> Rack:
+    """The rack itself, or GeometryError when two bits, bushes or drills share an id."""
+    _each_once({"rack.bits": [b.id for b in rack.bits], "rack.bushes": [b.id for b in rack.bushes],
+                "rack.drills": [d.id for d in rack.drills]})
+    return rack
+
+
+def _each_once(groups: dict[str, list[str]]) -> None:
     for where, ids in groups.items():
         twice = [id for id, count in Counter(ids).items() if count > 1]
         if twice:

@@ -1,0 +1,106 @@
+"""The maker's rack, kept once per maker in the platform's settings folder and copied into a layout when it is used there.
+
+The file holds the rack's own version before the records of geometry.layout.shop;
+unknown keys are refused with their place.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Literal
+
+import msgspec
+import platformdirs
+
+from app.formats.errors import FormatError
+from app.formats.saving import save_bytes
+from app.formats.tidy_json import sentence, tidy
+from geometry.errors import GeometryError
+from geometry.layout import Rack
+from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.validate import validate_rack
+
+VERSION = 1
+LARGEST_BYTES = 2_000_000
+FILE = "rack.json"
+
+
+class RackFile(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
+    """What the file holds."""
+
+    pegwright_rack: Literal[1] = VERSION
+    rack: Rack
+
+
+class _Head(msgspec.Struct):
+    """Only the version, so that a newer file is named as such before its fields are judged."""
+
+    pegwright_rack: int | None = None
+
+
+def rack_path() -> Path:
+    """Where the maker's rack is kept on this platform. Nothing is created."""
+    return platformdirs.user_config_path("pegwright", appauthor=False) / FILE
+
+
+def starting_rack(unit: Literal["mm", "inch"] = "mm") -> Rack:
+    """An invented rack to begin with, in the sizes sold in mm or in inches (kept in mm)."""
+    return RACK if unit == "mm" else RACK_INCH
+
+
+def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> Rack:
+    """The maker's rack, or the starting rack of that unit while none has been saved.
+
+    FormatError when a file is there and cannot be used: it is never replaced silently.
+    """
+    path = rack_path() if path is None else Path(path)
+    try:
+        with path.open("rb") as file:
+            data = file.read(LARGEST_BYTES + 1)
+    except FileNotFoundError:
+        return starting_rack(unit)
+    except OSError as error:
+        raise FormatError(f"Your rack in {path} cannot be read: {error.strerror or error}.") from error
+    return decode_rack(data, str(path))
+
+
+def save_rack(rack: Rack, path: Path | None = None) -> None:
+    """Keep the rack for this maker, whole or not at all; the settings folder is made when it is missing.
+
+    FormatError when the rack has an id twice or the place cannot be written.
+    """
+    path = rack_path() if path is None else Path(path)
+    data = encode_rack(rack)
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise FormatError(f"The folder {path.parent} for your rack cannot be made: {error.strerror or error}.") from error
+    save_bytes(path, data)
+
+
+def encode_rack(rack: Rack) -> bytes:
+    """The rack as file bytes. FormatError when an id is used twice."""
+    try:
+        return tidy(RackFile(rack=validate_rack(rack)))
+    except GeometryError as error:
+        raise FormatError(f"The rack cannot be saved: {error}") from error
+
+
+def decode_rack(data: bytes, name: str = "the file") -> Rack:
+    """A rack from file bytes. FormatError with one sentence and the place otherwise."""
+    if not data.strip():
+        raise FormatError(f"{name} is empty: it holds no rack. Delete it to begin with the starting rack.")
+    if len(data) > LARGEST_BYTES:
+        raise FormatError(f"{name} is far larger than a rack needs: choose the right file.")
+    try:
+        version = msgspec.json.decode(data, type=_Head).pegwright_rack
+        if version is None:
+            raise FormatError(f'{name} is not a rack: it has no "pegwright_rack" version at the top.')
+        if version != VERSION:
+            raise FormatError(f"{name} is a rack of version {version}; this program reads version {VERSION}. "
+                              "Open it with a newer Pegwright.")
+        return validate_rack(msgspec.json.decode(data, type=RackFile).rack)
+    except (msgspec.DecodeError, RecursionError) as error:
+        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+    except GeometryError as error:
+        raise FormatError(f"{name} cannot be used: {error}") from error

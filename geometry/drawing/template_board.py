@@ -1,0 +1,44 @@
+"""The compensated template as a drawing of its own: what is cut out of the board, and nothing else."""
+
+from __future__ import annotations
+
+from geometry.drawing.marks import Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.drawing.offset_path import offset_path
+from geometry.drawing.shapes import rectangle, straight
+from geometry.layout import Headstock, loop_path, slot_path
+from geometry.routing.follower import Follower
+from geometry.routing.words import bare, mm, named
+
+LETTER = 2.4
+"""Capital height of the words, mm."""
+ARM = 4.0
+"""Half arms of the marks at the pins, mm."""
+
+
+def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
+    """The board for one follower in the layout's coordinates: its outside, its openings, its pin holes, its datum lines.
+
+    Exact lines and arcs where the layout has them. An opening that a negative offset closes is left out
+    (geometry.routing.board says so). GeometryError when the outline or a slot crosses itself.
+    """
+    offset = follower.offset
+    blank = layout.blank
+    marks: list[Mark] = []
+    if layout.template.board == "outline":
+        marks += [Stroke(path, "template", "outline") for path in offset_path(loop_path(layout.outline), -offset).paths]
+        low, high = loop_path(layout.outline).box[1], loop_path(layout.outline).box[3]
+    else:
+        low, high = -blank.behind, blank.tip
+        marks.append(Stroke(rectangle(-blank.bass, low, blank.treble, high), "template", "blank"))
+    for slot in layout.slots:
+        marks += [Stroke(path, "template", slot.id) for path in offset_path(slot_path(slot), offset).paths]
+    for pin in layout.pins:
+        marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole", pin.id), Cross(pin.at, ARM, "cross", pin.id)]
+    marks.append(Stroke(straight((0.0, low - 6.0), (0.0, high + 6.0)), "centreline", "blank"))
+    half = layout.nut.width / 2
+    marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
+    words = (f"Template {mm(layout.template.thickness)} thick for {named(follower)}",
+             f"{bare(follower.diameter)} follower, {bare(follower.bit.cutter)} cutter, offset {bare(offset)} mm")
+    marks += [Label(text, (0.0, low - 10.0 - 1.75 * LETTER * row), LETTER, "note", "blank", anchor="middle")
+              for row, text in enumerate(words)]
+    return tuple(marks)

@@ -1,0 +1,127 @@
+"""The middle line of a drawn slot: points as far from one wall as from another.
+
+Found as the edges of the Voronoi diagram of points along the wall that stay
+inside. A slot has no island, so its middle lines form a tree.
+"""
+
+from __future__ import annotations
+
+import heapq
+from functools import lru_cache
+
+import numpy as np
+import shapely
+
+from geometry.curves.polygons import polygon
+from geometry.layout import Slot, slot_path
+from geometry.vectors import Vec2
+
+SPACING = 0.8
+"""Distance of the points on the wall, mm, while there are no more than MOST of them."""
+MOST = 360
+
+Branch = tuple[Vec2, ...]
+
+
+@lru_cache(maxsize=64)
+def middle_lines(slot: Slot, least: float) -> tuple[Branch, ...]:
+    """Branches of the middle line where the wall is at least `least` mm away: the longest first, then its side branches.
+
+    Each side branch begins on an earlier one. Empty when there is no such place.
+    GeometryError when the slot crosses itself.
+    """
+    graph = _graph(slot, least)
+    branches: list[Branch] = []
+    start = max(_groups(graph), key=len, default=())
+    if not start:
+        return ()
+    far = _far(graph, [start[0]])[0]
+    end, came = _far(graph, [far])
+    trunk = _way(came, end)
+    branches.append(trunk)
+    known = set(trunk)
+    while True:
+        end, came = _far(graph, known)
+        way = _way(came, end)
+        if len(way) < 2 or _length(way) < least:
+            return tuple(branches)
+        branches.append(way)
+        known.update(way)
+
+
+def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
+    path = slot_path(slot)
+    count = min(MOST, max(48, int(path.length / SPACING)))
+    area = polygon(path)
+    shapely.prepare(area)
+    ring = area.exterior
+    spots = shapely.line_interpolate_point(ring, np.arange(count) * ring.length / count)
+    edges = shapely.get_parts(shapely.voronoi_polygons(shapely.MultiPoint(spots), only_edges=True))
+    ends = shapely.get_coordinates(edges).reshape(-1, 2)
+    if len(ends) != 2 * len(edges):
+        edges = shapely.get_parts(shapely.node(shapely.MultiLineString(list(edges))))
+        ends = np.vstack([pair for edge in edges for pair in _pairs(np.asarray(edge.coords))])
+    good = _clear(area, ends) >= least
+    pairs = ends.reshape(-1, 2, 2)[good.reshape(-1, 2).all(axis=1)]
+    graph: dict[Vec2, dict[Vec2, float]] = {}
+    for (ax, ay), (bx, by) in pairs.tolist():
+        a, b = (round(ax, 6), round(ay, 6)), (round(bx, 6), round(by, 6))
+        if a != b:
+            far = float(np.hypot(bx - ax, by - ay))
+            graph.setdefault(a, {})[b] = far
+            graph.setdefault(b, {})[a] = far
+    return graph
+
+
+def _pairs(coords: np.ndarray) -> list[np.ndarray]:
+    return [coords[i:i + 2] for i in range(len(coords) - 1)]
+
+
+def _clear(area, points: np.ndarray) -> np.ndarray:
+    """Distance to the wall for points inside, negative outside."""
+    spots = shapely.points(points)
+    return np.where(shapely.contains(area, spots), shapely.distance(area.exterior, spots), -1.0)
+
+
+def _groups(graph: dict[Vec2, dict[Vec2, float]]) -> list[list[Vec2]]:
+    left, groups = set(graph), []
+    while left:
+        stack, group = [min(left)], []
+        while stack:
+            node = stack.pop()
+            if node in left:
+                left.discard(node)
+                group.append(node)
+                stack += graph[node]
+        groups.append(group)
+    return groups
+
+
+def _far(graph: dict[Vec2, dict[Vec2, float]], sources) -> tuple[Vec2, dict[Vec2, Vec2 | None]]:
+    """The node farthest along the lines from any source, and from which neighbour each node was reached."""
+    done: dict[Vec2, Vec2 | None] = {}
+    heap = [(0.0, node, None) for node in sources]
+    heapq.heapify(heap)
+    last = heap[0][1]
+    while heap:
+        length, node, before = heapq.heappop(heap)
+        if node in done:
+            continue
+        done[node] = before
+        last = node
+        for near, far in graph[node].items():
+            if near not in done:
+                heapq.heappush(heap, (length + far, near, node))
+    return last, done
+
+
+def _way(came: dict[Vec2, Vec2 | None], end: Vec2) -> Branch:
+    way: list[Vec2] = [end]
+    while came[way[-1]] is not None:
+        way.append(came[way[-1]])
+    return tuple(reversed(way))
+
+
+def _length(way: Branch) -> float:
+    points = np.array(way)
+    return float(np.hypot(*np.diff(points, axis=0).T).sum())

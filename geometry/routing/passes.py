@@ -1,0 +1,139 @@
+"""Passes: the depths that one bit, or one after another, takes on the way down."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.routing.depth import Reach, contact
+from geometry.routing.follower import Follower
+from geometry.routing.words import mm, named
+from geometry.tolerance import TOUCH
+
+Side = Literal["face", "back"]
+Rubs = Literal["template", "template below", "wall already cut"]
+
+
+@dataclass(frozen=True, slots=True)
+class Pass:
+    """One trip round the slot or the outline (mm, measured from the side that is up)."""
+
+    side: Side
+    """the side of the wood that is up"""
+    follower: Follower
+    begins: float
+    """depth already cut from this side"""
+    ends: float
+    """depth of the lower end of the cutting edges"""
+    rubs_on: Rubs
+    contact: float
+    """height of the follower that rubs"""
+    light: bool
+    """at most 2 mm is taken from the wall"""
+
+    @property
+    def bit(self) -> str:
+        """Id of the bit."""
+        return self.follower.bit.id
+
+    @property
+    def bush(self) -> str | None:
+        """Id of the guide bush."""
+        return None if self.follower.bush is None else self.follower.bush.id
+
+    @property
+    def takes(self) -> float:
+        """Depth of wood that this pass takes, mm."""
+        return self.ends - self.begins
+
+    @property
+    def words(self) -> str:
+        """One sentence for the bench."""
+        what = {"guide bush": "bush", "bare shank": "shank"}.get(self.follower.kind, "bearing")
+        on = {"template": "on the template", "template below": "on the template below",
+              "wall already cut": "on the wall already cut"}[self.rubs_on]
+        return (f"{self.side.capitalize()} up, {named(self.follower)}: from {mm(self.begins)} to {mm(self.ends)} deep, "
+                f"{mm(self.contact)} of the {what} rubbing {on}.")
+
+
+def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:
+    """Depths in mm of the fewest even passes from `begins` to `ends`, or None when the rules allow none.
+
+    Each pass ends at `least` (reach.least when not given) or deeper, not below reach.most, and takes
+    no more than reach.step. Depths in between are rounded to 0.1 mm where that keeps the rules.
+    """
+    least = reach.least if least is None else least
+    if ends > reach.most + TOUCH or ends < least - TOUCH or ends <= begins + TOUCH:
+        return None
+    if begins + reach.step < least - TOUCH:
+        return None
+    count = max(1, math.ceil((ends - begins) / reach.step - 1e-9))
+    if count == 1:
+        return (ends,)
+    found = [begins]
+    for left in range(count, 1, -1):
+        last = found[-1]
+        even = max(last + (ends - last) / left, least)
+        tenth = round(even, 1)
+        keeps = least <= tenth <= last + reach.step and ends - tenth <= (left - 1) * reach.step
+        found.append(min(tenth if keeps else even, ends))
+        if found[-1] >= ends - TOUCH:
+            break
+    if found[-1] < ends - TOUCH:
+        found.append(ends)
+    found[-1] = ends
+    return tuple(found[1:])
+
+
+def from_template(follower: Follower, reach: Reach, begins: float, ends: float, side: Side, template: float,
+                  light: bool, least_contact: float) -> tuple[Pass, ...] | None:
+    """Passes that are guided by the template, or None."""
+    way = depths(reach, begins, ends)
+    if way is None:
+        return None
+    made = []
+    for start, end in zip((begins, *way), way, strict=False):
+        on_template, on_wall = contact(follower, end, template)
+        on = "template" if on_template >= least_contact - TOUCH else "wall already cut"
+        made.append(Pass(side, follower, start, end, on, on_template + on_wall, light))
+    return tuple(made)
+
+
+def from_wall(follower: Follower, reach: Reach, begins: float, ends: float, side: Side, template: float,
+              light: bool) -> tuple[Pass, ...] | None:
+    """Passes that follow the wall that another bit has cut from the same side, or None."""
+    if not math.isfinite(reach.on_wall):
+        return None
+    way = depths(reach, begins, ends, reach.on_wall)
+    if way is None:
+        return None
+    return tuple(Pass(side, follower, start, end, "wall already cut", contact(follower, end, template)[1], light)
+                 for start, end in zip((begins, *way), way, strict=False))
+
+
+def in_turn(first: Follower, one: Reach, second: Follower, two: Reach, ends: float, side: Side, template: float,
+            light: bool, least_contact: float) -> tuple[Pass, ...] | None:
+    """The fewest passes to `ends` by `first` from the surface and then `second`, or None.
+
+    Both run on one template when their offsets agree; otherwise the second has to follow the wall, and
+    the opening must not be narrower than the slot.
+    """
+    same = abs(first.offset - second.offset) <= FLUSH_OFFSET
+    best: tuple[Pass, ...] | None = None
+    stop = min(one.most, ends - TOUCH)
+    for k in range(1, max(1, math.ceil(stop / one.step)) + 1):
+        turn = min(stop, k * one.step)
+        upper = from_template(first, one, 0.0, turn, side, template, light, least_contact)
+        if upper is None:
+            continue
+        lower = from_template(second, two, turn, ends, side, template, light, least_contact) if same else None
+        if lower is None and (same or first.offset >= 0):
+            lower = from_wall(second, two, turn, ends, side, template, light)
+        if lower is not None and (best is None or len(upper) + len(lower) < len(best)):
+            best = upper + lower
+    return best
+
+
+FLUSH_OFFSET = 0.01
+"""Offsets that differ by less (mm) share one template."""

@@ -1,0 +1,174 @@
+"""Plans as data: how a slot or the outline is routed, pass by pass, and what each bit of the rack is good for."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from geometry.routing.depth import LIGHT, Job
+from geometry.routing.passes import Pass
+from geometry.routing.reached import Reached
+from geometry.routing.refusal import Refusal
+from geometry.routing.speeds import FEED, speed_words
+from geometry.routing.waste import Waste
+from geometry.routing.words import mm, place, times
+
+MOST_PATCHES = 6
+"""Corners named one by one in the words of a plan."""
+
+
+@dataclass(frozen=True)
+class RoutPlan:
+    """One way to rout a slot or the outline."""
+
+    job: Job
+    passes: tuple[Pass, ...]
+    """in the order of the work; all passes with the face up come before those with the back up"""
+    reached: Reached
+    """by the widest cutter used; what it leaves is pared by hand"""
+    waste: Waste | None
+    """holes that are drilled first; None for the outline, which is band-sawn, and where no drill fits"""
+    pins: int = 2
+    """locating pins that the layout has"""
+
+    @cached_property
+    def of(self) -> str:
+        """Id of the slot, or "outline"."""
+        return self.job.of
+
+    @cached_property
+    def flips(self) -> int:
+        """How often the wood is turned over."""
+        return sum(a.side != b.side for a, b in zip(self.passes, self.passes[1:], strict=False))
+
+    @cached_property
+    def bits(self) -> tuple[str, ...]:
+        """Ids of the bits in the order of their use, each once."""
+        return tuple(dict.fromkeys(one.bit for one in self.passes))
+
+    @cached_property
+    def offset(self) -> float:
+        """Of the template, mm: openings are the slot grown by it, outside templates the outline shrunk by it.
+
+        Taken from the passes that rub on a template; later passes on the cut wall ask nothing of it.
+        """
+        return self.passes[0].follower.offset
+
+    @cached_property
+    def left(self) -> tuple:
+        """Patches of wood left to pare by hand, deepest first."""
+        return self.reached.left
+
+    @cached_property
+    def template_words(self) -> str:
+        """How large the template is."""
+        kind = "opening" if self.of != "outline" else "outside template"
+        grows = self.offset if self.of != "outline" else -self.offset
+        where = " below the wood" if self.passes[0].rubs_on == "template below" else ""
+        if abs(self.offset) < 0.0005:
+            return f"Template {mm(self.job.template)} thick{where}: {kind} the same size as the finished {self._thing}."
+        way = "larger" if grows > 0 else "smaller"
+        return (f"Template {mm(self.job.template)} thick{where}: {kind} {abs(self.offset):.3f} mm {way} all round than the "
+                f"finished {self._thing}.")
+
+    @property
+    def _thing(self) -> str:
+        return "outline" if self.of == "outline" else "slot"
+
+    @cached_property
+    def steps(self) -> tuple[str, ...]:
+        """The whole work in sentences, in order."""
+        found = [self.template_words]
+        if self.of == "outline":
+            found.append(f"Saw the waste off to within {mm(LIGHT)} outside the line.")
+        elif self.waste is not None:
+            found.append(self.waste.words)
+        side = "face"
+        for one in self.passes:
+            if one.side != side:
+                side = one.side
+                found.append("Turn the wood over, back up." if one.rubs_on == "wall already cut" else
+                             "Turn wood and template over on the same two pins, back up.")
+            found.append(one.words)
+        found += self.paring
+        return tuple(found)
+
+    @cached_property
+    def paring(self) -> tuple[str, ...]:
+        """What is left to do by hand, one sentence a corner."""
+        words = [f"Pare by hand at {place(p.at)}: {mm(p.depth)} deep, {p.size:.1f} mm2 of wood."
+                 for p in self.left[:MOST_PATCHES]]
+        more = len(self.left) - MOST_PATCHES
+        if more > 0:
+            words.append(f"And {times(more, 'smaller corner')} more to pare.")
+        return tuple(words)
+
+    @cached_property
+    def cautions(self) -> tuple[str, ...]:
+        """What to mind: feed, speeds, rounded corners, pins."""
+        found = [FEED["outside" if self.of == "outline" else "inside"]]
+        bits = {one.bit: one.follower.bit for one in self.passes}
+        found += [speed_words(bit, self.job.router) for bit in bits.values()]
+        if self.reached.lost:
+            worst = self.reached.lost[0]
+            found.append(f"The template rounds the corner of wood at {place(worst.at)} by {mm(worst.depth)}, because its "
+                         "follower is wider than the cutter: keep clear of it and finish it by hand.")
+        if self.job.width is not None and max(bit.cutter for bit in bits.values()) > self.job.width - 1.0:
+            found.append("The cutter nearly fills the slot and cuts both walls at once: hold the router firmly and go slowly.")
+        if any(one.side == "back" and one.rubs_on == "template" for one in self.passes) and self.pins < 2:
+            found.append("Turning the template over needs two locating pins through template and blank: place them first.")
+        if self.job.through and self.flips == 0 and self.of != "outline":
+            found.append("Lay a spoil board below: the last pass comes through.")
+        if any(one.rubs_on == "wall already cut" and one.follower.kind == "bare shank" for one in self.passes):
+            found.append("A bare shank on the wall burns it when it stands still: keep it moving.")
+        return tuple(found)
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What one bit of the rack can do for one slot or the outline, alone."""
+
+    bit: str
+    plan: RoutPlan | None
+    """its best plan, None when it cannot do the work alone"""
+    reason: str
+    """why not, one sentence; "" with a plan"""
+
+
+@dataclass(frozen=True, slots=True)
+class SlotPlan:
+    """The answer for a slot or the outline."""
+
+    job: Job
+    plans: tuple[RoutPlan, ...]
+    """best first: fewest flips, then fewest bits, then fewest passes"""
+    verdicts: tuple[Verdict, ...]
+    """one for each bit of the rack, in its order"""
+    would: tuple[str, ...]
+    """when no plan is found: what bit would do it, or which width of slot"""
+    waste: Waste | Refusal | None
+    """holes that take the waste out, or why none; None for the outline"""
+
+    @property
+    def of(self) -> str:
+        """Id of the slot, or "outline"."""
+        return self.job.of
+
+    @property
+    def best(self) -> RoutPlan | None:
+        """The first plan, or None when the rack cannot do it."""
+        return self.plans[0] if self.plans else None
+
+    @property
+    def words(self) -> str:
+        """One sentence: the best plan in short, or what is missing."""
+        best = self.best
+        if best is None:
+            return f"No bit of the rack can rout {self._name}. " + " ".join(self.would)
+        flips = "" if best.flips == 0 else (", turned over once" if best.flips == 1 else f", {times(best.flips, 'flip')}")
+        return (f"{self._name.capitalize() if self.of == 'outline' else self.of}: {' then '.join(best.bits)}, "
+                f"{times(len(best.passes), 'pass', 'passes')}{flips}.")
+
+    @property
+    def _name(self) -> str:
+        return "the outline" if self.of == "outline" else self.of

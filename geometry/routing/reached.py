@@ -1,0 +1,179 @@
+"""Where a round cutter gets in plan: the wood that it leaves in corners, and the wood that a template costs.
+
+A cutter of radius r leaves what no disc of radius r inside the slot (outside the
+outline) can sweep. A template whose offset o is above zero loses what a disc of
+radius o cannot keep: growing an opening, or shrinking an outside template, and
+following it again rounds every corner of wood that points at the cutter.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+import shapely
+from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
+
+from geometry import vectors as v
+from geometry.curves.polygons import grown, opened, parts, polygon
+from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
+from geometry.layout.edges import edges
+from geometry.routing.fit import pieces
+from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
+from geometry.vectors import Vec2
+
+SLACK = 2 * FLAT
+"""Chords lie up to FLAT inside a curve on either side: a cutter exactly as wide as a slot still passes."""
+LEAST_PATCH = 0.02
+"""Depth in mm under which wood left or lost is no more than chords and not worth a word."""
+NECK = 30.0
+"""Length of the neck that is put behind the nut line, mm, so that the outline does not end there."""
+
+LADDER = (26.0, 13.0, 6.5, 3.0)
+"""Sizes in mm that are tried first: what a wide cutter does not leave, no slimmer one leaves either."""
+
+
+@dataclass(frozen=True, slots=True)
+class Patch:
+    """A piece of wood in plan."""
+
+    area: Polygon
+    size: float
+    """mm2"""
+    depth: float
+    """mm from where the cutter gets to its deepest point; for lost wood, from what stays to where the corner was"""
+    at: Vec2
+    """that deepest point"""
+
+
+@dataclass(frozen=True, slots=True)
+class Reached:
+    """What a cutter makes of a slot or an outline (deepest patch first)."""
+
+    whole: bool
+    """whether the cutter gets in, and everywhere without a break"""
+    left: tuple[Patch, ...]
+    """wood left standing, to be pared by hand"""
+    lost: tuple[Patch, ...]
+    """wood cut away that should stay"""
+
+    @property
+    def left_area(self) -> float:
+        """mm2 left standing."""
+        return sum(patch.size for patch in self.left)
+
+    @property
+    def left_depth(self) -> float:
+        """Greatest depth of the wood left standing, mm."""
+        return self.left[0].depth if self.left else 0.0
+
+    @property
+    def lost_depth(self) -> float:
+        """Greatest depth of the wood lost, mm."""
+        return self.lost[0].depth if self.lost else 0.0
+
+
+def slot_reached(slot: Slot, cutter: float, offset: float = 0.0) -> Reached:
+    """What a cutter (diameter, mm) reaches of a slot behind a template with this offset (mm).
+
+    Straight slots are judged by their width alone. GeometryError when the slot crosses itself.
+    """
+    return _in_slot(slot.shape, cutter, max(0.0, offset))
+
+
+def outline_reached(layout: Headstock, cutter: float, offset: float = 0.0) -> Reached:
+    """What a cutter (diameter, mm) outside the outline reaches, from the nut line round the tip and back.
+
+    Corners at the nut line itself are left out: the neck goes on there. GeometryError when
+    the outline crosses itself or has no edges.
+    """
+    return _outside(layout.outline, cutter, max(0.0, offset))
+
+
+def routed_area(loop: Loop) -> Polygon:
+    """The head with both edges going straight on behind the nut line, where the neck is: no corner stands there."""
+    bass, treble = (edge.path for edge in edges(loop))
+    ends = [v.along(path.start, path.tangent_at(0.0), -NECK) for path in (treble, bass)]
+    if ends[0][0] <= ends[1][0] or min(path.tangent_at(0.0)[1] for path in (bass, treble)) < 0.2:
+        ends = [(path.start[0], path.start[1] - NECK) for path in (treble, bass)]
+    neck = Polygon([bass.start, treble.start, *ends])
+    return max(shapely.get_parts(shapely.union(polygon(loop_path(loop)), neck)), key=lambda part: part.area)
+
+
+@lru_cache(maxsize=512)
+def _in_slot(shape, cutter: float, offset: float) -> Reached:
+    slot = Slot(id="slot", shape=shape)
+    if isinstance(shape, StraightSlot):
+        if cutter <= shape.width + TOUCH:
+            return Reached(True, (), ())
+        area = polygon(slot_path(slot))
+        return Reached(False, (_patch(area, area.centroid),), ())
+    area = polygon(slot_path(slot))
+    radius = max(cutter / 2 - SLACK, TOUCH)
+    path = grown(area, -radius)
+    if path.is_empty:
+        return Reached(False, (_patch(area, area.centroid),), ())
+    swept = grown(path, radius)
+    left = () if _same(area, swept) else _patches(area.difference(swept), swept)
+    kept = grown(grown(area, offset), -offset) if offset > 0 else area
+    lost = () if _same(area, kept) else _patches(kept.difference(area), kept.boundary)
+    return Reached(pieces(area, cutter) == 1, left, lost)
+
+
+def _outside(loop: Loop, cutter: float, offset: float) -> Reached:
+    left = () if cutter <= _clean(_left_outside, loop) else _left_outside(loop, cutter)
+    lost = () if offset <= 0 or offset <= _clean(_lost_outside, loop) else _lost_outside(loop, offset)
+    return Reached(True, left, lost)
+
+
+@lru_cache(maxsize=64)
+def _clean(pieces_of, loop: Loop) -> float:
+    """The largest size of the ladder that leaves, or costs, nothing; 0 when none does."""
+    return next((size for size in LADDER if not pieces_of(loop, size)), 0.0)
+
+
+@lru_cache(maxsize=256)
+def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
+    area, level = _head(loop)
+    radius = max(cutter / 2 - SLACK, TOUCH)
+    standing = grown(grown(area, radius), -radius)
+    return () if _same(area, standing, level) else _patches(standing.difference(area), standing.boundary, level)
+
+
+@lru_cache(maxsize=256)
+def _lost_outside(loop: Loop, offset: float) -> tuple[Patch, ...]:
+    area, level = _head(loop)
+    kept = opened(area, offset)
+    return () if _same(area, kept, level) else _patches(area.difference(kept), kept, level)
+
+
+@lru_cache(maxsize=16)
+def _head(loop: Loop) -> tuple[Polygon, float]:
+    return routed_area(loop), max(one.path.start[1] for one in edges(loop))
+
+
+def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> bool:
+    """Whether no piece between an area and its sweep is worth a word: less wood than a sliver, or every corner reached."""
+    if other.geom_type != "Polygon":
+        return False
+    if abs(area.area - other.area) < SLIVER_AREA:
+        return True
+    ring, points = other.exterior, shapely.get_coordinates(area.exterior)
+    shapely.prepare(ring)
+    if level is not None:
+        points = points[points[:, 1] > level]
+    return bool(shapely.dwithin(ring, shapely.points(points), LEAST_PATCH / 2).all())
+
+
+def _patches(area: BaseGeometry, beside: BaseGeometry, level: float | None = None) -> tuple[Patch, ...]:
+    found = [_patch(part, beside) for part in parts(area) if level is None or part.bounds[1] > level + 0.01]
+    return tuple(sorted((p for p in found if p.depth >= LEAST_PATCH), key=lambda p: -p.depth))
+
+
+def _patch(part: Polygon, beside: BaseGeometry) -> Patch:
+    """A piece and its deepest point: a corner of it, because the distance from a convex sweep has no summit inside."""
+    points = shapely.points(part.exterior.coords)
+    far = shapely.distance(points, beside)
+    deepest = int(far.argmax())
+    return Patch(part, part.area, float(far[deepest]), (float(points[deepest].x), float(points[deepest].y)))

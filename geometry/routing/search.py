@@ -1,0 +1,140 @@
+"""The search over the whole rack for the best way to rout a slot or the outline.
+
+Fewest flips come first, then fewest bits, then fewest passes. Among equals: the
+follower that the maker has chosen for the template, no rounded corners, least
+wood left to pare, a cutter that does not fill the slot, a template on top where
+it is seen, the stiffer cutter.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from geometry.layout import Headstock, Slot
+from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
+from geometry.routing.depth import Job, reach_of
+from geometry.routing.follower import Follower
+from geometry.routing.pairs import Guided, one_side, two_sides
+from geometry.routing.passes import FLUSH_OFFSET, Pass
+from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
+from geometry.routing.reached import Reached, outline_reached, slot_reached
+from geometry.routing.refusal import Refusal
+from geometry.routing.waste import Waste, drill_waste, narrow, widest
+from geometry.routing.would import would
+from geometry.tolerance import TOUCH
+
+MOST_PLANS = 6
+"""Plans kept, best first."""
+
+
+def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
+    """How to rout a slot with the layout's rack, template thickness and margins.
+
+    With `like`, plans that can share that plan's template come first among those with equal flips. GeometryError when the slot crosses itself.
+    """
+    thick = layout.blank.thickness
+    waste = drill_waste(slot, layout)
+    depth = thick if slot.depth is None else min(slot.depth, thick)
+    drilled = waste if isinstance(waste, Waste) else None
+    job = Job(of=slot.id, depth=depth, thickness=thick, template=layout.template.thickness,
+              contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
+              entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
+              hard=layout.blank.hard_wood, router=layout.rack.router, width=narrow(slot), widest=widest(slot))
+    return _plan(job, layout, partial(slot_reached, slot), waste, like)
+
+
+def plan_outline(layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
+    """How to rout the outline, band-sawn to within 2 mm before; `like` as for plan_slot.
+
+    GeometryError when it crosses itself or has no edges.
+    """
+    thick = layout.blank.thickness
+    job = Job(of="outline", depth=thick, thickness=thick, template=layout.template.thickness,
+              contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
+              router=layout.rack.router)
+    return _plan(job, layout, partial(outline_reached, layout), None, like)
+
+
+def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | None,
+          like: RoutPlan | None) -> SlotPlan:
+    make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins))
+    order = partial(_order, chosen=(layout.template.bit, layout.template.bush), like=like)
+    found: list[RoutPlan] = []
+    verdicts: list[Verdict] = []
+    for bit in layout.rack.bits:
+        bushes = (None, *layout.rack.bushes) if bit.bearing == "none" else (None,)
+        answers = [alone(bit, bush, job, judge) for bush in bushes]
+        plans = [make(a.passes, a.reached) for a in answers if isinstance(a, Alone)]
+        found += plans
+        if plans:
+            verdicts.append(Verdict(bit.id, min(plans, key=order), ""))
+        else:
+            nearest = max((a for a in answers if isinstance(a, Refusal)), key=lambda a: a.stage)
+            verdicts.append(Verdict(bit.id, None, nearest.reason))
+    if all(plan.flips for plan in found):
+        found += _best_of_pairs(job, layout, judge, make, flips=bool(found))
+    found.sort(key=order)
+    kept = _one_each(found)
+    return SlotPlan(job, kept, tuple(verdicts), () if kept else would(job, layout, judge), waste)
+
+
+def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool) -> Iterator[RoutPlan]:
+    """Plans with two bits, from the face alone; turned over only where one bit turned over does not do it (`flips`)."""
+    able: list[Guided] = []
+    tips: list[Follower] = []
+    for bit in layout.rack.bits:
+        for bush in (None, *layout.rack.bushes) if bit.bearing == "none" else (None,):
+            follower = held(bit, bush, job)
+            if isinstance(follower, Refusal) or enters(follower, job) is not None:
+                continue
+            if bit.bearing == "tip":
+                tips.append(follower)
+                continue
+            reach = reach_of(follower, job)
+            if not isinstance(reach, Refusal):
+                able.append((follower, reach))
+    trials = list(one_side(able, job))
+    if not trials and not flips:
+        trials = list(two_sides(able, tips, job))
+    trials.sort(key=lambda passes: (len(passes), [p.bit for p in passes]))
+    good = 0
+    for passes in trials:
+        reached = _both(passes, job, judge)
+        if reached is not None:
+            good += 1
+            yield make(passes, reached)
+            if good >= 4 * MOST_PLANS:
+                return
+
+
+def _both(passes: tuple[Pass, ...], job: Job, judge: Judge) -> Reached | None:
+    """What two bits leave: the wider cutter's corners. None when either does not get everywhere."""
+    judged = [fits(follower, job, judge) for follower in {p.follower.bit.id: p.follower for p in passes}.values()]
+    if any(isinstance(one, Refusal) for one in judged):
+        return None
+    return max(judged, key=lambda one: (one.left_area, one.lost_depth))
+
+
+def _order(plan: RoutPlan, chosen: tuple[str | None, str | None], like: RoutPlan | None) -> tuple:
+    first = plan.passes[0]
+    cutters = [one.follower.bit.cutter for one in plan.passes]
+    fills = plan.job.width is not None and max(cutters) > plan.job.width - 1.0 + TOUCH
+    other = like is not None and not same_template(plan, like)
+    return (plan.flips, other, len(plan.bits), len(plan.passes), (first.bit, first.bush) != chosen,
+            round(plan.reached.lost_depth, 2), round(plan.reached.left_area, 1), fills,
+            first.rubs_on == "template below", -min(cutters), abs(plan.offset), first.bit, first.bush or "")
+
+
+def _one_each(plans: list[RoutPlan]) -> tuple[RoutPlan, ...]:
+    """The best plan of each set of bits, the first few."""
+    kept: dict[frozenset[str], RoutPlan] = {}
+    for plan in plans:
+        kept.setdefault(frozenset(plan.bits), plan)
+    return tuple(kept.values())[:MOST_PLANS]
+
+
+def same_template(one: RoutPlan, other: RoutPlan) -> bool:
+    """Whether two plans can share one template board: equal offsets, and both on top or both below."""
+    below = [plan.passes[0].rubs_on == "template below" for plan in (one, other)]
+    return abs(one.offset - other.offset) <= FLUSH_OFFSET and below[0] == below[1]

@@ -1,0 +1,75 @@
+"""All slots and the outline together: one template board where that costs no flip."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.layout import Headstock
+from geometry.routing.plan import RoutPlan, SlotPlan
+from geometry.routing.search import plan_outline, plan_slot, same_template
+from geometry.routing.words import bare, times
+
+
+@dataclass(frozen=True, slots=True)
+class RoutingPlan:
+    """Plans for every slot and the outline that go together."""
+
+    slots: tuple[SlotPlan, ...]
+    outline: SlotPlan
+    boards: int
+    """template boards needed for the slots, and for the outline when it is cut on the same board"""
+
+    @property
+    def all(self) -> tuple[SlotPlan, ...]:
+        """Slots in their order, then the outline."""
+        return (*self.slots, self.outline)
+
+    @property
+    def words(self) -> str:
+        """One sentence on the template."""
+        offsets = sorted({round(plan.best.offset, 3) for plan in self.all if plan.best is not None})
+        if not offsets:
+            return "Nothing can be routed with this rack."
+        if self.boards <= 1:
+            return f"One template serves for everything, offset {bare(offsets[0])} mm."
+        return f"{times(self.boards, 'template')} are needed, with offsets of {', '.join(bare(o) for o in offsets)} mm."
+
+
+def plan_routing(layout: Headstock) -> RoutingPlan:
+    """The best plan of everything: each on its own best, or all on the template of one of them where no more flips come of it.
+
+    GeometryError when the outline or a slot crosses itself, or the outline has no edges.
+    """
+    own = _all(layout, None)
+    leaders = [plan.best for plan in own if plan.best is not None]
+    tried = [own]
+    seen: list[RoutPlan] = []
+    for leader in leaders:
+        if not any(same_template(leader, other) for other in seen):
+            seen.append(leader)
+            tried.append(_all(layout, leader))
+    least = _flips(own)
+    best = min((plans for plans in tried if _flips(plans) <= least), key=lambda plans: (_boards(layout, plans), _work(plans)))
+    return RoutingPlan(tuple(best[:-1]), best[-1], _boards(layout, best))
+
+
+def _all(layout: Headstock, like: RoutPlan | None) -> list[SlotPlan]:
+    return [*(plan_slot(slot, layout, like) for slot in layout.slots), plan_outline(layout, like)]
+
+
+def _flips(plans: list[SlotPlan]) -> int:
+    return sum(plan.best.flips for plan in plans if plan.best is not None)
+
+
+def _work(plans: list[SlotPlan]) -> tuple[int, int]:
+    done = [plan.best for plan in plans if plan.best is not None]
+    return len({bit for plan in done for bit in plan.bits}), sum(len(plan.passes) for plan in done)
+
+
+def _boards(layout: Headstock, plans: list[SlotPlan]) -> int:
+    shared = plans if layout.template.board == "outline" else plans[:-1]
+    kinds: list[RoutPlan] = []
+    for plan in shared:
+        if plan.best is not None and not any(same_template(plan.best, other) for other in kinds):
+            kinds.append(plan.best)
+    return len(kinds)

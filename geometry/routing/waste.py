@@ -1,0 +1,236 @@
+"""Getting the waste out of a slot first: a chain of drilled holes along its middle line.
+
+Holes stay 1 mm inside the slot's wall. Brad points need whole wood under their
+centre and rim, so their holes stand 1 mm apart and a saw joins them; Forstner
+bits run on their rim and may overlap. Common practice, no source.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.curves.polygons import polygon
+from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
+from geometry.routing.depth import LIGHT
+from geometry.routing.fit import narrowest
+from geometry.routing.medial import middle_lines
+from geometry.routing.refusal import Refusal
+from geometry.routing.words import mm, times
+from geometry.solids.drilling import point_length
+from geometry.solids.walls import Wall
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
+
+CLEAR = 1.0
+"""Wood kept between a hole and the slot's wall, mm."""
+BETWEEN = 1.0
+"""Wood kept between two holes of a brad point bit, mm."""
+LAP = 0.75
+"""Distance of two holes of a Forstner bit, in diameters, at most."""
+FLOOR = 0.5
+"""Wood kept between a drill's point and the floor of a blind slot, mm."""
+
+DRAWN = 0.1
+"""Taken off the diameter in drawn slots, mm, where the middle line is found by points."""
+
+
+@dataclass(frozen=True, slots=True)
+class Waste:
+    """Holes that take the waste out of a slot (mm)."""
+
+    slot: str
+    drill: Drill
+    centres: tuple[Vec2, ...]
+    """in the order along the slot, side branches last"""
+    spacing: float
+    """of two neighbours, centre to centre; 0 for a single hole"""
+    stop: float
+    """depth of the full diameter, from the face"""
+    through: bool
+    left_least: float
+    """least wood between a hole and the finished wall"""
+    left_most: float
+    """most wood between the holes and the finished wall, before any saw"""
+
+    @property
+    def saw(self) -> bool:
+        """Whether the holes leave more than a light pass takes."""
+        return self.left_most > LIGHT + TOUCH
+
+    @property
+    def light(self) -> bool:
+        """Whether the router finds no more than 2 mm to take: after the saw in a through slot, else at once."""
+        return self.through or not self.saw
+
+    @property
+    def words(self) -> str:
+        """One or two sentences for the bench."""
+        how = f"through, {mm(self.stop)} with the point" if self.through else f"{mm(self.stop)} deep"
+        if len(self.centres) > 1:
+            how += f", {mm(self.spacing)} from centre to centre"
+        first = f"Drill the waste out of {self.slot}: {times(len(self.centres), 'hole')} with {self.drill.id}, {how}."
+        if not self.saw:
+            return first
+        if self.through:
+            return first + f" Then saw it out to within {mm(LIGHT)} of the line."
+        return first + " Chop out what stands between the holes as far as it comes easily."
+
+
+def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
+    """The chain of holes with the widest drill of the rack that fits, or why there is none.
+
+    Deterministic. GeometryError when the slot crosses itself.
+    """
+    thick = layout.blank.thickness
+    through = slot.depth is None or slot.depth >= thick - TOUCH
+    width = narrow(slot)
+    widest = width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
+    drills = sorted((d for d in layout.rack.drills if d.kind != "twist"),
+                    key=lambda d: (-d.diameter, d.kind != "forstner", d.id))
+    refused: Refusal | None = None
+    for drill in drills:
+        if drill.diameter > widest + TOUCH:
+            continue
+        depth = _depth(drill, slot, layout, through)
+        if isinstance(depth, Refusal):
+            refused = refused or depth
+            continue
+        made = _holes(slot, drill, width, depth, through)
+        if made is not None:
+            return made
+    if refused is not None:
+        return refused
+    if not drills:
+        return Refusal(0, "The rack holds no brad point or Forstner bit to drill the waste out with: add one.")
+    if widest <= 0:
+        return Refusal(1, f"{slot.id} is too narrow to drill the waste out: {mm(width)}.")
+    return Refusal(1, f"No brad point or Forstner bit of the rack is slim enough for {slot.id}: up to {mm(widest)} would do.")
+
+
+def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float | Refusal:
+    """How deep the full diameter goes in mm, or why this drill cannot."""
+    point = point_length(drill)
+    press = layout.rack.press
+    if through:
+        stop = layout.blank.thickness + point
+        has = min(drill.length, press.quill)
+        if has < stop - TOUCH:
+            what = f"{drill.id} is {mm(drill.length)} long" if drill.length < press.quill else (
+                f"the quill of the drill press travels {mm(press.quill)}")
+            return Refusal(2, f"The waste needs {mm(stop)} of drilling to come through, and {what}.")
+        return stop
+    stop = slot.depth - point - FLOOR
+    if stop < 1.0:
+        return Refusal(2, f"The point of {drill.id} would mark the floor of {slot.id}, which is {mm(slot.depth)} deep.")
+    return stop
+
+
+def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -> Waste | None:
+    radius = drill.diameter / 2
+    most = _most_spacing(drill, width, through)
+    if isinstance(slot.shape, StraightSlot):
+        centres, spacing = _straight(slot.shape, radius, most)
+        half = width / 2
+        least = half - radius
+        greatest = max(least, _cusp(half, radius, spacing))
+    else:
+        centres, spacing = _drawn(slot, radius, most, drill.kind != "forstner")
+        if not centres:
+            return None
+        least, greatest = _measured(slot, centres, radius)
+    return Waste(slot.id, drill, centres, spacing, stop, through, least, greatest)
+
+
+def _most_spacing(drill: Drill, width: float, through: bool) -> float:
+    """Greatest distance of two holes, mm. Forstner holes in a blind slot, where no saw goes, lap until 2 mm are left."""
+    if drill.kind != "forstner":
+        return drill.diameter + BETWEEN
+    lap = LAP * drill.diameter
+    radius, rest = drill.diameter / 2, width / 2 - LIGHT
+    if through or rest >= radius or rest <= 0:
+        return lap
+    return min(lap, 2 * math.sqrt(radius * radius - rest * rest))
+
+
+def _cusp(half: float, radius: float, spacing: float) -> float:
+    """Wood in mm between the wall and where two neighbouring holes meet; all of it when they do not meet."""
+    if spacing >= 2 * radius:
+        return half
+    return half - math.sqrt(radius * radius - spacing * spacing / 4)
+
+
+def _straight(shape: StraightSlot, radius: float, most: float) -> tuple[tuple[Vec2, ...], float]:
+    """Evenly spaced holes, the first and the last CLEAR mm from the round ends."""
+    along = v.unit(v.sub(shape.tip_end, shape.nut_end))
+    over = shape.width / 2 - radius - CLEAR
+    start = v.along(shape.nut_end, along, -over)
+    length = v.distance(shape.nut_end, shape.tip_end) + 2 * over
+    if length <= TOUCH:
+        return (shape.nut_end,), 0.0
+    count = _count(length, most, round_up=most < 2 * radius)
+    if count == 0:
+        return (v.middle(shape.nut_end, shape.tip_end),), 0.0
+    gap = length / count
+    return tuple(v.along(start, along, i * gap) for i in range(count + 1)), gap
+
+
+def _count(length: float, spacing: float, round_up: bool) -> int:
+    """Number of gaps: holes that may overlap come no farther apart than asked, others no nearer."""
+    return math.ceil(length / spacing - 1e-9) if round_up else math.floor(length / spacing + 1e-9)
+
+
+def _drawn(slot: Slot, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float]:
+    """Holes along the middle line, evenly on its longest branch, then wherever a side branch leaves room."""
+    branches = middle_lines(slot, radius + CLEAR)
+    if not branches:
+        return (), 0.0
+    wall = Wall(slot_path(slot))
+    found: list[Vec2] = []
+    spacing = 0.0
+    for number, branch in enumerate(branches):
+        points = np.array(branch)
+        run = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
+        if number == 0:
+            count = _count(run[-1], most, not apart) if run[-1] > TOUCH else 0
+            spacing = run[-1] / count if count else 0.0
+            at = np.arange(count + 1) * spacing if count else np.array([run[-1] / 2])
+        else:
+            at = np.arange(most, run[-1] + 1e-9, most) if run[-1] >= most else np.array([run[-1]])
+        for x, y in zip(np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1]), strict=True):
+            centre = (float(x), float(y))
+            free = all(v.distance(centre, other) >= 0.9 * most for other in found) if number or apart else True
+            if free and wall.inside(centre) >= radius + CLEAR:
+                found.append(centre)
+    return tuple(found), float(spacing)
+
+
+def _measured(slot: Slot, centres: tuple[Vec2, ...], radius: float) -> tuple[float, float]:
+    """Least and greatest distance in mm of the wall from the nearest hole."""
+    wall = Wall(slot_path(slot))
+    points = slot_path(slot).flatten()
+    steps = np.hypot(*np.diff(points, axis=0).T)
+    run = np.concatenate([[0.0], np.cumsum(steps)])
+    at = np.linspace(0.0, run[-1], max(200, int(run[-1])))
+    rim = np.stack([np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1])], axis=1)
+    far = np.hypot(rim[:, None, 0] - np.array(centres)[None, :, 0], rim[:, None, 1] - np.array(centres)[None, :, 1])
+    return min(wall.inside(c) for c in centres) - radius, float((far.min(axis=1) - radius).max())
+
+
+@lru_cache(maxsize=256)
+def narrow(slot: Slot) -> float:
+    """fit.narrowest, remembered."""
+    return narrowest(slot)
+
+
+@lru_cache(maxsize=256)
+def widest(slot: Slot) -> float:
+    """Diameter in mm of the largest disc inside a slot, to 0.01 mm; exact for a straight slot."""
+    if isinstance(slot.shape, StraightSlot):
+        return slot.shape.width
+    return 2 * shapely.length(shapely.maximum_inscribed_circle(polygon(slot_path(slot)), 0.005))

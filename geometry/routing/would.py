@@ -1,0 +1,150 @@
+"""What would do, when nothing in the rack does: one property of a bit, a template, or a width of slot.
+
+Every proposal is tried by the same rules before it is made.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from msgspec.structs import replace as changed
+
+from geometry.layout import GuideBush, Headstock, RouterBit
+from geometry.routing.alone import Alone, Judge, alone
+from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
+from geometry.routing.words import bare, mm, times
+
+CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
+"""Common cutter diameters, mm (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Change:
+    """One property changed: how much in proportion, and the sentence."""
+
+    cost: float
+    words: str
+
+
+def would(job: Job, layout: Headstock, judge: Judge) -> tuple[str, ...]:
+    """Up to three sentences: the bit nearest to one of the rack that would do, a template, a slot width.
+
+    With an empty rack, or when no single change is enough, the bit to buy.
+    """
+    tools = [(bit, bush) for bit in layout.rack.bits
+             for bush in ((None, *layout.rack.bushes) if bit.bearing == "none" else (None,))]
+    found = [_least(tools, job, judge, ways) for ways in (_bit_changes, _template_changes, _width_changes)]
+    words = [change.words for change in found if change is not None]
+    if found[0] is None:
+        new = _new_bit(job, judge)
+        if new is not None:
+            words.insert(0, new)
+    return tuple(words) or ("No router bit does this in one set-up: change the depth, the width or the template.",)
+
+
+def kind(bit: RouterBit) -> str:
+    """A bit in words, by its dimensions: `12 mm shank-bearing bit`."""
+    return f"{mm(bit.cutter)} {'straight' if bit.bearing == 'none' else f'{bit.bearing}-bearing'} bit"
+
+
+def _least(tools, job: Job, judge: Judge, ways) -> _Change | None:
+    best: _Change | None = None
+    for bit, bush in tools:
+        for change, new_bit, new_job in ways(bit, bush, job):
+            if best is not None and change.cost >= best.cost - 1e-9:
+                continue
+            done = alone(new_bit, bush, new_job, judge)
+            if isinstance(done, Alone):
+                best = replace(change, words=change.words.format(done=_in(done)))
+    return best
+
+
+def _in(done: Alone) -> str:
+    turned = ", turned over once" if done.flips else ""
+    return f"in {times(len(done.passes), 'pass', 'passes')}{turned}"
+
+
+def _half_up(value: float) -> float:
+    return math.ceil(2 * value - 1e-9) / 2
+
+
+def _half_down(value: float) -> float:
+    return math.floor(2 * value + 1e-9) / 2
+
+
+def _with(bush: GuideBush | None) -> str:
+    return "" if bush is None else f" with {bush.id}"
+
+
+def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
+    """The bit with one other number."""
+    half = _half_up((job.thickness + OVERLAP) / 2)
+    depths = {job.depth, half} if job.through else {job.depth}
+    guided = _half_down(step_of(changed(bit, cutting_length=1000.0), job) + job.template - job.contact)
+    for length in sorted({_half_up(d) for d in depths} | ({guided} if 0 < guided < bit.cutting_length else set())):
+        yield _changed(bit, bush, job, "cutting_length", length, f"a cutting length of {mm(length)}")
+    under = bearing_height(bit) if bit.bearing == "tip" else job.template
+    for depth in sorted(depths):
+        out = _half_up(depth + under)
+        yield _changed(bit, bush, job, "stick_out", out, f"{mm(out)} below the router's base")
+    if bit.shank > bit.cutter and bit.bearing != "shank" and bush is not None:
+        yield _changed(bit, bush, job, "shank", bit.cutter, f"a shank of {mm(bit.cutter)}")
+    if bit.bearing != "none" and bearing_height(bit) < job.contact:
+        yield _changed(bit, bush, job, "bearing_height", job.contact, f"a bearing {mm(job.contact)} high")
+    room = job.width if job.width is None or bit.bearing != "tip" or not job.entry else min(job.width, job.entry)
+    if room is not None and bit.cutter > room and _half_down(room) > 0:
+        slim = next((c for c in CUTTERS if c <= room + 1e-6), _half_down(room))
+        size = {} if bit.bearing_diameter is None else {"bearing_diameter": bit.bearing_diameter - bit.cutter + slim}
+        if all(value > 0 for value in size.values()):
+            thin = changed(bit, cutter=slim, shank=min(bit.shank, slim) if bit.bearing == "shank" else bit.shank, **size)
+            name = kind(thin)[len(mm(slim)):]
+            yield (_Change((bit.cutter - slim) / bit.cutter,
+                           f"A {mm(slim)}{name} like {bit.id}{_with(bush)} would, {{done}}."), thin, job)
+
+
+def _changed(bit: RouterBit, bush: GuideBush | None, job: Job, field: str, value: float,
+             has: str) -> tuple[_Change, RouterBit, Job]:
+    now = bearing_height(bit) if field == "bearing_height" else getattr(bit, field)
+    return (_Change(abs(value - now) / now, f"A {kind(bit)}{_with(bush)} with {has} would, {{done}}."),
+            changed(bit, **{field: value}), job)
+
+
+def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
+    """Another thickness of template for a bit as it is."""
+    step = min(step_of(bit, job), job.depth)
+    wanted = {_half_up(bit.cutting_length - step + job.contact), _half_up(job.contact)}
+    if bush is not None:
+        wanted.add(_half_up(bush.length))
+    room = min(bit.stick_out, job.router.plunge)
+    wanted |= {_half_down(room - job.depth), _half_down(room - (job.thickness + OVERLAP) / 2)}
+    for thick in sorted(t for t in wanted if t > 0 and t != job.template):
+        yield (_Change(abs(thick - job.template) / job.template,
+                       f"A template {mm(thick)} thick would let {bit.id}{_with(bush)} do it, {{done}}."),
+               bit, replace(job, template=thick))
+
+
+def _width_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
+    """A slot just wide enough for a bit as it is."""
+    if job.width is not None and bit.cutter > job.width:
+        yield (_Change(bit.cutter / job.width - 1, f"A slot {mm(bit.cutter)} wide would let {bit.id}{_with(bush)} in, {{done}}."),
+               bit, replace(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
+
+
+def _new_bit(job: Job, judge: Judge) -> str | None:
+    """A bearing on the shank, as wide as the cutter, of a common size: the widest and longest that the rules allow."""
+    room = math.inf if job.width is None else job.width
+    sizes = [c for c in CUTTERS if c <= room - 1.0] + [c for c in CUTTERS if room - 1.0 < c <= room + 1e-6]
+    if job.width is None:
+        sizes = [12.0, *sizes]
+    for cutter in sizes:
+        for shank in (min(8.0, cutter), min(6.0, cutter)):
+            for length in (_half_up(job.depth), *(x / 2 for x in range(int(2 * job.depth), 3, -1))):
+                bit = RouterBit(id="new", cutter=cutter, cutting_length=length, shank=shank,
+                                stick_out=_half_up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
+                done = alone(bit, None, job, judge)
+                if isinstance(done, Alone):
+                    return (f"A {bare(cutter)} mm shank-bearing bit with a cutting length of {mm(length)}, standing "
+                            f"{mm(bit.stick_out)} below the router's base, would, {_in(done)}.")
+    return None
