@@ -133,10 +133,11 @@ class SideGrip(_Base):
         side, _ = along_edge(layout, self._id)
         half = layout.blank.thickness / 2
         depth = min(max(depth_at(layout, side, to), 0.5), layout.blank.thickness - 0.5)
-        near = abs(depth - half) <= POINT_REACH * pointer.mm_per_pixel
+        free = pointer.alt or not self.options.snapping
+        near = abs(depth - half) <= (0.005 if free else POINT_REACH * pointer.mm_per_pixel)
         tuner = layout.tuner(self._id)
         place = EdgePlace(side=tuner.place.side, along=tuner.place.along,
-                          depth=None if near and not pointer.alt else round(depth, 2))
+                          depth=None if near else round(depth, 2))
         return set_place(layout, self._id, place)
 
     def _readout(self, layout: Headstock) -> str:

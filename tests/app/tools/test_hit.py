@@ -1,0 +1,88 @@
+"""What lies under the pointer."""
+
+import pytest
+
+from app.tools.hit import drillings, hit
+from geometry.edits import add_tuner, plan_point
+from geometry.layout import Ear
+from tests.geometry.edits.heads import FACE, plain, twelve
+
+PIXEL = 0.1
+
+
+def kind(layout, at, held=(), shape=False):
+    target = hit(layout, at, PIXEL, held, shape)
+    return None if target is None else (target.kind, target.id, target.part)
+
+
+@pytest.mark.parametrize(("at", "target"), [
+    ((30.0, 60.5), ("tuner", "treble face 1", None)),
+    ((0.3, 25.0), ("pin", "pin", None)),
+    ((5.0, 162.0), ("hole", "peep", None)),
+    ((17.5, 41.0), ("slot end", "treble slot", "nut")),
+    ((17.0, 150.0), ("slot end", "treble slot", "tip")),
+    ((17.0, 75.0), ("slot", "treble slot", None)),
+    ((23.7, 75.0), ("slot", "treble slot", None)),
+    ((30.0, 100.0), ("tuner", "treble side 1", None)),
+    ((47.0, 101.0), ("tuner", "treble side 1", None)),
+    ((50.0 + 8.0, 100.0), ("mark", "treble side 1", None)),
+    ((50.0 + 8.0, 109.0), ("mark", "treble side 1", None)),
+    ((40.2, 130.0), ("edge", "outline", (1, pytest.approx(130 / 180)))),
+    ((22.2, 0.2), ("nut end", "nut", "treble")),
+    ((50.1, 150.0), ("blank edge", "blank", "treble")),
+    ((-61.0, 150.0), ("blank edge", "blank", "thickness")),
+    ((10.0, 190.3), ("blank edge", "blank", "tip")),
+    ((10.0, -10.0), ("blank edge", "blank", "behind")),
+    ((0.0, 130.0), None), ((300.0, 300.0), None),
+])
+def test_each_thing_under_the_pointer(at, target):
+    assert kind(plain(), at) == target
+
+
+def test_nodes_and_handles_are_met_only_on_the_loop_in_hand():
+    assert kind(plain(), (40.0, 180.0))[0] == "edge"
+    assert kind(plain(), (40.0, 180.2), shape=True) == ("node", "outline", 2)
+    assert kind(plain(), (40.0, 180.2), held=("outline",)) == ("node", "outline", 2)
+    assert kind(plain(), (10.0, 110.1)) == ("slot", "heart", None)
+    assert kind(plain(), (10.0, 110.1), held=("heart",)) == ("node", "heart", 1)
+    assert kind(plain(), (14.0, 80.1), held=("heart",)) == ("handle", "heart", (0, 1))
+
+
+def test_a_mark_belongs_to_its_tuner_on_the_folded_edge():
+    target = hit(plain(), (59.0, 100.5), PIXEL)
+    assert target.at == pytest.approx((58.0, 100.0))
+
+
+def test_an_ear_is_met_on_its_glue_line():
+    head = plain(ears=(Ear(id="ear", side="bass", width=12.0, start=0.0, end=90.0),))
+    assert kind(head, (-33.0, 8.2)) == ("ear", "ear", None)
+
+
+def test_the_nearer_of_two_is_met():
+    head = add_tuner(plain(), FACE, (33.0, 64.0))
+    assert hit(head, (30.5, 60.5), PIXEL).id == "treble face 1"
+    assert hit(head, (33.5, 65.0), PIXEL).id == "treble face 2"
+
+
+def test_reach_is_in_pixels():
+    assert hit(plain(), (41.5, 130.0), 0.1) is None
+    assert hit(plain(), (41.5, 130.0), 0.5).kind == "edge"
+
+
+def test_names():
+    assert hit(plain(), (17.0, 150.0), PIXEL).name == "tip end of treble slot"
+    assert hit(plain(), (40.0, 180.0), PIXEL, shape=True).name == "node 3 of the outline"
+    assert hit(plain(), (30.0, 60.0), PIXEL).name == "treble face 1"
+    assert hit(plain(), (40.0, 130.0), PIXEL).name == "the outline"
+    assert hit(plain(), (-45.0, 130.0), PIXEL).name == "bass edge of the blank"
+
+
+def test_every_drilling_of_a_layout_leads_to_its_owner():
+    for d in drillings(twelve()):
+        if d.upright:
+            assert hit(twelve(), d.start[:2], PIXEL).id == d.of
+
+
+def test_own_points():
+    target = hit(twelve(), plan_point(twelve(), "bass face 2"), PIXEL)
+    assert target.at == pytest.approx(plan_point(twelve(), "bass face 2"))

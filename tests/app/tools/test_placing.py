@@ -1,0 +1,124 @@
+"""Placing tuners, pins and holes, and drawing straight slots."""
+
+import pytest
+
+from app.tools import Options, Running, draw_slot, place
+from geometry.edits import along_edge, plan_point, twin_feature
+from geometry.errors import GeometryError
+from tests.app.tools.hands import TestHand
+from tests.geometry.edits.heads import FACE, SIDE, plain, sound, twelve
+
+
+def placing(layout, what, **options):
+    return TestHand(place(layout, what, Options(**options)), layout)
+
+
+def slotting(layout, **options):
+    chosen = Options(**options)
+    hand = TestHand(draw_slot(layout, chosen), layout)
+    hand.options = chosen
+    return hand
+
+
+def test_a_face_tuner_is_in_the_layout_before_it_is_set_down():
+    hand = placing(plain(), "tuner", pattern=FACE)
+    shown = hand.move(-20.2, 90.3)
+    assert shown.held == ("bass face 1",) and plan_point(shown.layout, "bass face 1") == (-20.0, 90.0)
+    assert shown.readout == "20 mm to the bass, 90 mm from the nut line"
+    done = hand.press(-20.2, 90.3)
+    assert done.name == "Add bass face 1" and done.held == ("bass face 1",)
+    sound(done.layout)
+
+
+def test_a_side_tuner_follows_the_nearest_edge_or_its_mark():
+    hand = placing(plain(), "tuner", pattern=SIDE)
+    assert along_edge(hand.move(33.0, 120.2).layout, "treble side 2") == ("treble", pytest.approx(120.0))
+    assert along_edge(hand.move(-55.0, 140.3).layout, "bass side 1") == ("bass", pytest.approx(140.0))
+    done = hand.press(-55.0, 140.3)
+    assert done.held == ("bass side 1",) and hand.running.over
+
+
+def test_pins_and_holes():
+    pin = placing(plain(), "pin", pin_diameter=5.0).press(0.2, 120.2)
+    assert pin.layout.pins[-1].at == (0.0, 120.0) and pin.layout.pins[-1].diameter == 5.0
+    hole = placing(plain(), "hole", hole_diameter=3.0, hole_depth=4.0).press(-12.2, 120.2)
+    assert (hole.layout.holes[-1].diameter, hole.layout.holes[-1].depth) == (3.0, 4.0)
+
+
+def test_typed_places():
+    assert placing(plain(), "pin").type("0; 120").layout.pins[-1].at == (0.0, 120.0)
+    hand = placing(plain(), "tuner", pattern=SIDE)
+    hand.move(-39.0, 20.0)
+    assert along_edge(hand.type("73.9").layout, "bass side 1") == ("bass", pytest.approx(73.9))
+    again = placing(plain(), "tuner", pattern=SIDE)
+    again.move(39.0, 20.0)
+    assert along_edge(again.type("along 60").layout, "treble side 2") == ("treble", pytest.approx(60.0))
+    assert "how far along" in placing(plain(), "tuner", pattern=SIDE).type("width 60").readout
+    assert "two lengths" in placing(plain(), "pin").type("60").readout
+
+
+def test_both_sides_at_once():
+    done = placing(twelve(), "tuner", pattern=SIDE, mirrored=True).press(43.0, 150.2)
+    assert len(done.held) == 2 and twin_feature(sound(done.layout), done.held[0]) == done.held[1]
+    assert placing(twelve(), "pin", mirrored=True).press(0.0, 100.2).held == ("pin 1",)
+
+
+def test_without_hardware_nothing_is_placed():
+    with pytest.raises(GeometryError, match="Choose the hardware"):
+        Running(place(plain(), "tuner", Options()), plain())
+    with pytest.raises(GeometryError, match="no hardware pattern"):
+        Running(place(plain(), "tuner", Options(pattern="none")), plain())
+
+
+def test_esc_leaves_no_trace():
+    head = plain()
+    hand = placing(head, "pin")
+    hand.move(0.0, 120.0)
+    assert hand.key("escape") is None
+    assert slotting(head).key("escape") is None
+    assert "5000" in placing(head, "pin").move(0.0, 9e3).readout
+
+
+def test_a_slot_by_two_presses():
+    hand = slotting(plain(), slot_width=11.0, slot_depth=6.0)
+    assert hand.move(-17.3, 40.2).readout == "17 mm to the bass, 40 mm from the nut line"
+    hand.click(-17.3, 40.2)
+    shown = hand.move(-17.2, 120.3)
+    assert shown.held == ("bass slot",) and shown.readout.startswith("length 91 mm over the ends")
+    done = hand.press(-17.2, 120.3)
+    slot = sound(done.layout).slots[-1]
+    assert (slot.shape.nut_end, slot.shape.tip_end, slot.shape.width, slot.depth) == (
+        (-17.0, 40.0), (-17.0, 120.0), 11.0, 6.0)
+    assert done.name == "Add bass slot"
+
+
+def test_a_slot_by_one_pull():
+    done = slotting(plain()).drag((-17.3, 120.2), (-17.2, 40.3))
+    assert done.layout.slots[-1].shape.nut_end == (-17.0, 40.0)
+
+
+def test_a_slot_by_numbers():
+    hand = slotting(plain())
+    hand.type("-17; 40")
+    hand.type("width 10")
+    assert hand.options.slot_width == 10.0
+    hand.move(-17.0, 90.0)
+    assert "cannot be shorter" in hand.type("length 5").readout
+    assert hand.type("length 100").layout.slots[-1].shape.tip_end == pytest.approx((-17.0, 130.0))
+    other = slotting(plain(), slot_width=10.0)
+    other.type("-17; 40")
+    assert other.type("length 60 angle 90").layout.slots[-1].shape.tip_end == pytest.approx((-17.0, 90.0))
+    assert "above zero" in slotting(plain()).type("width 0").readout
+
+
+def test_slots_on_both_sides():
+    done = slotting(plain(slots=()), mirrored=True).drag((-17.3, 120.2), (-17.2, 40.3))
+    assert done.held == ("bass slot", "treble slot")
+    single = slotting(plain(slots=()), mirrored=True).drag((0.0, 120.0), (0.0, 40.0))
+    assert single.held == ("slot 1",)
+
+
+def test_shift_keeps_a_slot_upright():
+    hand = slotting(plain())
+    hand.click(-17.0, 40.0)
+    assert hand.press(-14.0, 120.0, shift=True).layout.slots[-1].shape.tip_end == (-17.0, 120.0)
