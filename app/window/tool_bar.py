@@ -75,7 +75,6 @@ class ToolBar(QWidget):
                 ("import", self.tr("Import a drawing…"), self.tr("Read an outline from a DXF or SVG drawing.")),
                 ("fillet", self.tr("Round the corner…"), self.tr("Round the corner that is held.")),
                 ("symmetric", self.tr("Make symmetric"), self.tr("The bass side follows the treble side.")),
-                ("copy side", self.tr("Copy to the bass side"), self.tr("Treble slots and tuners, mirrored.")),
                 ("row on a line", self.tr("Row on a line"),
                  self.tr("Space the held tuners evenly on the line from the first to the last.")),
                 ("row along the edge", self.tr("Row along the edge"),
@@ -102,8 +101,8 @@ class ToolBar(QWidget):
         keys = [key for key, _, _ in TOOLS[stage]]
         for key, button in self._tools.items():
             button.setVisible(key in keys)
-        shown = {"outline": {"import", "fillet", "symmetric"}, "slots": {"copy side"}, "sheets": {"write sheets"},
-                 "tuners": {"row on a line", "row along the edge", "copy side"}}.get(stage, set())
+        shown = {"outline": {"import", "fillet", "symmetric"}, "sheets": {"write sheets"},
+                 "tuners": {"row on a line", "row along the edge"}}.get(stage, set())
         for key, button in self._actions.items():
             button.setVisible(key in shown)
         self.mirrored.setVisible(stage in ("outline", "slots", "tuners"))
