@@ -28,7 +28,7 @@ class Document(QObject):
         super().__init__(parent)
         self._history = History(layout)
         self._preview: Headstock | None = None
-        self._saved = layout
+        self._saved: Headstock | None = layout
         self._held: tuple[str, ...] = ()
         self._live = LiveCheck()
         self._result = self._live.check(layout)
@@ -107,6 +107,12 @@ class Document(QObject):
         self.hold(())
         self._refresh()
         self.history_changed.emit()
+        self.file_changed.emit()
+
+    def recover(self, layout: Headstock, path: Path | None) -> None:
+        """Start over with work that was never saved: it counts as unsaved until it is."""
+        self.replace(layout, path)
+        self._saved = None
         self.file_changed.emit()
 
     def save(self, path: Path) -> None:

@@ -7,13 +7,12 @@ keys are refused with their place.
 from __future__ import annotations
 
 import json
-import os
-import tempfile
 from pathlib import Path
 
 import msgspec
 
 from app.formats.errors import FormatError
+from app.formats.saving import save_bytes
 from app.formats.tidy_json import sentence, tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
@@ -63,32 +62,8 @@ def encode(layout: Headstock) -> bytes:
 
 
 def write(layout: Headstock, path: Path) -> None:
-    """Save atomically: a temporary file beside the target, flushed to disk, then renamed over it.
-
-    Raises FormatError when the place cannot be written; the old file is then untouched.
-    """
-    path = Path(path)
-    temporary = None
-    try:
-        handle, temporary = tempfile.mkstemp(prefix=f".{path.name}.", dir=path.parent)
-        with os.fdopen(handle, "wb") as file:
-            file.write(encode(layout))
-            file.flush()
-            os.fsync(file.fileno())
-        if path.exists():
-            os.chmod(temporary, path.stat().st_mode & 0o777)
-        else:
-            mask = os.umask(0)
-            os.umask(mask)
-            os.chmod(temporary, 0o666 & ~mask)
-        os.replace(temporary, path)
-        temporary = None
-    except OSError as error:
-        raise FormatError(f"{path} cannot be written: {error.strerror or error}. "
-                          "The earlier file is untouched; save somewhere else.") from error
-    finally:
-        if temporary is not None and os.path.exists(temporary):
-            os.unlink(temporary)
+    """Save atomically. FormatError when the place cannot be written; an earlier file is then untouched."""
+    save_bytes(Path(path), encode(layout))
 
 
 def schema_text() -> str:

@@ -14,17 +14,25 @@ def run(file: Path | None = None) -> int:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
+    from platformdirs import user_state_path
+
+    from app.document.journal import leftovers
     from app.formats import headstock
     from app.window.demo import demo
     from app.window.main import MainWindow
+    from app.window.recovery import recover
 
     layout = headstock.read(file) if file is not None else demo()
     application = QApplication.instance() or QApplication(sys.argv[:1])
     application.setApplicationName("Pegwright")
     application.setOrganizationName("Pegwright")
     application.setStyle("Fusion")
-    window = MainWindow(layout, file, QSettings())
+    folder = user_state_path("Pegwright", appauthor=False) / "journal"
+    left = leftovers(folder)
+    window = MainWindow(layout, file, QSettings(), journal_folder=folder)
     window.show()
-    if file is None:
+    if left:
+        recover(window, left)
+    elif file is None:
         window.document.hold(("treble side 3",))
     return application.exec()

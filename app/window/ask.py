@@ -55,3 +55,17 @@ def text(parent: QWidget, title: str, label: str, value: str = "") -> str | None
     """A line of text, or None."""
     answer, given = QInputDialog.getText(parent, title, label, text=value)
     return answer if given else None
+
+
+def recover(parent: QWidget, text: str) -> Literal["open", "later", "discard"]:
+    """What to do with work that an earlier run had not saved."""
+    box = QMessageBox(parent)
+    box.setWindowTitle(parent.tr("Unsaved work was found"))
+    box.setText(text)
+    take = box.addButton(parent.tr("Open it"), QMessageBox.ButtonRole.AcceptRole)
+    drop = box.addButton(parent.tr("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
+    box.addButton(parent.tr("Ask me next time"), QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(take)
+    box.exec()
+    clicked = box.clickedButton()
+    return "open" if clicked is take else "discard" if clicked is drop else "later"

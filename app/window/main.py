@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSplitter, QVBox
 
 from app.canvas import Canvas
 from app.document import Document
+from app.document.journal import Journal
 from app.look.style import palette, sheet
 from app.look.theme import THEMES, Theme
 from app.panels.describe import describe, many, shaped_loop
@@ -37,12 +38,14 @@ ONCE = ("draw outline", "draw slot")
 class MainWindow(QMainWindow):
     """One window with one layout."""
 
-    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None) -> None:
+    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None,
+                 journal_folder: Path | None = None) -> None:
         super().__init__()
         self.settings = settings
         self.unit: LengthUnit = settings.value("unit", "mm")
         self.theme = theme or _system_theme(settings)
         self.document = Document(layout, path, self)
+        self.journal = Journal(journal_folder, self) if journal_folder is not None else None
         self.files = Files(self.document, self, settings)
         self.stage = "tuners"
         self.node: int | None = None
@@ -222,12 +225,23 @@ class MainWindow(QMainWindow):
         self._file()
 
     def _file(self) -> None:
+        self._keep_journal()
         name, unsaved = self.document.layout.name or self.tr("Without a name"), self.document.unsaved
         self.stages.set_name(name, unsaved)
         self.setWindowTitle(f"{name}[*] – Pegwright")
         self.setWindowModified(unsaved)
         self.setWindowFilePath(str(self.document.path or ""))
         self.commands.fill_recent()
+
+    def _keep_journal(self) -> None:
+        if self.journal is None:
+            return
+        if self.document.unsaved:
+            self.journal.note(self.document.layout, self.document.path)
+        else:
+            self.journal.clear()
+        if self.journal.trouble:
+            self.say(self.tr("Unsaved work cannot be kept safe: {}").format(self.journal.trouble))
 
     # ---- changing -------------------------------------------------------
     def _edited(self, what: str, layout: Headstock) -> None:
@@ -301,6 +315,8 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event) -> None:
         self.hand.cancel()
         if self.files.may_leave():
+            if self.journal is not None:
+                self.journal.clear()
             self.settings.setValue("geometry", self.saveGeometry())
             event.accept()
         else:
