@@ -52,7 +52,8 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     Mirrored (outline): only one half is drawn; its mirror image follows, and
     reaching the centreline or Enter closes the whole line.
 
-    Typed: a place; a length, an angle or both from the last node; for arcs a radius.
+    Typed: a place; a length, an angle or both from the last node; for arcs a
+    radius, which a bare number means there.
     """
     snapper = Snapper(layout, options, shape=True)
     state = _State()
@@ -160,17 +161,29 @@ def _typed(state: _State, snap: Snap, pointer: Pointer, options: Options) -> _St
     text, unit, chain = pointer.typed, options.unit, state.chain
     if chain is None:
         return replace(state, chain=Chain(typed.placed(text, unit, None, pointer.at)))
-    if text.strip().lower().startswith("radius"):
-        radius = typed.named(text, unit)["radius"]
-        if not radius > 0:
-            raise GeometryError("A radius is above zero.")
-        if state.arc_end is not None:
-            left = v.cross(v.sub(state.arc_end, chain.last), v.sub(pointer.at, chain.last)) > 0
-            return replace(state, chain=chain.with_edge(chain.arc_of_radius(state.arc_end, radius, left)), arc_end=None)
+    radius = _radius(state, text, options)
+    if radius is not None and state.arc_end is not None:
+        left = v.cross(v.sub(state.arc_end, chain.last), v.sub(pointer.at, chain.last)) > 0
+        return replace(state, chain=chain.with_edge(chain.arc_of_radius(state.arc_end, radius, left)), arc_end=None)
+    if radius is not None:
         return replace(state, chain=chain.with_edge(chain.turning(radius, pointer.at)))
     start = chain.last
     state = _placed(state, typed.placed(text, unit, start, snap.point), options)
     return replace(state, pressed=None)
+
+
+def _radius(state: _State, text: str, options: Options) -> float | None:
+    """The radius that was typed: by the word, or by a bare number where an arc wants one."""
+    bare = state.arc_end is not None or options.kind == "tangent arc"
+    if text.strip().lower().startswith("radius"):
+        radius = typed.named(text, options.unit)["radius"]
+    elif bare and typed.point(text, options.unit) is None and typed.polar(text, options.unit).keys() == {"length"}:
+        radius = typed.polar(text, options.unit)["length"]
+    else:
+        return None
+    if not radius > 0:
+        raise GeometryError("A radius is above zero.")
+    return radius
 
 
 def _finished(state: _State, pointer: Pointer, options: Options, into: Into) -> Path | None:
@@ -178,7 +191,7 @@ def _finished(state: _State, pointer: Pointer, options: Options, into: Into) -> 
     chain = state.chain
     if chain is None or not chain.edges or state.arc_end is not None or state.pressed is not None:
         return None
-    asked = pointer.kind == "double" or (pointer.kind == "key" and pointer.key == "enter")
+    asked = pointer.kind == "double" or (pointer.kind == "key" and pointer.key == "enter" and not pointer.typed)
     if _mirrored(options, into):
         off = any(abs(p[0]) > TOUCH for p in chain.points)
         return chain.mirrored() if asked or (off and abs(chain.last[0]) <= TOUCH) else None

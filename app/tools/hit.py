@@ -10,6 +10,7 @@ from typing import Literal
 from geometry import vectors as v
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.loops import edge_of
+from geometry.edits.moving import plan_point
 from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Side, StraightSlot, loop_path, slot_path
@@ -157,7 +158,6 @@ def _upright(layout: Headstock, at: Vec2) -> Found:
 
 def _origin(layout: Headstock, drilling: Drilling) -> Vec2:
     """Where the tuner of a drilling stands, mm."""
-    from geometry.edits.moving import plan_point
     return plan_point(layout, drilling.of)
 
 
@@ -190,7 +190,6 @@ def _slot_ends(layout: Headstock, at: Vec2) -> Found:
 
 
 def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
-    from geometry.edits.moving import plan_point
     for slot in layout.slots:
         path = slot_path(slot)
         x0, y0, x1, y1 = path.box

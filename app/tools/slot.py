@@ -80,17 +80,17 @@ def _typed(pointer: Pointer, options: Options, first: Vec2 | None) -> Vec2 | Non
             raise GeometryError("A slot needs a width above zero.")
         options.slot_width = width
         return None
-    if first is not None and typed.point(text, options.unit) is None:
-        bare = typed.number(text, options.unit)
-        size = bare if bare is not None else typed.named(text, options.unit).get("length")
-        if size is not None and size < options.slot_width:
-            raise GeometryError("The slot is measured over its round ends, so it cannot be shorter than it is wide.")
-        if bare is not None or (size is not None and "angle" not in text.lower()):
-            way = v.unit(v.sub(pointer.at, first))
-            return v.along(first, way, size - options.slot_width)
-        to = typed.placed(text, options.unit, first, pointer.at)
-        return to if size is None else v.along(first, v.unit(v.sub(to, first)), size - options.slot_width)
-    return typed.placed(text, options.unit, first, pointer.at)
+    if first is None or typed.point(text, options.unit) is not None:
+        return typed.placed(text, options.unit, first, pointer.at)
+    values = typed.polar(text, options.unit)
+    if not values.keys() <= {"length", "angle"}:
+        raise GeometryError("Type a place, the length over both ends, an angle, or a length and an angle here.")
+    to = typed.placed(text, options.unit, first, pointer.at)
+    if "length" not in values:
+        return to
+    if values["length"] < options.slot_width:
+        raise GeometryError("The slot is measured over its round ends, so it cannot be shorter than it is wide.")
+    return v.along(first, v.unit(v.sub(to, first)), values["length"] - options.slot_width)
 
 
 def _done(layout: Headstock, options: Options, first: Vec2, second: Vec2) -> Done:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from app.tools import guides
 from app.tools.options import Options
@@ -153,13 +154,15 @@ class Snapper:
         """Half way between two neighbours of one side, and one step of theirs farther on."""
         for sign in (1, -1):
             row = sorted((one for one in face if one[1][0] * sign > 0), key=lambda one: one[1][1])
-            for (a, p), (b, q) in zip(row, row[1:], strict=False):
+            for (a, p), (b, q) in pairwise(row):
                 step = v.sub(q, p)
                 self._spots.append(_Spot(v.middle(p, q), f"midway between {a} and {b}", (p, q)))
                 self._spots.append(_Spot(v.add(q, step), f"same step as from {a} to {b}", (q,)))
                 self._spots.append(_Spot(v.sub(p, step), f"same step as from {b} to {a}", (p,)))
 
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
+        for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
+            self._spots.append(_Spot((x, 0.0), f"{end} end of the nut"))
         loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
                                               if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
         for ref, loop in loops:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass
+from itertools import pairwise
 
 from app.tools import guides
 from app.tools.options import Options
@@ -61,7 +62,7 @@ class AlongSnapper:
             stops += [_Stop(along, f"beside {id}") for along, id in face_tuners[side]]
             for group in (side_tuners[side], face_tuners[side]):
                 row = sorted(group)
-                for (a, one), (b, two) in zip(row, row[1:], strict=False):
+                for (a, one), (b, two) in pairwise(row):
                     stops.append(_Stop((a + b) / 2, f"midway between {one} and {two}"))
                     if group is side_tuners[side]:
                         stops += [_Stop(2 * b - a, f"same step as from {one} to {two}"),

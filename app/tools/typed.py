@@ -55,18 +55,27 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     return found
 
 
+def polar(text: str, unit: LengthUnit) -> dict[str, float]:
+    """A length, an angle, or both: `40`, `30°`, `40 30°`, or in words; lengths in mm, the angle in rad."""
+    match = re.fullmatch(r"(?P<length>.*?)\s*(?P<angle>[+-]?\d[\d.,]*\s*(?:°|deg|degrees))\s*", text)
+    if match is not None and not re.match(r"\s*[A-Za-z]", text):
+        found = {"angle": parse_angle(match["angle"])}
+        return {"length": parse_length(match["length"], unit), **found} if match["length"].strip() else found
+    bare = number(text, unit)
+    return named(text, unit) if bare is None else {"length": bare}
+
+
 def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Vec2:
     """A place typed absolutely, or as a length and an angle from `start`; what is not given follows the pointer.
 
-    A bare number is a length. The angle counts counter-clockwise from the treble side.
+    The angle counts counter-clockwise from the treble side.
     """
     absolute = point(text, unit)
     if absolute is not None:
         return absolute
     if start is None:
         raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
-    bare = number(text, unit)
-    values = {"length": bare} if bare is not None else named(text, unit)
+    values = polar(text, unit)
     if not values.keys() <= {"length", "angle"}:
         raise GeometryError("Type a place, a length, an angle, or a length and an angle here.")
     d = (pointer[0] - start[0], pointer[1] - start[1])

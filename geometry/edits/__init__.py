@@ -42,13 +42,13 @@ from geometry.edits.whole import move_loop, replace_loop, replace_outline, scale
 
 __all__ = [
     "GROUPS", "OUTLINE", "add_drawn_slot", "add_hole", "add_node", "add_pin", "add_straight_slot", "add_tuner",
-    "align", "along_edge", "bend_edge", "copy_side", "duplicate", "echo_features", "fillet", "free_from_row", "get_field",
-    "is_symmetric", "largest_fillet", "loop_at", "make_row", "make_symmetric", "mirror_copies", "mirror_layout", "mirror_slot",
-    "mirrored_loop", "move_features", "move_handle", "move_loop", "move_node", "move_nodes", "move_slot",
-    "move_slot_end", "move_tuner", "move_tuner_mark", "new_ids", "node_at", "nudge", "plan_point",
-    "remove_features", "remove_node", "rename", "replace_loop", "replace_outline", "row_length", "scale_loop",
-    "set_axis_depth", "set_bulge", "set_edge", "set_edge_length", "set_field", "set_pattern", "set_place",
-    "set_radius", "set_row_spacing", "set_slot_depth", "set_slot_length", "set_slot_width", "set_smooth",
-    "set_turn", "side_features", "slide_tuner", "spread", "to_drawn", "transform_loop", "turn_loop",
+    "align", "along_edge", "bend_edge", "copy_side", "duplicate", "echo_features", "fillet", "free_from_row",
+    "get_field", "is_symmetric", "largest_fillet", "loop_at", "make_row", "make_symmetric", "mirror_copies",
+    "mirror_layout", "mirror_slot", "mirrored_loop", "move_features", "move_handle", "move_loop", "move_node",
+    "move_nodes", "move_slot", "move_slot_end", "move_tuner", "move_tuner_mark", "new_ids", "node_at", "nudge",
+    "plan_point", "remove_features", "remove_node", "rename", "replace_loop", "replace_outline", "row_length",
+    "scale_loop", "set_axis_depth", "set_bulge", "set_edge", "set_edge_length", "set_field", "set_pattern",
+    "set_place", "set_radius", "set_row_spacing", "set_slot_depth", "set_slot_length", "set_slot_width",
+    "set_smooth", "set_turn", "side_features", "slide_tuner", "spread", "to_drawn", "transform_loop", "turn_loop",
     "twin_feature",
 ]

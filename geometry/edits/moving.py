@@ -7,13 +7,27 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.parts import feature, point, put, group_of, settled, checked
+from geometry.edits.edge_places import along_at_level
+from geometry.edits.parts import OUTLINE, checked, feature, group_of, point, put, settled
 from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import along_edge, move_tuner, slide_tuner
+from geometry.edits.whole import move_loop
 from geometry.errors import GeometryError
-from geometry.layout import Ear, EdgeRun, FreePlace, Headstock, Pin, RowPlace, SingleHole, Slot, Tuner
+from geometry.layout import (
+    Ear,
+    EdgeRun,
+    FreePlace,
+    Headstock,
+    Pin,
+    RowPlace,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    Tuner,
+    slot_path,
+)
 from geometry.layout.edges import edge
-from geometry.solids.frames import row_point
+from geometry.solids.frames import frame, row_point
 from geometry.vectors import Vec2
 
 
@@ -22,11 +36,15 @@ def move_features(layout: Headstock, ids: Iterable[str], by: Vec2) -> Headstock:
 
     A side tuner slides along its edge by the part of the vector that lies
     along it; an ear moves along its side only; a row moves once, however many
-    of its members are named.
+    of its members are named; "outline" moves the whole outline, first of all.
     """
     by = point(by)
     rows: set[str] = set()
-    for id in dict.fromkeys(ids):
+    ids = list(dict.fromkeys(ids))
+    if OUTLINE in ids:
+        ids.remove(OUTLINE)
+        layout = move_loop(layout, OUTLINE, by)
+    for id in ids:
         part = feature(layout, id)
         if isinstance(part, Tuner) and isinstance(part.place, RowPlace):
             if part.place.row not in rows:
@@ -51,7 +69,6 @@ def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None 
     A side tuner can only be brought to a y, by sliding along its edge.
     GeometryError when its edge does not reach that level, and for rows and slots.
     """
-    from geometry.edits.edge_places import along_at_level
     ids = list(dict.fromkeys(ids))
     k = {"x": 0, "y": 1}.get(axis)
     if k is None:
@@ -82,8 +99,6 @@ def plan_point(layout: Headstock, id: str) -> Vec2:
 
     For a straight slot the middle between its ends, for others the middle of the box.
     """
-    from geometry.layout import StraightSlot, slot_path
-    from geometry.solids.frames import frame
     part = feature(layout, id)
     if isinstance(part, Tuner):
         return frame(layout, part).origin[:2]

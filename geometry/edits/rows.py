@@ -15,6 +15,7 @@ from geometry.edits.tuners import members, own_place, slide_tuner, tuner_of, wit
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Side, StraightRun, Tuner
 from geometry.layout.edges import edge
+from geometry.solids.frames import frame
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -151,7 +152,6 @@ def _on_edge(layout: Headstock, tuners: list[Tuner], places: dict) -> tuple[Side
 
 
 def _mean_x(layout: Headstock, tuners: list[Tuner]) -> float:
-    from geometry.solids.frames import frame
     return sum(frame(layout, tuner).origin[0] for tuner in tuners)
 
 

@@ -166,6 +166,27 @@ def test_typed_places_lengths_and_radii():
     assert path.segments[3].radius == pytest.approx(12.5)
 
 
+def test_enter_that_sends_a_value_does_not_close_the_line():
+    hand = pen(plain(**BARE))
+    hand.click(-20.0, 12.0)
+    hand.click(20.0, 12.0)
+    hand.move(20.0, 40.0)
+    shown = hand.do("key", key="enter", typed="60")
+    assert not hand.running.over and shown.readout == "length 32 mm, angle -90.0°"
+
+
+def test_a_bare_number_is_a_radius_where_an_arc_wants_one():
+    hand = pen(plain(**BARE), kind="tangent arc")
+    hand.click(20.0, 12.0)
+    hand.move(-30.0, 12.0)
+    hand.type("20")
+    hand.options.kind = "arc"
+    hand.click(20.0, 12.0)
+    hand.move(0.0, -20.0)
+    done = hand.type("25")
+    assert [arc.radius for arc in loop_path(sound(done.layout).outline)] == pytest.approx([20.0, 25.0])
+
+
 def test_what_cannot_be_drawn_is_said():
     hand = pen(plain(**BARE))
     assert "two lengths" in hand.type("40").readout

@@ -161,7 +161,8 @@ def test_a_band_holds_what_lies_in_it():
 
 def test_double_clicks():
     made = hand(curved(), ("outline",)).do("double", (0.0, 180.1))
-    assert len(made.layout.outline.nodes) == 9 and made.layout.outline.nodes[made.node].at == pytest.approx((0.0, 180.0))
+    assert len(made.layout.outline.nodes) == 9
+    assert made.layout.outline.nodes[made.node].at == pytest.approx((0.0, 180.0))
     smooth = hand(plain(), ("outline",)).do("double", (40.0, 180.0))
     assert smooth.layout.outline.nodes[2].smooth and smooth.name == "Make node 3 of the outline smooth"
     assert hand(smooth.layout, ("outline",)).do("double", (40.0, 180.0)).name.endswith("a corner")

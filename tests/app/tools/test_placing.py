@@ -109,6 +109,10 @@ def test_a_slot_by_numbers():
     other.type("-17; 40")
     assert other.type("length 60 angle 90").layout.slots[-1].shape.tip_end == pytest.approx((-17.0, 90.0))
     assert "above zero" in slotting(plain()).type("width 0").readout
+    turned = slotting(plain(), slot_width=10.0)
+    turned.type("-17; 40")
+    assert "the length over both ends" in turned.type("radius 4").readout
+    assert turned.type("60 90°").layout.slots[-1].shape.tip_end == pytest.approx((-17.0, 90.0))
 
 
 def test_slots_on_both_sides():

@@ -11,12 +11,13 @@ from geometry.layout import Headstock, feature_ids
 from tests.geometry.edits.heads import FACE, SIDE, curved, plain, sound, twelve
 
 HEADS = (plain, curved, twelve)
-SPOTS = ((30.0, 60.0), (30.0, 100.0), (58.0, 100.0), (17.0, 40.0), (17.0, 90.0), (40.0, 40.0), (0.0, 180.0), (0.0, 25.0),
-         (-28.0, 65.0), (-53.0, 60.0), (10.0, 110.0), (14.0, 80.0), (50.0, 150.0), (22.0, 0.0), (0.0, 130.0))
+SPOTS = ((30.0, 60.0), (30.0, 100.0), (58.0, 100.0), (17.0, 40.0), (17.0, 90.0), (40.0, 40.0), (0.0, 180.0),
+         (0.0, 25.0), (-28.0, 65.0), (-53.0, 60.0), (10.0, 110.0), (14.0, 80.0), (50.0, 150.0), (22.0, 0.0),
+         (0.0, 130.0))
 
 places = st.one_of(st.sampled_from(SPOTS), st.tuples(st.floats(-80, 80), st.floats(-30, 210)))
-texts = st.sampled_from(["12; 40", "length 30", "length 30 angle 45", "radius 25", "width 9", "along 70", "40", "1/0", "x",
-                         "", "-5", "1e9; 3", "9999; 1"])
+texts = st.sampled_from(["12; 40", "length 30", "length 30 angle 45", "radius 25", "width 9", "along 70", "40", "1/0",
+                         "x", "", "-5", "20 30°", "1e9; 3", "9999; 1"])
 keys = st.sampled_from(["enter", "backspace", "s", "a", "t", "c", "q"])
 steps = st.tuples(st.floats(-15, 15), st.floats(-15, 15))
 

@@ -5,7 +5,7 @@ import math
 import pytest
 
 from app.tools import words
-from app.tools.typed import named, number, placed, point
+from app.tools.typed import named, number, placed, point, polar
 from geometry.errors import GeometryError
 
 
@@ -40,6 +40,14 @@ def test_places_from_a_start():
         placed("40", "mm", None, (0.0, 0.0))
     with pytest.raises(GeometryError, match="a length, an angle"):
         placed("radius 4", "mm", (1.0, 2.0), (0.0, 0.0))
+
+
+def test_degrees_make_an_angle():
+    assert polar("40 30°", "mm") == {"length": 40.0, "angle": pytest.approx(math.pi / 6)}
+    assert polar("-90 deg", "mm") == {"angle": pytest.approx(-math.pi / 2)}
+    assert polar('1 1/2" 45°', "mm") == {"length": pytest.approx(38.1), "angle": pytest.approx(math.pi / 4)}
+    assert polar("40", "mm") == {"length": 40.0}
+    assert placed("10 90°", "mm", (1.0, 2.0), (0.0, 0.0)) == pytest.approx((1.0, 12.0))
 
 
 def test_readouts():

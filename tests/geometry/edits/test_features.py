@@ -77,6 +77,7 @@ def test_nudging_moves_each_as_it_can():
     assert along_edge(made, "treble side 1") == ("treble", pytest.approx(103.0))
     assert plan_point(made, "line 0") == pytest.approx((-26.0, 43.0))
     assert plan_point(made, "pin") == (2.0, 28.0)
+    assert nudge(plain(), ("outline", "pin"), 0.0, 1.0).outline.nodes[2].at == (40.0, 181.0)
     eared = plain(ears=(Ear(id="ear", side="treble", width=5.0, start=0.0, end=90.0),))
     assert nudge(eared, ("ear",), 2.0, 3.0).ears[0].start == 3.0
 

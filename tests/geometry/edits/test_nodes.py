@@ -190,8 +190,8 @@ def test_refusals_name_what_is_wrong():
 
 
 def flattened(head):
-    from geometry.edits import transform_loop
     from geometry.curves import Matrix
+    from geometry.edits import transform_loop
     return transform_loop(head, "outline", Matrix(d=1e-9))
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from geometry.edits import along_edge, align, free_from_row, make_row, plan_point, row_length, set_row_spacing, spread
+from geometry.edits import align, along_edge, free_from_row, make_row, plan_point, row_length, set_row_spacing, spread
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, FreePlace, RowPlace, Tuner
 from tests.geometry.edits.heads import FACE, SIDE, curved, plain, sound, twelve

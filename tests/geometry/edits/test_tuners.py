@@ -103,7 +103,7 @@ def test_the_last_to_leave_takes_the_row_away():
 
 
 def test_the_mark_on_the_square_edge_leads():
-    """A straight edge leaning out by 1 in 9 has its marks farther to the tip or the nut by the same slope everywhere."""
+    """Edges that lean out by 1 in 9: the mark lies off the seat by the same slope everywhere."""
     from tests.geometry.drawing.specimens import leaning_head
     head = leaning_head()
     moved = sound(move_tuner_mark(head, "flank", 30.0))
