@@ -152,8 +152,14 @@ def _router(scene: _Scene) -> list[Mark]:
         marks += _box(scene, axis - half, top, axis + half, top + bearing_height(bit), "follower")
     else:
         marks += _box(scene, axis - half, top, axis + half, max(rest, top), "follower")
-    marks.append(Stroke(straight((axis, end + 2.0), (axis, tip - bearing_height(bit) - 2.0)), "axis", scene.owner))
+    marks.append(Stroke(straight((axis, end + 2.0), (axis, _lowest(one) - 1.5)), "axis", scene.owner))
     return marks
+
+
+def _lowest(one: Pass) -> float:
+    """Height of the bit's lower end, bearing included."""
+    bit = one.follower.bit
+    return -one.ends - (bearing_height(bit) if bit.bearing == "tip" else 0.0)
 
 
 def _words(scene: _Scene, index: int) -> list[Mark]:
@@ -165,7 +171,8 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
                          for y in (0.0, -one.ends)]
     marks.append(Stroke(straight((x, 0.0), (x, -one.ends)), "dimension", scene.owner))
     marks.append(Label(mm(one.ends), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
-    below = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0) - 3.0 - LETTER
+    wood = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0)
+    below = min(wood, _lowest(one) - 1.5) - 2.0 - LETTER
     what = {"guide bush": "bush", "bare shank": "shank"}.get(one.follower.kind, "bearing")
     middle = (scene.left - BESIDE + edge) / 2
     lines = (f"pass {index + 1} of {len(scene.plan.passes)}, {one.side} up: {one.bit}"

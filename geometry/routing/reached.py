@@ -27,6 +27,8 @@ SLACK = 2 * FLAT
 """Chords lie up to FLAT inside a curve on either side: a cutter exactly as wide as a slot still passes."""
 LEAST_PATCH = 0.02
 """Depth in mm under which wood left or lost is no more than chords and not worth a word."""
+APART = 0.001
+"""Shaved off where the cutter gets (mm), so that pieces do not hang together along the walls it follows."""
 NECK = 30.0
 """Length of the neck that is put behind the nut line, mm, so that the outline does not end there."""
 
@@ -110,14 +112,17 @@ def _in_slot(shape, cutter: float, offset: float) -> Reached:
         area = polygon(slot_path(slot))
         return Reached(False, (_patch(area, area.centroid),), ())
     area = polygon(slot_path(slot))
-    radius = max(cutter / 2 - SLACK, TOUCH)
+    radius = cutter / 2
     path = grown(area, -radius)
+    if len(parts(path, TOUCH)) != 1:
+        radius = max(radius - SLACK, TOUCH)
+        path = grown(area, -radius)
     if path.is_empty:
         return Reached(False, (_patch(area, area.centroid),), ())
     swept = grown(path, radius)
-    left = () if _same(area, swept) else _patches(area.difference(swept), swept)
+    left = () if _same(area, swept) else _patches(area.difference(grown(swept, APART)), swept)
     kept = grown(grown(area, offset), -offset) if offset > 0 else area
-    lost = () if _same(area, kept) else _patches(kept.difference(area), kept.boundary)
+    lost = () if _same(area, kept) else _patches(grown(kept, -APART).difference(area), kept.boundary)
     return Reached(pieces(area, cutter) == 1, left, lost)
 
 
@@ -136,16 +141,16 @@ def _clean(pieces_of, loop: Loop) -> float:
 @lru_cache(maxsize=256)
 def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
-    radius = max(cutter / 2 - SLACK, TOUCH)
-    standing = grown(grown(area, radius), -radius)
-    return () if _same(area, standing, level) else _patches(standing.difference(area), standing.boundary, level)
+    standing = grown(grown(area, cutter / 2), -cutter / 2)
+    return () if _same(area, standing, level) else _patches(
+        grown(standing, -APART).difference(area), standing.boundary, level)
 
 
 @lru_cache(maxsize=256)
 def _lost_outside(loop: Loop, offset: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
     kept = opened(area, offset)
-    return () if _same(area, kept, level) else _patches(area.difference(kept), kept, level)
+    return () if _same(area, kept, level) else _patches(area.difference(grown(kept, APART)), kept, level)
 
 
 @lru_cache(maxsize=16)

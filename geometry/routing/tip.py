@@ -27,7 +27,7 @@ def template_below(follower: Follower, job: Job) -> Pass | Refusal:
                           "wanted: take a thicker template or a bit with a higher bearing.")
     step = step_of(bit, job)
     if step < job.thickness - TOUCH:
-        most = "its cutting edges are" if bit.cutting_length < job.thickness else "the deepest pass that suits it is"
+        most = "its cutting edges are" if step == bit.cutting_length else "the deepest pass that suits it is"
         return Refusal(4, f"With the bearing on its tip it has to cut the whole {mm(job.thickness)} at once, and {most} "
                           f"{mm(step)}.")
     refused = _reaching(follower, job, job.thickness + height)

@@ -8,8 +8,8 @@ from geometry.vectors import Vec2
 
 
 def mm(length: float) -> str:
-    """A length with its unit, to 0.1 mm."""
-    return format_length(length, decimals=1, mark=True)
+    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35)."""
+    return format_length(length, decimals=2 if abs(length - round(length, 3)) < 1e-9 else 1, mark=True)
 
 
 def bare(length: float) -> str:

@@ -14,7 +14,8 @@ from msgspec.structs import replace as changed
 from geometry.layout import GuideBush, Headstock, RouterBit
 from geometry.routing.alone import Alone, Judge, alone
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
-from geometry.routing.words import bare, mm, times
+from geometry.routing.reached import Reached
+from geometry.routing.words import mm, times
 
 CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
 """Common cutter diameters, mm (common practice, no source)."""
@@ -35,7 +36,8 @@ def would(job: Job, layout: Headstock, judge: Judge) -> tuple[str, ...]:
     """
     tools = [(bit, bush) for bit in layout.rack.bits
              for bush in ((None, *layout.rack.bushes) if bit.bearing == "none" else (None,))]
-    found = [_least(tools, job, judge, ways) for ways in (_bit_changes, _template_changes, _width_changes)]
+    found = [_least(tools, job, judge, _bit_changes), _least(tools, job, judge, _template_changes),
+             _least(tools, job, lambda cutter, offset: Reached(True, (), ()), _width_changes)]
     words = [change.words for change in found if change is not None]
     if found[0] is None:
         new = _new_bit(job, judge)
@@ -74,8 +76,13 @@ def _half_down(value: float) -> float:
     return math.floor(2 * value + 1e-9) / 2
 
 
+def _one(thing: str) -> str:
+    """`A 12 mm bit`, `An 8 mm bit`."""
+    return f"{'An' if thing.startswith(('8', '11 ', '11.', '18 ', '18.')) else 'A'} {thing}"
+
+
 def _with(bush: GuideBush | None) -> str:
-    return "" if bush is None else f" with {bush.id}"
+    return "" if bush is None else f" in {bush.id}"
 
 
 def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
@@ -84,30 +91,29 @@ def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[t
     depths = {job.depth, half} if job.through else {job.depth}
     guided = _half_down(step_of(changed(bit, cutting_length=1000.0), job) + job.template - job.contact)
     for length in sorted({_half_up(d) for d in depths} | ({guided} if 0 < guided < bit.cutting_length else set())):
-        yield _changed(bit, bush, job, "cutting_length", length, f"a cutting length of {mm(length)}")
+        yield _changed(bit, bush, job, "cutting_length", length, f"with a cutting length of {mm(length)}")
     under = bearing_height(bit) if bit.bearing == "tip" else job.template
     for depth in sorted(depths):
         out = _half_up(depth + under)
-        yield _changed(bit, bush, job, "stick_out", out, f"{mm(out)} below the router's base")
+        yield _changed(bit, bush, job, "stick_out", out, f"standing {mm(out)} below the router's base")
     if bit.shank > bit.cutter and bit.bearing != "shank" and bush is not None:
-        yield _changed(bit, bush, job, "shank", bit.cutter, f"a shank of {mm(bit.cutter)}")
+        yield _changed(bit, bush, job, "shank", bit.cutter, f"with a shank of {mm(bit.cutter)}")
     if bit.bearing != "none" and bearing_height(bit) < job.contact:
-        yield _changed(bit, bush, job, "bearing_height", job.contact, f"a bearing {mm(job.contact)} high")
+        yield _changed(bit, bush, job, "bearing_height", job.contact, f"with a bearing {mm(job.contact)} high")
     room = job.width if job.width is None or bit.bearing != "tip" or not job.entry else min(job.width, job.entry)
     if room is not None and bit.cutter > room and _half_down(room) > 0:
         slim = next((c for c in CUTTERS if c <= room + 1e-6), _half_down(room))
         size = {} if bit.bearing_diameter is None else {"bearing_diameter": bit.bearing_diameter - bit.cutter + slim}
         if all(value > 0 for value in size.values()):
             thin = changed(bit, cutter=slim, shank=min(bit.shank, slim) if bit.bearing == "shank" else bit.shank, **size)
-            name = kind(thin)[len(mm(slim)):]
             yield (_Change((bit.cutter - slim) / bit.cutter,
-                           f"A {mm(slim)}{name} like {bit.id}{_with(bush)} would, {{done}}."), thin, job)
+                           f"{_one(kind(thin))} like {bit.id}{_with(bush)} would, {{done}}."), thin, job)
 
 
 def _changed(bit: RouterBit, bush: GuideBush | None, job: Job, field: str, value: float,
              has: str) -> tuple[_Change, RouterBit, Job]:
     now = bearing_height(bit) if field == "bearing_height" else getattr(bit, field)
-    return (_Change(abs(value - now) / now, f"A {kind(bit)}{_with(bush)} with {has} would, {{done}}."),
+    return (_Change(abs(value - now) / now, f"{_one(kind(bit))} {has}{_with(bush)} would, {{done}}."),
             changed(bit, **{field: value}), job)
 
 
@@ -139,12 +145,12 @@ def _new_bit(job: Job, judge: Judge) -> str | None:
     if job.width is None:
         sizes = [12.0, *sizes]
     for cutter in sizes:
-        for shank in (min(8.0, cutter), min(6.0, cutter)):
+        for shank in job.router.collets or (min(8.0, cutter), min(6.0, cutter)):
             for length in (_half_up(job.depth), *(x / 2 for x in range(int(2 * job.depth), 3, -1))):
                 bit = RouterBit(id="new", cutter=cutter, cutting_length=length, shank=shank,
                                 stick_out=_half_up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
                 done = alone(bit, None, job, judge)
                 if isinstance(done, Alone):
-                    return (f"A {bare(cutter)} mm shank-bearing bit with a cutting length of {mm(length)}, standing "
+                    return (f"{_one(kind(bit))} with a cutting length of {mm(length)}, standing "
                             f"{mm(bit.stick_out)} below the router's base, would, {_in(done)}.")
     return None
