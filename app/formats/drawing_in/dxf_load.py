@@ -33,8 +33,10 @@ def load(data: bytes, binary: bool) -> Loaded:
     if binary:
         try:
             document = Drawing.load(binary_tags_loader(data, errors="surrogateescape"))
+        except MemoryError:
+            raise
         except Exception as error:  # any damage shows as some exception deep in the library
-            raise _unreadable(error) from error
+            raise _unreadable() from error
         return Loaded(document, binary_header_number(data, b"$INSUNITS"), binary_header_number(data, b"$MEASUREMENT"))
     text = mended(as_text(data))
     warnings = []
@@ -43,6 +45,8 @@ def load(data: bytes, binary: bool) -> Loaded:
     document = None
     try:
         document = Drawing.read(io.StringIO(text))
+    except MemoryError:
+        raise
     except Exception:  # the stricter and faster reader gave up: the mending one gets its turn
         document = None
     if document is None or not len(document.modelspace()):
@@ -54,10 +58,12 @@ def _recovered(text: str, strict: Drawing | None, warnings: list[str]) -> Drawin
     """What the mending reader makes of it; the strict reader's empty document when that gets no further."""
     try:
         document, auditor = recover.read(io.BytesIO(text.encode("utf-8", "surrogateescape")))
+    except MemoryError:
+        raise
     except Exception as error:  # as above
         if strict is not None:
             return strict
-        raise _unreadable(error) from error
+        raise _unreadable() from error
     if strict is not None and not len(document.modelspace()):
         return strict
     repairs = len(auditor.fixes) + len(auditor.errors)
@@ -66,7 +72,5 @@ def _recovered(text: str, strict: Drawing | None, warnings: list[str]) -> Drawin
     return document
 
 
-def _unreadable(error: Exception) -> FormatError:
-    if isinstance(error, MemoryError):
-        raise error
+def _unreadable() -> FormatError:
     return FormatError("The DXF file is damaged and cannot be read: open it in the program that drew it and save it again as DXF.")

@@ -13,11 +13,14 @@ from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
 from geometry.tolerance import JOIN
 
-SECONDS = 10.0
-"""Longest time for one file."""
+SECONDS = 8.0
+"""Longest time for one file: the maker hears within ten seconds, start and end of the process included."""
 
 MEMORY_MB = 1024
 """Most memory for one file."""
+
+_OUT_OF_MEMORY = (-6, -9, -11, 127, 134, 137, 139)
+"""How a process ends when a library in it meets the memory limit: aborted, killed, or given up by the C library."""
 
 _MOST_ANSWER = 256 * 1024 * 1024
 """Bytes of an answer; far above any drawing that passes the reader's limits."""
@@ -93,7 +96,7 @@ class ImportJob:
         except FormatError:
             raise
         except ValueError as error:
-            if b"MemoryError" in self._answer or code in (-6, -9, -11, 137):
+            if code in _OUT_OF_MEMORY:
                 raise FormatError(too_large(self.memory_mb)) from error
             raise FormatError("The drawing could not be read: the reader stopped without an answer; "
                               "save the drawing again in the program that drew it.") from error

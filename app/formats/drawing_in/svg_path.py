@@ -9,13 +9,14 @@ from dataclasses import dataclass, field
 from fontTools.svgLib.path import parse_path
 
 from app.formats.drawing_in.ellipse import EllipticArc, elliptic_arc
+from app.formats.errors import FormatError
 from geometry.curves import Cubic, Line, Segment
 from geometry.vectors import Vec2
 
 Piece = Segment | EllipticArc
 
 MOST_PATH_TEXT = 2_000_000
-"""Characters of one path; more would take minutes."""
+"""Characters of one path; more would take too long to read."""
 
 
 @dataclass
@@ -79,8 +80,11 @@ def raised(p: Vec2, c: Vec2, q: Vec2) -> Cubic:
 def subpaths(data: str) -> tuple[list[Subpath], bool]:
     """The subpaths of path data, and whether all of it was understood.
 
-    As the standard asks, everything before the first error is drawn.
+    As the standard asks, everything before the first error is drawn. Raises
+    FormatError beyond MOST_PATH_TEXT.
     """
+    if len(data) > MOST_PATH_TEXT:
+        raise FormatError(f"A path of the SVG file has more than {MOST_PATH_TEXT} characters: simplify it in the program that drew it.")
     text, whole = _tidied(data)
     try:
         return _drawn(text), whole
@@ -125,5 +129,4 @@ def _tidied(data: str) -> tuple[str, bool]:
     pieces = re.split(r"([Aa][^MmZzLlHhVvCcSsQqTt]*)", text)
     for i in range(0, len(pieces), 2):  # leading zeros, except among the flags of arcs, which may be run together
         pieces[i] = re.sub(r"(?<![\d.])0+(?=\d)", "", pieces[i])
-    text = "".join(pieces)
-    return (text, whole) if len(text) <= MOST_PATH_TEXT else (text[:MOST_PATH_TEXT], False)
+    return "".join(pieces), whole

@@ -64,6 +64,8 @@ def parse(data: bytes) -> Tree:
         builder = _Builder(encoding, namespaces)
         try:
             builder.parser.Parse(content, True)
+        except FormatError:
+            raise
         except (expat.ExpatError, LookupError, ValueError) as error:
             errors.append(error)
             if isinstance(error, expat.ExpatError) and error.code not in _WORTH_ANOTHER_TRY:

@@ -1,0 +1,151 @@
+"""Files that are broken or built to hurt: one clear sentence, within 10 seconds and 1 GiB, from the worker process."""
+
+import gzip
+import io
+import random
+import time
+import zlib
+
+import ezdxf
+import pytest
+
+from app.formats.drawing_in import read_drawing_safely
+from app.formats.errors import FormatError
+from tests.app.formats.drawing_in import dxf_text as dxf
+from tests.app.formats.drawing_in.reading import areas, read
+
+SVG = '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="100mm" height="100mm" viewBox="0 0 100 100">'
+
+
+def refusal(content: str | bytes, suffix: str = ".dxf") -> str:
+    """The sentence with which a file is refused, in this process."""
+    with pytest.raises(FormatError) as caught:
+        read(content, suffix)
+    return sentence(caught.value)
+
+
+def sentence(error: FormatError) -> str:
+    text = str(error)
+    assert text.endswith(".") and text[0].isupper() and "\n" not in text and len(text) < 400
+    assert not any(word in text for word in ("Traceback", "Error", "ezdxf", "expat", "object at", "None"))
+    return text
+
+
+@pytest.mark.parametrize("content,why", [
+    (b"", "empty"), (b"\n \n", "empty"), (bytes(5000), "empty"), (b"AC1032\x00\x00\x00\x00\x00" + bytes(range(256)) * 9, "DWG"),
+    (gzip.compress(b"0\nSECTION\n" * 99), "gzip"), (b"PK\x03\x04" + bytes(range(256)), "zip"), (b"\x89PNG\r\n\x1a\n" + bytes(range(256)), "picture"),
+    (b"\xff\xd8\xff\xe0" + bytes(range(256)), "picture"), (b"%PDF-1.7\n%\xe2\xe3\n1 0 obj\n", "PDF"), (b"%!PS-Adobe-3.0\n", "PostScript"),
+    (zlib.compress(b"x" * 99), "binary|neither"), (b"BZh91AY&SY" + bytes(range(256)), "bzip2"), (random.Random(1).randbytes(9000), "binary data"),
+    (b"just some words\nover two lines\n", "neither"), (b"{\"a\": 1}", "neither"), (b"0\n0\n0\n", "neither")])
+def test_what_is_no_drawing_is_named(content, why):
+    text = refusal(content)
+    assert any(w in text for w in why.split("|"))
+
+
+def test_a_damaged_binary_drawing_is_refused():
+    stream = io.BytesIO()
+    ezdxf.new("R2000").write(stream, fmt="bin")
+    signature = stream.getvalue()[:22]
+    assert "damaged" in refusal(signature + random.Random(2).randbytes(4000))
+    assert "damaged" in refusal(stream.getvalue()[:3000])
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_random_damage_ends_in_a_drawing_or_one_sentence(seed):
+    chance = random.Random(seed)
+    text = bytearray(dxf.drawing(dxf.polyline([(0, 0, 0), (90, 0, 0.4), (90, 70, 0)]) + dxf.insert("B", turn=20) + dxf.ellipse((0, 0), (40, 0), 0.5),
+                                 blocks=dxf.block("B", dxf.circle((0, 0), 30))).encode())
+    for _ in range(25):
+        text[chance.randrange(len(text))] = chance.randrange(32, 127)
+    try:
+        read(bytes(text), unit="mm")
+    except FormatError as error:
+        sentence(error)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_random_damage_to_an_svg_ends_in_a_drawing_or_one_sentence(seed):
+    chance = random.Random(seed)
+    text = bytearray((SVG + '<g transform="rotate(30)"><path d="M0 0C5 5 9 9 30 0A5 5 0 0 1 9 70Z"/><use href="#a"/><rect id="a" width="50%" height="9mm"'
+                      ' style="fill:red"/></g><style>.a{fill:none}</style></svg>').encode())
+    for _ in range(5):
+        text[chance.randrange(200, len(text))] = chance.randrange(32, 127)
+    try:
+        read(bytes(text), ".svg", unit="mm")
+    except FormatError as error:
+        sentence(error)
+
+
+def test_blocks_in_a_circle_are_refused():
+    blocks = dxf.block("A", dxf.insert("B")) + dxf.block("B", dxf.line((0, 0), (1, 1)) + dxf.insert("a"))
+    assert "contains itself" in refusal(dxf.drawing(dxf.insert("A"), blocks=blocks))
+
+
+def test_blocks_too_deep_are_refused():
+    blocks = dxf.block("N0", dxf.line((0, 0), (9, 9))) + "".join(dxf.block(f"N{i}", dxf.insert(f"N{i - 1}")) for i in range(1, 300))
+    assert "deep" in refusal(dxf.drawing(dxf.insert("N299"), blocks=blocks))
+    in_order = "".join(dxf.insert(f"N{i}") for i in range(300))
+    assert "deep" in refusal(dxf.drawing(in_order, blocks=blocks))
+
+
+def test_an_svg_that_clones_itself_is_refused():
+    assert "inside that same shape" in refusal(SVG + '<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g></svg>', ".svg")
+    assert "inside that same shape" in refusal(SVG + '<use id="a" href="#a"/></svg>', ".svg")
+
+
+def test_groups_too_deep_are_refused():
+    assert "deep" in refusal(SVG + "<g>" * 20000 + "</g>" * 20000 + "</svg>", ".svg")
+
+
+def test_entities_in_entities_are_refused_and_the_harmless_ones_work():
+    bomb = "".join(f'<!ENTITY l{i} "{f"&l{i - 1};" * 10}">' for i in range(1, 12))
+    assert "entities" in refusal(f'<!DOCTYPE svg [<!ENTITY l0 "lol">{bomb}]>{SVG}<title>&l11;</title></svg>', ".svg")
+    quadratic = f'<!DOCTYPE svg [<!ENTITY a "{"x" * 50000}">]>{SVG}<path id="{"&a;" * 20000}"/></svg>'
+    assert "entities" in refusal(quadratic, ".svg")
+
+
+def test_files_elsewhere_are_never_opened(tmp_path):
+    secret = tmp_path / "secret.txt"
+    secret.write_text("M0 0H90V90Z")
+    text = (f'<!DOCTYPE svg [<!ENTITY x SYSTEM "{secret.as_uri()}">]>{SVG}<path d="&x;"/><use href="{secret.as_uri()}#a"/>'
+            '<rect width="90" height="80"/></svg>')
+    try:
+        assert areas(read(text, ".svg")) == pytest.approx([7200])
+    except FormatError as error:
+        sentence(error)
+
+
+def use_bomb() -> str:
+    rows = "".join(f'<g id="u{i}">{f"<use href=&quot;#u{i - 1}&quot;/>" * 10}</g>'.replace("&quot;", '"') for i in range(1, 13))
+    return SVG + f'<defs><rect id="u0" width="9" height="9"/>{rows}</defs><use href="#u12"/></svg>'
+
+
+BOMBS = {
+    "ten million shapes by blocks": (".dxf", lambda: dxf.drawing(dxf.insert("B7"), blocks=dxf.block("B0", dxf.line((0, 0), (9, 9))) + "".join(
+        dxf.block(f"B{i}", dxf.insert(f"B{i - 1}") * 10) for i in range(1, 8)))),
+    "nine hundred million shapes by an array": (".dxf", lambda: dxf.drawing(
+        dxf.insert("B", array=(30000, 30000, 1, 1)), blocks=dxf.block("B", dxf.circle((0, 0), 3)))),
+    "a trillion shapes by clones": (".svg", use_bomb),
+    "a path of three million points": (".svg", lambda: SVG + '<path d="M0 0' + "L1 2 3 4" * 750_000 + 'Z"/></svg>'),
+    "two hundred thousand elements": (".svg", lambda: SVG + '<rect width="9" height="9"/>' * 200_000 + "</svg>"),
+    "a tangle of crossing lines": (".dxf", lambda: dxf.drawing("".join(
+        dxf.line((chance.uniform(0, 200), chance.uniform(0, 200)), (chance.uniform(0, 200), chance.uniform(0, 200))) for _ in range(6000)))
+        if (chance := random.Random(5)) else ""),
+    "a polyline of two hundred thousand corners": (".dxf", lambda: dxf.drawing(dxf.polyline(
+        [(i % 200, i // 200 * 0.1, 0) for i in range(200_000)]))),
+    "a file beyond the size limit": (".svg", lambda: SVG + "<!--" + "x" * 60_000_000 + "--></svg>"),
+}
+
+
+@pytest.mark.parametrize("name", BOMBS)
+def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
+    """Three seconds here instead of the usual eight, so that the suite stays quick."""
+    suffix, content = BOMBS[name]
+    path = tmp_path / f"bomb{suffix}"
+    path.write_text(content())
+    started = time.monotonic()
+    try:
+        read_drawing_safely(path, "mm", seconds=3)
+    except FormatError as error:
+        sentence(error)
+    assert time.monotonic() - started < 4.5

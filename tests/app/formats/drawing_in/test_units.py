@@ -1,0 +1,112 @@
+"""Units: the table of the published DXF reference, guesses from the size, and the question to the maker."""
+
+import pytest
+
+from app.formats.drawing_in.command import outline_report, require_outline
+from app.formats.drawing_in.units import INSUNITS, MM, guessed, refuse_doubtful_unit, unit_named, unit_question
+from app.formats.errors import FormatError
+from tests.app.formats.drawing_in import dxf_text as dxf
+from tests.app.formats.drawing_in.reading import read
+
+# Published DXF reference, header variable $INSUNITS, and the definitions of the units; from memory, the first ten read
+# in the project's table of published values.
+TABLE = {1: 25.4, 2: 304.8, 3: 1609344, 4: 1, 5: 10, 6: 1000, 7: 1e6, 8: 25.4e-6, 9: 0.0254, 10: 914.4, 11: 1e-7, 12: 1e-6, 13: 1e-3,
+         14: 100, 15: 1e4, 16: 1e5, 17: 1e12, 18: 149597870700e3, 19: 9460730472580800e3, 20: 3.0856775814913673e19,
+         21: 304.8006096012192, 22: 25.400050800101603, 23: 914.4018288036576, 24: 1609347.2186944373}
+
+
+def test_every_code_of_the_reference_has_its_size():
+    assert {code: MM[name] for code, name in INSUNITS.items()} == pytest.approx(TABLE, rel=1e-12)
+
+
+@pytest.mark.parametrize("code", [1, 2, 4, 5, 6, 10, 14, 21])
+def test_the_unit_of_the_file_is_applied(code):
+    size = 190 / TABLE[code]
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (size / 2, 0, 0), (size / 2, size, 0), (0, size, 0)]), units=code))
+    assert (found.unit, found.unit_source, found.unit_certain) == (INSUNITS[code], "file", True)
+    assert found.loops[0].path.area == pytest.approx(190 * 95)
+    assert found.size_mm == pytest.approx((95, 190))
+
+
+@pytest.mark.parametrize("longest,unit", [(60, "mm"), (190, "mm"), (350, "mm"), (7.5, "inch"), (8, "inch"), (13, "cm"), (19, "cm"), (35, "cm"), (0.19, "m"),
+                                          (0.6, "foot"), (2000, "mm"), (1e-9, "mm"), (45, "mm")])
+def test_guesses_make_a_headstock_when_any_unit_does(longest, unit):
+    assert guessed(longest, None).name == unit
+
+
+def test_the_files_own_hint_settles_a_draw():
+    assert (guessed(9, True).name, guessed(9, False).name) == ("cm", "inch")
+
+
+@pytest.mark.parametrize("units", [None, 0, 99, -1])
+def test_without_a_usable_unit_the_size_decides_and_that_is_said(units):
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (3.5, 0, 0), (3.5, 7.5, 0), (0, 7.5, 0)]), units=units))
+    assert (found.unit, found.unit_source, found.unit_certain) == ("inch", "guess", False)
+    assert "inch was guessed from its size, 88.9 x 190.5 mm (3.50 x 7.50 inch)" in found.warnings[0]
+    refuse_doubtful_unit(found)
+
+
+def test_the_outline_is_measured_and_not_what_lies_around_it():
+    far_note = dxf.line((200, 200), (203, 201))
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (3.5, 0, 0), (3.5, 7.5, 0), (0, 7.5, 0)]) + far_note, units=0))
+    assert found.unit == "inch"
+
+
+def test_a_headstock_of_107_metres_is_refused_with_what_each_unit_would_make_of_it():
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)]), units=6))
+    assert (found.unit, found.unit_source, found.unit_certain) == ("m", "file", False)
+    with pytest.raises(FormatError) as caught:
+        refuse_doubtful_unit(found)
+    text = str(caught.value)
+    assert "its unit is m, which makes it 60000 x 107000 mm" in text
+    assert "--unit mm makes it 60.0 x 107.0 mm" in text and "--unit inch makes it 1524 x 2718 mm" in text and "--unit cm" in text
+
+
+def test_the_window_can_ask_the_same():
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)]), units=6))
+    question = unit_question(found)
+    assert [(name, pytest.approx((w, h))) for name, w, h in question.choices] == [
+        ("mm", (60, 107)), ("cm", (600, 1070)), ("inch", (1524, 2717.8))]
+    assert unit_question(read(dxf.drawing(dxf.circle((0, 0), 50)))) is None
+
+
+def test_a_unit_given_is_obeyed_whatever_comes_of_it():
+    text = dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)]), units=6)
+    for unit, factor in (("mm", 1), ("cm", 10), ("inch", 25.4), ("m", 1000)):
+        found = read(text, unit=unit)
+        assert found.loops[0].path.area == pytest.approx(60 * 107 * factor**2)
+        assert (found.unit, found.unit_source, found.unit_certain) == (unit, "option", True)
+        refuse_doubtful_unit(found)
+
+
+def test_a_guess_that_makes_no_headstock_is_refused():
+    found = read(dxf.drawing(dxf.circle((0, 0), 20000), units=0))
+    with pytest.raises(FormatError, match="does not say its unit; as mm it would be 40000 x 40000 mm"):
+        refuse_doubtful_unit(found)
+
+
+def test_an_unknown_unit_is_refused():
+    with pytest.raises(FormatError, match="unit 'furlong' is not known: give mm, cm or inch"):
+        unit_named("furlong")
+    assert unit_named("in") == 25.4
+
+
+@pytest.mark.parametrize("join", [0, -1, 6, float("nan")])
+def test_a_senseless_gap_is_refused(join):
+    with pytest.raises(FormatError, match="gap to close"):
+        read(dxf.drawing(dxf.circle((0, 0), 50)), join=join)
+
+
+def test_the_report_names_unit_loops_and_warnings():
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)], layer="HEAD") + dxf.circle((30, 50), 4)))
+    report = outline_report(found)
+    assert (report["unit"], report["unit_source"], report["warnings"]) == ("mm", "file", [])
+    assert report["loops"][0] == {"role": "outline", "area_mm2": 6420.0, "perimeter_mm": 334.0, "bbox_mm": [0.0, 0.0, 60.0, 107.0], "layer": "HEAD"}
+    assert report["loops"][1]["role"] == "hole"
+    require_outline(found)
+
+
+def test_an_open_drawing_is_refused_with_the_gap():
+    found = read(dxf.drawing(dxf.lines([(0, 0), (60, 0), (60, 107), (0, 107), (0, 0.7)], closed=False)))
+    with pytest.raises(FormatError, match=r"no closed outline: loose ends are 0.700 mm apart at \(0.00, 0.35\) mm; join them"):
+        require_outline(found)
