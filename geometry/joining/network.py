@@ -46,9 +46,11 @@ def enclosed(segments: Sequence[Segment], reach: float, without: Sequence[Polygo
     A loose end stops at a segment at most `reach` mm away. Areas inside the
     polygons `without` count as enclosed already and are left out.
     """
-    rough = _without_slivers(_chords(segments, reach, without), reach)
+    pool = [s for _, s in without_duplicates(segments, SAME)]
+    met, bridges = _stops(pool, reach)
+    rough = _without_slivers(_chords([*pool, *bridges], reach, without), reach)
     try:
-        found = _exact(segments, reach, without)
+        found = _exact([*pool, *bridges], [*met, *(set() for _ in bridges)], without)
     except (TooTangled, shapely.errors.GEOSException):
         return rough
     if found is None:
@@ -70,12 +72,8 @@ def _without_slivers(found: Enclosed, reach: float) -> Enclosed:
     return Enclosed(rings, found.exact, found.inner_faces)
 
 
-def _exact(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]) -> Enclosed | None:
-    """None when the pieces do not tile the plane cleanly."""
-    pool = [s for _, s in without_duplicates(segments, SAME)]
-    met, bridges = _stops(pool, reach)
-    pool += bridges
-    met += [set() for _ in bridges]
+def _exact(pool: Sequence[Segment], met: Sequence[set[float]], without: Sequence[Polygon]) -> Enclosed | None:
+    """By the segments cut where they cross and at the parameters `met`; None when the pieces do not tile the plane cleanly."""
     pieces = []
     for segment, ends, crossed in zip(pool, met, crossings(pool), strict=True):
         marks = [0.0, *inner(segment, ends | crossed, SAME), 1.0]

@@ -1,0 +1,97 @@
+"""An outline laid into the headstock's frame."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
+from geometry.errors import GeometryError
+from geometry.joining import place
+
+NUT = 44.0
+
+
+def head(nut: float = NUT) -> Path:
+    """A symmetric head already in its frame: nut edge on y = 0, 180 long, round tip."""
+    right = [(nut / 2, 0.0), (30.0, 25.0), (40.0, 150.0)]
+    left = [(-x, y) for x, y in reversed(right)]
+    corners = [*right, *left]
+    sides = [Line(p, q) for p, q in zip(corners, corners[1:], strict=False)]
+    sides[2] = Arc.through(right[2], (0.0, 180.0), left[0])
+    return Path((*sides, Line(left[-1], right[0])), closed=True)
+
+
+def one_sided_head() -> Path:
+    """All tuners on one edge: no symmetry to lean on."""
+    return Path((Line((-21, 0), (21, 0)), Line((21, 0), (24, 150)), Cubic((24, 150), (24, 190), (-20, 200), (-45, 185)), Line((-45, 185), (-50, 30)),
+                 Line((-50, 30), (-21, 0))), closed=True)
+
+
+@given(st.floats(-math.pi, math.pi), st.floats(-500, 500), st.floats(-500, 500), st.booleans())
+def test_a_head_from_anywhere_comes_back_to_its_frame(angle, x, y, backwards):
+    drawn = head().mapped(shift(x, y).after(turn(angle)))
+    placing = place(drawn.reversed() if backwards else drawn)
+    found = drawn.mapped(placing.matrix)
+    assert found.box == pytest.approx(head().box, abs=0.03)
+    assert placing.nut_width == pytest.approx(NUT)
+    assert placing.matrix.similarity() == pytest.approx(1.0) and placing.matrix.determinant > 0
+
+
+def test_quarter_turns_are_exact():
+    for k in range(4):
+        drawn = head().mapped(turn(k * math.pi / 2 + 1e-6))
+        m = place(drawn).matrix
+        assert {abs(round(m.a, 12)), abs(round(m.b, 12))} == {0.0, 1.0}
+
+
+def test_a_one_sided_head_finds_its_nut():
+    drawn = one_sided_head().mapped(turn(-math.pi / 2))
+    placing = place(drawn)
+    assert placing.nut_width == pytest.approx(42)
+    assert drawn.mapped(placing.matrix).box == pytest.approx(one_sided_head().box, abs=0.03)
+    assert "42.0 mm at one end was taken for the nut line" in placing.sentence and "turned by 90.0 degrees" in placing.sentence
+
+
+def test_mirroring_swaps_bass_and_treble():
+    plain, mirrored = place(one_sided_head()), place(one_sided_head(), mirrored=True)
+    x0, y0, x1, y1 = one_sided_head().mapped(plain.matrix).box
+    assert one_sided_head().mapped(mirrored.matrix).box == pytest.approx((-x1, y0, -x0, y1), abs=1e-9)
+    assert mirrored.matrix.determinant < 0 and "mirrored" in mirrored.sentence
+
+
+def test_the_maker_can_choose_another_end():
+    x0, y0, x1, y1 = head().mapped(place(head(), turn_quarter=2).matrix).box
+    assert y0 == pytest.approx(0) and y1 == pytest.approx(180) and x0 == pytest.approx(-x1)
+    for k in range(4):
+        assert place(head(), turn_quarter=k + 4) == place(head(), turn_quarter=k)
+
+
+def test_a_nut_edge_in_pieces_counts_as_one():
+    whole = head()
+    nut = whole.segments[-1]
+    pieces = [Line((-22 + 44 * i / 7, 0.0), (-22 + 44 * (i + 1) / 7, 0.0)) for i in range(7)]
+    assert nut.start == (-22.0, 0.0)
+    # The path starts in the middle of the nut edge.
+    path = Path((*pieces[4:], *whole.segments[:-1], *pieces[:4]), closed=True)
+    assert place(path).nut_width == pytest.approx(NUT)
+
+
+def test_a_nut_edge_that_bows_a_little_counts():
+    whole = head()
+    bowed = Cubic((-22.0, 0.0), (-8.0, -0.15), (8.0, -0.15), (22.0, 0.0))
+    placing = place(Path((*whole.segments[:-1], bowed), closed=True))
+    assert placing.nut_width == pytest.approx(NUT)
+
+
+def test_without_a_straight_edge_the_lowest_point_is_taken_and_said():
+    placing = place(circle((30, 40), 50))
+    assert placing.nut_width is None
+    assert circle((30, 40), 50).mapped(placing.matrix).box == pytest.approx((-50, 0, 50, 100))
+    assert placing.sentence.startswith("No straight edge")
+
+
+def test_an_open_path_is_refused():
+    with pytest.raises(GeometryError, match="close the outline"):
+        place(Path((Line((0, 0), (1, 0)),)))
