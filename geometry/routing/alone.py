@@ -66,15 +66,15 @@ def enters(follower: Follower, job: Job) -> Refusal | None:
 
 
 def fits(follower: Follower, job: Job, judge: Judge) -> Reached | Refusal:
-    """The exact look in plan."""
+    """The exact look in plan, for what gets down deep enough."""
     reached = judge(follower.bit.cutter, follower.offset)
     if not reached.whole:
-        return Refusal(1, f"Its {mm(follower.bit.cutter)} cutter does not get everywhere in {job.of}.")
+        return Refusal(5, f"Its {mm(follower.bit.cutter)} cutter does not get everywhere in {job.of}.")
     if reached.left_depth > follower.bit.cutter:
-        return Refusal(1, f"It leaves {mm(reached.left_depth)} of wood standing at {place(reached.left[0].at)}, more than its "
+        return Refusal(5, f"It leaves {mm(reached.left_depth)} of wood standing at {place(reached.left[0].at)}, more than its "
                           "own diameter: a slimmer cutter would get farther in.")
     if reached.lost_depth > MOST_LOST:
-        return Refusal(2, f"The template for it rounds the corner of wood at {place(reached.lost[0].at)} by "
+        return Refusal(5, f"The template for it rounds the corner of wood at {place(reached.lost[0].at)} by "
                           f"{mm(reached.lost_depth)}: a follower nearer to the size of the cutter would not.")
     return reached
 

@@ -167,7 +167,8 @@ def _cusp(half: float, radius: float, spacing: float) -> float:
 
 def _straight(shape: StraightSlot, radius: float, most: float) -> tuple[tuple[Vec2, ...], float]:
     """Evenly spaced holes, the first and the last CLEAR mm from the round ends."""
-    along = v.unit(v.sub(shape.tip_end, shape.nut_end))
+    apart = v.sub(shape.tip_end, shape.nut_end)
+    along = v.unit(apart) if v.norm(apart) > TOUCH else (0.0, 1.0)
     over = shape.width / 2 - radius - CLEAR
     start = v.along(shape.nut_end, along, -over)
     length = v.distance(shape.nut_end, shape.tip_end) + 2 * over

@@ -1,0 +1,97 @@
+"""The maker's rack on disk."""
+
+import json
+
+import pytest
+from msgspec.structs import replace
+
+from app.formats.errors import FormatError
+from app.formats.rack import decode_rack, encode_rack, load_rack, rack_path, save_rack, starting_rack
+from geometry.layout import Rack, Router
+from geometry.layout.generic import RACK, RACK_INCH
+
+
+def test_it_begins_with_an_invented_rack_and_writes_nothing():
+    assert not rack_path().exists()
+    assert load_rack() == RACK and load_rack(unit="inch") == RACK_INCH
+    assert not rack_path().exists()
+
+
+def test_it_is_kept_in_the_settings_folder():
+    mine = replace(RACK, router=Router(base=120.0))
+    try:
+        save_rack(mine)
+        assert rack_path().name == "rack.json" and load_rack() == mine
+        assert [file.name for file in rack_path().parent.iterdir()] == ["rack.json"]
+    finally:
+        rack_path().unlink()
+
+
+@pytest.mark.parametrize("rack", [RACK, RACK_INCH, Rack()])
+def test_saving_and_reading_gives_the_same_rack_and_the_same_bytes(rack, tmp_path):
+    save_rack(rack, tmp_path / "new folder" / "rack.json")
+    assert load_rack(tmp_path / "new folder" / "rack.json") == rack
+    assert encode_rack(decode_rack(encode_rack(rack))) == encode_rack(rack)
+
+
+def test_inches_are_kept_exactly():
+    sizes = {b.id: b.cutter for b in starting_rack("inch").bits}
+    assert sizes["0.25 in straight"] == 6.35 and sizes["0.5 in shank bearing"] == 12.7
+
+
+def spoiled(**change):
+    data = json.loads(encode_rack(RACK))
+    data.update(change)
+    return json.dumps(data).encode()
+
+
+def rack_with(**change):
+    data = json.loads(encode_rack(RACK))
+    data["rack"].update(change)
+    return json.dumps(data).encode()
+
+
+BIT = {"id": "a", "cutter": 6, "cutting_length": 20, "shank": 6, "stick_out": 30}
+
+
+@pytest.mark.parametrize(("data", "words"), [
+    (b"", "holds no rack"),
+    (b"  \n", "holds no rack"),
+    (b"{", "cannot be used"),
+    (b"[1]", "cannot be used"),
+    (b"\xff\xfe\x00", "cannot be used"),
+    (b"[" * 100_000, "cannot be used"),
+    (b"{}", 'no "pegwright_rack" version'),
+    (spoiled(pegwright_rack=2), "version 2; this program reads version 1"),
+    (spoiled(colour="red"), "colour"),
+    (rack_with(bits=[BIT | {"cutter": 0}]), "$.rack.bits[0].cutter"),
+    (rack_with(bits=[BIT | {"cutter": "6"}]), "$.rack.bits[0].cutter"),
+    (rack_with(bits=[BIT | {"wings": 2}]), "$.rack.bits[0]"),
+    (rack_with(bits=[BIT, BIT]), "The id a is used more than once among the rack.bits"),
+    (b" " * 3_000_000 + b"{}", "far larger"),
+])
+def test_a_spoiled_file_is_one_sentence(data, words, tmp_path):
+    with pytest.raises(FormatError) as caught:
+        decode_rack(data, "rack.json")
+    text = str(caught.value)
+    assert words in text and text.startswith("rack.json") and text.endswith(".") and "\n" not in text
+
+
+def test_a_spoiled_rack_is_never_replaced_silently(tmp_path):
+    file = tmp_path / "rack.json"
+    file.write_bytes(b"{")
+    with pytest.raises(FormatError, match="cannot be used"):
+        load_rack(file)
+    assert file.read_bytes() == b"{"
+
+
+def test_places_that_cannot_be_used(tmp_path):
+    with pytest.raises(FormatError, match="cannot be read"):
+        load_rack(tmp_path)
+    (tmp_path / "file").write_text("")
+    with pytest.raises(FormatError, match="cannot be made"):
+        save_rack(RACK, tmp_path / "file" / "rack.json")
+    twice = replace(RACK, bits=(RACK.bits[0], RACK.bits[0]))
+    with pytest.raises(FormatError, match="more than once"):
+        save_rack(twice, tmp_path / "rack.json")
+    assert not (tmp_path / "rack.json").exists()

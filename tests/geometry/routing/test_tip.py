@@ -1,0 +1,63 @@
+"""Bearings on the tip: a template below, or the wall that another bit has cut."""
+
+import math
+
+import pytest
+
+from geometry.routing.follower import follower_of
+from geometry.routing.passes import Pass
+from geometry.routing.refusal import Refusal
+from geometry.routing.tip import finish, finishing_pass, template_below
+from tests.geometry.routing.specimens import bit, job
+
+OPEN = {"light": True, "entry": 14.0}
+
+
+def tip(**k):
+    return follower_of(bit(**({"cutter": 12, "cutting": 20, "out": 40, "bearing": "tip", "high": 5} | k)), None)
+
+
+def test_one_pass_with_the_template_below():
+    """Edges from -16 to +4, bearing 5 in a template of 6."""
+    found = template_below(tip(), job(**OPEN))
+    assert isinstance(found, Pass)
+    assert (found.side, found.begins, found.ends, found.rubs_on, found.contact) == ("face", 0, 16, "template below", 5)
+
+
+def test_beside_the_outline_there_is_always_room():
+    assert isinstance(template_below(tip(), job(light=True, entry=math.inf, width=None)), Pass)
+
+
+@pytest.mark.parametrize(("tool", "asked", "words"), [
+    ({}, {"depth": 9.0, **OPEN}, "off the floor of a blind slot"),
+    ({}, {"light": True, "entry": 0.0}, "no drill of the rack opens the waste"),
+    ({}, {"light": True, "entry": 11.0}, "12 mm does not go into a hole of 11 mm"),
+    ({"cutting": 15}, OPEN, "whole 16 mm at once, and its cutting edges are 15 mm"),
+    ({"cutter": 10}, OPEN, "the deepest pass that suits it is 15 mm"),
+    ({"out": 20}, OPEN, "needs 21 mm under the base, and it stands only 20 mm"),
+    ({"high": 2}, OPEN, "Only 2 mm of its bearing would rub"),
+])
+def test_what_it_cannot_do(tool, asked, words):
+    found = template_below(tip(**tool), job(**asked))
+    assert isinstance(found, Refusal) and words in found.reason
+
+
+def test_finishing_on_the_cut_wall():
+    """Wood 20, edges 14: 3 mm to rub and 1 mm past the seam ask for 4 mm cut, the edges for 20 + 1 - 14 = 7 mm."""
+    asked = job(depth=20, thickness=20, **OPEN)
+    assert finish(tip(cutting=14), asked) == (7, 20)
+    done = finishing_pass(tip(cutting=14), asked, 7)
+    assert (done.side, done.ends, done.rubs_on, done.contact) == ("back", 14, "wall already cut", 5)
+    assert finish(tip(cutting=40), asked)[0] == pytest.approx(4)
+    assert finishing_pass(tip(cutting=40), asked, 4).contact == pytest.approx(3)
+
+
+def test_finishing_ends_where_the_bit_ends():
+    """Standing 15 mm out with a bearing of 5, 10 mm of reach are left: 11 mm have to be cut from the face."""
+    assert finish(tip(out=15), job(depth=20, thickness=20, **OPEN)) == (11, 20)
+    assert isinstance(finish(tip(out=5.5), job(depth=20, thickness=20, **OPEN)), Refusal)
+
+
+def test_a_bearing_of_another_size_copies_nothing():
+    found = finish(tip(ring=11), job(depth=20, thickness=20, **OPEN))
+    assert isinstance(found, Refusal) and "differ in size" in found.reason
