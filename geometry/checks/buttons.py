@@ -59,9 +59,9 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
         way = (float(push[0]) * sign, float(push[1]) * sign)
         if v.norm(way) < 1e-6:
             way = v.sub(middle(mover), middle(other))
-        found = way_clear(mover, mover.button, other.button, np.array([[needed]]), way)
+        found = way_clear(mover, lambda there: there.button, other.button, np.array([[needed]]), way, needed - measured)
         if found is not None:
-            cure, move = found[0], (mover.id, found[1])
+            cure, move = found
             break
     return Snag("buttons", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured,
                 needed, text, cure, move=move)

@@ -6,10 +6,12 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.items import Item
+from geometry.checks.moves import shift
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
 from geometry.checks.words import listed, mm, name, up
 from geometry.layout.blank import Blank, Ear
+from geometry.solids.drilling import Drilling
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -42,18 +44,28 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
     for i in item.upright.tolist():
         drilling = item.drillings[i]
         cx, cy = drilling.start[:2]
-        beyond = max(low - cy, 0.0, cy - high)
-        measured = math.hypot(cx - x, beyond) - drilling.radius
+        measured = _gap(drilling, x, low, high)
         if not short(measured, 0.0):
             continue
-        away = 1.0 if cx >= x else -1.0
+        away = up(-measured) if cx >= x else -up(-measured)
+        cure = (f"Make {ear.id} {up(-measured):.1f} mm wider or narrower, or move {item.id} as much.", None)
+        if not item.held:
+            cure = shift(item, (away, 0.0), lambda there: not _touched(there, x, low, high)) or cure
         found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
                           measured, 0.0,
                           f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
-                          f"Move {item.id} {up(-measured):.1f} mm to the {'treble' if away > 0 else 'bass'} side, "
-                          f"or make {ear.id} wider or narrower by that.",
-                          move=None if item.held else (item.id, (away * up(-measured), 0.0))))
+                          cure[0], move=cure[1]))
     return tuple(found)
+
+
+def _touched(item: Item, x: float, low: float, high: float) -> bool:
+    return any(short(_gap(item.drillings[i], x, low, high), 0.0) for i in item.upright.tolist())
+
+
+def _gap(drilling: Drilling, x: float, low: float, high: float) -> float:
+    """From a drilling square to the face to a glue line at x between two levels, mm."""
+    cx, cy = drilling.start[:2]
+    return math.hypot(cx - x, max(low - cy, 0.0, cy - high)) - drilling.radius
 
 
 def _across(item: Item, ear: Ear, blank: Blank) -> bool:

@@ -14,7 +14,7 @@ import numpy as np
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import pair_kind
-from geometry.checks.moves import middle, way_clear
+from geometry.checks.moves import Cure, middle, way_clear
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade
 from geometry.checks.words import gap_text, name, sort_of
@@ -81,10 +81,16 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
             holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
             if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
                 worst[holes] = at
-        for at in worst.values():
+        cures: dict[int, Cure] = {}
+        for at in sorted(worst.values(), key=lambda at: (owner[at][0], -_missing(measured, wish, at))):
             row, i, k = owner[at]
-            out[row].append(_snag(*rows[row], i, k, float(measured.distance[at]), needed[at],
-                                  measured.on_a[at], measured.on_b[at]))
+            one, two, margins = rows[row]
+            if row not in cures:
+                # One move clears two features of each other: it is sought once, from where they miss most.
+                cures[row] = _cure(one, two, margins, measured.on_a[at] - measured.on_b[at],
+                                   _missing(measured, wish, at))
+            out[row].append(_snag(one, two, i, k, float(measured.distance[at]), needed[at],
+                                  measured.on_a[at], measured.on_b[at], cures[row]))
     return [tuple(found) for found in out]
 
 
@@ -105,18 +111,17 @@ def _meant(a: Drilling, b: Drilling) -> bool:
     return False
 
 
-def _snag(one: Item, two: Item, margins: Margins, i: int, k: int, measured: float, needed: float,
-          on_a: np.ndarray, on_b: np.ndarray) -> Snag:
+def _snag(one: Item, two: Item, i: int, k: int, measured: float, needed: float,
+          on_a: np.ndarray, on_b: np.ndarray, cure: Cure) -> Snag:
     a, b = one.drillings[i], two.drillings[k]
     where = tuple(float(c) for c in (on_a + on_b) / 2)
     between = (one.id,) if one is two else (one.id, two.id)
     text = gap_text(name(a), name(b), measured, needed)
-    cure, move = _cure(one, two, margins, i, k, on_a - on_b)
-    return Snag(pair_kind(sort_of(a), sort_of(b)), grade(measured), between, where, measured, needed, text, cure,
-                move=move)
+    return Snag(pair_kind(sort_of(a), sort_of(b)), grade(measured), between, where, measured, needed, text, cure[0],
+                move=cure[1])
 
 
-def _cure(one: Item, two: Item, margins: Margins, i: int, k: int, push: np.ndarray):
+def _cure(one: Item, two: Item, margins: Margins, push: np.ndarray, lacking: float) -> Cure:
     if one is two:
         return (f"Set these two farther apart in the pattern {one.pattern.id}, "
                 "or choose hardware with room between them."), None
@@ -128,10 +133,9 @@ def _cure(one: Item, two: Item, margins: Margins, i: int, k: int, push: np.ndarr
     for mover, other, needed, way in choices:
         if v.norm(way) < 1e-6:
             way = v.sub(middle(mover), middle(other))
-        found = way_clear(mover, mover.solids, other.solids, needed, way)
+        found = way_clear(mover, lambda there: there.solids, other.solids, needed, way, lacking)
         if found is not None:
-            return found[0], (mover.id, found[1])
+            return found
     if one.held and two.held:
         return f"Both {one.id} and {two.id} are held: let one of them go.", None
-    a, b = one.drillings[i], two.drillings[k]
-    return f"No single move clears {name(a)} of {two.id}: move both, or choose a slimmer {sort_of(b)}.", None
+    return f"No single move clears {one.id} and {two.id} of each other: move both, or choose smaller hardware.", None

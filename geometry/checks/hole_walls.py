@@ -15,10 +15,10 @@ import numpy as np
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
-from geometry.checks.moves import rounded_out
+from geometry.checks.moves import rounded_out, shift
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, mm, name, sort_of, toward
+from geometry.checks.words import both, first, gap_text, mm, name, sort_of
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
@@ -139,19 +139,24 @@ def _with_cure(item: Item, snag: Snag, outline: Wall, openings: tuple[Opening, .
         return replace(snag, cure=f"{first(item.id)} is held: let it go, or reshape the {snag.between[1]}.")
     opening = None if snag.between[1] == OUTLINE else next(o for o in openings if o.id == snag.between[1])
     uprights = [item.drillings[i] for i in item.upright.tolist()]
-    shift = (0.0, 0.0)
+    by = (0.0, 0.0)
     for _ in range(_ROUNDS):
-        push = max((_lacking(d, shift, outline, opening, margins) for d in uprights), key=v.norm)
+        push = max((_lacking(d, by, outline, opening, margins) for d in uprights), key=v.norm)
         if v.norm(push) <= TOUCH:
-            return replace(snag, cure=f"Move {item.id} {toward(shift)}.", move=(item.id, shift))
-        shift = rounded_out(v.add(shift, push))
+            break
+        by = rounded_out(v.add(by, push))
+    found = shift(item, by, lambda there: all(
+        _lacking(there.drillings[i], (0.0, 0.0), outline, opening, margins) == (0.0, 0.0)
+        for i in there.upright.tolist()))
+    if found is not None:
+        return replace(snag, cure=found[0], move=found[1])
     return replace(snag, cure=f"No single move clears it: reshape the {snag.between[1]} or choose other hardware.")
 
 
-def _lacking(drilling: Drilling, shift: Vec2, outline: Wall, opening: Opening | None, margins: Margins) -> Vec2:
+def _lacking(drilling: Drilling, by: Vec2, outline: Wall, opening: Opening | None, margins: Margins) -> Vec2:
     """The plan move that the drilling, already shifted, still needs to be clear of the outline or of a slot."""
     wall = outline if opening is None else opening.wall
-    centre = v.add(plan(drilling.start), shift)
+    centre = v.add(plan(drilling.start), by)
     foot = wall.foot(centre)
     away = v.sub(centre, foot.point)
     inside = wall.inside(centre)

@@ -45,6 +45,8 @@ class Item:
     button: Cylinders | None = None
     plate: tuple[Vec3, ...] = ()
     """corners of the plate where it lands, in order round it"""
+    ground: tuple[Loop, Blank] | None = None
+    """a tuner's outline and blank"""
 
     @property
     def mount(self) -> str | None:
@@ -65,7 +67,8 @@ def tuner_item(tuner: Tuner, pattern: Pattern, row: Row | None, outline: Loop, b
     except GeometryError as error:
         return _item(tuner.id, "tuner", (), tuner.held, trouble=str(error), tuner=tuner, pattern=pattern)
     return _item(tuner.id, "tuner", made, tuner.held, tuner=tuner, pattern=pattern, frame=frame,
-                 button=_button(pattern, frame, blank.thickness), plate=_plate(pattern, frame, blank.thickness))
+                 ground=(outline, blank), button=_button(pattern, frame, blank.thickness),
+                 plate=_plate(pattern, frame, blank.thickness))
 
 
 def hole_item(single: SingleHole, outline: Loop, blank: Blank) -> Item:

@@ -2,21 +2,30 @@
 
 from __future__ import annotations
 
+import dataclasses
 import math
+from collections.abc import Callable
 
 import numpy as np
+from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.checks.items import Item, plan
+from geometry.checks.items import Item, plan, tuner_item
 from geometry.checks.words import toward, up
-from geometry.layout.edges import Seat
+from geometry.layout.edges import Seat, edge
+from geometry.layout.tuners import EdgePlace, FreePlace
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import clear
 from geometry.vectors import Vec2
 
 _FARTHEST = 15.0
 """mm: a cure that asks for more than this is no cure"""
-_COARSE, _FINE = 0.5, 0.1
+_COARSE, _FINE = 1.0, 0.1
+_MORE = (0.0, 0.1, 0.2, 0.4, 0.8)
+"""mm to go beyond a first estimate before a move is given up"""
+
+Cure = tuple[str, tuple[str, Vec2] | None]
+"""A sentence, and the move that it asks for when one does."""
 
 
 def slid_point(seat: Seat, by: float) -> Vec2:
@@ -64,37 +73,79 @@ def clears(places: Cylinders, other: Cylinders, needed: np.ndarray) -> np.ndarra
     return good.reshape(count, many * others).all(axis=1)
 
 
-def way_clear(item: Item, own: Cylinders, other: Cylinders, needed: np.ndarray,
-              push: Vec2) -> tuple[str, Vec2] | None:
-    """(sentence, plan shift in mm) of the least move of an item that takes its cylinders clear of others, or None.
+def way_clear(item: Item, own: Callable[[Item], Cylinders], other: Cylinders, needed: np.ndarray,
+              push: Vec2, lacking: float) -> Cure | None:
+    """The least move of an item that takes its cylinders clear of others, or None.
 
     A side tuner slides along its edge; everything else may go anywhere, tried
-    along `push` and along both axes. `needed` is (n own, n other) in mm. The
-    shift is rounded up to tenths of a millimetre and then tried again.
+    along `push` and along both axes. `own` takes the cylinders from an item,
+    `needed` is (n own, n other) in mm; `lacking` is what the nearest two of them lack, which no shorter move can give.
     """
-    if item.held:
+    if item.held or lacking > _FARTHEST:
         return None
+
+    def ok(there: Item) -> bool:
+        return bool(clears(own(there), other, needed).all())
+
+    here = own(item)
     if item.mount == "side":
-        seat = item.frame.seat
-        signs = np.array([1.0, -1.0])
-        by = _least(lambda amounts: clears(slid(item, own, (signs[:, None] * amounts).reshape(-1)), other,
-                                           needed).reshape(2, -1))
-        if by is None:
-            return None
-        way, amount = by
-        to = slid_point(seat, float(signs[way]) * amount)
-        return f"Slide {item.id} {amount:.1f} mm to the {'tip' if way == 0 else 'nut'}.", v.sub(to, seat.point)
-    ways = np.array([v.unit(push), (1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)])
-    by = _least(lambda amounts: clears(
-        shifted(own, (ways[:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed).reshape(5, -1))
-    if by is None:
-        return None
-    way, amount = by
-    for more in (0.0, 0.1, 0.2, 0.4):
-        shift = rounded_out((float(ways[way][0] * (amount + more)), float(ways[way][1] * (amount + more))))
-        if clears(shifted(own, np.array([shift])), other, needed).all():
-            return f"Move {item.id} {toward(shift)}.", shift
+        ways = np.array([1.0, -1.0])
+        found = _least(lambda chosen, amounts: clears(
+            slid(item, here, (ways[chosen][:, None] * amounts).reshape(-1)), other, needed), 2, lacking)
+        return None if found is None else slide(item, float(ways[found[0]]) * found[1], ok)
+    plane = np.array([v.unit(push), (1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)])
+    found = _least(lambda chosen, amounts: clears(
+        shifted(here, (plane[chosen][:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed), 5, lacking)
+    return None if found is None else shift(item, v.scale(tuple(plane[found[0]].tolist()), found[1]), ok)
+
+
+def slide(item: Item, amount: float, ok: Callable[[Item], bool]) -> Cure | None:
+    """A slide of a side tuner (mm, positive to the tip), a little farther if need be, that was found to do."""
+    for more in _MORE:
+        by = math.copysign(up(abs(amount)) + more, amount)
+        there = slid_item(item, by)
+        if there is not None and ok(there):
+            to = v.sub(there.frame.seat.point, item.frame.seat.point)
+            return f"Slide {item.id} {abs(by):.1f} mm to the {'tip' if by > 0 else 'nut'}.", (item.id, to)
     return None
+
+
+def shift(item: Item, by: Vec2, ok: Callable[[Item], bool]) -> Cure | None:
+    """A plan shift in mm of anything but a side tuner, a little farther if need be, that was found to do."""
+    size = v.norm(by)
+    for more in _MORE:
+        there = rounded_out(v.scale(v.unit(by), size + more))
+        if ok(shifted_item(item, there)):
+            return f"Move {item.id} {toward(there)}.", (item.id, there)
+    return None
+
+
+def slid_item(item: Item, by: float) -> Item | None:
+    """A side tuner after a slide along its edge, mm towards the tip; None past the ends of the edge."""
+    seat, (outline, blank) = item.frame.seat, item.ground
+    along = seat.along + by
+    if not 0 <= along <= edge(outline, item.frame.side).length:
+        return None
+    depth = item.tuner.place.depth if isinstance(item.tuner.place, EdgePlace) else None
+    place = EdgePlace(side=item.frame.side, along=along, depth=depth)
+    return tuner_item(replace(item.tuner, place=place), item.pattern, None, outline, blank)
+
+
+def shifted_item(item: Item, by: Vec2) -> Item:
+    """Anything but a side tuner after a plan shift in mm. A member of a row leaves it and keeps its turn."""
+    if item.tuner is None:
+        solids = item.solids.moved(np.array([*by, 0.0]))
+        moved = tuple(dataclasses.replace(d, start=(d.start[0] + by[0], d.start[1] + by[1], d.start[2]))
+                      for d in item.drillings)
+        return dataclasses.replace(item, solids=solids, drillings=moved)
+    outline, blank = item.ground
+    place = item.tuner.place
+    if isinstance(place, FreePlace):
+        place = replace(place, at=v.add(place.at, by))
+    else:
+        turn = math.degrees(math.atan2(item.frame.u[1], item.frame.u[0]))
+        place = FreePlace(at=v.add(plan(item.frame.origin), by), turn=turn)
+    return tuner_item(replace(item.tuner, place=place), item.pattern, None, outline, blank)
 
 
 def rounded_out(shift: Vec2) -> Vec2:
@@ -107,13 +158,18 @@ def middle(item: Item) -> Vec2:
     return plan(item.frame.origin) if item.frame is not None else plan(item.drillings[0].start)
 
 
-def _least(good) -> tuple[int, float] | None:
-    """(way, amount) of the smallest amount that is good in any way; coarse steps first, then tenths."""
-    coarse = np.arange(1, round(_FARTHEST / _COARSE) + 1) * _COARSE
-    table = good(coarse)
+def _least(good: Callable[[np.ndarray, np.ndarray], np.ndarray], ways: int,
+           lacking: float) -> tuple[int, float] | None:
+    """(way, amount in mm) of the smallest amount that is good in any of several ways; coarse steps first, then tenths.
+
+    `good` tells for indices of ways and for amounts whether they do, way after way.
+    """
+    least = max(0.0, math.floor(0.9 * lacking))
+    coarse = least + np.arange(1, math.ceil((_FARTHEST - least) / _COARSE) + 1) * _COARSE
+    table = good(np.arange(ways), coarse).reshape(ways, -1)
     found = np.where(table.any(axis=1), coarse[np.argmax(table, axis=1)], np.inf)
     way = int(np.argmin(found))
     if not np.isfinite(found[way]):
         return None
     fine = found[way] - np.arange(round(_COARSE / _FINE) - 1, -1, -1) * _FINE
-    return way, float(fine[int(np.argmax(good(fine)[way]))])
+    return way, float(fine[int(np.argmax(good(np.array([way]), fine)))])

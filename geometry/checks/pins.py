@@ -36,10 +36,12 @@ def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.pin_any
     if not short(measured, needed):
         return ()
+    room = min(blank.bass + blank.treble, blank.tip + blank.behind) >= 2 * (needed + pin.radius)
     lacking = [(max(0.0, needed + pin.radius - distance), way) for distance, way in sides]
-    shift = rounded_out((sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking)))
+    by = rounded_out((sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking)))
     a, b = both(measured, needed)
     text = (f"The hole of locating pin {item.id} leaves the blank by {mm(-measured)} mm." if measured < 0 else
             f"The hole of locating pin {item.id} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.")
     return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
-                 f"Move {item.id} {toward(shift)}.", move=(item.id, shift)),)
+                 f"Move {item.id} {toward(by)}." if room else "Use a slimmer pin or a larger blank.",
+                 move=(item.id, by) if room else None),)

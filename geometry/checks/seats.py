@@ -11,10 +11,10 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
-from geometry.checks.moves import rounded_out
+from geometry.checks.moves import rounded_out, shift
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, toward, up
+from geometry.checks.words import both, mm, up
 from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
@@ -58,8 +58,8 @@ def _radius(item: Item) -> float:
     return float(np.hypot(max(seat.before, seat.behind), seat.across / 2))
 
 
-def _shape(item: Item, shift: Vec2 = (0.0, 0.0)) -> Wall:
-    corners = [v.add(plan(c), shift) for c in item.plate]
+def _shape(item: Item, by: Vec2 = (0.0, 0.0)) -> Wall:
+    corners = [v.add(plan(c), by) for c in item.plate]
     return Wall(Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True))
 
 
@@ -88,20 +88,17 @@ def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     a, b = both(measured, needed)
     text = (f"The plate of {item.id} overhangs the outline by {mm(-measured)} mm." if measured < 0 else
             f"The plate of {item.id} lies {a} mm from the outline; {b} mm wanted.")
-    shift = (0.0, 0.0)
-    for _ in range(6):
-        shift = rounded_out(v.add(shift, push))
-        left, _, push = _inside(_shape(item, shift), outline, needed)
-        if not short(left, needed):
-            break
-    else:
-        shift = None
-    if item.held or shift is None:
-        cure, move = "Choose a smaller plate, or widen the outline there.", None
-    else:
-        cure, move = f"Move {item.id} {toward(shift)}.", (item.id, shift)
-    return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text, cure,
-                 move=move),)
+    cure = ("Choose a smaller plate, or widen the outline there.", None)
+    if not item.held:
+        by, left = (0.0, 0.0), measured
+        for _ in range(6):
+            by = rounded_out(v.add(by, push))
+            left, _, push = _inside(_shape(item, by), outline, needed)
+            if not short(left, needed):
+                break
+        cure = shift(item, by, lambda there: not short(_inside(_shape(there), outline, needed)[0], needed)) or cure
+    return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text,
+                 cure[0], move=cure[1]),)
 
 
 def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec2]:
@@ -147,12 +144,15 @@ def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
     joint = shapely.shortest_line(a.area, b.area)
     where = joint.interpolate(0.5, normalized=True)
     mover, sign = (two, -1.0) if not two.held else (one, 1.0)
-    shift = rounded_out(v.scale(way, sign * (needed - measured)))
-    cure, move = f"Move {mover.id} {toward(shift)}.", (mover.id, shift)
+    still = one if mover is two else two
+    cure = ("Choose smaller plates, or move both tuners.", None)
     if mover.held:
-        cure, move = f"Both {one.id} and {two.id} are held: let one of them go.", None
+        cure = (f"Both {one.id} and {two.id} are held: let one of them go.", None)
+    else:
+        cure = shift(mover, v.scale(way, sign * (needed - measured)), lambda there: not short(
+            _apart(_shape(there).points[:-1], _shape(still).points[:-1])[0], needed)) or cure
     return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.plate[0][2]), measured,
-                 needed, _beside(one, two, measured, needed), cure, move=move),)
+                 needed, _beside(one, two, measured, needed), cure[0], move=cure[1]),)
 
 
 def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:

@@ -16,7 +16,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the outline and the blank, and of features that the shapes leave nowhere to be."""
     for feature, sentence in scene.broken:
         yield Snag("no-place", SPOILS, (feature,), (0.0, 0.0, 0.0), None, None,
-                   f"{first(feature)} has no place: {sentence[:1].lower()}{sentence[1:]}", "Mend the shape it depends on.")
+                   f"{first(feature)} has no place: {sentence[:1].lower()}{sentence[1:]}",
+                   "Mend the shape it depends on.")
     yield from scene.memo.of(_crossing, scene.outline)
     yield from scene.memo.of(_blank, scene.outline, scene.layout.blank, scene.layout.margins)
 

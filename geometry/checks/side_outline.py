@@ -8,7 +8,7 @@ has turned by 60 degrees and becomes a wall beside the bore.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 import numpy as np
 import shapely
@@ -17,7 +17,7 @@ from geometry import vectors as v
 from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind
-from geometry.checks.moves import slid_point
+from geometry.checks.moves import slide
 from geometry.checks.scene import Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, mm, name, sort_of, up
@@ -57,6 +57,20 @@ def _ring(outline: Wall) -> _Ring:
 
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:
+    found = []
+    for drilling, measured, needed, where in _near(item, outline, ring, margins):
+        called = first(name(drilling))
+        a, b = both(measured, needed)
+        text = (f"{called} breaks out of the outline by {mm(-measured)} mm." if measured < 0 else
+                f"{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.")
+        cure, move = _away(item, where, needed - measured, lambda there: not _near(there, outline, ring, margins))
+        found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
+                          (*where, drilling.start[2]), measured, needed, text, cure, move=move))
+    return tuple(found)
+
+
+def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, Vec2]]:
+    """(drilling, gap, wanted, place) of all drillings of an item that come too near the outline beyond their mouth."""
     into = np.array(plan(item.frame.w))
     across = np.array([into[1], -into[0]])
     aside, ahead, heading = ring.points @ across, ring.points @ into, ring.unit @ across
@@ -75,14 +89,8 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
         measured, where = _gap(shape, outline, rest, quick)
         if not short(measured, needed):
             continue
-        called = first(name(drilling))
-        a, b = both(measured, needed)
-        text = (f"{called} breaks out of the outline by {mm(-measured)} mm." if measured < 0 else
-                f"{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.")
-        cure, move = _away(item, where, needed - measured)
-        found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
-                          (*where, drilling.start[2]), measured, needed, text, cure, move=move))
-    return tuple(found)
+        found.append((drilling, measured, needed, where))
+    return found
 
 
 def _beyond_mouth(drilling: Drilling, ring: _Ring, u: np.ndarray, w: np.ndarray, heading: np.ndarray,
@@ -151,7 +159,8 @@ def _gap(shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> 
     return -max(float(depth), 2 * TOUCH), (float(place[0]), float(place[1]))
 
 
-def _away(item: Item, where: Vec2, lacking: float) -> tuple[str, tuple[str, Vec2] | None]:
+def _away(item: Item, where: Vec2, lacking: float,
+          ok: Callable[[Item], bool]) -> tuple[str, tuple[str, Vec2] | None]:
     """(cure, move): slide along the edge away from a place, or drill less deep when it lies ahead."""
     seat = item.frame.seat
     offset = v.sub(where, seat.point)
@@ -160,6 +169,5 @@ def _away(item: Item, where: Vec2, lacking: float) -> tuple[str, tuple[str, Vec2
         return f"Drill it {up(lacking):.1f} mm less deep, or choose shorter hardware.", None
     if item.held:
         return f"{first(item.id)} is held: let it go, or reshape the outline.", None
-    amount = math.copysign(up(lacking), -along)
-    return (f"Slide {item.id} {abs(amount):.1f} mm to the {'tip' if amount > 0 else 'nut'}.",
-            (item.id, v.sub(slid_point(seat, amount), seat.point)))
+    found = slide(item, math.copysign(lacking, -along), ok)
+    return found or (f"No single slide of {item.id} clears it: reshape the outline, or choose other hardware.", None)

@@ -66,7 +66,8 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
         measured = own.depth - bore.start[2] - post.diameter / 2
         a, b = both(measured, margins.post_wall)
         found.append(Snag("slot-too-shallow", grade(measured), (item.id, own.id), _on(bore, post.string_hole), measured,
-                          margins.post_wall, f"{first(own.id)} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
+                          margins.post_wall,
+                          f"{first(own.id)} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
                           f"Rout {own.id} {up(margins.post_wall - measured):.1f} mm deeper."))
     return tuple(found)
 

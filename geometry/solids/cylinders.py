@@ -89,3 +89,12 @@ def dots(a: np.ndarray, b: np.ndarray) -> np.ndarray:
 def norms(a: np.ndarray) -> np.ndarray:
     """Row by row length of an (n, 3) array."""
     return np.sqrt(np.einsum("ij,ij->i", a, a))
+
+
+def crosses(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    """Row by row vector product of (n, 3) arrays."""
+    out = np.empty_like(a)
+    out[:, 0] = a[:, 1] * b[:, 2] - a[:, 2] * b[:, 1]
+    out[:, 1] = a[:, 2] * b[:, 0] - a[:, 0] * b[:, 2]
+    out[:, 2] = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+    return out

@@ -20,7 +20,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from geometry.solids.cylinders import Cylinders, dots, norms
+from geometry.solids.cylinders import Cylinders, crosses, dots, norms
 from geometry.solids.distance_certified import certified
 from geometry.solids.distance_depth import depths
 from geometry.tolerance import TOUCH
@@ -81,7 +81,7 @@ def _closed_forms(a: Cylinders, b: Cylinders, beyond: float | np.ndarray) -> tup
     on_a, on_b = p + n * a.radius[:, None], q - n * b.radius[:, None]
     exact = distance <= beyond
 
-    facing = np.cross(a.axis, b.axis)
+    facing = crosses(a.axis, b.axis)
     parallel = exact & (dots(facing, facing) < _SQUARE ** 2)
     if parallel.any():
         i = np.flatnonzero(parallel)

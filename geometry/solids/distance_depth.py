@@ -12,11 +12,11 @@ from __future__ import annotations
 
 import numpy as np
 
-from geometry.solids.cylinders import Cylinders, norms
+from geometry.solids.cylinders import Cylinders, crosses, norms
 
 _TURNS = 48
 _BALL = 600
-_ROUNDS = 26
+_ROUNDS = 20
 _FIRST_STEP = 0.06
 """rad, about half the spacing of the dense set"""
 
@@ -71,11 +71,11 @@ def _families(a: Cylinders, b: Cylinders) -> list[tuple[np.ndarray, np.ndarray]]
     everywhere = np.concatenate([np.broadcast_to(_EVERYWHERE, (count, _BALL, 3)),
                                  np.stack([a.axis, -a.axis, b.axis, -b.axis], axis=1)], axis=1)
     out = [(everywhere, np.zeros((count, 3)))]
-    crossing = np.cross(a.axis, b.axis)
+    crossing = crosses(a.axis, b.axis)
     size = norms(crossing)
     for one in (a, b):
         e = _square_to(one.axis)
-        f = np.cross(one.axis, e)
+        f = crosses(one.axis, e)
         ring = np.cos(angle)[None, :, None] * e[:, None, :] + np.sin(angle)[None, :, None] * f[:, None, :]
         common = np.where(size[:, None] > 1e-9, crossing / np.maximum(size, 1e-300)[:, None], e)
         out.append((np.concatenate([ring, common[:, None], -common[:, None]], axis=1), one.axis))
@@ -99,8 +99,8 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
     four_a, four_b = Cylinders.joined([a] * 4), Cylinders.joined([b] * 4)
     rows = np.arange(count)
     for _ in range(_ROUNDS):
-        e = np.where(tied, np.cross(n, crease), _square_to(n))
-        f = np.where(tied, e, np.cross(n, e))
+        e = np.where(tied, crosses(n, crease), _square_to(n))
+        f = np.where(tied, e, crosses(n, e))
         trial = np.concatenate([n + e * step[:, None], n - e * step[:, None],
                                 n + f * step[:, None], n - f * step[:, None]])
         trial /= norms(trial)[:, None]
@@ -116,6 +116,10 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
 
 def _square_to(n: np.ndarray) -> np.ndarray:
     """A unit vector square to each row of n."""
-    helper = np.where((np.abs(n[:, 2]) < 0.7)[:, None], np.array([0.0, 0.0, 1.0]), np.array([1.0, 0.0, 0.0]))
-    e = np.cross(n, helper)
+    steep = np.abs(n[:, 2]) >= 0.7
+    # n x (0, 0, 1), or n x (1, 0, 0) where n is nearly upright.
+    e = np.zeros_like(n)
+    e[:, 0] = np.where(steep, 0.0, n[:, 1])
+    e[:, 1] = np.where(steep, n[:, 2], -n[:, 0])
+    e[:, 2] = np.where(steep, -n[:, 1], 0.0)
     return e / norms(e)[:, None]

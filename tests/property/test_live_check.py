@@ -1,0 +1,32 @@
+"""Checking only what changed gives what checking everything gives, to the last bit."""
+
+import pytest
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+
+from app.formats.headstock import read
+from geometry.checks import LiveCheck, check
+from tests.property.layouts import DEMO, SAMPLES, edited
+
+_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+"""No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
+
+
+@settings(phases=_QUICK, max_examples=40)
+@given(st.data())
+def test_live_check_equals_check_over_edits(data):
+    live, layout = LiveCheck(), DEMO
+    before = [layout]
+    assert live.check(layout) == check(layout)
+    for _ in range(data.draw(st.integers(1, 6))):
+        back = data.draw(st.integers(0, 5)) == 0
+        layout = data.draw(st.sampled_from(before)) if back else data.draw(edited(layout))
+        before.append(layout)
+        assert live.check(layout) == check(layout)
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.name)
+def test_going_to_another_layout_forgets_nothing_it_needs(path):
+    live = LiveCheck()
+    for layout in (DEMO, read(path), DEMO, read(path)):
+        assert live.check(layout) == check(layout)

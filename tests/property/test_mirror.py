@@ -1,0 +1,48 @@
+"""A mirrored layout has the mirrored snags; mirrored twice it is the layout again."""
+
+from collections import Counter
+
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+
+from geometry.checks import check
+from geometry.edits import mirror_layout
+from geometry.edits.slots import swapped_sides
+from tests.property.layouts import DEMO, edited
+
+_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+"""No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
+
+_STABLE = 3
+"""decimals: what the last bits of a mirrored computation may not change"""
+
+
+def _seen(snag, mirrored):
+    measured = None if snag.measured is None else round(snag.measured, _STABLE)
+    between = tuple(sorted(swapped_sides(one) if mirrored else one for one in snag.between))
+    return snag.kind, snag.grade, between, measured
+
+
+@settings(phases=_QUICK, max_examples=40)
+@given(st.data())
+def test_mirrored_snags(data):
+    layout = DEMO
+    for _ in range(data.draw(st.integers(0, 4))):
+        layout = data.draw(edited(layout))
+    here, there = check(layout), check(mirror_layout(layout))
+    assert here.counts == there.counts
+    one = Counter(_seen(snag, False) for snag in here.snags)
+    two = Counter(_seen(snag, True) for snag in there.snags)
+    assert one.total() == two.total()
+    # A value that rounds the other way at the third decimal counts as the same snag.
+    left, right = one - two, two - one
+    assert Counter(key[:3] for key in left.elements()) == Counter(key[:3] for key in right.elements())
+    for key in left:
+        assert any(key[:3] == other[:3] and abs((key[3] or 0) - (other[3] or 0)) < 0.01 for other in right)
+
+
+@settings(phases=_QUICK, max_examples=40)
+@given(st.data())
+def test_twice_is_the_same_layout(data):
+    layout = data.draw(edited(DEMO))
+    assert check(mirror_layout(mirror_layout(layout))).snags == check(layout).snags
