@@ -21,7 +21,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.solids.cylinders import Cylinders, crosses, dots, norms
-from geometry.solids.distance_certified import certified
+from geometry.solids.distance_certified import TOUCHING, certified
 from geometry.solids.distance_depth import depths
 from geometry.tolerance import TOUCH
 
@@ -63,11 +63,15 @@ def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gap
 
 
 def clear(a: Cylinders, b: Cylinders, needed: np.ndarray) -> np.ndarray:
-    """Whether a[i] stays needed[i] mm (at least 0, less 1e-6) away from b[i]: a decision, cheaper than the gap."""
+    """Whether a[i] stays needed[i] mm (less 1e-6) away from b[i]: a decision, cheaper than the gap.
+
+    Solids that share wood are never clear, unless less than nothing is needed; those that just touch may count as either.
+    """
     needed = needed - TOUCH
     distance, _, _, _, rest, p = _closed_forms(a, b, needed)
     if rest.size:
-        distance[rest] = certified(a.pick(rest), b.pick(rest), p[rest], needed[rest]).distance
+        found = certified(a.pick(rest), b.pick(rest), p[rest], np.maximum(needed[rest], TOUCHING)).distance
+        distance[rest] = np.where(found > 0, found, -np.inf)
     return distance >= needed
 
 

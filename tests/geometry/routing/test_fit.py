@@ -1,0 +1,117 @@
+"""Which bits fit a slot: closed forms, and an independent clipper."""
+
+import math
+
+import pyclipper
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from geometry.curves.polygons import polygon
+from geometry.layout import GuideBush, RouterBit
+from geometry.layout.slots import slot_path
+from geometry.routing.fit import (
+    WITHIN,
+    enters,
+    narrowest,
+    passes,
+    pieces,
+    reach,
+    template_spill,
+    tightest,
+    wood_left,
+)
+from geometry.routing.follower import follower_of
+from tests.geometry.checks.heads import drawn, slot
+
+SCALE = 10_000
+
+
+def neck(width, room=20.0, length=10.0):
+    """Two square rooms joined by a straight neck."""
+    h, r = width / 2, room / 2
+    return drawn("neck", (-r, 0.0), (r, 0.0), (r, room), (h, room), (h, room + length), (r, room + length),
+                 (r, 2 * room + length), (-r, 2 * room + length), (-r, room + length), (-h, room + length), (-h, room),
+                 (-r, room))
+
+
+def clipped(area, by):
+    """Pieces of the area grown by `by` mm, by the clipper."""
+    offset = pyclipper.PyclipperOffset(arc_tolerance=0.0005 * SCALE)
+    ring = [(round(x * SCALE), round(y * SCALE)) for x, y in area.exterior.coords[:-1]]
+    offset.AddPath(ring, pyclipper.JT_ROUND, pyclipper.ET_CLOSEDPOLYGON)
+    return offset.Execute(by * SCALE)
+
+
+def test_a_straight_slot_takes_its_own_width():
+    one = slot(width=12.7)
+    area = polygon(slot_path(one))
+    assert narrowest(one) == 12.7
+    assert enters(one, area, 12.7) == 1 and enters(one, area, 12.7001) == 0
+    assert wood_left(one, area, 8.0) is None
+    assert tightest(slot_path(one)) == pytest.approx(12.7)
+
+
+@settings(max_examples=25)
+@given(st.floats(3, 18))
+def test_a_neck_sets_the_largest_bit(width):
+    assert narrowest(neck(width)) == pytest.approx(width, abs=WITHIN)
+
+
+@settings(max_examples=15)
+@given(st.floats(4, 16), st.floats(2, 19))
+def test_the_clipper_agrees_on_how_many_places_a_cutter_finds(width, diameter):
+    area = polygon(slot_path(neck(width)))
+    if min(abs(diameter - width), abs(diameter - 20.0)) > WITHIN:
+        assert pieces(area, diameter) == len(clipped(area, -diameter / 2))
+
+
+def test_the_clipper_agrees_on_the_largest_bit_of_a_curved_slot():
+    quarter = math.tan(math.pi / 8)
+    waist = drawn("waist", (-12.0, 0.0), (12.0, 0.0), (12.0, 20.0, -quarter), (4.25, 27.75), (4.25, 32.0),
+                  (12.0, 40.0), (12.0, 60.0), (-12.0, 60.0), (-12.0, 40.0), (-4.25, 32.0), (-4.25, 27.75, -quarter),
+                  (-12.0, 20.0))
+    area = polygon(slot_path(waist))
+    low, high = 1.0, 24.0
+    while high - low > 0.001:
+        middle = (low + high) / 2
+        low, high = (middle, high) if len(clipped(area, -middle / 2)) == 1 else (low, middle)
+    assert narrowest(waist) == pytest.approx(low, abs=WITHIN)
+    assert passes(area, low - 0.05) and not passes(area, low + 0.05)
+
+
+def test_square_corners_keep_wood():
+    square = drawn("s", (0.0, 0.0), (20.0, 0.0), (20.0, 30.0), (0.0, 30.0))
+    left = wood_left(square, polygon(slot_path(square)), 10.0)
+    assert left.area == pytest.approx(100 * (1 - math.pi / 4), rel=2e-3)
+    assert left.depth == pytest.approx(5 * (math.sqrt(2) - 1), abs=1e-3)
+    assert len(left.places) == 4
+    assert tightest(slot_path(square)) == 0.0
+
+
+def test_a_rounded_corner_takes_the_bit_of_its_radius():
+    quarter = math.tan(math.pi / 8)
+    rounded = drawn("r", (5.0, 0.0), (15.0, 0.0, quarter), (20.0, 5.0), (20.0, 25.0, quarter), (15.0, 30.0),
+                    (5.0, 30.0, quarter), (0.0, 25.0), (0.0, 5.0, quarter))
+    assert tightest(slot_path(rounded)) == pytest.approx(10.0)
+    area = polygon(slot_path(rounded))
+    assert wood_left(rounded, area, 10.0) is None
+    assert wood_left(rounded, area, 12.0).area == pytest.approx((36 - 25) * (4 - math.pi), rel=5e-3)
+
+
+def test_reach_of_each_kind_of_follower():
+    slim = RouterBit(id="a", cutter=12.0, cutting_length=16.0, shank=8.0, stick_out=38.0)
+    assert reach(follower_of(slim, None), 6.0) == 32.0
+    thick = RouterBit(id="b", cutter=6.0, cutting_length=16.0, shank=8.0, stick_out=38.0)
+    assert reach(follower_of(thick, None), 6.0) == 16.0
+    tip = RouterBit(id="c", cutter=12.0, cutting_length=25.0, shank=8.0, stick_out=45.0, bearing="tip",
+                    bearing_diameter=12.0)
+    assert reach(follower_of(tip, None), 6.0) == 25.0
+    bush = GuideBush(id="g", outer=17.0, inner=15.0, length=5.0)
+    assert reach(follower_of(slim, bush), 12.0) == 26.0
+
+
+def test_a_follower_no_larger_than_its_cutter_spills_nothing():
+    area = polygon(slot_path(neck(8.0)))
+    shank = RouterBit(id="a", cutter=8.0, cutting_length=20.0, shank=8.0, stick_out=40.0)
+    assert template_spill(area, follower_of(shank, None)) is None

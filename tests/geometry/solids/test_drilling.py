@@ -1,0 +1,128 @@
+"""Frames, holes and side bores derived from a layout, on heads whose numbers can be read off."""
+
+import math
+
+import pytest
+
+from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, StraightRun, Tuner
+from geometry.solids import frames, holes, side_bore
+from geometry.solids.drilling import drill_for, point_length, square_edge_reach, twist_point
+from geometry.solids.side import block_height, plate_gap, tilt_of
+from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, pattern, side, slot
+
+
+def test_a_face_tuner_drills_from_face_and_back():
+    of = pattern("of", "face", bore("counterbore", 8.8, depth=8.0), bore(diameter=6.5),
+                 bore("screw", 1.6, "back", (0.0, 9.0), 9.0))
+    post, screw = holes(head(tuners=(face("a", 10.0, 50.0, of),), patterns=(of,), pins=()))
+    assert [d.role for d in post.drillings] == ["counterbore", "post"]
+    wide, through = post.drillings
+    assert (wide.start, wide.direction, wide.depth, wide.through) == ((10.0, 50.0, 0.0), (0.0, 0.0, 1.0), 8.0, False)
+    assert (through.depth, through.through, through.end) == (16.0, True, (10.0, 50.0, 16.0))
+    # The button points to +x, so v to the left of it is +y; from the back the drill goes up.
+    assert screw.drillings[0].start == (10.0, 59.0, 16.0)
+    assert screw.drillings[0].end == (10.0, 59.0, 7.0)
+
+
+def test_a_face_tuner_turns_to_the_nearest_edge():
+    frame = frames(head(tuners=(face("a", 30.0, 90.0, turn=None), face("b", -30.0, 90.0, turn=None)),
+                        patterns=(FACE,)))
+    assert frame["a"].u == pytest.approx((1.0, 0.0, 0.0))
+    assert frame["b"].u == pytest.approx((-1.0, 0.0, 0.0))
+
+
+def test_rows_space_their_members():
+    rows = (Row(id="straight", run=StraightRun(start=(10.0, 20.0), heading=90.0), spacing=25.0),
+            Row(id="edge", run=EdgeRun(side="bass", first=30.0, inset=11.0), spacing=40.0))
+    tuners = tuple(Tuner(id=f"{row.id} {i}", pattern="face", place=RowPlace(row=row.id, index=i))
+                   for row in rows for i in range(2))
+    placed = frames(head(tuners=tuners, rows=rows, patterns=(FACE,)))
+    assert placed["straight 1"].origin == pytest.approx((10.0, 45.0, 0.0))
+    assert placed["edge 1"].origin == pytest.approx((-29.0, 70.0, 0.0))
+    assert placed["edge 1"].u == pytest.approx((-1.0, 0.0, 0.0))
+
+
+def test_a_side_bore_on_a_straight_edge():
+    found = side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot(),)), "a")
+    assert found.seat == (40.0, 90.0, 8.0)
+    assert found.tilt == 0
+    assert found.mark == (50.0, 90.0, 8.0)
+    assert (found.waste, found.stop_full, found.squared_miss) == (10.0, 40.0, 0.0)
+    assert found.stop_point == pytest.approx(40.0 + 1.8)
+    assert (found.crossing.slot, found.crossing.enters, found.crossing.leaves) == ("slot", 20.0, 32.0)
+    assert found.rock == 0
+
+
+@pytest.mark.parametrize("degrees", [3.0, 8.0, 15.0])
+def test_a_side_bore_on_a_leaning_edge(degrees):
+    """Worked out in plan: the axis leaves the seat along n and runs lambda farther to the square edge."""
+    angle = math.radians(degrees)
+    along = 60.0
+    found = side_bore(head(outline=leaning(degrees), tuners=(side("a", along),), patterns=(SIDE,)), "a")
+    x, y = 40.0 - along * math.sin(angle), along * math.cos(angle)
+    waste = (50.0 - x) / math.cos(angle)
+    assert found.seat == pytest.approx((x, y, 8.0))
+    assert found.tilt == pytest.approx(angle)
+    assert found.waste == pytest.approx(waste)
+    assert found.mark == pytest.approx((50.0, y + waste * math.sin(angle), 8.0))
+    assert found.squared_miss == pytest.approx(waste * math.sin(angle))
+    assert found.stop_full == pytest.approx(waste + 30.0)
+    assert block_height(found.tilt, 100.0) == pytest.approx(100.0 * math.sin(angle))
+
+
+def test_the_bass_side_is_the_mirror_image():
+    layout = head(tuners=(side("t", 70.0), side("b", 70.0, edge="bass")), patterns=(SIDE,))
+    treble, bass = side_bore(layout, "t"), side_bore(layout, "b")
+    assert bass.seat == pytest.approx((-40.0, 70.0, 8.0)) and bass.mark == pytest.approx((-50.0, 70.0, 8.0))
+    assert bass.tilt == pytest.approx(treble.tilt)
+    assert treble.turns_with == ("b",) and bass.turns_with == ("t",)
+
+
+def test_bores_off_the_middle_share_no_setting():
+    layout = head(tuners=(side("t", 70.0, depth=7.0), side("b", 70.0, edge="bass", depth=7.0)), patterns=(SIDE,))
+    assert side_bore(layout, "t").turns_with == ()
+
+
+def test_screws_of_a_side_tuner_lie_on_the_seat_plane():
+    of = pattern("of", "side", bore(surface="seat", depth=30.0),
+                 bore("screw", 2.0, "seat", (9.0, 3.0), 8.0))
+    _, screw = holes(head(tuners=(side("a", 90.0, of),), patterns=(of,), pins=()))
+    assert screw.drillings[0].start == pytest.approx((40.0, 99.0, 11.0))
+    assert screw.drillings[0].direction == pytest.approx((-1.0, 0.0, 0.0))
+
+
+def test_a_plate_on_an_arc_rocks_by_its_sagitta():
+    found = side_bore(head(outline=bulging(200.0), tuners=(side("a", 94.0),), patterns=(
+        pattern("side", "side", bore(surface="seat", depth=30.0), seat=(12.0, 12.0, 10.0)),)), "a")
+    assert found.rock == pytest.approx(200.0 - math.sqrt(200.0 ** 2 - 12.0 ** 2), abs=1e-9)
+    assert plate_gap(24.0, -1 / 200.0) == found.rock == pytest.approx(0.3603, abs=1e-4)
+    assert plate_gap(50.0, 1 / 20.0) == pytest.approx(20.0)
+    assert plate_gap(24.0, 0.0) == 0.0
+
+
+def test_an_axis_along_the_edge_has_no_mark():
+    layout = head()
+    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (0.0, 1.0, 0.0)) is None
+    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (-1.0, 0.0, 0.0)) is None
+    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (1.0, 0.0, 0.0)) == 10.0
+
+
+def test_a_place_past_the_end_stops_there():
+    of = Tuner(id="a", pattern="side", place=EdgePlace(side="treble", along=900.0))
+    assert frames(head(tuners=(of,), patterns=(SIDE,)))["a"].origin == (40.0, 180.0, 8.0)
+    assert tilt_of(frames(head(tuners=(of,), patterns=(SIDE,)))["a"]) == pytest.approx(0.0)
+
+
+def test_drill_points():
+    assert point_length(Drill(id="t", kind="twist", diameter=10.0, length=100.0)) == pytest.approx(3.0043, abs=1e-4)
+    assert point_length(Drill(id="t", kind="twist", diameter=10.0, length=100.0, point_angle=90.0)) == pytest.approx(5)
+    assert point_length(Drill(id="b", kind="brad", diameter=10.0, length=100.0, spur=2.5)) == 2.5
+    assert point_length(Drill(id="b", kind="brad", diameter=10.0, length=100.0)) == 3.0
+    assert point_length(Drill(id="f", kind="forstner", diameter=20.0, length=100.0)) == 2.0
+    assert twist_point(6.0, math.pi) == pytest.approx(0.0, abs=1e-12)
+
+
+def test_the_rack_gives_the_kind_asked_for_first():
+    layout = head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,))
+    drilling = holes(layout)[0].drillings[0]
+    assert drill_for(layout, drilling).id == "brad 6"

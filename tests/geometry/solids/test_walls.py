@@ -1,0 +1,90 @@
+"""Exact distances from walls in plan, against closed forms and very fine chords."""
+
+import math
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry.curves import Arc, Cubic, Line, Path, circle
+from geometry.layout.slots import straight_path
+from geometry.solids.walls import Wall, oblong
+
+SLOT = Wall(straight_path((0.0, 0.0), (0.0, 100.0), 12.0))
+LOBE = Wall(Path((Cubic((40.0, 0.0), (60.0, 40.0), (50.0, 120.0), (0.0, 120.0)),
+                  Cubic((0.0, 120.0), (-50.0, 120.0), (-60.0, 40.0), (-40.0, 0.0)), Line((-40.0, 0.0), (40.0, 0.0))),
+                 closed=True))
+FINE = Wall(LOBE.path, sagitta=1e-7)
+
+
+@pytest.mark.parametrize(("point", "expected"), [
+    ((0.0, 50.0), 6.0), ((4.0, 50.0), 2.0), ((10.0, 50.0), -4.0), ((0.0, 110.0), -4.0), ((6.0, 50.0), 0.0),
+    ((3.0, 104.0), 1.0), ((30.0, 140.0), 6.0 - 50.0), ((0.0, -6.0), 0.0)])
+def test_signed_distance_to_a_straight_slot(point, expected):
+    assert SLOT.inside(point) == pytest.approx(expected, abs=1e-9)
+    assert SLOT.about(np.array([point]))[0] == pytest.approx(expected, abs=0.0021)
+
+
+@given(st.floats(-70, 70), st.floats(-20, 140))
+def test_nearest_point_is_that_of_fine_chords(x, y):
+    expected = shapely.distance(FINE.line, shapely.Point(x, y))
+    assert LOBE.foot((x, y)).distance == pytest.approx(expected, abs=1e-6)
+    assert LOBE.foot((x, y)).distance == pytest.approx(LOBE.path.nearest((x, y)).distance, abs=1e-9)
+
+
+@given(st.floats(-90, 90), st.floats(-40, 160), st.floats(0, 6.28), st.floats(1, 50), st.floats(0.5, 6))
+def test_distance_to_an_oblong_is_that_to_fine_chords(x, y, turn, length, half):
+    bore = Wall(oblong((x, y), (math.cos(turn), math.sin(turn)), length, half))
+    expected = shapely.distance(FINE.line, bore.line)
+    assert LOBE.to(bore)[0] == pytest.approx(expected, abs=1e-6) or expected < 0.003
+
+
+def test_distance_between_walls_by_hand():
+    assert SLOT.to(Wall(straight_path((30.0, 0.0), (30.0, 100.0), 10.0)))[0] == pytest.approx(19.0, abs=1e-12)
+    assert SLOT.to(Wall(circle((0.0, 130.0), 7.0)))[0] == pytest.approx(30.0 - 6.0 - 7.0, abs=1e-12)
+    distance, here, there = SLOT.to(Wall(circle((30.0, 140.0), 7.0)))
+    assert distance == pytest.approx(50.0 - 13.0, abs=1e-12)
+    assert here == pytest.approx((3.6, 104.8)) and there == pytest.approx((30.0 - 4.2, 140.0 - 5.6))
+    assert SLOT.to(Wall(circle((6.0, 50.0), 7.0)))[0] == 0.0
+
+
+@pytest.mark.parametrize(("start", "way", "expected"), [
+    ((40.0, 50.0), (-1.0, 0.0), [(34.0, 46.0)]),
+    ((0.0, 50.0), (0.0, 1.0), [(0.0, 56.0)]),
+    ((0.0, 50.0), (-1.0, 0.0), [(0.0, 6.0)]),
+    ((40.0, 50.0), (1.0, 0.0), []),
+    ((3.0, 150.0), (0.0, -1.0), [(50.0 - math.sqrt(27), 150.0 + math.sqrt(27))]),
+    ((40.0, 300.0), (-1.0, 0.0), [])])
+def test_stretches_of_a_ray(start, way, expected):
+    found = SLOT.stretches(start, way)
+    assert len(found) == len(expected)
+    for one, other in zip(found, expected, strict=True):
+        assert one == pytest.approx(other, abs=1e-9)
+
+
+def test_a_ray_across_two_rooms_has_two_stretches():
+    corners = [(0, 0), (30, 0), (30, 20), (20, 20), (20, 10), (10, 10), (10, 20), (0, 20)]
+    wall = Wall(Path(tuple(Line(tuple(map(float, a)), tuple(map(float, b)))
+                           for a, b in zip(corners, corners[1:] + corners[:1])), closed=True))
+    assert wall.stretches((-5.0, 15.0), (1.0, 0.0)) == [(5.0, 15.0), (25.0, 35.0)]
+
+
+def test_sides_of_a_wall_that_crosses_itself_still_answer():
+    bow = Wall(Path((Line((0.0, 0.0), (10.0, 10.0)), Line((10.0, 10.0), (10.0, 0.0)), Line((10.0, 0.0), (0.0, 10.0)),
+                     Line((0.0, 10.0), (0.0, 0.0))), closed=True))
+    assert bow.crossing == pytest.approx((5.0, 5.0))
+    assert bow.inside((9.0, 5.0)) > 0 and bow.inside((5.0, 9.0)) < 0
+
+
+def test_a_clockwise_wall_has_the_same_inside():
+    for point in ((0.0, 50.0), (0.0, 105.9995), (5.9995, 50.0), (0.0, 106.0005)):
+        assert Wall(SLOT.path.reversed()).inside(point) == pytest.approx(SLOT.inside(point), abs=1e-12)
+
+
+def test_arcs_of_an_outline_are_not_overstated():
+    """A hole inside a round head: chords lie inside the arc, the exact answer is used."""
+    head = Wall(Path((Arc.about((0.0, 0.0), 60.0, 0.0, math.pi), Arc.about((0.0, 0.0), 60.0, math.pi, math.pi)),
+                     closed=True), sagitta=0.5)
+    assert head.inside((30.0, 20.0)) == pytest.approx(60.0 - math.hypot(30, 20), abs=1e-9)

@@ -1,0 +1,82 @@
+"""Places at the nut, tangents to posts, side and break angles."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry import vectors as v
+from geometry.layout import Nut, String
+from geometry.strings import Run, break_angle, nut_places, runs
+from geometry.strings.runs import tangent_point
+from tests.geometry.checks.heads import FACE, SIDE, face, head, side, slot
+
+
+def strings(*diameters, pair=False):
+    return tuple(String(id=str(i), diameter=d, course=i // 2 + 1 if pair else i + 1) for i, d in enumerate(diameters))
+
+
+def test_equal_centres():
+    places = nut_places(Nut(spread=36.0), strings(*[1.0] * 7))
+    assert places == pytest.approx((-18.0, -12.0, -6.0, 0.0, 6.0, 12.0, 18.0))
+
+
+def test_equal_gaps_leave_the_same_air_between_skins():
+    made = strings(1.2, 0.9, 0.6, 0.4, 0.3, 0.25)
+    places = nut_places(Nut(spread=36.0, spacing="gaps"), made)
+    air = [b - a - (s.diameter + t.diameter) / 2
+           for a, b, s, t in zip(places, places[1:], made, made[1:], strict=False)]
+    assert air == pytest.approx([air[0]] * 5)
+    assert (places[0], places[-1]) == pytest.approx((-18.0, 18.0))
+
+
+@pytest.mark.parametrize("spacing", ["centres", "gaps"])
+def test_courses_stand_a_pair_apart(spacing):
+    places = nut_places(Nut(spread=40.0, pair=2.2, spacing=spacing), strings(*[0.5] * 12, pair=True))
+    assert [b - a for a, b in zip(places[::2], places[1::2], strict=True)] == pytest.approx([2.2] * 6)
+    assert (places[0], places[-1]) == pytest.approx((-20.0, 20.0))
+    steps = [b - a for a, b in zip(places[::2], places[2::2], strict=False)]
+    assert steps == pytest.approx([steps[0]] * 5)
+
+
+def test_one_string_and_none():
+    assert nut_places(Nut(), strings(1.0)) == (0.0,)
+    assert nut_places(Nut(), ()) == ()
+    assert nut_places(Nut(pair=2.0), strings(1.0, 1.0, pair=True)) == (-1.0, 1.0)
+
+
+@given(st.floats(-40, 40), st.floats(20, 150), st.floats(0.5, 6), st.booleans())
+def test_a_tangent_touches_the_post_square_to_its_radius(x, y, radius, to_treble):
+    start, centre = (3.0, 0.0), (x, y)
+    touch = tangent_point(start, centre, radius, to_treble)
+    assert v.distance(touch, centre) == pytest.approx(radius)
+    assert v.dot(v.sub(touch, start), v.sub(touch, centre)) == pytest.approx(0.0, abs=1e-6)
+    # The post lies to the left of a string that passes it on its treble side.
+    assert (v.cross(v.sub(touch, start), v.sub(centre, start)) > 0) == to_treble
+
+
+def test_no_tangent_from_inside_the_post():
+    assert tangent_point((0.0, 0.0), (1.0, 0.0), 2.0, True) is None
+    assert tangent_point((0.0, 0.0), (0.0, 0.0), 0.0, True) is None
+
+
+def test_runs_of_both_mounts():
+    layout = head(tuners=(face("f", 0.0, 100.0, string="0", winds="bass"), side("s", 100.0, string="1", winds="bass")),
+                  patterns=(FACE, SIDE), slots=(slot(),), nut=Nut(spread=10.0), strings=strings(1.0, 1.0))
+    one, two = runs(layout)
+    # The post has a radius of 3 and the string of 0.5; the nut places are -5 and 5.
+    assert one.side_angle == pytest.approx(math.atan2(5.0, 100.0) - math.asin(3.5 / math.hypot(5.0, 100.0)))
+    assert one.height == 26.0
+    assert two.post == pytest.approx((14.0, 100.0))
+    assert two.side_angle == pytest.approx(math.atan2(9.0, 100.0))
+    assert two.height == pytest.approx(-8.0 + 3.5)
+
+
+def test_a_tuner_without_a_string_has_no_run():
+    assert runs(head(tuners=(face("f", 0.0, 100.0),), patterns=(FACE,), strings=strings(1.0))) == ()
+
+
+def test_break_angle_adds_the_drop_to_the_pitch():
+    run = Run("1", "a", (0.0, 0.0), (0.0, 100.0), 0.0, -4.0)
+    assert break_angle(run, math.radians(13), 6.0) == pytest.approx(math.radians(13) + math.atan(0.1))
