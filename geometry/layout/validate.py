@@ -104,4 +104,4 @@ def _loops(layout: Headstock) -> None:
         try:
             make()
         except GeometryError as error:
-            raise GeometryError(f"{error} (at {where})") from error
+            raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error

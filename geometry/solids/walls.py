@@ -53,6 +53,8 @@ class Wall:
             t0 += [j / n for j in range(n)]
             t1 += [(j + 1) / n for j in range(n)]
         out = np.array(points, dtype=float)
+        # Next to nothing is nothing: the polygon library divides by what is left of it.
+        out[np.abs(out) < 1e-12] = 0.0
         if self.path.closed:
             out[-1] = out[0]
         return out, np.array(segment), np.array(t0), np.array(t1)

@@ -87,7 +87,8 @@ def _remove(draw, layout):
 def _add(draw, layout):
     taken = {one.id for group in (layout.ears, layout.slots, layout.tuners, layout.pins, layout.holes) for one in group}
     id = next(f"new {n}" for n in range(1000) if f"new {n}" not in taken)
-    at = (draw(st.floats(-60, 60)), draw(st.floats(-30, 220)))
+    # Off the centreline: a button there may turn to either side.
+    at = (draw(st.floats(1, 60)) * draw(st.sampled_from([-1, 1])), draw(st.floats(-30, 220)))
     what = draw(st.sampled_from(["pin", "hole", "slot", "tuner"]))
     if what == "pin":
         return replace(layout, pins=(*layout.pins, Pin(id=id, at=at, diameter=draw(st.floats(1, 12)))))

@@ -1,0 +1,87 @@
+"""The two edges of an outline, from the nut line to the tip."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry import vectors as v
+from geometry.errors import GeometryError
+from geometry.layout import Loop, Node, loop_of, loop_path
+from geometry.layout.edges import edge, edges
+from tests.geometry.checks.heads import OBLONG, bulging, leaning, loop
+from tests.property.layouts import DEMO
+
+
+def test_edges_of_the_oblong():
+    bass, treble = edges(OBLONG)
+    assert (bass.length, treble.length) == (180.0, 180.0)
+    assert bass.seat(60.0).point == (-40.0, 60.0) and treble.seat(60.0).point == (40.0, 60.0)
+    assert bass.seat(60.0).normal == (-1.0, 0.0) and treble.seat(60.0).normal == (1.0, 0.0)
+    assert bass.seat(60.0).tangent == treble.seat(60.0).tangent == (0.0, 1.0)
+
+
+def test_edges_start_at_the_nut_line_when_the_outline_goes_on_below():
+    _, treble = edges(loop((-20.0, -30.0), (20.0, -30.0), (40.0, 30.0), (40.0, 180.0), (-40.0, 180.0), (-40.0, 30.0)))
+    assert treble.seat(0.0).point == pytest.approx((30.0, 0.0))
+    assert treble.length == pytest.approx(math.hypot(10.0, 30.0) + 150.0)
+
+
+def test_an_outline_drawn_the_other_way_round_has_the_same_edges():
+    back = loop((-40.0, 180.0), (40.0, 180.0), (40.0, 0.0), (-40.0, 0.0))
+    for one, two in zip(edges(OBLONG), edges(back), strict=True):
+        assert one.seat(33.0) == two.seat(33.0)
+
+
+def test_curvature_is_positive_where_the_edge_bellies_out():
+    treble = edge(bulging(200.0), "treble")
+    assert treble.seat(50.0).curvature == pytest.approx(1 / 200.0)
+    hollow = loop((-40.0, 0.0), (40.0, 0.0, -0.1), (40.0, 180.0), (-40.0, 180.0))
+    assert edge(hollow, "treble").seat(50.0).curvature < 0
+
+
+@given(st.floats(0, 200))
+def test_seats_of_the_mirrored_sides_mirror(along):
+    bass, treble = edges(DEMO.outline)
+    one, two = bass.seat(along), treble.seat(along)
+    assert (-one.point[0], one.point[1]) == pytest.approx(two.point, abs=1e-9)
+    assert (-one.normal[0], one.normal[1]) == pytest.approx(two.normal, abs=1e-9)
+    assert one.curvature == pytest.approx(two.curvature, abs=1e-9)
+
+
+@given(st.floats(0, 190))
+def test_normal_points_out_of_the_wood_and_nearest_finds_the_seat(along):
+    treble = edge(DEMO.outline, "treble")
+    seat = treble.seat(along)
+    assert v.dot(seat.normal, seat.tangent) == pytest.approx(0.0, abs=1e-12)
+    outside = v.along(seat.point, seat.normal, 1.0)
+    assert treble.nearest(outside).along == pytest.approx(seat.along, abs=1e-5)
+    assert loop_path(DEMO.outline).nearest(outside).distance == pytest.approx(1.0, abs=1e-6)
+
+
+def test_ends_are_kept():
+    treble = edge(OBLONG, "treble")
+    assert treble.seat(-5.0).along == 0.0 and treble.seat(500.0).along == 180.0
+
+
+def test_a_leaning_edge_is_as_long_as_it_is():
+    assert edge(leaning(10.0), "treble").length == pytest.approx(180.0 / math.cos(math.radians(10.0)))
+
+
+def test_an_outline_without_height_has_no_edges():
+    with pytest.raises(GeometryError, match="no height"):
+        edges(loop((0.0, 0.0), (10.0, 0.0), (5.0, 0.0)))
+
+
+def test_a_loop_keeps_its_path():
+    for outline in (OBLONG, bulging(120.0), DEMO.outline):
+        path = loop_path(outline)
+        again = loop_path(loop_of(path))
+        assert again.area == pytest.approx(path.area, abs=1e-9)
+        assert again.length == pytest.approx(path.length, abs=1e-9)
+
+
+def test_a_loop_of_one_point_has_no_path():
+    with pytest.raises(GeometryError, match="no length"):
+        loop_path(Loop(nodes=(Node(at=(1.0, 1.0)), Node(at=(1.0, 1.0)))))

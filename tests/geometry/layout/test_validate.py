@@ -1,0 +1,55 @@
+"""What validate() refuses, each in one sentence with its place."""
+
+import pytest
+
+from geometry.errors import GeometryError
+from geometry.layout import EdgePlace, Pin, Row, RowPlace, StraightRun, Template, Tuner, feature_ids, validate
+from geometry.layout.generic import PATTERNS, RACK
+from tests.geometry.checks.heads import FACE, SIDE, bore, drawn, face, head, pattern, side, slot
+
+_ROW = Row(id="row", run=StraightRun(start=(0.0, 0.0), heading=90.0), spacing=10.0)
+
+
+@pytest.mark.parametrize(("layout", "words"), [
+    (head(pins=(Pin(id="a", at=(0.0, 0.0)), Pin(id="a", at=(9.0, 0.0)))), "id a is used more than once"),
+    (head(slots=(slot("a"),), tuners=(face("a", 0.0, 90.0),), patterns=(FACE,)), "id a is used more than once"),
+    (head(tuners=(face("a", 0.0, 90.0),)), "names the pattern face"),
+    (head(tuners=(Tuner(id="a", pattern="face", place=RowPlace(row="gone", index=0)),), patterns=(FACE,)),
+     "stands in the row gone"),
+    (head(tuners=(Tuner(id="a", pattern="side", place=RowPlace(row="row", index=0)),), patterns=(SIDE,), rows=(_ROW,)),
+     "its row must follow an edge"),
+    (head(tuners=(face("a", 0.0, 90.0, SIDE),), patterns=(SIDE,)), "its place is on an edge"),
+    (head(tuners=(Tuner(id="a", pattern="face", place=EdgePlace(side="bass", along=1.0)),), patterns=(FACE,)),
+     "its place is a point or a row"),
+    (head(tuners=(face("a", 0.0, 90.0, string="7"),), patterns=(FACE,)), "names the string 7"),
+    (head(template=Template(bit="gone")), "bit gone, which is not in the rack"),
+    (head(template=Template(bit="bit 10", bush="gone")), "guide bush gone"),
+    (head(patterns=(pattern("p", "side", bore()),)), "its bores start at the seat"),
+    (head(patterns=(pattern("p", "face", bore(surface="seat", depth=3.0)),)), "start at the face or the back"),
+    (head(patterns=(pattern("p", "side", bore(surface="seat")),)), "without a depth"),
+    (head(slots=(drawn("s", (1.0, 1.0), (1.0, 1.0)),)), r"no length.*\$\.slots\[0\]"),
+], ids=lambda value: value[:24] if isinstance(value, str) else "")
+def test_refuses(layout, words):
+    with pytest.raises(GeometryError, match=words) as caught:
+        validate(layout)
+    assert str(caught.value).count(". ") == 0 and str(caught.value).endswith(".")
+
+
+def test_accepts_what_is_sound():
+    layout = head(tuners=(face("a", 0.0, 90.0), side("b", 90.0)), patterns=(FACE, SIDE), slots=(slot(),))
+    assert validate(layout) is layout
+    assert feature_ids(layout) == ["slot", "a", "b", "nut pin", "tip pin"]
+
+
+def test_the_generic_hardware_is_sound_and_of_both_mounts():
+    assert validate(head(patterns=PATTERNS)).patterns == PATTERNS
+    assert len(PATTERNS) >= 6 and {p.mount for p in PATTERNS} == {"face", "side"}
+    ids = [tool.id for tool in (*RACK.bits, *RACK.bushes, *RACK.drills)]
+    assert len(ids) == len(set(ids))
+
+
+def test_lookups_raise_for_what_is_not_there():
+    layout = head()
+    for find in (layout.pattern, layout.row, layout.tuner):
+        with pytest.raises(KeyError):
+            find("gone")
