@@ -98,7 +98,8 @@ def _add(draw, layout):
     if what == "slot":
         shape = StraightSlot(nut_end=at, tip_end=(at[0] + draw(_far), at[1] + draw(st.floats(0, 90))),
                              width=draw(st.floats(3, 25)))
-        return replace(layout, slots=(*layout.slots, Slot(id=id, shape=shape, depth=draw(st.none() | st.floats(2, 15)))))
+        depth = draw(st.none() | st.floats(2, 15))
+        return replace(layout, slots=(*layout.slots, Slot(id=id, shape=shape, depth=depth)))
     pattern = draw(st.sampled_from(layout.patterns))
     place = (FreePlace(at=at, turn=draw(st.none() | st.floats(-180, 180))) if pattern.mount == "face" else
              EdgePlace(side=draw(st.sampled_from(["bass", "treble"])), along=draw(st.floats(0, 190)),

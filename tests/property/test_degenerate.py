@@ -54,7 +54,7 @@ _NOTHING = Headstock(name="", blank=Blank(bass=1, treble=1, tip=1, thickness=1),
 @pytest.mark.parametrize(("layout", "kinds"), [
     (_NOTHING, {"blank-too-small"}),
     (head(tuners=(), slots=()), set()),
-    (head(slots=(Slot(id="s", shape=StraightSlot(nut_end=(300.0, 400.0), tip_end=(300.0, 400.0), width=12.0)),)),
+    (head(slots=(Slot(id="s", shape=StraightSlot(nut_end=(300.0, 40.0), tip_end=(300.0, 40.0), width=12.0)),)),
      {"slot-outside"}),
     (head(holes=(SingleHole(id="h", at=(0.0, 90.0), diameter=500.0),)), {"hole-to-outline"}),
     (head(tuners=(side("a", 90.0),), patterns=(SIDE,)), {"no-slot"}),

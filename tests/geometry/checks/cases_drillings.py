@@ -71,7 +71,8 @@ def _slot_cases():
                 return head(tuners=(side("a", 97.0 - gap),), patterns=(SIDE,), slots=(end,))
             return joined(carrier(sort, "a", 23.0 + gap, 90.0), slots=(slot(x=14.0),))
         yield Case(slot_kind(sort), make(need - 1), need - 1, "tight", make(need), between=("a", "slot"))
-        yield Case(slot_kind(sort), make(-0.5), -0.5, "spoils the work", make(need), between=("a", "slot"), within=0.003)
+        yield Case(slot_kind(sort), make(-0.5), -0.5, "spoils the work", make(need), between=("a", "slot"),
+                   within=0.003)
 
 
 def _outline_cases():
