@@ -14,7 +14,7 @@ from app.setup.places import CHECKOUT
 from geometry.layout import loop_path
 
 LAYOUTS = sorted((CHECKOUT / "samples").glob("*.headstock.json"))
-DRAWINGS = sorted((CHECKOUT / "samples" / "outlines").iterdir())
+DRAWINGS = sorted(file for file in (CHECKOUT / "samples" / "outlines").iterdir() if file.suffix in (".dxf", ".svg"))
 
 
 def named(path: Path) -> str:
