@@ -17,6 +17,7 @@ from geometry.edits import (
     make_row,
     make_symmetric,
     mirror_layout,
+    move_nodes,
     nudge,
     remove_features,
     remove_node,
@@ -73,8 +74,13 @@ class Commands(QObject):
 
     def nudge(self, dx: float, dy: float) -> None:
         """Move what is held by steps of 1 mm times (dx, dy)."""
-        held = self._w.document.held
-        if held:
+        held, node = self._w.document.held, self._w.node
+        if node is not None and len(held) == 1:
+            mirrored = self._w.chooser.options.mirrored
+            self._apply("Nudge the node", lambda layout: move_nodes(layout, held[0], (node,), (dx, dy), mirrored))
+            self._w.node = node
+            self._w.show_held()
+        elif held:
             self._apply("Nudge", lambda layout: nudge(layout, held, dx, dy))
 
     # ---- layout ---------------------------------------------------------

@@ -11,6 +11,9 @@ from app.document import Document
 from app.tools import Done, Gesture, Pointer, Running, Shown
 from geometry.errors import GeometryError
 
+STARTS = "0123456789.,;-+/\"' °"
+"""Characters that a typed value may begin with; letters only go on with one, alone they are keys of the tool."""
+
 Start = Callable[[Pointer], Gesture | None]
 
 
@@ -42,7 +45,7 @@ class Hand(QObject):
             self.point(replace(self._last, kind="key", key="enter", typed=typed))
         elif key == "backspace" and self._typed:
             self._typed = self._typed[:-1]
-        elif text and (text in "0123456789.,-+/\"' <°" or self._typed and text in "mincxby=") :
+        elif text and (text in STARTS or self._typed and text.isalpha()):
             self._typed += text
         elif key == "backspace" or text.isalpha():
             self.point(replace(self._last, kind="key", key=key or text.lower()))

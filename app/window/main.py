@@ -114,7 +114,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         document = self.document
         document.shown_changed.connect(self._show)
-        document.held_changed.connect(self._show_held)
+        document.held_changed.connect(self.show_held)
         document.history_changed.connect(self._history)
         document.file_changed.connect(self._file)
         self.canvas.view.pointed.connect(self.hand.point)
@@ -150,9 +150,9 @@ class MainWindow(QMainWindow):
         self._counts.setText(words)
         self.tools.set_hardware([p.id for p in shown.patterns])
         self.side.show_result(result)
-        self._show_held()
+        self.show_held()
 
-    def _show_held(self) -> None:
+    def show_held(self) -> None:
         shown, held = self.document.shown, self.document.held
         snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
         self.canvas.show_snags(snags, held)
@@ -162,7 +162,8 @@ class MainWindow(QMainWindow):
             loop = shown.outline
         if loop is None or held != (ref,):
             self.node = None
-        self.canvas.show_grips(loop, self.node)
+        drawing = self.hand.busy and self.tools.tool in ONCE
+        self.canvas.show_grips(None if drawing else loop, self.node)
         self.tools.enable_action("fillet", self.node is not None)
         for key in ("row on a line", "row along the edge"):
             self.tools.enable_action(key, len(held) > 1)
@@ -203,14 +204,14 @@ class MainWindow(QMainWindow):
 
     def _options(self) -> None:
         self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
-        self._show_held()
+        self.show_held()
 
     def _finished(self, done: Done | None) -> None:
         self.node = done.node if done is not None else None
         self._says.setText(done.name if done is not None else "")
         if done is not None and self.tools.tool in ONCE:
             self.set_tool("hold")
-        self._show_held()
+        self.show_held()
 
     def say(self, text: str) -> None:
         """One sentence in the foot of the window."""

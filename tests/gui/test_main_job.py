@@ -218,3 +218,27 @@ def test_every_stage_shows_a_page(bench):
         form = bench.window.side
         assert form._title.text()
         assert form._facts._rows or form._fields._rows
+
+
+def test_arrow_keys_nudge_the_node_that_is_held(bench):
+    bench.window.set_stage("outline")
+    before = bench.layout.outline.nodes[1].at
+    bench.click(before)
+    assert bench.window.node == 1
+    bench.key(Qt.Key.Key_Right)
+    after = bench.layout.outline.nodes[1].at
+    assert math.isclose(after[0] - before[0], 1.0, abs_tol=1e-9) and after[1] == before[1]
+    assert bench.window.node == 1
+
+
+def test_a_typed_length_finishes_a_slot(bench):
+    bench.window.set_stage("slots")
+    bench.window.set_tool("slot")
+    bench.click((0.0, 60.0))
+    bench.move((0.0, 100.0))
+    bench.text("70")
+    bench.key(Qt.Key.Key_Return)
+    shape = bench.layout.slots[-1].shape
+    assert len(bench.layout.slots) == 3
+    assert math.isclose(math.dist(shape.nut_end, shape.tip_end) + shape.width, 70.0, abs_tol=1e-6) or math.isclose(
+        math.dist(shape.nut_end, shape.tip_end), 70.0, abs_tol=1e-6)
