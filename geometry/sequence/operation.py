@@ -105,6 +105,8 @@ class Operation:
     """depth to set, from the surface where the drill goes in to the full diameter's end, mm"""
     waste_holes: WasteHoles | None = None
     cut: Cut | None = None
+    template: bool = False
+    """whether the router works along the template, which must then be in its place"""
     amount: float = 1.0
     """how much of it there is: holes, or mm of cut counted once a pass"""
     cautions: tuple[str, ...] = ()

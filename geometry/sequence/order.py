@@ -13,8 +13,8 @@ from geometry.sequence.rates import Changes, Rates
 from geometry.sequence.search import least_cost
 from geometry.sequence.task import CHANGE, Task, make_task
 
-EFFORT = 20_000
-"""States that the proof may look at: about two seconds on a plain machine."""
+EFFORT = 1_500_000
+"""How far the proof may go (geometry.sequence.search): a few seconds on a plain machine."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,8 +42,8 @@ def best_order(ops: Sequence[Operation], precedence: Iterable[Before], rates: Ra
     """Among all legal orders one with the fewest changes of machine, bit, table and side.
 
     Time (rates) settles ties, then habit (the order of `ops`). Proven by
-    exhaustion with a lower bound; past `effort` states the best order found is
-    returned with the bound reached.
+    exhaustion with a lower bound; past `effort` the best order found is returned
+    with the bound reached.
     """
     rates = rates or Rates()
     edges, given_up, circles, stuck = _untangled(ops, list(precedence))

@@ -27,6 +27,7 @@ class Rates:
     rout_100: float = 1.5
     band_saw_100: float = 1.5
     rout_outline_100: float = 2.0
+    hand_100: float = 12.0
     clean_up: float = 90.0
     finish: float = 120.0
     final_diameter: float = 2.0
@@ -44,6 +45,8 @@ class Rates:
                  "counterbore": self.hole, "bore": self.hole, "pilot": self.hole}
         by_length = {"saw": self.saw_100, "rout": self.rout_100, "cut outline": self.band_saw_100,
                      "rout outline": self.rout_outline_100}
+        if op.kind == "rout outline" and op.setup.machine == "bench":
+            return self.hand_100 * op.amount / 100.0 * self.factor
         if op.kind in by_length:
             return by_length[op.kind] * op.amount / 100.0 * self.factor
         if op.kind == "edge pilot":

@@ -32,8 +32,8 @@ def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iter
             area = slot_area(slot)
             floor = layout.blank.thickness if slot.depth is None else slot.depth
             if area is not None and floor > d.start[2] - d.radius and area.intersects(way):
-                yield Before(bore.id, op.id, f"The drill would break out into the open {slot.id}: no wood stands behind "
-                             "the wall, and past it the drill wanders.", f"the wall of the {slot.id}", "unsafe", "first")
+                yield Before(bore.id, op.id, f"The drill would break out into {slot.id}, open by then: no wood stands "
+                             "behind the wall, and past it the drill wanders.", f"the wall of {slot.id}", "unsafe", "first")
 
 
 def side_bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -66,7 +66,7 @@ def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
                 continue
             for op in of_kind(ops, *SLOT_WORK):
                 if op.features[0] == slot.id:
-                    yield Before(bore.id, op.id, f"Beside the open {slot.id} the thin wall gives way to the drill.",
+                    yield Before(bore.id, op.id, f"Beside {slot.id}, open by then, the thin wall gives way to the drill.",
                                  f"the wood between {bore.features[0]} and {slot.id}", "unwise", "first")
 
 

@@ -13,14 +13,17 @@ from geometry.sequence.shadows import pins_inside, shadow
 
 MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "cut outline")
 """Kinds that go by the papers."""
-GUIDED = ("rout", "rout outline")
-"""Kinds that go by the template."""
 AFTER_ALL = ("clean up", "finish", "final diameter")
 
 
 def of_kind(ops: Sequence[Operation], *kinds: str) -> list[Operation]:
     """The operations of some kinds, in their order."""
     return [op for op in ops if op.kind in kinds]
+
+
+def guided(ops: Sequence[Operation]) -> list[Operation]:
+    """The operations in which the router goes by the template."""
+    return [op for op in ops if op.template]
 
 
 def ears_before_marks(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -59,7 +62,7 @@ def template_first(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befo
         for op in of_kind(ops, "pin hole"):
             yield Before(template.id, op.id, "Pin holes are drilled through template and blank together: drilled apart "
                          "they never quite meet.", "the fit of the template on its pins", "unsafe", "then")
-        for op in of_kind(ops, "rout", "cut outline", "rout outline"):
+        for op in [*guided(ops), *of_kind(ops, "cut outline")]:
             yield Before(template.id, op.id, "There is no template to work along.", "the template", "impossible", "then")
 
 
@@ -68,8 +71,11 @@ def marks_before_cuts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[B
     for mark in of_kind(ops, "mark"):
         for op in of_kind(ops, *MARKED):
             yield Before(mark.id, op.id, "There is no mark to work from yet.", "the pricked centres", "impossible", "then")
-        by_marks = () if pins_inside(layout) else ("rout outline",) if layout.pins else GUIDED
-        for op in of_kind(ops, *by_marks):
+        if pins_inside(layout):
+            continue
+        for op in guided(ops):
+            if layout.pins and op.kind == "rout":
+                continue
             yield Before(mark.id, op.id, "Without pins the template is laid on the marks.", "the pricked centres",
                          "impossible", "then")
 
@@ -83,7 +89,7 @@ def clean_up_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befor
             if op.kind in MARKED or op.kind == "mark":
                 yield Before(op.id, clean.id, "Cleaning up takes the papers off, and their marks with them.",
                              "the pricked centres", "impossible", "first")
-            elif op.kind in GUIDED and layout.pins:
+            elif op.template and layout.pins:
                 yield Before(op.id, clean.id, "Cleaning up plugs the pin holes that bring the template back.",
                              "the pin holes", "impossible", "first")
             else:

@@ -9,7 +9,7 @@ from geometry.layout import Headstock
 from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
-from geometry.sequence.rules_marking import GUIDED, of_kind
+from geometry.sequence.rules_marking import guided, of_kind
 from geometry.sequence.shadows import pin_circle, pins_inside, slot_area
 
 
@@ -20,8 +20,10 @@ def pins_before_template(layout: Headstock, ops: Sequence[Operation]) -> Iterato
     """
     inside = pins_inside(layout)
     for pin in of_kind(ops, "pin hole"):
-        guided = ("rout", "rout outline", "cut outline") if pin.features[0] in inside else ("rout",)
-        for op in of_kind(ops, *guided):
+        reached = pin.features[0] in inside
+        for op in [*guided(ops), *of_kind(ops, "cut outline")]:
+            if op.kind != "rout" and not reached:
+                continue
             yield Before(pin.id, op.id, f"Without {pin.features[0]} nothing holds the template in its place.",
                          "the place of the template", "unsafe", "then")
 
@@ -43,8 +45,8 @@ def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iter
             if apart + pin.diameter / 2 <= d.radius:
                 yield Before(pin_op.id, op.id, f"Inside the wider bore there is no wood left for {pin.id}.",
                              f"the hole of {pin.id}", "impossible", "first")
-            for guided in of_kind(ops, *GUIDED):
-                yield Before(guided.id, op.id, f"The bore takes {pin.id} away, and the template no longer finds its "
+            for rout in guided(ops):
+                yield Before(rout.id, op.id, f"The bore takes {pin.id} away, and the template no longer finds its "
                              "place.", f"the hole of {pin.id}", "unsafe", "first")
 
 
@@ -58,11 +60,11 @@ def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befor
             if not area.intersects(pin_circle(pin)):
                 continue
             own = [op for op in of_kind(ops, "waste holes", "saw", "rout") if op.features[0] == slot.id]
-            for op in of_kind(ops, *GUIDED):
+            for op in guided(ops):
                 if op in own:
                     continue
                 for last in own:
-                    yield Before(op.id, last.id, f"Emptying the {slot.id} takes {pin.id} away, and the template no "
+                    yield Before(op.id, last.id, f"Emptying {slot.id} takes {pin.id} away, and the template no "
                                  "longer finds its place.", f"the hole of {pin.id}", "unsafe", "first")
 
 
@@ -72,7 +74,7 @@ def pin_in_the_waste(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Be
     for pin in layout.pins:
         if pin.id in inside:
             continue
-        for rout in of_kind(ops, "rout"):
+        for rout in of_kind(guided(ops), "rout"):
             for op in of_kind(ops, "cut outline"):
                 yield Before(rout.id, op.id, f"{pin.id} goes with the waste, and the template no longer finds its place "
                              "on the slots.", f"the hole of {pin.id}", "unsafe", "first")

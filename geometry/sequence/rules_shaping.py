@@ -20,7 +20,7 @@ def waste_before_router(layout: Headstock, ops: Sequence[Operation]) -> Iterator
             yield Before(holes.id, saw.id, "There is no hole to thread the blade through.", "a way in for the blade",
                          "impossible", "then")
         for rout in _of_slot(ops, slot, "rout"):
-            yield Before(holes.id, rout.id, f"The cutter would have to clear the {slot} in full wood: it grabs, burns and "
+            yield Before(holes.id, rout.id, f"The cutter would have to clear {slot} in full wood: it grabs, burns and "
                          "bends.", "the cutter and its line", "unsafe", "then")
     for cut in of_kind(ops, "cut outline"):
         for rout in of_kind(ops, "rout outline"):
@@ -49,11 +49,11 @@ def outline_after_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator
     for cut in of_kind(ops, "cut outline"):
         for op in of_kind(ops, "waste holes", "saw", "rout"):
             yield Before(op.id, cut.id, "With the waste gone the rails spring, and base and clamps have little to stand "
-                         "on.", f"the rails beside the {op.features[0]}", "unwise", "first")
+                         "on.", f"the rails beside {op.features[0]}", "unwise", "first")
     for rout in of_kind(ops, "rout outline"):
         for op in of_kind(ops, "rout"):
             yield Before(op.id, rout.id, "With the waste gone the rails spring, and base and clamps have little to stand "
-                         "on.", f"the rails beside the {op.features[0]}", "unwise", "first")
+                         "on.", f"the rails beside {op.features[0]}", "unwise", "first")
 
 
 def pilots_on_their_seat(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:

@@ -10,10 +10,14 @@ from __future__ import annotations
 import heapq
 from dataclasses import dataclass
 
+from geometry.sequence.bound import Bound
 from geometry.sequence.task import Held, Task
 
-BEAM = 24
-"""Orders kept side by side by the beam."""
+NARROW, WIDE = 24, 160
+"""Orders kept side by side by the beam, at first and where the first is not soon proven; fewer where there are
+many set-ups to choose from."""
+SOON = 60_000
+"""Effort of the proof before the beam is widened."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,16 +47,23 @@ class _Node:
 
 
 def least_cost(task: Task, effort: int) -> Found:
-    """The best order found; `effort` is how many states the proof may look at.
+    """The best order found; `effort` limits the proof: changes tried, times the set-ups there are.
 
     The bound equals the cost when the order is proven best.
     """
-    good = _beam(task, None)
-    bound, better = _best_first(task, good.cost, effort)
+    least = Bound(task)
+    good = _beam(task, least, NARROW, None)
+    bound, better = _best_first(task, least, good.cost, min(SOON, effort))
+    if better is None and bound < good.cost and effort > SOON:
+        good = min(good, _beam(task, least, WIDE, good.cost) or good, key=_worth)
+        bound, better = _best_first(task, least, good.cost, effort)
     if better is not None:
-        by_habit = _beam(task, better.cost)
-        good = by_habit if by_habit is not None and by_habit.cost <= better.cost else better
+        good = min(better, _beam(task, least, WIDE, better.cost) or better, key=_worth)
     return Found(good.path(), good.cost, bound)
+
+
+def _worth(node: _Node) -> tuple[int, int]:
+    return node.cost, node.against_habit
 
 
 def _next(task: Task, node: _Node, setup: int) -> _Node:
@@ -66,16 +77,17 @@ def _next(task: Task, node: _Node, setup: int) -> _Node:
     return _Node(done, held, node.cost + cost, against, setup, node)
 
 
-def _beam(task: Task, most: int | None) -> _Node | None:
-    """The best of a few orders grown side by side; None when all of them would cost more than `most`."""
+def _beam(task: Task, least: Bound, width: int, most: int | None) -> _Node | None:
+    """The best of `width` orders grown side by side; None when all of them would cost more than `most`."""
     level = [_Node(0, task.start, 0, 0, -1, None)]
+    width = max(4, min(width, 20 * width // len(task.groups)))
     best: _Node | None = None
     while level:
         found: dict[tuple[int, Held], tuple[tuple[int, int], _Node]] = {}
         for node in level:
             for setup in task.free(node.done):
                 made = _next(task, node, setup)
-                worth = (made.cost + task.least(made.done, made.held), made.against_habit)
+                worth = (made.cost + least(made.done, made.held), made.against_habit)
                 if most is not None and worth[0] > most or best is not None and worth >= (best.cost, best.against_habit):
                     continue
                 if made.done == task.all:
@@ -84,32 +96,33 @@ def _beam(task: Task, most: int | None) -> _Node | None:
                 key = (made.done, made.held)
                 if key not in found or worth < found[key][0]:
                     found[key] = (worth, made)
-        level = [node for _, node in sorted(found.values(), key=lambda entry: entry[0])[:BEAM]]
+        level = [node for _, node in sorted(found.values(), key=lambda entry: entry[0])[:width]]
     return best
 
 
-def _best_first(task: Task, known: int, effort: int) -> tuple[int, _Node | None]:
+def _best_first(task: Task, least: Bound, known: int, effort: int) -> tuple[int, _Node | None]:
     """(proven lower bound, an order that costs less than `known` if there is one)."""
     root = _Node(0, task.start, 0, 0, -1, None)
-    heap: list[tuple[int, int, int, _Node]] = [(task.least(0, task.start), 0, 0, root)]
+    heap: list[tuple[int, int, int, _Node]] = [(least(0, task.start), 0, 0, root)]
     best_cost: dict[tuple[int, Held], int] = {(0, task.start): 0}
-    counter = looked = 0
+    counter = tried = 0
     while heap:
         estimate, _, _, node = heap[0]
         if estimate >= known:
             return known, None
-        if looked >= effort:
+        if tried >= effort:
             return estimate, None
         heapq.heappop(heap)
         if node.done == task.all:
             return node.cost, node
         if best_cost[node.done, node.held] < node.cost:
             continue
-        looked += 1
-        for setup in task.free(node.done):
+        free = task.free(node.done)
+        tried += len(free) * len(task.groups)
+        for setup in free:
             made = _next(task, node, setup)
             key = (made.done, made.held)
-            total = made.cost + task.least(made.done, made.held)
+            total = made.cost + least(made.done, made.held)
             if total < known and made.cost < best_cost.get(key, known + 1):
                 best_cost[key] = made.cost
                 counter += 1

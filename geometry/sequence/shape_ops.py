@@ -8,8 +8,9 @@ from itertools import groupby
 from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.sequence.drill_ops import same_bore
+from geometry.routing.depth import LIGHT
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
-from geometry.sequence.plans import OUTLINE, RoutPlan, plain_outline_plan, plain_slot_plan
+from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import pin_circle, pins_inside
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes
@@ -37,11 +38,11 @@ def preparing(layout: Headstock) -> list[Operation]:
     return made
 
 
-def slot_operations(layout: Headstock, plans: Mapping[str, RoutPlan], wishes: Wishes) -> list[Operation]:
+def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:
     """For each slot: waste holes and saw where its plan has them, then the router from each side."""
     made: list[Operation] = []
     for slot in layout.slots:
-        plan = plans.get(slot.id) or plain_slot_plan(layout, slot)
+        plan = plans[slot.id]
         made += _waste(slot, plan, wishes)
         length = slot_path(slot).length
         made += _routs(layout, slot.id, "rout", plan, length, wishes, bool(layout.pins),
@@ -49,7 +50,7 @@ def slot_operations(layout: Headstock, plans: Mapping[str, RoutPlan], wishes: Wi
     return made
 
 
-def outline_operations(layout: Headstock, plans: Mapping[str, RoutPlan], wishes: Wishes) -> list[Operation]:
+def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:
     """Saw outside the line, then the router along the template."""
     length = loop_path(layout.outline).length
     inside = bool(pins_inside(layout))
@@ -58,7 +59,13 @@ def outline_operations(layout: Headstock, plans: Mapping[str, RoutPlan], wishes:
         f"Stick the template to the face{' on its pins' if inside else ', on centreline and nut line,'} with tape that "
         f"stays on, and saw {format_length(2.0, wishes.unit, mark=True)} outside the outline.",
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
-    plan = plans.get(OUTLINE) or plain_outline_plan(layout)
+    plan = plans[OUTLINE]
+    if plan.blocked:
+        by_hand = Operation(
+            "rout outline", "rout outline", "Finish the outline by hand",
+            "Clamp the head flat and work the edge square to the line with spokeshave, rasp and file.", BENCH,
+            (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length, cautions=(plan.blocked,))
+        return [saw, by_hand]
     return [saw, *_routs(layout, OUTLINE, "rout outline", plan, length, wishes, inside)]
 
 
@@ -104,55 +111,58 @@ def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
     """Why the router cannot work: a pin where the cutter goes; empty when there is none."""
     area = polygon(slot_path(slot))
     inside = [pin.id for pin in layout.pins if area.intersects(pin_circle(pin))]
-    return "" if not inside else (f"The pin {inside[0]} stands in the {slot.id}, in the way of the cutter that it is to "
+    return "" if not inside else (f"The pin {inside[0]} stands in {slot.id}, in the way of the cutter that it is to "
                                   "guide: move the pin.")
 
 
-def _waste(slot: Slot, plan: RoutPlan, wishes: Wishes) -> list[Operation]:
+def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     row = plan.waste
-    if row is None or not row.centres:
+    if row is None:
         return []
-    centres = tuple(row.centres)
-    through = slot.depth is None
-    how = "through, on a spoil board" if through else f"{format_length(row.depth, wishes.unit, mark=True)} deep"
+    how = "through, on a spoil board" if row.through else f"{_mm(row.stop, wishes)} deep"
+    many = f"{len(row.centres)} holes" if len(row.centres) > 1 else "one hole"
+    apart = f", {_mm(row.spacing, wishes)} from centre to centre" if row.spacing else ""
+    chop = " Chop out what stands between them as far as it comes easily." if row.saw and not row.through else ""
     made = [Operation(
         f"waste holes {slot.id}", "waste holes", f"Waste holes {slot.id}",
-        f"Face up: drill {len(centres)} holes of {format_length(row.diameter, wishes.unit, mark=True)} {how} along the "
-        f"{slot.id}.", Setup("drill press", row.drill, LEVEL, "face"), (slot.id,), stop=row.depth,
-        waste_holes=WasteHoles(centres, row.diameter, row.depth), amount=float(len(centres)))]
-    if through and len(centres) > 1:
+        f"Face up: along {slot.id} drill {many}, {format_length(row.drill.diameter, wishes.unit, mark=True)} wide, {how}"
+        f"{apart}.{chop}", Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,), stop=row.stop,
+        waste_holes=WasteHoles(row.centres, row.drill.diameter, row.stop), amount=float(len(row.centres)))]
+    if row.through and row.saw:
         made.append(Operation(
-            f"saw {slot.id}", "saw", f"Saw out the {slot.id}",
-            f"Thread the blade through a waste hole and saw out the {slot.id}, "
-            f"{format_length(1.5, wishes.unit, mark=True)} inside its line.",
+            f"saw {slot.id}", "saw", f"Saw out {slot.id}",
+            f"Thread the blade through a waste hole and saw out {slot.id} to within {_mm(LIGHT, wishes)} of its line.",
             Setup("coping saw"), (slot.id,), amount=slot_path(slot).length))
     return made
 
 
-def _routs(layout: Headstock, feature: str, kind: Kind, plan: RoutPlan, length: float, wishes: Wishes,
+def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: float, wishes: Wishes,
            pinned: bool, blocked: str = "") -> list[Operation]:
-    """One operation for passes that follow each other with one bit from one side."""
+    """One operation for trips that follow each other with one bit from one side."""
     made: list[Operation] = []
-    what = "the outline" if feature == OUTLINE else f"the {feature}"
+    what = "the outline" if feature == OUTLINE else feature
     name = kind if feature == OUTLINE else f"{kind} {feature}"
     thick = layout.blank.thickness
-    if plan.blocked or not plan.passes:
-        trouble = plan.blocked or f"There is no router plan for {what}: choose a bit."
-        return [Operation(name, kind, f"Rout {what}", trouble, Setup("router", None, None, "face"),
-                          (feature,), cut=Cut(0.0, thick), amount=length, blocked=blocked or trouble)]
-    groups = [list(group) for _, group in groupby(plan.passes, key=lambda p: (p.side, p.bit, p.bush))]
+    if plan.blocked:
+        return [Operation(name, kind, f"Rout {what}", plan.blocked, Setup("router", None, None, "face"), (feature,),
+                          cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
+    groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template))]
     for number, group in enumerate(groups, 1):
-        first, last = group[0], group[-1]
+        first, deep = group[0], max(trip.ends for trip in group)
         bit = first.bit if first.bush is None else f"{first.bit} in {first.bush}"
-        deep = max(p.end for p in group)
+        guide = ("the wall already cut guides" if not first.template else
+                 "template on its pins" if pinned else "template laid on the marks")
         steps = "in one pass" if len(group) == 1 else f"in {len(group)} passes"
-        words = (f"{first.side.capitalize()} up, template {'on its pins' if pinned else 'laid on the marks'}: rout {what} "
-                 f"with the {bit} to {format_length(deep, wishes.unit, mark=True)} {steps}.")
+        words = (f"{first.side.capitalize()} up, {guide}: rout {what} with {bit} to {_mm(deep, wishes)} {steps}.")
         turned = first.side == "back"
-        cut = Cut(thick - deep, thick - first.start) if turned else Cut(first.start, last.end)
-        cautions = () if pinned or not turned else (
+        cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
+        cautions = () if pinned or not turned or not first.template else (
             "Without pins nothing brings the template back to the same place from the other side: add two.",)
         made.append(Operation(f"{name} {number}", kind, f"Rout {what} from the {first.side}", words,
-                              Setup("router", bit, None, first.side), (feature,), cut=cut,
-                              amount=length * len(group), cautions=cautions, blocked=blocked))
+                              Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
+                              template=first.template, cautions=cautions, blocked=blocked))
     return made
+
+
+def _mm(length: float, wishes: Wishes) -> str:
+    return format_length(length, wishes.unit, 1 if wishes.unit == "mm" else None, mark=True)

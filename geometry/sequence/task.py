@@ -38,6 +38,8 @@ class Task:
     """for each set-up its (slot, value) pairs"""
     groups: tuple[int, ...]
     """for each set-up the mask of its classes"""
+    slots: tuple[tuple[str, str], ...]
+    """(what, on which machine): see changes.demands"""
     weights: tuple[int, ...]
     """cost of a change of each slot"""
     earlier: tuple[int, ...]
@@ -47,7 +49,7 @@ class Task:
     table setting: settings that are alike in everything are begun in one order only"""
     own: tuple[int, ...]
     """for each set-up the mask of classes with its table setting; 0 where it has no twins"""
-    _left: dict[int, tuple[int, ...]] = field(default_factory=dict, compare=False, repr=False)
+    _free: dict[int, list[int]] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def all(self) -> int:
@@ -81,28 +83,14 @@ class Task:
                 now[slot] = value
         return cost, tuple(now)
 
-    def least(self, done: int, held: Held) -> int:
-        """A cost that whatever is left cannot be done without: each value still needed must come up once."""
-        left = 0
-        for i, group in enumerate(self.groups):
-            if group & ~done:
-                left |= 1 << i
-        values = self._left.get(left)
-        if values is None:
-            masks = [0] * len(self.weights)
-            for i, pairs in enumerate(self.demands):
-                if left >> i & 1:
-                    for slot, value in pairs:
-                        masks[slot] |= 1 << value
-            values = self._left[left] = tuple(masks)
-        total = 0
-        for mask, now, weight in zip(values, held, self.weights, strict=True):
-            if mask:
-                total += weight * (mask.bit_count() - (now >= 0 and mask >> now & 1))
-        return total
-
     def free(self, done: int) -> list[int]:
         """Set-ups in which something can be done, alike ones in their one order."""
+        known = self._free.get(done)
+        if known is None:
+            known = self._free[done] = self._find_free(done)
+        return known
+
+    def _find_free(self, done: int) -> list[int]:
         found = []
         for i, group in enumerate(self.groups):
             rest = group & ~done
@@ -151,7 +139,7 @@ def make_task(ops: Sequence[Operation], before: Mapping[str, set[str]], rates: R
     first = [min(own) for own in members]
     twins, own = _twins(setups, waits, setup_of, groups)
     return Task(tuple(ops), tuple(waits_ops), tuple(tuple(m) for m in members), tuple(waits), tuple(setup_of), pairs,
-                tuple(groups), tuple(CHANGE + round(60 * seconds[what]) for what, _ in slots),
+                tuple(groups), tuple(slots), tuple(CHANGE + round(60 * seconds[what]) for what, _ in slots),
                 tuple(sum(1 << d for d, other in enumerate(first) if other < mine) for mine in first), twins, own)
 
 
