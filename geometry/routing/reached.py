@@ -8,11 +8,12 @@ following it again rounds every corner of wood that points at the cutter.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from functools import lru_cache
 
 import shapely
-from shapely.geometry import Polygon
+from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
@@ -32,6 +33,8 @@ APART = 0.001
 NECK = 30.0
 """Length of the neck that is put behind the nut line, mm, so that the outline does not end there."""
 
+SHOULDER = 0.2
+"""An edge that rises less than this (mm a mm) where it leaves the nut line is a shoulder."""
 LADDER = (26.0, 13.0, 6.5, 3.0)
 """Sizes in mm that are tried first: what a wide cutter does not leave, no slimmer one leaves either."""
 
@@ -94,10 +97,16 @@ def outline_reached(layout: Headstock, cutter: float, offset: float = 0.0) -> Re
 
 
 def routed_area(loop: Loop) -> Polygon:
-    """The head with both edges going straight on behind the nut line, where the neck is: no corner stands there."""
+    """The head with both edges going straight on behind the nut line, where the neck is: no corner stands there.
+
+    Edges that leave the nut line as a shoulder (nearly along it) meet a square neck instead.
+    """
     bass, treble = (edge.path for edge in edges(loop))
-    ends = [v.along(path.start, path.tangent_at(0.0), -NECK) for path in (treble, bass)]
-    if ends[0][0] <= ends[1][0] or min(path.tangent_at(0.0)[1] for path in (bass, treble)) < 0.2:
+    closing = treble.tangent_at(0.0)[0] - bass.tangent_at(0.0)[0]
+    room = (treble.start[0] - bass.start[0]) / closing if closing > 0 else math.inf
+    length = min(NECK, 0.8 * room)
+    ends = [v.along(path.start, path.tangent_at(0.0), -length) for path in (treble, bass)]
+    if min(path.tangent_at(0.0)[1] for path in (bass, treble)) < SHOULDER:
         ends = [(path.start[0], path.start[1] - NECK) for path in (treble, bass)]
     neck = Polygon([bass.start, treble.start, *ends])
     return max(shapely.get_parts(shapely.union(polygon(loop_path(loop)), neck)), key=lambda part: part.area)
@@ -110,7 +119,7 @@ def _in_slot(shape, cutter: float, offset: float) -> Reached:
         if cutter <= shape.width + TOUCH:
             return Reached(True, (), ())
         area = polygon(slot_path(slot))
-        return Reached(False, (_patch(area, area.centroid),), ())
+        return Reached(False, (_patch(area, Polygon()),), ())
     area = polygon(slot_path(slot))
     radius = cutter / 2
     path = grown(area, -radius)
@@ -118,7 +127,7 @@ def _in_slot(shape, cutter: float, offset: float) -> Reached:
         radius = max(radius - SLACK, TOUCH)
         path = grown(area, -radius)
     if path.is_empty:
-        return Reached(False, (_patch(area, area.centroid),), ())
+        return Reached(False, (_patch(area, Polygon()),), ())
     swept = grown(path, radius)
     left = () if _same(area, swept) else _patches(area.difference(grown(swept, APART)), swept)
     kept = grown(grown(area, offset), -offset) if offset > 0 else area
@@ -172,12 +181,21 @@ def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> boo
 
 
 def _patches(area: BaseGeometry, beside: BaseGeometry, level: float | None = None) -> tuple[Patch, ...]:
-    found = [_patch(part, beside) for part in parts(area) if level is None or part.bounds[1] > level + 0.01]
+    if level is not None:
+        x0, _, x1, y1 = area.bounds if not area.is_empty else (0.0, 0.0, 0.0, 0.0)
+        area = area.intersection(box(x0 - 1.0, level, x1 + 1.0, max(y1, level) + 1.0))
+    found = [_patch(part, beside) for part in parts(area)]
     return tuple(sorted((p for p in found if p.depth >= LEAST_PATCH), key=lambda p: -p.depth))
 
 
 def _patch(part: Polygon, beside: BaseGeometry) -> Patch:
-    """A piece and its deepest point: a corner of it, because the distance from a convex sweep has no summit inside."""
+    """A piece and its deepest point: a corner of it, because the distance from a convex sweep has no summit inside.
+
+    Where nothing is swept at all, the middle of the piece and its distance from the piece's own edge.
+    """
+    if beside.is_empty:
+        inside = shapely.maximum_inscribed_circle(part, 0.01)
+        return Patch(part, part.area, inside.length, inside.coords[0])
     points = shapely.points(part.exterior.coords)
     far = shapely.distance(points, beside)
     deepest = int(far.argmax())

@@ -152,3 +152,19 @@ def _distance(p, ring):
         t = max(0.0, min(1.0, ((p[0] - a[0]) * d[0] + (p[1] - a[1]) * d[1]) / size)) if size else 0.0
         best = min(best, math.hypot(p[0] - a[0] - t * d[0], p[1] - a[1] - t * d[1]))
     return best
+
+
+@settings(max_examples=30)
+@given(st.lists(st.floats(15, 45).map(lambda x: round(x, 1)), min_size=3, max_size=6), st.sampled_from([6.0, 10.0, 16.0]),
+       st.sampled_from([1.0, 3.0]))
+def test_outside_the_other_clipper_leaves_and_loses_the_same(half_widths, cutter, shrink):
+    """A head of random half widths every 30 mm, compared above y = 1: the foot is the neck's."""
+    right = [(20.0, 0.0), (20.0, 20.0), *((w, 50.0 + 30 * i) for i, w in enumerate(half_widths))]
+    points = right + [(-x, y) for x, y in reversed(right)]
+    found = outline_reached(head(outline=loop(*points)), cutter, shrink)
+    body = [scaled([(20.0, -60.0), *right, *((-x, y) for x, y in reversed(right)), (-20.0, -60.0)])]
+    neck = [scaled([(-100.0, -70.0), (100.0, -70.0), (100.0, 1.0), (-100.0, 1.0)])]
+    left = area(minus(minus(offset(offset(body, cutter / 2), -cutter / 2), body), neck))
+    lost = area(minus(minus(body, offset(offset(body, -shrink), shrink)), neck))
+    assert found.left_area == pytest.approx(left, abs=0.25)
+    assert sum(p.size for p in found.lost) == pytest.approx(lost, abs=0.25)

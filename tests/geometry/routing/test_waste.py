@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 from shapely.geometry import Point, Polygon
 
-from geometry.layout import Drill, DrillPress, Rack
+from geometry.layout import DrawnSlot, Drill, DrillPress, Loop, Node, Rack, Slot
 from geometry.routing.refusal import Refusal
 from geometry.routing.waste import Waste, drill_waste, widest
 from tests.geometry.routing.specimens import BRAD, FORSTNER, bit, drawn, head, straight, with_rack
@@ -87,6 +87,17 @@ def test_a_drawn_slot_is_drilled_along_its_middle():
     assert all(x == pytest.approx(8, abs=0.05) for x, _ in found.centres if 55 < _ < 125)
     assert len(found.centres) >= 8
     assert found.left_least == pytest.approx(1, abs=0.02), "the end holes stand as far out as they may"
+
+
+def test_a_bent_slot_is_drilled_along_its_bend():
+    """A slot 16 wide along a quarter of a circle of radius 80: every hole on that circle, but for the ends."""
+    quarter = math.tan(math.pi / 8)
+    shape = Loop(nodes=(Node(at=(88.0, 0.0), bulge=quarter), Node(at=(0.0, 88.0), bulge=1.0), Node(at=(0.0, 72.0), bulge=-quarter),
+                        Node(at=(72.0, 0.0), bulge=1.0)))
+    found = plan(Slot(id="bent", shape=DrawnSlot(loop=shape)), BRAD)
+    assert len(found.centres) >= 11
+    assert all(math.hypot(*c) == pytest.approx(80, abs=0.05) for c in found.centres if min(c) > 1)
+    assert found.left_least >= 1
 
 
 def test_a_side_branch_is_drilled_too():
