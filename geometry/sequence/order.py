@@ -13,7 +13,7 @@ from geometry.sequence.rates import Changes, Rates
 from geometry.sequence.search import least_cost
 from geometry.sequence.task import CHANGE, Task, make_task
 
-EFFORT = 1_500_000
+EFFORT = 1_000_000
 """How far the proof may go (geometry.sequence.search): a few seconds on a plain machine."""
 
 

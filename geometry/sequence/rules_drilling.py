@@ -9,7 +9,7 @@ from geometry.layout import Headstock
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import of_kind
-from geometry.sequence.shadows import drilled, outline_line, slot_area
+from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
 from geometry.solids.drilling import holes
 
 SLOT_WORK = ("waste holes", "saw", "rout")
@@ -71,11 +71,11 @@ def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
 
 
 def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
-    """Bores close to the outline are drilled while waste still backs the wood."""
-    line = outline_line(layout.outline)
+    """Bores in the head close to the outline are drilled while waste still backs the wood."""
+    line, wood = outline_line(layout.outline), outline_area(layout.outline)
     for bore in of_kind(ops, *UPRIGHT):
         rim = drilled(max(bore.drillings, key=lambda d: d.diameter))
-        if line.distance(rim) > 2 * layout.margins.bore_outline:
+        if line.distance(rim) > 2 * layout.margins.bore_outline or not wood.intersects(rim):
             continue
         for op in of_kind(ops, "cut outline", "rout outline"):
             yield Before(bore.id, op.id, "With the waste gone nothing backs the wood between bore and edge, and it can "

@@ -1,0 +1,227 @@
+"""Operations as they follow from a layout, against numbers worked out by hand."""
+
+import math
+
+import msgspec
+import pytest
+
+from geometry.layout import Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout.shop import DrillPress
+from geometry.sequence import KINDS, Operation, Wishes, operations
+from geometry.sequence.operation import Setup
+from geometry.solids import holes
+from geometry.solids.side import shared_tilts
+from tests.geometry.drawing.specimens import FACE
+from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, leaning, stocked
+
+REPLACE = msgspec.structs.replace
+PLANS = {"slot": THROUGH, "outline": THROUGH}
+
+
+def by_id(ops: tuple[Operation, ...]) -> dict[str, Operation]:
+    return {op.id: op for op in ops}
+
+
+def test_the_plain_head_needs_these_operations() -> None:
+    ops = operations(stocked())
+    assert [op.id for op in ops] == [
+        "template", "mark", "pin hole pin.1", "counterbore front.1.1", "bore front.1.2", "bore peep.1",
+        "side bore flank.1.1", "pilot front.2.1", "waste holes slot", "saw slot", "rout slot 1", "cut outline",
+        "rout outline 1", "edge pilot flank.2.1", "clean up"]
+    assert [op.id for op in ops if op.blocked] == []
+
+
+def test_every_drilling_of_the_demo_is_in_one_operation_and_counts_are_those_of_the_trade() -> None:
+    ops = operations(demo())
+    drillings = [d for op in ops for d in op.drillings]
+    assert sorted(d.id for d in drillings) == sorted(d.id for hole in holes(demo()) for d in hole.drillings)
+    of_tuners = [d for d in drillings if d.role != "locating"]
+    # Twelve tuners: 36 holes and 42 drilling operations. Common practice, no source.
+    assert len(of_tuners) == 42
+    assert len({d.hole for d in of_tuners}) == 36
+
+
+def test_ids_are_unique_and_kinds_come_in_the_order_of_habit() -> None:
+    ops = operations(demo(), wishes=Wishes(finish=True))
+    assert len({op.id for op in ops}) == len(ops)
+    assert [KINDS.index(op.kind) for op in ops] == sorted(KINDS.index(op.kind) for op in ops)
+    assert all(op.words.endswith(".") and op.title for op in ops)
+
+
+def test_a_leaning_edge_tilts_the_table_by_its_slope_and_raises_the_nut_end() -> None:
+    op = by_id(operations(leaning()))["side bore flank.1.1"]
+    # The treble edge leans out by 10 over 90: the bore tilts by -atan(1/9) = -6.34 degrees.
+    assert op.setup.machine == "drill press"
+    assert op.setup.bit == "brad 6.4"
+    assert op.setup.side == "treble edge"
+    assert op.setup.table.tilt == pytest.approx(-math.atan(1 / 9))
+    assert op.setup.table.fence == pytest.approx(8.0)
+    # Blocks: 100 sin(6.34 deg) = 11.04 mm.
+    assert op.setup.table.words() == "table tilted 6.3° (11 mm of blocks over 100 mm), nut end raised, axis 8 mm from the fence"
+
+
+def test_a_stop_counts_from_the_square_edge() -> None:
+    op = by_id(operations(stocked()))["side bore flank.1.1"]
+    # 30 mm deep from the seat at x = 40, square edge at x = 45; the brad point of 6.4 runs 1.92 ahead.
+    assert op.stop == pytest.approx(35.0)
+    assert "stop at 35 mm, 36.9 mm to the point" in op.words
+    assert "100 mm from the nut line and 8 mm below the face" in op.words
+
+
+def test_opposite_bores_share_a_setting_only_at_half_the_thickness() -> None:
+    def settings(layout: object) -> list[Setup]:
+        return [op.setup for op in operations(layout) if op.kind == "side bore"]
+
+    one, two = settings(leaning())
+    assert one.table == two.table and one.side != two.side
+    high = [REPLACE(t, place=REPLACE(t.place, depth=7.0)) for t in leaning().tuners]
+    one, two = settings(leaning(tuners=tuple(high)))
+    # Turned over, 7 below the face is 9 from the fence on one side and 7 on the other.
+    assert one.table.tilt == two.table.tilt
+    assert {one.table.fence, two.table.fence} == {7.0, 9.0}
+
+
+def test_shared_settings_of_the_demo_are_those_that_side_bores_report() -> None:
+    layout = demo()
+    tables = {op.features[0]: op.setup.table for op in operations(layout) if op.kind == "side bore"}
+    for tuner, table in tables.items():
+        assert {other for other, its in tables.items() if its == table} == {tuner, *shared_tilts(layout, tuner)}
+
+
+def test_a_maker_who_accepts_more_shares_more_settings() -> None:
+    tables = {op.setup.table for op in operations(demo(), wishes=Wishes(same_tilt=5.0)) if op.kind == "side bore"}
+    # Tilts -3.09, 0.98 and 6.78: the first two lie within 5 degrees of each other, not all three.
+    assert len(tables) == 2
+
+
+def test_side_pilots_are_drilled_by_hand_on_the_seat_unless_the_maker_wants_them_from_the_square_edge() -> None:
+    usual = by_id(operations(stocked()))["edge pilot flank.2.1"]
+    assert (usual.setup.machine, usual.stop) == ("hand drill", 9.0)
+    early = by_id(operations(stocked(), wishes=Wishes(pilots_from_square_edge=True)))["edge pilot flank.2.1"]
+    assert (early.setup.machine, early.setup.side, early.stop) == ("drill press", "treble edge", 14.0)
+
+
+def test_a_finish_brings_a_final_diameter_for_every_bushing() -> None:
+    ops = operations(demo(), wishes=Wishes(finish=True))
+    assert [op.kind for op in ops][-7:] == ["finish"] + 6 * ["final diameter"]
+    assert not [op for op in operations(demo()) if op.kind in ("finish", "final diameter")]
+
+
+def test_trips_with_one_bit_from_one_side_are_one_operation() -> None:
+    ops = by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))
+    face, back = ops["rout slot 1"], ops["rout slot 2"]
+    assert face.cut.start == 0.0 and face.cut.end == 10.0
+    # 7 deep from the back of wood 16 thick leaves off at 9 below the face.
+    assert back.cut.start == 9.0 and back.cut.end == 16.0
+    assert face.setup.side == "face" and back.setup.side == "back"
+    length = face.amount / 2
+    assert length == pytest.approx(2 * 110 + math.pi * 13)
+    assert "in 2 passes" in face.words
+
+
+def test_a_trip_from_the_back_without_pins_is_warned_of() -> None:
+    bare = by_id(operations(stocked(pins=()), {"slot": TURNED, "outline": THROUGH}))
+    assert "Without pins" in bare["rout slot 2"].cautions[0]
+    assert by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))["rout slot 2"].cautions == ()
+
+
+def test_the_routing_planner_serves_where_no_plan_is_given() -> None:
+    ops = operations(stocked(), {"outline": THROUGH})
+    assert [op.setup.bit for op in ops if op.kind == "rout"] == ["12 shank bearing"]
+
+
+def test_without_router_bits_a_slot_is_blocked_and_the_outline_is_finished_by_hand() -> None:
+    ops = by_id(operations(stocked(rack=REPLACE(stocked().rack, bits=()))))
+    assert ops["rout slot"].blocked.startswith("No bit of the rack can rout slot")
+    assert ops["rout outline"].setup.machine == "bench"
+    assert ops["rout outline"].blocked == ""
+
+
+def test_a_pin_in_a_later_bore_of_its_own_size_is_drilled_once() -> None:
+    layout = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=6.5),))
+    ops = by_id(operations(layout))
+    assert "bore front.1.2" not in ops
+    assert [d.id for d in ops["pin hole pin.1"].drillings] == ["pin.1", "front.1.2"]
+    assert ops["pin hole pin.1"].features == ("pin", "front")
+    assert "plug" not in ops["clean up"].words
+
+
+def test_a_pin_that_stays_visible_is_plugged_and_one_in_the_waste_is_not() -> None:
+    assert "plug the pin hole pin," in by_id(operations(stocked()))["clean up"].words
+    waste = stocked(pins=(Pin(id="pin", at=(0.0, 186.0), diameter=3.0),))
+    assert "plug" not in by_id(operations(waste))["clean up"].words
+    assert "on centreline and nut line" in by_id(operations(waste))["cut outline"].words
+
+
+def test_a_narrow_pin_on_a_wider_bore_warns_that_the_centre_is_gone() -> None:
+    layout = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=4.0),))
+    assert "leaves no wood for a centre point" in by_id(operations(layout))["bore front.1.2"].cautions[0]
+
+
+def test_ears_are_glued_by_name() -> None:
+    ops = operations(stocked(ears=(Ear(id="treble ear", side="treble", width=10.0, start=20.0, end=150.0),)))
+    assert ops[0].id == "glue ear treble ear"
+    assert "Glue treble ear to the treble side" in ops[0].words
+
+
+@pytest.mark.parametrize(("changes", "op", "words"), [
+    ({"rack": REPLACE(stocked().rack, drills=())}, "bore front.1.2", "The rack has no 6.5 mm drill for front.1"),
+    ({"rack": REPLACE(stocked().rack, drills=(Drill(id="stub", kind="brad", diameter=6.4, length=34.9, spur=1.0),))},
+     "side bore flank.1.1", "flank.1 is 35 mm deep, the drill stub is 34.9 mm long"),
+    ({"rack": REPLACE(stocked().rack, press=DrillPress(throat=16.0))}, "bore front.1.2",
+     "front.1 lies 17 mm from the nearest edge of the blank, the drill press has a throat of 16 mm"),
+    ({"pins": (Pin(id="pin", at=(17.0, 60.0)),)}, "rout slot 1", "The pin pin stands in slot"),
+])
+def test_what_the_shop_or_the_layout_cannot_do_is_blocked_in_words(changes: dict, op: str, words: str) -> None:
+    blocked = by_id(operations(stocked(**changes), PLANS))[op].blocked
+    assert blocked.startswith(words), blocked
+
+
+def test_a_tilt_past_the_table_is_blocked_and_one_past_the_skate_angle_is_warned_of() -> None:
+    usual = by_id(operations(leaning()))["side bore flank.1.1"]
+    assert usual.blocked == "" and usual.cautions == ()
+    stiff = leaning(rack=REPLACE(stocked().rack, press=DrillPress(tilt=5.0)), margins=REPLACE(leaning().margins, skate_angle=6.0))
+    op = by_id(operations(stiff))["side bore flank.1.1"]
+    assert op.blocked.startswith("flank needs a tilt of 6.3°, the table of the drill press tilts to 5.0°")
+    assert "skates" in op.cautions[0]
+
+
+def test_an_axis_that_never_meets_the_square_edge_is_blocked() -> None:
+    stepped = Loop(nodes=tuple(Node(at=at) for at in ((-40.0, 0.0), (40.0, 0.0), (40.0, 100.0), (20.0, 100.0),
+                                                      (20.0, 180.0), (-40.0, 180.0))))
+    # 110 along the edge lies in the middle of the step, which faces the tip.
+    on_the_step = REPLACE(stocked().tuners[1], place=EdgePlace(side="treble", along=110.0))
+    op = by_id(operations(stocked(outline=stepped, slots=(), tuners=(on_the_step,)), PLANS))["side bore flank.1.1"]
+    assert "never meets the treble edge" in op.blocked
+
+
+def test_a_short_quill_is_a_caution() -> None:
+    layout = stocked(rack=REPLACE(stocked().rack, press=DrillPress(quill=36.0)))
+    # 35 to the full diameter and 1.92 of point are more than 36.
+    assert "The quill travels 36 mm" in by_id(operations(layout))["side bore flank.1.1"].cautions[0]
+
+
+def test_words_follow_the_unit() -> None:
+    op = by_id(operations(stocked(), wishes=Wishes(unit="in")))["side bore flank.1.1"]
+    assert 'stop at 1.378"' in op.words
+
+
+def test_a_screw_from_the_back_and_a_moulded_pin_are_pilots() -> None:
+    pattern = REPLACE(FACE, bores=(*FACE.bores, Bore(role="pin", diameter=2.0, surface="back", at=(-9.0, 0.0), depth=4.0)))
+    ops = by_id(operations(stocked(patterns=(pattern, *stocked().patterns[1:]))))
+    assert ops["pilot front.2.1"].setup == Setup("drill press", "twist 1.6", ops["bore front.1.2"].setup.table, "back")
+    assert ops["pilot front.3.1"].setup.bit == "twist 2"
+
+
+def test_a_single_hole_from_the_back_stands_back_up() -> None:
+    assert by_id(operations(stocked()))["bore peep.1"].setup.side == "back"
+
+
+def test_a_blind_slot_has_no_saw_and_waste_holes_as_deep_as_it_is() -> None:
+    slot = Slot(id="pocket", shape=StraightSlot(nut_end=(17.0, 40.0), tip_end=(17.0, 80.0), width=13.0), depth=6.0)
+    ops = by_id(operations(stocked(slots=(slot,), tuners=(Tuner(id="front", pattern="face", place=FreePlace(at=(-28.0, 60.0))),),
+                                   holes=(SingleHole(id="peep", at=(0.0, 160.0), diameter=5.0),))))
+    assert "saw pocket" not in ops
+    holes_of = ops["waste holes pocket"].waste_holes
+    assert 0 < holes_of.depth <= 6.0
+    assert ops["rout pocket 1"].cut.end == 6.0
