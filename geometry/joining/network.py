@@ -102,26 +102,28 @@ def _stops(pool: Sequence[Segment], reach: float) -> tuple[list[set[float]], lis
     too only counts when it lies on the segment.
     """
     points = [p for s in pool for p in (s.start, s.end)]
-    nodes = same_point(points, SAME)
+    nodes = np.array(same_point(points, SAME))
     crowd = np.bincount(nodes)
-    boxes = np.array([s.box() for s in pool], dtype=float)
-    tree = shapely.STRtree(shapely.box(boxes[:, 0], boxes[:, 1], boxes[:, 2], boxes[:, 3]))
+    loose = crowd[nodes] == 1
+    within = np.where(loose, reach, SAME)
+    chords = np.array([shapely.linestrings(np.array(s.flatten(FLAT))) for s in pool])
+    near: list[list[int]] = [[] for _ in points]
+    for i, j in shapely.STRtree(chords).query(shapely.points(points), predicate="dwithin", distance=within + 2 * FLAT).T.tolist():
+        near[i].append(j)
     met: list[set[float]] = [set() for _ in pool]
     bridges = []
     for i, p in enumerate(points):
-        loose = crowd[nodes[i]] == 1
-        within = reach if loose else SAME
         best: tuple[float, int, float] | None = None
-        for j in tree.query(shapely.box(p[0] - within, p[1] - within, p[0] + within, p[1] + within)).tolist():
+        for j in near[i]:
             if nodes[i] in (nodes[2 * j], nodes[2 * j + 1]):
                 continue
             t = pool[j].nearest(p)
             apart = v.distance(p, pool[j].point(t))
             if apart <= SAME:
                 met[j].add(t)
-            elif apart <= within and (best is None or apart < best[0]):
+            elif apart <= within[i] and (best is None or apart < best[0]):
                 best = (apart, j, t)
-        if best is not None and loose:
+        if best is not None:
             _, j, t = best
             met[j].add(t)
             bridges.append(Line(p, pool[j].point(t)))
