@@ -22,12 +22,14 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, mm, name, sort_of, up
 from geometry.layout.shop import Margins
+from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 _MOUTH_TURN = math.cos(math.radians(60))
+_SLACK = 4 * FLAT
 _CHORD = 1.0
 """mm: the outline is looked at in pieces no longer than this"""
 
@@ -73,13 +75,20 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
     """(drilling, gap, wanted, place) of all drillings of an item that come too near the outline beyond their mouth."""
     into = np.array(plan(item.frame.w))
     across = np.array([into[1], -into[0]])
-    aside, ahead, heading = ring.points @ across, ring.points @ into, ring.unit @ across
+    starts = item.solids.start[:, :2]
+    # Each corner of the ring beside and ahead of each drilling's start, and how far each chord runs across.
+    u = (ring.points @ across)[None] - (starts @ across)[:, None]
+    w = (ring.points @ into)[None] - (starts @ into)[:, None]
+    heading = ring.unit @ across
+    wish = [wanted_to_outline(drilling, margins) for drilling in item.drillings]
+    near = _in_strip(item.solids, u, w, np.array(wish))
+    mouths = np.argmin(u * u + w * w, axis=1).tolist()
     found = []
-    for drilling in item.drillings:
-        needed = wanted_to_outline(drilling, margins)
-        start = np.array(plan(drilling.start))
-        u, w = aside - start @ across, ahead - start @ into
-        rest = _beyond_mouth(drilling, ring, u, w, heading, needed)
+    for i, (drilling, needed, mouth) in enumerate(zip(item.drillings, wish, mouths, strict=True)):
+        own_chord = heading * (1.0 if heading[mouth] >= 0 else -1.0) > _MOUTH_TURN
+        if _only_mouth(near[i], own_chord, mouth):
+            continue
+        rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK)
         if rest is None:
             continue
         shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
@@ -93,22 +102,26 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
     return found
 
 
-def _beyond_mouth(drilling: Drilling, ring: _Ring, u: np.ndarray, w: np.ndarray, heading: np.ndarray,
-                  needed: float) -> shapely.LineString | None:
-    """The outline's chords without the bore's mouth, or None when nothing else comes near the bore.
+def _in_strip(solids: Cylinders, u: np.ndarray, w: np.ndarray, needed: np.ndarray) -> np.ndarray:
+    """Which corners come near each drilling: beside the strip that is a margin wider than the drilling all is clear."""
+    beside, radius = np.abs(u), solids.radius[:, None]
+    gap = np.hypot(np.maximum(beside - radius, 0.0),
+                   np.maximum(np.maximum(-w, w - solids.length[:, None]), 0.0))
+    return (gap < needed[:, None] + _CHORD) & (beside < radius + needed[:, None] + _SLACK)
 
-    u, w: each corner of the ring beside and ahead of the drilling's start; heading: how far each chord runs across.
-    """
-    half = drilling.radius + needed + 4 * FLAT
-    far = np.hypot(np.maximum(np.abs(u) - drilling.radius, 0.0), np.maximum(np.maximum(-w, w - drilling.depth), 0.0))
-    count = len(u)
-    mouth = int(np.argmin(np.hypot(u, w)))
-    sign = 1.0 if heading[mouth] >= 0 else -1.0
-    own_chord, own_point = heading * sign > _MOUTH_TURN, np.abs(u) < half
-    near = (far < needed + _CHORD) & own_point
+
+def _only_mouth(near: np.ndarray, own_chord: np.ndarray, mouth: int) -> bool:
+    """Whether the corners near a drilling are one unbroken piece of outline about its mouth."""
     seen = np.flatnonzero(near)
-    if seen.size and seen[-1] - seen[0] + 1 == seen.size and seen[0] <= mouth <= seen[-1] and own_chord[seen].all():
-        return None
+    return bool(seen.size and seen[-1] - seen[0] + 1 == seen.size and seen[0] <= mouth <= seen[-1]
+                and own_chord[seen].all())
+
+
+def _beyond_mouth(ring: _Ring, u: np.ndarray, near: np.ndarray, own_chord: np.ndarray, mouth: int,
+                  half: float) -> shapely.LineString | None:
+    """The outline's chords without the bore's mouth, or None when nothing else comes near the bore."""
+    count = len(u)
+    own_point = np.abs(u) < half
     first_corner = last_corner = mouth
     steps = 0
     while steps < count and own_chord[last_corner] and own_point[last_corner]:
@@ -117,7 +130,7 @@ def _beyond_mouth(drilling: Drilling, ring: _Ring, u: np.ndarray, w: np.ndarray,
         first_corner, steps = (first_corner - 1) % count, steps + 1
     if steps >= count:
         return None
-    # Corners from last_corner round to first_corner are the rest. Beside the strip of half width `half` all is clear.
+    # Corners from last_corner round to first_corner are the rest.
     rest = (last_corner + np.arange((first_corner - last_corner) % count + 1)) % count
     if not near[rest].any():
         return None

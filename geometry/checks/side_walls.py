@@ -19,9 +19,9 @@ from geometry.checks.kinds import slot_kind
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of, up
-from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
+from geometry.solids.floor import floor_gap
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
@@ -63,13 +63,13 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
     """Drillings that come near a slot. The side bore itself may enter the slot that it runs into first."""
     found = []
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
-    for drilling, axis in zip(item.drillings, axes, strict=True):
+    apart = [shapely.distance(axes, opening.wall.area).tolist() for opening in openings]
+    for i, drilling in enumerate(item.drillings):
         own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
         needed = wanted_to_slot(drilling, margins)
-        for opening in openings:
+        for opening, far in zip(openings, apart, strict=True):
             below = max(0.0, drilling.start[2] - opening.depth)
-            quick = shapely.distance(axis, opening.wall.area)
-            if opening is own or math.hypot(max(0.0, quick - FLAT), below) - drilling.radius >= needed:
+            if opening is own or math.hypot(max(0.0, far[i] - FLAT), below) - drilling.radius >= needed:
                 continue
             measured, where = _slot_gap(drilling, opening, below)
             if not short(measured, needed):
@@ -94,18 +94,11 @@ def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, 
 
 
 def _slot_gap(drilling: Drilling, opening: Opening, below: float) -> tuple[float, tuple[float, float, float]]:
-    """(gap in mm, place). Beside a wall that stands at the axis: the plan distance of the rectangle.
-
-    Where the slot's bottom lies above the axis: from the nearest edge of the
-    bottom to the axis less the radius, a lower bound near the drilling's ends.
-    """
+    """(gap in mm, place): in plan beside a wall that stands at the axis, in space below the floor of a blind slot."""
     z = drilling.start[2]
     if below > 0:
-        axis = Wall(Path((Line(plan(drilling.start), plan(drilling.end)),)))
-        aside, p, q = axis.to(opening.wall)
-        if shapely.intersects(axis.line, opening.wall.area):
-            aside, p, q = 0.0, plan(drilling.end), plan(drilling.end)
-        return math.hypot(aside, below) - drilling.radius, (*v.middle(p, q), (z + opening.depth) / 2)
+        gap, place = floor_gap(drilling, opening.wall, below)
+        return gap, (*place, (z + opening.depth) / 2)
     shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
     if not shapely.intersects(shape.area, opening.wall.area):
         distance, p, q = shape.to(opening.wall)

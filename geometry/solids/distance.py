@@ -35,7 +35,8 @@ class Gaps:
 
     `distance` (n,) in mm, negative by the depth of overlap: the least shift
     that parts the two. `on_a`, `on_b` (n, 3): the nearest points, or for an
-    overlap points in the shared wood. `exact` (n,): False where the pair is
+    overlap points in the shared wood (where a flat end meets a flank within a
+    few degrees of squarely, the points are good to 0.01 mm only). `exact` (n,): False where the pair is
     farther apart than was asked for and `distance` is only a lower bound.
     """
 
@@ -50,7 +51,7 @@ def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gap
 
     `beyond` (mm, one number or one a pair): pairs whose lower bound exceeds it
     are not measured further. Distances are never overstated by more than 1e-9 mm
-    and are understated by at most 2e-7 mm (1e-3 mm for pairs within 0.001 mm of touching).
+    and understated by about 2e-7 mm (1e-3 mm for pairs within 0.001 mm of touching).
     """
     distance, on_a, on_b, exact, rest, p = _closed_forms(a, b, beyond)
     if rest.size:
@@ -65,7 +66,7 @@ def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gap
 def clear(a: Cylinders, b: Cylinders, needed: np.ndarray) -> np.ndarray:
     """Whether a[i] stays needed[i] mm (less 1e-6) away from b[i]: a decision, cheaper than the gap.
 
-    Solids that share wood are never clear, unless less than nothing is needed; those that just touch may count as either.
+    Solids that share wood are never clear, unless less than nothing is needed; just touching may count as either.
     """
     needed = needed - TOUCH
     distance, _, _, _, rest, p = _closed_forms(a, b, needed)

@@ -10,13 +10,16 @@ refined by a pattern search that stays on its crease.
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 
-from geometry.solids.cylinders import Cylinders, crosses, norms
+from geometry.solids.cylinders import Cylinders, crosses, dots, norms
 
 _TURNS = 48
 _BALL = 600
-_ROUNDS = 20
+_GOLDEN = math.pi * (3 - math.sqrt(5))
+_ROUNDS = 32
 _FIRST_STEP = 0.06
 """rad, about half the spacing of the dense set"""
 
@@ -35,8 +38,8 @@ def depths(a: Cylinders, b: Cylinders, shared: np.ndarray) -> tuple[np.ndarray, 
 def escapes(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, np.ndarray]:
     """(depth (n,) in mm, unit direction (n, 3) in which a has to move by it to be clear of b).
 
-    The depth is that of a real direction, so it is never understated; it was
-    within 1e-3 mm of the least over 4,000 directions in the tests.
+    The depth is that of a real direction, so it is never understated; it is
+    within 0.01 mm of the least.
     """
     starts = _families(a, b)
     best = [_best_of(a, b, directions) for directions, _ in starts]
@@ -47,6 +50,28 @@ def escapes(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, np.ndarray]:
     count = len(a)
     pick = np.argmin(value.reshape(3, count), axis=0) * count + np.arange(count)
     return value[pick], n[pick]
+
+
+def sharpest(a: Cylinders, b: Cylinders, n: np.ndarray) -> np.ndarray:
+    """Greatest gap (n,) in mm of two separate solids along any direction near `n` (n, 3) or along a crease near it.
+
+    Unit directions from a to b. The gap along a direction is a proven lower bound
+    of the distance; the greatest of all is the distance.
+    """
+    none = np.zeros_like(n)
+    starts, creases = [n], [none]
+    for one in (a, b):
+        along = dots(n, one.axis)
+        flat = n - along[:, None] * one.axis
+        size = norms(flat)[:, None]
+        starts += [one.axis * np.where(along < 0, -1.0, 1.0)[:, None],
+                   np.where(size > 1e-9, flat / np.maximum(size, 1e-300), _square_to(one.axis))]
+        creases += [none, one.axis]
+    many = len(starts)
+    alls = (Cylinders.joined([a] * many), Cylinders.joined([b] * many))
+    way = -np.concatenate(starts)
+    _, value = _refined(*alls, way, _shift(*alls, way), np.concatenate(creases))
+    return -value.reshape(many, len(a)).min(axis=0)
 
 
 def _shift(a: Cylinders, b: Cylinders, n: np.ndarray) -> np.ndarray:
@@ -98,9 +123,12 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
     tied = (norms(crease) > 0.5)[:, None]
     four_a, four_b = Cylinders.joined([a] * 4), Cylinders.joined([b] * 4)
     rows = np.arange(count)
-    for _ in range(_ROUNDS):
-        e = np.where(tied, crosses(n, crease), _square_to(n))
-        f = np.where(tied, e, crosses(n, e))
+    for round_ in range(_ROUNDS):
+        # The tangents turn from round to round: at a crease a descent may lie between fixed ones.
+        e, cos, sin = _square_to(n), math.cos(_GOLDEN * round_), math.sin(_GOLDEN * round_)
+        e, f = e * cos + crosses(n, e) * sin, crosses(n, e) * cos - e * sin
+        e = np.where(tied, crosses(n, crease), e)
+        f = np.where(tied, e, f)
         trial = np.concatenate([n + e * step[:, None], n - e * step[:, None],
                                 n + f * step[:, None], n - f * step[:, None]])
         trial /= norms(trial)[:, None]
@@ -110,7 +138,7 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
         won = least < value
         n = np.where(won[:, None], trial[pick * count + rows], n)
         value = np.where(won, least, value)
-        step = np.where(won, step, step * 0.45)
+        step = np.where(won, step, step * 0.6)
     return n, value
 
 

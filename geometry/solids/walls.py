@@ -98,18 +98,23 @@ class Wall:
         In order of distance; `enters` is 0 when the start lies inside. Exact where the ray crosses the wall.
         """
         flat, segment, t0, t1 = self._flat
-        points = flat - np.array(start)
-        aside = points[:, 0] * way[1] - points[:, 1] * way[0]
+        x, y = self._columns
+        aside = x * way[1] - y * way[0] - (start[0] * way[1] - start[1] * way[0])
         above = aside > 0
-        at = np.flatnonzero(above[1:] != above[:-1])
-        if not at.size:
-            return []
-        ahead = points[:, 0] * way[0] + points[:, 1] * way[1]
-        share = aside[at] / (aside[at] - aside[at + 1])
-        rough = ahead[at] + (ahead[at + 1] - ahead[at]) * share
-        hits = sorted(ray_hit(self.path.segments[i], t, start, way, far) for i, t, far in zip(
-            segment[at].tolist(), (t0[at] + (t1[at] - t0[at]) * share).tolist(), rough.tolist(), strict=True))
+        hits = []
+        for k in np.flatnonzero(above[1:] != above[:-1]).tolist():
+            share = aside[k] / (aside[k] - aside[k + 1])
+            p, q = flat[k], flat[k + 1]
+            rough = sum((p[i] + (q[i] - p[i]) * share - start[i]) * way[i] for i in (0, 1))
+            hits.append(ray_hit(self.path.segments[segment[k]], float(t0[k] + (t1[k] - t0[k]) * share), start, way,
+                                float(rough)))
+        hits.sort()
         return [(max(0.0, a), b) for a, b in zip(hits[::2], hits[1::2], strict=True) if b > 0]
+
+    @cached_property
+    def _columns(self) -> tuple[np.ndarray, np.ndarray]:
+        """x and y of the points, each in one piece of memory."""
+        return np.ascontiguousarray(self.points[:, 0]), np.ascontiguousarray(self.points[:, 1])
 
     # ---- exact -----------------------------------------------------------
     def foot(self, p: Vec2) -> Foot:
@@ -146,10 +151,9 @@ class Wall:
         k, t = other._place(there)
         return settle(self.path, i, s, other.path, k, t)
 
-    @cached_property
-    def straight(self) -> bool:
-        """Whether every piece is a line, so that the chords are the wall itself."""
-        return all(isinstance(segment, Line) for segment in self.path.segments)
+    def segment_of(self, chord: int) -> int:
+        """Index of the path's segment that a chord stands for; chord i runs from points[i] to points[i + 1]."""
+        return int(self._flat[1][chord])
 
     def _valleys(self, p: Vec2) -> list[tuple[int, float]]:
         """Places (segment, t) on the chords that may be nearest to p on the exact curve: at most one a segment."""

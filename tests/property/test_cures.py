@@ -11,7 +11,7 @@ _QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 
 
-@settings(phases=_QUICK, max_examples=40)
+@settings(phases=_QUICK, max_examples=25)
 @given(st.data())
 def test_the_proposed_move_removes_its_snag(data):
     layout = DEMO

@@ -26,7 +26,7 @@ def _sound(layout):
     return {snag.kind for snag in result.snags}
 
 
-@settings(phases=_QUICK, max_examples=60)
+@settings(phases=_QUICK, max_examples=35)
 @given(st.data())
 def test_random_edits(data):
     layout = DEMO
@@ -38,7 +38,7 @@ def test_random_edits(data):
 _coordinate = st.integers(-60, 60).map(float) | st.floats(-60, 60)
 
 
-@settings(phases=_QUICK, max_examples=80)
+@settings(phases=_QUICK, max_examples=50)
 @given(st.lists(st.tuples(_coordinate, _coordinate, st.just(0.0) | st.floats(-2, 2)), min_size=2, max_size=7),
        st.lists(st.tuples(_coordinate, _coordinate), min_size=2, max_size=6))
 def test_any_outline_and_any_drawn_slot(corners, opening):

@@ -1,0 +1,54 @@
+"""A level drilling below the floor of a blind slot: by hand, and against cylinders standing in the slot."""
+
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry.layout.slots import straight_path
+from geometry.solids.cylinders import Cylinders
+from geometry.solids.distance import gaps
+from geometry.solids.drilling import Drilling
+from geometry.solids.floor import floor_gap
+from geometry.solids.walls import Wall
+
+SLOT = Wall(straight_path((0.0, 0.0), (0.0, 100.0), 12.0))
+
+
+def level(x, y, turn=0.0, depth=30.0, radius=3.0):
+    """A drilling on its way along `turn` rad from +x."""
+    return Drilling("d", "h", "t", "post", "post bore", 2 * radius, (x, y, 10.0), (math.cos(turn), math.sin(turn), 0.0),
+                    depth, False, "treble edge", "brad", None, depth)
+
+
+@pytest.mark.parametrize(("drilling", "height", "expected"), [
+    # Right below the slot: the floor less the radius; through the floor where that is negative.
+    (level(-20.0, 50.0), 5.0, 2.0), (level(-20.0, 50.0), 2.0, -1.0),
+    # Ends 4 mm before the wall at x = 6: hypot(4, 5 - 3) from the rim of its end.
+    (level(40.0, 50.0, math.pi), 5.0, math.hypot(4.0, 2.0)),
+    # Runs beside the slot at x = 10: hypot(4, 3) to the axis.
+    (level(10.0, 20.0, math.pi / 2), 3.0, 5.0 - 3.0),
+    # Rises above the floor's level, but beside the slot: the lateral gap alone.
+    (level(40.0, 50.0, math.pi), 2.0, 4.0)])
+def test_by_hand(drilling, height, expected):
+    gap, _ = floor_gap(drilling, SLOT, height)
+    assert gap == pytest.approx(expected, abs=1e-9)
+
+
+@given(st.floats(-30, 30), st.floats(-30, 130), st.floats(0, 6.28), st.floats(1, 40), st.floats(0.5, 5),
+       st.floats(0.1, 8))
+def test_the_floor_is_as_far_as_the_nearest_of_many_posts_that_fill_it(x, y, turn, depth, radius, height):
+    """Discs of 6 mm, 0.5 mm apart along the slot, fill it from below; they are flat cylinders above the axis."""
+    drilling = level(x, y, turn, depth, radius)
+    gap, _ = floor_gap(drilling, SLOT, height)
+    count = 201
+    discs = Cylinders.made([((0.0, 0.5 * i, 0.0), (0.0, 0.0, 1.0), 10.0 - height, 6.0) for i in range(count)])
+    bore = Cylinders.made([(drilling.start, drilling.direction, depth, radius)] * count)
+    nearest = float(np.min(gaps(bore, discs).distance))
+    if min(gap, nearest) > 0.01:
+        # Between two discs the wall is up to 6 - sqrt(36 - 0.0625) = 0.0052 mm nearer than either.
+        assert nearest - 0.0075 <= gap <= nearest + 1e-6
+    else:
+        assert nearest <= 0.02 and gap <= 0.02
