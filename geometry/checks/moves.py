@@ -18,7 +18,7 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import clear
 from geometry.vectors import Vec2
 
-_FARTHEST = 15.0
+_FARTHEST_SLIDE, _FARTHEST_SHIFT = 30.0, 15.0
 """mm: a cure that asks for more than this is no cure"""
 _COARSE, _FINE = 1.0, 0.1
 _MORE = (0.0, 0.1, 0.2, 0.4, 0.8)
@@ -81,7 +81,8 @@ def way_clear(item: Item, own: Callable[[Item], Cylinders], other: Cylinders, ne
     along `push` and along both axes. `own` takes the cylinders from an item,
     `needed` is (n own, n other) in mm; `lacking` is what the nearest two of them lack, which no shorter move can give.
     """
-    if item.held or lacking > _FARTHEST:
+    farthest = _FARTHEST_SLIDE if item.mount == "side" else _FARTHEST_SHIFT
+    if item.held or lacking > farthest:
         return None
 
     def ok(there: Item) -> bool:
@@ -91,11 +92,11 @@ def way_clear(item: Item, own: Callable[[Item], Cylinders], other: Cylinders, ne
     if item.mount == "side":
         ways = np.array([1.0, -1.0])
         found = _least(lambda chosen, amounts: clears(
-            slid(item, here, (ways[chosen][:, None] * amounts).reshape(-1)), other, needed), 2, lacking)
+            slid(item, here, (ways[chosen][:, None] * amounts).reshape(-1)), other, needed), 2, lacking, farthest)
         return None if found is None else slide(item, float(ways[found[0]]) * found[1], ok)
     plane = np.array([v.unit(push), (1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)])
     found = _least(lambda chosen, amounts: clears(
-        shifted(here, (plane[chosen][:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed), 5, lacking)
+        shifted(here, (plane[chosen][:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed), 5, lacking, farthest)
     return None if found is None else shift(item, v.scale(tuple(plane[found[0]].tolist()), found[1]), ok)
 
 
@@ -159,13 +160,13 @@ def middle(item: Item) -> Vec2:
 
 
 def _least(good: Callable[[np.ndarray, np.ndarray], np.ndarray], ways: int,
-           lacking: float) -> tuple[int, float] | None:
+           lacking: float, farthest: float) -> tuple[int, float] | None:
     """(way, amount in mm) of the smallest amount that is good in any of several ways; coarse steps first, then tenths.
 
     `good` tells for indices of ways and for amounts whether they do, way after way.
     """
     least = max(0.0, math.floor(0.9 * lacking))
-    coarse = least + np.arange(1, math.ceil((_FARTHEST - least) / _COARSE) + 1) * _COARSE
+    coarse = least + np.arange(1, math.ceil((farthest - least) / _COARSE) + 1) * _COARSE
     table = good(np.arange(ways), coarse).reshape(ways, -1)
     found = np.where(table.any(axis=1), coarse[np.argmax(table, axis=1)], np.inf)
     way = int(np.argmin(found))
