@@ -63,7 +63,7 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
                   for span in line.spans(polygon(loop_path(layout.outline)))]
     for slot, own in zip(layout.slots, state.slots, strict=True):
         marks += _slot(slot, own, line, thick)
-    for d in state.drillings:
+    for d in state.to_be_seen:
         cut = _upright(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
         if cut is not None:
             marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))

@@ -38,10 +38,10 @@ def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
     if "face" in state.papers or state.outline != "square":
         half = layout.nut.width / 2
         marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
-    marks += [mark for d in state.drillings if not d.upright for mark in _side_bore(layout, d, state)]
+    marks += [mark for d in state.to_be_seen if not d.upright for mark in _side_bore(layout, d, state)]
     for slot, own in zip(layout.slots, state.slots, strict=True):
         marks += _slot(slot, own, "face" in state.papers)
-    marks += [mark for d in state.drillings if d.upright for mark in _upright(d)]
+    marks += [mark for d in state.to_be_seen if d.upright for mark in _upright(d)]
     marks += [mark for d in state.to_drill for mark in _still_marked(layout, d, state)]
     return tuple(marks)
 

@@ -31,7 +31,7 @@ class LaterHole:
 
 
 def obstacles(layout: Headstock) -> BaseGeometry:
-    """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines, nut line.
+    """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines.
 
     A pin goes through the whole thickness and every bore lies level or upright,
     so the distance in plan is the true distance.
@@ -41,7 +41,6 @@ def obstacles(layout: Headstock) -> BaseGeometry:
     for ear in layout.ears:
         x = layout.blank.edge_x(ear.side) + (-ear.width if ear.side == "treble" else ear.width)
         shapes.append(LineString([(x, ear.start), (x, ear.end)]))
-    shapes.append(LineString([(-layout.blank.bass, 0.0), (layout.blank.treble, 0.0)]))
     return shapely.union_all(shapes)
 
 

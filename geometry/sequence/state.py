@@ -12,6 +12,7 @@ from geometry.layout import Headstock, Side
 from geometry.sequence.derive import operations
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
+from geometry.sequence.shape_ops import pins_to_plug
 from geometry.sequence.shadows import outline_area, slot_area
 from geometry.solids.drilling import Drilling
 from geometry.units import LengthUnit, format_length
@@ -60,7 +61,14 @@ class WoodState:
     outline: Literal["square", "sawn", "routed"]
     pins: tuple[str, ...]
     """pin holes that are open and still have wood round them"""
+    plugged: tuple[str, ...]
+    """pin holes that were filled when the head was cleaned up"""
     clean: bool
+
+    @property
+    def to_be_seen(self) -> tuple[Drilling, ...]:
+        """Drillings made and not plugged again."""
+        return tuple(d for d in self.drillings if d.of not in self.plugged or d.role != "locating")
 
     def words(self, unit: LengthUnit = "mm") -> tuple[str, ...]:
         """The state in short sentences for the maker."""
@@ -103,7 +111,8 @@ def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operati
         tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), slots,
         tuple(op.features[0] for op in done if op.kind == "glue ear"),
         _papers(layout, "mark" in kinds, outline == "square", clean),
-        BOTH if outline == "square" else (), outline, _pins(layout, made, slots, outline, clean), clean)
+        BOTH if outline == "square" else (), outline, _pins(layout, made, slots, outline, clean),
+        tuple(pins_to_plug(layout)) if clean else (), clean)
 
 
 def _drillings(ops: Iterable[Operation]) -> tuple[Drilling, ...]:

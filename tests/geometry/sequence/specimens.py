@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import msgspec
@@ -9,6 +10,7 @@ import msgspec
 from app.formats.headstock import read
 from geometry.layout import Headstock
 from geometry.layout.generic import RACK
+from geometry.routing import drill_waste
 from geometry.sequence import Before, Operation, Routing, Setup, Table, Trip
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
@@ -30,6 +32,11 @@ def demo() -> Headstock:
 def stocked(**changes: object) -> Headstock:
     """The plain head with a rack that holds every drill it needs."""
     return plain_head(**({"rack": STOCKED} | changes))
+
+
+def with_waste(routing: Routing) -> Routing:
+    """The same routing of the plain head's slot, its waste drilled first."""
+    return replace(routing, waste=drill_waste(stocked().slots[0], stocked()))
 
 
 def leaning(**changes: object) -> Headstock:

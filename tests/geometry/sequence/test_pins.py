@@ -1,0 +1,168 @@
+"""Proposed pins: legal by an independent measure, as far apart as the wood allows, the same every time."""
+
+import math
+
+import msgspec
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot, loop_path, slot_path
+from geometry.sequence import NoPins, propose_pins
+from geometry.solids import holes
+from geometry.solids.cylinders import Cylinders
+from geometry.solids.distance import gaps
+from tests.geometry.drawing.specimens import plain_head
+from tests.geometry.sequence.specimens import demo, stocked
+
+REPLACE = msgspec.structs.replace
+FIT = 1e-6
+BARE = stocked(slots=(), tuners=(), pins=(), holes=())
+
+
+def bore_axes(layout: Headstock) -> list[tuple]:
+    """Cylinders of every drilling except pins, side bores from their mark on."""
+    rows = []
+    for d in (d for hole in holes(layout) for d in hole.drillings if d.role != "locating"):
+        begun = d.start if d.upright or d.mark is None else d.mark
+        rows.append((begun, d.direction, d.depth if d.upright or d.mark is None else d.stop, d.radius))
+    return rows
+
+
+def clearance(layout: Headstock, pin: Pin) -> float:
+    """Least distance from a pin to bores, slots and the outline, on exact curves and in space, mm."""
+    r, thick = pin.diameter / 2, layout.blank.thickness
+    found = [loop_path(layout.outline).nearest(pin.at).distance - r]
+    found += [slot_path(slot).nearest(pin.at).distance - r for slot in layout.slots]
+    rows = [row for row in bore_axes(layout) if math.dist(row[0][:2], pin.at) > 0.05]
+    if rows:
+        others = Cylinders.made(rows)
+        own = Cylinders.made([((*pin.at, 0.0), (0.0, 0.0, 1.0), thick, r)] * len(rows))
+        found.append(float(gaps(own, others).distance.min()))
+    return min(found)
+
+
+def own_bore(layout: Headstock, pin: Pin) -> bool:
+    return any(math.dist(d.start[:2], pin.at) < 0.05 for hole in holes(layout) for d in hole.drillings
+               if d.role != "locating" and d.upright)
+
+
+def check(layout: Headstock, pins: tuple[Pin, Pin], flip: bool) -> None:
+    blank, keep = layout.blank, layout.margins.pin_any
+    for pin in pins:
+        r = pin.diameter / 2
+        assert clearance(layout, pin) >= keep - FIT
+        x, y = pin.at
+        assert min(x + blank.bass, blank.treble - x, blank.tip - y) >= keep + r - FIT or own_bore(layout, pin)
+        assert y - r >= keep - FIT or own_bore(layout, pin)
+    one, two = pins
+    assert one.at[1] <= two.at[1]
+    if flip:
+        on_axis = max(abs(one.at[0]), abs(two.at[0])) <= 0.01
+        mirrored = math.dist(one.at, (-two.at[0], two.at[1])) <= 0.01 and one.diameter == two.diameter
+        assert on_axis or mirrored
+
+
+def test_the_pins_of_a_plain_board_are_worked_out_by_hand() -> None:
+    # Head 80 x 180 in a blank of 90 x 190: the waste beside and above it is too narrow for a pin of 6 and its
+    # margins of 3, so the centreline serves: from 10 + 3 at the nut to 180 - 6 at the tip.
+    pins = propose_pins(BARE)
+    assert pins == (Pin(id="nut pin", at=(0.0, 13.0), diameter=6.0), Pin(id="tip pin", at=(0.0, 173.5), diameter=6.0))
+
+
+def test_waste_in_opposite_corners_beats_the_centreline_unless_the_template_turns_over() -> None:
+    layout = REPLACE(BARE, blank=Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0))
+    # Corners of the waste, 6 from the edges of the blank and from the nut line.
+    low, high = propose_pins(layout)
+    assert {abs(low.at[0]), abs(high.at[0])} == {54.0} and low.at[0] == -high.at[0]
+    assert (low.at[1], high.at[1]) == (6.0, 194.0)
+    # Turned over: the centreline, from the web at the nut to the waste beyond the tip.
+    assert [pin.at for pin in propose_pins(layout, flip=True)] == [(0.0, 13.0), (0.0, 194.0)]
+
+
+def test_a_mirrored_pair_serves_where_it_stands_farther_apart_than_the_centreline_allows() -> None:
+    short = Loop(nodes=tuple(Node(at=at) for at in ((-20.0, 0.0), (20.0, 0.0), (20.0, 40.0), (-20.0, 40.0))))
+    layout = REPLACE(BARE, outline=short, blank=Blank(bass=60.0, treble=60.0, tip=45.0, behind=10.0, thickness=16.0))
+    low, high = propose_pins(layout, flip=True)
+    assert low.at == (-54.0, high.at[1]) and high.at[0] == 54.0
+    check(layout, (low, high), True)
+
+
+def test_a_later_bore_serves_with_its_own_diameter() -> None:
+    # Two post bores of 6.5 at opposite ends of a head without room for pins elsewhere.
+    front = stocked().tuners[0]
+    tuners = tuple(REPLACE(front, id=id, place=FreePlace(at=at, turn=0.0)) for id, at in
+                   (("one", (-20.0, 15.0)), ("two", (20.0, 165.0))))
+    wall = Slot(id="slot", shape=StraightSlot(nut_end=(0.0, 25.0), tip_end=(0.0, 168.0), width=13.0))
+    low, high = propose_pins(stocked(tuners=tuners, slots=(wall,), holes=(), pins=()))
+    assert (low.at, low.diameter) == ((-20.0, 15.0), 6.5)
+    assert (high.at, high.diameter) == ((20.0, 165.0), 6.5)
+
+
+def test_pins_keep_to_one_side_of_a_glue_line() -> None:
+    blank = Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0)
+    ear = Ear(id="ear", side="treble", width=8.0, start=-10.0, end=200.0)
+    pins = propose_pins(REPLACE(BARE, blank=blank, ears=(ear,)))
+    # The glue line at x = 52 with 3 + 3 on either side leaves no room up to the edge at 60 less 6.
+    assert max(pin.at[0] for pin in pins) <= 46.0
+    assert max(pin.at[0] for pin in pins) >= 45.5
+
+
+def test_pins_stay_out_of_the_way_of_a_side_bore_in_the_waste() -> None:
+    layout = REPLACE(demo(), blank=REPLACE(demo().blank, bass=70.0, treble=70.0), pins=())
+    pins = propose_pins(layout)
+    check(layout, pins, False)
+
+
+def test_no_room_is_said_with_what_would_help() -> None:
+    tight = REPLACE(BARE, margins=REPLACE(BARE.margins, pin_any=60.0))
+    for flip in (False, True):
+        found = propose_pins(tight, flip)
+        assert isinstance(found, NoPins)
+        assert "60 mm clear of everything" in found.reason and "larger" in found.reason
+
+
+def test_pins_too_near_each_other_are_refused() -> None:
+    stub = Loop(nodes=tuple(Node(at=at) for at in ((-20.0, 0.0), (20.0, 0.0), (20.0, 40.0), (-20.0, 40.0))))
+    layout = REPLACE(BARE, outline=stub, blank=Blank(bass=25.0, treble=25.0, tip=45.0, behind=10.0, thickness=16.0))
+    # From 13 to 34 on the centreline: 21 mm.
+    assert isinstance(propose_pins(layout), NoPins)
+
+
+def test_pins_that_are_there_do_not_count_and_names_are_the_callers() -> None:
+    crowded = REPLACE(BARE, pins=(Pin(id="a", at=(0.0, 20.0)), Pin(id="b", at=(0.0, 170.0))))
+    pins = propose_pins(crowded, names=("one", "two"))
+    assert [pin.id for pin in pins] == ["one", "two"]
+    assert [pin.at for pin in pins] == [pin.at for pin in propose_pins(BARE)]
+
+
+@pytest.mark.parametrize("flip", [False, True])
+def test_the_demo_gets_legal_pins_the_same_every_time(flip: bool) -> None:
+    pins = propose_pins(demo(), flip)
+    check(demo(), pins, flip)
+    assert pins == propose_pins(demo(), flip)
+    assert math.dist(pins[0].at, pins[1].at) > (170 if flip else 200)
+
+
+@given(width=st.floats(45.0, 75.0), tip=st.floats(182.0, 230.0), x=st.floats(-25.0, 25.0), y=st.floats(30.0, 80.0),
+       length=st.floats(20.0, 90.0), diameter=st.floats(3.0, 8.0), flip=st.booleans())
+@settings(max_examples=40)
+def test_every_proposal_keeps_its_margins(width: float, tip: float, x: float, y: float, length: float, diameter: float,
+                                          flip: bool) -> None:
+    slot = Slot(id="slot", shape=StraightSlot(nut_end=(x, y), tip_end=(x, y + length), width=13.0))
+    layout = plain_head(slots=(slot,), pins=(), blank=Blank(bass=width, treble=width, tip=tip, behind=10.0, thickness=16.0))
+    pins = propose_pins(layout, flip, diameter)
+    if not isinstance(pins, NoPins):
+        check(layout, pins, flip)
+
+
+@given(x=st.floats(-30.0, 30.0), y=st.floats(20.0, 170.0))
+@settings(max_examples=20)
+def test_no_legal_pair_on_a_coarse_grid_is_farther_apart(x: float, y: float) -> None:
+    layout = plain_head(slots=(), tuners=(), pins=(), blank=Blank(bass=60.0, treble=60.0, tip=205.0, behind=10.0, thickness=16.0),
+                        holes=(REPLACE(plain_head().holes[0], at=(x, y)),))
+    proposed = propose_pins(layout)
+    farthest = math.dist(proposed[0].at, proposed[1].at)
+    grid = [(float(a), float(b)) for a in (-54, -53, 53, 54) for b in (6, 7, 120, 198, 199)]
+    legal = [p for p in grid if clearance(layout, Pin(id="p", at=p)) >= 3.0]
+    assert max(math.dist(p, q) for p in legal for q in legal) <= farthest + 0.75
