@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import shapely
-from shapely.affinity import affine_transform
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
@@ -164,7 +163,7 @@ def _score(edge: _Edge, path: Path, edges: Sequence[_Edge]) -> float:
         return fits * reach
     middle = turn(-_heading(edge))(v.middle(edge.start, edge.end))[0]
     area = shapely.make_valid(Polygon(upright.flatten(0.05)))
-    other = affine_transform(area, [-1, 0, 0, 1, 2 * middle, 0])
+    other = shapely.transform(area, lambda at: at * (-1.0, 1.0) + (2 * middle, 0.0))
     alike = area.intersection(other).area / max(area.union(other).area, 1e-12)
     # Of two edges that do equally well, the narrower is the nut's: heads widen towards the tip.
     return fits * reach * (0.3 + alike) - 1e-4 * edge.width
