@@ -1,0 +1,124 @@
+"""A layout made ready for trials: its errors, its trials in blocks, and the clearances that can matter in them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from geometry.accuracy.built import Built, Model, model_of
+from geometry.accuracy.engine import stream
+from geometry.accuracy.holes import hole_specs
+from geometry.accuracy.openings import opening_specs
+from geometry.accuracy.posts import post_specs
+from geometry.accuracy.sides import side_specs
+from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
+from geometry.accuracy.uprights import upright_specs
+from geometry.checks.memo import Memo
+from geometry.checks.scene import scene_of
+from geometry.layout import Headstock
+
+Cancelled = Callable[[], bool]
+_MOST_DRAWS = 700_000
+"""draws a block: about 10 ms of work, so that a simulation can stop quickly"""
+_LONGEST, _SHORTEST = 2500, 250
+_KEPT_DRAWS = 4_000_000
+"""draws kept from the first look to the second, 32 MB, and as much again in cylinders; more are drawn again"""
+FAMILIES = (hole_specs, upright_specs, side_specs, post_specs, opening_specs)
+
+
+class Stopped(Exception):
+    """Raised inside the room when the caller asked to stop; never leaves it."""
+
+
+@dataclass(frozen=True, eq=False)
+class Bench:
+    """A model and the standard deviation of each of its errors (m,)."""
+
+    model: Model
+    deviations: np.ndarray
+
+    @cached_property
+    def size(self) -> float:
+        """Largest distance of anything from the origin in plan, mm."""
+        points = [self.model.scene.outline.points, *(o.wall.points for o in self.model.scene.openings)]
+        far = max(float(np.hypot(p[:, 0], p[:, 1]).max()) for p in points)
+        ends = [np.hypot(*p[:2]) for r in self.model.recipes for p in (r.drilling.start, r.drilling.end)]
+        return max([far, *map(float, ends)])
+
+    @cached_property
+    def nominal(self) -> Built:
+        """The headstock without any error, as one trial."""
+        return Built(self.model, np.zeros((len(self.deviations), 1)))
+
+    @property
+    def block(self) -> int:
+        """Trials a block; it depends on the layout alone, so that more trials begin with the same ones."""
+        return min(_LONGEST, max(_SHORTEST, _MOST_DRAWS // max(1, len(self.deviations))))
+
+    def specs(self, reach: Reach, only: Only = None) -> list[Spec]:
+        """The clearances that can come under their margin within a reach, in a stable order."""
+        return [spec for family in FAMILIES for spec in family(self.model, reach, only)]
+
+    def scaled(self, scales: np.ndarray) -> Bench:
+        """The same bench with each error's standard deviation multiplied by its scale (m,)."""
+        return Bench(self.model, self.deviations * scales)
+
+
+def bench_of(layout: Headstock) -> Bench:
+    """The bench of a layout. GeometryError when the outline has no length at all."""
+    model = model_of(scene_of(layout, Memo()))
+    return Bench(model, model.errors.deviations(layout.accuracy))
+
+
+class Trials:
+    """Seeded trials of a bench, block by block, for two looks: how far anything strays, and what is left of the wood.
+
+    Where memory allows the second look finds what the first one has made.
+    """
+
+    def __init__(self, bench: Bench, count: int, seed: int, cancelled: Cancelled | None = None) -> None:
+        self._bench, self._count, self._seed = bench, count, seed
+        self._cancelled = cancelled
+        self._kept: dict[int, Built] = {}
+        self._keep = count * len(bench.deviations) <= _KEPT_DRAWS
+
+    @property
+    def blocks(self) -> int:
+        return -(-self._count // self._bench.block)
+
+    def stop_if_asked(self) -> None:
+        """Stopped when the caller asked for it."""
+        if self._cancelled is not None and self._cancelled():
+            raise Stopped
+
+    def reach(self) -> Reach:
+        """How far anything strays in any of the trials."""
+        found = []
+        for number in range(self.blocks):
+            self.stop_if_asked()
+            built = Built(self._bench.model, self._draws(number))
+            found.append(reach_of(built, self._bench.nominal, self._bench.size))
+            if self._keep:
+                self._kept[number] = built
+        return widest(found)
+
+    def built(self) -> Iterator[Built]:
+        """The headstocks of each block."""
+        for number in range(self.blocks):
+            yield self._kept.pop(number, None) or Built(self._bench.model, self._draws(number))
+
+    def _draws(self, number: int) -> np.ndarray:
+        """Errors (m, n) of a block: the first n columns of a whole block of normal draws, row by row."""
+        size = self._bench.block
+        whole = np.empty((len(self._bench.deviations), size))
+        source = stream(self._seed, number)
+        step = max(1, 100_000 // size)
+        for first in range(0, len(whole), step):
+            self.stop_if_asked()
+            rows = whole[first:first + step]
+            source.standard_normal(out=rows)
+            rows *= self._bench.deviations[first:first + step, None]
+        return whole[:, :min(size, self._count - number * size)]

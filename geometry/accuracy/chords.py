@@ -1,0 +1,164 @@
+"""Upright walls over many trials: a few chords of a wall, and thousands of points, rays and rectangles beside them.
+
+A wall is taken as chords that lie within FLAT (0.002 mm) of its curve. Only
+those that can matter in some trial are looked at; which ones, the caller says
+by how far anything strays. All lengths in mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from geometry.accuracy.rods import Array
+from geometry.solids.walls import Wall
+from geometry.vectors import Vec2
+
+_TIE = 1e-12
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Chords:
+    """k chords of a wall that runs counter-clockwise: `a` (k, 2) where each begins, `b` (k, 2) where it ends."""
+
+    a: np.ndarray
+    b: np.ndarray
+
+    @classmethod
+    def of(cls, wall: Wall) -> Chords:
+        """All chords of a closed wall."""
+        points = wall.points
+        long = (points[1:] != points[:-1]).any(axis=1)
+        return cls(points[:-1][long], points[1:][long])
+
+    @property
+    def lines(self) -> np.ndarray:
+        """(k,) each chord as a line of the polygon library."""
+        return shapely.linestrings(np.stack([self.a, self.b], axis=1))
+
+    def __len__(self) -> int:
+        return len(self.a)
+
+    def picked(self, index: np.ndarray) -> Chords:
+        """Some of the chords."""
+        return Chords(self.a[index], self.b[index])
+
+    def beside(self, shape: shapely.Geometry, strays: float) -> Chords:
+        """The chords that may be the nearest ones to something that strays by `strays` mm from a shape in plan."""
+        far = shapely.distance(self.lines, shape)
+        return self.picked(far <= far.min() + 2 * strays + 1e-6)
+
+    def ahead(self, start: Vec2, way: Vec2, half: float, slope: float, sight: float = np.inf) -> Chords:
+        """The chords that a ray may meet that starts within `half` mm of a point and strays by `slope` a mm of its way.
+
+        What lies wholly farther than `sight` mm ahead is left out.
+        """
+        near, far = self.a - np.array(start), self.b - np.array(start)
+        first, last = near @ np.array(way), far @ np.array(way)
+        along = np.maximum(first, last)
+        aside = np.stack([p[:, 0] * way[1] - p[:, 1] * way[0] for p in (near, far)])
+        least = np.where(aside[0] * aside[1] <= 0, 0.0, np.abs(aside).min(axis=0))
+        return self.picked((least <= half + slope * np.maximum(along, 0.0) + 1e-6) & (along >= -half - 1e-6)
+                           & (np.minimum(first, last) <= sight + half + 1e-6))
+
+
+def inside(chords: Chords, x: Array, y: Array) -> Array:
+    """(n,) distance of points to the nearest chord, positive to the left of it: inside a counter-clockwise wall."""
+    best = side = None
+    for (ax, ay), (dx, dy) in zip(chords.a.tolist(), (chords.b - chords.a).tolist(), strict=True):
+        wx, wy = x - ax, y - ay
+        size = dx * dx + dy * dy
+        share = np.minimum(np.maximum((wx * dx + wy * dy) / size, 0.0), 1.0)
+        ex, ey = wx - share * dx, wy - share * dy
+        square = ex * ex + ey * ey
+        left = (dx * wy - dy * wx) / size ** 0.5
+        if best is None:
+            best, side = square, left
+            continue
+        # At a corner two chords are equally near; the one that is faced more squarely knows the side.
+        nearer = square < best - _TIE
+        facing = nearer | ((np.abs(square - best) <= _TIE) & (np.abs(left) > np.abs(side)))
+        np.copyto(best, square, where=nearer)
+        np.copyto(side, left, where=facing)
+    return np.copysign(np.sqrt(best), side)
+
+
+def hits(chords: Chords, x: Array, y: Array, way_x: Array, way_y: Array) -> np.ndarray:
+    """(k, n) how far along each ray (or behind it: negative) each chord is met, in lengths of the way; else infinite.
+
+    A ray through the joint of two chords meets one of them only.
+    """
+    found = np.full((len(chords), len(x)), np.inf)
+    own = x * way_y - y * way_x
+    end: list[float] = []
+    left = own
+    for row, start, (bx, by) in zip(found, chords.a.tolist(), chords.b.tolist(), strict=True):
+        ax, ay = start
+        first = left if end == start else (ax * way_y - ay * way_x) > own
+        end = [bx, by]
+        left = (bx * way_y - by * way_x) > own
+        at = (first != left).nonzero()[0]
+        if not at.size:
+            continue
+        dx, dy, wx, wy = bx - ax, by - ay, way_x[at], way_y[at]
+        row[at] = ((ax - x[at]) * dy - (ay - y[at]) * dx) / (wx * dy - wy * dx)
+    return found
+
+
+def stretch(chords: Chords, x: Array, y: Array, way_x: Array, way_y: Array) -> tuple[Array, Array]:
+    """(enters, leaves) of rays from outside a wall: its first two crossings ahead; infinite where there are none."""
+    found = hits(chords, x, y, way_x, way_y)
+    found[found <= 0] = np.inf
+    if len(found) < 2:
+        found = np.concatenate([found, np.full((2 - len(found), found.shape[1]), np.inf)])
+    if len(found) == 2:
+        return np.minimum(*found), np.maximum(*found)
+    found = np.partition(found, 1, axis=0)
+    return found[0], found[1]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Strip:
+    """Rectangles in plan, one a trial: a level drilling seen from the face.
+
+    They start at (x, y), run along the unit (dx, dy) for `length` and reach `half` to either side.
+    """
+
+    x: Array
+    y: Array
+    dx: Array
+    dy: Array
+    length: Array
+    half: float
+
+    def corners(self) -> tuple[tuple[Array, Array], ...]:
+        """The two corners at the far end, then the two at the start."""
+        ends = [(self.x + self.dx * far, self.y + self.dy * far) for far in (self.length, 0.0)]
+        return tuple((x - self.dy * by, y + self.dx * by) for x, y in ends for by in (self.half, -self.half))
+
+    def outside(self, px: float, py: float) -> Array:
+        """Distance of a point to each rectangle, negative inside."""
+        wx, wy = px - self.x, py - self.y
+        across = np.abs(wx * self.dy - wy * self.dx) - self.half
+        along = wx * self.dx + wy * self.dy
+        beyond = np.maximum(-along, along - self.length)
+        out = np.hypot(np.maximum(across, 0.0), np.maximum(beyond, 0.0))
+        return out + np.minimum(np.maximum(across, beyond), 0.0)
+
+
+def strip_gap(strip: Strip, corners: Sequence[tuple[int, Chords]], points: Sequence[Vec2], side: float) -> Array:
+    """(n,) gap between rectangles and a wall: its chords beside the corners, and its own points beside the rectangles.
+
+    `side` is -1 where the wood lies outside the wall (a slot), 1 where it lies
+    inside (the outline). Negative by how deep a corner of one lies in the other.
+    """
+    best = np.full(len(strip.x), np.inf)
+    places = strip.corners()
+    for corner, chords in corners:
+        best = np.minimum(best, side * inside(chords, *places[corner]))
+    for px, py in points:
+        best = np.minimum(best, strip.outside(px, py))
+    return best

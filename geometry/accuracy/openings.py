@@ -1,0 +1,129 @@
+"""Clearances of the slots themselves: rails, webs and the wood to the nut.
+
+Slots and outline come off one template on the same pins, so its place cancels
+between them; what is left is how each wall was followed and the paper that the
+template was cut from.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import combinations
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.accuracy.built import Built, Model
+from geometry.accuracy.rods import Array
+from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.checks.scene import Opening
+from geometry.checks.snags import NUT, OUTLINE
+from geometry.solids.walls import Wall
+from geometry.vectors import Vec2
+
+
+@dataclass(frozen=True, slots=True)
+class _Strip:
+    """Wood between two walls of one template, stretched by its paper across the strip (unit `n`)."""
+
+    nominal: float
+    n: Vec2
+    stretch: tuple[int, int]
+    grows: int | None
+    """follower error of the wall that leaves more wood as it grows: the outline"""
+    shrinks: tuple[int, ...]
+    """follower errors of the walls that leave less: slots"""
+
+    def __call__(self, built: Built) -> Array:
+        across = self.n[0] ** 2 * built.row(self.stretch[0]) + self.n[1] ** 2 * built.row(self.stretch[1])
+        wood = self.nominal * (1.0 + across)
+        if self.grows is not None:
+            wood = wood + built.row(self.grows)
+        for row in self.shrinks:
+            wood = wood - built.row(row)
+        return wood
+
+
+@dataclass(frozen=True, slots=True)
+class _ToNut:
+    """Wood between a slot and the nut line, which is marked on the wood."""
+
+    nominal: float
+    stretch: int
+    shift: int
+    follow: int
+
+    def __call__(self, built: Built) -> Array:
+        return (self.nominal * (1.0 + built.row(self.stretch)) + built.row(self.shift)) - built.row(self.follow)
+
+
+def opening_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
+    """Rails, webs and nut clearances that can come under their margin; a slot that crosses itself has none."""
+    whole = [o for o in model.scene.openings if o.wall.crossing is None]
+    asked = [o for o in whole if only is None or o.id in only]
+    specs: list[Spec] = []
+    for opening in asked:
+        specs += _rail(model, reach, opening) + _nut(model, reach, opening)
+    for one, two in combinations(whole, 2):
+        if one in asked or two in asked:
+            specs += _web(model, reach, one, two)
+    return specs
+
+
+def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
+    needed, outline, template = model.scene.layout.margins.rail, model.scene.outline, model.template
+    if shapely.covers(outline.area, opening.wall.area):
+        nominal, p, q = outline.to(opening.wall)
+        normal = v.unit(v.sub(p, q)) if nominal > 0 else (1.0, 0.0)
+        where = v.middle(p, q)
+    else:
+        depths = outline.about(opening.wall.points)
+        at = int(np.argmin(depths))
+        where = (float(opening.wall.points[at, 0]), float(opening.wall.points[at, 1]))
+        nominal, normal = float(depths[at]), (1.0, 0.0)
+    if nominal - _play(reach, nominal) > needed + FAINT:
+        return []
+    row = template.slots[opening.id]
+    return [Spec("rail" if nominal >= 0 else "slot-outside", (opening.id, OUTLINE), (), (*where, 0.0), needed,
+                 (*template.paper, template.outline, row),
+                 _Strip(nominal, normal, template.paper, template.outline, (row,)))]
+
+
+def _web(model: Model, reach: Reach, one: Opening, two: Opening) -> list[Spec]:
+    needed, template = model.scene.layout.margins.web, model.template
+    if shapely.intersects(one.wall.area, two.wall.area):
+        nominal, place = _overlap(one.wall, two.wall)
+        normal, where = (1.0, 0.0), place
+    else:
+        nominal, p, q = one.wall.to(two.wall)
+        normal, where = v.unit(v.sub(q, p)), v.middle(p, q)
+    if nominal - _play(reach, nominal) > needed + FAINT:
+        return []
+    rows = (template.slots[one.id], template.slots[two.id])
+    return [Spec("web" if nominal >= 0 else "slots-overlap", (one.id, two.id), (), (*where, 0.0), needed,
+                 (*template.paper, *rows), _Strip(nominal, normal, template.paper, None, rows))]
+
+
+def _overlap(one: Wall, two: Wall) -> tuple[float, Vec2]:
+    depths = two.about(one.points)
+    at = int(np.argmax(depths))
+    deepest = max(float(depths[at]), float(one.about(two.points).max()), 2e-6)
+    return -deepest, (float(one.points[at, 0]), float(one.points[at, 1]))
+
+
+def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
+    needed, template = model.scene.layout.margins.slot_nut, model.template
+    nominal = opening.wall.path.box[1]
+    if nominal - _play(reach, nominal) - reach.template > needed + FAINT:
+        return []
+    low = opening.wall.points[int(np.argmin(opening.wall.points[:, 1]))]
+    row = template.slots[opening.id]
+    return [Spec("slot-to-nut", (opening.id, NUT), (), (float(low[0]), float(low[1]), 0.0), needed,
+                 (template.paper[1], template.place[1], row),
+                 _ToNut(nominal, template.paper[1], template.place[1], row))]
+
+
+def _play(reach: Reach, nominal: float) -> float:
+    """How much less wood a strip can have than meant: two followed walls and the paper, which is under 10 %."""
+    return 2 * reach.follow + (min(0.1 * abs(nominal), reach.template) if np.isfinite(reach.template) else np.inf)

@@ -1,0 +1,285 @@
+"""What must I hold? Which accuracy is needed, and where, for a wanted chance that the headstock comes out."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials, bench_of
+from geometry.accuracy.built import Built
+from geometry.accuracy.simulation import Progress, simulated
+from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
+from geometry.accuracy.spec import Spec
+from geometry.accuracy.targets import Aim, fails
+from geometry.errors import GeometryError
+from geometry.layout import Accuracy, Headstock
+
+FINEST = 0.1
+"""Nobody is asked to work more than ten times finer."""
+ROUGHEST = 3.0
+"""Nor is anybody told that more than three times rougher will do."""
+_STEP = 0.85
+_CHECK_SEED = 1_000_003
+"""added to the seed, so that an answer is proven on headstocks that it was not fitted to"""
+_ROUNDS = 6
+_BISECTIONS = 7
+_HALVINGS = 3
+_SPARE_TRIALS = 4_000
+_RARE = 0.1
+"""Part of the failures allowed in all under which a clearance asks for nothing finer"""
+_TELLS = 0.02
+"""Share of a clearance's variance above which a feature is named"""
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """Hold `source` to +-`wanted` instead of +-`now` (both in `unit`) at the features `where`; elsewhere as now."""
+
+    source: Source
+    now: float
+    wanted: float
+    unit: str
+    where: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Requirements:
+    """The answer.
+
+    `wanted` is the chance asked for, `now` the chance with the present accuracy.
+    `needs` together reach the chance `reached`, proven on other trials; empty
+    when nothing has to be finer. `alone` are the sources of which one, held
+    finer by itself, would do. `spare` says how many times rougher everything
+    could be (1 when nothing may be, at most ROUGHEST). When even ten times
+    finer work does not do, `possible` is False: then the layout has to change,
+    `blocked` names the features in the way.
+    """
+
+    aim: Aim
+    wanted: float
+    now: float
+    reached: float
+    needs: tuple[Need, ...]
+    alone: tuple[Need, ...]
+    spare: float
+    possible: bool
+    blocked: tuple[tuple[str, ...], ...] = ()
+
+
+def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", trials: int = 10_000, seed: int = 1,
+                 progress: Progress | None = None, cancelled: Cancelled | None = None) -> Requirements | None:
+    """The accuracy that gives the wanted chance.
+
+    `aim` is what has to come out: "sound", no clearance under zero, or "within",
+    every clearance keeps its margin. Sources are made finer step by step, each
+    time the one that gains most, at the features that matter; then the answer is
+    simulated afresh and made finer still where that falls short. None when
+    cancelled. GeometryError for a chance that is not above 0 and under 1, and as simulate().
+    """
+    if not 0 < chance < 1:
+        raise GeometryError(f"A wanted chance lies between 0 and 1, got {chance:g}.")
+    try:
+        return _Search(layout, chance, aim, trials, seed, progress, cancelled).answer()
+    except Stopped:
+        return None
+
+
+class _Search:
+    """The search, with the headstocks of one simulation at hand."""
+
+    def __init__(self, layout: Headstock, chance: float, aim: Aim, trials: int, seed: int,
+                 progress: Progress | None, cancelled: Cancelled | None) -> None:
+        self._accuracy, self._chance, self._aim = layout.accuracy, chance, aim
+        self._trials, self._seed, self._cancelled = trials, seed, cancelled
+        self._report = progress or (lambda _: None)
+        self._bench = bench_of(layout)
+        self._lot = Trials(self._bench, trials, seed, cancelled)
+        self._specs: list[Spec] = []
+        self._often = np.zeros(0)
+        """chance of failing of each of these clearances"""
+        self._draws: list[np.ndarray] = []
+
+    def answer(self) -> Requirements:
+        self._report(0.0)
+        all_specs = self._bench.specs(self._lot.reach())
+        now = self._prepare(all_specs)
+        self._report(0.3)
+        if now >= self._chance:
+            spare = self._spare()
+            self._report(1.0)
+            return Requirements(self._aim, self._chance, now, now, (), (), spare, True)
+        for at_least in (_RARE * (1 - self._chance), 0.0):
+            matters = self._matters(at_least)
+            found = self._answer(now, matters)
+            if found is not None:
+                self._report(1.0)
+                return found
+        return self._impossible(now, matters)
+
+    def _answer(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements | None:
+        """The answer that holds sources finer at these features only; None when that does not do."""
+        alone = self._alone(matters)
+        self._report(0.5)
+        scales = {source: 1.0 for source in SOURCES}
+        goal = self._chance
+        for turn in range(_ROUNDS):
+            scales = self._finer(scales, matters, goal)
+            if scales is None:
+                return None
+            reached = self._proven(scales, matters)
+            self._report(0.5 + 0.5 * (turn + 1) / _ROUNDS)
+            if reached >= self._chance:
+                needs = tuple(self._need(source, scale, matters[source])
+                              for source, scale in scales.items() if scale < 1)
+                return Requirements(self._aim, self._chance, now, reached, needs, alone, 1.0, True)
+            goal = min(goal + 1.5 * (self._chance - reached), (1 + goal) / 2)
+        return None
+
+    def _prepare(self, specs: list[Spec]) -> float:
+        """Keep the clearances that fail in some trial, and the trials; the chance as things are."""
+        failing = np.zeros(len(specs), dtype=int)
+        good = 0
+        for built in self._lot.built():
+            bad = np.zeros(built.trials, dtype=bool)
+            for i, spec in enumerate(specs):
+                self._lot.stop_if_asked()
+                gone = fails(spec, spec.measure(built), self._aim)
+                failing[i] += np.count_nonzero(gone)
+                bad |= gone
+            good += int(np.count_nonzero(~bad))
+            self._draws.append(built.draws)
+        self._specs = [specs[i] for i in np.flatnonzero(failing).tolist()]
+        self._often = failing[failing > 0] / self._trials
+        return good / self._trials
+
+    def _chance_at(self, scales: np.ndarray) -> float:
+        """The chance when each error is scaled, on the same trials."""
+        good = 0
+        for draws in self._draws:
+            built = Built(self._bench.model, draws * scales[:, None])
+            bad = np.zeros(built.trials, dtype=bool)
+            for spec in self._specs:
+                self._lot.stop_if_asked()
+                bad |= fails(spec, spec.measure(built), self._aim)
+            good += int(np.count_nonzero(~bad))
+        return good / self._trials
+
+    def _matters(self, at_least: float) -> dict[Source, tuple[str, ...]]:
+        """For each source the features at which it moves a clearance that fails with at least this chance."""
+        errors = self._bench.model.errors.errors
+        found: dict[Source, dict[str, None]] = {source: {} for source in SOURCES}
+        sample = self._draws[0]
+        built = Built(self._bench.model, sample)
+        for spec, often in zip(self._specs, self._often.tolist(), strict=True):
+            if often < at_least:
+                continue
+            values = spec.measure(built)
+            values = values - values.mean()
+            variance = float(values @ values)
+            for row in spec.rows:
+                draws = sample[row]
+                own = float(draws @ draws)
+                if own > 0 and variance > 0 and float(draws @ values) ** 2 / (own * variance) > _TELLS:
+                    found[errors[row].source][errors[row].where] = None
+        return {source: tuple(sorted(where)) for source, where in found.items()}
+
+    def _rows(self, scales: dict[Source, float], matters: dict[Source, tuple[str, ...]]) -> np.ndarray:
+        return np.array([scales[e.source] if e.where in matters[e.source] else 1.0
+                         for e in self._bench.model.errors.errors])
+
+    def _finer(self, start: dict[Source, float], matters: dict[Source, tuple[str, ...]],
+               goal: float) -> dict[Source, float] | None:
+        """Step by step the source that gains most is made finer until the goal is met; None when that never is."""
+        scales = dict(start)
+        reached = self._chance_at(self._rows(scales, matters))
+        while reached < goal:
+            options = {}
+            for source in SOURCES:
+                if matters[source] and scales[source] > FINEST:
+                    trial = scales | {source: max(FINEST, scales[source] * _STEP)}
+                    options[source] = (self._chance_at(self._rows(trial, matters)), trial)
+            if not options:
+                return None
+            best = max(options, key=lambda source: (options[source][0], scales[source]))
+            before, (reached, scales) = scales, options[best]
+            if reached >= goal:
+                return self._no_finer(before, scales, best, matters, goal)
+        return scales
+
+    def _no_finer(self, before: dict[Source, float], after: dict[Source, float], source: Source,
+                  matters: dict[Source, tuple[str, ...]], goal: float) -> dict[Source, float]:
+        """The last step, no longer than it has to be."""
+        high, low = before[source], after[source]
+        for _ in range(_HALVINGS):
+            middle = (low + high) / 2
+            good = self._chance_at(self._rows(after | {source: middle}, matters)) >= goal
+            low, high = (middle, high) if good else (low, middle)
+        return after | {source: low}
+
+    def _alone(self, matters: dict[Source, tuple[str, ...]]) -> tuple[Need, ...]:
+        """Sources that by themselves bring the chance when held finer, and how fine."""
+        found = []
+        for source in SOURCES:
+            one = {other: 1.0 for other in SOURCES}
+            if not matters[source] or self._chance_at(self._rows(one | {source: FINEST}, matters)) < self._chance:
+                continue
+            low, high = FINEST, 1.0
+            for _ in range(_BISECTIONS):
+                middle = (low + high) / 2
+                good = self._chance_at(self._rows(one | {source: middle}, matters)) >= self._chance
+                low, high = (middle, high) if good else (low, middle)
+            found.append(self._need(source, low, matters[source]))
+        return tuple(found)
+
+    def _proven(self, scales: dict[Source, float], matters: dict[Source, tuple[str, ...]]) -> float:
+        """The chance of the rounded answer on other trials, with every clearance measured."""
+        rounded = {source: self._round(source, scale) / half_width(self._accuracy, source) if scale < 1 else 1.0
+                   for source, scale in scales.items()}
+        found = simulated(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED,
+                          cancelled=self._cancelled)
+        return found.sound if self._aim == "sound" else found.within
+
+    def _spare(self) -> float:
+        """How many times rougher everything could be, in steps of 0.1."""
+        def good(tenths: int) -> bool:
+            scaled = self._bench.scaled(np.full(len(self._bench.deviations), tenths / 10))
+            found = simulated(scaled, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED,
+                              cancelled=self._cancelled)
+            return (found.sound if self._aim == "sound" else found.within) >= self._chance
+
+        low, high = 10, round(10 * ROUGHEST)
+        if good(high):
+            return ROUGHEST
+        while low < high - 1:
+            middle = (low + high) // 2
+            low, high = (middle, high) if good(middle) else (low, middle)
+        return low / 10
+
+    def _impossible(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements:
+        """What stays in the way when everything is ten times finer."""
+        finest = self._rows({source: FINEST for source in SOURCES}, matters)
+        found = simulated(self._bench.scaled(finest), self._trials, self._seed + _CHECK_SEED,
+                          cancelled=self._cancelled)
+        sound = self._aim == "sound"
+        bad = [c.between for c in found.clearances if (c.spoils and c.spoiled > 0 if sound else c.short > 0)]
+        self._report(1.0)
+        return Requirements(self._aim, self._chance, now, found.sound if sound else found.within, (), (), 1.0, False,
+                            tuple(dict.fromkeys(bad)))
+
+    def _need(self, source: Source, scale: float, where: tuple[str, ...]) -> Need:
+        return Need(source, half_width(self._accuracy, source), self._round(source, scale), UNITS[source], where)
+
+    def _round(self, source: Source, scale: float) -> float:
+        """A half-width rounded down to hundredths, so that holding what is told is enough."""
+        return rounded_down(self._accuracy, source, scale)
+
+
+def rounded_down(accuracy: Accuracy, source: Source, scale: float) -> float:
+    """A scaled half-width to two figures, downwards; never less than a thousandth of the unit."""
+    exact = half_width(accuracy, source) * scale
+    if exact <= 0:
+        return 0.0
+    step = 10.0 ** (math.floor(math.log10(exact)) - 1)
+    return max(round(math.floor(exact / step + 1e-9) * step, 6), 0.001 if exact >= 0.001 else exact)

@@ -1,0 +1,181 @@
+"""Many built headstocks: for each clearance the chance that it is spoiled or falls under its margin, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials, bench_of
+from geometry.accuracy.engine import Spread, spread_of
+from geometry.accuracy.sources import Share, grouped
+from geometry.accuracy.spec import Reach, Spec
+from geometry.checks.snags import Snag
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec3
+
+MOST_TRIALS = 1_000_000
+Progress = Callable[[float], None]
+_FIRST_LOOK = 0.15
+"""Part of the work that the first look at the draws takes, for the progress"""
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """One clearance over all trials, mm.
+
+    `kind`, `between`, `where` and `needed` read as in geometry.checks.Snag; `of`
+    names the holes concerned. `nominal` is what it is without any error.
+    `spoiled` is the chance that it falls under zero, `short` that it falls under
+    its margin (spoiled ones counted in). `spoils` is False where under zero is a
+    blemish that does not cost the piece. `shares` tells where its variance comes
+    from, by a straight line through the trials: largest first, together at most 1.
+    """
+
+    kind: str
+    between: tuple[str, ...]
+    of: tuple[str, ...]
+    where: Vec3
+    nominal: float
+    needed: float
+    spoils: bool
+    spoiled: float
+    short: float
+    spread: Spread
+    shares: tuple[Share, ...]
+
+    @property
+    def dominant(self) -> Share | None:
+        """The source and feature that matter most; None when nothing strays."""
+        return self.shares[0] if self.shares else None
+
+
+@dataclass(frozen=True, slots=True)
+class Simulation:
+    """What became of all trials.
+
+    `sound` is the chance that the whole headstock comes out with no clearance
+    under zero, `within` that every clearance keeps its margin. `clearances`
+    holds those that came under their margin in at least one trial, the most
+    often spoiled first.
+    """
+
+    trials: int
+    seed: int
+    sound: float
+    within: float
+    clearances: tuple[Clearance, ...]
+
+    @property
+    def worst(self) -> Clearance | None:
+        """The clearance that is spoiled most often, of those that cost the piece; None when none came near."""
+        return next((c for c in self.clearances if c.spoils), None)
+
+    def of(self, snag: Snag) -> Clearance | None:
+        """The clearance that a snag is about: same kind and features, nearest place; None when it is not about one."""
+        same = [c for c in self.clearances if c.kind == snag.kind and set(c.between) == set(snag.between)]
+        return min(same, default=None, key=lambda c: sum((a - b) ** 2 for a, b in zip(c.where, snag.where, strict=True)))
+
+
+def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: Progress | None = None,
+             cancelled: Cancelled | None = None) -> Simulation | None:
+    """Build the headstock `trials` times with errors as large as layout.accuracy says, and measure every clearance.
+
+    The same layout, trials and seed give the same answer, and more trials begin
+    with the same ones. `progress` hears a part from 0 to 1, `cancelled` is asked
+    every few milliseconds and stops the simulation, which then is None.
+    GeometryError for fewer than 2 or more than a million trials, and for an
+    outline without length.
+    """
+    if not 2 <= trials <= MOST_TRIALS:
+        raise GeometryError(f"A simulation takes 2 to {MOST_TRIALS:,} trials, not {trials:,}.")
+    try:
+        return simulated(bench_of(layout), trials, seed, progress, cancelled)
+    except Stopped:
+        return None
+
+
+def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = None,
+              cancelled: Cancelled | None = None, reach: Reach | None = None) -> Simulation:
+    """As simulate(), of a bench. Stopped when cancelled. A reach that is given replaces the one of the draws."""
+    lot = Trials(bench, trials, seed, cancelled)
+    report = progress if progress is not None else _silent
+    report(0.0)
+    specs = bench.specs(lot.reach() if reach is None else reach)
+    report(_FIRST_LOOK)
+    tally = Tally(specs, bench, trials)
+    for number, built in enumerate(lot.built()):
+        for done, spec in enumerate(specs):
+            lot.stop_if_asked()
+            tally.add(done, spec.measure(built), built.draws)
+            if done % 16 == 15:
+                report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.blocks)
+        tally.next_block(built.trials)
+    lot.stop_if_asked()
+    found = tally.result(seed)
+    report(1.0)
+    return found
+
+
+class Tally:
+    """Collects the measures of a simulation, block by block and clearance by clearance."""
+
+    def __init__(self, specs: list[Spec], bench: Bench, trials: int) -> None:
+        self._specs, self._bench = specs, bench
+        self._nominal = [float(spec.measure(bench.nominal)[0]) for spec in specs]
+        self._values = np.empty((len(specs), trials), dtype=np.float32)
+        self._sums = [np.zeros(len(spec.rows)) for spec in specs]
+        self._totals = np.zeros(len(specs))
+        self._spoiled = np.zeros(len(specs), dtype=int)
+        self._short = np.zeros(len(specs), dtype=int)
+        self._sound = np.ones(trials, dtype=bool)
+        self._within = np.ones(trials, dtype=bool)
+        self._at = 0
+
+    def add(self, index: int, values: np.ndarray, draws: np.ndarray) -> None:
+        """The values (n,) of one clearance in the present block."""
+        spec = self._specs[index]
+        block = slice(self._at, self._at + len(values))
+        gone, short = values < -TOUCH, values < spec.needed - TOUCH
+        self._values[index, block] = values
+        self._spoiled[index] += np.count_nonzero(gone)
+        self._short[index] += np.count_nonzero(short)
+        if spec.spoils:
+            self._sound[block] &= ~gone
+        self._within[block] &= ~short
+        # Relative to the nominal value the sums stay small and lose no digits.
+        relative = values - self._nominal[index]
+        self._totals[index] += float(relative.sum())
+        sums = self._sums[index]
+        for i, row in enumerate(spec.rows):
+            sums[i] += float(draws[row] @ relative)
+
+    def next_block(self, trials: int) -> None:
+        """All clearances of the present block are in."""
+        self._at += trials
+
+    def result(self, seed: int) -> Simulation:
+        """The finished simulation."""
+        trials = self._values.shape[1]
+        found = [self._clearance(i) for i in range(len(self._specs)) if self._short[i]]
+        found.sort(key=lambda c: (not c.spoils, -c.spoiled, -c.short, c.kind, c.between, c.where))
+        return Simulation(trials, seed, float(self._sound.mean()), float(self._within.mean()), tuple(found))
+
+    def _clearance(self, index: int) -> Clearance:
+        spec, values = self._specs[index], self._values[index].astype(float)
+        trials, spread = len(values), spread_of(self._values[index].astype(float))
+        deviations = self._bench.deviations[list(spec.rows)]
+        certain = (deviations <= 0) | (spread.sd <= 0)
+        # Share of a straight line in one independent error: its covariance squared over both variances.
+        slope = np.where(certain, 0.0, self._sums[index] / trials / np.where(certain, 1.0, deviations * spread.sd))
+        errors = [self._bench.model.errors.errors[row] for row in spec.rows]
+        return Clearance(spec.kind, spec.between, spec.of, spec.where, self._nominal[index], spec.needed, spec.spoils,
+                         self._spoiled[index] / trials, self._short[index] / trials, spread,
+                         grouped(errors, (slope * slope).tolist()))
+
+
+def _silent(_: float) -> None:
+    """Nobody listens."""

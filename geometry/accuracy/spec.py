@@ -1,0 +1,85 @@
+"""What a clearance is to the simulation: its facts, the errors that touch it, and a function that measures it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry.accuracy.built import Built
+from geometry.vectors import Vec3
+
+
+Only = frozenset[str] | None
+"""Features whose clearances are asked for; None for all."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Spec:
+    """One clearance. `kind`, `between`, `where` and `needed` read as in geometry.checks.Snag.
+
+    `of` names the holes concerned. `spoils` is False where less than nothing
+    is a blemish and does not cost the piece. `rows` are the errors that can
+    change it. `measure` gives (n,) mm for n built headstocks.
+    """
+
+    kind: str
+    between: tuple[str, ...]
+    of: tuple[str, ...]
+    where: Vec3
+    needed: float
+    rows: tuple[int, ...]
+    measure: Callable[[Built], np.ndarray]
+    spoils: bool = True
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Reach:
+    """How far anything strays at most in the trials at hand, mm: what pruning is derived from.
+
+    `rods` (r,): no point of a built drilling is farther from its place than this.
+    `slopes` (r,): how far an axis turns, as a length a mm. `template` is the
+    shift of any point of the template by its place and its paper, `follow` how
+    far any wall is grown or shrunk, and the stops of blind slots.
+    """
+
+    rods: np.ndarray
+    slopes: np.ndarray
+    template: float
+    follow: float
+
+    @property
+    def wall(self) -> float:
+        """How far any point of any wall strays."""
+        return self.template + self.follow
+
+    @classmethod
+    def endless(cls, count: int) -> Reach:
+        """Nothing is left out: every clearance is measured against everything."""
+        return cls(np.full(count, np.inf), np.full(count, np.inf), np.inf, np.inf)
+
+
+FAINT = 0.01
+"""mm added wherever something is left out: flattened curves, and the rounding of nominal distances."""
+
+
+def reach_of(built: Built, nominal: Built, size: float) -> Reach:
+    """The reach of some trials; `size` is the largest distance of anything from the origin in plan, mm."""
+    count = len(built.model.recipes)
+    rods, slopes = np.zeros(count), np.zeros(count)
+    for i in range(count):
+        made, meant = built.rod(i), nominal.rod(i)
+        rods[i] = made.strayed(meant).max()
+        slopes[i] = np.sqrt(sum((a - b) ** 2 for a, b in zip(made.axis, meant.axis, strict=True))).max()
+    rows = built.model.template
+    stretch = np.maximum(np.abs(built.row(rows.paper[0])), np.abs(built.row(rows.paper[1])))
+    shift = np.hypot(built.row(rows.place[0]), built.row(rows.place[1])) / np.maximum(1.0 - stretch, 0.5)
+    walls = [np.abs(built.row(row)).max() for row in (rows.outline, *rows.slots.values(), *rows.floors.values())]
+    return Reach(rods, slopes, float((shift + 1.1 * stretch * size).max()), float(max(walls)))
+
+
+def widest(reaches: list[Reach]) -> Reach:
+    """The reach of several lots of trials together."""
+    return Reach(np.maximum.reduce([r.rods for r in reaches]), np.maximum.reduce([r.slopes for r in reaches]),
+                 max(r.template for r in reaches), max(r.follow for r in reaches))
