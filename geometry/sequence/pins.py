@@ -8,7 +8,7 @@ from itertools import combinations
 
 import numpy as np
 import shapely
-from shapely.geometry import LineString
+from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
@@ -41,15 +41,17 @@ def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0,
                  names: tuple[str, str] = ("nut pin", "tip pin")) -> tuple[Pin, Pin] | NoPins:
     """Two pins as far apart as the wood allows, the one nearer the nut first; pins of the layout are left out of count.
 
-    In the waste, in a later through bore (the pin then has that bore's
-    diameter), or on the centreline between nut and tip. `flip`: the template
-    turns over, so the pair is its own mirror image: both on the centreline, or
+    In a later through bore (the pin then has that bore's diameter), on the
+    centreline between nut and tip, or in the waste where the template for the
+    slots is a board as large as the blank. `flip`: the template turns over, so the pair is its own mirror image: both on the centreline, or
     one to either side of it. Equal distances: waste before later hole before
     wood that stays, then the lower y, then the lower x. GeometryError when the
     outline has no inside.
     """
     radius = diameter / 2
     waste, wood = places(layout, radius)
+    if layout.template.board != "blank" or not layout.slots:
+        waste = Polygon()
     on_axis = LineString([(0.0, 0.0), (0.0, layout.blank.tip)])
     holes = later_holes(layout)
     middle = [_Spot(p, diameter, rank) for rank, area in ((0, waste), (2, wood)) for p in _ends(area & on_axis)]
@@ -95,9 +97,11 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
 
     ranked = sorted(pairs, key=worth)
     if not ranked or v.distance(ranked[0][0].at, ranked[0][1].at) < LEAST_APART:
-        where = "on the centreline or mirrored about it" if flip else "in the waste, in later holes or on the centreline"
+        where = "on the centreline or mirrored about it" if flip else "in later holes or on the centreline"
+        cure = "use thinner pins" if layout.template.board == "blank" else (
+            "use thinner pins, or cut the template from a board as large as the blank and let them stand in the waste")
         return NoPins(f"No two pins find room {where} with {layout.margins.pin_any:g} mm clear of everything and "
-                      f"{LEAST_APART:g} mm between them: make the blank larger, or use thinner pins.")
+                      f"{LEAST_APART:g} mm between them: {cure}.")
     low, high = sorted(ranked[0], key=lambda spot: (spot.at[1], spot.at[0]))
     level = flip and abs(low.at[0]) > AXIS
     first = _even(low, waste, wood, layout)

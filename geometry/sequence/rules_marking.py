@@ -9,7 +9,7 @@ from shapely.geometry import LineString, Point, Polygon
 from geometry.layout import Ear, Headstock
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
-from geometry.sequence.shadows import pins_inside, shadow
+from geometry.sequence.shadows import outline_pins, shadow, slot_pins
 
 MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "cut outline")
 """Kinds that go by the papers."""
@@ -71,10 +71,8 @@ def marks_before_cuts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[B
     for mark in of_kind(ops, "mark"):
         for op in of_kind(ops, *MARKED):
             yield Before(mark.id, op.id, "There is no mark to work from yet.", "the pricked centres", "impossible", "then")
-        if pins_inside(layout):
-            continue
         for op in guided(ops):
-            if layout.pins and op.kind == "rout":
+            if slot_pins(layout) if op.kind == "rout" else outline_pins(layout):
                 continue
             yield Before(mark.id, op.id, "Without pins the template is laid on the marks.", "the pricked centres",
                          "impossible", "then")

@@ -10,19 +10,18 @@ from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import guided, of_kind
-from geometry.sequence.shadows import pin_circle, pins_inside, slot_area
+from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
 
 
 def pins_before_template(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The pins bring the template back to its place: drilled before anything that it guides.
 
-    Pins in the waste serve the slots alone: the template of the outline does not reach them.
+    A pin in the waste serves nothing that is cut with a template of the head's shape.
     """
-    inside = pins_inside(layout)
+    slots, outline = slot_pins(layout), outline_pins(layout)
     for pin in of_kind(ops, "pin hole"):
-        reached = pin.features[0] in inside
         for op in [*guided(ops), *of_kind(ops, "cut outline")]:
-            if op.kind != "rout" and not reached:
+            if pin.features[0] not in (slots if op.kind == "rout" else outline):
                 continue
             yield Before(pin.id, op.id, f"Without {pin.features[0]} nothing holds the template in its place.",
                          "the place of the template", "unsafe", "then")
@@ -70,9 +69,9 @@ def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befor
 
 def pin_in_the_waste(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """A pin outside the outline goes with the waste: the slots are routed before that."""
-    inside = pins_inside(layout)
+    outline = outline_pins(layout)
     for pin in layout.pins:
-        if pin.id in inside:
+        if pin.id in outline or pin.id not in slot_pins(layout):
             continue
         for rout in of_kind(guided(ops), "rout"):
             for op in of_kind(ops, "cut outline"):

@@ -65,9 +65,16 @@ def pin_circle(pin: Pin) -> BaseGeometry:
     return shapely.Point(pin.at).buffer(pin.diameter / 2)
 
 
-def pins_inside(layout: Headstock) -> list[str]:
+def outline_pins(layout: Headstock) -> list[str]:
     """Ids of the pins that stand whole inside the outline: a template of the head's shape can use no others."""
     if not layout.pins:
         return []
     wood = outline_area(layout.outline)
     return [pin.id for pin in layout.pins if wood.contains(pin_circle(pin))]
+
+
+def slot_pins(layout: Headstock) -> list[str]:
+    """Ids of the pins that the template for the slots can use: all of them where its board is as large as the blank."""
+    if layout.template.board == "blank":
+        return [pin.id for pin in layout.pins]
+    return outline_pins(layout)

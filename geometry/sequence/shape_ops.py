@@ -11,7 +11,7 @@ from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
-from geometry.sequence.shadows import pin_circle, pins_inside
+from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes
 from geometry.units import format_length
@@ -45,7 +45,7 @@ def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wis
         plan = plans[slot.id]
         made += _waste(slot, plan, wishes)
         length = slot_path(slot).length
-        made += _routs(layout, slot.id, "rout", plan, length, wishes, bool(layout.pins),
+        made += _routs(layout, slot.id, "rout", plan, length, wishes, bool(slot_pins(layout)),
                        _pin_in_the_way(layout, slot))
     return made
 
@@ -53,7 +53,7 @@ def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wis
 def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:
     """Saw outside the line, then the router along the template."""
     length = loop_path(layout.outline).length
-    inside = bool(pins_inside(layout))
+    inside = bool(outline_pins(layout))
     saw = Operation(
         "cut outline", "cut outline", "Saw the outline",
         f"Stick the template to the face{' on its pins' if inside else ', on centreline and nut line,'} with tape that "

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot, loop_path, slot_path
+from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot, Template, loop_path, slot_path
 from geometry.sequence import NoPins, propose_pins
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
@@ -18,6 +18,10 @@ from tests.geometry.sequence.specimens import demo, stocked
 REPLACE = msgspec.structs.replace
 FIT = 1e-6
 BARE = stocked(slots=(), tuners=(), pins=(), holes=())
+LARGE = Template(board="blank")
+"""A template board as large as the blank."""
+POCKET = Slot(id="pocket", shape=StraightSlot(nut_end=(-20.0, 80.0), tip_end=(-20.0, 100.0), width=13.0))
+"""A slot out of the pins' way: without any, a pin in the waste has nothing to hold a template for."""
 
 
 def bore_axes(layout: Headstock) -> list[tuple]:
@@ -71,7 +75,8 @@ def test_the_pins_of_a_plain_board_are_worked_out_by_hand() -> None:
 
 
 def test_waste_in_opposite_corners_beats_the_centreline_unless_the_template_turns_over() -> None:
-    layout = REPLACE(BARE, blank=Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0))
+    layout = REPLACE(BARE, blank=Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0),
+                     slots=(POCKET,), template=LARGE)
     # Corners of the waste, 6 from the edges of the blank and from the nut line.
     low, high = propose_pins(layout)
     assert {abs(low.at[0]), abs(high.at[0])} == {54.0} and low.at[0] == -high.at[0]
@@ -80,9 +85,19 @@ def test_waste_in_opposite_corners_beats_the_centreline_unless_the_template_turn
     assert [pin.at for pin in propose_pins(layout, flip=True)] == [(0.0, 13.0), (0.0, 194.0)]
 
 
+@pytest.mark.parametrize("changes", [{"template": Template()}, {"slots": ()}])
+def test_pins_that_the_template_would_not_reach_are_not_proposed(changes: dict) -> None:
+    layout = REPLACE(BARE, blank=Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0),
+                     slots=(POCKET,), template=LARGE)
+    # A board of the head's shape ends at the outline, and the outline itself is cut with one.
+    assert [pin.at for pin in propose_pins(REPLACE(layout, **changes))] == [(0.0, 13.0), (0.0, 173.5)]
+
+
 def test_a_mirrored_pair_serves_where_it_stands_farther_apart_than_the_centreline_allows() -> None:
     short = Loop(nodes=tuple(Node(at=at) for at in ((-20.0, 0.0), (20.0, 0.0), (20.0, 40.0), (-20.0, 40.0))))
-    layout = REPLACE(BARE, outline=short, blank=Blank(bass=60.0, treble=60.0, tip=45.0, behind=10.0, thickness=16.0))
+    nick = Slot(id="nick", shape=StraightSlot(nut_end=(-10.0, 20.0), tip_end=(-10.0, 22.0), width=6.0))
+    layout = REPLACE(BARE, outline=short, blank=Blank(bass=60.0, treble=60.0, tip=45.0, behind=10.0, thickness=16.0),
+                     slots=(nick,), template=LARGE)
     low, high = propose_pins(layout, flip=True)
     assert low.at == (-54.0, high.at[1]) and high.at[0] == 54.0
     check(layout, (low, high), True)
@@ -102,14 +117,14 @@ def test_a_later_bore_serves_with_its_own_diameter() -> None:
 def test_pins_keep_to_one_side_of_a_glue_line() -> None:
     blank = Blank(bass=60.0, treble=60.0, tip=200.0, behind=10.0, thickness=16.0)
     ear = Ear(id="ear", side="treble", width=8.0, start=-10.0, end=200.0)
-    pins = propose_pins(REPLACE(BARE, blank=blank, ears=(ear,)))
+    pins = propose_pins(REPLACE(BARE, blank=blank, ears=(ear,), slots=(POCKET,), template=LARGE))
     # The glue line at x = 52 with 3 + 3 on either side leaves no room up to the edge at 60 less 6.
     assert max(pin.at[0] for pin in pins) <= 46.0
     assert max(pin.at[0] for pin in pins) >= 45.5
 
 
 def test_pins_stay_out_of_the_way_of_a_side_bore_in_the_waste() -> None:
-    layout = REPLACE(demo(), blank=REPLACE(demo().blank, bass=70.0, treble=70.0), pins=())
+    layout = REPLACE(demo(), blank=REPLACE(demo().blank, bass=70.0, treble=70.0), pins=(), template=LARGE)
     pins = propose_pins(layout)
     check(layout, pins, False)
 
@@ -119,7 +134,7 @@ def test_no_room_is_said_with_what_would_help() -> None:
     for flip in (False, True):
         found = propose_pins(tight, flip)
         assert isinstance(found, NoPins)
-        assert "60 mm clear of everything" in found.reason and "larger" in found.reason
+        assert "60 mm clear of everything" in found.reason and "as large as the blank" in found.reason
 
 
 def test_pins_too_near_each_other_are_refused() -> None:
@@ -136,21 +151,24 @@ def test_pins_that_are_there_do_not_count_and_names_are_the_callers() -> None:
     assert [pin.at for pin in pins] == [pin.at for pin in propose_pins(BARE)]
 
 
-@pytest.mark.parametrize("flip", [False, True])
-def test_the_demo_gets_legal_pins_the_same_every_time(flip: bool) -> None:
-    pins = propose_pins(demo(), flip)
-    check(demo(), pins, flip)
-    assert pins == propose_pins(demo(), flip)
-    assert math.dist(pins[0].at, pins[1].at) > (170 if flip else 200)
+@pytest.mark.parametrize(("flip", "board", "apart"), [
+    (False, "outline", 170), (True, "outline", 170), (False, "blank", 200), (True, "blank", 170)])
+def test_the_demo_gets_legal_pins_the_same_every_time(flip: bool, board: str, apart: float) -> None:
+    layout = REPLACE(demo(), template=Template(board=board))
+    pins = propose_pins(layout, flip)
+    check(layout, pins, flip)
+    assert pins == propose_pins(layout, flip)
+    assert math.dist(pins[0].at, pins[1].at) > apart
 
 
 @given(width=st.floats(45.0, 75.0), tip=st.floats(182.0, 230.0), x=st.floats(-25.0, 25.0), y=st.floats(30.0, 80.0),
-       length=st.floats(20.0, 90.0), diameter=st.floats(3.0, 8.0), flip=st.booleans())
+       length=st.floats(20.0, 90.0), diameter=st.floats(3.0, 8.0), flip=st.booleans(), board=st.sampled_from(["outline", "blank"]))
 @settings(max_examples=40)
 def test_every_proposal_keeps_its_margins(width: float, tip: float, x: float, y: float, length: float, diameter: float,
-                                          flip: bool) -> None:
+                                          flip: bool, board: str) -> None:
     slot = Slot(id="slot", shape=StraightSlot(nut_end=(x, y), tip_end=(x, y + length), width=13.0))
-    layout = plain_head(slots=(slot,), pins=(), blank=Blank(bass=width, treble=width, tip=tip, behind=10.0, thickness=16.0))
+    layout = plain_head(slots=(slot,), pins=(), template=Template(board=board),
+                        blank=Blank(bass=width, treble=width, tip=tip, behind=10.0, thickness=16.0))
     pins = propose_pins(layout, flip, diameter)
     if not isinstance(pins, NoPins):
         check(layout, pins, flip)
@@ -159,7 +177,8 @@ def test_every_proposal_keeps_its_margins(width: float, tip: float, x: float, y:
 @given(x=st.floats(-30.0, 30.0), y=st.floats(20.0, 170.0))
 @settings(max_examples=20)
 def test_no_legal_pair_on_a_coarse_grid_is_farther_apart(x: float, y: float) -> None:
-    layout = plain_head(slots=(), tuners=(), pins=(), blank=Blank(bass=60.0, treble=60.0, tip=205.0, behind=10.0, thickness=16.0),
+    layout = plain_head(slots=(POCKET,), tuners=(), pins=(), template=LARGE,
+                        blank=Blank(bass=60.0, treble=60.0, tip=205.0, behind=10.0, thickness=16.0),
                         holes=(REPLACE(plain_head().holes[0], at=(x, y)),))
     proposed = propose_pins(layout)
     farthest = math.dist(proposed[0].at, proposed[1].at)

@@ -5,7 +5,7 @@ from dataclasses import replace
 import msgspec
 import pytest
 
-from geometry.layout import EdgePlace, Ear, FreePlace, Headstock, Pin, Slot, StraightSlot
+from geometry.layout import EdgePlace, Ear, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
 from geometry.sequence import Before, Wishes, operations, precedence
 from geometry.sequence.plans import Routing
 from geometry.sequence.precedence import RULES
@@ -28,7 +28,8 @@ EARED = stocked(ears=(Ear(id="ear", side="treble", width=10.0, start=20.0, end=1
 PINNED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=4.0),))
 SHARED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=6.5),))
 IN_SLOT = stocked(pins=(Pin(id="pin", at=(17.0, 60.0)),))
-IN_WASTE = stocked(pins=(Pin(id="pin", at=(0.0, 185.5), diameter=4.0),))
+IN_WASTE = stocked(pins=(Pin(id="pin", at=(0.0, 185.5), diameter=4.0),), template=Template(board="blank"))
+UNREACHED = stocked(pins=IN_WASTE.pins)
 NEAR_SLOT = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(2.0, 60.0))),))
 NEAR_EDGE = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(-33.0, 60.0))),))
 
@@ -45,6 +46,8 @@ NEAR_EDGE = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(-33
     (stocked(), "mark", "cut outline", "impossible", "then"),
     (stocked(pins=()), "mark", "rout slot 1", "impossible", "then"),
     (IN_WASTE, "mark", "rout outline 1", "impossible", "then"),
+    (IN_WASTE, "pin hole pin.1", "rout slot 1", "unsafe", "then"),
+    (UNREACHED, "mark", "rout slot 1", "impossible", "then"),
     (stocked(), "pin hole pin.1", "rout slot 1", "unsafe", "then"),
     (stocked(), "pin hole pin.1", "rout outline 1", "unsafe", "then"),
     (PINNED_BORE, "counterbore front.1.1", "pin hole pin.1", "unsafe", "first"),
@@ -84,6 +87,8 @@ def test_a_rule_gives_its_edge_with_grade_and_who_is_harmed(layout: Headstock, f
     (stocked(), "bore front.1.2", "cut outline"),
     (stocked(), "pin hole pin.1", "bore front.1.2"),
     (IN_WASTE, "pin hole pin.1", "rout outline 1"),
+    (IN_WASTE, "mark", "rout slot 1"),
+    (UNREACHED, "pin hole pin.1", "rout slot 1"),
     (stocked(), "mark", "edge pilot flank.2.1"),
     (EARED, "glue ear ear", "counterbore front.1.1"),
     (EARED, "glue ear ear", "rout slot 1"),
