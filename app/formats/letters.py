@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 FACE = "Bitstream Vera Sans"
@@ -26,8 +26,7 @@ def size_for(height: float) -> float:
 
 def text_width(text: str, height: float, bold: bool = False) -> float:
     """Width of a printed text in the unit of its capital `height`."""
-    from reportlab.pdfbase.pdfmetrics import stringWidth
-    return stringWidth(printable(text), font_name(bold), size_for(height))
+    return _width(printable(text), bold) * height
 
 
 def printable(text: str) -> str:
@@ -35,9 +34,12 @@ def printable(text: str) -> str:
 
     Accented letters that it lacks lose their accent; whatever remains becomes a question mark.
     """
+    text = " ".join(text.split())
+    if text.isascii() and text.isprintable():
+        return text
     known = _characters()
     out = []
-    for char in " ".join(text.split()):
+    for char in text:
         if ord(char) in known:
             out.append(char)
             continue
@@ -54,32 +56,45 @@ def complete(text: str) -> bool:
 
 def wrapped(text: str, height: float, width: float, bold: bool = False) -> list[str]:
     """The text in lines no wider than `width`; a single word that is wider is broken."""
+    room, gap = width / height, _width(" ", bold)
     lines: list[str] = []
-    line = ""
+    line, used = "", 0.0
     for word in printable(text).split():
-        trial = f"{line} {word}" if line else word
-        if text_width(trial, height, bold) <= width:
-            line = trial
+        wide = _width(word, bold)
+        if line and used + gap + wide <= room:
+            line, used = f"{line} {word}", used + gap + wide
             continue
         if line:
             lines.append(line)
-        while text_width(word, height, bold) > width and len(word) > 1:
-            cut = max(n for n in range(1, len(word)) if n == 1 or text_width(word[:n], height, bold) <= width)
+        while wide > room and len(word) > 1:
+            cut = max(n for n in range(1, len(word)) if n == 1 or _width(word[:n], bold) <= room)
             lines.append(word[:cut])
             word = word[cut:]
-        line = word
+            wide = _width(word, bold)
+        line, used = word, wide
     return [*lines, line] if line else lines
+
+
+def font_file(bold: bool = False) -> Path:
+    """The font file itself, for whoever draws its outlines."""
+    import reportlab
+    return Path(reportlab.__file__).parent / "fonts" / ("VeraBd.ttf" if bold else "Vera.ttf")
+
+
+@lru_cache(maxsize=8192)
+def _width(text: str, bold: bool) -> float:
+    """Width of printable text in capital heights; advances add up, the font is set without kerning."""
+    from reportlab.pdfbase.pdfmetrics import stringWidth
+    return stringWidth(text, font_name(bold), size_for(1.0))
 
 
 @cache
 def _registered() -> tuple[str, str]:
-    import reportlab
     from reportlab.pdfbase import pdfmetrics
     from reportlab.pdfbase.ttfonts import TTFont
-    folder = Path(reportlab.__file__).parent / "fonts"
     names = ("Sheet", "SheetBold")
-    for name, file in zip(names, ("Vera.ttf", "VeraBd.ttf"), strict=True):
-        pdfmetrics.registerFont(TTFont(name, str(folder / file)))
+    for name, bold in zip(names, (False, True), strict=True):
+        pdfmetrics.registerFont(TTFont(name, str(font_file(bold))))
     return names
 
 

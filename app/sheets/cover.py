@@ -31,17 +31,23 @@ class Laid:
     tiling: Tiling
     first: int
 
-    @property
-    def last(self) -> int:
-        return self.first + len(self.tiling.tiles) - 1
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A line of the list of contents."""
+
+    title: str
+    first: int
+    last: int
+    purpose: str
 
     @property
     def pages(self) -> str:
         return f"page {self.first}" if self.first == self.last else f"pages {self.first} to {self.last}"
 
 
-def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box, snags: Sequence[Snag]) -> list[Placed]:
-    """The content of the cover's window, in page coordinates; `tables` names the pages of the hole table."""
+def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window: Box, snags: Sequence[Snag]) -> list[Placed]:
+    """The content of the cover's window, in page coordinates."""
     x0, y0, x1, y = window
     width = x1 - x0
     marks: list[Mark] = []
@@ -65,10 +71,8 @@ def cover(layout: Headstock, laid: list[Laid], tables: str, window: Box, snags: 
         y -= 2.5
     if not complete(layout.name):
         say("The print lacks some letters of the layout's name and shows others in their place.")
-    for one in laid:
-        say(f"{one.part.title}, {one.pages}. {one.part.purpose}")
-    if tables:
-        say(f"Hole table, {tables}. Every drilling with its mark, tilt and stop; the same table is in the CSV file.")
+    for one in entries:
+        say(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
     for i, step in enumerate(_steps(laid), 1):
         say(f"{i}.  {step}", indent=2.0, after=0.3)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.formats.letters import printable, text_width
 from app.formats.paper import Box
-from app.sheets.words import CAUTIONS, PRINT_AT, block
+from app.sheets.words import CAUTIONS, PRINT_AT, block, short
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, straight
 
@@ -37,7 +37,7 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     top = y1 + 2.6
     page_words = f"page {number} of {count}"
     room = x1 - left - text_width(page_words, 2.2) - 4.0
-    marks.append(Label(_fitted(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
+    marks.append(Label(short(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
     marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))
     marks += check_bar(x0, bottom + 18.2, upright=False)
     marks += check_bar(left + 2.8, FRAME[1] + 2.0, upright=True)
@@ -45,6 +45,13 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     marks += block(note, (x0, bottom + 14.9), 1.4, x1 - x0, "dimension")[0]
     marks += block(CAUTIONS, (left, bottom + 9.4), 1.35, x1 - left, "dimension")[0]
     return tuple(marks)
+
+
+def correction_words(width: float, height: float, words: str) -> Drawing:
+    """What is said beside the lying bar of a page that is corrected for a printer."""
+    x0, _, x1, _ = window_of(width, height)
+    text = words[0].upper() + words[1:] + "."
+    return tuple(block(text, (x0 + BAR + 4.0, PRINTER_MARGIN + 17.4), 1.6, x1 - x0 - BAR - 4.0)[0])
 
 
 def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
@@ -68,12 +75,3 @@ def window_corners(box: Box) -> list[Mark]:
     size = 3.0
     return [Stroke(chain(((x + dx * size, y), (x, y), (x, y + dy * size))), "tile")
             for x, dx in ((x0, 1), (x1, -1)) for y, dy in ((y0, 1), (y1, -1))]
-
-
-def _fitted(text: str, height: float, width: float) -> str:
-    """The text, shortened with three dots when it is wider than the room."""
-    if text_width(text, height) <= width:
-        return text
-    while text and text_width(text + "...", height) > width:
-        text = text[:-1]
-    return text.rstrip() + "..."

@@ -1,53 +1,108 @@
-"""All pages of a layout as data: the PDF and the preview in the window draw the same ones."""
+"""All pages of a layout as data: the PDF, the printer and the preview in the window draw the same ones."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from app.formats.errors import FormatError
-from app.formats.paper import Page, Placed, paper_size
-from app.sheets.cover import Laid, cover
+from app.formats.paper import Box, Page, Placed, paper_size
+from app.sheets.block_table import block_table
+from app.sheets.book_pages import book_blocks
+from app.sheets.card_pages import card_pages
+from app.sheets.cards import card_of, cards
+from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_tables
+from app.sheets.lay import flow
+from app.sheets.list_pages import list_blocks
+from app.sheets.order_pages import order_blocks
 from app.sheets.parts import Part, parts
+from app.sheets.router_pages import router_blocks
 from app.sheets.tiling import Tile, joining_marks, tile
+from app.sheets.work import Work, plan_work
 from geometry.curves import shift
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.routing import Waste
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
 
 
-def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None) -> list[Page]:
-    """Cover, template, wrap paper, back paper where one is needed, hole table.
+@dataclass(frozen=True, slots=True)
+class _Section:
+    """Pages that are read at the bench, in page coordinates, upright."""
 
-    `snags` are what the checks found, for a warning on the cover; None has them looked for.
+    title: str
+    purpose: str
+    pages: list[list[Placed]]
+
+
+def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None) -> list[Page]:
+    """Cover, lists, running order, the full-size papers, drilling cards, router cards, hole table, job book.
+
+    `snags` are what the checks found, for a warning on the cover; None has them looked for. `work` holds the router
+    plans and the running order (the maker's own, perhaps); None has them planned.
     FormatError with one sentence for a paper that is not known, a layout that has no shape to
     print, or one that is far too large for the paper.
     """
     width, height = paper_size(paper)
+    window = window_of(width, height)
     try:
-        drawn = parts(layout)
-        tables = hole_tables(layout, window_of(width, height))
+        work = plan_work(layout) if work is None else work
+        waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]
+        drawn = parts(layout, waste)
+        before, after = _bench(layout, work, window)
     except GeometryError as error:
         raise FormatError(f"There is nothing to print yet: {error}") from error
+    tilings = [tile(part.box, paper, FRAME, part.title.lower()) for part in drawn]
+    entries: list[Entry] = []
     laid: list[Laid] = []
-    number = 2
-    for part in drawn:
-        tiling = tile(part.box, paper, FRAME, part.title.lower())
-        laid.append(Laid(part, tiling, number))
-        number += len(tiling.tiles)
-    count = number - 1 + len(tables)
-    named = "" if not tables else f"page {number}" if len(tables) == 1 else f"pages {number} to {count}"
-    front = cover(layout, laid, named, window_of(width, height), _found(layout) if snags is None else snags)
+    for section in before:
+        _enter(entries, section.title, section.purpose, len(section.pages))
+    for part, tiling in zip(drawn, tilings, strict=True):
+        laid.append(Laid(part, tiling, _enter(entries, part.title, part.purpose, len(tiling.tiles))))
+    for section in after:
+        _enter(entries, section.title, section.purpose, len(section.pages))
+    count = entries[-1].last
+    front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags)
+    first = {entry.title: entry.first for entry in entries}
+    bench = [[_page(paper, width, height, layout, section.title, first[section.title] + i, count, content)
+              for i, content in enumerate(section.pages)] for section in (*before, *after)]
     out = [_page(paper, width, height, layout, "Cover", 1, count, front)]
+    out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
-    out += [_page(paper, width, height, layout, "Hole table", number + i, count, [Placed(table)])
-            for i, table in enumerate(tables)]
-    return out
+    return out + [page for section in bench[len(before):] for page in section]
+
+
+def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
+    """List a section on the cover behind the others; the number of its first page."""
+    first = entries[-1].last + 1 if entries else 2
+    entries.append(Entry(title, first, first + pages - 1, purpose))
+    return first
+
+
+def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], list[_Section]]:
+    """What stands before the full-size papers and what after them; sections without pages are left out."""
+    wide = window[2] - window[0]
+    made = cards(layout, work)
+    order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
+    before = [
+        _Section("Cut list and parts", "Wood, hardware by its dimensions, drills and bits, what the rack lacks.",
+                 flow(list_blocks(layout, work, wide), window)),
+        _Section("Running order", "Every step with a box to tick, set-up after set-up; block heights for the tilts.",
+                 flow(order, window))]
+    after = [
+        _Section("Drilling cards", "Mark, tilt, blocks, drill and stop, with a section to scale: cut them apart for the drill press.",
+                 card_pages(layout, work, made, window)),
+        _Section("Router cards", "Bit, template, passes and waste holes.", flow(router_blocks(layout, work, len(made) + 1, wide), window)),
+        _Section("Hole table", "Every drilling with its mark, tilt and stop; the same table is in the CSV file.",
+                 [[Placed(table)] for table in hole_tables(layout, window)]),
+        _Section("Job book", "To fill in: hours, money, what to do differently.", flow(book_blocks(layout, work, wide), window))]
+    return [one for one in before if one.pages], [one for one in after if one.pages]
 
 
 def _found(layout: Headstock) -> Sequence[Snag]:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box
 from app.sheets.compensation import compensation
-from geometry.drawing import Drawing, blank_box
+from geometry.drawing import Disc, Drawing, blank_box
 from geometry.drawing.back import back_drawing
+from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.layout import Headstock
+from geometry.routing import Waste
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""
@@ -32,10 +35,10 @@ class Part:
     """holds every mark, mm in drawing coordinates"""
 
 
-def parts(layout: Headstock) -> list[Part]:
+def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     """Template, wrap paper, and back paper where something is drilled from the back.
 
-    GeometryError when the outline or a slot has no inside.
+    `waste` are the holes that clear the slots, to be pricked through the wrap paper. GeometryError when the outline or a slot has no inside.
     """
     comp = compensation(layout)
     found = [
@@ -43,8 +46,9 @@ def parts(layout: Headstock) -> list[Part]:
              *_boxed(template_drawing(layout, comp.offset))),
         Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
              "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
-             "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter.",
-             wrap_drawing(layout), _wrap_box(layout)),
+             "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter."
+             + (" Thin circles in the slots: waste holes." if waste else ""),
+             (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout)),
     ]
     back = back_drawing(layout)
     if back:
@@ -52,6 +56,11 @@ def parts(layout: Headstock) -> list[Part]:
                           "drilled from behind (full circles).", "Seen from behind: the treble side is on the left.",
                           *_boxed(back)))
     return found
+
+
+def _waste(waste: Sequence[Waste]) -> Drawing:
+    """Waste holes with their crosses, thin, so that they are not taken for bores."""
+    return tuple(replace(mark, style="post") if isinstance(mark, Disc) else mark for row in waste for mark in waste_marks(row))
 
 
 def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:

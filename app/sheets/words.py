@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.formats.letters import wrapped
+from app.formats.letters import text_width, wrapped
 from geometry.drawing import Label, Mark
 from geometry.vectors import Vec2
 
@@ -27,3 +27,12 @@ def block(text: str, at: Vec2, height: float, width: float, style: str = "note")
         marks.append(Label(line, (x, y - height), height, style))
         y -= height * LEADING
     return marks, y
+
+
+def short(text: str, height: float, width: float) -> str:
+    """The text, cut off with three dots when it is wider than the room."""
+    if text_width(text, height) <= width:
+        return text
+    while text and text_width(text + "...", height) > width:
+        text = text[:-1]
+    return text.rstrip() + "..."

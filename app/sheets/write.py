@@ -12,11 +12,15 @@ from app.formats.errors import FormatError
 from app.formats.mark_shapes import drawing_box
 from app.formats.pdf_out import write_pdf
 from app.formats.svg_out import write_svg
+from app.sheets import list_pages, order_pages
+from app.sheets.cards import card_of, cards
 from app.sheets.compensation import compensation
 from app.sheets.hole_table import CSV_HEAD, csv_rows
 from app.sheets.pages import pages
+from app.sheets.work import Work, plan_work
 from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
+from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
@@ -24,27 +28,34 @@ if TYPE_CHECKING:
 
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
-                 snags: Sequence[Snag] | None = None) -> list[Path]:
-    """Write template DXF and SVG, the pages as PDF and the hole table as CSV; returns their paths.
+                 snags: Sequence[Snag] | None = None, work: Work | None = None) -> list[Path]:
+    """Write template DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
 
-    `snags` as for pages(). Everything is computed before the first file is written. FormatError with one sentence when the
+    `snags` and `work` as for pages(). Everything is computed before the first file is written. FormatError with one sentence when the
     layout cannot be printed or the folder cannot be written.
     """
-    printed = pages(layout, paper, snags)
+    try:
+        work = plan_work(layout) if work is None else work
+    except GeometryError as error:
+        raise FormatError(f"There is nothing to print yet: {error}") from error
+    printed = pages(layout, paper, snags, work)
     template = full_template(layout)
-    table = csv_rows(layout)
+    tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
+              ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work)))),
+              ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
     out_dir = Path(out_dir)
     title = layout.name or stem
     try:
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise FormatError(f"The folder {out_dir} cannot be made: {error.strerror or error}.") from error
-    files = [out_dir / f"{stem}-{name}" for name in
-             ("template.dxf", "template.svg", "sheets.pdf", "holes.csv")]
+    files = [out_dir / f"{stem}-{name}" for name in ("template.dxf", "template.svg", "sheets.pdf")]
     write_dxf(template, files[0])
     write_svg(template, files[1], f"{title}: template, 1 unit = 1 mm")
     write_pdf(printed, files[2], title)
-    write_csv(CSV_HEAD, table, files[3])
+    for name, head, rows in tables:
+        files.append(out_dir / f"{stem}-{name}")
+        write_csv(head, rows, files[-1])
     return files
 
 

@@ -1,0 +1,149 @@
+"""Pages painted by Qt, line for line as the PDF has them: for the printer and for the preview.
+
+The letters are drawn as outlines of the same font at the same advances, so that
+no hinting or substitute font moves a word.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QRawFont, QTransform
+
+from app.formats.letters import font_file, printable, size_for, text_width
+from app.formats.mark_shapes import cross_arms, mark_box, touches
+from app.formats.paper import Page, Placed
+from app.formats.paper_look import Ink, hidden_dashes, ink
+from app.look.paths import painter_path
+from geometry.curves import Matrix, circle
+from geometry.curves import Path as Curve
+from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+
+EM = 2048.0
+"""Size at which the outlines of the letters are taken: that of the font's own grid."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """One thing to paint in page coordinates: mm from the lower left corner, y up."""
+
+    path: QPainterPath
+    pen: QPen
+    brush: QBrush
+    clip: QRectF | None
+
+
+def page_shapes(page: Page) -> list[Shape]:
+    """Everything on a page in the order in which it is painted."""
+    return [shape for placed in page.content for shape in _shapes(placed)]
+
+
+def paint_shapes(painter: QPainter, shapes: Sequence[Shape], page: Page, scale: float) -> None:
+    """Paint a page with its upper left corner at the painter's origin, `scale` units to the mm."""
+    painter.save()
+    painter.scale(scale, -scale)
+    painter.translate(0.0, -page.height)
+    clip: QRectF | None = None
+    painter.save()
+    for shape in shapes:
+        if shape.clip != clip:
+            painter.restore()
+            painter.save()
+            clip = shape.clip
+            if clip is not None:
+                painter.setClipRect(clip, Qt.ClipOperation.IntersectClip)
+        painter.setPen(shape.pen)
+        painter.setBrush(shape.brush)
+        painter.drawPath(shape.path)
+    painter.restore()
+    painter.restore()
+
+
+def _shapes(placed: Placed) -> Iterator[Shape]:
+    m = placed.matrix
+    to_page = QTransform(m.a, m.b, m.c, m.d, m.e, m.f)
+    clip = None
+    if placed.clip is not None:
+        x0, y0, x1, y1 = placed.clip
+        clip = QRectF(x0, y0, x1 - x0, y1 - y0)
+    for mark in placed.drawing:
+        if placed.clip is not None and not touches(mark_box(mark, m), placed.clip):
+            continue
+        look = ink(mark.style)
+        if isinstance(mark, Label):
+            yield Shape(_words(mark, m), QPen(Qt.PenStyle.NoPen), QBrush(_grey(look.black)), clip)
+            continue
+        curves, look, filled = _curves(mark, look)
+        path = QPainterPath()
+        path.setFillRule(Qt.FillRule.OddEvenFill)
+        for curve in curves:
+            path.addPath(to_page.map(painter_path(curve)))
+        brush = QBrush(_grey(look.fill)) if filled and look.fill is not None else QBrush(Qt.BrushStyle.NoBrush)
+        yield Shape(path, _pen(look), brush, clip)
+
+
+def _curves(mark: Mark, look: Ink) -> tuple[Sequence[Curve], Ink, bool]:
+    """The lines of a mark, their ink, and whether they bound a filled area."""
+    match mark:
+        case Stroke(path=path):
+            return (path,), look, False
+        case Area(outer=outer, openings=openings):
+            return (outer, *openings), look, True
+        case Disc(centre=centre, radius=radius, hidden=hidden):
+            return (circle(centre, radius),), Ink(look.width, hidden_dashes(radius) if hidden else (), look.black), False
+        case Cross():
+            return cross_arms(mark), look, False
+    raise TypeError(f"not a mark with lines: {mark!r}")
+
+
+def _pen(look: Ink) -> QPen:
+    if look.width <= 0:
+        return QPen(Qt.PenStyle.NoPen)
+    pen = QPen(_grey(look.black), look.width)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    if look.dash:
+        pen.setDashPattern([length / look.width for length in look.dash])
+    return pen
+
+
+def _grey(black: float) -> QColor:
+    return QColor.fromRgbF(1.0 - black, 1.0 - black, 1.0 - black)
+
+
+def _words(label: Label, matrix: Matrix) -> QPainterPath:
+    """A label's letters as outlines on the page; words keep their shape under a map that stretches unevenly."""
+    scale = matrix.similarity() or math.sqrt(abs(matrix.determinant)) or 1.0
+    text, height = printable(label.text), label.height * scale
+    wide = text_width(text, height)
+    x = {"left": 0.0, "middle": -wide / 2, "right": -wide}[label.anchor]
+    size = size_for(height) / EM
+    at = matrix(label.at)
+    turned = QTransform().translate(*at).rotateRadians(label.angle).translate(x, 0.0).scale(size, -size)
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.WindingFill)
+    along = 0.0
+    for char in text:
+        outline, advance = _letter(char)
+        path.addPath(outline.translated(along, 0.0))
+        along += advance
+    return turned.map(path)
+
+
+@cache
+def _letter(char: str) -> tuple[QPainterPath, float]:
+    """Outline (y down) and advance of a letter on the font's own grid."""
+    font = _font()
+    glyph = font.glyphIndexesForString(char)[0]
+    advance: QPointF = font.advancesForGlyphIndexes([glyph])[0]
+    return font.pathForGlyph(glyph), advance.x()
+
+
+@cache
+def _font() -> QRawFont:
+    from PySide6.QtGui import QFont
+    return QRawFont(str(font_file()), EM, QFont.HintingPreference.PreferNoHinting)

@@ -1,0 +1,111 @@
+"""The corrections of the maker's printers, kept in the platform's settings folder.
+
+One entry for each printer and paper: the same printer may draw in two papers by different sides.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated, Literal
+
+import msgspec
+import platformdirs
+from msgspec import Meta
+
+from app.formats.errors import FormatError
+from app.formats.saving import save_bytes
+from app.formats.tidy_json import sentence, tidy
+from app.printing.correction import BAR, LEAST, MOST, Correction
+
+VERSION = 1
+FILE = "printers.json"
+LARGEST_BYTES = 1_000_000
+
+Factor = Annotated[float, Meta(ge=BAR / MOST - 1e-6, le=BAR / LEAST + 1e-6)]
+
+
+class Entry(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
+    """One printer with one paper."""
+
+    printer: Annotated[str, Meta(min_length=1, max_length=400)]
+    paper: Literal["A4", "A3", "Letter", "Tabloid"]
+    across: Factor
+    along: Factor
+
+
+class PrintersFile(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
+    """What the file holds."""
+
+    pegwright_printers: Literal[1] = VERSION
+    printers: tuple[Entry, ...] = ()
+
+
+class _Head(msgspec.Struct):
+    """Only the version, so that a newer file is named as such before its fields are judged."""
+
+    pegwright_printers: int | None = None
+
+
+def printers_path() -> Path:
+    """Where the corrections are kept on this platform. Nothing is created."""
+    return platformdirs.user_config_path("pegwright", appauthor=False) / FILE
+
+
+def correction_for(printer: str, paper: str, path: Path | None = None) -> Correction | None:
+    """What was measured for a printer with a paper; None when nothing was.
+
+    FormatError when a file is there and cannot be used.
+    """
+    for entry in _load(path):
+        if (entry.printer, entry.paper) == (printer, paper):
+            return Correction(entry.across, entry.along)
+    return None
+
+
+def keep_correction(printer: str, paper: str, correction: Correction | None, path: Path | None = None) -> None:
+    """Keep the correction of a printer with a paper, or forget it with None; whole or not at all.
+
+    FormatError when the earlier file cannot be read, or the place cannot be written.
+    """
+    path = printers_path() if path is None else Path(path)
+    entries = [entry for entry in _load(path) if (entry.printer, entry.paper) != (printer, paper)]
+    if correction is not None:
+        entries.append(Entry(printer=printer, paper=paper, across=round(correction.across, 5),
+                             along=round(correction.along, 5)))
+    data = tidy(PrintersFile(printers=tuple(sorted(entries, key=lambda entry: (entry.printer, entry.paper)))))
+    decode(data, "The printer's correction")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise FormatError(f"The folder {path.parent} for your printers cannot be made: {error.strerror or error}.") from error
+    save_bytes(path, data)
+
+
+def decode(data: bytes, name: str = "the file") -> tuple[Entry, ...]:
+    """The entries from file bytes. FormatError with one sentence and the place otherwise."""
+    if not data.strip():
+        raise FormatError(f"{name} is empty: it holds no printers. Delete it and measure the bars again.")
+    if len(data) > LARGEST_BYTES:
+        raise FormatError(f"{name} is far larger than a list of printers: choose the right file.")
+    try:
+        version = msgspec.json.decode(data, type=_Head).pegwright_printers
+        if version is None:
+            raise FormatError(f'{name} is not a list of printers: it has no "pegwright_printers" version at the top.')
+        if version != VERSION:
+            raise FormatError(f"{name} is a list of printers of version {version}; this program reads version {VERSION}. "
+                              "Open it with a newer Pegwright.")
+        return msgspec.json.decode(data, type=PrintersFile).printers
+    except (msgspec.DecodeError, RecursionError) as error:
+        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+
+
+def _load(path: Path | None) -> tuple[Entry, ...]:
+    path = printers_path() if path is None else Path(path)
+    try:
+        with path.open("rb") as file:
+            data = file.read(LARGEST_BYTES + 1)
+    except FileNotFoundError:
+        return ()
+    except OSError as error:
+        raise FormatError(f"The corrections of your printers in {path} cannot be read: {error.strerror or error}.") from error
+    return decode(data, str(path))

@@ -1,0 +1,49 @@
+"""Block heights for every tilt of the drill press table."""
+
+from __future__ import annotations
+
+from app.formats.mark_shapes import drawing_box
+from app.sheets.cards import Card
+from app.sheets.lay import Block, Column, drawing, fitting, heading, space, table
+from app.sheets.work import Work
+from geometry.drawing.cards import block_picture
+from geometry.layout import Headstock
+from geometry.solids.side import block_height
+from geometry.units import format_angle, format_length
+
+LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
+"""Lengths of boards for which the blocks are given, mm."""
+
+
+def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
+    """One line a table setting, steepest first; nothing for a layout without bores from the side."""
+    settings: dict[tuple[float, float], list[str]] = {}
+    number = {id: card.number for card in made for id in card.ids}
+    for op in work.steps:
+        table_ = op.setup.table
+        if table_ is not None and table_.fence is not None and op.drillings:
+            own = settings.setdefault((table_.tilt, table_.fence), [])
+            words = f"{op.features[0]} (card {number[op.features[0]]})"
+            if words not in own:
+                own.append(words)
+    if not settings:
+        return []
+    blocks = [heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
+                      "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank."),
+              _sketch()]
+    w = fitting((15, 17, 13, *([13] * len(LENGTHS)), 60), width - 4.6, 3.0)
+    columns = [Column("tilt", w[0], True), Column("raised end", w[1]), Column("fence", w[2], True),
+               *(Column(f"L {length:.0f}", one, True) for length, one in zip(LENGTHS, w[3:-1], strict=True)), Column("for", w[-1])]
+    rows = []
+    for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
+        level = format_angle(abs(tilt)) == format_angle(0.0)
+        end = "level" if level else "tip" if tilt > 0 else "nut"
+        rows.append((format_angle(abs(tilt)), end, format_length(fence, decimals=1),
+                     *(f"{block_height(tilt, length):.1f}" for length in LENGTHS), ", ".join(who)))
+    return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
+
+
+def _sketch() -> Block:
+    marks = block_picture()
+    x0, y0, _, y1 = drawing_box(marks)
+    return Block((drawing(marks, -x0 + 4.0, -y1),), y1 - y0 + 3.0, keep=True)

@@ -1,0 +1,262 @@
+"""What stands on a drilling card, from the title band down to the cautions."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from app.formats.mark_shapes import drawing_box
+from app.formats.paper import Box, Placed
+from app.sheets.card_rows import hand_op, length, point_of, rows
+from app.sheets.cards import Card
+from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
+from app.sheets.words import block, short
+from app.sheets.work import Work
+from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.cards import Picture, mark_picture, scale_words
+from geometry.drawing.sections import section_along_bore
+from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.wood_section import section_for, wood_section
+from geometry.layout import Headstock
+from geometry.sequence import Operation
+from geometry.sequence.operation import BASE
+from geometry.sequence.state import state_of
+from geometry.solids import Drilling
+from geometry.solids.side import block_height, side_bore
+from geometry.units import format_angle, format_length
+
+PAD = 2.5
+"""White inside the frame, mm."""
+BANDS = 6.4
+"""Height of the title band, mm."""
+SIDE_PICTURE = (38.0, 31.0)
+"""Room for the picture of the mark, mm."""
+BASES = (BASE, 2 * BASE)
+"""Lengths over which a card gives the blocks, mm."""
+BESIDE_HOLE = 26.0
+"""Wood shown to either side of a single hole, mm."""
+
+
+Section = tuple[Drawing, Box | None]
+"""A section in mm, and what of it is shown when that is not all."""
+
+
+class Maker:
+    """Writes one card from the top down; `width` is that of the whole card (mm), `cut` its section."""
+
+    def __init__(self, layout: Headstock, work: Work, card: Card, width: float, cut: Section) -> None:
+        self.layout, self.work, self.card, self.width, self.cut = layout, work, card, width, cut
+        self.marks: list[Mark] = []
+        self.placed: list[Placed] = []
+        self.y = 0.0
+
+    def block(self) -> Block:
+        """The card, its frame drawn round it by whoever knows how high it becomes."""
+        self._title()
+        if self.card.kind == "side":
+            self._settings()
+        else:
+            self._table()
+        self._section()
+        self._remarks()
+        return Block((Placed(tuple(self.marks)), *self.placed), -self.y + PAD)
+
+    @property
+    def inner(self) -> float:
+        return self.width - 2 * PAD
+
+    def say(self, text: str, height: float = SMALL, after: float = 0.8) -> None:
+        lines, self.y = block(text, (PAD, self.y), height, self.inner)
+        self.marks += lines
+        self.y -= after
+
+    def _title(self) -> None:
+        number = f"card {self.card.number}"
+        base = -BANDS / 2 - 1.1
+        self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
+                       Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
+        self.y = -BANDS - 1.8
+
+    def _table(self) -> None:
+        """Face bores, single holes, pins: one line a drilling."""
+        self.say(self._lead())
+        self.y -= 0.6
+        for row in rows(self.layout, self.card, self.inner):
+            self.placed += moved(row.placed, PAD, self.y)
+            self.y -= row.height
+        self.y -= 0.8
+
+    def _lead(self) -> str:
+        steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
+        names = f"Steps {_list(steps)}. " if len(steps) > 1 else f"Step {steps[0]}. " if steps else ""
+        return names + "Table level; depths from where the drill goes in."
+
+    # ---- side bores -----------------------------------------------------
+    def _settings(self) -> None:
+        post = next((d for d in self.card.drillings if d.role == "post"), self.card.drillings[0])
+        op = self._op(post)
+        bore = side_bore(self.layout, self.card.ids[0])
+        lies = "back" if post.surface == "treble edge" else "face"
+        step = f"Step {self.work.number[op.id]}: " if op is not None and op.id in self.work.number else ""
+        bit = op.setup.bit if op is not None else format_length(post.diameter)
+        self.say(f"{step}drill press, {bit}; {post.surface} up, the {lies} against the fence.")
+        top = self.y - 0.8
+        picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], SIDE_PICTURE)
+        self.y = top
+        if post.mark is None or bore is None:
+            self.say(op.blocked if op is not None else f"{post.hole} has no mark on the square edge.")
+            return
+        tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
+        level = format_angle(abs(tilt)) == format_angle(0.0)
+        self._line("mark", f"{length(post.mark[1])} from the nut line")
+        self._line("", f"{length(post.mark[2])} below the face")
+        if abs(bore.squared_miss) > 0.05:
+            self._line("", f"not at {length(post.mark[1] - bore.squared_miss)}, squared", boxed=False)
+        self._line("tilt", "level" if level else f"{format_angle(abs(tilt))}, {'tip' if tilt > 0 else 'nut'} end raised")
+        if not level:
+            for base in BASES:
+                self._line("", f"blocks {length(block_height(tilt, base))} over {base:.0f}", boxed=False)
+        fence = None if op is None or op.setup.table is None else op.setup.table.fence
+        if fence is not None:
+            self._line("fence", f"{length(fence)} to the axis")
+        self._line("stop", f"{length(post.stop)} to full diameter")
+        self._line("", f"{length(post.stop + bore.point)} to the point", boxed=False)
+        self._line("", f"({length(bore.depth)} from the seat)", boxed=False)
+        if picture is not None:
+            self._picture(picture, top)
+            self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
+        self.y -= 1.0
+        shared = self._shared(op)
+        if shared:
+            self.say(shared)
+
+    def _line(self, name: str, value: str, boxed: bool = True) -> None:
+        """A setting with its name, ticked off once it is set; further lines of it are indented."""
+        base = self.y - BODY
+        if name:
+            self.marks += [tick(PAD, base), Label(name, (PAD + 4.2, base), BODY, "note")]
+        elif boxed:
+            self.marks.append(tick(PAD, base))
+        self.marks.append(Label(value, (PAD + 13.0, base), BODY, "note"))
+        self.y -= 4.0
+
+    def _picture(self, picture: Picture, top: float) -> None:
+        x0, y0, x1, y1 = picture.box
+        wide, high = (x1 - x0) * picture.scale, (y1 - y0) * picture.scale
+        left = self.width - PAD - wide
+        clip = (left, top - high, left + wide, top)
+        self.placed.append(drawing(picture.drawing, left - x0 * picture.scale, top - high - y0 * picture.scale, picture.scale, clip))
+        self.marks.append(Label(f"from the face, {scale_words(picture.scale)}", (self.width - PAD, top - high - 2.6), 1.3, "dimension",
+                                anchor="right"))
+
+    def _shared(self, op: Operation | None) -> str:
+        """Which other bores are drilled at the same setting."""
+        if op is None or op.setup.table is None:
+            return ""
+        others = [o for o in self.work.ops if o.setup.table == op.setup.table and o.id not in {one.id for one in self.card.ops}
+                  and o.kind == op.kind]
+        same = [o.features[0] for o in others if o.setup.side == op.setup.side]
+        turned = [o.features[0] for o in others if o.setup.side != op.setup.side]
+        parts = ([f"{', '.join(same)}"] if same else []) + ([f"{', '.join(turned)} with the blank turned over"] if turned else [])
+        return f"Same setting: {'; '.join(parts)}." if parts else ""
+
+    def _op(self, d: Drilling) -> Operation | None:
+        return next((op for op in self.card.ops if d.id in {one.id for one in op.drillings}), None)
+
+    # ---- section and remarks ------------------------------------------
+    def _section(self) -> None:
+        """The section to scale through the first axis of the card."""
+        marks, clip = self.cut
+        if not marks:
+            return
+        box = clip or drawing_box(marks)
+        wide, high = box[2] - box[0], box[3] - box[1]
+        scale = next((s for s in (1.0, 0.5, 0.2) if wide * s <= self.inner), 0.1)
+        if scale < 1.0:
+            marks = _legible(marks, scale)
+            box = clip or drawing_box(marks)
+            wide, high = box[2] - box[0], box[3] - box[1]
+        left = PAD + (self.inner - wide * scale) / 2
+        low = self.y - high * scale
+        room = None if clip is None else (left, low, left + wide * scale, self.y)
+        self.placed.append(drawing(marks, left - box[0] * scale, low - box[1] * scale, scale, room))
+        what = {"side": "Section along the bore", "face": "Section through the post, square to its edge"}.get(
+            self.card.kind, f"Section across, through {self.card.ids[0]}")
+        self.marks.append(Label(f"{what}, {scale_words(scale)}", (self.width / 2, low - 2.6), 1.3, "dimension", anchor="middle"))
+        self.y = low - 5.0
+
+    def _remarks(self) -> None:
+        """Screws that come later, then everything to heed."""
+        by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
+        if by_hand:
+            steps = sorted(self.work.number[op.id] for op in self.card.ops
+                           if op.setup.machine == "hand drill" and op.id in self.work.number)
+            sizes = sorted({(d.diameter, d.depth) for d in by_hand})
+            holes = ", ".join(f"{format_length(a)} wide, {format_length(b)} deep" for a, b in sizes)
+            self.say(f"{len(by_hand)} screw pilots later (steps {_list(steps)}): by hand through the plate once the outline "
+                     f"is finished, {holes}.")
+        elif self.card.kind == "side" and len(self.card.drillings) > 1:
+            for row in rows(self.layout, self.card, self.inner):
+                self.placed += moved(row.placed, PAD, self.y)
+                self.y -= row.height
+        said: list[str] = []
+        for op in self.card.ops:
+            said += [text for text in (*op.cautions, op.blocked) if text and text not in said]
+        for text in said:
+            self.say(f"Mind: {text}")
+
+
+def section(layout: Headstock, work: Work, card: Card) -> Section:
+    """The section through the first axis of a card; empty when the layout gives it no place."""
+    if card.kind in ("side", "face"):
+        return section_along_bore(layout, card.ids[0]), None
+    d = card.drillings[0]
+    op = next((one for one in card.ops if d.id in {x.id for x in one.drillings}), None)
+    if op is None:
+        return (), None
+    done = [one for one in work.ops if one.kind in ("mark", "glue ear") or one.drillings and one.setup.machine == "drill press"]
+    line = section_for(layout, op)
+    marks = tuple(m for m in wood_section(layout, state_of(layout, done, work.ops), line) if not isinstance(m, Label))
+    if not marks:
+        return (), None
+    at, thick = line.along(d.start[:2]), layout.blank.thickness
+    low, high = max(0.0, at - BESIDE_HOLE), min(layout.blank.bass + layout.blank.treble, at + BESIDE_HOLE)
+    middle = Stroke(straight((at, 3.0), (at, -thick - 3.0)), "axis", d.of)
+    return (*marks, middle), (low, -thick - 3.5, high, 3.5)
+
+
+def _legible(marks: Drawing, scale: float) -> Drawing:
+    """Words at a readable size on a section that is printed smaller: each moved down until it is clear of the others."""
+    out: list[Mark] = [m for m in marks if not isinstance(m, Label)]
+    boxes: list[Box] = []
+    for label in sorted((m for m in marks if isinstance(m, Label)), key=lambda m: -m.at[1]):
+        moved_label = replace(label, height=1.5 / scale)
+        step = 1.7 * moved_label.height
+        if label.at[1] < 0:
+            moved_label = replace(moved_label, at=(label.at[0], label.at[1] - 0.9 * moved_label.height + label.height))
+        while any(_over(drawing_box((moved_label,)), box) for box in boxes):
+            moved_label = replace(moved_label, at=(moved_label.at[0], moved_label.at[1] - step))
+        boxes.append(drawing_box((moved_label,)))
+        out.append(moved_label)
+    return tuple(out)
+
+
+def _over(a: Box, b: Box) -> bool:
+    return min(a[2], b[2]) > max(a[0], b[0]) and min(a[3], b[3]) > max(a[1], b[1])
+
+
+def frame(width: float, height: float) -> Stroke:
+    """The line to cut a card out along."""
+    return Stroke(rectangle(0.0, -height, width, 0.0), "outline")
+
+
+def _list(numbers: list[int]) -> str:
+    """Numbers in words with stretches joined: 3, 43 to 45."""
+    parts: list[str] = []
+    i = 0
+    while i < len(numbers):
+        k = i
+        while k + 1 < len(numbers) and numbers[k + 1] == numbers[k] + 1:
+            k += 1
+        parts.append(str(numbers[i]) if k == i else f"{numbers[i]} and {numbers[k]}" if k == i + 1 else f"{numbers[i]} to {numbers[k]}")
+        i = k + 1
+    return ", ".join(parts)

@@ -1,0 +1,68 @@
+"""The lines of a drilling card: what is drilled where, with which drill, how deep."""
+
+from __future__ import annotations
+
+from app.sheets.cards import Card
+from app.sheets.lay import SMALL, Column, fitting, table
+from app.sheets.lay import Block as Laid
+from geometry.layout import Headstock
+from geometry.sequence import Operation
+from geometry.solids import Drilling
+from geometry.solids.drilling import drill_for, point_length
+from geometry.units import format_length
+
+
+SHORT = {"screw": "pilot", "pin": "pin", "clearance": "clear"}
+"""Names of operations that would not fit their column."""
+
+
+def length(value: float) -> str:
+    """A length in mm to a tenth."""
+    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
+
+
+def across(x: float) -> str:
+    """How far to which side of the centreline."""
+    return "0.0" if abs(x) < 0.05 else f"{abs(x):.1f} {'treble' if x > 0 else 'bass'}"
+
+
+def point_of(layout: Headstock, d: Drilling) -> float:
+    """How far the point of the drill runs ahead: of the rack's drill, else 0.3 diameters."""
+    drill = drill_for(layout, d)
+    return point_length(drill) if drill else 0.3 * d.diameter
+
+
+def drill_words(layout: Headstock, d: Drilling) -> str:
+    """The rack's drill by its name, or the kind and size that the rack lacks."""
+    drill = drill_for(layout, d)
+    return drill.id if drill else f"{d.drill} {format_length(d.diameter)}, not in the rack"
+
+
+def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
+    """A table with a box to tick for each drilling, as wide as asked (mm)."""
+    upright = card.kind != "side"
+    share = (17.5, 17.0, 12.0, 16.5, 12.5, 11.5) if upright else (17.5, 17.0, 12.0, 14.0, 11.0, 11.0)
+    titles = ("what", "drill", "from nut", "across" if upright else "below face", "deep", "to point")
+    widths = fitting(share, width - 4.6, 1.6)
+    columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
+    return table(columns, [_row(layout, card, d, upright) for d in card.drillings], SMALL, 1.6, ticks=True)
+
+
+def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:
+    x, y, z = d.mark or d.start
+    by_hand = hand_op(card, d) is not None
+    if by_hand:
+        x, y, z = d.start
+    deep = d.depth if by_hand else d.stop
+    what = d.of if card.kind in ("hole", "pin") else SHORT.get(d.role, d.operation)
+    if d.surface == "back":
+        what += ", back"
+    if d.through:
+        return (what, drill_words(layout, d), length(y), across(x) if upright else length(z), "through", "-")
+    return (what, drill_words(layout, d), length(y), across(x) if upright else length(z), length(deep),
+            length(deep + point_of(layout, d)))
+
+
+def hand_op(card: Card, d: Drilling) -> Operation | None:
+    """The operation of a hole that is drilled by hand through the plate, None for others."""
+    return next((op for op in card.ops if op.setup.machine == "hand drill" and d.id in {one.id for one in op.drillings}), None)

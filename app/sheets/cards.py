@@ -1,0 +1,78 @@
+"""Drilling cards as data: one for each tuner, one for equal single holes, one for the locating pins."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from app.sheets.work import Work
+from geometry.layout import Headstock
+from geometry.sequence import Operation
+from geometry.solids import Drilling, Hole, holes
+from geometry.units import format_length
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """One card: what it is of and the drillings on it with their operations, in the order of the work."""
+
+    number: int
+    kind: str
+    """side, face, hole or pin"""
+    title: str
+    ids: tuple[str, ...]
+    """features that the card is of; the section runs through the first"""
+    drillings: tuple[Drilling, ...]
+    ops: tuple[Operation, ...]
+
+
+def cards(layout: Headstock, work: Work) -> list[Card]:
+    """All cards, numbered in the order in which the running order comes to them.
+
+    A drilling that no step makes is on its card all the same.
+    """
+    made = [_card(group, work) for group in _groups(layout)]
+    made.sort(key=lambda card: min((work.number[op.id] for op in card.ops if op.id in work.number), default=10 ** 6))
+    return [Card(i, card.kind, card.title, card.ids, card.drillings, card.ops) for i, card in enumerate(made, 1)]
+
+
+def card_of(cards: Sequence[Card]) -> dict[str, int]:
+    """Number of the card of each operation by its id; a pin hole that is a bore too is on the first of its cards."""
+    found: dict[str, int] = {}
+    for card in cards:
+        for op in card.ops:
+            found.setdefault(op.id, card.number)
+    return found
+
+
+def _groups(layout: Headstock) -> list[list[Hole]]:
+    """Holes that share a card: those of a tuner, equal single holes, all pins."""
+    groups: dict[tuple, list[Hole]] = {}
+    for hole in holes(layout):
+        d = hole.drillings[0]
+        if d.role == "locating":
+            key: tuple = ("pin",)
+        elif d.role == "hole":
+            key = ("hole", d.diameter, d.depth, d.surface)
+        else:
+            key = ("tuner", hole.of)
+        groups.setdefault(key, []).append(hole)
+    return list(groups.values())
+
+
+def _card(group: list[Hole], work: Work) -> Card:
+    first = group[0].drillings[0]
+    drillings = [d for hole in group for d in hole.drillings]
+    ids = {d.id for d in drillings}
+    own = [op for op in work.ops if op.kind != "final diameter" and any(d.id in ids for d in op.drillings)]
+    own.sort(key=lambda op: work.number.get(op.id, 10 ** 6))
+    step = {d.id: i for i, op in reversed(list(enumerate(own))) for d in op.drillings}
+    drillings.sort(key=lambda d: step.get(d.id, 10 ** 6))
+    of = tuple(dict.fromkeys(hole.of for hole in group))
+    if first.role == "locating":
+        return Card(0, "pin", "Locating pin holes" if len(of) > 1 else f"Locating pin hole {of[0]}", of, tuple(drillings), tuple(own))
+    if first.role == "hole":
+        title = f"Hole {of[0]}" if len(of) == 1 else f"{len(of)} holes of {format_length(first.diameter)}"
+        return Card(0, "hole", title, of, tuple(drillings), tuple(own))
+    kind = "face" if any(d.upright for d in drillings) else "side"
+    return Card(0, kind, of[0], of, tuple(drillings), tuple(own))

@@ -1,0 +1,171 @@
+"""Blocks of a bench page: made once, then flowed down pages and moved to their place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+from app.formats.paper import Box, Placed
+from app.sheets.words import block
+from geometry.curves import Matrix, shift
+from geometry.drawing import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.shapes import rectangle, straight
+
+BODY = 1.75
+"""Capital height of what is read at arm's length, mm."""
+SMALL = 1.5
+"""Capital height of remarks, mm."""
+HEADING = 2.6
+"""Capital height of a heading, mm."""
+TICK = 2.6
+"""Side of a box to tick, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Something `height` mm high whose upper left corner is the origin, y up (so all of it lies below 0)."""
+
+    placed: tuple[Placed, ...]
+    height: float
+    keep: bool = False
+    """stay on one page with the block that follows"""
+    own_page: bool = False
+    """begin a page"""
+    head: tuple[Placed, ...] = ()
+    """what stands above it again when it begins a page, `head_height` mm high"""
+    head_height: float = 0.0
+
+
+def moved(placed: Iterable[Placed], dx: float, dy: float) -> list[Placed]:
+    """The same marks elsewhere (mm)."""
+    by = shift(dx, dy)
+    return [replace(one, matrix=by.after(one.matrix),
+                    clip=None if one.clip is None else (one.clip[0] + dx, one.clip[1] + dy, one.clip[2] + dx,
+                                                        one.clip[3] + dy)) for one in placed]
+
+
+def of_marks(marks: Sequence[Mark], height: float, **more: object) -> Block:
+    """A block of marks in its own coordinates."""
+    return Block((Placed(tuple(marks)),), height, **more)
+
+
+def space(height: float) -> Block:
+    """White."""
+    return Block((), height)
+
+
+def heading(text: str, width: float, about: str = "", own_page: bool = False) -> Block:
+    """A heading with a rule under it and a sentence, kept with what follows."""
+    marks: list[Mark] = [Label(text, (0.0, -HEADING - 1.5), HEADING, "note")]
+    y = -HEADING - 3.5
+    marks.append(Stroke(straight((0.0, y), (width, y)), "outline"))
+    y -= 1.8
+    if about:
+        lines, y = block(about, (0.0, y), BODY, width)
+        marks += lines
+    return of_marks(marks, -y + 1.0, keep=True, own_page=own_page)
+
+
+def words(text: str, width: float, height: float = BODY, indent: float = 0.0, after: float = 1.0,
+          keep: bool = False) -> Block:
+    """A paragraph."""
+    lines, y = block(text, (indent, 0.0), height, width - indent)
+    return of_marks(lines, -y + after, keep=keep)
+
+
+def tick(x: float, baseline: float, height: float = BODY) -> Stroke:
+    """A box to tick beside words of that capital height."""
+    middle = baseline + height / 2
+    return Stroke(rectangle(x, middle - TICK / 2, x + TICK, middle + TICK / 2), "check bar")
+
+
+def band(width: float, height: float) -> Area:
+    """A light grey ground for a title, its top at 0."""
+    return Area(rectangle(0.0, -height, width, 0.0), "wood")
+
+
+def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
+    """The blocks down as many pages as it takes, in page coordinates.
+
+    Blocks kept together that are higher than a page are parted again. A single block higher than the window is
+    laid on a page of its own and runs out of it below.
+    """
+    x0, y0, _, y1 = window
+    pages: list[list[Placed]] = []
+    y = y1
+    i = 0
+    while i < len(blocks):
+        group = [blocks[i]]
+        while group[-1].keep and i + len(group) < len(blocks):
+            group.append(blocks[i + len(group)])
+            if sum(one.height for one in group) > y1 - y0:
+                group = group[:2]
+                break
+        if not pages or group[0].own_page or y - sum(one.height for one in group) < y0 - 1e-6:
+            pages.append([])
+            y = y1
+            pages[-1] += moved(group[0].head, x0, y)
+            y -= group[0].head_height
+        for one in group:
+            pages[-1] += moved(one.placed, x0, y)
+            y -= one.height
+        i += len(group)
+    return pages
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table: its title, its width in mm, and on which side its words stand."""
+
+    title: str
+    width: float
+    right: bool = False
+
+
+def table(columns: Sequence[Column], rows: Iterable[Sequence[str]], height: float = BODY, gap: float = 2.5,
+          ticks: bool = False) -> list[Block]:
+    """Head and rows as blocks; words wrap within their column, a rule under every row.
+
+    With `ticks` each row begins with a box to tick. The head stands again on every further page.
+    """
+    shift_x = TICK + 2.0 if ticks else 0.0
+    width = shift_x + sum(column.width for column in columns) + gap * (len(columns) - 1)
+    marks, low = _cells(columns, [column.title for column in columns], height, gap, shift_x)
+    marks.append(Stroke(straight((0.0, low - 1.0), (width, low - 1.0)), "check bar"))
+    head = (Placed(tuple(marks)),)
+    tall = -low + 1.8
+    out = [Block(head, tall, keep=True)]
+    for cells in rows:
+        marks, low = _cells(columns, cells, height, gap, shift_x)
+        if ticks:
+            marks.append(tick(0.0, -height, height))
+        low = min(low, -TICK) if ticks else low
+        marks.append(Stroke(straight((0.0, low - 0.8), (width, low - 0.8)), "dimension"))
+        out.append(of_marks(marks, -low + 1.8, head=head, head_height=tall))
+    return out
+
+
+def _cells(columns: Sequence[Column], cells: Sequence[str], height: float, gap: float,
+           x: float) -> tuple[list[Mark], float]:
+    marks: list[Mark] = []
+    low = -height
+    for column, cell in zip(columns, cells, strict=True):
+        lines, y = block(cell, (x, 0.0), height, column.width)
+        if column.right:
+            lines = [replace(line, at=(x + column.width, line.at[1]), anchor="right") for line in lines]
+        marks += lines
+        if lines:
+            low = min(low, lines[-1].at[1])
+        x += column.width + gap
+    return marks, low - 0.35 * height
+
+
+def fitting(wanted: Sequence[float], width: float, gap: float = 2.5) -> list[float]:
+    """Column widths in the given proportions that fill a width (mm)."""
+    room = width - gap * (len(wanted) - 1)
+    return [room * part / sum(wanted) for part in wanted]
+
+
+def drawing(marks: Drawing, x: float, y: float, scale: float = 1.0, clip: Box | None = None) -> Placed:
+    """A drawing with its own origin at (x, y) of the block, `scale` times as large; `clip` in block coordinates."""
+    return Placed(marks, Matrix(a=scale, d=scale, e=x, f=y), clip)

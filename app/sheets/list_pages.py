@@ -1,0 +1,59 @@
+"""Cut list and part list on paper, with boxes to tick while things are laid out."""
+
+from __future__ import annotations
+
+from app.formats.csv_out import Cell
+from app.sheets.lay import Block, Column, fitting, heading, space, table
+from app.sheets.lay import words as paragraph
+from app.sheets.needs import Tool, bits, drills, lacks, pieces, wares
+from app.sheets.work import Work
+from geometry.layout import Headstock
+from geometry.units import format_length
+
+
+def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
+    """Wood, hardware, tools, what the rack lacks."""
+    room = width - 4.6
+    blocks = [heading("Cut list", width, "Finished sizes in mm, length along the grain. Allow for the saw and the plane as you "
+                      "are used to.", own_page=True)]
+    w = fitting((40, 8, 16, 16, 16, 76), room)
+    blocks += table([Column("piece", w[0]), Column("no.", w[1], True), Column("length", w[2], True), Column("width", w[3], True),
+                     Column("thick", w[4], True), Column("", w[5])],
+                    [(p.name, str(p.count), _mm(p.length), _mm(p.width), _mm(p.thickness), p.remark) for p in pieces(layout, work)],
+                    ticks=True)
+    blocks += [space(4.0), heading("Part list", width, "Hardware by its dimensions: hold each part against them before you drill.")]
+    w = fitting((52, 10, 110), room)
+    blocks += table([Column("part", w[0]), Column("no.", w[1], True), Column("dimensions", w[2])],
+                    [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)
+    tools = [*drills(layout, work), *bits(work)]
+    missing = lacks(tools)
+    says = f"Not in the rack: {', '.join(missing)}." if missing else "The rack holds all of it."
+    blocks += [space(4.0), heading("Drills and bits", width, says)]
+    w = fitting((44, 98, 30), room)
+    blocks += table([Column("tool", w[0]), Column("for", w[1]), Column("rack", w[2])],
+                    [(tool.name, tool.work, _rack(tool)) for tool in tools], ticks=True)
+    others = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
+    if others:
+        blocks.append(paragraph(f"Machines: {', '.join(others)}.", width))
+    return blocks
+
+
+def _rack(tool: Tool) -> str:
+    return ("in the rack" + (f", {tool.remark}" if tool.remark else "")) if tool.held else "lacking"
+
+
+CSV_HEAD = ("list", "name", "count", "length_mm", "width_mm", "thickness_mm", "words")
+"""Columns of the lists for a spreadsheet."""
+
+
+def csv_rows(layout: Headstock, work: Work) -> list[tuple[Cell, ...]]:
+    """Cut list, part list and tools as rows."""
+    out: list[tuple[Cell, ...]] = [("cut", p.name, p.count, p.length, p.width, p.thickness, p.remark) for p in pieces(layout, work)]
+    out += [("part", ware.name, ware.count, None, None, None, ware.sizes) for ware in wares(layout)]
+    out += [("tool", tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
+            for tool in (*drills(layout, work), *bits(work))]
+    return out
+
+
+def _mm(value: float) -> str:
+    return format_length(value, decimals=1)

@@ -1,0 +1,172 @@
+"""What a layout takes: wood, hardware, drills and bits, and what the rack lacks of them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from app.sheets.work import Work
+from geometry.layout import Headstock, Pattern, loop_path
+from geometry.solids import Drilling, holes
+from geometry.solids.drilling import drill_for
+from geometry.units import format_length
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece of wood or board to cut (mm); `length` runs along the grain."""
+
+    name: str
+    count: int
+    length: float
+    width: float
+    thickness: float
+    remark: str
+
+
+@dataclass(frozen=True, slots=True)
+class Tool:
+    """A drill, bit or bush: how much there is to do with it, and whether the rack holds it."""
+
+    name: str
+    work: str
+    held: bool
+    remark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Ware:
+    """Hardware by its dimensions."""
+
+    name: str
+    count: int
+    sizes: str
+
+
+def pieces(layout: Headstock, work: Work) -> list[Piece]:
+    """Blank without its ears, ears, template board, spoil board."""
+    blank = layout.blank
+    ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
+    long = blank.tip + blank.behind
+    wide = blank.bass + blank.treble - sum(ears.values())
+    behind = f"{_mm(blank.tip)} from the nut line to the tip"
+    behind += f", {_mm(blank.behind)} behind it" if blank.behind else "; the neck goes on behind the nut line"
+    core = f"{behind}; {_mm(blank.bass - ears['bass'])} to the bass side, {_mm(blank.treble - ears['treble'])} to the treble side"
+    found = [Piece("blank, all edges square", 1, long, wide, blank.thickness, core)]
+    for ear in layout.ears:
+        low, high = sorted((ear.start, ear.end))
+        found.append(Piece(f"ear {ear.id}", 1, high - low, ear.width, blank.thickness,
+                           f"{ear.side} side, from {_mm(low)} to {_mm(high)} from the nut line"))
+    found.append(_template(layout, work))
+    if any(d.through for hole in holes(layout) for d in hole.drillings):
+        found.append(Piece("spoil board", 1, long, blank.bass + blank.treble, 10.0, "any flat waste; goes under every through bore"))
+    return found
+
+
+def _template(layout: Headstock, work: Work) -> Piece:
+    chosen, blank = layout.template, layout.blank
+    if chosen.board == "blank":
+        x0, y0, x1, y1 = -blank.bass, -blank.behind, blank.treble, blank.tip
+    else:
+        x0, y0, x1, y1 = loop_path(layout.outline).box
+        x0, y0, x1, y1 = x0 - 10.0, y0 - 10.0, x1 + 10.0, y1 + 10.0
+    offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
+    more = f"; the plans need {len(offsets)}, with offsets of {', '.join(_mm(o) for o in offsets)}" if len(offsets) > 1 else ""
+    return Piece("template board", 1, y1 - y0, x1 - x0, chosen.thickness, f"hardboard or plywood, 10 mm to spare all round{more}"
+                 if chosen.board != "blank" else f"hardboard or plywood, as large as the blank{more}")
+
+
+def wares(layout: Headstock) -> list[Ware]:
+    """Tuners by pattern, their screws and bushings, strings, locating pins."""
+    found: list[Ware] = []
+    screws: dict[tuple[float, float | None], int] = {}
+    for pattern in layout.patterns:
+        count = sum(tuner.pattern == pattern.id for tuner in layout.tuners)
+        if count:
+            found.append(Ware(f"tuner: {pattern.id}", count, tuner_sizes(pattern)))
+            for bore in pattern.bores:
+                if bore.role == "screw":
+                    key = (bore.diameter, bore.depth)
+                    screws[key] = screws.get(key, 0) + count
+    for (diameter, depth), count in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
+        found.append(Ware("wood screw", count, f"for a pilot of {_mm(diameter)}"
+                          + (f", {_mm(depth)} deep" if depth is not None else ", through")))
+    for diameter in sorted({pin.diameter for pin in layout.pins}):
+        found.append(Ware("locating pin", sum(pin.diameter == diameter for pin in layout.pins),
+                          f"{_mm(diameter)} steel or dowel, as long as blank and template are thick together"))
+    if layout.strings:
+        sizes = ", ".join(f"{string.id}: {format_length(string.diameter, decimals=3)}" for string in layout.strings)
+        found.append(Ware("string", len(layout.strings), sizes))
+    found.append(Ware("nut", 1, f"{_mm(layout.nut.width)} wide, {_mm(layout.nut.height)} high, {_mm(layout.nut.spread)} from the "
+                                "first string to the last"))
+    return found
+
+
+def tuner_sizes(pattern: Pattern) -> str:
+    """A tuner in its dimensions, so that it can be held against what lies in the box."""
+    post, seat, button = pattern.post, pattern.seat, pattern.button
+    bores = ", ".join(f"{bore.role} {_mm(bore.diameter)}" + (f" to {_mm(bore.depth)}" if bore.depth is not None else " through")
+                      for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
+    return (f"through the {pattern.mount}; {bores}; post {_mm(post.diameter)}, {_mm(post.length)} long, string hole at "
+            f"{_mm(post.string_hole)}; seat {_mm(seat.before + seat.behind)} x {_mm(seat.across)}; button reaches {_mm(button.reach)}")
+
+
+def drills(layout: Headstock, work: Work) -> list[Tool]:
+    """Every drill that something is drilled with, thinnest first."""
+    wanted: dict[tuple[float, str], list[Drilling]] = {}
+    for hole in holes(layout):
+        for d in hole.drillings:
+            drill = drill_for(layout, d)
+            wanted.setdefault((d.diameter, drill.id if drill else ""), []).append(d)
+    waste: dict[str, tuple[float, int, float]] = {}
+    for op in work.steps:
+        if op.waste_holes is not None and op.setup.bit is not None:
+            row = op.waste_holes
+            before = waste.get(op.setup.bit, (row.diameter, 0, 0.0))
+            waste[op.setup.bit] = (row.diameter, before[1] + len(row.centres), max(before[2], row.depth))
+    found: list[tuple[float, Tool]] = []
+    for (diameter, id), group in wanted.items():
+        deep = max(d.stop for d in group)
+        count, more = len(group), ""
+        if id in waste:
+            count, deep, more = count + waste[id][1], max(deep, waste[id][2]), f", {waste[id][1]} of them waste holes"
+            del waste[id]
+        words = f"{_holes(count)}{more}, deepest {_mm(deep)}"
+        kinds = sorted({d.drill for d in group})
+        drill = drill_for(layout, group[0])
+        if drill is None:
+            found.append((diameter, Tool(f"{kinds[0]} {_mm(diameter)}", words, False)))
+        else:
+            other = "" if drill.kind in kinds else f"the pattern asks for {kinds[0]}"
+            found.append((diameter, Tool(drill.id, words, True, other)))
+    found += [(diameter, Tool(id, f"{_holes(count)} for the waste, deepest {_mm(deep)}", True))
+              for id, (diameter, count, deep) in waste.items()]
+    return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
+
+
+def bits(work: Work) -> list[Tool]:
+    """Router bits and bushes that the plans use, and what the rack would need where they find none."""
+    used: dict[str, list[str]] = {}
+    lacking: list[Tool] = []
+    for plan in work.plans:
+        if plan.best is None:
+            lacking.append(Tool(f"a bit for {plan.of}", " ".join(plan.would) or plan.words, False))
+            continue
+        for one in plan.best.passes:
+            for id in (one.bit, *((one.bush,) if one.bush else ())):
+                if plan.of not in used.setdefault(id, []):
+                    used[id].append(plan.of)
+    return [Tool(id, ", ".join(of), True) for id, of in used.items()] + lacking
+
+
+def lacks(tools: Iterable[Tool]) -> list[str]:
+    """Names of what is not in the rack."""
+    return [tool.name for tool in tools if not tool.held]
+
+
+def _holes(count: int) -> str:
+    return f"{count} hole" if count == 1 else f"{count} holes"
+
+
+def _mm(value: float) -> str:
+    return format_length(value)

@@ -1,0 +1,192 @@
+"""Router cards: for each slot and the outline the bit, the template, every pass with its section, and the waste holes."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+
+from app.formats.mark_shapes import drawing_box
+from app.formats.paper import Box, Placed
+from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
+from app.sheets.lay import words as paragraph
+from app.sheets.words import block, short
+from app.sheets.work import SAME_OFFSET, Work
+from geometry.curves import Matrix, turn
+from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.drawing.cards import scale_words
+from geometry.drawing.grain import grain_marks
+from geometry.drawing.router_marks import plan_marks
+from geometry.drawing.router_picture import pass_picture
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, loop_path, slot_path
+from geometry.routing import RoutPlan, SlotPlan, Waste
+from geometry.routing.grain import grain_risks
+from geometry.units import format_length
+
+LYING = turn(-math.pi / 2)
+"""Lays a slot along the page, its nut end to the left."""
+BETWEEN = 5.0
+"""White between two pictures, mm."""
+
+
+def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> list[Block]:
+    """Cards in the order of the slots, then the outline, numbered from `first`; each tries to stay on one page."""
+    blocks: list[Block] = []
+    for i, plan in enumerate(work.plans):
+        blocks += _card(layout, work, plan, f"card {first + i}", width, own_page=i == 0)
+    return blocks
+
+
+def _card(layout: Headstock, work: Work, plan: SlotPlan, number: str, width: float, own_page: bool) -> list[Block]:
+    title = "Rout the outline" if plan.of == "outline" else f"Rout the {plan.of}"
+    base = -3.2 - 1.1
+    head = of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
+                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, own_page=own_page, keep=True)
+    blocks = [head]
+    best = plan.best
+    if best is None:
+        blocks.append(paragraph(plan.words, width))
+    else:
+        blocks += [_template(work, best, width), *_steps(best, width), *_pictures(best, width)]
+    if plan.of != "outline":
+        blocks += _holes(layout, plan, width)
+    elif best is not None:
+        blocks += _grain(layout, best, width)
+    if best is not None:
+        blocks += [paragraph(f"Mind: {text}", width, SMALL) for text in best.cautions]
+    return [*_together(blocks), space(5.0)]
+
+
+def _together(blocks: list[Block]) -> list[Block]:
+    """The same blocks, kept on one page; flow() gives up on that where they are higher than a page."""
+    return [replace(one, keep=True) for one in blocks[:-1]] + [blocks[-1]]
+
+
+def _template(work: Work, best: RoutPlan, width: float) -> Block:
+    """What template this plan runs on, and whether it is the printed one."""
+    text = best.template_words
+    printed = work.template.offset
+    if printed is None:
+        text += " No template lines are printed: choose this plan's bit for the template first."
+    elif abs(printed - best.offset) > SAME_OFFSET:
+        one = best.passes[0].follower
+        tool = one.bit.id if one.bush is None else f"{one.bit.id} with {one.bush.id}"
+        text += f" The printed template is another: choose {tool} for the template and print it again, or none of this fits."
+    return paragraph(text, width, keep=True)
+
+
+def _steps(best: RoutPlan, width: float) -> list[Block]:
+    blocks = []
+    for text in best.steps[1:]:
+        lines, y = block(text, (4.6, 0.0), BODY, width - 4.6)
+        blocks.append(of_marks([tick(0.0, -BODY), *lines], -y + 0.9))
+    return blocks
+
+
+def _pictures(best: RoutPlan, width: float) -> list[Block]:
+    """The section of each pass at full size, side by side; half size where one is wider than the page."""
+    shown = [pass_picture(best, i) for i in range(len(best.passes))]
+    boxes = [drawing_box(marks) for marks in shown]
+    scale = next((s for s in (1.0, 0.5) if max(b[2] - b[0] for b in boxes) * s <= width), 0.2)
+    blocks: list[Block] = []
+    row: list[tuple[Drawing, Box]] = []
+    used = 0.0
+    for marks, box in zip(shown, boxes, strict=True):
+        wide = (box[2] - box[0]) * scale
+        if row and used + BETWEEN + wide > width:
+            blocks.append(_picture_row(row, scale))
+            row, used = [], 0.0
+        used += wide + (BETWEEN if row else 0.0)
+        row.append((marks, box))
+    blocks.append(_picture_row(row, scale))
+    note = f"Sections across the cut, {scale_words(scale)}. The cutter has done this pass at the left wall; at the right it is to come."
+    return [*blocks, paragraph(note, width, 1.3)]
+
+
+def _picture_row(row: Sequence[tuple[Drawing, Box]], scale: float) -> Block:
+    """Pictures with their wood surfaces on one line."""
+    above = max(box[3] for _, box in row) * scale
+    below = max(-box[1] for _, box in row) * scale
+    placed: list[Placed] = []
+    x = 0.0
+    for marks, box in row:
+        placed.append(drawing(marks, x - box[0] * scale, -above, scale))
+        x += (box[2] - box[0]) * scale + BETWEEN
+    return Block(tuple(placed), above + below + 1.5)
+
+
+def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
+    """The slot lying, with waste holes and what is left to pare, and the centres in numbers."""
+    slot = next(one for one in layout.slots if one.id == plan.of)
+    marks: list[Mark] = [Area(slot_path(slot).mapped(LYING), "slot", slot.id)]
+    for mark in plan_marks(plan):
+        match mark:
+            case Disc():
+                marks.append(Disc(LYING(mark.centre), mark.radius, mark.style, mark.owner))
+            case Cross():
+                marks.append(Cross(LYING(mark.centre), mark.arm, mark.style, mark.owner))
+            case Area():
+                marks.append(Area(mark.outer.mapped(LYING), mark.style, mark.owner, tuple(p.mapped(LYING) for p in mark.openings)))
+    box = drawing_box(marks)
+    scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 24.0), 0.1)
+    x = 12.0 - box[0] * scale
+    wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
+    words = [Label("nut", (0.0, -high / 2 - SMALL / 2), SMALL, "note"), Label("tip", (16.0 + wide, -high / 2 - SMALL / 2), SMALL, "note"),
+             Label(f"from the face, {scale_words(scale)}", (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
+    blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.0)]
+    if isinstance(plan.waste, Waste):
+        blocks.append(paragraph(centres_words(plan.waste), width, SMALL))
+    elif plan.waste is not None:
+        blocks.append(paragraph(f"No waste holes: {plan.waste.reason}", width, SMALL))
+    return blocks
+
+
+def centres_words(waste: Waste) -> str:
+    """Where to prick for the waste holes: from the nut line, and to which side of the centreline."""
+    sides = {round(x, 2) for x, _ in waste.centres}
+    if len(sides) == 1:
+        along = ", ".join(_mm(y) for _, y in waste.centres)
+        return f"Centres of {waste.drill.id}, all {_across(waste.centres[0][0])}, from the nut line: {along}. " + _pricked()
+    each = "; ".join(f"{_mm(y)} ({_across(x)})" for x, y in waste.centres)
+    return f"Centres of {waste.drill.id}, from the nut line (and from the centreline): {each}. " + _pricked()
+
+
+def _pricked() -> str:
+    return "They are on the wrap paper too."
+
+
+def _across(x: float) -> str:
+    return "on the centreline" if abs(x) < 0.05 else f"{_mm(abs(x))} to the {'treble' if x > 0 else 'bass'} side"
+
+
+def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
+    """The head with the stretches that run against the grain, for each side that is up, and what to do there."""
+    blocks: list[Block] = []
+    for side in dict.fromkeys(one.side for one in best.passes):
+        try:
+            risks = grain_risks(layout, side)
+            marks = grain_marks(layout, side)
+        except GeometryError:
+            continue
+        if not risks:
+            continue
+        path = loop_path(layout.outline)
+        x0, y0, x1, y1 = path.box
+        scale = next((s for s in (0.5, 0.2) if max(x1 - x0, y1 - y0) * s <= 110.0), 0.1)
+        shown = (Stroke(path, "blank", "outline"), *(m for m in marks if not isinstance(m, Label)))
+        wide, high = (y1 - y0) * scale, (x1 - x0) * scale
+        place = Matrix(a=0.0, b=-scale, c=scale, d=0.0, e=2.0 - y0 * scale, f=x0 * scale)
+        words: list[Mark] = []
+        y = 0.0
+        for text in dict.fromkeys(risk.words for risk in risks):
+            lines, y = block(text, (wide + 8.0, y), SMALL, width - wide - 8.0)
+            words += lines
+            y -= 0.5
+        words.append(Label(f"{side} up, nut to the left, {scale_words(scale)}; dashed heavy: go carefully", (2.0, -high - 2.6), 1.3, "dimension"))
+        blocks.append(Block((Placed(shown, place), Placed(tuple(words))), max(high + 5.0, -y + 1.0)))
+    return blocks
+
+
+def _mm(value: float) -> str:
+    return format_length(value, decimals=1)

@@ -1,0 +1,105 @@
+"""Everything that is planned for a layout, worked out once for all bench pages."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from app.sheets.compensation import Compensation, compensation
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.routing import RoutingPlan, SlotPlan, plan_routing
+from geometry.sequence import (
+    Before,
+    Counts,
+    Operation,
+    Order,
+    Rates,
+    Routing,
+    Wishes,
+    best_order,
+    counts,
+    operations,
+    precedence,
+    runs,
+)
+from geometry.sequence.plans import OUTLINE
+
+SAME_OFFSET = 0.01
+"""Offsets that differ by less (mm) share one template."""
+
+
+@dataclass(frozen=True)
+class Work:
+    """The router plans and the running order that the sheets tell of.
+
+    `order` may be the best one or the maker's own; its steps are ids of `ops`.
+    """
+
+    layout: Headstock
+    template: Compensation
+    """of the template that is printed"""
+    routing: RoutingPlan | None
+    """None when the layout gives no router plan: `trouble` says why"""
+    ops: tuple[Operation, ...]
+    before: tuple[Before, ...]
+    order: Order
+    rates: Rates
+    trouble: str = ""
+
+    @cached_property
+    def plans(self) -> tuple[SlotPlan, ...]:
+        """Slots in their order, then the outline."""
+        return () if self.routing is None else self.routing.all
+
+    @cached_property
+    def steps(self) -> tuple[Operation, ...]:
+        """The operations in the order of the work."""
+        by_id = {op.id: op for op in self.ops}
+        return tuple(by_id[id] for id in self.order.steps)
+
+    @cached_property
+    def number(self) -> Mapping[str, int]:
+        """Number of the step of each operation, 1 first."""
+        return {op.id: i for i, op in enumerate(self.steps, 1)}
+
+    @cached_property
+    def set_ups(self) -> list[list[Operation]]:
+        """The steps cut into stretches that are done in one set-up."""
+        return runs(self.steps)
+
+    @cached_property
+    def counts(self) -> Counts:
+        """Holes, set-ups, tilts, hours."""
+        return counts(self.order.steps, self.ops, self.rates)
+
+
+def plan_work(layout: Headstock, wishes: Wishes | None = None, rates: Rates | None = None) -> Work:
+    """Router plans and the best running order of a layout.
+
+    GeometryError when the outline or a slot has no inside.
+    """
+    template = compensation(layout)
+    try:
+        routing, trouble = for_template(plan_routing(layout), template.offset), ""
+        ops = operations(layout, routing, wishes)
+    except GeometryError as error:
+        routing, trouble = None, str(error)
+        none = Routing((), None, f"There is no router plan: {trouble}")
+        ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.slots), OUTLINE), none), wishes)
+    before = tuple(precedence(layout, ops))
+    rates = rates or Rates()
+    return Work(layout, template, routing, ops, before, best_order(ops, before, rates), rates, trouble)
+
+
+def for_template(routing: RoutingPlan, offset: float | None) -> RoutingPlan:
+    """The plans with those first that run on the printed template (its offset in mm); the same plans without one."""
+    if offset is None:
+        return routing
+    return replace(routing, slots=tuple(_fitting_first(one, offset) for one in routing.slots),
+                   outline=_fitting_first(routing.outline, offset))
+
+
+def _fitting_first(plan: SlotPlan, offset: float) -> SlotPlan:
+    return replace(plan, plans=tuple(sorted(plan.plans, key=lambda one: abs(one.offset - offset) > SAME_OFFSET)))
