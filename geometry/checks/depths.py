@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
-from geometry.checks.snags import SPOILS, TIGHT, Snag, short
+from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, name, sort_of, up
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
@@ -59,8 +59,8 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
     measured = thickness - depth - point
     if not short(measured, needed):
         return []
-    side = "back" if drilling.surface == "face" else "face"
-    level = thickness if side == "back" else 0.0
+    side = BACK if drilling.surface == "face" else FACE
+    level = thickness if side == BACK else 0.0
     a, b = both(measured, needed)
     to_point = ", to the drill's point" if point else ""
     text = (f"{first(name(drilling))} comes out of the {side} by {mm(max(0.0, -measured))} mm{to_point}."

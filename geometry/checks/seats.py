@@ -13,7 +13,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
 from geometry.checks.moves import rounded_out, shift
 from geometry.checks.scene import Opening, Scene
-from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
+from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, up
 from geometry.curves import Line, Path
 from geometry.layout.edges import edge
@@ -188,15 +188,15 @@ def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> t
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
     needed = margins.seat_overhang
     found = []
-    for side, measured, level in (("face", z - seat.across / 2, 0.0),
-                                  ("back", thickness - z - seat.across / 2, thickness)):
+    for side, measured, level in ((FACE, z - seat.across / 2, 0.0),
+                                  (BACK, thickness - z - seat.across / 2, thickness)):
         if short(measured, needed):
             a, b = both(measured, needed)
             text = (f"The plate of {item.id} stands {mm(-measured)} mm over the {side}." if measured < 0 else
                     f"The plate of {item.id} lies {a} mm from the {side}; {b} mm wanted.")
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
                               f"Set the axis {up(needed - measured):.1f} mm "
-                              f"{'deeper' if side == 'face' else 'higher'}, "
+                              f"{'deeper' if side == FACE else 'higher'}, "
                               "or choose a narrower plate."))
     for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
         if short(measured, 0.0):

@@ -17,7 +17,7 @@ from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
 from geometry.checks.scene import Opening, Scene
-from geometry.checks.snags import Snag, grade, short
+from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of, up
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
@@ -42,8 +42,8 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     for drilling in item.drillings:
         needed = margins.screw_any if sort_of(drilling) == "screw" else margins.side_cover
         z = drilling.start[2]
-        for side, measured, level, way in (("face", z - drilling.radius, 0.0, "deeper"),
-                                           ("back", thickness - z - drilling.radius, thickness, "higher")):
+        for side, measured, level, way in ((FACE, z - drilling.radius, 0.0, "deeper"),
+                                          (BACK, thickness - z - drilling.radius, thickness, "higher")):
             if not short(measured, needed):
                 continue
             a, b = both(measured, needed)

@@ -16,6 +16,7 @@ NOTE: Grade = "note"
 GRADES: tuple[Grade, ...] = (SPOILS, TIGHT, NOTE)
 
 OUTLINE, BLANK, NUT, TEMPLATE = "outline", "blank", "nut line", "template"
+FACE, BACK = "face", "back"
 """Names that stand in `Snag.between` for what is no feature with an id of its own."""
 
 

@@ -19,7 +19,7 @@ from geometry.solids.cylinders import Cylinders, crosses, dots, norms
 _TURNS = 48
 _BALL = 600
 _GOLDEN = math.pi * (3 - math.sqrt(5))
-_ROUNDS = 32
+_ROUNDS = 18
 _FIRST_STEP = 0.06
 """rad, about half the spacing of the dense set"""
 
@@ -138,7 +138,7 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
         won = least < value
         n = np.where(won[:, None], trial[pick * count + rows], n)
         value = np.where(won, least, value)
-        step = np.where(won, step, step * 0.6)
+        step = np.where(won, step, step * 0.5)
     return n, value
 
 
