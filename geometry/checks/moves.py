@@ -96,7 +96,8 @@ def way_clear(item: Item, own: Callable[[Item], Cylinders], other: Cylinders, ne
         return None if found is None else slide(item, float(ways[found[0]]) * found[1], ok)
     plane = np.array([v.unit(push), (1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)])
     found = _least(lambda chosen, amounts: clears(
-        shifted(here, (plane[chosen][:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed), 5, lacking, farthest)
+        shifted(here, (plane[chosen][:, None, :] * amounts[:, None]).reshape(-1, 2)), other, needed), 5, lacking,
+                   farthest)
     return None if found is None else shift(item, v.scale(tuple(plane[found[0]].tolist()), found[1]), ok)
 
 
