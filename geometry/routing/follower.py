@@ -43,10 +43,10 @@ def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
     """
     if bush is not None:
         if bit.shank > bush.inner:
-            raise GeometryError(f"The {bit.shank:g} mm shank does not pass through the guide bush {bush.id} "
+            raise GeometryError(f"The {bit.shank:g} mm shank does not pass through the guide bush \"{bush.id}\" "
                                 f"with a bore of {bush.inner:g} mm: choose a wider bush or a slimmer bit.")
         if bit.cutter > bush.inner:
-            raise GeometryError(f"The {bit.cutter:g} mm cutter does not pass through the guide bush {bush.id} "
+            raise GeometryError(f"The {bit.cutter:g} mm cutter does not pass through the guide bush \"{bush.id}\" "
                                 f"with a bore of {bush.inner:g} mm: choose a wider bush or a slimmer bit.")
         return Follower(bit, bush, bush.outer, "guide bush")
     if bit.bearing == "none":

@@ -170,7 +170,7 @@ def written(tmp_path_factory):
 
 def test_the_files_that_are_written(written):
     assert [path.name for path in written] == ["twelve-template.dxf", "twelve-template.svg", "twelve-sheets.pdf",
-                                               "twelve-holes.csv"]
+                                               "twelve-holes.csv", "twelve-order.csv", "twelve-parts.csv"]
     assert all(path.stat().st_size > 1000 for path in written)
 
 
