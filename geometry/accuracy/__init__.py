@@ -1,1 +1,14 @@
-"""Shop accuracy."""
+"""Shop accuracy: how likely a headstock comes out, why it may not, what to hold finer, and what to move instead."""
+
+from geometry.accuracy.engine import PERCENTS, Input, Linear, Spread
+from geometry.accuracy.propagation import Propagated, propagate
+from geometry.accuracy.proposal import Outlook, Proposal, propose_moves
+from geometry.accuracy.requirements import Need, Requirements, requirements
+from geometry.accuracy.simulation import Clearance, Simulation, simulate
+from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share, Source
+from geometry.accuracy.targets import Aim
+from geometry.accuracy.words import cause_words, chance_words, share_words
+
+__all__ = ["PERCENTS", "SOURCES", "TITLES", "UNITS", "Aim", "Clearance", "Input", "Linear", "Need", "Outlook",
+           "Propagated", "Proposal", "Requirements", "Share", "Simulation", "Source", "Spread", "cause_words",
+           "chance_words", "propagate", "propose_moves", "requirements", "share_words", "simulate"]

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.distance_certified import certified
+from geometry.solids.distance_certified import TOUCHING, certified
 from geometry.tolerance import TOUCH
 
 Array = np.ndarray
@@ -105,12 +105,13 @@ def _settle(a: Rod, b: Rod, s: Array, low: Array, unsure: Array) -> None:
         far = _length3(*between)
         n = [w / np.maximum(far, 1e-12) for w in between]
         proven = np.maximum(proven, -_support(one, n, 1.0) - _support(two, n, -1.0))
-        if (far - proven <= AGREE).all():
+        if ((far - proven <= AGREE) | (far <= TOUCHING)).all():
             break
         push = turn / (turn + 3.0)
         y = [u + push * (u - v) for u, v in zip(p, before, strict=True)]
         before = p
-    open_ = np.flatnonzero(far - proven > AGREE)
+    proven = np.where(far <= TOUCHING, np.minimum(proven, -2 * TOUCH), proven)
+    open_ = np.flatnonzero((far - proven > AGREE) & (far > TOUCHING))
     if open_.size:
         first = np.stack([u[open_] for u in p], axis=1)
         found = certified(one.picked(open_), two.picked(open_), first).distance

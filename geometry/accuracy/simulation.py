@@ -166,14 +166,14 @@ class Tally:
 
     def _clearance(self, index: int) -> Clearance:
         spec, values = self._specs[index], self._values[index].astype(float)
-        trials, spread = len(values), spread_of(self._values[index].astype(float))
+        trials, spread = len(values), spread_of(values)
         deviations = self._bench.deviations[list(spec.rows)]
         certain = (deviations <= 0) | (spread.sd <= 0)
         # Share of a straight line in one independent error: its covariance squared over both variances.
         slope = np.where(certain, 0.0, self._sums[index] / trials / np.where(certain, 1.0, deviations * spread.sd))
         errors = [self._bench.model.errors.errors[row] for row in spec.rows]
         return Clearance(spec.kind, spec.between, spec.of, spec.where, self._nominal[index], spec.needed, spec.spoils,
-                         self._spoiled[index] / trials, self._short[index] / trials, spread,
+                         int(self._spoiled[index]) / trials, int(self._short[index]) / trials, spread,
                          grouped(errors, (slope * slope).tolist()))
 
 

@@ -1,0 +1,232 @@
+"""Where moving a tuner helps more than working finer: positions that improve the worst chance.
+
+A pattern search: each knob is turned a step either way, the step is halved when
+nothing helps any more. Its measure is how many standard deviations every
+clearance keeps, by first order, softly the least of them, because chances
+themselves are flat where nothing ever goes wrong. The answer is simulated
+before it is given.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials
+from geometry.accuracy.built import model_of
+from geometry.accuracy.knobs import Knob, knobs
+from geometry.accuracy.propagation import first_order
+from geometry.accuracy.simulation import Progress, Simulation, simulate
+from geometry.accuracy.spec import Reach, Spec
+from geometry.accuracy.targets import Aim
+from geometry.checks import CheckResult, LiveCheck
+from geometry.checks.memo import Memo
+from geometry.checks.scene import scene_of
+from geometry.checks.snags import NOTE
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.solids.frames import frames
+from geometry.vectors import Vec2
+
+STEPS = (2.0, 1.0, 0.5, 0.2, 0.1)
+_SOFT = 3.0
+"""How sharply the least clearance outweighs the others, per standard deviation"""
+_WORTH = 0.01
+"""Standard deviations that a step has to gain"""
+_LEAST_SD = 1e-3
+_SURE = 1e-4
+"""Chance of being spoiled under which margins are looked after instead"""
+_SLIP = 0.05
+"""mm by which a snag that no simulation measures may get worse"""
+
+Key = tuple[str, tuple[str, ...], tuple[str, ...], float]
+
+
+@dataclass(frozen=True, slots=True)
+class Outlook:
+    """What a simulation says of a layout: the chance of the aim, the worst single chance, and which clearance has it."""
+
+    chance: float
+    worst: float
+    between: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A changed layout and what it gains.
+
+    `moves` are the plan shifts (mm) of the tuners that move; empty, with the
+    layout as it was, when no move helps. `gained` is how much the chance of the
+    aim rises; `before` and `after` also tell the worst single chance.
+    """
+
+    layout: Headstock
+    moves: tuple[tuple[str, Vec2], ...]
+    aim: Aim
+    before: Outlook
+    after: Outlook
+
+    @property
+    def gained(self) -> float:
+        """Rise of the chance that the headstock comes out as aimed at."""
+        return self.after.chance - self.before.chance
+
+
+def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 10.0, trials: int = 10_000,
+                  seed: int = 1, progress: Progress | None = None, cancelled: Cancelled | None = None) -> Proposal | None:
+    """Move tuners that are not held so that the worst chance improves.
+
+    Side tuners slide along their edge, face tuners move in plan, rows by their
+    start and inset, none by more than `farthest` mm; mirrored ones together. `aim` None
+    looks after soundness, or after margins where hardly anything is ever
+    spoiled. A move that brings a new snag which is more than a note is not
+    made, nor one that worsens what is not simulated (plates, buttons). The
+    seed decides the order of trying. None when cancelled; GeometryError as simulate().
+    """
+    try:
+        return _Search(layout, aim, farthest, trials, seed, progress, cancelled).answer()
+    except Stopped:
+        return None
+
+
+class _Search:
+    """The search and what it remembers of the best layout so far."""
+
+    def __init__(self, layout: Headstock, aim: Aim | None, farthest: float, trials: int, seed: int,
+                 progress: Progress | None, cancelled: Cancelled | None) -> None:
+        self._start, self._farthest, self._trials, self._seed = layout, farthest, trials, seed
+        self._report, self._cancelled = progress or (lambda _: None), cancelled
+        self._memo, self._checker = Memo(), LiveCheck()
+        self._before = self._simulated(layout)
+        self._aim: Aim = aim or ("sound" if 1 - self._before.sound > _SURE else "within")
+
+    def answer(self) -> Proposal:
+        outlook = self._outlook(self._before)
+        turning = knobs(self._start)
+        best = self._search(turning) if turning else self._start
+        moves = _moves(self._start, best)
+        if not moves:
+            return Proposal(self._start, (), self._aim, outlook, outlook)
+        after = self._outlook(self._simulated(best))
+        self._report(1.0)
+        if after.worst > outlook.worst or after.chance < outlook.chance:
+            return Proposal(self._start, (), self._aim, outlook, outlook)
+        return Proposal(best, moves, self._aim, outlook, after)
+
+    def _search(self, turning: list[Knob]) -> Headstock:
+        bench = self._bench(self._start)
+        self._order = [r.drilling.id for r in bench.model.recipes]
+        self._reach: Reach = Trials(bench, bench.block, self._seed, self._cancelled).reach()
+        self._sds: dict[Key, float] = {}
+        state = self._measured(bench, bench.specs(self._reach))
+        snags = _graded(self._checker.check(self._start))
+        layout, score = self._start, _soft_least(state.values())
+        offsets = [0.0] * len(turning)
+        random = np.random.Generator(np.random.PCG64(self._seed))
+        for turn, step in enumerate(STEPS):
+            gaining = True
+            while gaining:
+                gaining = False
+                for index in random.permutation(len(turning)).tolist():
+                    for sign in (1.0, -1.0):
+                        while abs(offsets[index] + sign * step) <= self._farthest + 1e-9:
+                            found = self._tried(layout, turning[index], sign * step, state, score, snags)
+                            if found is None:
+                                break
+                            layout, state, score = found
+                            offsets[index] += sign * step
+                            gaining = True
+            self._report(0.1 + 0.8 * (turn + 1) / len(STEPS))
+        return layout
+
+    def _tried(self, layout: Headstock, knob: Knob, by: float, state: dict[Key, float], score: float,
+               snags: dict) -> tuple[Headstock, dict[Key, float], float] | None:
+        """The layout with a knob turned, if that gains and harms nothing."""
+        self._ask()
+        there = knob.turned(layout, by)
+        try:
+            bench = self._bench(there)
+        except GeometryError:
+            return None
+        if [r.drilling.id for r in bench.model.recipes] != self._order:
+            return None
+        kept = {key: value for key, value in state.items() if not knob.features.intersection(key[1])}
+        new = kept | self._measured(bench, bench.specs(self._reach, knob.features))
+        gained = _soft_least(new.values())
+        if gained < score + _WORTH or not _harmless(snags, _graded(self._checker.check(there)), new):
+            return None
+        return there, new, gained
+
+    def _bench(self, layout: Headstock) -> Bench:
+        self._memo.new_round()
+        model = model_of(scene_of(layout, self._memo))
+        return Bench(model, model.errors.deviations(layout.accuracy))
+
+    def _measured(self, bench: Bench, specs: list[Spec]) -> dict[Key, float]:
+        """Standard deviations that each clearance keeps above its limit; a spread is measured once a clearance."""
+        found: dict[Key, float] = {}
+        for spec in specs:
+            if self._aim == "sound" and not spec.spoils:
+                continue
+            self._ask()
+            key = (spec.kind, spec.between, spec.of, spec.needed)
+            if key not in self._sds:
+                self._sds[key] = max(first_order(bench, spec).sd, _LEAST_SD)
+            value = float(spec.measure(bench.nominal)[0]) - (spec.needed if self._aim == "within" else 0.0)
+            found[key] = min(found.get(key, np.inf), value / self._sds[key])
+        return found
+
+    def _simulated(self, layout: Headstock) -> Simulation:
+        found = simulate(layout, self._trials, self._seed, cancelled=self._cancelled)
+        if found is None:
+            raise Stopped
+        return found
+
+    def _outlook(self, found: Simulation) -> Outlook:
+        sound = self._aim == "sound"
+        chances = [(c.spoiled if sound else c.short, c.between) for c in found.clearances if c.spoils or not sound]
+        worst, between = max(chances, default=(0.0, ()))
+        return Outlook(found.sound if sound else found.within, worst, between)
+
+    def _ask(self) -> None:
+        if self._cancelled is not None and self._cancelled():
+            raise Stopped
+
+
+def _soft_least(values: Iterable[float]) -> float:
+    """A smooth least of some numbers, a little under it; what is far above it hardly counts. Infinite for none."""
+    keeps = np.array(list(values))
+    if not keeps.size:
+        return float("inf")
+    least = keeps.min()
+    return float(least - np.log(np.exp(-_SOFT * (keeps - least)).sum()) / _SOFT)
+
+
+def _graded(result: CheckResult) -> dict[tuple[str, frozenset[str]], float]:
+    """Every snag that is more than a note, with the least measure of its kind between these features."""
+    found: dict[tuple[str, frozenset[str]], float] = {}
+    for snag in result.snags:
+        if snag.grade != NOTE:
+            key = (snag.kind, frozenset(snag.between))
+            measured = -np.inf if snag.measured is None else snag.measured
+            found[key] = min(found.get(key, np.inf), measured)
+    return found
+
+
+def _harmless(before: dict, after: dict, simulated: dict[Key, float]) -> bool:
+    """No new snag, and none worse that the simulation does not weigh itself."""
+    weighed = {(kind, frozenset(between)) for kind, between, _, _ in simulated}
+    return all(key in before and (key in weighed or measured >= before[key] - _SLIP)
+               for key, measured in after.items())
+
+
+def _moves(before: Headstock, after: Headstock) -> tuple[tuple[str, Vec2], ...]:
+    """Plan shifts of the tuners that lie elsewhere."""
+    if before is after:
+        return ()
+    old, new = frames(before), frames(after)
+    shifts = [(id, v.sub(new[id].origin[:2], old[id].origin[:2])) for id in old]
+    return tuple((id, (float(by[0]), float(by[1]))) for id, by in shifts if v.norm(by) > 1e-6)
