@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QRawFont, QTransform
+from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPainterPath, QPen, QRawFont, QTransform
 
 from app.formats.letters import font_file, printable, size_for, text_width
 from app.formats.mark_shapes import cross_arms, mark_box, touches
@@ -47,6 +47,7 @@ def paint_shapes(painter: QPainter, shapes: Sequence[Shape], page: Page, scale: 
     painter.save()
     painter.scale(scale, -scale)
     painter.translate(0.0, -page.height)
+    pixels = abs(painter.deviceTransform().determinant()) ** 0.5
     clip: QRectF | None = None
     painter.save()
     for shape in shapes:
@@ -56,7 +57,7 @@ def paint_shapes(painter: QPainter, shapes: Sequence[Shape], page: Page, scale: 
             clip = shape.clip
             if clip is not None:
                 painter.setClipRect(clip, Qt.ClipOperation.IntersectClip)
-        painter.setPen(shape.pen)
+        painter.setPen(_thin(shape.pen, pixels))
         painter.setBrush(shape.brush)
         painter.drawPath(shape.path)
     painter.restore()
@@ -111,6 +112,16 @@ def _pen(look: Ink) -> QPen:
     return pen
 
 
+def _thin(pen: QPen, pixels: float) -> QPen:
+    """The pen with its dashes as long as they should be: Qt counts them in pixels where a line is thinner than one."""
+    wide = pen.widthF() * pixels
+    if wide >= 1.0 or pen.style() != Qt.PenStyle.CustomDashLine:
+        return pen
+    thin = QPen(pen)
+    thin.setDashPattern([part * wide for part in pen.dashPattern()])
+    return thin
+
+
 def _grey(black: float) -> QColor:
     return QColor.fromRgbF(1.0 - black, 1.0 - black, 1.0 - black)
 
@@ -145,5 +156,4 @@ def _letter(char: str) -> tuple[QPainterPath, float]:
 
 @cache
 def _font() -> QRawFont:
-    from PySide6.QtGui import QFont
     return QRawFont(str(font_file()), EM, QFont.HintingPreference.PreferNoHinting)

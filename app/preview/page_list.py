@@ -1,0 +1,73 @@
+"""The pages as a list with small pictures, painted when a row comes into sight."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
+
+from app.formats.paper import Page
+from app.printing.page_paint import page_shapes, paint_shapes
+
+PICTURE = QSize(46, 60)
+"""Room for the picture of a page, pixels."""
+
+
+class PageModel(QAbstractListModel):
+    """Titles and pictures of pages."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._pages: list[Page] = []
+        self._pictures: dict[int, QPixmap] = {}
+        self.pixel_ratio = 1.0
+
+    @property
+    def pages(self) -> list[Page]:
+        return self._pages
+
+    def set_pages(self, pages: Sequence[Page]) -> None:
+        """Replace all pages; pictures are painted anew."""
+        self.beginResetModel()
+        self._pages = list(pages)
+        self._pictures = {}
+        self.endResetModel()
+
+    def rowCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self._pages)
+
+    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if not index.isValid() or index.row() >= len(self._pages):
+            return None
+        page = self._pages[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return f"{index.row() + 1}  {page.title.partition(',')[0]}"
+        if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
+            return f"{self.tr('Page')} {index.row() + 1}: {page.title}"
+        if role == Qt.ItemDataRole.DecorationRole:
+            return self._picture(index.row(), page)
+        return None
+
+    def _picture(self, row: int, page: Page) -> QPixmap:
+        if row not in self._pictures:
+            self._pictures[row] = _painted(page, self.pixel_ratio)
+        return self._pictures[row]
+
+
+def _painted(page: Page, ratio: float) -> QPixmap:
+    """The page in the room of a picture."""
+    scale = min(PICTURE.width() / page.width, PICTURE.height() / page.height)
+    picture = QPixmap(PICTURE * ratio)
+    picture.setDevicePixelRatio(ratio)
+    picture.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate((PICTURE.width() - page.width * scale) / 2, (PICTURE.height() - page.height * scale) / 2)
+    sheet = QRectF(0.5, 0.5, page.width * scale - 1.0, page.height * scale - 1.0)
+    painter.fillRect(sheet, Qt.GlobalColor.white)
+    paint_shapes(painter, page_shapes(page), page, scale)
+    painter.setPen(QPen(QColor(0, 0, 0, 90), 0))
+    painter.drawRect(sheet)
+    painter.end()
+    return picture

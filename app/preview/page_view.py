@@ -1,0 +1,139 @@
+"""A view of one page: fitted, at full size, or as near as wanted."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QTransform
+from PySide6.QtWidgets import QFrame, QGraphicsItem, QGraphicsScene, QGraphicsView, QWidget
+
+from app.formats.paper import Page
+from app.look.theme import Theme
+from app.preview.page_item import PageItem
+
+SMALLEST, LARGEST = 0.5, 60.0
+"""Pixels to the mm between which the view zooms."""
+CACHED = 8.0
+"""Pixels to the mm up to which the painted page is kept: beyond, the picture would be very large."""
+STEP = 1.25
+"""One press of the zoom buttons."""
+MARGIN = 28
+"""Pixels kept free round a fitted page."""
+
+
+class PageView(QGraphicsView):
+    """Drag to move, wheel to zoom about the pointer, with Shift to scroll."""
+
+    zoomed = Signal(float)
+    """pixels to the mm"""
+    turned = Signal(int)
+    """Page Up or Page Down: -1 or 1"""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setScene(QGraphicsScene(self))
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setDragMode(QGraphicsView.DragMode.ScrollHandDrag)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setAccessibleName(self.tr("Page as it will be printed"))
+        self._theme = theme
+        self._item: PageItem | None = None
+        self._scale = 1.0
+        self._fitted = True
+        self.set_theme(theme)
+
+    @property
+    def pixels_per_mm(self) -> float:
+        return self._scale
+
+    @property
+    def full_size(self) -> float:
+        """Pixels to the mm at which the page is as large on this screen as on paper, if the screen knows its size."""
+        return self.logicalDpiX() / 25.4 if self.physicalDpiX() <= 0 else self.physicalDpiX() / 25.4
+
+    def set_theme(self, theme: Theme) -> None:
+        """Colours round the sheet; the sheet itself is always ink on white."""
+        self._theme = theme
+        self.setBackgroundBrush(QColor(theme.paper))
+
+    def show_page(self, page: Page | None) -> None:
+        """Show a page, or nothing; the zoom stays, a fitted page is fitted again."""
+        scene = self.scene()
+        if self._item is not None:
+            scene.removeItem(self._item)
+            self._item = None
+        if page is None:
+            return
+        self._item = PageItem(page, self._theme.line)
+        scene.addItem(self._item)
+        away = max(page.width, page.height) / 3
+        scene.setSceneRect(QRectF(-away, -away, page.width + 2 * away, page.height + 2 * away))
+        if self._fitted:
+            self.fit()
+        else:
+            self._set_scale(self._scale)
+
+    def fit(self) -> None:
+        """Show the whole page, also while the window is resized, until the next zoom."""
+        self._fitted = True
+        room = self.viewport().size()
+        if self._item is None or room.width() < 60 or room.height() < 60:
+            return
+        page = self._item.page
+        self._set_scale(min((room.width() - 2 * MARGIN) / page.width, (room.height() - 2 * MARGIN) / page.height))
+        self.centerOn(page.width / 2, page.height / 2)
+
+    def zoom_full_size(self) -> None:
+        """As large as on paper."""
+        self.zoom(self.full_size / self._scale)
+
+    def zoom(self, factor: float, at: QPoint | None = None) -> None:
+        """Zoom about a point of the viewport, its middle without one."""
+        at = self.viewport().rect().center() if at is None else at
+        before = self.mapToScene(at)
+        self._fitted = False
+        self._set_scale(self._scale * factor)
+        drift = self.mapFromScene(before) - at
+        self._scroll(drift.x(), drift.y())
+
+    def _set_scale(self, scale: float) -> None:
+        self._scale = min(LARGEST, max(SMALLEST, scale))
+        self.setTransform(QTransform.fromScale(self._scale, self._scale))
+        if self._item is not None:
+            modes = QGraphicsItem.CacheMode
+            self._item.setCacheMode(modes.DeviceCoordinateCache if self._scale <= CACHED else modes.NoCache)
+        self.zoomed.emit(self._scale)
+
+    def _scroll(self, dx: int, dy: int) -> None:
+        self.horizontalScrollBar().setValue(self.horizontalScrollBar().value() + dx)
+        self.verticalScrollBar().setValue(self.verticalScrollBar().value() + dy)
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        if self._fitted:
+            self.fit()
+
+    def wheelEvent(self, event) -> None:
+        delta = event.angleDelta()
+        if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            self._scroll(-delta.x(), -delta.y())
+        elif delta.y():
+            self.zoom(1.0015 ** delta.y(), event.position().toPoint())
+        event.accept()
+
+    def keyPressEvent(self, event) -> None:
+        key = event.key()
+        if key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
+            self.turned.emit(1 if key == Qt.Key.Key_PageDown else -1)
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.zoom(STEP)
+        elif key == Qt.Key.Key_Minus:
+            self.zoom(1 / STEP)
+        elif key == Qt.Key.Key_0:
+            self.fit()
+        elif key == Qt.Key.Key_1:
+            self.zoom_full_size()
+        else:
+            super().keyPressEvent(event)
+            return
+        event.accept()

@@ -1,0 +1,138 @@
+"""The preview: pages on the left, the chosen one beside them, zoom above it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
+
+from app.formats.paper import Page
+from app.look.theme import Theme
+from app.preview.page_list import PICTURE, PageModel
+from app.preview.page_view import STEP, PageView
+
+
+class SheetPreview(QWidget):
+    """Shows pages exactly as PDF and printer have them."""
+
+    page_changed = Signal(int)
+    """number of the page on show, 0 first"""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.model = PageModel(self)
+        self.list = QListView(self)
+        self.list.setModel(self.model)
+        self.list.setIconSize(PICTURE)
+        self.list.setUniformItemSizes(True)
+        self.list.setFixedWidth(212)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.list.setAccessibleName(self.tr("Pages"))
+        self.view = PageView(theme, self)
+        self._title = QLabel(self)
+        self._title.setObjectName("heading")
+        self._size = QLabel(self)
+        self._size.setObjectName("dim")
+        self.message = QLabel(self)
+        self.message.setObjectName("dim")
+        self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.message.setWordWrap(True)
+        self._lay_out()
+        self.list.selectionModel().currentChanged.connect(self._chosen)
+        self.view.zoomed.connect(self._zoomed)
+        self.view.turned.connect(self.turn)
+        self.show_pages(())
+
+    def _lay_out(self) -> None:
+        bar = QWidget(self)
+        bar.setObjectName("tools")
+        bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        row = QHBoxLayout(bar)
+        row.setContentsMargins(14, 5, 14, 5)
+        row.setSpacing(6)
+        row.addWidget(self._title, 1)
+        row.addWidget(self._size)
+        for word, about, slot in ((self.tr("Whole page"), self.tr("Show the whole page (0)"), self.view.fit),
+                                  (self.tr("Full size"), self.tr("As large as on paper (1)"), self.view.zoom_full_size),
+                                  ("−", self.tr("Smaller (-)"), self.smaller), ("+", self.tr("Larger (+)"), self.larger)):
+            button = QPushButton(word, bar)
+            button.setToolTip(about)
+            button.setAccessibleName(about)
+            button.clicked.connect(slot)
+            row.addWidget(button)
+        right = QVBoxLayout()
+        right.setContentsMargins(0, 0, 0, 0)
+        right.setSpacing(0)
+        right.addWidget(bar)
+        right.addWidget(self.view, 1)
+        right.addWidget(self.message, 1)
+        whole = QHBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(0)
+        whole.addWidget(self.list)
+        whole.addLayout(right, 1)
+
+    # ---- what is shown --------------------------------------------------
+    def show_pages(self, pages: Sequence[Page]) -> None:
+        """Show these pages; the one with the title and place of the page on show stays chosen."""
+        before, old = self.current, self.model.pages
+        number = self._same(old, before, pages) if 0 <= before < len(old) else 0
+        self.model.pixel_ratio = self.devicePixelRatioF()
+        self.model.set_pages(pages)
+        self.message.setVisible(not pages)
+        self.view.setVisible(bool(pages))
+        if not pages:
+            self.view.show_page(None)
+            self._title.setText("")
+            self._size.setText("")
+            return
+        self.list.setCurrentIndex(self.model.index(number))
+
+    def show_message(self, text: str) -> None:
+        """Say in the place of the pages why there are none."""
+        self.show_pages(())
+        self.message.setText(text)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Colours round the pages."""
+        self.view.set_theme(theme)
+
+    @property
+    def current(self) -> int:
+        """Number of the page on show, 0 first; -1 for none."""
+        return self.list.currentIndex().row()
+
+    def turn(self, by: int) -> None:
+        """Some pages on, or back; stops at the ends."""
+        if self.model.pages:
+            self.list.setCurrentIndex(self.model.index(min(max(self.current + by, 0), len(self.model.pages) - 1)))
+
+    def larger(self) -> None:
+        self.view.zoom(STEP)
+
+    def smaller(self) -> None:
+        self.view.zoom(1 / STEP)
+
+    @staticmethod
+    def _same(old: Sequence[Page], before: int, pages: Sequence[Page]) -> int:
+        """The page in the place of the one before among those of its title, else the first of them, else the cover."""
+        title = old[before].title
+        rank = sum(page.title == title for page in old[:before])
+        found = [i for i, page in enumerate(pages) if page.title == title]
+        return found[min(rank, len(found) - 1)] if found else 0
+
+    def _chosen(self, index: QModelIndex) -> None:
+        if not index.isValid():
+            return
+        page = self.model.pages[index.row()]
+        self.view.show_page(page)
+        self._title.setText(page.title)
+        self.page_changed.emit(index.row())
+
+    def _zoomed(self, pixels_per_mm: float) -> None:
+        pages = self.model.pages
+        if 0 <= self.current < len(pages):
+            page = pages[self.current]
+            self._size.setText(f"{page.paper}, {100 * pixels_per_mm / self.view.full_size:.0f} %")

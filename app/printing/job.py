@@ -1,0 +1,117 @@
+"""Pages on a printer of the system, at full size and nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QMarginsF
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter
+from PySide6.QtPrintSupport import QAbstractPrintDialog, QPrintDialog, QPrinter
+from PySide6.QtWidgets import QDialog, QWidget
+
+from app.formats.errors import FormatError
+from app.formats.paper import PAPERS, Page
+from app.printing.correction import Correction, corrected
+from app.printing.page_paint import page_shapes, paint_shapes
+from app.printing.printers import correction_for
+
+SIZES = {"A4": QPageSize.PageSizeId.A4, "A3": QPageSize.PageSizeId.A3, "Letter": QPageSize.PageSizeId.Letter,
+         "Tabloid": QPageSize.PageSizeId.Tabloid}
+"""The system's name of each paper."""
+MM_PER_INCH = 25.4
+
+Ask = Callable[[QWidget, str, int, str], QPrinter | None]
+"""Asks for a printer: parent, paper, number of pages, title."""
+
+
+def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | None = None,
+                 settings: Path | None = None) -> str:
+    """Ask for a printer, correct the pages for it and print them; a sentence on what was done, "" when called off.
+
+    The correction is the one kept for that printer and paper (`settings` is the file, by default the maker's).
+    FormatError when the pages need more than one paper, or the printer does not take them.
+    """
+    paper = paper_of(pages)
+    printer = (ask or choose_printer)(parent, paper, len(pages), title)
+    if printer is None:
+        return ""
+    name = printer.printerName()
+    correction = correction_for(name, paper, settings) if name else None
+    count = print_pages(printer, pages, correction)
+    what = f"{count} page" if count == 1 else f"{count} pages"
+    return (f"{what} of {paper} sent to {name or printer.outputFileName() or 'the printer'}"
+            + (f", {correction.words}." if correction else ", at 100 %, not corrected: measure the bars."))
+
+
+def choose_printer(parent: QWidget, paper: str, count: int, title: str) -> QPrinter | None:
+    """The system's print dialog; None when it was called off. Paper and scale are not for choosing."""
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setDocName(title)
+    lock(printer, paper)
+    dialog = QPrintDialog(printer, parent)
+    options = QAbstractPrintDialog.PrintDialogOption
+    for option in (options.PrintShowPageSize, options.PrintSelection, options.PrintCurrentPage):
+        dialog.setOption(option, False)
+    dialog.setOption(options.PrintPageRange, True)
+    dialog.setMinMax(1, count)
+    chosen = dialog.exec() == QDialog.DialogCode.Accepted
+    dialog.deleteLater()
+    return printer if chosen else None
+
+
+def lock(printer: QPrinter, paper: str) -> None:
+    """Set the paper, upright, without margins and without scale; FormatError when the printer does not have it."""
+    layout = QPageLayout(QPageSize(SIZES[paper]), QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0),
+                         QPageLayout.Unit.Millimeter, QMarginsF(0, 0, 0, 0))
+    layout.setMode(QPageLayout.Mode.FullPageMode)
+    printer.setFullPage(True)
+    taken = printer.setPageLayout(layout)
+    if not taken or printer.pageLayout().pageSize().id() != SIZES[paper]:
+        raise FormatError(f"{printer.printerName() or 'The printer'} does not take {paper}: choose another paper for the "
+                          "sheets, or another printer.")
+    printer.setFullPage(True)
+
+
+def paper_of(pages: Sequence[Page]) -> str:
+    """The one paper of all pages. FormatError for none or several."""
+    papers = sorted({page.paper for page in pages})
+    if len(papers) != 1:
+        raise FormatError("There are no pages to print." if not papers else
+                          f"The pages need {' and '.join(papers)}: print them apart.")
+    return papers[0]
+
+
+def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> int:
+    """Paint the pages on a printer, lying ones turned on upright paper; how many were printed.
+
+    Of a page range chosen in the dialog only those. FormatError when the printer takes no pages.
+    """
+    paper = paper_of(pages)
+    lock(printer, paper)
+    wanted = list(pages)
+    if printer.printRange() == QPrinter.PrintRange.PageRange and printer.fromPage():
+        wanted = wanted[printer.fromPage() - 1:max(printer.toPage(), printer.fromPage())]
+    painter = QPainter()
+    if not wanted or not painter.begin(printer):
+        raise FormatError(f"{printer.printerName() or printer.outputFileName() or 'The printer'} takes no pages: look whether "
+                          "it is switched on and connected, or print to a file.")
+    try:
+        for i, page in enumerate(corrected(wanted, correction)):
+            if i and not printer.newPage():
+                raise FormatError(f"The printer stopped after page {i} of {len(wanted)}.")
+            _paint(painter, printer, page)
+    finally:
+        painter.end()
+    return len(wanted)
+
+
+def _paint(painter: QPainter, printer: QPrinter, page: Page) -> None:
+    width, _ = PAPERS[page.paper]
+    painter.save()
+    painter.scale(printer.logicalDpiX() / MM_PER_INCH, printer.logicalDpiY() / MM_PER_INCH)
+    if page.width > page.height:
+        painter.translate(width, 0.0)
+        painter.rotate(90.0)
+    paint_shapes(painter, page_shapes(page), page, 1.0)
+    painter.restore()

@@ -1,0 +1,134 @@
+"""Asks what the two bars of a printed page measure, and keeps the correction of that printer."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtPrintSupport import QPrinterInfo
+from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+
+from app.formats.errors import FormatError
+from app.formats.paper import PAPERS
+from app.panels.fields import LengthField
+from app.printing.correction import Correction, measured
+from app.printing.printers import correction_for, keep_correction
+from app.sheets.furniture import BAR
+from geometry.errors import GeometryError
+from geometry.units import LengthUnit
+
+
+class MeasureBars(QDialog):
+    """For one printer and paper; what is kept takes effect with the next print."""
+
+    def __init__(self, paper: str, unit: LengthUnit = "mm", parent: QWidget | None = None, settings: Path | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Correct a printer"))
+        self._settings = settings
+        self.printer = QComboBox(self)
+        self.printer.setEditable(True)
+        self.printer.addItems(QPrinterInfo.availablePrinterNames())
+        self.printer.setCurrentText(QPrinterInfo.defaultPrinterName())
+        self.printer.setAccessibleName(self.tr("Printer"))
+        self.paper = QComboBox(self)
+        self.paper.addItems(list(PAPERS))
+        self.paper.setCurrentText(paper)
+        self.paper.setAccessibleName(self.tr("Paper"))
+        self.lying = self._length(unit, self.tr("Lying bar"))
+        self.upright = self._length(unit, self.tr("Upright bar"))
+        self.already = QCheckBox(self.tr("The page says that it was corrected"), self)
+        self.says = QLabel(self)
+        self.says.setObjectName("dim")
+        self.says.setWordWrap(True)
+        self._lay_out()
+        self.printer.currentTextChanged.connect(self._other)
+        self.paper.currentTextChanged.connect(self._other)
+        self.already.toggled.connect(self._tell)
+        self.lying.textChanged.connect(self._tell)
+        self.upright.textChanged.connect(self._tell)
+        self.setMinimumWidth(460)
+        self._other()
+
+    def _length(self, unit: LengthUnit, name: str) -> LengthField:
+        field = LengthField(unit, parent=self)
+        field.setAccessibleName(name)
+        field.show_value(BAR)
+        return field
+
+    def _lay_out(self) -> None:
+        about = QLabel(self.tr("Print the cover, measure both bars from end tick to end tick as exactly as you can, best with "
+                               "calipers, and enter what you find. Only printed pages are corrected, never drawings."), self)
+        about.setWordWrap(True)
+        form = QFormLayout()
+        for word, widget in ((self.tr("Printer"), self.printer), (self.tr("Paper"), self.paper),
+                             (self.tr("Lying bar"), self.lying), (self.tr("Upright bar"), self.upright)):
+            form.addRow(word, widget)
+        form.addRow("", self.already)
+        kinds = QDialogButtonBox.StandardButton
+        self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self)
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        self.buttons.button(kinds.Reset).setText(self.tr("Forget the correction"))
+        self.buttons.button(kinds.Reset).clicked.connect(self.forget)
+        column = QVBoxLayout(self)
+        column.addWidget(about)
+        column.addLayout(form)
+        column.addWidget(self.says)
+        column.addWidget(self.buttons)
+
+    # ---- what comes of it ---------------------------------------------
+    @property
+    def kept(self) -> Correction | None:
+        """What is kept for the chosen printer and paper. FormatError when the file cannot be used."""
+        return correction_for(self.printer.currentText().strip(), self.paper.currentText(), self._settings)
+
+    def correction(self) -> Correction:
+        """What the entries come to. FormatError with a sentence when they cannot be."""
+        try:
+            lying, upright = (float(field.read(field.text())) for field in (self.lying, self.upright))
+        except GeometryError as error:
+            raise FormatError(str(error)) from error
+        return measured(lying, upright, self.kept if self.already.isChecked() else None)
+
+    def accept(self) -> None:
+        """Keep the correction and close; stay open and say why when that cannot be."""
+        try:
+            if not self.printer.currentText().strip():
+                raise FormatError("Name the printer: the correction is kept for that one alone.")
+            keep_correction(self.printer.currentText().strip(), self.paper.currentText(), self.correction(), self._settings)
+        except FormatError as error:
+            self.says.setText(str(error))
+            return
+        super().accept()
+
+    def forget(self) -> None:
+        """Forget what was kept for the chosen printer and paper, and close."""
+        try:
+            keep_correction(self.printer.currentText().strip(), self.paper.currentText(), None, self._settings)
+        except FormatError as error:
+            self.says.setText(str(error))
+            return
+        super().accept()
+
+    def _other(self) -> None:
+        """Another printer or paper was chosen."""
+        try:
+            kept = self.kept
+        except FormatError as error:
+            self.says.setText(str(error))
+            return
+        self.already.setEnabled(kept is not None)
+        self.already.setChecked(kept is not None)
+        self._tell()
+
+    def _tell(self) -> None:
+        try:
+            found, kept = self.correction(), self.kept
+        except FormatError as error:
+            self.says.setText(str(error))
+            return
+        words = [f"Now: {kept.words}." if kept is not None else "Nothing is kept for this printer and paper yet."]
+        if found != (kept or Correction()):
+            words.append(f"New: across {found.across:.3f}, along {found.along:.3f}.")
+        if found.warning:
+            words.append(found.warning)
+        self.says.setText(" ".join(words))
