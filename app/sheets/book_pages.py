@@ -38,7 +38,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks += [space(4.0), heading("Notes: do this differently", width)]
     for note in layout.notes:
         blocks.append(paragraph(f"{note.on}: {note.text}" if note.on else note.text, width))
-    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE) for _ in range(8)]
+    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE) for _ in range(6)]
 
 
 def _taller(row: Block) -> Block:
