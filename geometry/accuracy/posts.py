@@ -80,8 +80,6 @@ def post_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
 def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> list[Spec]:
     bore, post, margins = model.recipes[i].drilling, item.pattern.post, model.scene.layout.margins
     enters, leaves = own.wall.stretches(plan(bore.start), plan(bore.direction))[0]
-    if bore.depth < enters - TOUCH:
-        return []
     half = post.diameter / 2
     way = _way(model, reach, i, own, half)
     template = model.template
@@ -97,6 +95,8 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
                     tuple(sorted(set(rows))), measure, spoils)
 
     specs = [spec("slot-not-reached", bore.depth, 0.0, lies, _Reaches(way))]
+    if bore.depth < enters - TOUCH:
+        return specs
     if on_air:
         point = model.scene.drills.point(bore)
         specs += [spec("post-to-wall", leaves, margins.post_wall, stands, _EndToWall(way, post.length)),

@@ -58,7 +58,8 @@ class Simulation:
     """What became of all trials.
 
     `sound` is the chance that the whole headstock comes out with no clearance
-    under zero, `within` that every clearance keeps its margin. `clearances`
+    under zero, `within` that every clearance keeps its margin; what no error can
+    mend (a side bore that meets no slot) is the checker's to say. `clearances`
     holds those that came under their margin in at least one trial, the most
     often spoiled first.
     """
