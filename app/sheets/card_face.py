@@ -30,6 +30,8 @@ BANDS = 6.4
 """Height of the title band, mm."""
 SIDE_PICTURE = (38.0, 31.0)
 """Room for the picture of the mark, mm."""
+SETTINGS = 60.0
+"""Room for the settings on a card of double width, mm."""
 BASES = (BASE, 2 * BASE)
 """Lengths over which a card gives the blocks, mm."""
 BESIDE_HOLE = 26.0
@@ -100,7 +102,8 @@ class Maker:
         bit = op.setup.bit if op is not None else format_length(post.diameter)
         self.say(f"{step}drill press, {bit}; {post.surface} up, the {lies} against the fence.")
         top = self.y - 0.8
-        picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], SIDE_PICTURE)
+        room = (max(SIDE_PICTURE[0], self.inner - SETTINGS), SIDE_PICTURE[1])
+        picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], room)
         self.y = top
         if post.mark is None or bore is None:
             self.say(op.blocked if op is not None else f"{post.hole} has no mark on the square edge.")

@@ -1,12 +1,12 @@
-"""Drilling cards laid out on pages, as many beside and below each other as fit."""
+"""Drilling cards laid out in rows, as many beside each other as fit."""
 
 from __future__ import annotations
 
 from app.formats.mark_shapes import drawing_box
-from app.formats.paper import Box, Placed
+from app.formats.paper import Placed
 from app.sheets.card_face import PAD, Maker, Section, frame, section
 from app.sheets.cards import Card
-from app.sheets.lay import moved
+from app.sheets.lay import Block, moved
 from app.sheets.work import Work
 from geometry.layout import Headstock
 
@@ -16,27 +16,21 @@ GAP = 4.0
 """Between cards, mm."""
 
 
-def card_pages(layout: Headstock, work: Work, made: list[Card], window: Box) -> list[list[Placed]]:
-    """One list of placed drawings a page, in page coordinates.
+def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
+    """A block for each row of cards, to flow down pages of that width (mm).
 
     A card whose section at full size is wider than a column takes two.
     """
-    x0, y0, x1, y1 = window
-    columns = max(1, int((x1 - x0 + GAP) / (LEAST + GAP)))
-    width = (x1 - x0 + GAP) / columns - GAP
-    pages: list[list[Placed]] = []
-    y = y1
-    for row in _rows(layout, work, made, columns, width):
-        blocks = [(column, wide, Maker(layout, work, card, wide, cut).block()) for column, wide, card, cut in row]
-        tall = max(block.height for _, _, block in blocks)
-        if not pages or y - tall < y0 - 1e-6:
-            pages.append([])
-            y = y1
-        for column, wide, block in blocks:
-            left = x0 + column * (width + GAP)
-            pages[-1] += moved((*block.placed, Placed((frame(wide, tall),))), left, y)
-        y -= tall + GAP
-    return pages
+    columns = max(1, int((width + GAP) / (LEAST + GAP)))
+    wide = (width + GAP) / columns - GAP
+    blocks: list[Block] = []
+    for row in _rows(layout, work, made, columns, wide):
+        laid = [(column, room, Maker(layout, work, card, room, cut).block()) for column, room, card, cut in row]
+        tall = max(block.height for _, _, block in laid)
+        placed = [one for column, room, block in laid
+                  for one in moved((*block.placed, Placed((frame(room, tall),))), column * (wide + GAP), 0.0)]
+        blocks.append(Block(tuple(placed), tall + GAP))
+    return blocks
 
 
 def _rows(layout: Headstock, work: Work, made: list[Card], columns: int,

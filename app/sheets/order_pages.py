@@ -19,13 +19,14 @@ CARDS = 14.0
 """Room for the card's number, mm."""
 PAIRS = 62.0
 """Room for what comes before what, mm."""
+MOST_SAID = 6
+"""Steps that cannot be done and are told one by one at the top."""
 
 
 def order_blocks(work: Work, card: Mapping[str, int], width: float) -> list[Block]:
     """The running order down the page; `card` gives the card of an operation by its id."""
     blocks = [heading("Running order", width, summary(work), own_page=True)]
-    for text in (*work.order.blocked, *((f"Left out, because they cannot be reached: {_stuck(work)}.",) if work.order.stuck else ())):
-        blocks.append(paragraph(f"Cannot be done: {text}", width))
+    blocks += [paragraph(text, width) for text in troubles(work)]
     for run in work.set_ups:
         rows = [_step(work, op, card.get(op.id), width) for op in run]
         blocks += [_set_up(run[0], width), *rows, space(1.4)]
@@ -42,13 +43,20 @@ def summary(work: Work) -> str:
             f"from the side; about {c.hours.total:.1f} hours (common practice, no source). {how}")
 
 
+def troubles(work: Work) -> list[str]:
+    """What cannot be done, the first few by their reasons, the rest counted."""
+    said = [f"Cannot be done: {text}" for text in work.order.blocked[:MOST_SAID]]
+    more = len(work.order.blocked) - MOST_SAID
+    if more > 0:
+        said.append(f"And {_count(more, 'more step')} that cannot be done: each says why.")
+    if work.order.stuck:
+        titles = {op.id: op.title for op in work.ops}
+        said.append(f"Left out, because they cannot be reached: {', '.join(titles[id] for id in work.order.stuck)}.")
+    return said
+
+
 def _count(n: int, thing: str) -> str:
     return f"{n} {thing}" if n == 1 else f"{n} {thing}s"
-
-
-def _stuck(work: Work) -> str:
-    titles = {op.id: op.title for op in work.ops}
-    return ", ".join(titles[id] for id in work.order.stuck)
 
 
 def _set_up(first: Operation, width: float) -> Block:

@@ -10,7 +10,7 @@ from app.formats.errors import FormatError
 from app.formats.paper import Box, Page, Placed, paper_size
 from app.sheets.block_table import block_table
 from app.sheets.book_pages import book_blocks
-from app.sheets.card_pages import card_pages
+from app.sheets.card_pages import card_blocks
 from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
@@ -20,7 +20,7 @@ from app.sheets.list_pages import list_blocks
 from app.sheets.order_pages import order_blocks
 from app.sheets.parts import Part, parts
 from app.sheets.router_pages import router_blocks
-from app.sheets.tiling import Tile, joining_marks, tile
+from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.curves import shift
 from geometry.errors import GeometryError
@@ -57,7 +57,7 @@ def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = N
         before, after = _bench(layout, work, window)
     except GeometryError as error:
         raise FormatError(f"There is nothing to print yet: {error}") from error
-    tilings = [tile(part.box, paper, FRAME, part.title.lower()) for part in drawn]
+    drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
     entries: list[Entry] = []
     laid: list[Laid] = []
     for section in before:
@@ -78,6 +78,15 @@ def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = N
     return out + [page for section in bench[len(before):] for page in section]
 
 
+def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
+    """The part and its pages; drawn tighter where that saves paper."""
+    whole = tile(part.box, paper, FRAME, part.title.lower())
+    if part.tight is None:
+        return part, whole
+    tight = tile(part.tight.box, paper, FRAME, part.title.lower())
+    return (part.tight, tight) if len(tight.tiles) < len(whole.tiles) else (part, whole)
+
+
 def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
     """List a section on the cover behind the others; the number of its first page."""
     first = entries[-1].last + 1 if entries else 2
@@ -90,15 +99,16 @@ def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], 
     wide = window[2] - window[0]
     made = cards(layout, work)
     order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
+    to_cut = [*card_blocks(layout, work, made, wide), *router_blocks(layout, work, len(made) + 1, wide)]
     before = [
         _Section("Cut list and parts", "Wood, hardware by its dimensions, drills and bits, what the rack lacks.",
                  flow(list_blocks(layout, work, wide), window)),
         _Section("Running order", "Every step with a box to tick, set-up after set-up; block heights for the tilts.",
                  flow(order, window))]
     after = [
-        _Section("Drilling cards", "Mark, tilt, blocks, drill and stop, with a section to scale: cut them apart for the drill press.",
-                 card_pages(layout, work, made, window)),
-        _Section("Router cards", "Bit, template, passes and waste holes.", flow(router_blocks(layout, work, len(made) + 1, wide), window)),
+        _Section("Cards", "For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the "
+                 "router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.",
+                 flow(to_cut, window)),
         _Section("Hole table", "Every drilling with its mark, tilt and stop; the same table is in the CSV file.",
                  [[Placed(table)] for table in hole_tables(layout, window)]),
         _Section("Job book", "To fill in: hours, money, what to do differently.", flow(book_blocks(layout, work, wide), window))]

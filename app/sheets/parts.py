@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box
 from app.sheets.compensation import compensation
-from geometry.drawing import Disc, Drawing, blank_box
+from geometry.drawing import Disc, Drawing, Label, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.template import template_drawing
-from geometry.drawing.wrap import wrap_drawing
+from geometry.drawing.tuner_plan import folded
+from geometry.drawing.wrap import LETTER, wrap_drawing
 from geometry.layout import Headstock
 from geometry.routing import Waste
 
@@ -33,6 +35,8 @@ class Part:
     drawing: Drawing
     box: Box
     """holds every mark, mm in drawing coordinates"""
+    tight: Part | None = None
+    """the same with its names inside, for a paper on which that saves a page"""
 
 
 def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
@@ -44,11 +48,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     found = [
         Part("Template", f"Glue it on the template sheet, prick every cross, cut. {comp.words}", comp.words + _stop_at_nut(layout),
              *_boxed(template_drawing(layout, comp.offset))),
-        Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
-             "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
-             "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter."
-             + (" Thin circles in the slots: waste holes." if waste else ""),
-             (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout)),
+        _wrap(layout, waste),
     ]
     back = back_drawing(layout)
     if back:
@@ -56,6 +56,25 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
                           "drilled from behind (full circles).", "Seen from behind: the treble side is on the left.",
                           *_boxed(back)))
     return found
+
+
+def _wrap(layout: Headstock, waste: Sequence[Waste]) -> Part:
+    """The wrap paper with its names outside, and inside for a tight paper."""
+    made = Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
+                "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
+                "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter."
+                + (" Thin circles in the slots: waste holes." if waste else ""),
+                (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout))
+    blank = layout.blank
+    x0, y0, x1, y1 = blank_box(blank)
+    inside = tuple(mark for mark in made.drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
+    titles: list[Label] = [Label("face", (2.0, y1 - 4.5), 2.0, "note", "blank")]
+    for side in ("bass", "treble"):  # the letters' tops point to -x
+        x = folded(blank, side, 0.0, 0.9)[0] + (LETTER if side == "treble" else 0.0)
+        titles += [Label(f"{side} edge", (x, y1 - 2.0), LETTER, "note", "blank", angle=math.pi / 2, anchor="right"),
+                   Label("fold", (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]
+    box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
+    return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 
 
 def _waste(waste: Sequence[Waste]) -> Drawing:

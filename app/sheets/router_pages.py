@@ -31,26 +31,45 @@ BETWEEN = 5.0
 
 
 def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> list[Block]:
-    """Cards in the order of the slots, then the outline, numbered from `first`; each tries to stay on one page."""
+    """Cards in the order of the slots, then the outline, numbered from `first`; each tries to stay on one page.
+
+    Slots that are cut alike share a card.
+    """
     blocks: list[Block] = []
-    for i, plan in enumerate(work.plans):
-        blocks += _card(layout, work, plan, f"card {first + i}", width, own_page=i == 0)
+    for i, plans in enumerate(alike(work.plans)):
+        blocks += _card(layout, work, plans, f"card {first + i}", width)
     return blocks
 
 
-def _card(layout: Headstock, work: Work, plan: SlotPlan, number: str, width: float, own_page: bool) -> list[Block]:
-    title = "Rout the outline" if plan.of == "outline" else f"Rout the {plan.of}"
+def alike(plans: Sequence[SlotPlan]) -> list[list[SlotPlan]]:
+    """Plans in their order; those whose every sentence is the same but for the slot's name come together."""
+    groups: dict[tuple, list[SlotPlan]] = {}
+    for plan in plans:
+        best = plan.best
+        key = (plan.of,) if best is None else (plan.of == "outline", *(_named(text, plan.of, "") for text in best.steps), *best.cautions)
+        groups.setdefault(key, []).append(plan)
+    return list(groups.values())
+
+
+def _named(text: str, of: str, name: str) -> str:
+    """The sentence on the waste holes with another name for the slot."""
+    return text.replace(f"waste out of {of}:", f"waste out of {name}:", 1)
+
+
+def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, width: float) -> list[Block]:
+    plan = plans[0]
+    title = "Rout the outline" if plan.of == "outline" else "Rout " + ", then ".join(f"the {one.of}" for one in plans)
     base = -3.2 - 1.1
     head = of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
-                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, own_page=own_page, keep=True)
+                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
     blocks = [head]
     best = plan.best
     if best is None:
         blocks.append(paragraph(plan.words, width))
     else:
-        blocks += [_template(work, best, width), *_steps(best, width), *_pictures(best, width)]
+        blocks += [_template(work, best, width), *_steps(best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != "outline":
-        blocks += _holes(layout, plan, width)
+        blocks += [block for one in plans for block in _holes(layout, one, width)]
     elif best is not None:
         blocks += _grain(layout, best, width)
     if best is not None:
@@ -76,11 +95,14 @@ def _template(work: Work, best: RoutPlan, width: float) -> Block:
     return paragraph(text, width, keep=True)
 
 
-def _steps(best: RoutPlan, width: float) -> list[Block]:
+def _steps(best: RoutPlan, of: list[str], width: float) -> list[Block]:
+    """Every step with a box to tick for each slot of the card."""
+    name = of[0] if len(of) == 1 else f"{' and '.join(of)}, each"
+    left = 4.6 * len(of)
     blocks = []
     for text in best.steps[1:]:
-        lines, y = block(text, (4.6, 0.0), BODY, width - 4.6)
-        blocks.append(of_marks([tick(0.0, -BODY), *lines], -y + 0.9))
+        lines, y = block(_named(text, of[0], name), (left, 0.0), BODY, width - left)
+        blocks.append(of_marks([*(tick(4.6 * i, -BODY) for i in range(len(of))), *lines], -y + 0.9))
     return blocks
 
 
@@ -133,7 +155,7 @@ def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
     x = 12.0 - box[0] * scale
     wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
     words = [Label("nut", (0.0, -high / 2 - SMALL / 2), SMALL, "note"), Label("tip", (16.0 + wide, -high / 2 - SMALL / 2), SMALL, "note"),
-             Label(f"from the face, {scale_words(scale)}", (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
+             Label(f"{slot.id} from the face, {scale_words(scale)}", (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
     blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.0)]
     if isinstance(plan.waste, Waste):
         blocks.append(paragraph(centres_words(plan.waste), width, SMALL))

@@ -5,12 +5,11 @@ import math
 import pytest
 
 from app.formats.paper import PAPERS
-from app.formats.pdf_out import pdf_bytes
-from app.sheets import pages
 from app.sheets.words import PRINT_AT
 from geometry.solids import holes
-from tests.app.formats.out.pdf_reading import letters, lines, open_pdf
-from tests.app.sheets.specimens import demo, large
+from tests.app.formats.out.pdf_reading import letters, lines
+from tests.app.sheets.printed import made, opened
+from tests.app.sheets.specimens import large
 
 HAIR = 0.02
 """Largest error of a measured length, mm."""
@@ -34,15 +33,13 @@ def crosses(page):
 @pytest.fixture(scope="module")
 def printed():
     """(pages, opened PDF) of the large head on A4."""
-    made = pages(large(), "A4", snags=())
-    return made, open_pdf(pdf_bytes(made, "t"))
+    return made("large"), opened("large")
 
 
 @pytest.mark.parametrize("paper", sorted(PAPERS))
 def test_every_page_has_a_100_mm_bar_both_ways_and_says_how_to_print(paper):
-    made = pages(demo(), paper, snags=())
-    document = open_pdf(pdf_bytes(made, "t"))
-    assert len(document) == len(made)
+    document = opened("demo", paper)
+    assert len(document) == len(made("demo", paper))
     for number, page in enumerate(document, 1):
         bars = [(a, b) for a, b in lines(page) if abs(math.dist(a, b) - 100.0) < 1.0]
         lying = [(a, b) for a, b in bars if abs(a[1] - b[1]) < 0.01]
@@ -50,7 +47,7 @@ def test_every_page_has_a_100_mm_bar_both_ways_and_says_how_to_print(paper):
         for kind in (lying, upright):
             assert any(math.dist(a, b) == pytest.approx(100.0, abs=HAIR) for a, b in kind)
         words = " ".join(page.get_textpage().get_text_bounded().split())
-        assert PRINT_AT in words and f"page {number} of {len(made)}" in words
+        assert PRINT_AT in words and f"page {number} of {len(document)}" in words
         assert "local rules come first" in words and "Twelve strings, mixed" in words
 
 
@@ -62,11 +59,11 @@ def test_the_ticks_of_the_bar_stand_every_10_mm(printed):
 
 
 def test_nothing_is_printed_in_the_margins_of_the_printer(printed):
-    for made, page in zip(*printed, strict=True):
+    for data, page in zip(*printed, strict=True):
         for a, b in lines(page):
             for x, y in (a, b):
-                if not _clipped(made, x, y):
-                    assert 9.99 <= x <= made.width - 9.99 and 9.99 <= y <= made.height - 9.99
+                if not _clipped(data, x, y):
+                    assert 9.99 <= x <= data.width - 9.99 and 9.99 <= y <= data.height - 9.99
 
 
 def _clipped(made, x, y):

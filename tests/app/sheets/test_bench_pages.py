@@ -1,0 +1,285 @@
+"""What is told at the bench: cards, running order, lists, block heights, router cards, job book."""
+
+import csv
+import io
+import math
+from dataclasses import replace
+
+import msgspec
+import pytest
+
+from app.formats.csv_out import csv_text
+from app.formats.mark_shapes import mark_box
+from app.sheets import order_pages, pages, plan_work
+from app.sheets.block_table import LENGTHS
+from app.sheets.cards import card_of, cards
+from app.sheets.list_pages import csv_rows as list_rows
+from app.sheets.needs import bits, drills, lacks, pieces, wares
+from app.sheets.order_pages import csv_rows, troubles
+from app.sheets.router_pages import alike, centres_words
+from geometry.drawing import Label
+from geometry.layout import Ear, Rack, Template
+from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.headstock import Note
+from geometry.routing import Waste
+from geometry.solids import holes
+from geometry.solids.side import side_bore
+from tests.app.sheets.printed import layout, made, section, work
+from tests.geometry.drawing.specimens import leaning_head, plain_head
+
+BENCH = ("Cut list and parts", "Running order", "Cards", "Hole table", "Job book", "Cover")
+
+
+def change(head, **fields):
+    return msgspec.structs.replace(head, **fields)
+
+
+# ---- cards ---------------------------------------------------------------
+@pytest.mark.parametrize("name", ["demo", "large", "plain", "slotted"])
+def test_every_drilling_is_on_one_card(name):
+    found = [d.id for card in cards(layout(name), work(name)) for d in card.drillings]
+    assert sorted(found) == sorted(d.id for hole in holes(layout(name)) for d in hole.drillings)
+
+
+def test_cards_are_numbered_in_the_order_of_the_work():
+    made_cards = cards(layout("demo"), work("demo"))
+    assert [card.number for card in made_cards] == list(range(1, 14))
+    first = [min(work("demo").number[op.id] for op in card.ops) for card in made_cards]
+    assert first == sorted(first)
+    assert [card.kind for card in made_cards] == ["side"] * 6 + ["pin"] + ["face"] * 6
+
+
+def test_equal_single_holes_share_a_card():
+    made_cards = [card for card in cards(layout("large"), work("large")) if card.kind == "hole"]
+    assert len(made_cards) == 1 and len(made_cards[0].drillings) == 6 and made_cards[0].title == "6 holes of 5"
+
+
+def test_the_running_order_names_the_card_of_every_drilling():
+    found = card_of(cards(layout("demo"), work("demo")))
+    assert {id for id, op in ((op.id, op) for op in work("demo").ops) if op.drillings} == set(found)
+
+
+def test_a_side_card_says_mark_tilt_blocks_and_stop():
+    """Edges that lean out by 1 in 9, worked out by hand."""
+    head = leaning_head()
+    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    lean = math.atan(1 / 9)
+    seat = (30.0 + 45.0 * math.sin(lean), 45.0 * math.cos(lean))
+    away = (50.0 - seat[0]) / math.cos(lean)
+    mark = seat[1] - away * math.sin(lean)
+    for wanted in (f"{mark:.1f} from the nut line", "8.0 below the face", f"not at {seat[1]:.1f}, squared",
+                   f"{math.degrees(lean):.1f}°, nut end raised", f"blocks {100 * math.sin(lean):.1f} over 100",
+                   f"blocks {200 * math.sin(lean):.1f} over 200", f"{30 + away:.1f} to full diameter",
+                   "(30.0 from the seat)", "8.0 to the axis", "Same setting: other with the blank turned over."):
+        assert wanted in text, wanted
+
+
+def test_a_face_card_says_each_drilling_from_its_side():
+    text = section("plain", "Cards")
+    # The card of "front": at (-28, 60), its screw 9 mm from the post on the back; forstner spur 2 mm in a rack that lacks one.
+    for wanted in ("counterbore", "28.0 bass", "60.0", "pilot, back", "through", "Locating pin hole pin", "Hole peep"):
+        assert wanted in text, wanted
+    assert "not in the rack" in text  # the plain head has an empty rack
+
+
+def test_what_to_heed_is_on_the_card():
+    text = section("large", "Cards")
+    assert "skates: use a guide block" in text and "The quill travels 50 mm" in text
+
+
+@pytest.mark.parametrize("paper", ["A4", "A3", "Letter", "Tabloid"])
+@pytest.mark.parametrize("name", ["demo", "large", "plain", "slotted"])
+def test_no_two_words_lie_on_each_other_at_the_bench(name, paper):
+    for page in made(name, paper):
+        if page.title not in BENCH:
+            continue
+        found = [(m.text, mark_box(m, placed.matrix)) for placed in page.content for m in placed.drawing if isinstance(m, Label)]
+        for i, (one, a) in enumerate(found):
+            assert a[0] >= 9.9 and a[2] <= page.width - 9.9 and a[1] >= 9.4 and a[3] <= page.height - 9.9, one
+            for other, b in found[i + 1:]:
+                over = min(min(a[2], b[2]) - max(a[0], b[0]), min(a[3], b[3]) - max(a[1], b[1]))
+                assert over < 0.6, (page.title, one, other)
+
+
+# ---- running order -------------------------------------------------------
+def test_every_step_stands_in_the_running_order_once():
+    text = section("demo", "Running order")
+    for op in work("demo").steps:
+        assert op.title in text
+    numbers = [m.text for page in made("demo") if page.title == "Running order" for placed in page.content
+               for m in placed.drawing if isinstance(m, Label) and m.text.isdigit() and m.anchor == "right"]
+    steps = len(work("demo").steps)
+    assert numbers[:steps] == [str(i) for i in range(1, steps + 1)]
+    assert set(numbers[steps:]) == {"8"}  # fence settings in the block table
+
+
+def test_reasons_are_said_once():
+    text = section("demo", "Running order")
+    assert text.count("There is no template to work along.") == 1
+    assert "Before you swap steps" in text and "counterbore before bore" in text
+
+
+def test_the_order_says_how_much_there_is_to_do():
+    text = section("demo", "Running order")
+    assert "55 steps, 38 holes in 44 drillings" in text and "No order of these steps needs fewer changes." in text
+
+
+def test_the_makers_own_order_is_printed():
+    own = work("demo")
+    steps = (own.order.steps[1], own.order.steps[0], *own.order.steps[2:])
+    swapped = replace(own, order=replace(own.order, steps=steps))
+    text = " ".join(_words(page) for page in pages(layout("demo"), "A4", (), swapped) if page.title == "Running order")
+    assert text.index("Paste the papers") < text.index("Make the template")
+
+
+def test_what_cannot_be_done_is_said_first():
+    head = change(layout("demo"), rack=change(RACK, drills=()))
+    made_work = plan_work(head)
+    said = troubles(made_work)
+    assert said[0].startswith("Cannot be done: ") and "The rack has no" in said[0]
+    assert len(said) == 7 and said[-1].startswith("And ")
+
+
+def test_the_order_as_csv():
+    own = work("demo")
+    text = csv_text(order_pages.CSV_HEAD, csv_rows(own, card_of(cards(layout("demo"), own))))
+    rows = list(csv.DictReader(io.StringIO(text, newline="")))
+    assert [row["id"] for row in rows] == list(own.order.steps)
+    assert rows[2]["table"].startswith("table tilted 3.1°") and rows[2]["card"] == "1" and rows[2]["machine"] == "drill press"
+    assert float(rows[2]["stop_mm"]) == pytest.approx(own.steps[2].stop, abs=1e-4)
+
+
+# ---- lists ---------------------------------------------------------------
+def test_the_cut_list_of_a_plain_head():
+    head = plain_head()
+    found = {piece.name: piece for piece in pieces(head, plan_work(head))}
+    blank = found["blank, all edges square"]
+    assert (blank.length, blank.width, blank.thickness) == (200.0, 90.0, 16.0)
+    board = found["template board"]
+    assert (board.length, board.width, board.thickness) == (200.0, 100.0, 6.0)  # outline 180 x 80 and 10 all round
+    assert found["spoil board"].width == 90.0
+
+
+def test_ears_are_cut_apart_from_the_blank():
+    head = change(plain_head(), ears=(Ear(id="left", side="bass", width=12.0, start=60.0, end=180.0),
+                                      Ear(id="right", side="treble", width=10.0, start=70.0, end=180.0)))
+    found = pieces(head, plan_work(head))
+    assert found[0].width == 90.0 - 22.0 and "33 to the bass side, 35 to the treble side" in found[0].remark
+    assert [(p.name, p.length, p.width) for p in found[1:3]] == [("ear left", 120.0, 12.0), ("ear right", 110.0, 10.0)]
+
+
+def test_a_template_as_large_as_the_blank():
+    head = change(plain_head(), template=Template(board="blank", thickness=9.0))
+    board = next(piece for piece in pieces(head, plan_work(head)) if piece.name == "template board")
+    assert (board.length, board.width, board.thickness) == (200.0, 90.0, 9.0)
+
+
+def test_hardware_is_told_by_its_dimensions():
+    found = {(ware.name, ware.count): ware.sizes for ware in wares(layout("demo"))}
+    sizes = found["tuner: side 6.4 post two screws", 6]
+    assert sizes == ("through the side; post 6.4 to 30; post 6.2, 29 long, string hole at 28; seat 24 x 10; button reaches 30")
+    assert found["wood screw", 24] == "for a pilot of 1.6, 9 deep"
+    assert found["locating pin", 2].startswith("6 steel or dowel") and ("string", 12) in found
+
+
+def test_every_drilling_is_counted_with_its_drill():
+    tools = {tool.name: tool for tool in drills(layout("demo"), work("demo"))}
+    assert tools["twist 1.6"].work.startswith("24 holes") and tools["brad 6.4"].work.startswith("6 holes, deepest 37.19")
+    assert tools["brad 11"].work == "22 holes for the waste, deepest 19.3"
+    assert lacks(tools.values()) == []
+    assert [tool.name for tool in bits(work("demo"))] == ["12 shank bearing"]
+
+
+def test_what_the_rack_lacks_is_named():
+    head = change(layout("demo"), rack=RACK_INCH, template=Template())
+    made_work = plan_work(head)
+    missing = lacks(drills(head, made_work))
+    assert missing == ["brad 6", "brad 6.4", "brad 6.5", "forstner 8.8"]
+    text = " ".join(_words(page) for page in pages(head, "A4", (), made_work) if page.title == "Cut list and parts")
+    assert "Not in the rack: brad 6, brad 6.4, brad 6.5, forstner 8.8." in text
+
+
+def test_a_bit_that_would_do_is_named_where_none_does():
+    head = change(layout("demo"), rack=Rack(drills=RACK.drills), template=Template())
+    tools = bits(plan_work(head))
+    assert {tool.held for tool in tools} == {False} and "bass slot" in tools[0].name
+    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    assert "No bit of the rack can rout bass slot" in text
+
+
+def test_the_lists_as_csv():
+    rows = list_rows(layout("demo"), work("demo"))
+    assert {row[0] for row in rows} == {"cut", "part", "tool"}
+    assert rows[0][1:6] == ("blank, all edges square", 1, 220.0, 100.0, 16.0)
+
+
+# ---- block heights -------------------------------------------------------
+def test_blocks_for_every_tilt():
+    """H = L sin(tilt) for each tilt of the demo, each line once."""
+    text = section("demo", "Running order")
+    tilts = {round(math.degrees(abs(side_bore(layout("demo"), t.id).tilt)), 1): abs(side_bore(layout("demo"), t.id).tilt)
+             for t in layout("demo").tuners if side_bore(layout("demo"), t.id) is not None}
+    assert len(tilts) == 3
+    for degrees, tilt in tilts.items():
+        heights = " ".join(f"{length * math.sin(tilt):.1f}" for length in LENGTHS)
+        assert f"{degrees}°" in text and heights in text
+
+
+def test_no_tilts_no_block_heights():
+    head = change(plain_head(), tuners=plain_head().tuners[:1])
+    assert "Block heights" not in " ".join(_words(page) for page in pages(head, "A4", ()))
+
+
+# ---- router --------------------------------------------------------------
+def test_slots_that_are_cut_alike_share_a_card():
+    groups = alike(work("demo").plans)
+    assert [[plan.of for plan in group] for group in groups] == [["bass slot", "treble slot"], ["outline"]]
+    text = section("demo", "Cards")
+    assert "Rout the bass slot, then the treble slot" in text and "bass slot and treble slot, each: 11 holes" in text
+
+
+def test_waste_centres_are_told_in_numbers():
+    plan = work("demo").plans[1]
+    assert isinstance(plan.waste, Waste)
+    assert centres_words(plan.waste).startswith("Centres of brad 11, all 17 to the treble side, from the nut line: 30.5, 43.6, ")
+    crooked = replace(plan.waste, centres=((1.0, 30.0), (-2.0, 40.5)))
+    assert "30 (1 to the treble side); 40.5 (2 to the bass side)" in centres_words(crooked)
+
+
+def test_a_plan_that_runs_on_the_printed_template_comes_first():
+    head = change(layout("demo"), template=Template(bit="8 straight", bush="bush 13"))
+    made_work = plan_work(head)
+    assert made_work.template.offset == pytest.approx(2.5)
+    for plan in made_work.plans:
+        assert abs(plan.best.offset - 2.5) < 1e-9 or all(abs(one.offset - 2.5) > 1e-9 for one in plan.plans)
+
+
+def test_a_template_that_fits_no_plan_is_said_on_the_card():
+    """A cutter 2 mm long can rout nothing, and nothing else has its offset of 2.3: the card says what to print instead."""
+    rack = change(RACK, bits=(*RACK.bits, change(RACK.bits[0], id="odd", cutter=3.0, shank=7.6, cutting_length=2.0, stick_out=8.0)))
+    head = change(layout("demo"), rack=rack, template=Template(bit="odd"))
+    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    assert "The printed template is another: choose 12 shank bearing for the template and print it again" in text
+
+
+def test_without_a_bit_the_card_says_that_no_template_is_printed():
+    head = change(layout("demo"), template=Template())
+    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    assert "No template lines are printed" in text
+
+
+# ---- job book ------------------------------------------------------------
+def test_the_job_book_has_planned_minutes_and_room_for_real_ones():
+    text = section("demo", "Job book")
+    minutes = round(60 * work("demo").counts.hours.total)
+    assert str(minutes) in text and "practice piece" in text and "real piece" in text and "Money" in text
+
+
+def test_notes_of_the_layout_are_printed():
+    head = change(plain_head(), notes=(Note(on="slot", text="Leave the ramp longer."), Note(text="Oil, no lacquer.")))
+    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Job book")
+    assert "slot: Leave the ramp longer." in text and "Oil, no lacquer." in text
+
+
+def _words(page):
+    return " ".join(m.text for placed in page.content for m in placed.drawing if isinstance(m, Label))

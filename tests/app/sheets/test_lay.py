@@ -1,0 +1,106 @@
+"""Blocks, tables and how they flow down pages."""
+
+import pytest
+
+from app.formats.letters import text_width
+from app.formats.paper import Placed
+from app.sheets.lay import Block, Column, drawing, fitting, flow, heading, moved, of_marks, space, table, tick
+from app.sheets.words import short
+from geometry.drawing import Label, Stroke
+from geometry.drawing.shapes import straight
+
+WINDOW = (10.0, 20.0, 110.0, 120.0)
+"""100 mm either way."""
+
+
+def bar(name: str, height: float, **more) -> Block:
+    return of_marks([Label(name, (0.0, -2.0), 2.0)], height, **more)
+
+
+def names(pages):
+    return [[m.text for placed in page for m in placed.drawing if isinstance(m, Label)] for page in pages]
+
+
+def test_blocks_follow_each_other_down_the_window():
+    (page,) = flow([bar("a", 30.0), bar("b", 40.0)], WINDOW)
+    assert [placed.matrix((0.0, -2.0)) for placed in page] == [(10.0, 118.0), (10.0, 88.0)]
+
+
+def test_what_does_not_fit_begins_a_page():
+    assert names(flow([bar("a", 60.0), bar("b", 40.0), bar("c", 1.0)], WINDOW)) == [["a", "b"], ["c"]]
+
+
+def test_a_heading_stays_with_what_follows():
+    assert names(flow([bar("a", 80.0), bar("head", 10.0, keep=True), bar("b", 20.0)], WINDOW)) == [["a"], ["head", "b"]]
+
+
+def test_a_chain_that_is_higher_than_a_page_is_parted():
+    chain = [bar(str(i), 30.0, keep=i < 4) for i in range(5)]
+    found = names(flow(chain, WINDOW))
+    assert sum(found, []) == ["0", "1", "2", "3", "4"] and len(found) == 2
+
+
+def test_a_block_may_ask_for_its_own_page():
+    assert names(flow([bar("a", 5.0), bar("b", 5.0, own_page=True)], WINDOW)) == [["a"], ["b"]]
+
+
+def test_a_block_higher_than_the_page_ends_up_alone_on_one():
+    assert names(flow([bar("a", 5.0), bar("b", 500.0), bar("c", 5.0)], WINDOW)) == [["a"], ["b"], ["c"]]
+
+
+def test_nothing_makes_no_page():
+    assert flow([], WINDOW) == []
+
+
+def test_the_head_of_a_table_stands_on_each_of_its_pages():
+    rows = table([Column("left", 40.0), Column("right", 40.0, True)], [(f"row {i}", str(i)) for i in range(40)])
+    found = names(flow([heading("Table", 80.0), *rows], WINDOW))
+    assert len(found) > 1
+    for page in found:
+        assert page.count("left") == page.count("right") == 1
+    assert [text for page in found for text in page if text.startswith("row")] == [f"row {i}" for i in range(40)]
+
+
+def test_after_a_table_its_head_does_not_come_back():
+    rows = table([Column("left", 40.0)], [("row",)])
+    assert names(flow([*rows, bar("a", 60.0), bar("b", 60.0)], WINDOW)) == [["left", "row", "a"], ["b"]]
+
+
+def test_cells_keep_to_their_columns():
+    long = "several words that have to wrap"
+    blocks = table([Column("a", 20.0), Column("b", 15.0, True)], [(long, "12.5"), ("x", long)], height=1.75, gap=2.5, ticks=True)
+    for block in blocks:
+        for mark in block.placed[0].drawing:
+            if isinstance(mark, Label):
+                wide = text_width(mark.text, mark.height)
+                left = mark.at[0] if mark.anchor == "left" else mark.at[0] - wide
+                assert (4.5 <= left and left + wide <= 24.61) or (27.0 <= left and left + wide <= 42.11)
+                assert -block.height <= mark.at[1]
+
+
+def test_each_row_of_a_list_to_tick_has_one_box():
+    blocks = table([Column("a", 20.0)], [("x",), ("y",)], ticks=True)
+    boxes = [sum(isinstance(m, Stroke) and m.path.closed for m in block.placed[0].drawing) for block in blocks]
+    assert boxes == [0, 1, 1]
+
+
+def test_a_box_stands_level_with_its_words():
+    x0, y0, x1, y1 = tick(3.0, -10.0, 2.0).path.box
+    assert (x0 + x1) / 2 == pytest.approx(4.3) and (y0 + y1) / 2 == pytest.approx(-9.0)
+
+
+def test_moving_takes_clips_along():
+    placed = drawing((Stroke(straight((0.0, 0.0), (1.0, 0.0)), "note"),), 2.0, 3.0, 2.0, (0.0, 0.0, 5.0, 5.0))
+    (there,) = moved([placed], 10.0, -1.0)
+    assert there.matrix((1.0, 0.0)) == (14.0, 2.0) and there.clip == (10.0, -1.0, 15.0, 4.0)
+    assert isinstance(there, Placed) and space(4.0).height == 4.0
+
+
+def test_columns_in_proportion():
+    assert fitting((1, 3), 42.5, 2.5) == [10.0, 30.0]
+
+
+def test_words_are_cut_to_their_room():
+    assert short("fits", 2.0, 50.0) == "fits"
+    cut = short("does not fit into so little room", 2.0, 20.0)
+    assert cut.endswith("...") and text_width(cut, 2.0) <= 20.0
