@@ -21,12 +21,13 @@ from geometry.checks.scene import scene_of
 from geometry.layout import Headstock
 
 Cancelled = Callable[[], bool]
-_MOST_DRAWS = 700_000
-"""draws a block: about 10 ms of work, so that a simulation can stop quickly"""
+_MOST_DRAWS = 750_000
+"""draws a block: about 15 ms of work, so that a simulation can stop quickly"""
 _LONGEST, _SHORTEST = 2500, 250
 _KEPT_DRAWS = 4_000_000
 """draws kept from the first look to the second, 32 MB, and as much again in cylinders; more are drawn again"""
-FAMILIES = (hole_specs, upright_specs, side_specs, post_specs, opening_specs)
+WHOLE = (hole_specs, opening_specs)
+FEATURE_BY_FEATURE = (upright_specs, side_specs, post_specs)
 
 
 class Stopped(Exception):
@@ -58,9 +59,18 @@ class Bench:
         """Trials a block; it depends on the layout alone, so that more trials begin with the same ones."""
         return min(_LONGEST, max(_SHORTEST, _MOST_DRAWS // max(1, len(self.deviations))))
 
-    def specs(self, reach: Reach, only: Only = None) -> list[Spec]:
-        """The clearances that can come under their margin within a reach, in a stable order."""
-        return [spec for family in FAMILIES for spec in family(self.model, reach, only)]
+    def specs(self, reach: Reach, only: Only = None, ask: Callable[[], None] = lambda: None) -> list[Spec]:
+        """The clearances that can come under their margin within a reach, in a stable order; `ask` may stop it."""
+        found: list[Spec] = []
+        for family in WHOLE:
+            ask()
+            found += family(self.model, reach, only)
+        for item in self.model.scene.items:
+            if only is None or item.id in only:
+                for family in FEATURE_BY_FEATURE:
+                    ask()
+                    found += family(self.model, reach, frozenset((item.id,)))
+        return found
 
     def scaled(self, scales: np.ndarray) -> Bench:
         """The same bench with each error's standard deviation multiplied by its scale (m,)."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
 import numpy as np
 import shapely
@@ -20,7 +21,7 @@ from geometry.vectors import Vec2
 _TIE = 1e-12
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Chords:
     """k chords of a wall that runs counter-clockwise: `a` (k, 2) where each begins, `b` (k, 2) where it ends."""
 
@@ -29,12 +30,10 @@ class Chords:
 
     @classmethod
     def of(cls, wall: Wall) -> Chords:
-        """All chords of a closed wall."""
-        points = wall.points
-        long = (points[1:] != points[:-1]).any(axis=1)
-        return cls(points[:-1][long], points[1:][long])
+        """All chords of a closed wall; those of the walls asked for last are remembered."""
+        return _chords(wall)
 
-    @property
+    @cached_property
     def lines(self) -> np.ndarray:
         """(k,) each chord as a line of the polygon library."""
         return shapely.linestrings(np.stack([self.a, self.b], axis=1))
@@ -63,6 +62,13 @@ class Chords:
         least = np.where(aside[0] * aside[1] <= 0, 0.0, np.abs(aside).min(axis=0))
         return self.picked((least <= half + slope * np.maximum(along, 0.0) + 1e-6) & (along >= -half - 1e-6)
                            & (np.minimum(first, last) <= sight + half + 1e-6))
+
+
+@lru_cache(maxsize=64)
+def _chords(wall: Wall) -> Chords:
+    points = wall.points
+    long = (points[1:] != points[:-1]).any(axis=1)
+    return Chords(points[:-1][long], points[1:][long])
 
 
 def inside(chords: Chords, x: Array, y: Array) -> Array:

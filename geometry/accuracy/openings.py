@@ -126,4 +126,4 @@ def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
 
 def _play(reach: Reach, nominal: float) -> float:
     """How much less wood a strip can have than meant: two followed walls and the paper, which is under 10 %."""
-    return 2 * reach.follow + (min(0.1 * abs(nominal), reach.template) if np.isfinite(reach.template) else np.inf)
+    return 2 * reach.follow + min(0.1 * abs(nominal), reach.template)

@@ -101,9 +101,8 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
         point = model.scene.drills.point(bore)
         specs += [spec("post-to-wall", leaves, margins.post_wall, stands, _EndToWall(way, post.length)),
                   spec("point-to-wall", leaves, 0.0, lies, _PointToWall(way, point), spoils=False)]
-    elif post.length > leaves:
-        specs.append(spec("post-too-long", bore.depth, 0.0, (*model.rows_of(i), *template.paper, *template.place,
-                                                             template.outline), _InBore(way, post.length)))
+    else:
+        specs.append(spec("post-too-long", bore.depth, 0.0, stands, _InBore(way, post.length)))
     specs.append(spec("string-hole", hole, margins.string_hole, stands, _StringHole(way, hole)))
     if enters < hole < leaves:
         ends = [_end(model, reach, i, own, hole, sign, half + margins.post_wall) for sign in (1.0, -1.0)]
@@ -153,13 +152,13 @@ class _PointToWall:
 
 @dataclass(frozen=True, slots=True)
 class _InBore:
-    """Room beyond the post's end in a bore that ends in wood."""
+    """Room beyond the post's end where the bore goes on into the inner wall: to its bottom, or to the wall."""
 
     way: _Way
     length: float
 
     def __call__(self, built: Built) -> Array:
-        return built.rod(self.way.index).length - self.way.seat(built) - self.length
+        return np.maximum(built.rod(self.way.index).length, self.way.span(built)[1]) - self.way.seat(built) - self.length
 
 
 @dataclass(frozen=True, slots=True)

@@ -121,7 +121,7 @@ class _Search:
         self._order = [r.drilling.id for r in bench.model.recipes]
         self._reach: Reach = Trials(bench, bench.block, self._seed, self._cancelled).reach()
         self._sds: dict[Key, float] = {}
-        state = self._measured(bench, bench.specs(self._reach))
+        state = self._measured(bench, bench.specs(self._reach, ask=self._ask))
         snags = _graded(self._checker.check(self._start))
         layout, score = self._start, _soft_least(state.values())
         offsets = [0.0] * len(turning)
@@ -154,7 +154,7 @@ class _Search:
         if [r.drilling.id for r in bench.model.recipes] != self._order:
             return None
         kept = {key: value for key, value in state.items() if not knob.features.intersection(key[1])}
-        new = kept | self._measured(bench, bench.specs(self._reach, knob.features))
+        new = kept | self._measured(bench, bench.specs(self._reach, knob.features, self._ask))
         gained = _soft_least(new.values())
         if gained < score + _WORTH or not _harmless(snags, _graded(self._checker.check(there)), new):
             return None

@@ -103,7 +103,7 @@ class _Search:
 
     def answer(self) -> Requirements:
         self._report(0.0)
-        all_specs = self._bench.specs(self._lot.reach())
+        all_specs = self._bench.specs(self._lot.reach(), ask=self._lot.stop_if_asked)
         now = self._prepare(all_specs)
         self._report(0.3)
         if now >= self._chance:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -21,7 +22,7 @@ from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import OUTLINE
 from geometry.checks.words import sort_of
 from geometry.solids.drilling import Drilling
-from geometry.solids.walls import oblong
+from geometry.solids.walls import Wall, oblong
 from geometry.vectors import Vec2
 
 _CHORD = 1.0
@@ -159,6 +160,9 @@ def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
     if not len(rest):
         return []
     shape = _seen(d)
+    beside = rest.a - np.array(plan(d.start))
+    if np.hypot(beside[:, 0], beside[:, 1]).min() - _CHORD - d.depth - d.radius - reach.rods[i] - reach.wall > needed:
+        return []
     lines = rest.lines
     far = shapely.distance(lines, shape)
     if far.min() - reach.rods[i] - reach.wall > needed + FAINT:
@@ -197,6 +201,12 @@ def _seen(d: Drilling) -> shapely.Geometry:
     return shapely.Polygon([segment.start for segment in corners])
 
 
+@lru_cache(maxsize=16)
+def _dense(wall: Wall) -> np.ndarray:
+    """(n, 2) points of a closed wall, no farther apart than _CHORD."""
+    return shapely.get_coordinates(shapely.segmentize(wall.line, _CHORD))[:-1]
+
+
 def _beyond_mouth(model: Model, d: Drilling, needed: float) -> Chords:
     """The outline without the drilling's own mouth, in pieces of at most _CHORD."""
     layout = model.scene.layout
@@ -204,7 +214,7 @@ def _beyond_mouth(model: Model, d: Drilling, needed: float) -> Chords:
     spare = _FAR * (size["mark"] + d.stop * (size["tilt"] + size["wander"]) + size["template"]
                     + size["paper"] * layout.blank.tip)
     half = d.radius + needed + spare + FAINT
-    points = shapely.get_coordinates(shapely.segmentize(model.scene.outline.line, _CHORD))[:-1]
+    points = _dense(model.scene.outline)
     after = np.roll(points, -1, axis=0)
     steps = after - points
     across = np.array([d.direction[1], -d.direction[0]])

@@ -105,7 +105,7 @@ def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = 
     lot = Trials(bench, trials, seed, cancelled)
     report = progress if progress is not None else _silent
     report(0.0)
-    specs = bench.specs(lot.reach() if reach is None else reach)
+    specs = bench.specs(lot.reach() if reach is None else reach, ask=lot.stop_if_asked)
     report(_FIRST_LOOK)
     tally = Tally(specs, bench, trials)
     for number, built in enumerate(lot.built()):
@@ -115,8 +115,7 @@ def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = 
             if done % 16 == 15:
                 report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.blocks)
         tally.next_block(built.trials)
-    lot.stop_if_asked()
-    found = tally.result(seed)
+    found = tally.result(seed, lot.stop_if_asked)
     report(1.0)
     return found
 
@@ -126,7 +125,7 @@ class Tally:
 
     def __init__(self, specs: list[Spec], bench: Bench, trials: int) -> None:
         self._specs, self._bench = specs, bench
-        self._nominal = [float(spec.measure(bench.nominal)[0]) for spec in specs]
+        self._nominal: dict[int, float] = {}
         self._values = np.empty((len(specs), trials), dtype=np.float32)
         self._sums = [np.zeros(len(spec.rows)) for spec in specs]
         self._totals = np.zeros(len(specs))
@@ -139,6 +138,8 @@ class Tally:
     def add(self, index: int, values: np.ndarray, draws: np.ndarray) -> None:
         """The values (n,) of one clearance in the present block."""
         spec = self._specs[index]
+        if index not in self._nominal:
+            self._nominal[index] = float(spec.measure(self._bench.nominal)[0])
         block = slice(self._at, self._at + len(values))
         gone, short = values < -TOUCH, values < spec.needed - TOUCH
         self._values[index, block] = values
@@ -158,10 +159,13 @@ class Tally:
         """All clearances of the present block are in."""
         self._at += trials
 
-    def result(self, seed: int) -> Simulation:
-        """The finished simulation."""
+    def result(self, seed: int, ask: Callable[[], None]) -> Simulation:
+        """The finished simulation; `ask` may stop it."""
         trials = self._values.shape[1]
-        found = [self._clearance(i) for i in range(len(self._specs)) if self._short[i]]
+        found = []
+        for i in np.flatnonzero(self._short).tolist():
+            ask()
+            found.append(self._clearance(i))
         found.sort(key=lambda c: (not c.spoils, -c.spoiled, -c.short, c.kind, c.between, c.where))
         return Simulation(trials, seed, float(self._sound.mean()), float(self._within.mean()), tuple(found))
 

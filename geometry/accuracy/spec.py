@@ -34,6 +34,10 @@ class Spec:
     spoils: bool = True
 
 
+_ENDLESS = 1e6
+"""mm: farther than any headstock is large"""
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Reach:
     """How far anything strays at most in the trials at hand, mm: what pruning is derived from.
@@ -57,7 +61,7 @@ class Reach:
     @classmethod
     def endless(cls, count: int) -> Reach:
         """Nothing is left out: every clearance is measured against everything."""
-        return cls(np.full(count, np.inf), np.full(count, np.inf), np.inf, np.inf)
+        return cls(np.full(count, _ENDLESS), np.full(count, _ENDLESS), _ENDLESS, _ENDLESS)
 
 
 FAINT = 0.01

@@ -55,7 +55,7 @@ def side_head(accuracy: Accuracy, along: float = 90.0, slot_x: float = 17.0, **p
     """The rectangular head with one side tuner on the treble edge and a slot 13 wide from y 40 to 150."""
     slot = Slot(id="slot", shape=StraightSlot(nut_end=(slot_x, 40.0), tip_end=(slot_x, 150.0), width=13.0))
     tuner = Tuner(id="side", pattern=SIDE, place=EdgePlace(side="treble", along=along))
-    return head(slots=(slot,), tuners=(tuner,), accuracy=accuracy, **parts)
+    return head(**({"slots": (slot,), "tuners": (tuner,), "accuracy": accuracy} | parts))
 
 
 def face_head(accuracy: Accuracy, at: tuple[float, float] = (25.0, 60.0), **parts: object) -> Headstock:

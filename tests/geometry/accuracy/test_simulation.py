@@ -1,0 +1,241 @@
+"""The simulation as a whole: seeds, pruning, stopping, agreement with first order, and chances by hand."""
+
+import math
+import time
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from msgspec.structs import replace
+
+from geometry.accuracy.bench import Trials, bench_of
+from geometry.accuracy.propagation import chance_below, first_order, propagate
+from geometry.accuracy.simulation import Simulation, simulate, simulated
+from geometry.accuracy.spec import Reach
+from geometry.checks import check
+from geometry.errors import GeometryError
+from geometry.layout import Accuracy, Headstock, Margins
+from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only, rough, sample, side_head
+from tests.geometry.edits.heads import curved, plain
+
+
+def brute(layout: Headstock, trials: int, seed: int) -> Simulation:
+    """Every pair of holes and every chord of every wall, in every trial."""
+    bench = bench_of(layout)
+    return simulated(bench, trials, seed, reach=Reach.endless(len(bench.model.recipes)))
+
+
+# ---- pruning ---------------------------------------------------------------------------------------------------------
+@pytest.mark.parametrize(("layout", "trials"), [
+    (rough(crowded(), 2.0), 60), (plain(), 100), (rough(curved(), 2.0), 80),
+    (rough(sample("slotted-three-a-side"), 2.0), 150), (sample("six-in-line"), 300)])
+def test_pruning_changes_nothing(layout: Headstock, trials: int) -> None:
+    pruned, whole = simulate(layout, trials, 5), brute(layout, trials, 5)
+    assert (pruned.sound, pruned.within) == (whole.sound, whole.within)
+    assert len(pruned.clearances) == len(whole.clearances) > 0
+    for a, b in zip(pruned.clearances, whole.clearances, strict=True):
+        assert (a.kind, a.between, a.of, a.spoiled, a.short) == (b.kind, b.between, b.of, b.spoiled, b.short)
+        assert (a.spread.mean, a.spread.sd) == pytest.approx((b.spread.mean, b.spread.sd), abs=1e-6)
+        assert a.spread.least == pytest.approx(b.spread.least, abs=1e-5)
+
+
+@settings(max_examples=10, deadline=None)
+@given(st.lists(st.tuples(st.floats(-30, 30), st.floats(15, 160), st.floats(2, 10)), min_size=2, max_size=6),
+       st.floats(0.2, 4.0), st.integers(0, 99))
+def test_pruning_changes_nothing_on_any_holes(places: list, by: float, seed: int) -> None:
+    layout = rough(side_head(Accuracy(), holes=holes(*places)), by)
+    pruned, whole = simulate(layout, 60, seed), brute(layout, 60, seed)
+    assert (pruned.sound, pruned.within) == (whole.sound, whole.within)
+    assert [(c.kind, c.of, c.short) for c in pruned.clearances] == [(c.kind, c.of, c.short) for c in whole.clearances]
+
+
+# ---- seeds, blocks, progress, stopping -------------------------------------------------------------------------------
+def test_the_same_seed_gives_the_same_answer_and_another_seed_another() -> None:
+    one = simulate(crowded(), 600, 2)
+    assert simulate(crowded(), 600, 2) == one
+    assert simulate(crowded(), 600, 3) != one
+
+
+def test_more_trials_begin_with_the_same_ones() -> None:
+    bench = bench_of(crowded())
+    few, many = Trials(bench, bench.block + 40, 1), Trials(bench, 2 * bench.block, 1)
+    a, b = (list(lot.built()) for lot in (few, many))
+    assert a[1].trials == 40 and (a[0].draws == b[0].draws).all()
+    assert (a[1].draws == b[1].draws[:, :40]).all()
+
+
+def test_blocks_that_are_drawn_again_give_what_kept_ones_give(monkeypatch: pytest.MonkeyPatch) -> None:
+    kept = simulate(crowded(), 6000, 1)
+    monkeypatch.setattr("geometry.accuracy.bench._KEPT_DRAWS", 0)
+    assert simulate(crowded(), 6000, 1) == kept
+
+
+def test_progress_runs_from_nothing_to_all() -> None:
+    heard: list[float] = []
+    simulate(demo(), 6000, progress=heard.append)
+    assert heard[0] == 0.0 and heard[-1] == 1.0 and heard == sorted(heard) and len(heard) > 6
+
+
+def test_a_simulation_that_is_cancelled_is_none_and_stops_soon() -> None:
+    asked: list[bool] = []
+
+    def cancelled() -> bool:
+        asked.append(True)
+        return len(asked) > 40
+
+    assert simulate(demo(), 50_000, cancelled=cancelled) is None
+    assert len(asked) == 41
+
+
+def test_the_caller_is_asked_again_and_again() -> None:
+    """Never more than 50 ms of work between two questions: measured 0.03 s; twice 50 ms here for a busy machine."""
+    answers: list[float] = [time.process_time()]
+    simulate(rough(demo(), 2.0), 10_000, cancelled=lambda: answers.append(time.process_time()) or False)
+    answers.append(time.process_time())
+    assert len(answers) > 200 and max(np.diff(answers)) < 0.1
+
+
+def test_twice_the_trials_take_about_twice_as_long() -> None:
+    def seconds(trials: int) -> float:
+        start = time.process_time()
+        simulate(demo(), trials)
+        return time.process_time() - start
+
+    seconds(2500)
+    assert seconds(30_000) < 3.2 * seconds(15_000)
+
+
+@pytest.mark.parametrize("trials", [0, 1, 2_000_000])
+def test_an_impossible_number_of_trials_is_refused(trials: int) -> None:
+    with pytest.raises(GeometryError, match="2 to 1,000,000 trials"):
+        simulate(demo(), trials)
+
+
+# ---- chances ---------------------------------------------------------------------------------------------------------
+def test_a_perfect_shop_builds_what_the_checks_say() -> None:
+    layout = replace(demo(), accuracy=PERFECT)
+    found = simulate(layout, 50)
+    assert found.sound == found.within == 1.0 and found.clearances == () and found.worst is None
+    tight = replace(layout, margins=replace(layout.margins, screw_any=2.7))
+    found = simulate(tight, 50)
+    short = {frozenset(c.between) for c in found.clearances}
+    told = {frozenset(s.between) for s in check(tight).snags if s.grade == "tight"}
+    assert short == told != set()
+    assert {(c.short, c.spoiled, c.spread.sd, c.shares, c.dominant) for c in found.clearances} == {
+        (1.0, 0.0, 0.0, (), None)}
+
+
+def test_touching_the_margin_exactly_passes_in_a_perfect_shop() -> None:
+    layout = head(holes=holes((0.0, 60.0, 5.0), (8.5, 60.0, 6.0)), accuracy=PERFECT, margins=Margins(bore_bore=3.0))
+    assert simulate(layout, 20).clearances == ()
+
+
+def test_the_chance_of_two_holes_meeting_by_hand() -> None:
+    # 0.3 mm apart, each marked with a deviation of 0.15 along the line between: 0.3 / (0.15 sqrt 2) = 1.41421.
+    layout = head(holes=holes((0.0, 60.0, 5.0), (5.3, 60.0, 5.0)), accuracy=only(mark=0.3))
+    found, = simulate(layout, 20_000, 4).clearances
+    meant = 0.5 * math.erfc(1.41421 / math.sqrt(2))
+    # Aside errors only part them: under a hundredth of a mm. Five standard errors of a chance of 0.079 in 20,000.
+    assert found.spoiled == pytest.approx(meant, abs=5 * math.sqrt(meant / 20_000))
+    assert found.short == 1.0 and found.spoils and found.kind == "hole-to-hole"
+    assert [(s.source, s.where) for s in found.shares] in ([("mark", "hole 1"), ("mark", "hole 2")],
+                                                            [("mark", "hole 2"), ("mark", "hole 1")])
+    assert sum(s.share for s in found.shares) == pytest.approx(1.0, abs=0.03)
+
+
+def test_a_headstock_is_sound_when_all_its_clearances_are() -> None:
+    # Three holes in a row: the middle one's mark brings it nearer to one neighbour and farther from the other.
+    layout = head(holes=holes((0.0, 60.0, 5.0), (5.3, 60.0, 5.0), (10.6, 60.0, 5.0)), accuracy=only(mark=0.3))
+    found = simulate(layout, 20_000, 4)
+    draws = np.random.default_rng(8).standard_normal((3, 400_000)) * 0.15
+    sound = ((0.3 + draws[1] - draws[0] > 0) & (0.3 + draws[2] - draws[1] > 0)).mean()
+    assert found.sound == pytest.approx(sound, abs=0.01)
+    apart = [c.spoiled for c in found.clearances if c.spoiled > 0]
+    # Not the product of both chances: an error that spoils one keeps the other.
+    assert abs(found.sound - math.prod(1 - chance for chance in apart)) > 0.003
+
+
+def test_a_blemish_does_not_cost_the_piece() -> None:
+    layout = side_head(only(stop=0.3), slot_x=15.0)
+    found = simulate(layout, 500)
+    scar = next(c for c in found.clearances if c.kind == "point-to-wall")
+    assert scar.spoiled > 0.9 and not scar.spoils and found.sound == 1.0 and found.within < 0.1
+    assert found.worst is None or found.worst.spoils
+
+
+def test_shares_tell_which_source_dominates() -> None:
+    layout = head(holes=holes((0.0, 60.0, 5.0), (8.0, 60.0, 5.0), depth=8.0),
+                  accuracy=Accuracy(mark=0.1, wander_per_50=0.0, tilt_degrees=3.0, stop=0.0, template=0.0,
+                                    paper_percent=0.0))
+    found = next(c for c in simulate(layout, 5000).clearances if c.kind == "hole-to-hole")
+    assert found.dominant.source == "square"
+    assert replace(layout.accuracy, mark=1.0) != layout.accuracy
+    marked = replace(layout, accuracy=replace(layout.accuracy, mark=1.0))
+    assert next(c for c in simulate(marked, 5000).clearances if c.kind == "hole-to-hole").dominant.source == "mark"
+
+
+def test_every_snag_of_a_crowded_head_finds_its_clearance() -> None:
+    found = simulate(crowded(), 2000)
+    snags = [s for s in check(crowded()).snags if s.grade != "note" and s.kind in ("screw-to-screw", "cover", "rail")]
+    assert snags
+    for snag in snags:
+        clearance = found.of(snag)
+        assert clearance.nominal == pytest.approx(snag.measured, abs=2e-3)
+        assert clearance.short > 0.5
+    assert found.of(replace_kind(snags[0])) is None
+
+
+def replace_kind(snag):
+    from dataclasses import replace as changed
+    return changed(snag, kind="plate-rocks")
+
+
+# ---- first order -----------------------------------------------------------------------------------------------------
+@pytest.mark.parametrize("layout", [demo(), crowded(), rough(demo(), 1.5), rough(sample("slotted-three-a-side"), 1.5)])
+def test_first_order_agrees_where_a_clearance_is_nearly_linear(layout: Headstock) -> None:
+    """Where the simulation explains nearly all by a straight line, both tell the same spread and the same chance."""
+    first = {(p.kind, p.between, p.of, p.needed): p for p in propagate(layout)}
+    linear = 0
+    for clearance in simulate(layout, 10_000).clearances:
+        own = first[clearance.kind, clearance.between, clearance.of, clearance.needed]
+        assert own.nominal == pytest.approx(clearance.nominal, abs=1e-9)
+        moved = abs(clearance.spread.mean - clearance.nominal)
+        if sum(s.share for s in clearance.shares) > 0.97 and moved < 0.06 * clearance.spread.sd:
+            linear += 1
+            assert own.sd == pytest.approx(clearance.spread.sd, rel=0.04)
+            assert own.short == pytest.approx(clearance.short, abs=0.006)
+            assert own.spoiled == pytest.approx(clearance.spoiled, abs=0.006)
+            assert own.shares[0].source == clearance.dominant.source
+    assert linear >= 1
+
+
+def test_first_order_of_everything_that_is_linear_in_the_demo() -> None:
+    """All clearances that come near, also those that never fail: deviations within 5 % wherever the trials are normal."""
+    bench = bench_of(demo())
+    lot = Trials(bench, 2 * bench.block, 1)
+    specs = bench.specs(lot.reach())
+    values = [np.concatenate(parts) for parts in zip(*[[s.measure(b) for s in specs] for b in lot.built()], strict=True)]
+    normal = 0
+    for spec, found in zip(specs, values, strict=True):
+        own = first_order(bench, spec)
+        skew = abs(((found - found.mean()) ** 3).mean() / found.std() ** 3)
+        if skew < 0.1 and abs(found.mean() - own.nominal) < 0.1 * found.std():
+            normal += 1
+            assert own.sd == pytest.approx(found.std(), rel=0.06), spec.kind
+    assert normal > 15
+
+
+def test_chances_of_a_normal_number() -> None:
+    # 1.95996 deviations leave 2.5 % below (any table of the normal distribution).
+    assert chance_below(1.95996, 1.0) == pytest.approx(0.025, abs=1e-6)
+    assert chance_below(0.0, 1.0) == pytest.approx(0.5)
+    assert (chance_below(0.1, 0.0), chance_below(-0.1, 0.0)) == (0.0, 1.0)
+
+
+def test_ten_thousand_demos_are_quick() -> None:
+    """Half a second on a quiet machine of two cores (measured); three times that here, where other tests may run."""
+    simulate(demo(), 2500)
+    start = time.process_time()
+    simulate(demo(), 10_000)
+    assert time.process_time() - start < 1.5
