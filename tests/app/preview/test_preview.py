@@ -1,0 +1,147 @@
+"""The preview: turning pages, zooming, keeping its place when the layout changes."""
+
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
+
+from app.look.theme import DAY, LAMP
+from app.preview import SheetPreview
+from tests.app.sheets.printed import made
+
+
+@pytest.fixture
+def preview(qtbot):
+    widget = SheetPreview(DAY)
+    qtbot.addWidget(widget)
+    widget.resize(900, 700)
+    widget.show()
+    widget.show_pages(made("plain"))
+    return widget
+
+
+def darkness(widget, item_x, item_y):
+    """Grey of the viewport at a point of the page (mm from its upper left corner)."""
+    at = widget.view.mapFromScene(QPointF(item_x, item_y))
+    image = widget.view.viewport().grab().toImage()
+    ratio = image.devicePixelRatio()
+    return image.pixelColor(QPoint(round(at.x() * ratio), round(at.y() * ratio))).lightness()
+
+
+def test_the_cover_comes_first_and_is_fitted(preview):
+    assert preview.current == 0
+    page = made("plain")[0]
+    view = preview.view
+    for corner in ((0.0, 0.0), (page.width, page.height)):
+        assert view.viewport().rect().contains(view.mapFromScene(QPointF(*corner)))
+    assert view.pixels_per_mm * page.height > 0.8 * view.viewport().height()
+
+
+def test_every_page_is_listed_with_its_number_and_title(preview):
+    model = preview.model
+    assert model.rowCount() == len(made("plain"))
+    assert model.data(model.index(0)) == "1  Cover"
+    assert model.data(model.index(3), Qt.ItemDataRole.ToolTipRole) == f"Page 4: {made('plain')[3].title}"
+    assert not model.data(model.index(2), Qt.ItemDataRole.DecorationRole).isNull()
+
+
+def test_pages_are_turned_by_key_and_stop_at_the_ends(preview, qtbot):
+    turned = []
+    preview.page_changed.connect(turned.append)
+    qtbot.keyClick(preview.view, Qt.Key.Key_PageDown)
+    qtbot.keyClick(preview.view, Qt.Key.Key_PageDown)
+    assert preview.current == 2 and turned == [1, 2]
+    preview.turn(1000)
+    assert preview.current == len(made("plain")) - 1
+    preview.turn(-1000)
+    qtbot.keyClick(preview.view, Qt.Key.Key_PageUp)
+    assert preview.current == 0
+
+
+def test_the_paper_is_white_and_its_ink_dark_in_both_sets_of_colours(preview):
+    for theme in (DAY, LAMP):
+        preview.set_theme(theme)
+        preview.turn(-1000)
+        preview.view.zoom_full_size()
+        preview.view.zoom(4.0 / preview.view.pixels_per_mm * 2)
+        page = made("plain")[0]
+        # The lying check bar begins 18 mm from the left and 28.2 mm from the bottom.
+        preview.view.centerOn(68.0, page.height - 28.2)
+        assert darkness(preview, 30.0, page.height - 33.0) > 250
+        assert min(darkness(preview, 30.0, page.height - 28.2 + d / 20) for d in range(-6, 7)) < 120
+
+
+def test_full_size_is_as_large_as_on_paper(preview):
+    preview.view.zoom_full_size()
+    assert preview.view.pixels_per_mm == pytest.approx(preview.view.physicalDpiX() / 25.4)
+    assert "100 %" in preview._size.text()
+
+
+def test_zoom_keeps_what_is_under_the_pointer(preview):
+    view = preview.view
+    at = QPoint(300, 200)
+    before = view.mapToScene(at)
+    wheel = QWheelEvent(QPointF(at), view.viewport().mapToGlobal(at), QPoint(), QPoint(0, 240), Qt.MouseButton.NoButton,
+                        Qt.KeyboardModifier.NoModifier, Qt.ScrollPhase.NoScrollPhase, False)
+    scale = view.pixels_per_mm
+    view.wheelEvent(wheel)
+    assert view.pixels_per_mm > scale
+    after = view.mapToScene(at)
+    assert abs(after.x() - before.x()) < 1.0 and abs(after.y() - before.y()) < 1.0
+
+
+def test_keys_and_buttons_zoom(preview, qtbot):
+    view = preview.view
+    fitted = view.pixels_per_mm
+    qtbot.keyClick(view, Qt.Key.Key_Plus)
+    assert view.pixels_per_mm == pytest.approx(fitted * 1.25)
+    preview.smaller()
+    assert view.pixels_per_mm == pytest.approx(fitted)
+    preview.larger()
+    qtbot.keyClick(view, Qt.Key.Key_0)
+    assert view.pixels_per_mm == pytest.approx(fitted)
+    qtbot.keyClick(view, Qt.Key.Key_1)
+    assert view.pixels_per_mm == pytest.approx(view.full_size)
+    for _ in range(60):
+        view.zoom(2.0)
+    assert view.pixels_per_mm <= 60.0
+
+
+def test_a_fitted_page_stays_fitted_while_the_window_grows(preview, qtbot):
+    before = preview.view.pixels_per_mm
+    preview.resize(1400, 1100)
+    qtbot.waitUntil(lambda: preview.view.pixels_per_mm > before * 1.2, timeout=2000)
+
+
+def test_a_changed_layout_keeps_the_page_on_show(preview):
+    wrap = [page.title for page in made("plain")].index("Wrap paper")
+    preview.turn(wrap)
+    preview.show_pages(made("demo"))
+    assert made("demo")[preview.current].title == "Wrap paper"
+    second = [i for i, page in enumerate(made("demo")) if page.title == "Cards"][1]
+    preview.turn(second - preview.current)
+    preview.show_pages(made("demo"))
+    assert preview.current == second
+
+
+def test_a_page_that_is_gone_gives_way_to_the_cover(preview):
+    back = [page.title for page in made("plain")].index("Back paper")
+    preview.turn(back)
+    preview.show_pages([page for page in made("plain") if page.title != "Back paper"])
+    assert preview.current == 0
+
+
+def test_no_pages_and_the_reason(preview):
+    preview.show_message("There is nothing to print yet: the outline crosses itself.")
+    assert preview.current == -1 and preview.message.isVisible() and not preview.view.isVisible()
+    assert "crosses itself" in preview.message.text()
+    preview.turn(1)
+    preview.show_pages(made("plain"))
+    assert preview.current == 0 and preview.view.isVisible() and not preview.message.isVisible()
+
+
+def test_very_large_zoom_does_not_keep_a_picture_of_the_page(preview):
+    item = preview.view._item
+    preview.view.zoom(20.0)
+    assert item.cacheMode() == item.CacheMode.NoCache
+    preview.view.fit()
+    assert item.cacheMode() == item.CacheMode.DeviceCoordinateCache
