@@ -20,6 +20,7 @@ from app.sheets.list_pages import list_blocks
 from app.sheets.order_pages import order_blocks
 from app.sheets.parts import Part, parts
 from app.sheets.router_pages import router_blocks
+from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.curves import shift
@@ -104,7 +105,9 @@ def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], 
         _Section("Cut list and parts", "Wood, hardware by its dimensions, drills and bits, what the rack lacks.",
                  flow(list_blocks(layout, work, wide), window)),
         _Section("Running order", "Every step with a box to tick, set-up after set-up; block heights for the tilts.",
-                 flow(order, window))]
+                 flow(order, window)),
+        _Section("Stages", "What the piece looks like after each stretch of steps.",
+                 flow(stage_blocks(layout, work, wide), window))]
     after = [
         _Section("Cards", "For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the "
                  "router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.",

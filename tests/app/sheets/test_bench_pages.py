@@ -17,7 +17,7 @@ from app.sheets.list_pages import csv_rows as list_rows
 from app.sheets.needs import bits, drills, lacks, pieces, wares
 from app.sheets.order_pages import csv_rows, troubles
 from app.sheets.router_pages import alike, centres_words
-from geometry.drawing import Label
+from geometry.drawing import Cross, Label
 from geometry.layout import Ear, Rack, Template
 from geometry.layout.generic import RACK, RACK_INCH
 from geometry.layout.headstock import Note
@@ -27,7 +27,7 @@ from geometry.solids.side import side_bore
 from tests.app.sheets.printed import layout, made, section, work
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
-BENCH = ("Cut list and parts", "Running order", "Cards", "Hole table", "Job book", "Cover")
+BENCH = ("Cut list and parts", "Running order", "Stages", "Cards", "Hole table", "Job book", "Cover")
 
 
 def change(head, **fields):
@@ -147,6 +147,23 @@ def test_the_order_as_csv():
     assert [row["id"] for row in rows] == list(own.order.steps)
     assert rows[2]["table"].startswith("table tilted 3.1°") and rows[2]["card"] == "1" and rows[2]["machine"] == "drill press"
     assert float(rows[2]["stop_mm"]) == pytest.approx(own.steps[2].stop, abs=1e-4)
+
+
+# ---- stages ----------------------------------------------------------------
+def test_the_piece_is_drawn_after_every_stretch_of_work():
+    text = section("demo", "Stages")
+    for words in ("3 to 8: 6 x side bore", "11 to 16: 6 x counterbore", "41: Saw the outline", "43 to 54: 12 x edge pilot"):
+        assert words in text, words
+    assert "Clean up" not in text and "Make the template" not in text  # the wood looks as before
+
+
+def test_stages_show_the_wood_as_it_becomes():
+    """Crosses that are still to be drilled become fewer; the square edges go with the outline."""
+    (page,) = [page for page in made("demo") if page.title == "Stages"]
+    pictures = [placed.drawing for placed in page.content if any(m.style == "centreline" for m in placed.drawing)]
+    crosses = [sum(isinstance(m, Cross) for m in marks) for marks in pictures]
+    assert crosses[0] > crosses[1] > crosses[3] > crosses[5] and crosses == sorted(crosses, reverse=True)
+    assert [any(m.style == "fold" for m in marks) for marks in pictures] == [True] * 9 + [False] * 3
 
 
 # ---- lists ---------------------------------------------------------------

@@ -33,9 +33,9 @@ def words(page):
 def test_the_pages_of_the_demo_on_a4():
     titles = [page.title for page in printed_pages("demo")]
     assert [title for title, before in zip(titles, ["", *titles], strict=False) if title != before] == [
-        "Cover", "Cut list and parts", "Running order", "Template", "Wrap paper", "Back paper", "Cards", "Hole table",
+        "Cover", "Cut list and parts", "Running order", "Stages", "Template", "Wrap paper", "Back paper", "Cards", "Hole table",
         "Job book"]
-    assert len(titles) <= 15
+    assert len(titles) <= 16
 
 
 def test_tiles_say_row_and_column():
@@ -49,7 +49,7 @@ def test_larger_paper_takes_fewer_pages():
 
 def test_the_cover_names_every_page_and_the_compensation():
     cover = words(printed_pages("large")[0])
-    assert "Template, pages 7 to 10." in cover and "Join pages row by row" in cover
+    assert "Template, pages 9 to 12." in cover and "Join pages row by row" in cover
     assert "openings 0.0 mm larger all round" in cover and "Invented for demonstration" in cover
 
 
@@ -63,7 +63,7 @@ def test_the_compensation_stands_on_the_template_itself():
 @pytest.mark.parametrize(("bit", "bush", "offset", "sentence"), [
     ("12 shank bearing", None, 0.0, "openings 0.0 mm larger"),
     ("12 shank bearing", "bush 17", 2.5, "openings 2.5 mm larger all round than the slots, outside 2.5 mm smaller"),
-    # (15 - 9) / 2 = 3: routing a 9 mm bit with a 15 mm bush, published-checks 6
+    # (15 - 9) / 2 = 3: a 9 mm bit with a 15 mm bush
     ("9", "bush 15", 3.0, "openings 3 mm larger"),
     ("wide", None, -1.35, "openings 1.35 mm smaller all round than the slots, outside 1.35 mm larger"),
     (None, None, None, "No bit is chosen"),
@@ -139,7 +139,7 @@ def test_long_ids_do_not_push_the_table_off_the_page():
 def test_a_layout_without_anything_but_wood_is_printed():
     bare = plain_head(slots=(), tuners=(), pins=(), holes=(), name="")
     assert [page.title for page in pages(bare, "A4", snags=())] == [
-        "Cover", "Cut list and parts", "Running order", "Template", "Wrap paper", "Cards", "Job book"]
+        "Cover", "Cut list and parts", "Running order", "Stages", "Template", "Wrap paper", "Cards", "Job book"]
 
 
 def test_no_shape_is_refused_in_a_sentence():

@@ -24,7 +24,7 @@ def page(*content, paper="A4", lying=False):
 
 
 @pytest.mark.parametrize(("paper", "points"), [
-    ("A4", (595.2756, 841.8898)), ("A3", (841.8898, 1190.5512)),  # ISO 216 in exact points (published-checks 4)
+    ("A4", (595.2756, 841.8898)), ("A3", (841.8898, 1190.5512)),  # ISO 216 in exact points
     ("Letter", (612.0, 792.0)), ("Tabloid", (792.0, 1224.0)),  # ASME Y14.1 A and B
 ])
 def test_page_boxes_are_exact(paper, points):
@@ -32,6 +32,13 @@ def test_page_boxes_are_exact(paper, points):
         box = pypdf.PdfReader(io.BytesIO(pdf_bytes([page(paper=paper, lying=lying)], "t"))).pages[0].mediabox
         size = (float(box.width), float(box.height))
         assert size == pytest.approx(points[::-1] if lying else points, abs=3e-4)  # 0.0001 mm
+
+
+def test_every_new_title_gets_a_bookmark():
+    made = [Page("A4", 210.0, 297.0, title, ()) for title in ("Cover", "Cards", "Cards", "Job book")]
+    reader = pypdf.PdfReader(io.BytesIO(pdf_bytes(made, "t")))
+    found = [(entry.title, reader.get_destination_page_number(entry)) for entry in reader.outline]
+    assert found == [("Cover", 0), ("Cards", 1), ("Job book", 3)]
 
 
 def test_viewers_are_asked_not_to_scale():

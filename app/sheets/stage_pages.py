@@ -1,0 +1,65 @@
+"""The piece as it is after each stretch of the running order, small, to flip through before touching wood."""
+
+from __future__ import annotations
+
+from itertools import groupby
+
+from app.formats.paper import Placed
+from app.sheets.lay import SMALL, Block, drawing, heading
+from app.sheets.words import block
+from app.sheets.work import Work
+from geometry.drawing import Drawing, Label
+from geometry.drawing.opened_out import blank_box
+from geometry.drawing.wood_state import wood_drawing
+from geometry.layout import Headstock
+from geometry.sequence import Operation
+from geometry.sequence.state import state_of
+
+WIDEST = 41.0
+"""Widest a picture becomes, mm."""
+HIGHEST = 68.0
+"""Highest a picture becomes, mm: three rows fit on the smaller papers."""
+GAP = 5.0
+"""Between pictures, mm."""
+SAME = ("template", "clean up", "finish", "final diameter")
+"""Steps after which the wood looks as before."""
+
+
+def stage_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
+    """Rows of pictures, each with its steps under it. GeometryError when the outline has no inside."""
+    x0, y0, x1, y1 = blank_box(layout.blank)
+    columns = max(1, int((width + GAP) / (WIDEST + GAP)))
+    room = (width + GAP) / columns - GAP
+    scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
+    blocks = [heading("The piece, stage by stage", width, "Face in the middle, square edges folded flat beside it, as far as they are "
+                      "still there. Crosses are still to be drilled.", own_page=True)]
+    pictures = _pictures(layout, work)
+    for i in range(0, len(pictures), columns):
+        row = pictures[i:i + columns]
+        placed: list[Placed] = []
+        low = 0.0
+        for k, (words, marks) in enumerate(row):
+            left = k * (room + GAP)
+            placed.append(drawing(marks, left + (room - (x1 - x0) * scale) / 2 - x0 * scale, -y1 * scale, scale))
+            lines, y = block(words, (left, -(y1 - y0) * scale - 2.0), SMALL, room)
+            placed.append(Placed(tuple(lines)))
+            low = min(low, y)
+        blocks.append(Block(tuple(placed), -low + 4.0))
+    return blocks if pictures else []
+
+
+def _pictures(layout: Headstock, work: Work) -> list[tuple[str, Drawing]]:
+    """(words, the piece) after every stretch of steps of one kind that changes how it looks."""
+    found: list[tuple[str, Drawing]] = []
+    done: list[Operation] = []
+    for kind, group in groupby(work.steps, key=lambda op: op.kind):
+        steps = list(group)
+        first = len(done) + 1
+        done += steps
+        if kind in SAME:
+            continue
+        what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {kind}"
+        numbers = f"{first}" if len(steps) == 1 else f"{first} to {len(done)}"
+        found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))
+                                                     if not isinstance(mark, Label))))
+    return found
