@@ -18,7 +18,7 @@ ELL = chain(((0, 0), (60, 0), (60, 20), (20, 20), (20, 50), (0, 50)), closed=Tru
 
 
 def test_a_grown_rectangle_follows_steiner():
-    """100 x 50 by 3: area 5928.274, perimeter 318.850 (published-checks: Steiner's formula A + P d + pi d^2)."""
+    """100 x 50 by 3: area 5928.274, perimeter 318.850 (Steiner's formula A + P d + pi d^2)."""
     made = offset_path(rectangle(0, 0, 100, 50), 3.0)
     assert made.exact
     assert made.paths[0].area == pytest.approx(5928.274, abs=5e-4)
@@ -26,7 +26,7 @@ def test_a_grown_rectangle_follows_steiner():
 
 
 def test_a_shrunk_rectangle_keeps_its_corners():
-    """94 x 44 = 4136 (published-checks)."""
+    """94 x 44 = 4136."""
     made = offset_path(rectangle(0, 0, 100, 50), -3.0)
     assert made.exact and made.paths[0].area == pytest.approx(4136.0, abs=1e-9)
     assert len(made.paths[0].segments) == 4

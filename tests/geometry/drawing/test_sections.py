@@ -33,7 +33,7 @@ def test_a_twist_drill_of_the_rack_ends_in_its_cone():
     drawing = section_along_bore(plain_head(rack=rack), "flank")
     (bore,) = [m.outer for m in drawing if isinstance(m, Area) and m.style == "side bore"]
     assert len(bore.segments) == 5  # a spur would make it seven
-    assert bore.box[2] == pytest.approx(35.0 + 0.30043 * 6.4, abs=1e-4)  # point length, published-checks: 0.30 D
+    assert bore.box[2] == pytest.approx(35.0 + 0.30043 * 6.4, abs=1e-4)  # point length 0.30 D at 118 degrees
 
 
 def test_a_face_tuner_shows_its_stack_from_the_face_down():

@@ -50,7 +50,7 @@ def test_viewers_are_asked_not_to_scale():
 
 @pytest.mark.parametrize("start", [(10.0, 20.0), (33.333, 7.77)])
 def test_100_mm_is_100_mm(start):
-    """100 mm = 283.4646 units of 1/72 inch (published-checks 4)."""
+    """100 mm = 283.4646 units of 1/72 inch."""
     x, y = start
     marks = (Stroke(straight((x, y), (x + 100.0, y)), "check bar"), Stroke(straight((x, y), (x, y + 100.0)), "check bar"))
     (a, b), (c, d) = lines(open_pdf(pdf_bytes([page(Placed(marks))], "t"))[0])
