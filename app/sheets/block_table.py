@@ -28,7 +28,7 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                 own.append(words)
     if not settings:
         return []
-    blocks = [heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
+    blocks = [space(5.0), heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
                       "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank."),
               _sketch()]
     w = fitting((15, 17, 13, *([13] * len(LENGTHS)), 60), width - 4.6, 3.0)
