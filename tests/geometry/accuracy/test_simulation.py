@@ -204,8 +204,9 @@ def test_first_order_agrees_where_a_clearance_is_nearly_linear(layout: Headstock
         if sum(s.share for s in clearance.shares) > 0.97 and moved < 0.06 * clearance.spread.sd:
             linear += 1
             assert own.sd == pytest.approx(clearance.spread.sd, rel=0.04)
-            assert own.short == pytest.approx(clearance.short, abs=0.006)
-            assert own.spoiled == pytest.approx(clearance.spoiled, abs=0.006)
+            # A mean moved by 0.06 sd shifts a chance by up to 0.06 x 0.399 = 0.024; both chances are held to less.
+            assert own.short == pytest.approx(clearance.short, abs=0.01)
+            assert own.spoiled == pytest.approx(clearance.spoiled, abs=0.01)
             assert own.shares[0].source == clearance.dominant.source
     assert linear >= 1
 
