@@ -1,9 +1,10 @@
 """Shop accuracy: how likely a headstock comes out, why it may not, what to hold finer, and what to move instead."""
 
 from geometry.accuracy.engine import PERCENTS, Input, Linear, Spread
+from geometry.accuracy.needs import Need, Requirements
 from geometry.accuracy.propagation import Propagated, propagate
 from geometry.accuracy.proposal import Outlook, Proposal, propose_moves
-from geometry.accuracy.requirements import Need, Requirements, requirements
+from geometry.accuracy.requirements import requirements
 from geometry.accuracy.simulation import Clearance, Simulation, simulate
 from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share, Source
 from geometry.accuracy.targets import Aim

@@ -47,7 +47,7 @@ Key = tuple[str, tuple[str, ...], tuple[str, ...], float]
 
 @dataclass(frozen=True, slots=True)
 class Outlook:
-    """What a simulation says of a layout: the chance of the aim, the worst single chance, and which clearance has it."""
+    """What a simulation says: the chance of the aim, the worst single chance, and between which features that is."""
 
     chance: float
     worst: float
@@ -76,7 +76,8 @@ class Proposal:
 
 
 def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 10.0, trials: int = 10_000,
-                  seed: int = 1, progress: Progress | None = None, cancelled: Cancelled | None = None) -> Proposal | None:
+                  seed: int = 1, progress: Progress | None = None,
+                  cancelled: Cancelled | None = None) -> Proposal | None:
     """Move tuners that are not held so that the worst chance improves.
 
     Side tuners slide along their edge, face tuners move in plan, rows by their
@@ -100,10 +101,12 @@ class _Search:
         self._start, self._farthest, self._trials, self._seed = layout, farthest, trials, seed
         self._report, self._cancelled = progress or (lambda _: None), cancelled
         self._memo, self._checker = Memo(), LiveCheck()
+        self._report(0.0)
         self._before = self._simulated(layout)
         self._aim: Aim = aim or ("sound" if 1 - self._before.sound > _SURE else "within")
 
     def answer(self) -> Proposal:
+        self._report(0.1)
         outlook = self._outlook(self._before)
         turning = knobs(self._start)
         best = self._search(turning) if turning else self._start
@@ -156,7 +159,7 @@ class _Search:
         kept = {key: value for key, value in state.items() if not knob.features.intersection(key[1])}
         new = kept | self._measured(bench, bench.specs(self._reach, knob.features, self._ask))
         gained = _soft_least(new.values())
-        if gained < score + _WORTH or not _harmless(snags, _graded(self._checker.check(there)), new):
+        if not gained > score + _WORTH or not _harmless(snags, _graded(self._checker.check(there)), new):
             return None
         return there, new, gained
 

@@ -2,24 +2,18 @@
 
 from __future__ import annotations
 
-import math
-from dataclasses import dataclass
-
 import numpy as np
 
-from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials, bench_of
+from geometry.accuracy.bench import Cancelled, Stopped, Trials, bench_of
 from geometry.accuracy.built import Built
+from geometry.accuracy.needs import FINEST, ROUGHEST, Need, Requirements, rounded_down
 from geometry.accuracy.simulation import Progress, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, fails
 from geometry.errors import GeometryError
-from geometry.layout import Accuracy, Headstock
+from geometry.layout import Headstock
 
-FINEST = 0.1
-"""Nobody is asked to work more than ten times finer."""
-ROUGHEST = 3.0
-"""Nor is anybody told that more than three times rougher will do."""
 _STEP = 0.85
 _CHECK_SEED = 1_000_003
 """added to the seed, so that an answer is proven on headstocks that it was not fitted to"""
@@ -31,41 +25,6 @@ _RARE = 0.1
 """Part of the failures allowed in all under which a clearance asks for nothing finer"""
 _TELLS = 0.02
 """Share of a clearance's variance above which a feature is named"""
-
-
-@dataclass(frozen=True, slots=True)
-class Need:
-    """Hold `source` to +-`wanted` instead of +-`now` (both in `unit`) at the features `where`; elsewhere as now."""
-
-    source: Source
-    now: float
-    wanted: float
-    unit: str
-    where: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Requirements:
-    """The answer.
-
-    `wanted` is the chance asked for, `now` the chance with the present accuracy.
-    `needs` together reach the chance `reached`, proven on other trials; empty
-    when nothing has to be finer. `alone` are the sources of which one, held
-    finer by itself, would do. `spare` says how many times rougher everything
-    could be (1 when nothing may be, at most ROUGHEST). When even ten times
-    finer work does not do, `possible` is False: then the layout has to change,
-    `blocked` names the features in the way.
-    """
-
-    aim: Aim
-    wanted: float
-    now: float
-    reached: float
-    needs: tuple[Need, ...]
-    alone: tuple[Need, ...]
-    spare: float
-    possible: bool
-    blocked: tuple[tuple[str, ...], ...] = ()
 
 
 def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", trials: int = 10_000, seed: int = 1,
@@ -274,12 +233,3 @@ class _Search:
     def _round(self, source: Source, scale: float) -> float:
         """A half-width rounded down to hundredths, so that holding what is told is enough."""
         return rounded_down(self._accuracy, source, scale)
-
-
-def rounded_down(accuracy: Accuracy, source: Source, scale: float) -> float:
-    """A scaled half-width to two figures, downwards; never less than a thousandth of the unit."""
-    exact = half_width(accuracy, source) * scale
-    if exact <= 0:
-        return 0.0
-    step = 10.0 ** (math.floor(math.log10(exact)) - 1)
-    return max(round(math.floor(exact / step + 1e-9) * step, 6), 0.001 if exact >= 0.001 else exact)

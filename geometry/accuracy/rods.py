@@ -141,7 +141,7 @@ def _support(rod: Rod, n, sign: float) -> Array:
 
 
 def _end_on(first: Array, along: Array, reach: Array, length: Array) -> Array:
-    """Gap along one axis (0 to `length`) to a cylinder whose axis runs from `first` on by `along` and reaches `reach`."""
+    """Gap along one axis (0 to `length`) to a cylinder whose axis runs on from `first` by `along`, `reach` thick."""
     last = first + along
     return np.maximum(np.minimum(first, last) - reach - length, -(np.maximum(first, last) + reach))
 

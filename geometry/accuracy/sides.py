@@ -176,10 +176,10 @@ def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
 
 def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: float, row: int,
           side: float) -> _ToWall:
-    """The parts of a wall that may be nearest: chords beside the far corners (a slot: all corners), points beside all."""
+    """The parts of a wall that may be nearest: chords beside the far corners (a slot: beside all), and points."""
     corners = shapely.get_coordinates(shape)[:4]
     most = float(shapely.distance(chords.lines, shape).min())
-    # oblong() runs: start right, end right, end left, start left of the way in; Strip.corners() far left, far right, ...
+    # oblong() runs start right, end right, end left, start left of the way in; Strip.corners() begin far left.
     order = (2, 1, 3, 0) if side < 0 else (2, 1)
     near = []
     for corner, at in enumerate(order):

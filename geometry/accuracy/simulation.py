@@ -15,7 +15,7 @@ from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec3
+from geometry.vectors import Vec3, distance3
 
 MOST_TRIALS = 1_000_000
 Progress = Callable[[float], None]
@@ -78,7 +78,7 @@ class Simulation:
     def of(self, snag: Snag) -> Clearance | None:
         """The clearance that a snag is about: same kind and features, nearest place; None when it is not about one."""
         same = [c for c in self.clearances if c.kind == snag.kind and set(c.between) == set(snag.between)]
-        return min(same, default=None, key=lambda c: sum((a - b) ** 2 for a, b in zip(c.where, snag.where, strict=True)))
+        return min(same, default=None, key=lambda c: distance3(c.where, snag.where))
 
 
 def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: Progress | None = None,

@@ -82,7 +82,7 @@ class Share:
 
 
 def grouped(errors: Sequence[Error], parts: Sequence[float]) -> tuple[Share, ...]:
-    """Parts of a variance, one an error, summed by source and feature, largest first; what is under 0.1 % is left out."""
+    """Parts of a variance, one an error, summed by source and feature, largest first; under 0.1 % is left out."""
     sums: dict[Error, float] = {}
     for error, part in zip(errors, parts, strict=True):
         sums[error] = sums.get(error, 0.0) + part

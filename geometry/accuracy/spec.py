@@ -10,7 +10,6 @@ import numpy as np
 from geometry.accuracy.built import Built
 from geometry.vectors import Vec3
 
-
 Only = frozenset[str] | None
 """Features whose clearances are asked for; None for all."""
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 
+from geometry import vectors as v
 from geometry.accuracy.simulation import Clearance, Simulation
 from geometry.accuracy.words import chance_words
 from geometry.drawing.marks import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
+from geometry.vectors import Vec2
 
 LETTER = 1.8
 """Capital height of the words, mm."""
@@ -22,6 +24,8 @@ _CLOSE = 5.0
 _SMALL, _LARGE = 1.2, 4.0
 """Radii of the rarest and of the surest trouble on the map, mm"""
 _RAREST = 1e-4
+_SAME_PLACE = 1.5
+"""mm: of clearances nearer to each other than this the worse one is marked"""
 
 
 def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24.0) -> Drawing:
@@ -65,7 +69,13 @@ def chance_map(simulation: Simulation, most: int = 30) -> Drawing:
     under their margin. Marks belong to the clearance's first feature.
     """
     marks: list[Mark] = []
-    for clearance in simulation.clearances[:most]:
+    taken: list[Vec2] = []
+    for clearance in simulation.clearances:
+        if len(taken) == most:
+            break
+        if any(v.distance(place, clearance.where[:2]) < _SAME_PLACE for place in taken):
+            continue
+        taken.append(clearance.where[:2])
         spoiled = clearance.spoils and clearance.spoiled > 0
         chance = clearance.spoiled if spoiled else clearance.short
         x, y, _ = clearance.where

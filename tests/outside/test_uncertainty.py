@@ -75,12 +75,12 @@ def test_nist_tn_1900_example_13(shape: str) -> None:
     assert found.mean == pytest.approx(1.727e-5, abs=2e-8) and found.sd == pytest.approx(1.76e-6, rel=0.02)
 
 
-# ---- Root of summed squares in published tolerance stacks (half-widths stand for three deviations) --------------------
+# ---- Root of summed squares in published tolerance stacks (half-widths stand for three deviations) -----------------
 @pytest.mark.parametrize(("parts", "worst", "rss", "source"), [
     ((0.005, 0.005, 0.003, 0.002), 0.015, 0.00794, "ficientdesign.com/tolerance-stack-up-analysis"),
     ((0.1,) * 5, 0.5, 0.224, "mech.toolfusion.net/?p=440"),
     ((0.1,) * 10, 1.0, 0.316, "mech.toolfusion.net/?p=440"),
-    ((0.10, 0.05, 0.03, 0.05), 0.23, 0.12610, "metricmech.com tolerance stackup worked example; last digits recomputed"),
+    ((0.10, 0.05, 0.03, 0.05), 0.23, 0.12610, "metricmech.com tolerance stackup worked example; RSS recomputed"),
 ])
 def test_root_of_summed_squares(parts: tuple[float, ...], worst: float, rss: float, source: str) -> None:
     signs = np.array([1.0] + [-1.0] * (len(parts) - 1))

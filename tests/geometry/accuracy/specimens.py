@@ -38,7 +38,7 @@ def only(**errors: float) -> Accuracy:
 
 
 def head(**parts: object) -> Headstock:
-    """A rectangular head of 80 x 180 x 16 mm in a blank that is 10 mm wider on each side; nothing in it unless given."""
+    """A rectangular head of 80 x 180 x 16 mm in a blank 10 mm wider on each side; nothing in it unless given."""
     box = Loop(nodes=tuple(Node(at=at) for at in ((-40.0, 0.0), (40.0, 0.0), (40.0, 180.0), (-40.0, 180.0))))
     made = Headstock(name="Test head, invented", blank=Blank(bass=50.0, treble=50.0, tip=190.0, behind=10.0,
                                                              thickness=16.0),
@@ -48,7 +48,8 @@ def head(**parts: object) -> Headstock:
 
 def holes(*places: tuple[float, float, float], depth: float | None = None) -> tuple[SingleHole, ...]:
     """Single holes from (x, y, diameter)."""
-    return tuple(SingleHole(id=f"hole {i}", at=(x, y), diameter=d, depth=depth) for i, (x, y, d) in enumerate(places, 1))
+    return tuple(SingleHole(id=f"hole {i}", at=(x, y), diameter=d, depth=depth)
+                 for i, (x, y, d) in enumerate(places, 1))
 
 
 def side_head(accuracy: Accuracy, along: float = 90.0, slot_x: float = 17.0, **parts: object) -> Headstock:

@@ -136,7 +136,8 @@ def test_hole_beside_slot_and_outline_by_hand() -> None:
 
 
 def test_a_leaning_hole_comes_nearest_at_its_end() -> None:
-    layout = side_head(only(tilt_degrees=1.0), holes=holes((29.0, 100.0, 5.0)), tuners=(), margins=Margins(bore_slot=3.0))
+    layout = side_head(only(tilt_degrees=1.0), holes=holes((29.0, 100.0, 5.0)), tuners=(),
+                       margins=Margins(bore_slot=3.0))
     mean, deviation = simulated(layout, "hole-to-slot")
     lean = np.random.default_rng(1).standard_normal(200_000) * math.radians(0.5)
     meant = 3.0 + np.minimum(0.0, 16 * lean)

@@ -1,0 +1,168 @@
+"""A post in the slot of its built headstock: each measure of it, over all trials.
+
+Depths are along the bore's axis from where the seat was meant to be, mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from geometry.accuracy.built import Built
+from geometry.accuracy.chords import Chords, hits, stretch
+from geometry.accuracy.rods import Array
+
+SIGHT = 400.0
+"""mm: how far a side bore could possibly reach, as in the checks"""
+MOUTH = 5.0
+"""mm to either side of the seat in which the built edge is looked for"""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Way:
+    """A post bore's way through its slot: the walls that it may meet, and how squarely it meets them."""
+
+    index: int
+    outline: Chords
+    slot: Chords
+    flank: float
+    square: tuple[float, float]
+    """cosines between the axis and the two walls of the slot"""
+    grows: int
+    """follower error of the outline"""
+    widens: int
+    """follower error of the slot"""
+
+    def seat(self, built: Built) -> Array:
+        """Where the axis comes out of the built outline, mm from where it was meant to."""
+        return _once(built, ("seat", self.index), self._seat)
+
+    def span(self, built: Built, aside: float = 0.0) -> tuple[Array, Array]:
+        """(enters, leaves) of the axis, or of a line beside it, in the built slot."""
+        return _once(built, ("span", self.index, aside), lambda made: self._span(made, aside))
+
+    def _seat(self, built: Built) -> Array:
+        if not len(self.outline):
+            return -built.row(self.grows)
+        x, y, way_x, way_y = _ray(built, self.index, -MOUTH, 0.0)
+        found = hits(self.outline, x, y, way_x, way_y) - MOUTH
+        nearest = np.argmin(np.abs(found), axis=0)
+        at = np.take_along_axis(found, nearest[None], axis=0)[0]
+        return np.where(np.abs(at) <= MOUTH, at, 0.0) - built.row(self.grows)
+
+    def _span(self, built: Built, aside: float) -> tuple[Array, Array]:
+        enters, leaves = (np.minimum(t, SIGHT) for t in stretch(self.slot, *_ray(built, self.index, 0.0, aside)))
+        wide = built.row(self.widens)
+        return enters - wide / self.square[0], leaves + wide / self.square[1]
+
+
+@dataclass(frozen=True, slots=True)
+class Reaches:
+    """How far the full diameter comes through the rail."""
+
+    way: Way
+
+    def __call__(self, built: Built) -> Array:
+        return built.rod(self.way.index).length - self.way.span(built)[0]
+
+
+@dataclass(frozen=True, slots=True)
+class EndToWall:
+    """Air between the post's end and the inner wall, on the axis and on both flanks."""
+
+    way: Way
+    length: float
+
+    def __call__(self, built: Built) -> Array:
+        leaves = np.minimum.reduce([self.way.span(built, aside)[1] for aside in (0.0, self.way.flank, -self.way.flank)])
+        return leaves - self.way.seat(built) - self.length
+
+
+@dataclass(frozen=True, slots=True)
+class PointToWall:
+    """Air between the drill's point and the inner wall."""
+
+    way: Way
+    point: float
+
+    def __call__(self, built: Built) -> Array:
+        return self.way.span(built)[1] - built.rod(self.way.index).length - self.point
+
+
+@dataclass(frozen=True, slots=True)
+class InBore:
+    """Room beyond the post's end where the bore goes on into the inner wall: to its bottom, or to the wall."""
+
+    way: Way
+    length: float
+
+    def __call__(self, built: Built) -> Array:
+        bottom = np.maximum(built.rod(self.way.index).length, self.way.span(built)[1])
+        return bottom - self.way.seat(built) - self.length
+
+
+@dataclass(frozen=True, slots=True)
+class StringHole:
+    """Room between the string hole and the nearer wall."""
+
+    way: Way
+    depth: float
+
+    def __call__(self, built: Built) -> Array:
+        enters, leaves = self.way.span(built)
+        at = self.way.seat(built) + self.depth
+        return np.minimum(at - enters, leaves - at)
+
+
+@dataclass(frozen=True, slots=True)
+class SlotEnds:
+    """Room between the post at its string hole and the slot's ends, to the tip and to the nut."""
+
+    way: Way
+    depth: float
+    half: float
+    ends: tuple[tuple[Chords, float, float], ...]
+    """chords ahead, which way along the edge, cosine to the wall met"""
+
+    def __call__(self, built: Built) -> Array:
+        rod = built.rod(self.way.index)
+        at = rod.at(self.way.seat(built) + self.depth)
+        x, y = built.on_template(at[0], at[1])
+        best = np.full(built.trials, SIGHT)
+        for chords, sign, square in self.ends:
+            found = hits(chords, x, y, -rod.axis[1] * sign, rod.axis[0] * sign)
+            found[found <= 0] = np.inf
+            best = np.minimum(best, found.min(axis=0, initial=np.inf) + built.row(self.way.widens) / square)
+        return best - self.half
+
+
+@dataclass(frozen=True, slots=True)
+class Shallow:
+    """Room below the post in a blind slot."""
+
+    index: int
+    depth: float
+    half: float
+    floor: float
+    row: int
+
+    def __call__(self, built: Built) -> Array:
+        return self.floor + built.row(self.row) - built.rod(self.index).at(self.depth)[2] - self.half
+
+
+def _ray(built: Built, index: int, depth: float, aside: float) -> tuple[Array, Array, Array, Array]:
+    """Start and way in plan of a line beside a bore's axis, as the template sees them; the way is 1 mm of the axis."""
+    rod = built.rod(index)
+    first, second = rod.at(depth), rod.at(depth + 1.0)
+    by = (-rod.axis[1] * aside, rod.axis[0] * aside)
+    x, y = built.on_template(first[0] + by[0], first[1] + by[1])
+    to_x, to_y = built.on_template(second[0] + by[0], second[1] + by[1])
+    return x, y, to_x - x, to_y - y
+
+
+def _once(built: Built, key: object, made: Callable[[Built], object]):
+    if key not in built.known:
+        built.known[key] = made(built)
+    return built.known[key]
