@@ -159,10 +159,11 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
 
 def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
-        return format_length(mm, unit, decimals if unit == "mm" else None)
+        """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
+        return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
     block = format_length(block_height(bore.tilt), unit, 1 if unit == "mm" else None, mark=True)
     base = format_length(100.0, unit, mark=True)
-    rows = [FieldRow("Along the edge", "fact", show(bore.along) + (" mm" if unit == "mm" else '"')),
+    rows = [FieldRow("Along the edge", "fact", show(bore.along)),
             FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block}",
                      help=f"The block under one side of a board {base} long.")]
     if bore.mark is None:
@@ -172,9 +173,9 @@ def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
         FieldRow("Mark on the edge", "fact", f"{show(bore.mark[1])}, not {show(bore.seat[1])}",
                  help="Squaring a line across from the seat would miss the axis by "
                       f"{show(abs(bore.squared_miss), 2)}."),
-        FieldRow("Mark below the face", "fact", show(bore.mark[2], 2)),
+        FieldRow("Mark below the face", "fact", show(bore.mark[2])),
         FieldRow("Stop, to full diameter", "fact", show(bore.stop_full)),
-        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, point {show(bore.point, 2)}"),
+        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, of which the point {show(bore.point)}"),
     ]
     if bore.crossing is None:
         rows.append(FieldRow("Slot", "fact", "the bore meets no slot", warn=True))

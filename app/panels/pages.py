@@ -161,9 +161,9 @@ def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRo
     wrap = format_length(b.bass + b.treble + 2 * b.thickness, unit, mark=True)
     rows = [
         FieldRow("Paper", "fact", paper),
-        FieldRow("Template", "fact", f"{face}, as DXF, SVG and PDF"),
+        FieldRow("Blank", "fact", face),
         FieldRow("Wrap paper", "fact", f"{wrap} wide, folds round both edges"),
-        FieldRow("Hole table", "fact", "on paper and as CSV"),
+        FieldRow("Written too", "fact", "template as DXF and SVG, tables as CSV"),
         FieldRow("Print at 100 %. Measure the 100 mm bars before you glue.", "heading"),
         FieldRow("Shop accuracy, plus or minus", "heading"),
     ]

@@ -37,7 +37,7 @@ def _tools(chosen: Follower) -> str:
 
 def _sizes(offset: float) -> str:
     if abs(offset) < 0.0005:
-        return "openings 0.0 mm larger all round than the slots, outside 0.0 mm smaller than the outline"
+        return "openings the same size as the slots, outside the same size as the outline"
     if offset > 0:
         return (f"openings {_mm(offset)} mm larger all round than the slots, "
                 f"outside {_mm(offset)} mm smaller all round than the outline")

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
@@ -22,6 +22,7 @@ from app.window.commands import Commands
 from app.window.files import Files
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
+from app.window.sheet_stage import SheetStage
 from app.window.stage_pages import stage_page
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
@@ -83,7 +84,11 @@ class MainWindow(QMainWindow):
         under.setContentsMargins(0, 0, 0, 0)
         under.setSpacing(0)
         under.addWidget(self.tools)
-        under.addWidget(self.canvas, 1)
+        self.sheets = SheetStage(self)
+        self.paper = QStackedWidget(left)
+        self.paper.addWidget(self.canvas)
+        self.paper.addWidget(self.sheets.preview)
+        under.addWidget(self.paper, 1)
         under.addWidget(self._foot(left))
         self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
         self.splitter.setChildrenCollapsible(False)
@@ -203,6 +208,8 @@ class MainWindow(QMainWindow):
         self._says.setText(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
 
     def _options(self) -> None:
+        if self.stage == "sheets":
+            self.sheets.refresh()
         self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
         self.show_held()
 
@@ -218,6 +225,8 @@ class MainWindow(QMainWindow):
         self._says.setText(text)
 
     def _history(self) -> None:
+        if self.stage == "sheets":
+            self.sheets.refresh()
         history = self.document.history
         for key, word, name in (("undo", self.tr("&Undo"), history.undo_name),
                                 ("redo", self.tr("&Redo"), history.redo_name)):
@@ -255,6 +264,7 @@ class MainWindow(QMainWindow):
         self.node = None
         self.stages.set_stage(stage)
         self.tools.set_stage(stage)
+        self.paper.setCurrentWidget(self.sheets.preview if stage == "sheets" else self.canvas)
         self.set_tool("hold")
         self.document.hold(())
         self._options()
@@ -294,7 +304,7 @@ class MainWindow(QMainWindow):
         self.settings.setValue("unit", unit)
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)
-        self.tools.width.set_unit(unit)
+        self.tools.slot_width_field.set_unit(unit)
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
         self._options()
@@ -306,6 +316,7 @@ class MainWindow(QMainWindow):
         self.setStyleSheet(sheet(theme))
         self.canvas.set_theme(theme)
         self.side.set_theme(theme)
+        self.sheets.preview.set_theme(theme)
         self.actions_["lamp"].setChecked(theme.name == "lamp")
 
     # ---- the window itself ----------------------------------------------
@@ -316,6 +327,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event) -> None:
         self.hand.cancel()
         if self.files.may_leave():
+            self.sheets.wait()
             if self.journal is not None:
                 self.journal.clear()
             self.settings.setValue("geometry", self.saveGeometry())

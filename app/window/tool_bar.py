@@ -20,9 +20,13 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
                ("hole", "Hole", "Place a hole that belongs to no tuner."), ("measure", "Measure", "")),
     "strings": (("hold", "Hold", ""), ("measure", "Measure", "")),
     "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
-    "sheets": (("hold", "Hold", ""),),
+    "sheets": (),
 }
 """(tool, word, help) of each stage."""
+
+ACTIONS = {"outline": ("import", "fillet", "symmetric"), "tuners": ("row on a line", "row along the edge"),
+           "sheets": ("print", "correct", "write sheets")}
+"""Actions that a stage offers beside its tools."""
 
 ABOUT = {"hold": "Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.",
          "measure": "Press on one thing, then on another: the shortest distance between them."}
@@ -55,20 +59,20 @@ class ToolBar(QWidget):
                                   ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))),
                                  self.tr("Kind of edge drawn next"))
         self.mirrored = self._toggle(self.tr("Mirrored"), self.tr("What one side does, the other follows."))
-        self.width_label = QLabel(self.tr("Width"), self)
-        self.width_label.setObjectName("dim")
-        self.width = LengthField(unit, parent=self)
-        self.width.setFixedWidth(90)
-        self.width.setAccessibleName(self.tr("Width of the new slot"))
-        self.width.show_value(13.0)
-        self.width.sent.connect(self._width)
+        self.slot_width_label = QLabel(self.tr("Width"), self)
+        self.slot_width_label.setObjectName("dim")
+        self.slot_width_field = LengthField(unit, parent=self)
+        self.slot_width_field.setFixedWidth(90)
+        self.slot_width_field.setAccessibleName(self.tr("Width of the new slot"))
+        self.slot_width_field.show_value(13.0)
+        self.slot_width_field.sent.connect(self._width)
         self.slot_width = 13.0
         self.hardware = QComboBox(self)
         self.hardware.setAccessibleName(self.tr("Hardware"))
         self.hardware.setMinimumContentsLength(18)
         self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.hardware.activated.connect(self.option_changed)
-        for widget in (self.width_label, self.width, self.hardware):
+        for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
             self._row.addWidget(widget)
         self._actions: dict[str, QPushButton] = {}
         for key, word, about in (
@@ -79,6 +83,9 @@ class ToolBar(QWidget):
                  self.tr("Space the held tuners evenly on the line from the first to the last.")),
                 ("row along the edge", self.tr("Row along the edge"),
                  self.tr("Space the held tuners evenly along their edge.")),
+                ("print", self.tr("Print…"), self.tr("At 100 %, corrected for the printer.")),
+                ("correct", self.tr("Correct a printer…"),
+                 self.tr("Enter what the two 100 mm bars of a printed page measure.")),
                 ("write sheets", self.tr("Write the sheets…"), self.tr("DXF, SVG, PDF and the hole table."))):
             button = QPushButton(word, self)
             button.setToolTip(about)
@@ -98,22 +105,12 @@ class ToolBar(QWidget):
     def set_stage(self, stage: str) -> None:
         """Show the tools of a stage."""
         self._stage = stage
-        keys = [key for key, _, _ in TOOLS[stage]]
-        for key, button in self._tools.items():
-            button.setVisible(key in keys)
-        shown = {"outline": {"import", "fillet", "symmetric"}, "sheets": {"write sheets"},
-                 "tuners": {"row on a line", "row along the edge"}}.get(stage, set())
-        for key, button in self._actions.items():
-            button.setVisible(key in shown)
-        self.mirrored.setVisible(stage in ("outline", "slots", "tuners"))
-        self.hardware.setVisible(stage == "tuners")
-        self.paper.setVisible(stage == "sheets")
-        self._show_options()
+        self._show_what_fits()
 
     def set_tool(self, tool: str) -> None:
         """Mark a tool as the one in hand."""
         self._tools[tool].setChecked(True)
-        self._show_options()
+        self._show_what_fits()
 
     @property
     def tool(self) -> str:
@@ -166,14 +163,24 @@ class ToolBar(QWidget):
         self._row.addWidget(box)
         return box
 
-    def _show_options(self) -> None:
-        tool = self.tool
-        self.edge.setVisible(tool in ("draw outline", "draw slot"))
-        for widget in (self.width, self.width_label):
-            widget.setVisible(tool == "slot" and self._stage == "slots")
+    def _show_what_fits(self) -> None:
+        """Show what the stage and the tool in hand have use for.
+
+        What goes is hidden before what comes is shown: shown together they
+        would make the window grow, and it would not shrink again.
+        """
+        stage, tool = self._stage, self.tool
+        keys = {key for key, _, _ in TOOLS[stage]}
+        wanted = [(button, key in keys) for key, button in self._tools.items()]
+        wanted += [(button, key in ACTIONS.get(stage, ())) for key, button in self._actions.items()]
+        wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),
+                   (self.paper, stage == "sheets"), (self.edge, tool in ("draw outline", "draw slot")),
+                   (self.slot_width_field, tool == "slot"), (self.slot_width_label, tool == "slot")]
+        for widget, shown in sorted(wanted, key=lambda pair: pair[1]):
+            widget.setVisible(shown)
 
     def _picked(self) -> None:
-        self._show_options()
+        self._show_what_fits()
         self.chosen.emit(self.sender().property("tool"))
 
     def _acted(self) -> None:
@@ -181,5 +188,5 @@ class ToolBar(QWidget):
 
     def _width(self, value: float) -> None:
         self.slot_width = value
-        self.width.show_value(value)
+        self.slot_width_field.show_value(value)
         self.option_changed.emit()

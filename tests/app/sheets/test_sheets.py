@@ -50,7 +50,7 @@ def test_larger_paper_takes_fewer_pages():
 def test_the_cover_names_every_page_and_the_compensation():
     cover = words(printed_pages("large")[0])
     assert "Template, pages 9 to 12." in cover and "Join pages row by row" in cover
-    assert "openings 0.0 mm larger all round" in cover and "Invented for demonstration" in cover
+    assert "openings the same size" in cover and "Invented for demonstration" in cover
 
 
 def test_the_compensation_stands_on_the_template_itself():
@@ -61,7 +61,7 @@ def test_the_compensation_stands_on_the_template_itself():
 
 
 @pytest.mark.parametrize(("bit", "bush", "offset", "sentence"), [
-    ("12 shank bearing", None, 0.0, "openings 0.0 mm larger"),
+    ("12 shank bearing", None, 0.0, "openings the same size"),
     ("12 shank bearing", "bush 17", 2.5, "openings 2.5 mm larger all round than the slots, outside 2.5 mm smaller"),
     # (15 - 9) / 2 = 3: a 9 mm bit with a 15 mm bush
     ("9", "bush 15", 3.0, "openings 3 mm larger"),

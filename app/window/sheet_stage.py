@@ -1,0 +1,91 @@
+"""The Sheets stage: the real pages on show, laid out in the background, printed from there."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.formats.errors import FormatError
+from app.formats.paper import Page
+from app.preview import SheetPreview
+from app.window import ask
+from app.window.background import Background
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class SheetStage(QObject):
+    """Keeps the preview in step with the layout while the stage is on show."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self.preview = SheetPreview(window.theme, window)
+        self.pages: list[Page] = []
+        self._laid: tuple[Headstock, str] | None = None
+        self._thread: Background | None = None
+
+    def refresh(self) -> None:
+        """Lay the pages out anew if layout or paper changed; while one laying runs the next one waits for it."""
+        wanted = (self._window.document.layout, self._window.tools.paper.currentText())
+        if self._thread is not None or self._laid == wanted:
+            return
+        if not self.pages:
+            self.preview.show_message(self.tr("Laying out the pages…"))
+        self._laid = wanted
+        self._thread = Background(partial(_lay_out, *wanted), self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._thread.start()
+
+    def wait(self) -> None:
+        """Wait until a laying out that runs has ended."""
+        if self._thread is not None:
+            self._thread.wait()
+
+    def print(self) -> None:
+        """Print the pages on show through the system's dialog, at 100 %."""
+        from app.printing.job import print_sheets
+        if not self.pages:
+            self._window.say(self.tr("There are no pages to print yet."))
+            return
+        try:
+            said = print_sheets(self._window, self.pages, self._window.document.layout.name)
+        except FormatError as error:
+            ask.warn(self._window, self.tr("The sheets were not printed"), str(error))
+            return
+        self._window.say(said or self.tr("Not printed"))
+
+    def correct(self) -> None:
+        """Ask what the bars of a printed page measure."""
+        from app.printing.measure import MeasureBars
+        dialog = MeasureBars(self._window.tools.paper.currentText(), self._window.unit, self._window)
+        dialog.exec()
+        dialog.deleteLater()
+
+    # ---- inside ---------------------------------------------------------
+    def _answered(self, pages: list[Page]) -> None:
+        self.pages = pages
+        self.preview.show_pages(pages)
+
+    def _failed(self, error: Exception) -> None:
+        self.pages = []
+        if not isinstance(error, FormatError):
+            raise error
+        self.preview.show_message(str(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None
+        if self._window.stage == "sheets":
+            self.refresh()
+
+
+def _lay_out(layout: Headstock, paper: str) -> list[Page]:
+    from app.sheets import pages
+    return pages(layout, paper)
