@@ -69,6 +69,7 @@ def sheet(theme: Theme) -> str:
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {t.focus}; border-radius: 4px; }}
     QScrollArea, QAbstractScrollArea#plain {{ background: transparent; border: none; }}
     QListView {{ background: {t.panel}; border: none; outline: none; }}
+    QListView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QListView:focus {{ border: 2px solid {t.focus}; border-radius: 6px; }}
     QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.line}; border-radius: 5px; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};

@@ -175,7 +175,7 @@ def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
                       f"{show(abs(bore.squared_miss), 2)}."),
         FieldRow("Mark below the face", "fact", show(bore.mark[2])),
         FieldRow("Stop, to full diameter", "fact", show(bore.stop_full)),
-        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, of which the point {show(bore.point)}"),
+        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, point {show(bore.point)}"),
     ]
     if bore.crossing is None:
         rows.append(FieldRow("Slot", "fact", "the bore meets no slot", warn=True))

@@ -25,7 +25,7 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
     if snag.measured is None or snag.needed is None or snag.unit != "mm":
         return ""
     if unit == "mm":
-        return f"{snag.measured:.1f} of {snag.needed:.1f}"
+        return f"{round(snag.measured, 1) + 0.0:.1f} of {snag.needed:.1f}"
     return f"{format_length(snag.measured, unit)} of {format_length(snag.needed, unit)}"
 
 

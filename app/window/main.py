@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSizePolicy, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
@@ -110,6 +110,8 @@ class MainWindow(QMainWindow):
         self._where.setMinimumWidth(250)
         self._says = QLabel(foot)
         self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        # A label asks for the width of its text: a long sentence would make the window grow.
+        self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._counts = QLabel(foot)
         row.addWidget(self._where)
         row.addWidget(self._says, 1)
@@ -202,10 +204,10 @@ class MainWindow(QMainWindow):
         self.node = shown.node
         self.canvas.show_guides(shown.marks)
         self.tools.show_edge_kind(self.chooser.options.kind)
-        self._says.setText(" · ".join(word for word in (shown.readout, shown.snapped) if word))
+        self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
     def _typed(self, text: str) -> None:
-        self._says.setText(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
+        self.say(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
 
     def _options(self) -> None:
         if self.stage == "sheets":
@@ -215,14 +217,15 @@ class MainWindow(QMainWindow):
 
     def _finished(self, done: Done | None) -> None:
         self.node = done.node if done is not None else None
-        self._says.setText(done.name if done is not None else "")
+        self.say(done.name if done is not None else "")
         if done is not None and self.tools.tool in ONCE:
             self.set_tool("hold")
         self.show_held()
 
     def say(self, text: str) -> None:
-        """One sentence in the foot of the window."""
+        """One sentence in the foot of the window; the whole of it as its tip where there is no room."""
         self._says.setText(text)
+        self._says.setToolTip(text)
 
     def _history(self) -> None:
         if self.stage == "sheets":
@@ -280,7 +283,7 @@ class MainWindow(QMainWindow):
         self.canvas.view.viewport().setCursor(
             Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
         self.canvas.view.setFocus()
-        self._says.setText("")
+        self.say("")
 
     def escape(self) -> None:
         """Put back a gesture; else take the holding tool; else hold nothing."""

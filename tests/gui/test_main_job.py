@@ -250,3 +250,19 @@ def test_going_through_the_stages_does_not_make_the_window_grow(bench):
         bench.window.set_stage(stage)
         bench.pump()
         assert bench.window.size() == size, stage
+
+
+def test_a_long_sentence_does_not_make_the_window_grow(bench):
+    size = bench.window.size()
+    bench.window.say("a sentence that goes on and on " * 20)
+    bench.pump()
+    assert bench.window.size() == size
+    assert bench.window._says.toolTip().startswith("a sentence")
+
+
+def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):
+    from dataclasses import replace
+
+    from app.panels.snag_list import numbers
+    snag = bench.window.document.result.snags[0]
+    assert numbers(replace(snag, measured=-0.04, needed=3.0, unit="mm"), "mm") == "0.0 of 3.0"
