@@ -11,7 +11,8 @@ from app.look.theme import Theme
 from geometry.checks import KINDS, Snag
 from geometry.units import LengthUnit, format_length
 
-PAD, GAP = 10, 8
+PAD, GAP, FRAME = 10, 8, 2
+"""Pixels inside a card, between cards, and of a card's frame on both sides together."""
 SNAG = Qt.ItemDataRole.UserRole
 
 
@@ -66,10 +67,6 @@ class SnagModel(QAbstractListModel):
                 index = self.index(i)
                 self.dataChanged.emit(index, index)
 
-    def row_of(self, snag: Snag) -> int:
-        """Row of a snag of the same kind between the same features, or -1."""
-        return next((i for i, s in enumerate(self._snags) if s.kind == snag.kind and s.between == snag.between), -1)
-
 
 class SnagCard(QStyledItemDelegate):
     """Paints a snag as a card."""
@@ -97,14 +94,14 @@ class SnagCard(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
         view = self.parent()
         width = view.viewport().width()
-        lines = self._lines(QStyleOptionViewItem(option), index.data(SNAG), width)
+        lines = self._lines(QStyleOptionViewItem(option), index.data(SNAG), width - FRAME)
         return QSize(width, int(lines[-1][0].bottom()) + PAD + GAP)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         snag: Snag = index.data(SNAG)
         t = self.theme
         colour = {"spoils the work": t.spoils, "tight": t.tight}.get(snag.grade, t.note)
-        area = QRectF(option.rect).adjusted(1, 1, -1, -GAP + 1)
+        area = QRectF(option.rect).adjusted(FRAME / 2, 1, -FRAME / 2, -GAP + 1)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)

@@ -11,10 +11,9 @@ def run(file: Path | None = None) -> int:
 
     Raises FormatError when the file cannot be read.
     """
+    from platformdirs import user_state_path
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
-
-    from platformdirs import user_state_path
 
     from app.document.journal import leftovers
     from app.formats import headstock

@@ -222,7 +222,8 @@ class ImportDialog(QDialog):
         self._table.setRowCount(len(shown))
         for i, loop in enumerate(shown):
             x0, y0, x1, y1 = loop.path.box
-            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{f', layer {loop.layer}' if loop.layer else ''}", self._table)
+            layer = f", layer {loop.layer}" if loop.layer else ""
+            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{layer}", self._table)
             box = QComboBox(self._table)
             for role in ROLES:
                 box.addItem(ROLE_WORDS[role], role)

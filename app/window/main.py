@@ -6,7 +6,16 @@ from pathlib import Path
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QSizePolicy, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QSizePolicy,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.canvas import Canvas
 from app.document import Document
@@ -330,7 +339,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event) -> None:
         self.hand.cancel()
         if self.files.may_leave():
-            self.sheets.wait()
+            self.sheets.end()
             if self.journal is not None:
                 self.journal.clear()
             self.settings.setValue("geometry", self.saveGeometry())

@@ -28,11 +28,12 @@ class SheetStage(QObject):
         self.pages: list[Page] = []
         self._laid: tuple[Headstock, str] | None = None
         self._thread: Background | None = None
+        self._over = False
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout or paper changed; while one laying runs the next one waits for it."""
         wanted = (self._window.document.layout, self._window.tools.paper.currentText())
-        if self._thread is not None or self._laid == wanted:
+        if self._over or self._thread is not None or self._laid == wanted:
             return
         if not self.pages:
             self.preview.show_message(self.tr("Laying out the pages…"))
@@ -43,8 +44,9 @@ class SheetStage(QObject):
         self._thread.finished.connect(self._finished)
         self._thread.start()
 
-    def wait(self) -> None:
-        """Wait until a laying out that runs has ended."""
+    def end(self) -> None:
+        """The window goes: wait for a laying out that runs, and begin no other."""
+        self._over = True
         if self._thread is not None:
             self._thread.wait()
 

@@ -50,10 +50,10 @@ class ToolBar(QWidget):
         self._group.setExclusive(True)
         self._tools: dict[str, QPushButton] = {}
         self._stage = ""
-        for tools in TOOLS.values():
-            for key, word, about in tools:
-                if key not in self._tools:
-                    self._add_tool(key, word, about or ABOUT.get(key, ""))
+        ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: tool[0] == "measure")
+        for key, word, about in ordered:
+            if key not in self._tools:
+                self._add_tool(key, word, about or ABOUT.get(key, ""))
         self._row.addSpacing(10)
         self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
                                   ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))),

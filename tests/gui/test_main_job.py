@@ -266,3 +266,35 @@ def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):
     from app.panels.snag_list import numbers
     snag = bench.window.document.result.snags[0]
     assert numbers(replace(snag, measured=-0.04, needed=3.0, unit="mm"), "mm") == "0.0 of 3.0"
+
+
+def test_every_snag_card_is_as_high_as_its_words(bench):
+    from dataclasses import replace
+
+    from PySide6.QtWidgets import QStyleOptionViewItem
+
+    from app.panels.snag_list import FRAME, GAP, PAD
+    snag = bench.window.document.result.snags[0]
+    words = "abc de fghij klm " * 12
+    snags = bench.window.side.snags
+    snags.show_snags(tuple(replace(snag, cure=words[:n].strip()) for n in range(20, 180)))
+    bench.pump()
+    for row in range(snags.model().rowCount()):
+        index = snags.model().index(row)
+        option = QStyleOptionViewItem()
+        option.font = snags.font()
+        card = snags.visualRect(index)
+        painted = snags.itemDelegate()._lines(option, index.data(Qt.ItemDataRole.UserRole), card.width() - FRAME)
+        assert painted[-1][0].bottom() + PAD + GAP <= card.height() + 1, index.data(Qt.ItemDataRole.UserRole).cure
+
+
+def test_a_card_whose_words_grow_grows_with_them(bench):
+    from dataclasses import replace
+    snag = bench.window.document.result.snags[0]
+    snags = bench.window.side.snags
+    snags.show_snags((replace(snag, cure="Short."),))
+    bench.pump()
+    before = snags.visualRect(snags.model().index(0)).height()
+    snags.show_snags((replace(snag, cure="A cure in many words. " * 8),))
+    bench.pump()
+    assert snags.visualRect(snags.model().index(0)).height() > before + 30

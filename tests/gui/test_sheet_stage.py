@@ -15,8 +15,7 @@ from tests.app.formats.out.pdf_reading import lines
 def sheets(bench, qtbot):
     bench.window.set_stage("sheets")
     qtbot.waitUntil(lambda: bool(bench.window.sheets.pages), timeout=30000)
-    yield bench.window.sheets
-    bench.window.sheets.wait()
+    return bench.window.sheets
 
 
 def test_the_pages_are_on_show(bench, sheets):
@@ -65,3 +64,14 @@ def test_a_printer_is_corrected_from_what_its_bars_measure(bench, sheets, monkey
     monkeypatch.setattr(MeasureBars, "exec", lambda self: shown.append(self.paper.currentText()))
     bench.window.commands.run("correct")
     assert shown == ["A4"]
+
+
+def test_leaving_while_the_pages_are_being_laid_out_waits_and_starts_nothing_new(bench):
+    bench.window.set_stage("sheets")
+    sheets = bench.window.sheets
+    assert sheets._thread is not None
+    assert bench.window.close()
+    assert sheets._thread.isFinished()
+    bench.pump()
+    bench.pump()
+    assert sheets._thread is None
