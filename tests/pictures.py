@@ -2,6 +2,7 @@
 
 import os
 import sys
+import tempfile
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -20,7 +21,8 @@ def main(folder: Path) -> None:
     application = QApplication.instance() or QApplication([])
     application.setStyle("Fusion")
     folder.mkdir(parents=True, exist_ok=True)
-    settings = QSettings(str(folder / "none.ini"), QSettings.Format.IniFormat)
+    kept = tempfile.TemporaryDirectory()
+    settings = QSettings(str(Path(kept.name) / "none.ini"), QSettings.Format.IniFormat)
     for theme in THEMES.values():
         window = MainWindow(demo(), None, settings, theme)
         for size, mark in (((1440, 900), ""), ((1280, 720), "-small")):
@@ -37,7 +39,6 @@ def main(folder: Path) -> None:
                 window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))
         window.document.replace(window.document.layout, None)
         window.close()
-    Path(settings.fileName()).unlink(missing_ok=True)
 
 
 if __name__ == "__main__":

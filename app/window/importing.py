@@ -27,6 +27,7 @@ from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
 from app.formats.errors import FormatError
 from app.panels.fields import LengthField
 from app.window import ask
+from app.window.collector import rest, resume
 from app.window.import_preview import ImportPreview
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
@@ -69,15 +70,18 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
     """Read a drawing in another process; the window stays alive and Cancel ends it. None when nothing came of it."""
     job = ImportJob(path, unit=unit, join=join)
     wait = _Waiting(job, parent, path.name)
-    job.start()
-    if not wait.until_done():
-        job.cancel()
-        return None
+    rest(job)
     try:
+        job.start()
+        if not wait.until_done():
+            job.cancel()
+            return None
         return job.result()
     except FormatError as error:
         ask.warn(parent, parent.tr("This drawing was not imported"), str(error))
         return None
+    finally:
+        resume(job)
 
 
 class _Waiting(QObject):
