@@ -58,6 +58,7 @@ class Canvas(QWidget):
         small = self.font()
         small.setPixelSize(11)
         self._marks = MarkLayer(self._scene, theme, small)
+        self._more = MarkLayer(self._scene, theme, small, raised=12.0)
         self._guides = MarkLayer(self._scene, theme, small, raised=25.0)
         self._grips = GripLayer(self._scene, theme)
         bold = self.font()
@@ -95,6 +96,10 @@ class Canvas(QWidget):
         if snag is not None and not self.view.shows(*snag.where[:2]):
             self.view.look_at(*snag.where[:2])
 
+    def show_more(self, groups: dict[str, Drawing]) -> None:
+        """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
+        self._more.show(groups)
+
     def show_guides(self, marks: Drawing) -> None:
         """Temporary marks above the drawing."""
         self._guides.show({"guides": marks} if marks else {})
@@ -130,7 +135,7 @@ class Canvas(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme
-        for layer in (self._marks, self._guides, self._grips, self._snags, self._top, self._left):
+        for layer in (self._marks, self._more, self._guides, self._grips, self._snags, self._top, self._left):
             layer.set_theme(theme)
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
 from app.panels.describe import Page
@@ -52,6 +52,8 @@ class SidePanel(QWidget):
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(page)
         self._scroll = scroll
+        self._upper = QStackedWidget(self)
+        self._upper.addWidget(scroll)
 
         below = QWidget(self)
         below.setObjectName("page")
@@ -74,8 +76,9 @@ class SidePanel(QWidget):
 
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(scroll)
+        splitter.addWidget(self._upper)
         splitter.addWidget(below)
+        self._below = below
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)
         splitter.setSizes([540, 300])
@@ -95,6 +98,18 @@ class SidePanel(QWidget):
         for form, rows in ((self._facts, page.facts), (self._fields, page.fields)):
             form.show_rows(rows)
             form.setVisible(bool(rows))
+
+    def add_room(self, panel: QWidget) -> None:
+        """Take in the panel of a stage, to be shown later."""
+        self._upper.addWidget(panel)
+
+    def show_room(self, panel: QWidget | None) -> None:
+        """Show the panel of a stage in place of the rows; None shows the rows again."""
+        self._upper.setCurrentWidget(self._scroll if panel is None else panel)
+
+    def show_snags(self, shown: bool) -> None:
+        """Keep the list of snags below, or give its room away."""
+        self._below.setVisible(shown)
 
     def show_section(self, title: str, drawing: Drawing) -> None:
         """Show a section below the rows; an empty drawing hides it."""

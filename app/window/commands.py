@@ -39,7 +39,7 @@ class Commands(QObject):
         self._do: dict[str, Callable[[], object]] = {
             "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "import": self._import, "write sheets": self._write_sheets,
-            "print": self._print, "correct": window.sheets.correct, "quit": window.close,
+            "print": self._print, "correct": self._correct, "quit": window.close,
             "undo": self._undo, "redo": self._redo, "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
             "turn over": self._turn_over, "fillet": self._fillet, "row on a line": self._row_on_a_line,
@@ -112,7 +112,10 @@ class Commands(QObject):
             self._w.set_stage("sheets")
             self._w.say(self.tr("These are the pages: print them with Ctrl+P."))
         else:
-            self._w.sheets.print()
+            self._w.rooms["sheets"].print()
+
+    def _correct(self) -> None:
+        self._w.rooms["sheets"].correct()
 
     # ---- edit -----------------------------------------------------------
     def _apply(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:

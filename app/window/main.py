@@ -31,7 +31,8 @@ from app.window.commands import Commands
 from app.window.files import Files
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
-from app.window.sheet_stage import SheetStage
+from app.window.room import StageRoom
+from app.window.rooms import Rooms
 from app.window.stage_pages import stage_page
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
@@ -93,10 +94,9 @@ class MainWindow(QMainWindow):
         under.setContentsMargins(0, 0, 0, 0)
         under.setSpacing(0)
         under.addWidget(self.tools)
-        self.sheets = SheetStage(self)
+        self.rooms = Rooms(self)
         self.paper = QStackedWidget(left)
         self.paper.addWidget(self.canvas)
-        self.paper.addWidget(self.sheets.preview)
         under.addWidget(self.paper, 1)
         under.addWidget(self._foot(left))
         self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
@@ -166,6 +166,9 @@ class MainWindow(QMainWindow):
         self._counts.setText(words)
         self.tools.set_hardware([p.id for p in shown.patterns])
         self.side.show_result(result)
+        room = self.room
+        if room is not None:
+            room.shown()
         self.show_held()
 
     def show_held(self) -> None:
@@ -190,8 +193,12 @@ class MainWindow(QMainWindow):
             page = describe(shown, held[0], self.unit, self.node)
             if any(t.id == held[0] for t in shown.tuners):
                 section = section_along_bore(shown, held[0])
+        elif self.room is not None and self.room.panel is not None:
+            self.side.show_room(self.room.panel)
+            return
         else:
             page = stage_page(self.stage, shown, self.unit, self.tools)
+        self.side.show_room(None)
         self.side.show_page(page)
         self.side.show_section(self.tr("Section along the bore"), section)
 
@@ -218,9 +225,36 @@ class MainWindow(QMainWindow):
     def _typed(self, text: str) -> None:
         self.say(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
 
+    @property
+    def room(self) -> StageRoom | None:
+        """The room of the stage on show, if it has one."""
+        return self.rooms[self.stage]
+
+    def take_in(self, room: StageRoom) -> None:
+        """Place the widgets of a room that has just been made."""
+        if room.centre is not None:
+            self.paper.addWidget(room.centre)
+        if room.panel is not None:
+            self.side.add_room(room.panel)
+        if room.strip is not None:
+            self.tools.add_strip(room.key, room.strip)
+
+    def show_room(self) -> None:
+        """Show what the room of the stage brings, as it is now."""
+        room = self.room
+        self.paper.setCurrentWidget(self.canvas if room is None or room.centre is None else room.centre)
+        self.canvas.show_more({} if room is None else room.marks())
+        self.side.show_snags(room is None or room.with_snags)
+        self.show_held()
+
+    def _refresh_room(self) -> None:
+        room = self.room
+        if room is not None:
+            room.refresh()
+            self.canvas.show_more(room.marks())
+
     def _options(self) -> None:
-        if self.stage == "sheets":
-            self.sheets.refresh()
+        self._refresh_room()
         self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
         self.show_held()
 
@@ -237,8 +271,7 @@ class MainWindow(QMainWindow):
         self._says.setToolTip(text)
 
     def _history(self) -> None:
-        if self.stage == "sheets":
-            self.sheets.refresh()
+        self._refresh_room()
         history = self.document.history
         for key, word, name in (("undo", self.tr("&Undo"), history.undo_name),
                                 ("redo", self.tr("&Redo"), history.redo_name)):
@@ -272,14 +305,20 @@ class MainWindow(QMainWindow):
     def set_stage(self, stage: str) -> None:
         """Show another stage of the work."""
         self.hand.cancel()
+        before = self.room
+        if before is not None and stage != self.stage:
+            before.leave()
         self.stage = stage
         self.node = None
         self.stages.set_stage(stage)
+        room = self.room
         self.tools.set_stage(stage)
-        self.paper.setCurrentWidget(self.sheets.preview if stage == "sheets" else self.canvas)
+        if room is not None:
+            room.enter()
         self.set_tool("hold")
         self.document.hold(())
         self._options()
+        self.show_room()
 
     def _stage_key(self) -> None:
         self.set_stage(self.sender().property("stage"))
@@ -319,6 +358,8 @@ class MainWindow(QMainWindow):
         self.tools.slot_width_field.set_unit(unit)
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
+        for room in self.rooms.made:
+            room.set_unit(unit)
         self._options()
 
     def set_theme(self, theme: Theme) -> None:
@@ -328,7 +369,8 @@ class MainWindow(QMainWindow):
         self.setStyleSheet(sheet(theme))
         self.canvas.set_theme(theme)
         self.side.set_theme(theme)
-        self.sheets.preview.set_theme(theme)
+        for room in self.rooms.made:
+            room.set_theme(theme)
         self.actions_["lamp"].setChecked(theme.name == "lamp")
 
     # ---- the window itself ----------------------------------------------
@@ -339,7 +381,8 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event) -> None:
         self.hand.cancel()
         if self.files.may_leave():
-            self.sheets.end()
+            for room in self.rooms.made:
+                room.end()
             if self.journal is not None:
                 self.journal.clear()
             self.settings.setValue("geometry", self.saveGeometry())

@@ -5,26 +5,27 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
-
 from app.formats.errors import FormatError
 from app.formats.paper import Page
+from app.look.theme import Theme
 from app.preview import SheetPreview
 from app.window import ask
 from app.window.background import Background
+from app.window.room import StageRoom
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-class SheetStage(QObject):
+class SheetStage(StageRoom):
     """Keeps the preview in step with the layout while the stage is on show."""
+
+    key = "sheets"
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self._window = window
-        self.preview = SheetPreview(window.theme, window)
+        self.preview = self.centre = SheetPreview(window.theme, window)
         self.pages: list[Page] = []
         self._laid: tuple[Headstock, str] | None = None
         self._thread: Background | None = None
@@ -32,7 +33,7 @@ class SheetStage(QObject):
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout or paper changed; while one laying runs the next one waits for it."""
-        wanted = (self._window.document.layout, self._window.tools.paper.currentText())
+        wanted = (self.window.document.layout, self.window.tools.paper.currentText())
         if self._over or self._thread is not None or self._laid == wanted:
             return
         if not self.pages:
@@ -50,23 +51,26 @@ class SheetStage(QObject):
         if self._thread is not None:
             self._thread.wait()
 
+    def set_theme(self, theme: Theme) -> None:
+        self.preview.set_theme(theme)
+
     def print(self) -> None:
         """Print the pages on show through the system's dialog, at 100 %."""
         from app.printing.job import print_sheets
         if not self.pages:
-            self._window.say(self.tr("There are no pages to print yet."))
+            self.window.say(self.tr("There are no pages to print yet."))
             return
         try:
-            said = print_sheets(self._window, self.pages, self._window.document.layout.name)
+            said = print_sheets(self.window, self.pages, self.window.document.layout.name)
         except FormatError as error:
-            ask.warn(self._window, self.tr("The sheets were not printed"), str(error))
+            ask.warn(self.window, self.tr("The sheets were not printed"), str(error))
             return
-        self._window.say(said or self.tr("Not printed"))
+        self.window.say(said or self.tr("Not printed"))
 
     def correct(self) -> None:
         """Ask what the bars of a printed page measure."""
         from app.printing.measure import MeasureBars
-        dialog = MeasureBars(self._window.tools.paper.currentText(), self._window.unit, self._window)
+        dialog = MeasureBars(self.window.tools.paper.currentText(), self.window.unit, self.window)
         dialog.exec()
         dialog.deleteLater()
 
@@ -84,7 +88,7 @@ class SheetStage(QObject):
     def _finished(self) -> None:
         self._thread.deleteLater()
         self._thread = None
-        if self._window.stage == "sheets":
+        if self.window.stage == "sheets":
             self.refresh()
 
 

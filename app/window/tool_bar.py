@@ -50,6 +50,7 @@ class ToolBar(QWidget):
         self._group.setExclusive(True)
         self._tools: dict[str, QPushButton] = {}
         self._stage = ""
+        self._strips: dict[str, QWidget] = {}
         ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: tool[0] == "measure")
         for key, word, about in ordered:
             if key not in self._tools:
@@ -116,6 +117,12 @@ class ToolBar(QWidget):
     def tool(self) -> str:
         return next((key for key, button in self._tools.items() if button.isChecked()), "hold")
 
+    def add_strip(self, stage: str, strip: QWidget) -> None:
+        """Take in more widgets of a stage, right of its tools; they are seen only in that stage."""
+        strip.setVisible(False)
+        self._row.insertWidget(self._row.count() - 1, strip)
+        self._strips[stage] = strip
+
     def set_hardware(self, patterns: list[str]) -> None:
         """Offer these patterns, keeping the one chosen."""
         if [self.hardware.itemText(i) for i in range(self.hardware.count())] == patterns:
@@ -173,6 +180,7 @@ class ToolBar(QWidget):
         keys = {key for key, _, _ in TOOLS[stage]}
         wanted = [(button, key in keys) for key, button in self._tools.items()]
         wanted += [(button, key in ACTIONS.get(stage, ())) for key, button in self._actions.items()]
+        wanted += [(strip, key == stage) for key, strip in self._strips.items()]
         wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),
                    (self.paper, stage == "sheets"), (self.edge, tool in ("draw outline", "draw slot")),
                    (self.slot_width_field, tool == "slot"), (self.slot_width_label, tool == "slot")]

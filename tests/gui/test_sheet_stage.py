@@ -14,8 +14,8 @@ from tests.app.formats.out.pdf_reading import lines
 @pytest.fixture
 def sheets(bench, qtbot):
     bench.window.set_stage("sheets")
-    qtbot.waitUntil(lambda: bool(bench.window.sheets.pages), timeout=30000)
-    return bench.window.sheets
+    qtbot.waitUntil(lambda: bool(bench.window.rooms["sheets"].pages), timeout=30000)
+    return bench.window.rooms["sheets"]
 
 
 def test_the_pages_are_on_show(bench, sheets):
@@ -68,7 +68,7 @@ def test_a_printer_is_corrected_from_what_its_bars_measure(bench, sheets, monkey
 
 def test_leaving_while_the_pages_are_being_laid_out_waits_and_starts_nothing_new(bench):
     bench.window.set_stage("sheets")
-    sheets = bench.window.sheets
+    sheets = bench.window.rooms["sheets"]
     assert sheets._thread is not None
     assert bench.window.close()
     assert sheets._thread.isFinished()

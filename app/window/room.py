@@ -1,0 +1,69 @@
+"""What a stage brings into the window beside tools and rows: a panel, a centre, a strip, marks on the canvas."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QWidget
+
+from app.look.theme import Theme
+from geometry.drawing import Drawing
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class StageRoom(QObject):
+    """Base of the rooms, each in its own file and named in `rooms.py`.
+
+    A room is made when its stage is first shown, so it costs a start nothing.
+    It builds its widgets in `__init__` with the window as their parent; the
+    window places them and shows them only while the stage is on show:
+
+    - `panel` takes the place of the rows on the right while nothing is held;
+    - `centre` takes the place of the canvas;
+    - `strip` stands in the row under the stages, right of the tools;
+    - `with_snags` tells whether the list of snags stays below the panel.
+    """
+
+    key = ""
+    panel: QWidget | None = None
+    centre: QWidget | None = None
+    strip: QWidget | None = None
+    with_snags = True
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.window = window
+
+    def marks(self) -> dict[str, Drawing]:
+        """More marks on the canvas, in groups by name: a group that has not changed is not painted again."""
+        return {}
+
+    def enter(self) -> None:
+        """The stage is about to be shown; `refresh` follows."""
+
+    def leave(self) -> None:
+        """Another stage takes over."""
+
+    def refresh(self) -> None:
+        """The layout, the unit or an option has changed, or the stage has just been entered.
+
+        Called once a step of the history, not while something is dragged. A
+        room that needs more than some milliseconds answers later, through
+        `background.Background`, and then calls `window.show_room()`.
+        """
+
+    def shown(self) -> None:
+        """The layout on show has changed, also while something is dragged. Must be quick."""
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit; `refresh` follows."""
+
+    def end(self) -> None:
+        """The window goes: wait for what runs beside it, and begin nothing more."""

@@ -1,0 +1,38 @@
+"""The rooms of the stages that have one, made when they are first needed."""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+from app.window.room import StageRoom
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+ROOMS = {
+    "sheets": ("app.window.sheet_stage", "SheetStage"),
+}
+"""Stage key to (module, class): imported only when the stage is first shown."""
+
+
+class Rooms:
+    """Holds the rooms of one window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+        self._made: dict[str, StageRoom] = {}
+
+    def __getitem__(self, stage: str) -> StageRoom | None:
+        """The room of a stage, made if need be; None for a stage without one."""
+        if stage not in self._made and stage in ROOMS:
+            module, name = ROOMS[stage]
+            room = getattr(import_module(module), name)(self._window)
+            self._made[stage] = room
+            self._window.take_in(room)
+        return self._made.get(stage)
+
+    @property
+    def made(self) -> list[StageRoom]:
+        """The rooms that have been made so far."""
+        return list(self._made.values())
