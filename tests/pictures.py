@@ -11,6 +11,7 @@ ROOT = Path(__file__).resolve().parent.parent
 def main(folder: Path) -> None:
     """Write the pictures; existing ones are replaced."""
     from PySide6.QtCore import QSettings
+    from PySide6.QtTest import QTest
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import THEMES
@@ -37,6 +38,12 @@ def main(folder: Path) -> None:
                 while stage.key == "sheets" and not window.rooms["sheets"].pages:
                     application.processEvents()
                 window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))
+            window.set_stage("tuners")
+            window.document.hold(("treble side 3",))
+            window.show_solid(True)
+            QTest.qWait(120)
+            window.grab().save(str(folder / f"solid-{theme.name}{mark}.png"))
+            window.show_solid(False)
         window.document.replace(window.document.layout, None)
         window.close()
 

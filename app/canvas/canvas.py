@@ -78,17 +78,7 @@ class Canvas(QWidget):
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)
-        states: dict[str, str] = {}
-        for snag, _ in snags:
-            if snag.grade == "note":
-                continue
-            word = "spoils" if snag.grade == "spoils the work" else "tight"
-            for id in snag.between:
-                if states.get(id) != "spoils":
-                    states[id] = word
-        for id in held:
-            states[id] = f"{states.get(id, '')} held".strip()
-        self._marks.set_states(states)
+        self._marks.set_states(feature_states([snag for snag, _ in snags], held))
 
     def choose_snag(self, snag: Snag | None) -> None:
         """Go to a snag and ring it."""
@@ -145,3 +135,18 @@ class Canvas(QWidget):
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
         self._snags.look(self.view.pixels_per_mm)
+
+
+def feature_states(snags: list[Snag], held: tuple[str, ...]) -> dict[str, str]:
+    """How each feature stands, as styles.pen_and_brush wants it: held, snagged or both. Notes leave it plain."""
+    states: dict[str, str] = {}
+    for snag in snags:
+        if snag.grade == "note":
+            continue
+        word = "spoils" if snag.grade == "spoils the work" else "tight"
+        for id in snag.between:
+            if states.get(id) != "spoils":
+                states[id] = word
+    for id in held:
+        states[id] = f"{states.get(id, '')} held".strip()
+    return states

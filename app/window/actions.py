@@ -55,6 +55,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("zoom in", "Zoom &in", ("Ctrl++", "Ctrl+="), "Look closer."),
         Entry("zoom out", "Zoom &out", ("Ctrl+-",), "Step back."),
         RULE,
+        Entry("solid", "&Solid beside the drawing", ("Ctrl+B",), "The head in space, to be turned.", checkable=True),
         Entry("grid", "&Grid", ("Ctrl+G",), "Rule the paper.", checkable=True),
         Entry("snap", "&Snapping", ("Ctrl+Shift+G",), "Catch the grid, edges and neighbours while dragging.",
               checkable=True),

@@ -45,7 +45,7 @@ class Commands(QObject):
             "turn over": self._turn_over, "fillet": self._fillet, "row on a line": self._row_on_a_line,
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
-            "lamp": self._lamp, "mm": self._unit, "in": self._unit, "in64": self._unit, "keys": self._keys,
+            "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit, "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
 
     # ---- ways in --------------------------------------------------------
@@ -196,6 +196,9 @@ class Commands(QObject):
 
     def _snap(self) -> None:
         self._w.chooser.options.snapping = self._w.actions_["snap"].isChecked()
+
+    def _solid(self) -> None:
+        self._w.show_solid(self._w.actions_["solid"].isChecked())
 
     def _lamp(self) -> None:
         theme = THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"]

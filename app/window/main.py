@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QLabel,
     QMainWindow,
-    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -29,6 +27,7 @@ from app.tools import Done, Shown
 from app.window import actions
 from app.window.commands import Commands
 from app.window.files import Files
+from app.window.foot import Foot
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.room import StageRoom
@@ -38,7 +37,10 @@ from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
 from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.canvas.solid_view import SolidView
 
 HELD_AS = {"nut line": "nut"}
 """What is held for what a snag calls by another name."""
@@ -72,6 +74,8 @@ class MainWindow(QMainWindow):
         self.set_theme(self.theme)
         self._show()
         self.set_stage("tuners")
+        if settings.value("solid", False, bool):
+            self.show_solid(True)
         self._history()
         self._file()
         self.resize(1360, 880)
@@ -97,8 +101,13 @@ class MainWindow(QMainWindow):
         self.rooms = Rooms(self)
         self.paper = QStackedWidget(left)
         self.paper.addWidget(self.canvas)
-        under.addWidget(self.paper, 1)
-        under.addWidget(self._foot(left))
+        self.beside = QSplitter(Qt.Orientation.Horizontal, left)
+        self.beside.setChildrenCollapsible(False)
+        self.beside.addWidget(self.paper)
+        self.solid: SolidView | None = None
+        under.addWidget(self.beside, 1)
+        self.foot = Foot(left)
+        under.addWidget(self.foot)
         self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(left)
@@ -108,24 +117,6 @@ class MainWindow(QMainWindow):
         column.addWidget(self.stages)
         column.addWidget(self.splitter, 1)
         self.setCentralWidget(middle)
-
-    def _foot(self, parent: QWidget) -> QWidget:
-        foot = QWidget(parent)
-        foot.setObjectName("foot")
-        foot.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        row = QHBoxLayout(foot)
-        row.setContentsMargins(18, 5, 18, 5)
-        self._where = QLabel(foot)
-        self._where.setMinimumWidth(250)
-        self._says = QLabel(foot)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        # A label asks for the width of its text: a long sentence would make the window grow.
-        self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self._counts = QLabel(foot)
-        row.addWidget(self._where)
-        row.addWidget(self._says, 1)
-        row.addWidget(self._counts)
-        return foot
 
     def _connect(self) -> None:
         document = self.document
@@ -159,11 +150,7 @@ class MainWindow(QMainWindow):
     def _show(self) -> None:
         shown, result = self.document.shown, self.document.result
         self.canvas.show_layout(shown)
-        counts = result.counts
-        words = f"{counts.holes} holes · {counts.drilling} drilling operations"
-        if counts.pins:
-            words += f" · {counts.pins} pins"
-        self._counts.setText(words)
+        self.foot.show_counts(result)
         self.tools.set_hardware([p.id for p in shown.patterns])
         self.side.show_result(result)
         room = self.room
@@ -175,6 +162,8 @@ class MainWindow(QMainWindow):
         shown, held = self.document.shown, self.document.held
         snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
         self.canvas.show_snags(snags, held)
+        if self.solid is not None and self.solid.isVisibleTo(self):
+            self.solid.show_layout(shown, self.document.result.snags, held)
         ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")
         loop = shaped_loop(shown, ref)
         if loop is None and self.stage == "outline":
@@ -203,15 +192,7 @@ class MainWindow(QMainWindow):
         self.side.show_section(self.tr("Section along the bore"), section)
 
     def _hover(self, at: tuple[float, float] | None) -> None:
-        if at is None:
-            self._where.setText("")
-            return
-        x, y = at
-        side = self.tr("to the treble") if x >= 0 else self.tr("to the bass")
-        end = self.tr("from the nut line") if y >= 0 else self.tr("behind the nut line")
-        decimals = 1 if self.unit == "mm" else None
-        self._where.setText(f"{format_length(abs(x), self.unit, decimals)} {side} · "
-                            f"{format_length(abs(y), self.unit, decimals)} {end}")
+        self.foot.show_place(at, self.unit)
 
     def _gesture(self, shown: Shown | None) -> None:
         if shown is None:
@@ -247,6 +228,18 @@ class MainWindow(QMainWindow):
         self.side.show_snags(room is None or room.with_snags)
         self.show_held()
 
+    def show_solid(self, shown: bool) -> None:
+        """Show the head in space beside the drawing, or put it away."""
+        if shown and self.solid is None:
+            from app.canvas.solid_view import SolidView
+            self.solid = SolidView(self.theme, self.beside)
+            self.beside.addWidget(self.solid)
+        if self.solid is not None:
+            self.solid.setVisible(shown)
+        self.actions_["solid"].setChecked(shown)
+        self.settings.setValue("solid", shown)
+        self.show_held()
+
     def _refresh_room(self) -> None:
         room = self.room
         if room is not None:
@@ -266,9 +259,8 @@ class MainWindow(QMainWindow):
         self.show_held()
 
     def say(self, text: str) -> None:
-        """One sentence in the foot of the window; the whole of it as its tip where there is no room."""
-        self._says.setText(text)
-        self._says.setToolTip(text)
+        """One sentence in the foot of the window."""
+        self.foot.say(text)
 
     def _history(self) -> None:
         self._refresh_room()
@@ -371,6 +363,8 @@ class MainWindow(QMainWindow):
         self.side.set_theme(theme)
         for room in self.rooms.made:
             room.set_theme(theme)
+        if self.solid is not None:
+            self.solid.set_theme(theme)
         self.actions_["lamp"].setChecked(theme.name == "lamp")
 
     # ---- the window itself ----------------------------------------------

@@ -12,7 +12,7 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 
 def test_the_window_opens_on_the_demo_with_its_counts(bench):
     assert bench.window.stages.isVisible()
-    assert "36 holes · 42 drilling operations" in bench.window._counts.text()
+    assert "36 holes · 42 drilling operations" in bench.window.foot._counts.text()
     assert not bench.window.document.unsaved
 
 
@@ -157,7 +157,7 @@ def test_writing_the_sheets(bench, tmp_path, monkeypatch, qtbot):
     monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
     bench.window.set_stage("sheets")
     bench.window.commands.run("write sheets")
-    qtbot.waitUntil(lambda: "files written" in bench.window._says.text(), timeout=20000)
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
     bench.window.sheet_writer.wait()
     endings = {path.suffix for path in out.iterdir()}
     assert {".dxf", ".svg", ".pdf", ".csv"} <= endings
@@ -257,7 +257,7 @@ def test_a_long_sentence_does_not_make_the_window_grow(bench):
     bench.window.say("a sentence that goes on and on " * 20)
     bench.pump()
     assert bench.window.size() == size
-    assert bench.window._says.toolTip().startswith("a sentence")
+    assert bench.window.foot._says.toolTip().startswith("a sentence")
 
 
 def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):

@@ -50,7 +50,7 @@ def test_printing_keeps_100_mm(bench, sheets, tmp_path, monkeypatch):
         return printer
     monkeypatch.setattr(job, "choose_printer", to_file)
     bench.window.commands.run("print")
-    assert f"{len(sheets.pages)} pages of A4" in bench.window._says.text()
+    assert f"{len(sheets.pages)} pages of A4" in bench.window.foot.said
     document = pypdfium2.PdfDocument(file)
     assert len(document) == len(sheets.pages)
     lengths = [math.dist(a, b) for a, b in lines(document[0])]

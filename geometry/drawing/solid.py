@@ -1,0 +1,127 @@
+"""The head as a body in space, ready to be looked at from any side: walls, faces and bores.
+
+Everything is in mm in the frame of the head: +x treble, +y tip, +z into the wood.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.drawing.same import Same
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Loop, loop_path, slot_path
+from geometry.solids import frames, holes
+
+SAGITTA = 0.05
+"""How far a chord of a wall may stray from the curve, mm: under a pixel up to 20 pixels a mm."""
+CORNER = math.radians(12)
+"""A wall that turns more than this from chord to chord has an edge there."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Ring:
+    """An upright wall round the outline (`inward` False) or round an opening (`inward` True).
+
+    `points` (n, 2) go round counter-clockwise, the first not repeated; the wall
+    stands from z = `top` to z = `bottom`. `normals` (n, 2) point out of the wood,
+    one a chord. `corners` are the indices of points with an edge.
+    """
+
+    owner: str
+    points: np.ndarray
+    normals: np.ndarray
+    corners: tuple[int, ...]
+    top: float
+    bottom: float
+    inward: bool
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Round:
+    """A cylinder: a bore, a post or a string's stretch. `start`, `end` (3,) in mm."""
+
+    owner: str
+    style: str
+    start: np.ndarray
+    end: np.ndarray
+    radius: float
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Solid:
+    """What there is to be seen of a layout in space."""
+
+    outline: Ring | None
+    openings: tuple[Ring, ...]
+    rounds: tuple[Round, ...]
+    plates: tuple[tuple[str, np.ndarray], ...]
+    """(owner, four corners (4, 3)) of seats"""
+    axes: tuple[tuple[str, np.ndarray], ...]
+    """(owner, two ends (2, 3)) of side bores in the waste, from the seat to the mark on the square edge"""
+    box: tuple[np.ndarray, np.ndarray]
+    """lowest and highest corner of the square blank"""
+
+
+def solid(layout: Headstock) -> Solid:
+    """The body of a layout. What makes no shape yet is left out: the checks say why."""
+    thick = layout.blank.thickness
+    outline = _outline(Same(layout.outline), thick)
+    openings = tuple(ring for slot in layout.slots if (ring := _opening(slot, thick)) is not None)
+    rounds, plates, axes = [], [], []
+    try:
+        placed = frames(layout)
+        drilled = holes(layout)
+    except GeometryError:
+        placed, drilled = {}, ()
+    for hole in drilled:
+        for d in hole.drillings:
+            style = "side bore" if not d.upright and d.role == "post" else d.operation
+            rounds.append(Round(d.of, style, np.array(d.start), np.array(d.end), d.radius))
+            if not d.upright and d.mark is not None and v.distance3(d.mark, d.start) > 0.5:
+                axes.append((d.of, np.array([d.start, d.mark])))
+    for tuner in layout.tuners if placed else ():
+        frame, pattern = placed[tuner.id], layout.pattern(tuner.pattern)
+        seat, post = pattern.seat, pattern.post
+        level = 0.0 if frame.mount == "side" else thick
+        corners = ((-seat.before, -seat.across / 2), (seat.behind, -seat.across / 2),
+                   (seat.behind, seat.across / 2), (-seat.before, seat.across / 2))
+        plates.append((tuner.id, np.array([frame.at(-a, b, level) for a, b in corners])))
+        ends = (0.0, post.length) if frame.mount == "side" else (0.0, -post.length)
+        rounds.append(Round(tuner.id, "post", *(np.array(frame.at(0.0, 0.0, w)) for w in ends), post.diameter / 2))
+    b = layout.blank
+    box = (np.array([-b.bass, -b.behind, 0.0]), np.array([b.treble, b.tip, thick]))
+    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box)
+
+
+@lru_cache(maxsize=16)
+def _outline(loop: Same[Loop], thick: float) -> Ring | None:
+    try:
+        return _ring("outline", loop_path(loop.value), 0.0, thick, False)
+    except GeometryError:
+        return None
+
+
+@lru_cache(maxsize=64)
+def _opening(slot, thick: float) -> Ring | None:
+    try:
+        path = slot_path(slot)
+    except GeometryError:
+        return None
+    return _ring(slot.id, path, 0.0, thick if slot.depth is None else min(slot.depth, thick), True)
+
+
+def _ring(owner: str, path: Path, top: float, bottom: float, inward: bool) -> Ring:
+    points = path.counter_clockwise().flatten(SAGITTA)[:-1]
+    keep = np.hypot(*(points - np.roll(points, 1, axis=0)).T) > 1e-6
+    points = points[keep]
+    chords = np.roll(points, -1, axis=0) - points
+    normals = np.column_stack([chords[:, 1], -chords[:, 0]]) / np.hypot(*chords.T)[:, None]
+    turn = (np.roll(normals, 1, axis=0) * normals).sum(axis=1)
+    corners = tuple(int(i) for i in np.flatnonzero(turn < math.cos(CORNER)))
+    return Ring(owner, points, -normals if inward else normals, corners, top, bottom, inward)

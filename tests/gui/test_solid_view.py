@@ -1,0 +1,54 @@
+"""The head in space beside the drawing: shown, turned, brought closer, put away."""
+
+import math
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+
+def shown(bench):
+    bench.window.actions_["solid"].trigger()
+    bench.pump()
+    return bench.window.solid.turntable
+
+
+def test_it_comes_beside_the_canvas_and_goes_again(bench):
+    table = shown(bench)
+    assert table.isVisible() and bench.window.canvas.isVisible()
+    bench.window.actions_["solid"].trigger()
+    assert not table.isVisible() and bench.window.canvas.isVisible()
+
+
+def test_the_mouse_turns_it_and_a_button_shows_a_side(bench):
+    table = shown(bench)
+    before = table.view
+    QTest.mousePress(table, Qt.MouseButton.LeftButton, pos=QPoint(100, 100))
+    QTest.mouseMove(table, QPoint(160, 100))
+    QTest.mouseRelease(table, Qt.MouseButton.LeftButton, pos=QPoint(160, 100))
+    assert table.view.yaw != before.yaw and math.isclose(table.view.tilt, before.tilt)
+    back = next(b for b in bench.window.solid._views if b.text() == "Back")
+    QTest.mouseClick(back, Qt.MouseButton.LeftButton)
+    assert math.isclose(abs(table.view.yaw), math.pi)
+
+
+def test_keys_turn_it_and_never_past_the_top(bench):
+    table = shown(bench)
+    table.setFocus()
+    for _ in range(60):
+        QTest.keyClick(table, Qt.Key.Key_Up)
+    assert math.isclose(table.view.tilt, math.pi / 2)
+    QTest.keyClick(table, Qt.Key.Key_Plus)
+    assert table._zoom > 1
+
+
+def test_it_follows_the_layout_once_the_hand_rests(bench, qtbot):
+    table = shown(bench)
+    qtbot.waitUntil(lambda: table._of is bench.layout)
+    bench.window.document.hold(("treble side 2",))
+    bench.window.commands.nudge(0, 1)
+    qtbot.waitUntil(lambda: table._of is bench.layout)
+
+
+def test_a_window_opened_later_shows_it_again(bench, qtbot):
+    shown(bench)
+    assert bench.window.settings.value("solid", False, bool) is True
