@@ -31,7 +31,7 @@ LAYERS = {
     "note": "notes", "check bar": "check bars", "tile": "tiles",
     "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
     "follower": "followers", "left standing": "left standing", "grain risk": "grain risks",
-    "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled",
+    "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
 }
 """Layer of each style."""
 

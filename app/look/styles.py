@@ -22,6 +22,8 @@ class Look:
     dash: tuple[float, ...] = ()
     width: float = 1.0
     z: float = 5.0
+    hatch: bool = False
+    """filled with slanted lines, so that it is known without its colour"""
 
 
 LOOKS: dict[str, Look] = {
@@ -63,6 +65,7 @@ LOOKS: dict[str, Look] = {
     "margin kept": Look("", "metal", opacity=0.7, z=7.0),
     "margin short": Look("tight", "tight", opacity=0.6, z=7.6),
     "spoiled": Look("spoils", "spoils", opacity=0.7, z=7.7),
+    "removed": Look("ink", "note", opacity=0.9, hatch=True, width=1.8, z=7.8),
 }
 
 
@@ -101,5 +104,5 @@ def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
     if fill:
         tint = QColor(fill)
         tint.setAlphaF(look.opacity)
-        brush = QBrush(tint)
+        brush = QBrush(tint, Qt.BrushStyle.BDiagPattern if look.hatch else Qt.BrushStyle.SolidPattern)
     return pen, brush

@@ -11,7 +11,7 @@ from app.sheets.work import Work
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
-from geometry.sequence import Operation
+from geometry.sequence import Operation, minutes
 
 LINE = 7.0
 """Distance of lines to write on, mm."""
@@ -24,7 +24,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     w = fitting((14, 84, 22, 26, 26), width)
     columns = [Column("steps", w[0]), Column("work", w[1]), Column("planned, min", w[2], True), Column("practice piece", w[3], True),
                Column("real piece", w[4], True)]
-    rows = [(_steps(run, work), _what(run), f"{sum(work.rates.minutes(op) for op in run):.0f}", "", "") for run in _stretches(work)]
+    rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}", "", "") for run in _stretches(work)]
     c = work.counts
     rows += [("", "setting up and changing over", f"{c.changes.minutes(work.rates):.0f}", "", ""),
              ("", "together", f"{60 * c.hours.total:.0f}", "", "")]

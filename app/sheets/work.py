@@ -15,11 +15,16 @@ from geometry.sequence import (
     Counts,
     Operation,
     Order,
+    Problem,
     Rates,
     Routing,
+    Taken,
     Wishes,
     best_order,
     counts,
+    estimate,
+    in_own_order,
+    judge,
     operations,
     precedence,
     runs,
@@ -47,6 +52,8 @@ class Work:
     order: Order
     rates: Rates
     trouble: str = ""
+    best: Order | None = None
+    """the best order computed, when `order` is the maker's own"""
 
     @cached_property
     def plans(self) -> tuple[SlotPlan, ...]:
@@ -74,9 +81,26 @@ class Work:
         """Holes, set-ups, tilts, hours."""
         return counts(self.order.steps, self.ops, self.rates)
 
+    @cached_property
+    def estimate(self) -> Mapping[str, Taken]:
+        """Minutes of each step by its id."""
+        return estimate(self.order.steps, self.ops, self.rates)
 
-def plan_work(layout: Headstock, wishes: Wishes | None = None, rates: Rates | None = None) -> Work:
-    """Router plans and the best running order of a layout.
+    @cached_property
+    def problems(self) -> tuple[Problem, ...]:
+        """What goes wrong in this order; what no order can have is told in `order` itself."""
+        kept = [edge for edge in self.before if edge not in self.order.given_up]
+        return tuple(p for p in judge(self.order.steps, self.ops, kept) if p.op not in self.order.stuck)
+
+    def with_order(self, layout: Headstock) -> Work:
+        """The same work for a layout that differs in its running order and rates alone."""
+        best = self.best or self.order
+        order = in_own_order(layout.order, best, self.ops, self.before)
+        return replace(self, layout=layout, order=order, rates=layout.rates, best=best if layout.order else None)
+
+
+def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
+    """Router plans and the running order of a layout: the maker's own, or else the best.
 
     GeometryError when the outline or a slot has no inside.
     """
@@ -89,8 +113,8 @@ def plan_work(layout: Headstock, wishes: Wishes | None = None, rates: Rates | No
         none = Routing((), None, f"There is no router plan: {trouble}")
         ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.slots), OUTLINE), none), wishes)
     before = tuple(precedence(layout, ops))
-    rates = rates or Rates()
-    return Work(layout, template, routing, ops, before, best_order(ops, before, rates), rates, trouble)
+    best = best_order(ops, before, layout.rates)
+    return Work(layout, template, routing, ops, before, best, layout.rates, trouble).with_order(layout)
 
 
 def for_template(routing: RoutingPlan, offset: float | None) -> RoutingPlan:

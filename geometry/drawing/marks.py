@@ -18,7 +18,7 @@ STYLES = (
     "screw pilot", "pin hole", "hole", "locating pin hole", "side bore", "axis", "seat", "button", "post",
     "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile",
     "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk",
-    "margin kept", "margin short", "spoiled",
+    "margin kept", "margin short", "spoiled", "removed",
 )
 """Every style a mark may have."""
 

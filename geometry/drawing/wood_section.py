@@ -64,7 +64,7 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     for slot, own in zip(layout.slots, state.slots, strict=True):
         marks += _slot(slot, own, line, thick)
     for d in state.to_be_seen:
-        cut = _upright(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
+        cut = upright_cut(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
         if cut is not None:
             marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
     words = (f"across, {format_length(line.origin[1], unit, 1 if unit == 'mm' else None, mark=True)} from the nut line"
@@ -77,7 +77,8 @@ def _box(span: Span, top: float, bottom: float) -> Path:
     return rectangle(span[0], -bottom, span[1], -top)
 
 
-def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
+def slot_cuts(slot: Slot, own: SlotState, thick: float) -> list[tuple[BaseGeometry, float, float]]:
+    """(area in plan, from, to below the face) of what is cut of a slot at a state, mm."""
     area = polygon(slot_path(slot))
     cut: list[tuple[BaseGeometry, float, float]] = [(area, c.start, c.end) for c in own.routed]
     if own.sawn and not own.open:
@@ -85,10 +86,21 @@ def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[M
     if own.waste_holes is not None and not own.open:
         row = own.waste_holes
         cut += [(shapely.Point(c).buffer(row.diameter / 2), 0.0, min(row.depth, thick)) for c in row.centres]
-    return [Area(_box(span, top, bottom), "slot", slot.id) for part, top, bottom in cut for span in line.spans(part)]
+    return cut
 
 
-def _upright(d: Drilling, line: SectionLine) -> Path | None:
+def cut_spans(cuts: list[tuple[BaseGeometry, float, float]], line: SectionLine) -> list[tuple[float, float, float, float]]:
+    """(from, to along the section line, from, to below the face) where it crosses what is cut, mm."""
+    return [(*span, top, bottom) for part, top, bottom in cuts for span in line.spans(part)]
+
+
+def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
+    return [Area(_box((low, high), top, bottom), "slot", slot.id)
+            for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)]
+
+
+def upright_cut(d: Drilling, line: SectionLine) -> Path | None:
+    """What the section plane cuts out of an upright bore; None when it misses it."""
     span = line.chord(d)
     if span is None:
         return None

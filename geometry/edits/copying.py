@@ -11,6 +11,7 @@ from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
 from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
 from geometry.edits.slots import flipped_slot, swapped_sides
+from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
 from geometry.layout import (
     EdgePlace,
@@ -25,6 +26,7 @@ from geometry.layout import (
     Side,
     StraightRun,
     Tuner,
+    feature_ids,
 )
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
@@ -130,7 +132,8 @@ def mirror_layout(layout: Headstock) -> Headstock:
                      for tuner in layout.tuners),
         pins=tuple(replace(pin, id=rename(pin.id), at=flip(pin.at)) for pin in layout.pins),
         holes=tuple(replace(hole, id=rename(hole.id), at=flip(hole.at)) for hole in layout.holes),
-        notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes)))
+        notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes),
+        order=renamed_steps(layout.order, {id: rename(id) for id in feature_ids(layout)})))
 
 
 def _other(side: Side) -> Side:

@@ -6,8 +6,9 @@ import msgspec
 from msgspec.structs import replace
 
 from geometry.edits.parts import FEATURE_GROUPS, RESERVED, checked, sentence, settled
+from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace
+from geometry.layout import Headstock, RowPlace, feature_ids
 from geometry.layout.parts import Part
 
 Key = str | int
@@ -63,6 +64,7 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     tuners = changes.get("tuners", layout.tuners)
     if group in FEATURE_GROUPS:
         changes["notes"] = tuple(replace(note, on=new) if note.on == old else note for note in layout.notes)
+        changes["order"] = renamed_steps(layout.order, {id: id for id in feature_ids(layout)} | {old: new})
     elif group == "patterns":
         changes["tuners"] = tuple(replace(t, pattern=new) if t.pattern == old else t for t in tuners)
     elif group == "rows":

@@ -4,6 +4,7 @@ from geometry.layout.blank import Blank, Ear, Side
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
 from geometry.layout.outline import Loop, Node, loop_of, loop_path
+from geometry.layout.rates import Rates
 from geometry.layout.shop import (
     Accuracy,
     Drill,
@@ -23,7 +24,7 @@ from geometry.layout.validate import feature_ids, validate
 __all__ = [
     "FORMAT", "Accuracy", "Blank", "Bore", "Button", "DrawnSlot", "Drill", "DrillPress", "Ear", "EdgePlace",
     "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
-    "Pattern", "Pin", "Place", "Post", "Rack", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "Pattern", "Pin", "Place", "Post", "Rack", "Rates", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Template", "Tuner", "feature_ids", "loop_of", "loop_path",
     "slot_path", "validate",
 ]

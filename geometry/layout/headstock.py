@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Annotated, Literal
+
+from msgspec import Meta
 
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.hardware import Pattern
 from geometry.layout.outline import Loop
 from geometry.layout.parts import Id, Part, Text
+from geometry.layout.rates import Rates
 from geometry.layout.shop import Accuracy, Margins, Rack, Template
 from geometry.layout.slots import Pin, SingleHole, Slot
 from geometry.layout.strings import Nut, String
@@ -15,6 +18,10 @@ from geometry.layout.tuners import Row, Tuner
 
 FORMAT = 1
 """Version of the layout file."""
+
+
+Step = Annotated[str, Meta(min_length=1, max_length=140)]
+"""Id of an operation: what is done and to what, for example "side bore treble side 1.1.1" (geometry.sequence)."""
 
 
 class Note(Part, kw_only=True):
@@ -25,7 +32,12 @@ class Note(Part, kw_only=True):
 
 
 class Headstock(Part, kw_only=True):
-    """A headstock layout. Lengths in mm, angles in degrees, frame of the package docstring."""
+    """A headstock layout. Lengths in mm, angles in degrees, frame of the package docstring.
+
+    `order` is the maker's own running order, step by step; empty for the best
+    one computed. Steps that the layout no longer asks for are passed over, new
+    ones find their place (geometry.sequence.arranged).
+    """
 
     pegwright: Literal[1] = FORMAT
     name: Text
@@ -46,6 +58,8 @@ class Headstock(Part, kw_only=True):
     rack: Rack = Rack()
     template: Template = Template()
     notes: tuple[Note, ...] = ()
+    order: tuple[Step, ...] = ()
+    rates: Rates = Rates()
 
     def pattern(self, id: str) -> Pattern:
         """The hardware pattern of that id; KeyError when there is none (validate() excludes it)."""

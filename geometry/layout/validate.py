@@ -41,7 +41,7 @@ def feature_ids(layout: Headstock) -> list[str]:
 def _unique(layout: Headstock) -> None:
     _each_once({"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
                 "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
-                "strings": [s.id for s in layout.strings]})
+                "strings": [s.id for s in layout.strings], "steps of the running order": list(layout.order)})
     validate_rack(layout.rack)
 
 

@@ -1,7 +1,5 @@
 """The wood after each step."""
 
-from dataclasses import replace
-
 import msgspec
 import pytest
 
@@ -130,5 +128,5 @@ def test_hours_are_rates_times_work_and_changes() -> None:
     assert found.hours.work * 60 == pytest.approx(10 + 5 + 5 + 2 + waste + 52 + 30)
     c = found.changes
     assert found.hours.changes * 60 == pytest.approx(c.machine + 2 * c.bit + 3 * c.table + 4 * c.side)
-    doubled = counts(steps, ops, replace(rates, factor=2.0))
+    doubled = counts(steps, ops, msgspec.structs.replace(rates, factor=2.0))
     assert doubled.hours.total == pytest.approx(2 * found.hours.total)

@@ -1,0 +1,127 @@
+"""What one step takes off the piece: in the opened-out view, from behind, and in a section."""
+
+from __future__ import annotations
+
+import shapely
+from shapely.geometry import box
+from shapely.geometry.base import BaseGeometry
+
+from geometry.curves import MIRROR, Path
+from geometry.curves.polygons import parts, polygon
+from geometry.drawing.marks import Area, Disc, Drawing, Mark, Stroke
+from geometry.drawing.opened_out import SIDES
+from geometry.drawing.section_cut import SectionLine
+from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.tuner_plan import folded, strip, waste_strip
+from geometry.drawing.wood_section import cut_spans, level_cut, slot_cuts, upright_cut
+from geometry.drawing.wood_state import face_area
+from geometry.layout import Headstock, Side
+from geometry.sequence.operation import Operation
+from geometry.sequence.state import WoodState
+from geometry.solids.drilling import Drilling
+
+STYLE = "removed"
+
+
+def removed(layout: Headstock, op: Operation, before: WoodState, after: WoodState) -> Drawing:
+    """Areas in the opened-out view that the step takes away; nothing for work that takes nothing off.
+
+    Of a slot the wood that still stood in plan. GeometryError when the outline has no inside.
+    """
+    marks: list[Mark] = []
+    for d in _drilled(op):
+        if d.upright:
+            marks.append(Disc(d.start[:2], d.radius, STYLE, d.of))
+        else:
+            marks += _level(layout, d, before)
+    marks += _areas(layout, before, after)
+    if before.outline == "square" != after.outline:
+        for side in SIDES:
+            a, b = (folded(layout.blank, side, y, z) for y, z in
+                    ((-layout.blank.behind, 0.0), (layout.blank.tip, layout.blank.thickness)))
+            marks.append(Area(rectangle(min(a[0], b[0]), a[1], max(a[0], b[0]), b[1]), STYLE, "blank"))
+    return tuple(marks)
+
+
+def removed_from_behind(layout: Headstock, op: Operation, before: WoodState, after: WoodState) -> Drawing:
+    """The same seen from behind, the folded edges left out."""
+    marks: list[Mark] = [Disc(MIRROR(d.start[:2]), d.radius, STYLE, d.of) for d in _drilled(op) if d.upright]
+    marks += [Area(mark.outer.mapped(MIRROR), STYLE, mark.owner, tuple(o.mapped(MIRROR) for o in mark.openings))
+              for mark in _areas(layout, before, after)]
+    return tuple(marks)
+
+
+def removed_in_section(layout: Headstock, op: Operation, before: WoodState, after: WoodState, line: SectionLine) -> Drawing:
+    """Areas in the section (geometry.drawing.wood_section) that the step takes away."""
+    thick = layout.blank.thickness
+    face = face_area(layout, before)
+    spans = line.spans(face)
+    if not spans:
+        return ()
+    marks: list[Mark] = []
+    for d in _drilled(op):
+        cut = upright_cut(d, line) if d.upright else level_cut(d, line, not before.square_edges, spans)
+        if cut is not None:
+            marks.append(Area(cut, STYLE, d.of))
+    for slot, own, then in zip(layout.slots, before.slots, after.slots, strict=True):
+        if own != then:
+            taken = _solid(cut_spans(slot_cuts(slot, then, thick), line)) - _solid(cut_spans(slot_cuts(slot, own, thick), line))
+            marks += [Area(_ring(part.exterior), STYLE, slot.id) for part in parts(taken)]
+    for low, high in line.spans(face - face_area(layout, after)):
+        marks.append(Area(rectangle(low, -thick, high, 0.0), STYLE, "outline"))
+    return tuple(marks)
+
+
+def section_mark(layout: Headstock, line: SectionLine) -> Drawing:
+    """Where the section is taken, as a line across the opened-out view that runs a little over the wood."""
+    spans = line.spans(polygon(_whole(layout)))
+    if not spans:
+        return ()
+    low, high = spans[0][0] - 3.0, spans[-1][1] + 3.0
+    (x, y), (dx, dy) = line.origin, line.direction
+    return (Stroke(straight((x + low * dx, y + low * dy), (x + high * dx, y + high * dy)), "axis", "blank"),)
+
+
+def _whole(layout: Headstock) -> Path:
+    blank = layout.blank
+    return rectangle(-blank.bass, -blank.behind, blank.treble, blank.tip)
+
+
+def _drilled(op: Operation) -> tuple[Drilling, ...]:
+    return () if op.kind == "final diameter" else op.drillings
+
+
+def _level(layout: Headstock, d: Drilling, before: WoodState) -> list[Mark]:
+    """A bore from the side: through the waste while that stands, with its mouth on the folded edge."""
+    side: Side = "treble" if d.surface == "treble edge" else "bass"
+    marks: list[Mark] = [Area(strip(d), STYLE, d.of)]
+    if side in before.square_edges and d.mark is not None:
+        marks.append(Area(waste_strip(layout.blank, side, d), STYLE, d.of))
+        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, STYLE, d.of))
+    return marks
+
+
+def _areas(layout: Headstock, before: WoodState, after: WoodState) -> list[Area]:
+    """What goes in plan: of slots and of the outline."""
+    found: list[Area] = []
+    thick = layout.blank.thickness
+    for slot, own, then in zip(layout.slots, before.slots, after.slots, strict=True):
+        if own != then:
+            cut = [area for area, _, _ in slot_cuts(slot, then, thick)]
+            gone = [area for area, low, high in slot_cuts(slot, own, thick) if low <= 0.0 and high >= own.depth - 1e-6]
+            taken = shapely.union_all(cut) - shapely.union_all(gone)
+            found += _rings(taken, slot.id)
+    found += _rings(face_area(layout, before) - face_area(layout, after), "outline")
+    return found
+
+
+def _rings(area: BaseGeometry, owner: str) -> list[Area]:
+    return [Area(_ring(part.exterior), STYLE, owner, tuple(_ring(hole) for hole in part.interiors)) for part in parts(area)]
+
+
+def _ring(ring: shapely.LinearRing) -> Path:
+    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)
+
+
+def _solid(cuts: list[tuple[float, float, float, float]]) -> BaseGeometry:
+    return shapely.union_all([box(low, -bottom, high, -top) for low, high, top, bottom in cuts])

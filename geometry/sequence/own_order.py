@@ -1,0 +1,48 @@
+"""The maker's own order, kept up with a layout that changes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from geometry.sequence.before import Before
+from geometry.sequence.changes import count_changes
+from geometry.sequence.judge import legal_span, moved
+from geometry.sequence.operation import Operation
+from geometry.sequence.order import Order
+
+
+def arranged(kept: Sequence[str], best: Sequence[str], precedence: Iterable[Before]) -> tuple[str, ...]:
+    """The steps of `best` in the order that was kept, as far as it speaks of them.
+
+    A step that it does not know goes behind the step that it follows in the best
+    order, moved on only as far as it must to be legal; where no place is legal it
+    stays there. Kept steps that `best` does not have are left out.
+    """
+    edges = tuple(precedence)
+    wanted = set(best)
+    steps = tuple(step for step in dict.fromkeys(kept) if step in wanted)
+    before: str | None = None
+    for step in best:
+        if step not in steps:
+            first, last = legal_span(steps, step, edges)
+            place = 0 if before is None else steps.index(before) + 1
+            steps = moved(steps, step, place if first > last else min(max(place, first), last))
+        before = step
+    return steps
+
+
+def in_own_order(kept: Sequence[str], best: Order, ops: Sequence[Operation], precedence: Iterable[Before]) -> Order:
+    """The order that the maker keeps, with what is known of the best one; `best` itself when nothing is kept.
+
+    It need not be legal (see judge); only a legal one with the fewest changes counts as proven.
+    """
+    if not kept:
+        return best
+    edges = tuple(precedence)
+    steps = arranged(kept, best.steps, edges)
+    by_id = {op.id: op for op in ops}
+    changes = count_changes(by_id[id].setup for id in steps)
+    right = all(steps.index(e.first) < steps.index(e.then) for e in edges
+                if e not in best.given_up and e.first in steps and e.then in steps)
+    return replace(best, steps=steps, changes=changes, proven=right and changes.total <= best.bound)
