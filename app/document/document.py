@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.document.history import History
 from app.formats import headstock
+from app.formats.saving import fingerprint, fingerprint_of
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Headstock, feature_ids
 
@@ -33,6 +34,8 @@ class Document(QObject):
         self._live = LiveCheck()
         self._result = self._live.check(layout)
         self.path = path
+        self.seen: str | None = None
+        """fingerprint of the file at `path` when it was read or written last; None when that is not known"""
 
     # ---- what there is --------------------------------------------------
     @property
@@ -59,6 +62,13 @@ class Document(QObject):
     def unsaved(self) -> bool:
         """Whether the layout differs from what was opened or saved last."""
         return self._history.current != self._saved
+
+    @property
+    def changed_elsewhere(self) -> bool:
+        """Whether something else has written the file since it was read or saved here."""
+        if self.path is None or self.seen is None:
+            return False
+        return fingerprint_of(self.path) not in (None, self.seen)
 
     @property
     def history(self) -> History:
@@ -98,28 +108,39 @@ class Document(QObject):
             self._held = ids
             self.held_changed.emit()
 
-    def replace(self, layout: Headstock, path: Path | None) -> None:
+    def replace(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
         self._history = History(layout)
         self._saved = layout
         self._preview = None
-        self.path = path
+        self.path, self.seen = path, seen
         self.hold(())
         self._refresh()
         self.history_changed.emit()
         self.file_changed.emit()
 
-    def recover(self, layout: Headstock, path: Path | None) -> None:
+    def recover(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """Start over with work that was never saved: it counts as unsaved until it is."""
-        self.replace(layout, path)
+        self.replace(layout, path, seen)
         self._saved = None
         self.file_changed.emit()
 
-    def save(self, path: Path) -> None:
-        """Write the layout of record. FormatError when it cannot be written; the layout stays as it is."""
-        headstock.write(self.layout, path)
-        self._saved = self.layout
-        self.path = path
+    def save(self, path: Path) -> bool:
+        """Write the layout of record; False when only the version before could not be kept.
+
+        FormatError when it cannot be written; the layout stays as it is, and unsaved.
+        """
+        layout = self.layout
+        kept = headstock.write(layout, path)
+        self._saved = layout
+        self.path, self.seen = path, fingerprint(headstock.encode(layout))
+        self.file_changed.emit()
+        return kept
+
+    def take(self, name: str, layout: Headstock, seen: str) -> None:
+        """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""
+        self._saved, self.seen = layout, seen
+        self.apply(name, layout)
         self.file_changed.emit()
 
     # ---- inside ---------------------------------------------------------

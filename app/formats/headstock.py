@@ -12,7 +12,7 @@ from pathlib import Path
 import msgspec
 
 from app.formats.errors import FormatError
-from app.formats.saving import save_bytes
+from app.formats.saving import fingerprint, save_bytes
 from app.formats.tidy_json import sentence, tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
@@ -47,13 +47,18 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
 
 def read(path: Path) -> Headstock:
     """The layout in a file. FormatError when it cannot be read or is not a valid layout."""
+    return read_marked(path)[0]
+
+
+def read_marked(path: Path) -> tuple[Headstock, str]:
+    """The layout in a file and the fingerprint of the bytes it was read from. FormatError as for `read`."""
     path = Path(path)
     try:
         with path.open("rb") as file:
             data = file.read(LARGEST_BYTES + 1)
-    except OSError as error:
-        raise FormatError(f"{path.name} cannot be read: {error.strerror or error}.") from error
-    return decode(data, path.name)
+    except (OSError, ValueError) as error:
+        raise FormatError(f"{path.name} cannot be read: {getattr(error, 'strerror', None) or error}.") from error
+    return decode(data, path.name), fingerprint(data)
 
 
 def encode(layout: Headstock) -> bytes:
@@ -61,9 +66,12 @@ def encode(layout: Headstock) -> bytes:
     return tidy(layout)
 
 
-def write(layout: Headstock, path: Path) -> None:
-    """Save atomically. FormatError when the place cannot be written; an earlier file is then untouched."""
-    save_bytes(Path(path), encode(layout))
+def write(layout: Headstock, path: Path) -> bool:
+    """Save atomically and keep the version before; False when only that could not be kept.
+
+    FormatError when the place cannot be written; an earlier file is then untouched.
+    """
+    return save_bytes(Path(path), encode(layout), keep_before=True)
 
 
 def schema_text() -> str:

@@ -1,40 +1,179 @@
-"""The one way in which files are saved: whole or not at all."""
+"""The one way in which files are saved: whole or not at all.
+
+The steps: write a new file in the same folder, flush it to the disk, give the
+earlier file a second name, rename the new one over it, name the earlier one
+`….before`, flush the folder. Whichever step fails or is the last that the
+machine carries out, the name holds the earlier bytes or the new ones.
+"""
 
 from __future__ import annotations
 
+import hashlib
 import os
-import tempfile
+import secrets
+import time
+from contextlib import suppress
 from pathlib import Path
 
 from app.formats.errors import FormatError
+from app.formats.saving_words import CANNOT_FLUSH, why
+
+BEFORE = ".before"
+"""What follows the name of a file in the name of the version before it. It stands beside the file and not in a
+hidden place, so that it travels with its folder and can be found and renamed without this program."""
+PART, PART_END = ".pegwright-", ".part"
+"""How the name of a file begins and ends that is still being written."""
+STALE_SECONDS = 3600
+"""Age past which such a file was left by a program that died."""
 
 
-def save_bytes(path: Path, data: bytes) -> None:
-    """Write beside the target, flush to disk, then rename over it.
+def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
+    """Write `data` under that name, flushed to the disk, or leave the name as it was.
 
-    A new file gets the usual permissions, a replaced one keeps its own.
-    FormatError when the place cannot be written; an earlier file is then untouched.
+    A new file gets the usual permissions, a replaced one keeps its own; a link stays a link. With `keep_before` an
+    earlier file with other bytes is kept as `before(path)`; False when only that failed, True otherwise.
+    FormatError when the place cannot be written.
     """
     path = Path(path)
-    temporary = None
     try:
-        handle, temporary = tempfile.mkstemp(prefix=f".{path.name}.", dir=path.parent)
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        os.chmod(temporary, path.stat().st_mode & 0o777 if path.exists() else _usual_mode())
-        os.replace(temporary, path)
-        temporary = None
+        target = Path(os.path.realpath(path))
+        mode = _mode(target)
+        part = _write_part(target.parent, data, mode)
+        second = None
+        try:
+            second, kept = _second_name(target, data, mode) if keep_before else (None, True)
+            os.replace(part, target)
+            part = None
+            kept = _name_before(second, target) and kept
+            second = None
+        finally:
+            for left in (part, second):
+                if left is not None:
+                    _remove(left)
+        _flush_folder(target.parent)
+    except (OSError, ValueError) as error:
+        raise FormatError(f"{path} cannot be written: {why(error)}. Choose another place; a file that was there before "
+                          "is untouched.") from error
+    return kept
+
+
+def before(path: Path) -> Path:
+    """Where the version before that of a file is kept."""
+    path = Path(os.path.realpath(path))
+    return path.with_name(path.name + BEFORE)
+
+
+def fingerprint(data: bytes) -> str:
+    """What tells these bytes from all others."""
+    return hashlib.sha256(data).hexdigest()
+
+
+def fingerprint_of(path: Path) -> str | None:
+    """The fingerprint of a file as it is now; None when it cannot be read."""
+    try:
+        with open(path, "rb") as file:
+            return hashlib.file_digest(file, "sha256").hexdigest()
+    except (OSError, ValueError):
+        return None
+
+
+def sweep(folder: Path) -> None:
+    """Remove what programs that died while saving left half written in a folder."""
+    with suppress(OSError):
+        for entry in os.scandir(folder):
+            if entry.name.startswith(PART) and entry.name.endswith(PART_END):
+                with suppress(OSError):
+                    if time.time() - entry.stat().st_mtime > STALE_SECONDS:
+                        os.unlink(entry.path)
+
+
+# ---- steps ------------------------------------------------------------------
+def _mode(target: Path) -> int:
+    """The permissions for the new file. OSError when what is there now is not to be replaced."""
+    try:
+        there = os.stat(target)
+    except FileNotFoundError:
+        mask = os.umask(0)
+        os.umask(mask)
+        return 0o666 & ~mask
+    if not os.path.isfile(target):
+        raise IsADirectoryError("there is a folder or a device of that name")
+    if not there.st_mode & 0o222:
+        raise PermissionError("the file is protected against writing")
+    return there.st_mode & 0o777
+
+
+def _write_part(folder: Path, data: bytes, mode: int) -> Path:
+    """A new file with these bytes, on the disk and not only in its cache."""
+    part = folder / f"{PART}{secrets.token_hex(8)}{PART_END}"
+    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
+    try:
+        try:
+            rest = memoryview(data)
+            while rest:
+                written = os.write(handle, rest)
+                if written <= 0:
+                    raise OSError("nothing more is taken there")
+                rest = rest[written:]
+            os.fsync(handle)
+            if os.fstat(handle).st_size != len(data):
+                raise OSError("not all of it arrived there")
+        finally:
+            os.close(handle)
+        os.chmod(part, mode)
+    except BaseException:
+        _remove(part)
+        raise
+    return part
+
+
+def _second_name(target: Path, data: bytes, mode: int) -> tuple[Path | None, bool]:
+    """Another name for the file as it is now, if it is there and not the same as `data`; and whether that went well."""
+    try:
+        if os.stat(target).st_size == len(data) and target.read_bytes() == data:
+            return None, True
+        second = target.parent / f"{PART}{secrets.token_hex(8)}{PART_END}"
+        try:
+            os.link(target, second)
+        except (OSError, AttributeError):
+            # Memory cards and some network drives know no second names.
+            second = _write_part(target.parent, target.read_bytes(), mode)
+        return second, True
+    except FileNotFoundError:
+        return None, True
+    except OSError:
+        return None, False
+
+
+def _name_before(second: Path | None, target: Path) -> bool:
+    """The earlier file under its own name; whether that went well. The new file is safe whatever happens here."""
+    if second is None:
+        return True
+    try:
+        os.replace(second, target.with_name(target.name + BEFORE))
+        return True
+    except OSError:
+        _remove(second)
+        return False
+
+
+def _flush_folder(folder: Path) -> None:
+    """Make the renaming last; systems that cannot flush a folder do so by themselves."""
+    if os.name == "nt":
+        return
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except PermissionError:
+        return
+    try:
+        os.fsync(handle)
     except OSError as error:
-        raise FormatError(f"{path} cannot be written: {error.strerror or error}. "
-                          "Choose another folder, or make room on the disk.") from error
+        if error.errno not in CANNOT_FLUSH:
+            raise
     finally:
-        if temporary is not None and os.path.exists(temporary):
-            os.unlink(temporary)
+        os.close(handle)
 
 
-def _usual_mode() -> int:
-    mask = os.umask(0)
-    os.umask(mask)
-    return 0o666 & ~mask
+def _remove(path: Path) -> None:
+    with suppress(OSError):
+        os.unlink(path)

@@ -15,13 +15,13 @@ def run(file: Path | None = None) -> int:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
-    from app.document.journal import leftovers
+    from app.document.leftovers import leftovers
     from app.formats import headstock
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.recovery import recover
 
-    layout = headstock.read(file) if file is not None else demo()
+    layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
     application = QApplication.instance() or QApplication(sys.argv[:1])
     application.setApplicationName("Pegwright")
     application.setOrganizationName("Pegwright")
@@ -29,6 +29,7 @@ def run(file: Path | None = None) -> int:
     folder = user_state_path("Pegwright", appauthor=False) / "journal"
     left = leftovers(folder)
     window = MainWindow(layout, file, QSettings(), journal_folder=folder)
+    window.document.seen = seen
     window.show()
     if left:
         recover(window, left)

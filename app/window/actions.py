@@ -29,6 +29,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         RULE,
         Entry("save", "&Save", ("Ctrl+S",), "Save the layout."),
         Entry("save as", "Save &as…", ("Ctrl+Shift+S",), "Save the layout under another name."),
+        Entry("before", "Open the version &before", (), "Bring back what the file held before it was saved last."),
         RULE,
         Entry("import", "&Import a drawing…", ("Ctrl+I",), "Read an outline from a DXF or SVG drawing."),
         Entry("print", "&Print the sheets…", ("Ctrl+P",), "Print at 100 %, corrected for the printer."),

@@ -5,6 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Literal
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
 
 LAYOUTS = "Headstock layouts (*.headstock.json)"
@@ -31,14 +33,56 @@ def folder(parent: QWidget, title: str, start: str) -> Path | None:
 
 def save_first(parent: QWidget, name: str) -> Literal["save", "discard", "cancel"]:
     """What to do with unsaved work before it would go."""
-    box = QMessageBox(parent)
+    box = _box(parent)
     box.setWindowTitle(parent.tr("Unsaved work"))
     box.setText(parent.tr("{} has changes that are not saved.").format(name))
     buttons = QMessageBox.StandardButton
     box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
     box.setDefaultButton(buttons.Save)
-    answer = box.exec()
-    return {buttons.Save: "save", buttons.Discard: "discard"}.get(answer, "cancel")
+    return _answer(box, {box.button(buttons.Save): "save", box.button(buttons.Discard): "discard"}, "cancel")
+
+
+def changed_elsewhere(parent: QWidget, name: str) -> Literal["theirs", "mine", "elsewhere", "cancel"]:
+    """What to do when another program has written the file that is about to be saved."""
+    box = _box(parent)
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle(parent.tr("Changed by another program"))
+    box.setText(parent.tr("{} was written by another program after it was opened here.").format(name))
+    box.setInformativeText(parent.tr(
+        "Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away."))
+    roles = QMessageBox.ButtonRole
+    elsewhere = box.addButton(parent.tr("Save mine elsewhere…"), roles.AcceptRole)
+    mine = box.addButton(parent.tr("Save mine here"), roles.DestructiveRole)
+    theirs = box.addButton(parent.tr("Take theirs"), roles.ActionRole)
+    box.addButton(parent.tr("Do nothing"), roles.RejectRole)
+    box.setDefaultButton(elsewhere)
+    return _answer(box, {elsewhere: "elsewhere", mine: "mine", theirs: "theirs"}, "cancel")
+
+
+def not_saved(parent: QWidget, text: str) -> Literal["elsewhere", "again", "later"]:
+    """What to do when the layout could not be saved."""
+    box = _box(parent)
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle(parent.tr("The layout was not saved"))
+    box.setText(text)
+    box.setInformativeText(parent.tr("Your work is still here in the window, as it was."))
+    elsewhere = box.addButton(parent.tr("Save elsewhere…"), QMessageBox.ButtonRole.AcceptRole)
+    again = box.addButton(parent.tr("Try again"), QMessageBox.ButtonRole.ActionRole)
+    box.addButton(parent.tr("Not now"), QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(elsewhere)
+    return _answer(box, {elsewhere: "elsewhere", again: "again"}, "later")
+
+
+def write_over(parent: QWidget, name: str) -> bool:
+    """Whether a file of that name may be replaced."""
+    box = _box(parent)
+    box.setIcon(QMessageBox.Icon.Question)
+    box.setWindowTitle(parent.tr("Replace this file?"))
+    box.setText(parent.tr("{} is there already. Its present version would be kept beside it as the version before.")
+                .format(name))
+    replace = box.addButton(parent.tr("Replace it"), QMessageBox.ButtonRole.AcceptRole)
+    box.setDefaultButton(box.addButton(parent.tr("Leave it"), QMessageBox.ButtonRole.RejectRole))
+    return _answer(box, {replace: "yes"}, "no") == "yes"
 
 
 def say(parent: QWidget, title: str, text: str) -> None:
@@ -48,7 +92,11 @@ def say(parent: QWidget, title: str, text: str) -> None:
 
 def warn(parent: QWidget, title: str, text: str) -> None:
     """Tell the maker what went wrong and wait until it is read."""
-    QMessageBox.warning(parent, title, text)
+    box = _box(parent)
+    box.setIcon(QMessageBox.Icon.Warning)
+    box.setWindowTitle(title)
+    box.setText(text)
+    _answer(box, {}, "")
 
 
 def text(parent: QWidget, title: str, label: str, value: str = "") -> str | None:
@@ -57,15 +105,29 @@ def text(parent: QWidget, title: str, label: str, value: str = "") -> str | None
     return answer if given else None
 
 
-def recover(parent: QWidget, text: str) -> Literal["open", "later", "discard"]:
-    """What to do with work that an earlier run had not saved."""
-    box = QMessageBox(parent)
+def recover(parent: QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:
+    """What to do with work that an earlier run had not saved; `picture` shows it."""
+    box = _box(parent)
     box.setWindowTitle(parent.tr("Unsaved work was found"))
     box.setText(text)
+    box.setIconPixmap(picture)
     take = box.addButton(parent.tr("Open it"), QMessageBox.ButtonRole.AcceptRole)
     drop = box.addButton(parent.tr("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
     box.addButton(parent.tr("Ask me next time"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(take)
+    return _answer(box, {take: "open", drop: "discard"}, "later")
+
+
+def _box(parent: QWidget) -> QMessageBox:
+    """An empty question. Its words are plain: the name of a layout or a file is never read as markup."""
+    box = QMessageBox(parent)
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    return box
+
+
+def _answer(box: QMessageBox, words: dict, otherwise: str) -> str:
+    """The word of the button that was pressed."""
     box.exec()
     clicked = box.clickedButton()
-    return "open" if clicked is take else "discard" if clicked is drop else "later"
+    box.deleteLater()
+    return next((word for button, word in words.items() if button is clicked), otherwise)

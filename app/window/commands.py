@@ -38,6 +38,7 @@ class Commands(QObject):
         self._w = window
         self._do: dict[str, Callable[[], object]] = {
             "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
+            "before": window.files.open_before,
             "import": self._import, "write sheets": self._write_sheets,
             "print": self._print, "correct": self._correct, "quit": window.close,
             "undo": self._undo, "redo": self._redo, "remove": self._remove, "duplicate": self._duplicate,

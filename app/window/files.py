@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 from PySide6.QtCore import QSettings
@@ -11,6 +12,7 @@ from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
+from app.formats.saving import before, sweep
 from app.window import ask
 
 MOST_RECENT = 10
@@ -40,13 +42,13 @@ class Files:
             if path is None:
                 return False
         try:
-            layout = headstock.read(path)
+            layout, seen = headstock.read_marked(path)
         except FormatError as error:
             ask.warn(self._window, self._window.tr("This file was not opened"), str(error))
             return False
         if not self.may_leave():
             return False
-        self._document.replace(layout, path)
+        self._document.replace(layout, path, seen)
         self._remember(path)
         return True
 
@@ -54,7 +56,21 @@ class Files:
         """Layouts opened or saved lately that are still there."""
         names = self._settings.value("recent", []) or []
         names = [names] if isinstance(names, str) else names
-        return [Path(name) for name in names if Path(name).exists()]
+        return [Path(name) for name in names if os.path.exists(name)]
+
+    def open_before(self) -> None:
+        """Bring back, as a step that can be undone, what the file held before it was saved last."""
+        path = self._document.path
+        if path is None or not os.path.exists(before(path)):
+            ask.say(self._window, self._window.tr("The version before"), self._window.tr(
+                "There is no version before this one: it is kept from the second saving on."))
+            return
+        try:
+            layout = headstock.read(before(path))
+        except FormatError as error:
+            ask.warn(self._window, self._window.tr("The version before was not opened"), str(error))
+            return
+        self._document.apply(self._window.tr("Open the version before"), layout)
 
     # ---- writing --------------------------------------------------------
     def save(self) -> bool:
@@ -70,16 +86,42 @@ class Files:
             return False
         if not path.name.endswith(SUFFIX):
             path = path.with_name(path.name.removesuffix(".json") + SUFFIX)
+            # The system asked about the name without its ending.
+            if os.path.exists(path) and not ask.write_over(self._window, path.name):
+                return False
         return self._write(path)
 
     def _write(self, path: Path) -> bool:
+        if self._is_open_from(path) and self._document.changed_elsewhere:
+            answer = ask.changed_elsewhere(self._window, path.name)
+            if answer == "theirs":
+                self._take_theirs(path)
+            if answer != "mine":
+                return answer == "elsewhere" and self.save_as()
         try:
-            self._document.save(path)
+            kept = self._document.save(path)
         except FormatError as error:
-            ask.warn(self._window, self._window.tr("The layout was not saved"), str(error))
-            return False
+            answer = ask.not_saved(self._window, str(error))
+            return answer == "again" and self._write(path) or answer == "elsewhere" and self.save_as()
+        if not kept:
+            ask.say(self._window, self._window.tr("Saved"), self._window.tr(
+                "The layout is saved; the version before it could not be kept beside it."))
+        sweep(path.parent)
         self._remember(path)
         return True
+
+    def _take_theirs(self, path: Path) -> None:
+        """Show what the other program wrote, as a step: one undo brings the maker's own work back."""
+        try:
+            layout, seen = headstock.read_marked(path)
+        except FormatError as error:
+            ask.warn(self._window, self._window.tr("This file was not opened"), str(error))
+            return
+        self._document.take(self._window.tr("Take the file as it is now"), layout, seen)
+
+    def _is_open_from(self, path: Path) -> bool:
+        mine = self._document.path
+        return mine is not None and os.path.realpath(mine) == os.path.realpath(path)
 
     # ---- inside ---------------------------------------------------------
     def _folder(self) -> str:

@@ -124,6 +124,8 @@ class MainWindow(QMainWindow):
         document.held_changed.connect(self.show_held)
         document.history_changed.connect(self._history)
         document.file_changed.connect(self._file)
+        if self.journal is not None:
+            self.journal.troubled.connect(self.say)
         self.canvas.view.pointed.connect(self.hand.point)
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
@@ -284,11 +286,9 @@ class MainWindow(QMainWindow):
         if self.journal is None:
             return
         if self.document.unsaved:
-            self.journal.note(self.document.layout, self.document.path)
+            self.journal.note(self.document.layout, self.document.path, self.document.seen)
         else:
             self.journal.clear()
-        if self.journal.trouble:
-            self.say(self.tr("Unsaved work cannot be kept safe: {}").format(self.journal.trouble))
 
     # ---- changing -------------------------------------------------------
     def _edited(self, what: str, layout: Headstock) -> None:

@@ -2,28 +2,54 @@
 
 from __future__ import annotations
 
-from datetime import datetime
 from typing import TYPE_CHECKING
 
-from app.document.journal import Leftover, forget
+from app.document.leftovers import Leftover
+from app.look.picture import picture
 from app.window import ask
+from geometry.drawing import opened_out
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
+PICTURE = (300, 260)
+"""Width and height of the picture of what was found, in points."""
+
 
 def recover(window: MainWindow, left: list[Leftover]) -> None:
-    """Ask about the newest piece of unsaved work; older ones are asked about at later starts."""
-    newest = left[0]
-    when = datetime.fromtimestamp(newest.file.stat().st_mtime).strftime("%Y-%m-%d %H:%M")
-    text = window.tr("“{name}” was not saved when the program ended on {when}. It has {tuners} tuners and {slots} "
-                     "slots.").format(name=newest.layout.name, when=when, tuners=len(newest.layout.tuners),
-                                      slots=len(newest.layout.slots))
-    answer = ask.recover(window, text)
+    """Ask about unsaved work, newest first, until the maker opens a piece or puts the question off.
+
+    What another running copy is asking about, or has dealt with, is passed over.
+    """
+    for found in left:
+        if not found.claim():
+            continue
+        try:
+            if not _settled(window, found):
+                return
+        finally:
+            found.release()
+
+
+def _settled(window: MainWindow, found: Leftover) -> bool:
+    """Ask about one piece; whether the next one may be asked about."""
+    layout = found.layout
+    words = [window.tr("“{}” was not saved when the program ended.").format(layout.name),
+             window.tr("Last change written down: {}").format(found.when.strftime("%Y-%m-%d %H:%M:%S")),
+             window.tr("{} tuners, {} slots").format(len(layout.tuners), len(layout.slots))]
+    if found.path is not None:
+        words.append(window.tr("Opened from: {}").format(found.path))
+    seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
+    answer = ask.recover(window, "\n".join(words), seen)
     if answer == "open":
-        window.document.recover(newest.layout, newest.path)
-        window.journal.write()
-        forget(newest)
+        window.document.recover(layout, found.path, found.seen)
+        if window.journal is not None:
+            window.journal.write()
+        # Until it is written down anew, what was found is the only copy.
+        if window.journal is not None and not window.journal.trouble:
+            found.forget()
         window.canvas.fit(window.document.shown)
-    elif answer == "discard":
-        forget(newest)
+        return False
+    if answer == "discard":
+        found.forget()
+    return answer == "discard"

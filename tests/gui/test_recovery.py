@@ -1,16 +1,24 @@
-"""Unsaved work is offered at the next start."""
+"""Unsaved work is offered at the next start, with a picture of it, by one running copy at a time."""
 
+import os
+
+import pytest
 from msgspec.structs import replace
 
-from app.document.journal import Journal, leftovers
+from app.document.journal import Journal
+from app.document.leftovers import leftovers
+from app.formats import headstock
+from app.look.picture import picture
+from app.look.theme import DAY, LAMP
 from app.window import ask
 from app.window.demo import demo
 from app.window.recovery import recover
+from geometry.drawing import opened_out
 
 
-def left_behind(folder):
+def left_behind(folder, name="Half done", path=None, seen=None):
     journal = Journal(folder)
-    journal.note(replace(demo(), name="Half done"), None)
+    journal.note(replace(demo(), name=name), path, seen)
     journal.write()
     journal._lock.unlock()
     return leftovers(folder)
@@ -20,9 +28,11 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
     bench.window.journal = Journal(tmp_path / "own", bench.window)
     found = left_behind(tmp_path)
     asked = []
-    monkeypatch.setattr(ask, "recover", lambda _, text: asked.append(text) or "open")
+    monkeypatch.setattr(ask, "recover", lambda _, text, seen: asked.append((text, seen)) or "open")
     recover(bench.window, found)
-    assert "Half done" in asked[0]
+    text, seen = asked[0]
+    assert "Half done" in text and "12 tuners" in text and found[0].when.strftime("%H:%M") in text
+    assert seen.toImage() == picture(opened_out(demo()), bench.window.theme, 300, 260).toImage()
     assert bench.layout.name == "Half done"
     assert bench.window.document.unsaved
     assert leftovers(tmp_path) == []
@@ -37,3 +47,66 @@ def test_it_can_wait_or_go(bench, tmp_path, monkeypatch):
     recover(bench.window, leftovers(tmp_path))
     assert leftovers(tmp_path) == []
     assert bench.layout.name != "Half done"
+
+
+def test_after_one_is_thrown_away_the_next_is_asked_about(bench, tmp_path, monkeypatch):
+    left_behind(tmp_path, "older")
+    os.utime(leftovers(tmp_path)[0].file, (1_700_000_000, 1_700_000_000))
+    found = left_behind(tmp_path, "newer")
+    asked = []
+    monkeypatch.setattr(ask, "recover", lambda _, text, seen: asked.append(text.split("”")[0]) or
+                        ("discard" if len(asked) == 1 else "open"))
+    recover(bench.window, found)
+    assert asked == ["“newer", "“older"]
+    assert bench.layout.name == "older"
+
+
+def test_two_running_copies_do_not_ask_about_the_same(bench, tmp_path, monkeypatch):
+    found = left_behind(tmp_path)
+    theirs = leftovers(tmp_path)[0]
+    assert theirs.claim()
+    monkeypatch.setattr(ask, "recover", lambda *_: pytest.fail("another copy is asking"))
+    recover(bench.window, found)
+    theirs.forget()
+    theirs.release()
+    recover(bench.window, found)
+
+
+def test_work_is_not_forgotten_before_it_is_written_down_anew(bench, tmp_path, monkeypatch):
+    blocked = tmp_path / "file"
+    blocked.write_text("in the way")
+    bench.window.journal = Journal(blocked, bench.window)
+    monkeypatch.setattr(ask, "recover", lambda *_: "open")
+    recover(bench.window, left_behind(tmp_path))
+    assert bench.layout.name == "Half done"
+    assert len(leftovers(tmp_path)) == 1
+    bench.window.journal.clear()
+
+
+def test_what_was_saved_just_before_the_end_is_not_offered(bench, tmp_path):
+    path = tmp_path / "head.headstock.json"
+    headstock.write(replace(demo(), name="Half done"), path)
+    assert left_behind(tmp_path, "Half done", path) == []
+
+
+def test_after_recovery_a_file_changed_meanwhile_is_noticed(bench, tmp_path, monkeypatch):
+    path = tmp_path / "head.headstock.json"
+    headstock.write(replace(demo(), name="as opened"), path)
+    _, seen = headstock.read_marked(path)
+    found = left_behind(tmp_path, "Half done", path, seen)
+    headstock.write(replace(demo(), name="theirs"), path)
+    monkeypatch.setattr(ask, "recover", lambda *_: "open")
+    recover(bench.window, found)
+    monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: "cancel")
+    assert not bench.window.files.save()
+    assert headstock.read(path).name == "theirs"
+
+
+@pytest.mark.parametrize("theme", [DAY, LAMP], ids=["day", "lamp"])
+def test_the_picture_shows_wood_on_paper(qapp, theme):
+    image = picture(opened_out(demo()), theme, 300, 260, 2.0).toImage()
+    assert (image.width(), image.height()) == (600, 520)
+    colours = {image.pixelColor(x, y).name() for x in range(0, 600, 3) for y in range(0, 520, 3)}
+    assert {theme.paper.lower(), theme.wood.lower(), theme.slot.lower()} <= colours
+    assert len({image.pixelColor(2, y).name() for y in range(10, 500)}) == 1, "nothing sticks out"
+    picture((), theme, 10, 10)

@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 from msgspec.structs import replace
 
-from app.document.journal import Journal, forget, leftovers
+from app.document.journal import Journal
+from app.document.leftovers import leftovers
 from app.window.demo import demo
 
 ROOT = Path(__file__).parents[3]
@@ -55,7 +56,7 @@ def test_killed_at_any_moment_a_whole_layout_comes_back(qtbot, tmp_path, moment)
     # The kill may come a few steps after the line that was read.
     assert int(found[0].layout.name.removeprefix("step ")) >= last
     assert found[0].path == Path("/somewhere/head.headstock.json")
-    forget(found[0])
+    found[0].forget()
     assert leftovers(tmp_path) == []
 
 

@@ -1,0 +1,121 @@
+"""Saving from the window: whatever the disk or another program does, the work is kept and another place is offered."""
+
+import errno
+import os
+
+import pytest
+from msgspec.structs import replace
+
+from app.formats import headstock, saving
+from app.formats.saving import before
+from app.window import ask
+from app.window.demo import demo
+from tests.app.formats.out.failing_disk import FailingDisk
+
+
+def rename(bench, name):
+    bench.window.document.apply("Rename", replace(bench.layout, name=name))
+
+
+@pytest.fixture
+def opened(bench, tmp_path):
+    path = tmp_path / "head.headstock.json"
+    headstock.write(replace(demo(), name="first"), path)
+    assert bench.window.files.open(path)
+    return path
+
+
+def test_a_full_disk_keeps_the_work_and_offers_another_place(bench, opened, tmp_path, monkeypatch):
+    rename(bench, "second")
+    told, other = [], tmp_path / "elsewhere" / "head.headstock.json"
+    other.parent.mkdir()
+
+    def not_saved(_, text):
+        told.append(text)
+        monkeypatch.setattr(saving, "os", os)
+        return "elsewhere"
+
+    monkeypatch.setattr(ask, "not_saved", not_saved)
+    monkeypatch.setattr(ask, "save_file", lambda *_: other)
+    monkeypatch.setattr(saving, "os", FailingDisk(3, errno.ENOSPC))
+    assert bench.window.files.save()
+    assert "the disk is full" in told[0]
+    assert headstock.read(opened).name == "first"
+    assert headstock.read(other).name == "second"
+    assert bench.window.document.path == other and not bench.window.document.unsaved
+
+
+def test_not_now_leaves_the_work_unsaved_and_the_window_open(bench, opened, monkeypatch):
+    rename(bench, "second")
+    opened.unlink()
+    opened.parent.joinpath("gone").mkdir()
+    bench.window.document.path = opened.parent / "vanished" / "head.headstock.json"
+    monkeypatch.setattr(ask, "not_saved", lambda _, text: "later" if "folder is not there" in text else "?")
+    monkeypatch.setattr(ask, "save_first", lambda *_: "save")
+    assert not bench.window.files.save()
+    assert not bench.window.close()
+    assert bench.window.document.unsaved and bench.layout.name == "second"
+
+
+@pytest.mark.parametrize("answer", ["mine", "theirs", "elsewhere", "cancel"])
+def test_a_file_that_another_program_wrote_is_never_lost(bench, opened, tmp_path, monkeypatch, answer):
+    rename(bench, "mine")
+    headstock.write(replace(demo(), name="theirs"), opened)
+    other = tmp_path / "other.headstock.json"
+    monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: answer)
+    monkeypatch.setattr(ask, "save_file", lambda *_: other)
+    saved = bench.window.files.save()
+    assert saved == (answer in ("mine", "elsewhere"))
+    if answer == "mine":
+        assert headstock.read(opened).name == "mine"
+        assert headstock.read(before(opened)).name == "theirs"
+        assert bench.window.files.save(), "saving again asks nothing"
+    else:
+        assert headstock.read(opened).name == "theirs"
+    if answer == "elsewhere":
+        assert headstock.read(other).name == "mine"
+    if answer == "theirs":
+        assert bench.layout.name == "theirs" and not bench.window.document.unsaved
+        bench.window.commands.run("undo")
+        assert bench.layout.name == "mine" and bench.window.document.unsaved
+    if answer == "cancel":
+        assert bench.layout.name == "mine" and bench.window.document.unsaved
+
+
+def test_a_file_touched_but_not_changed_is_no_matter(bench, opened):
+    rename(bench, "mine")
+    os.utime(opened, (1, 1))
+    assert bench.window.files.save()
+    assert headstock.read(opened).name == "mine"
+
+
+def test_the_version_before_comes_back_as_one_step(bench, opened, monkeypatch):
+    said = []
+    monkeypatch.setattr(ask, "say", lambda *words: said.append(words))
+    bench.window.commands.run("before")
+    assert len(said) == 1 and bench.layout.name == "first"
+    rename(bench, "second")
+    bench.window.commands.run("save")
+    bench.window.commands.run("before")
+    assert bench.layout.name == "first" and bench.window.document.unsaved
+    bench.window.commands.run("undo")
+    assert bench.layout.name == "second" and not bench.window.document.unsaved
+
+
+def test_a_name_completed_by_its_ending_is_not_written_over_unasked(bench, opened, tmp_path, monkeypatch):
+    monkeypatch.setattr(ask, "save_file", lambda *_: tmp_path / "head")
+    monkeypatch.setattr(ask, "write_over", lambda *_: False)
+    rename(bench, "second")
+    assert not bench.window.files.save_as()
+    assert headstock.read(opened).name == "first"
+
+
+@pytest.mark.parametrize("name", ["my head", "голова грифа", "頭", "🎸 head", "a'b\"c", "x" * 120, "50 % #1 & co"])
+def test_names_in_any_script_are_saved_opened_and_listed(bench, tmp_path, monkeypatch, name):
+    rename(bench, name)
+    path = tmp_path / f"{name} folder" / f"{name}.headstock.json"
+    path.parent.mkdir()
+    monkeypatch.setattr(ask, "save_file", lambda *_: path)
+    assert bench.window.files.save_as()
+    assert bench.window.files.open(path)
+    assert bench.layout.name == name and bench.window.files.recent()[0] == path
