@@ -1,0 +1,133 @@
+"""What the tuners of a side need of the wood: measured from their edge and along it, mm.
+
+The distances follow from the generic patterns and the margins that a layout
+begins with; the tests hold them to the checker, over the whole range.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.beginning.numbers import Mount, Numbers, Refused
+from geometry.layout.blank import Side
+from geometry.layout.generic import PATTERNS
+
+ROOMY, SLIM, THROUGH_SIDE = PATTERNS[0].id, PATTERNS[3].id, PATTERNS[4].id
+"""Face tuner with a bushing, small face tuner for narrow rows, side tuner."""
+ROOMY_PITCH = 24.0
+"""From here on there is room for the plates of the face tuner with a bushing."""
+LEAST_PITCH: dict[Mount, float] = {"face": 18.0, "side": 25.5, "mixed": 23.0}
+"""Narrower rows bring plates, screws or turning buttons together."""
+MOST_PITCH = 80.0
+LEAST_THICKNESS: dict[Mount, float] = {"face": 12.0, "side": 13.0, "mixed": 13.0}
+MOST_THICKNESS = 40.0
+LEAST_GAP, LEAST_COURSE_GAP = 3.0, 5.5
+"""Least centre distance of strings at the nut, and of the middles of pairs (common practice, no source)."""
+NUT_SHOULDERS = 7.4
+"""What the nut is wider than from the first string to the last."""
+PAIR = 2.2
+"""Centre distance within a pair."""
+
+SLOT_OUTER, SLOT_INNER = 19.6, 33.2
+"""A slot's walls, measured in from the edge: the rail and face tuners stay clear of the first, the post and the
+point of its drill of the second."""
+SLOT_BEFORE, SLOT_AFTER = 10.0, 6.5
+"""From the outer posts to the centres of a slot's round ends, towards the nut and towards the tip."""
+LEAD = 13.5
+"""From the ends of the straight run of an edge to the first and the last tuner, so that plates lie flat."""
+
+
+@dataclass(frozen=True, slots=True)
+class SideNeeds:
+    """One side of the head: its tuners and the room that they take."""
+
+    side: Side
+    count: int
+    mount: Mount
+    pitch: float
+    face: str
+    """pattern of its face tuners"""
+
+    @property
+    def inset(self) -> float:
+        """How far the posts of face tuners stand inside the edge."""
+        return 11.8 if self.face == ROOMY else 10.0
+
+    @property
+    def has_slot(self) -> bool:
+        """Whether any tuner goes through the side."""
+        return any(kind == "side" for kind in self.kinds)
+
+    @property
+    def kinds(self) -> tuple[str, ...]:
+        """face or side for each tuner, from the nut on."""
+        if self.mount == "mixed":
+            return tuple("face" if i % 2 == 0 else "side" for i in range(self.count))
+        return (self.mount,) * self.count
+
+    @property
+    def inner(self) -> float:
+        """How far its hardware or its slot reaches in from the edge; 0 without tuners."""
+        if not self.count:
+            return 0.0
+        return SLOT_INNER if self.has_slot else self.inset + (5.5 if self.face == ROOMY else 14.0)
+
+    @property
+    def keep(self) -> float:
+        """What must be left between `inner` and the centreline."""
+        return 0.0 if not self.count else 5.4 if self.has_slot else 1.5
+
+    @property
+    def pull(self) -> float:
+        """How far in from the edge the strings are wound, on average."""
+        wound = {"face": self.inset, "side": 28.0}
+        return sum(wound[kind] for kind in self.kinds) / self.count if self.count else 0.0
+
+    @property
+    def run(self) -> float:
+        """Straight run of edge that the row takes."""
+        return 2 * LEAD + max(0, self.count - 1) * self.pitch
+
+
+def needs(numbers: Numbers, side: Side) -> SideNeeds:
+    """What a side needs. Refused when the tuners stand too near each other or the wood is too thin."""
+    count, mount = numbers.count(side), numbers.mount(side)
+    roomy = numbers.pitch >= ROOMY_PITCH or mount == "mixed"
+    made = SideNeeds(side, count, mount, numbers.pitch, ROOMY if roomy else SLIM)
+    if not count:
+        return made
+    words = {"face": "tuners through the face", "side": "tuners through the side", "mixed": "mixed tuners"}[mount]
+    least = LEAST_PITCH[mount]
+    if count > 1 and numbers.pitch < least:
+        raise Refused("pitch", least, f"{numbers.pitch:g} mm from tuner to tuner is too little for {words}: "
+                                      f"their plates and buttons need {least:g} mm.")
+    if count > 1 and numbers.pitch > MOST_PITCH:
+        raise Refused("pitch", MOST_PITCH, f"{numbers.pitch:g} mm from tuner to tuner makes a head nobody can hold: "
+                                           f"{MOST_PITCH:g} mm is the most.")
+    thin = LEAST_THICKNESS[mount]
+    if numbers.thickness < thin:
+        raise Refused("thickness", thin, f"A blank {numbers.thickness:g} mm thick is too thin for {words}: "
+                                         f"it takes {thin:g} mm.")
+    if numbers.thickness > MOST_THICKNESS:
+        raise Refused("thickness", MOST_THICKNESS, f"A head {numbers.thickness:g} mm thick is more than posts reach "
+                                                   f"through: {MOST_THICKNESS:g} mm is the most.")
+    return made
+
+
+def spread(numbers: Numbers) -> float:
+    """From the first string to the last at the nut, mm. Refused when the strings stand too close."""
+    if numbers.courses:
+        least = (numbers.strings // 2 - 1) * LEAST_COURSE_GAP + PAIR
+    else:
+        least = (numbers.strings - 1) * LEAST_GAP
+    least += NUT_SHOULDERS
+    if numbers.nut_width < least - 1e-9:
+        raise Refused("nut_width", least, f"{numbers.strings} strings on a nut {numbers.nut_width:g} mm wide stand too "
+                                          f"close: it takes {least:g} mm.")
+    if numbers.nut_width > MOST_NUT:
+        raise Refused("nut_width", MOST_NUT, f"A nut {numbers.nut_width:g} mm wide is more than a hand spans: "
+                                             f"{MOST_NUT:g} mm is the most.")
+    return numbers.nut_width - NUT_SHOULDERS
+
+
+MOST_NUT = 90.0

@@ -1,0 +1,91 @@
+"""The few numbers that a layout may begin from, what they are called, and how a refusal names one of them."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.errors import GeometryError
+from geometry.layout.blank import Side
+
+Mount = Literal["face", "side", "mixed"]
+MOUNTS: tuple[Mount, ...] = ("face", "side", "mixed")
+LEAST_STRINGS, MOST_STRINGS = 4, 12
+
+FIELDS = {
+    "bass": "tuners on the bass side", "treble": "tuners on the treble side",
+    "pitch": "from tuner to tuner", "length": "length of the blank", "width": "width of the blank",
+    "thickness": "thickness of the blank", "nut_width": "width of the nut",
+}
+"""What a refusal can be about, and what the number is called."""
+
+
+class Refused(GeometryError):
+    """Numbers that make no headstock. `field` is a key of FIELDS, `value` what that number would have to be
+    (mm, or a count)."""
+
+    def __init__(self, field: str, value: float, sentence: str) -> None:
+        super().__init__(sentence)
+        self.field = field
+        self.value = value
+
+
+@dataclass(frozen=True, slots=True)
+class Numbers:
+    """What a maker knows before anything is drawn (mm).
+
+    `bass` and `treble` count the tuners of each side, `pitch` is from one
+    tuner to the next along an edge, whatever their mount. `mixed` alternates,
+    the one nearest the nut through the face. `length` of the blank is measured
+    from the nut line to the far end. `courses` sets the strings in pairs.
+    """
+
+    bass: int = 3
+    treble: int = 3
+    bass_mount: Mount = "face"
+    treble_mount: Mount = "face"
+    pitch: float = 30.0
+    length: float = 190.0
+    width: float = 100.0
+    thickness: float = 16.0
+    nut_width: float = 43.0
+    courses: bool = False
+
+    @property
+    def strings(self) -> int:
+        """How many strings, one a tuner."""
+        return self.bass + self.treble
+
+    def count(self, side: Side) -> int:
+        """Tuners of a side."""
+        return self.bass if side == "bass" else self.treble
+
+    def mount(self, side: Side) -> Mount:
+        """How the tuners of a side are mounted."""
+        return self.bass_mount if side == "bass" else self.treble_mount
+
+    def counted(self) -> None:
+        """Refused when the counts make no head, or a length is no number above zero and below a metre."""
+        for side in ("bass", "treble"):
+            if self.count(side) < 0:
+                raise Refused(side, 0, f"A side has no {self.count(side)} tuners: give 0 or more.")
+            if self.mount(side) not in MOUNTS:
+                raise GeometryError(f"A tuner is mounted through the {' or the '.join(MOUNTS[:2])}, or the two are "
+                                    f"mixed; not {self.mount(side)!r}.")
+        if not LEAST_STRINGS <= self.strings <= MOST_STRINGS:
+            wanted = min(max(self.strings, LEAST_STRINGS), MOST_STRINGS)
+            field = "bass" if self.bass >= self.treble else "treble"
+            value = getattr(self, field) + wanted - self.strings
+            if value < 0:
+                raise GeometryError(f"There are {self.strings} strings: from {LEAST_STRINGS} to {MOST_STRINGS} work.")
+            raise Refused(field, value, f"There are {self.strings} strings; from {LEAST_STRINGS} to {MOST_STRINGS} "
+                                        f"work: give the {field} side {value}.")
+        if self.courses and self.strings % 2:
+            field = "bass" if self.bass >= self.treble else "treble"
+            raise Refused(field, getattr(self, field) + (1 if self.strings < MOST_STRINGS else -1),
+                          f"{self.strings} strings cannot stand in pairs: give the {field} side one more.")
+        for field in ("pitch", "length", "width", "thickness", "nut_width"):
+            value = getattr(self, field)
+            if not (math.isfinite(value) and 0 < value <= 1000):
+                raise GeometryError(f"The number for {FIELDS[field]!r} is not a length between 0 and 1000 mm.")

@@ -1,0 +1,135 @@
+"""The outline that a layout begins with: a flare from the nut, two nearly straight edges, a low crown.
+
+Seven nodes. Each edge leads along the line on which the strings run straight
+to their posts, as far as the wood that hardware needs allows.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry import vectors as v
+from geometry.beginning.needs import SideNeeds
+from geometry.beginning.numbers import Numbers
+from geometry.curves import Cubic
+from geometry.layout import Loop, Node
+from geometry.vectors import Vec2
+
+BELLY = {True: 0.6, False: 1.2}
+"""How far an edge bellies out over its run, mm: less where bores go through the side, so that plates lie flat."""
+STEEPEST = {True: 0.115, False: 0.32}
+"""Steepest slope of an edge against the centreline. Through the side it decides the tilt of the bores, and a drill
+skates from about 8 degrees (0.14)."""
+TAPER = {True: 0.1, False: 0.12}
+"""Steepest taper of an edge of a head with tuners on both sides, with and without bores through that side."""
+NEIGHBOUR = 9.0
+"""Wood left between the innermost hardware and an edge without tuners."""
+POST = 3.0
+"""A string runs beside its post, not through it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """The outline and where the rows of tuners begin."""
+
+    loop: Loop
+    flare: dict[str, float]
+    """length of the flare of each edge, from the nut line to the straight run, mm"""
+    run: dict[str, tuple[Vec2, Vec2]]
+    """ends of the straight run of each edge, from the nut on"""
+
+
+def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, spread: float) -> Shape:
+    """The outline for these rows (mm). It does not look at the blank."""
+    run = max(bass.run, treble.run)
+    widths = _widths(numbers, bass, treble, spread, run)
+    half = numbers.nut_width / 2
+    most = max(max(widths[side][0] for side in ("bass", "treble")) - half, 0.0)
+    start = min(max(14.0 + 0.9 * most, 18.0), 34.0)
+    sides = {}
+    for needs in (bass, treble):
+        sign = 1.0 if needs.side == "treble" else -1.0
+        a, b = widths[needs.side]
+        sides[needs.side] = _side(half, start, a, b, run, needs.has_slot, sign)
+    crown = min(max(0.42 * (widths["bass"][1] + widths["treble"][1]) / 2, 18.0), 26.0)
+    top = (round((sides["bass"].s1[0] + sides["treble"].s1[0]) / 2, 3), round(start + run + crown, 3))
+    treble_tip = _crown(sides["treble"], top)
+    bass_tip = _crown(sides["bass"], top)
+    t, b = sides["treble"], sides["bass"]
+    nodes = (
+        Node(at=t.s0.p0, handles=(t.s0.c0, t.s0.c1)),
+        Node(at=t.s0.p1, handles=(t.edge.c0, t.edge.c1), smooth=True),
+        Node(at=t.edge.p1, handles=(treble_tip.c0, treble_tip.c1), smooth=True),
+        Node(at=top, handles=(bass_tip.c1, bass_tip.c0), smooth=True),
+        Node(at=b.edge.p1, handles=(b.edge.c1, b.edge.c0), smooth=True),
+        Node(at=b.s0.p1, handles=(b.s0.c1, b.s0.c0), smooth=True),
+        Node(at=b.s0.p0),
+    )
+    return Shape(Loop(nodes=nodes), {side: made.s0.length() for side, made in sides.items()},
+                 {side: (made.edge.p0, made.edge.p1) for side, made in sides.items()})
+
+
+@dataclass(frozen=True, slots=True)
+class _Edge:
+    """Flare and run of one edge, from the nut to the crown."""
+
+    s0: Cubic
+    edge: Cubic
+
+    @property
+    def s1(self) -> Vec2:
+        return self.edge.p1
+
+
+def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, spread: float,
+            run: float) -> dict[str, tuple[float, float]]:
+    """Half widths (from the centreline, outwards positive) of each edge where its run begins and ends."""
+    half = numbers.nut_width / 2
+    if bass.count and treble.count:
+        found = {}
+        for needs in (bass, treble):
+            least = max(needs.inner + needs.keep, half + 2.0)
+            ideal = _pull(numbers, needs, spread)
+            begin = max(ideal[0], least)
+            found[needs.side] = (begin, max(ideal[1], least, begin - TAPER[needs.has_slot] * run))
+        return found
+    one, other = (bass, treble) if bass.count else (treble, bass)
+    begin, end = _pull(numbers, one, spread)
+    begin = max(begin, half + 1.0)
+    end = max(end, begin - STEEPEST[one.has_slot] * run)
+    room = one.inner + NEIGHBOUR
+    return {one.side: (begin, end), other.side: (max(half + 3.0, room - begin), max(room - end, half - 4.0))}
+
+
+def _pull(numbers: Numbers, needs: SideNeeds, spread: float) -> tuple[float, float]:
+    """Half widths at which the first and the last string of a side run straight to their posts."""
+    step = spread / (numbers.strings - 1)
+    first, last = spread / 2, spread / 2 - (needs.count - 1) * step
+    slope = (first - last) / max((needs.count - 1) * needs.pitch, 1.0)
+    lead = (needs.run - (needs.count - 1) * needs.pitch) / 2
+    out = needs.pull + POST
+    return first + out + slope * lead, last + out - slope * lead
+
+
+def _side(half: float, start: float, a: float, b: float, run: float, slotted: bool, sign: float) -> _Edge:
+    foot = (round(sign * half, 3), 0.0)
+    s0, s1 = (round(sign * a, 3), round(start, 3)), (round(sign * b, 3), round(start + run, 3))
+    way = v.unit(v.sub(s1, s0))
+    size = v.distance(s0, s1)
+    lean = 4 * BELLY[slotted] / size * -sign
+    up, down = v.turned(way, lean), v.turned(way, -lean)
+    edge = Cubic(s0, _round(v.along(s0, up, size / 3)), _round(v.along(s1, down, -size / 3)), s1)
+    flare = Cubic(foot, _round((foot[0], 0.42 * start)), _round(v.along(s0, up, -0.5 * start)), s0)
+    return _Edge(flare, edge)
+
+
+def _crown(edge: _Edge, top: Vec2) -> Cubic:
+    """From the end of an edge to the crown, where both sides meet level."""
+    end = edge.s1
+    rise, across = top[1] - end[1], end[0] - top[0]
+    return Cubic(end, _round(v.along(end, edge.edge.tangent(1.0), 0.62 * rise)),
+                 _round((top[0] + 0.62 * across, top[1])), top)
+
+
+def _round(p: Vec2) -> Vec2:
+    return (round(p[0], 3), round(p[1], 3))

@@ -1,0 +1,140 @@
+"""A layout from numbers: sound over the whole range, or refused with a number that works."""
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from app.formats import headstock
+from geometry.beginning import FIELDS, Numbers, Refused, begin
+from geometry.checks import CheckResult, check
+from geometry.edits import mirror_layout
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, StraightSlot, loop_path
+from geometry.layout.edges import edges
+from geometry.solids.frames import frames
+from geometry.strings.runs import runs
+
+MOUNTS = ("face", "side", "mixed")
+COUNTS = [(bass, total - bass) for total in range(4, 13) for bass in range(total + 1)]
+
+
+def mended(numbers: Numbers) -> tuple[Numbers, Headstock]:
+    """Numbers with every refused one replaced by the value that the refusal named, and their layout."""
+    changed = []
+    while True:
+        try:
+            return numbers, begin(numbers)
+        except Refused as refused:
+            assert refused.field in FIELDS and str(refused).endswith(".")
+            assert getattr(numbers, refused.field) != refused.value
+            changed.append(refused.field)
+            assert len(changed) <= 8, changed
+            numbers = replace(numbers, **{refused.field: refused.value})
+
+
+def sound(layout: Headstock) -> CheckResult:
+    """The layout's check, which must hold nothing but notes."""
+    result = check(layout)
+    assert [s.text for s in result.snags if s.grade != "note"] == []
+    return result
+
+
+@settings(max_examples=60)
+@given(st.sampled_from(COUNTS), st.sampled_from(MOUNTS), st.sampled_from(MOUNTS), st.floats(10, 90),
+       st.floats(80, 420), st.floats(40, 180), st.floats(8, 45), st.floats(25, 95), st.booleans())
+def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, treble, pitch, length, width, thickness,
+                                                                 nut, courses):
+    asked = Numbers(*counts, bass, treble, pitch, length, width, thickness, nut, courses)
+    numbers, layout = mended(asked)
+    sound(layout)
+    assert (layout.blank.thickness, layout.nut.width) == (numbers.thickness, numbers.nut_width)
+
+
+@pytest.mark.parametrize("counts", COUNTS, ids=str)
+def test_each_count_has_its_tuners_strings_and_slots(counts):
+    bass, treble = counts
+    mounts = MOUNTS[bass % 3], MOUNTS[(treble + bass // 3) % 3]
+    _, layout = mended(Numbers(bass, treble, *mounts, pitch=26.0))
+    sound(layout)
+    placed = frames(layout)
+    for side, count, mount in (("bass", bass, mounts[0]), ("treble", treble, mounts[1])):
+        own = [t for t in layout.tuners if t.id.startswith(side)]
+        assert len(own) == count
+        kinds = [layout.pattern(t.pattern).mount for t in own]
+        assert kinds == ((["face", "side"] * count)[:count] if mount == "mixed" else [mount] * count)
+        edge = edges(layout.outline)[0 if side == "bass" else 1]
+        along = [edge.nearest(placed[t.id].origin[:2]).along for t in own]
+        assert all(abs(b - a - 26.0) < 0.35 for a, b in zip(along, along[1:], strict=False))
+        assert any(slot.id == f"{side} slot" for slot in layout.slots) == ("side" in kinds)
+    assert sorted(int(t.string) for t in layout.tuners) == list(range(1, bass + treble + 1))
+    assert len(layout.pins) == 2 or not layout.slots
+
+
+def test_strings_do_not_cross():
+    _, layout = mended(Numbers(4, 4, "mixed", "mixed", pitch=26))
+    found = sorted(runs(layout), key=lambda run: run.nut[0])
+    bass, treble = found[:4], found[4:]
+    assert [r.tuner for r in bass] == ["bass face 1", "bass side 1", "bass face 2", "bass side 2"]
+    assert [r.tuner for r in reversed(treble)] == ["treble face 1", "treble side 1", "treble face 2", "treble side 2"]
+
+
+def test_both_sides_alike_make_a_symmetric_head():
+    _, layout = mended(Numbers(3, 3, "side", "side", pitch=34, nut_width=50))
+    there = mirror_layout(layout)
+    assert loop_path(there.outline).area == pytest.approx(loop_path(layout.outline).area, abs=1e-9)
+    assert {(s.shape.nut_end, s.shape.tip_end) for s in there.slots} == {
+        (s.shape.nut_end, s.shape.tip_end) for s in layout.slots}
+
+
+def test_a_slot_lies_where_the_posts_need_it():
+    """By hand: the post ends 29 mm from the seat, its drill's point 30 + 0.3 x 6.4 = 31.92 mm; the wall lies beyond."""
+    _, layout = mended(Numbers(3, 3, "side", "side", pitch=34))
+    slot = layout.slots[1]
+    assert isinstance(slot.shape, StraightSlot) and slot.shape.width == 13.6
+    seat = frames(layout)["treble 2"].origin
+    axis = (slot.shape.nut_end[0] + slot.shape.tip_end[0]) / 2
+    assert seat[0] - axis - slot.shape.width / 2 > 8.0 + 1.5
+    assert seat[0] - axis + slot.shape.width / 2 > 31.92
+
+
+def test_a_short_blank_is_refused_with_its_length_and_a_pitch_that_works():
+    asked = Numbers(6, 0, pitch=30, length=190, width=120)
+    with pytest.raises(Refused, match="make it longer, or set them") as caught:
+        begin(asked)
+    assert caught.value.field == "length"
+    nearer = float(str(caught.value).split("set them ")[1].split(" mm")[0])
+    sound(begin(replace(asked, pitch=nearer)))
+    sound(begin(replace(asked, length=caught.value.value)))
+    with pytest.raises(Refused):
+        begin(replace(asked, length=caught.value.value - 0.5))
+
+
+@pytest.mark.parametrize(("numbers", "field", "value"), [
+    (Numbers(2, 1), "bass", 3), (Numbers(8, 8), "bass", 4), (Numbers(-1, 6), "bass", 0),
+    (Numbers(3, 2, courses=True), "bass", 4),
+    (Numbers(pitch=17), "pitch", 18), (Numbers(bass_mount="side", pitch=25), "pitch", 25.5),
+    (Numbers(thickness=11), "thickness", 12), (Numbers(treble_mount="mixed", thickness=12.5), "thickness", 13),
+    # By hand: 6 strings have 5 gaps of at least 3 mm, the nut is 7.4 mm wider.
+    (Numbers(nut_width=22), "nut_width", 22.4),
+    # By hand: 6 pairs have 5 gaps of 5.5 mm, and half a pair stands out at either end.
+    (Numbers(6, 6, courses=True, nut_width=37), "nut_width", 37.1)])
+def test_a_number_that_cannot_work_is_named_with_one_that_does(numbers, field, value):
+    with pytest.raises(Refused) as caught:
+        begin(numbers)
+    assert (caught.value.field, caught.value.value) == (field, pytest.approx(value))
+
+
+@pytest.mark.parametrize("numbers", [Numbers(pitch=float("nan")), Numbers(length=-3), Numbers(width=float("inf")),
+                                     Numbers(bass_mount="glue")])
+def test_what_is_no_number_is_a_sentence(numbers):
+    with pytest.raises(GeometryError) as caught:
+        begin(numbers)
+    assert not isinstance(caught.value, Refused)
+
+
+def test_a_layout_from_numbers_is_saved_and_read_back():
+    _, layout = mended(Numbers(6, 6, "mixed", "mixed", pitch=24, courses=True, nut_width=48))
+    assert headstock.decode(headstock.encode(layout)) == layout
+    assert len(layout.outline.nodes) == 7
