@@ -67,7 +67,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("in64", "Inches, &fractions", (), "Show lengths in inches down to 1/64.", checkable=True),
     ),
     "&Help": (
-        Entry("keys", "&Keys", ("F1",), "All actions and their keys."),
+        Entry("keys", "&Actions and words…", ("F1",), "Find any action, its keys, or a word of the trade."),
         Entry("safety", "&Safety", (), "Usual cautions at the drill press and the router."),
         Entry("about", "&About Pegwright", (), "Version and licence."),
     ),

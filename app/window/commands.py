@@ -46,7 +46,8 @@ class Commands(QObject):
             "turn over": self._turn_over, "fillet": self._fillet, "row on a line": self._row_on_a_line,
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
-            "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit, "in64": self._unit, "keys": self._keys,
+            "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
+            "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
 
     # ---- ways in --------------------------------------------------------
@@ -211,7 +212,13 @@ class Commands(QObject):
 
     # ---- help -----------------------------------------------------------
     def _keys(self) -> None:
-        ask.say(self._w, self.tr("Keys"), texts.keys_text())
+        from app.help.window import HelpWindow
+        window = HelpWindow(list(self._w.actions_.values()), texts.HAND_KEYS, self._w.theme, self._w)
+        window.exec()
+        chosen = window.chosen
+        window.deleteLater()
+        if chosen is not None:
+            chosen.run()
 
     def _safety(self) -> None:
         ask.say(self._w, self.tr("Safety"), texts.safety_text())

@@ -1,9 +1,8 @@
-"""Longer words of the window: safety, keys, about."""
+"""Longer words of the window: safety, keys of the hand, about."""
 
 from __future__ import annotations
 
 from app import __version__
-from app.window.actions import MENUS
 
 SAFETY = (
     "Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and "
@@ -23,15 +22,6 @@ HAND_KEYS = (
     ("Wheel", "Zoom about the pointer"), ("Middle button, or Space and drag", "Pan"),
     ("Double click on an edge", "Add a node"), ("Alt+1 … Alt+7", "The stages along the top"),
 )
-
-
-def keys_text() -> str:
-    """A table of every action and its keys, as rich text."""
-    rows = [(entry.word.replace("&", "").rstrip("…"), ", ".join(entry.shortcuts), entry.about)
-            for entries in MENUS.values() for entry in entries if entry.key and entry.shortcuts]
-    cells = [f"<tr><td><b>{keys}</b>&nbsp;&nbsp;</td><td>{about}</td></tr>" for _, keys, about in rows]
-    cells += [f"<tr><td><b>{keys}</b>&nbsp;&nbsp;</td><td>{about}</td></tr>" for keys, about in HAND_KEYS]
-    return "<table cellspacing=4>" + "".join(cells) + "</table>"
 
 
 def safety_text() -> str:

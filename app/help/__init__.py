@@ -1,0 +1,1 @@
+"""What the program can explain: its actions with their keys, and the words of the trade."""

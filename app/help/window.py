@@ -1,0 +1,151 @@
+"""A window in which everything the program can do or mean is found by typing a piece of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import (
+    QDialog,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.help.glossary import WORDS
+from app.help.pictures import picture
+from app.look.theme import Theme
+from app.panels.section import SectionView
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """Something to be found: an action (`run` does it), or a word or habit of the hand (`run` is None)."""
+
+    title: str
+    about: str
+    keys: str = ""
+    picture: str = ""
+    run: Callable[[], None] | None = None
+
+
+def action_entry(action: QAction) -> Entry:
+    """The entry of a menu action."""
+    keys = ", ".join(k.toString(QKeySequence.SequenceFormat.NativeText) for k in action.shortcuts())
+    return Entry(action.text().replace("&", "").rstrip("…"), action.statusTip(), keys, run=action.trigger)
+
+
+def matches(entry: Entry, typed: str) -> bool:
+    """Whether every word typed is somewhere in the entry, small and capital letters alike."""
+    text = f"{entry.title} {entry.about} {entry.keys}".casefold()
+    return all(piece in text for piece in typed.casefold().split())
+
+
+class HelpWindow(QDialog):
+    """Search field, what is found, and what it means."""
+
+    def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]], theme: Theme,
+                 parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Actions and words"))
+        self.resize(760, 520)
+        self._entries = [action_entry(action) for action in actions if action.text() and action.menu() is None]
+        self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
+        self._entries += [Entry(word.word, word.means, picture=word.picture) for word in WORDS]
+        self.field = QLineEdit(self)
+        self.field.setPlaceholderText(self.tr("What do you look for?"))
+        self.field.setAccessibleName(self.tr("What do you look for?"))
+        self.field.setClearButtonEnabled(True)
+        self.found = QListWidget(self)
+        self.found.setSpacing(2)
+        self.found.setAccessibleName(self.tr("Found"))
+        self._title = QLabel(self)
+        self._title.setObjectName("title")
+        self._title.setWordWrap(True)
+        self._keys = QLabel(self)
+        self._keys.setObjectName("dim")
+        self._about = QLabel(self)
+        self._about.setWordWrap(True)
+        self._picture = SectionView(theme, self)
+        self._do = QPushButton(self.tr("Do it"), self)
+        self._do.setObjectName("main")
+        right = QVBoxLayout()
+        right.setSpacing(10)
+        for widget in (self._title, self._keys, self._about, self._picture):
+            right.addWidget(widget)
+        right.addStretch(1)
+        right.addWidget(self._do, 0, Qt.AlignmentFlag.AlignRight)
+        both = QHBoxLayout()
+        both.setSpacing(22)
+        both.addWidget(self.found, 1)
+        both.addLayout(right, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(20, 18, 20, 18)
+        column.setSpacing(12)
+        column.addWidget(self.field)
+        column.addLayout(both, 1)
+        self.field.textChanged.connect(self._search)
+        self.field.returnPressed.connect(self._run)
+        self.field.installEventFilter(self)
+        self.found.currentRowChanged.connect(self._show)
+        self.found.itemActivated.connect(self._run)
+        self._do.clicked.connect(self._run)
+        self._do.setAutoDefault(False)
+        self.chosen: Entry | None = None
+        self._search("")
+
+    def eventFilter(self, watched, event) -> bool:
+        """Arrow keys in the field walk through what is found."""
+        if watched is self.field and event.type() == QEvent.Type.KeyPress:
+            step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageDown: 10, Qt.Key.Key_PageUp: -10}
+            if event.key() in step:
+                row = self.found.currentRow() + step[event.key()]
+                self.found.setCurrentRow(min(max(row, 0), self.found.count() - 1))
+                return True
+        return super().eventFilter(watched, event)
+
+    def _search(self, typed: str) -> None:
+        self.found.clear()
+        hits = [entry for entry in self._entries if matches(entry, typed)]
+        hits.sort(key=lambda entry: typed.casefold() not in entry.title.casefold())
+        for entry in hits:
+            words = f"{entry.title}    {entry.keys}" if entry.keys and entry.keys != entry.title else entry.title
+            item = QListWidgetItem(words)
+            item.setData(Qt.ItemDataRole.UserRole, self._entries.index(entry))
+            self.found.addItem(item)
+        self.found.setCurrentRow(0)
+        if not hits:
+            self._title.setText(self.tr("Nothing has this in it: try another word."))
+            self._keys.setText("")
+            self._about.setText("")
+            self._picture.show_drawing(())
+            self._do.setVisible(False)
+
+    def _entry(self) -> Entry | None:
+        item = self.found.currentItem()
+        return None if item is None else self._entries[item.data(Qt.ItemDataRole.UserRole)]
+
+    def _show(self) -> None:
+        entry = self._entry()
+        if entry is None:
+            return
+        self._title.setText(entry.title)
+        self._keys.setText(entry.keys if entry.keys != entry.title else "")
+        self._keys.setVisible(bool(self._keys.text()))
+        self._about.setText(entry.about)
+        self._picture.show_drawing(picture(entry.picture))
+        self._picture.setVisible(bool(entry.picture))
+        self._do.setVisible(entry.run is not None)
+
+    def _run(self) -> None:
+        entry = self._entry()
+        if entry is not None and entry.run is not None:
+            self.chosen = entry
+            self.accept()

@@ -1,0 +1,57 @@
+"""F1: everything the program can do or mean is found by typing a piece of it."""
+
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.help.window import HelpWindow
+from app.window import texts
+from app.window.actions import MENUS
+
+
+@pytest.fixture
+def help_window(bench, qtbot):
+    window = HelpWindow(list(bench.window.actions_.values()), texts.HAND_KEYS, bench.window.theme, bench.window)
+    qtbot.addWidget(window)
+    window.show()
+    return window
+
+
+def titles(window) -> list[str]:
+    return [window.found.item(i).text() for i in range(window.found.count())]
+
+
+def test_every_action_of_the_menus_can_be_found(help_window):
+    for entry in (entry for entries in MENUS.values() for entry in entries if entry.key and entry.key != "recent"):
+        word = entry.word.replace("&", "").rstrip("…")
+        assert any(title.startswith(word) for title in titles(help_window)), word
+
+
+def test_typing_narrows_and_a_word_is_explained_with_a_drawing(help_window):
+    QTest.keyClicks(help_window.field, "break ang")
+    assert titles(help_window)[0] == "Break angle"
+    assert help_window._picture.isVisible() and not help_window._do.isVisible()
+
+
+def test_nothing_found_says_so(help_window):
+    QTest.keyClicks(help_window.field, "qqq")
+    assert not titles(help_window) and "Nothing has this" in help_window._title.text()
+
+
+def test_arrow_keys_walk_through_what_is_found_and_it_is_explained(help_window):
+    QTest.keyClick(help_window.field, Qt.Key.Key_Down)
+    QTest.keyClick(help_window.field, Qt.Key.Key_Down)
+    assert help_window.found.currentRow() == 2
+    assert help_window._title.text() and help_window._about.text()
+
+
+def test_enter_does_what_was_found(bench):
+    def answer():
+        window = QApplication.activeModalWidget()
+        QTest.keyClicks(window.field, "lamplight")
+        QTest.keyClick(window.field, Qt.Key.Key_Return)
+
+    QTimer.singleShot(0, answer)
+    bench.window.actions_["keys"].trigger()
+    assert bench.window.theme.name == "lamp"
