@@ -2,27 +2,33 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
+from msgspec.structs import replace
 from PySide6.QtCore import QObject, Signal
 
+from app.document.book_record import BookRecord
 from app.document.history import History
 from app.formats import headstock
 from app.formats.saving import fingerprint, fingerprint_of
 from geometry.checks import CheckResult, LiveCheck
-from geometry.layout import Headstock, feature_ids
+from geometry.layout import Book, Headstock, feature_ids
 
 
 class Document(QObject):
     """One layout with its history. Edits come in as whole layouts, changes go out as signals.
 
     While a gesture runs, `preview` shows a layout without making it a step.
+    The job book is written by `record` alone and no undo of a step takes it back.
     """
 
     shown_changed = Signal()
     """the layout on show changed: a step, an undo or a preview"""
     held_changed = Signal()
     history_changed = Signal()
+    book_changed = Signal()
+    """something was written into the job book or taken back there"""
     file_changed = Signal()
 
     def __init__(self, layout: Headstock, path: Path | None = None, parent: QObject | None = None) -> None:
@@ -31,6 +37,7 @@ class Document(QObject):
         self._preview: Headstock | None = None
         self._saved: Headstock | None = layout
         self._held: tuple[str, ...] = ()
+        self._record = BookRecord()
         self._live = LiveCheck()
         self._result = self._live.check(layout)
         self.path = path
@@ -78,6 +85,7 @@ class Document(QObject):
     def apply(self, name: str, layout: Headstock) -> None:
         """Make a layout the next step of the history; ends any preview."""
         self._preview = None
+        layout = self._record.kept(layout, self._history.current.book)
         changed = self._history.push(name, layout)
         self._refresh()
         if changed:
@@ -100,6 +108,40 @@ class Document(QObject):
         """Step forward; the name of the step redone, if any."""
         return self._step(self._history.redo)
 
+    # ---- the job book -----------------------------------------------------
+    @property
+    def book(self) -> Book:
+        """The job book of record."""
+        return self._history.current.book
+
+    def record(self, name: str, change: Callable[[Book], Book]) -> None:
+        """Write into the job book, in every layout of the history. GeometryError of `change` leaves all as it was."""
+        before = self.book
+        self._amend(change)
+        if self.book != before:
+            self._record.note(name, before)
+            self.book_changed.emit()
+
+    def take_back(self) -> str | None:
+        """Take back what was written into the job book last; its name, or None when nothing was since the layout was opened."""
+        last = self._record.last()
+        if last is None:
+            return None
+        name, book = last
+        self._amend(lambda _: book)
+        self.book_changed.emit()
+        return name
+
+    def _amend(self, change: Callable[[Book], Book]) -> None:
+        def amended(layout: Headstock) -> Headstock:
+            book = change(layout.book)
+            return layout if book is layout.book else replace(layout, book=book)
+        old = self.book
+        self._history.amend(amended)
+        self._record.gone(old)
+        if self._preview is not None:
+            self._preview = replace(self._preview, book=self.book)
+
     def hold(self, ids: tuple[str, ...]) -> None:
         """Hold these features and no others; ids that the layout does not have are left out."""
         known = {*feature_ids(self.shown), "outline", "blank", "nut"}
@@ -111,6 +153,7 @@ class Document(QObject):
     def replace(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
         self._history = History(layout)
+        self._record = BookRecord()
         self._saved = layout
         self._preview = None
         self.path, self.seen = path, seen

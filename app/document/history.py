@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from geometry.layout import Headstock
@@ -44,6 +45,14 @@ class History:
         self.past.append((name, self.current))
         self.current = layout
         return name
+
+    def amend(self, change: Callable[[Headstock], Headstock]) -> None:
+        """Change something in every layout, those undone and those to be redone too: it is no step and stays whatever
+        is undone. What `change` raises leaves the history as it was."""
+        current = change(self.current)
+        past = [(name, change(layout)) for name, layout in self.past]
+        future = [(name, change(layout)) for name, layout in self.future]
+        self.current, self.past, self.future = current, past, future
 
     @property
     def undo_name(self) -> str | None:

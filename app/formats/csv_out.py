@@ -5,19 +5,20 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable, Sequence
+from decimal import Decimal
 from pathlib import Path
 
 from app.formats.saving import save_bytes
 
-Cell = str | float | int | None
+Cell = str | float | int | Decimal | None
 
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
 """Text that begins so would be run as a formula by a spreadsheet; it gets an apostrophe in front."""
 
 
 def csv_text(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> str:
-    """A table with one line of headings. Numbers are plain, with a decimal point and at most 4 decimals;
-    None is an empty cell."""
+    """A table with one line of headings. Numbers are plain, with a decimal point and at most 4 decimals,
+    a Decimal with every digit that it has; None is an empty cell."""
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow([_cell(name) for name in head])
@@ -35,5 +36,7 @@ def _cell(value: Cell) -> str:
         return ""
     if isinstance(value, str):
         return "'" + value if value.startswith(FORMULA_STARTS) else value
+    if isinstance(value, Decimal):
+        return format(value, "f")
     text = f"{value:.4f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry.edits.adding import remove_features
+from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
 from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
@@ -120,6 +121,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
     courses = [string.course for string in layout.strings]
     turned = sum((min(courses), max(courses))) if courses else 0
     rename = swapped_sides
+    names = {id: rename(id) for id in feature_ids(layout)}
     return settled(replace(
         layout, blank=blank,
         ears=tuple(replace(ear, id=rename(ear.id), side=_other(ear.side)) for ear in layout.ears),
@@ -133,7 +135,8 @@ def mirror_layout(layout: Headstock) -> Headstock:
         pins=tuple(replace(pin, id=rename(pin.id), at=flip(pin.at)) for pin in layout.pins),
         holes=tuple(replace(hole, id=rename(hole.id), at=flip(hole.at)) for hole in layout.holes),
         notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes),
-        order=renamed_steps(layout.order, {id: rename(id) for id in feature_ids(layout)})))
+        order=renamed_steps(layout.order, names),
+        book=renamed_in_book(layout.book, names)))
 
 
 def _other(side: Side) -> Side:

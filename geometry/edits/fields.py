@@ -5,6 +5,7 @@ from __future__ import annotations
 import msgspec
 from msgspec.structs import replace
 
+from geometry.edits.in_book import renamed_in_book
 from geometry.edits.parts import FEATURE_GROUPS, RESERVED, checked, sentence, settled
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
@@ -65,6 +66,7 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     if group in FEATURE_GROUPS:
         changes["notes"] = tuple(replace(note, on=new) if note.on == old else note for note in layout.notes)
         changes["order"] = renamed_steps(layout.order, {id: id for id in feature_ids(layout)} | {old: new})
+        changes["book"] = renamed_in_book(layout.book, {old: new})
     elif group == "patterns":
         changes["tuners"] = tuple(replace(t, pattern=new) if t.pattern == old else t for t in tuners)
     elif group == "rows":

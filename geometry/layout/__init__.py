@@ -1,6 +1,7 @@
 """The layout model: what a headstock is before anything is computed from it."""
 
 from geometry.layout.blank import Blank, Ear, Side
+from geometry.layout.book import PIECES, Book, Clock, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
 from geometry.layout.outline import Loop, Node, loop_of, loop_path
@@ -22,9 +23,10 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Place, Row, Ro
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
-    "FORMAT", "Accuracy", "Blank", "Bore", "Button", "DrawnSlot", "Drill", "DrillPress", "Ear", "EdgePlace",
-    "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
-    "Pattern", "Pin", "Place", "Post", "Rack", "Rates", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
-    "StraightRun", "StraightSlot", "String", "Template", "Tuner", "feature_ids", "loop_of", "loop_path",
+    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress", "Ear",
+    "EdgePlace", "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
+    "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Rates", "Reading", "Remark", "Router", "RouterBit", "Row",
+    "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot", "String", "Task", "Template", "Time",
+    "Tuner", "feature_ids", "loop_of", "loop_path",
     "slot_path", "validate",
 ]

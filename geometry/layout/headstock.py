@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 from msgspec import Meta
 
 from geometry.layout.blank import Blank, Ear
+from geometry.layout.book import Book
 from geometry.layout.hardware import Pattern
 from geometry.layout.outline import Loop
 from geometry.layout.parts import Id, Part, Text
@@ -60,6 +61,7 @@ class Headstock(Part, kw_only=True):
     notes: tuple[Note, ...] = ()
     order: tuple[Step, ...] = ()
     rates: Rates = Rates()
+    book: Book = Book()
 
     def pattern(self, id: str) -> Pattern:
         """The hardware pattern of that id; KeyError when there is none (validate() excludes it)."""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
+from decimal import Decimal
 
 from geometry.errors import GeometryError
+from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
@@ -16,6 +18,7 @@ def validate(layout: Headstock) -> Headstock:
     _patterns(layout)
     _tuners(layout)
     _loops(layout)
+    validate_book(layout.book)
     strings = {string.id for string in layout.strings}
     for i, tuner in enumerate(layout.tuners):
         if tuner.string is not None and tuner.string not in strings:
@@ -50,6 +53,24 @@ def validate_rack(rack: Rack) -> Rack:
     _each_once({"rack.bits": [b.id for b in rack.bits], "rack.bushes": [b.id for b in rack.bushes],
                 "rack.drills": [d.id for d in rack.drills]})
     return rack
+
+
+MOST_MONEY = Decimal(10) ** 9
+FINEST_MONEY = -6
+"""Decimal places of a price at most."""
+
+
+def validate_book(book: Book) -> Book:
+    """The job book itself, or GeometryError: every price a plain number, each operation of a piece timed once."""
+    for i, price in enumerate(book.prices):
+        if not price.each.is_finite() or abs(price.each) > MOST_MONEY or price.each.as_tuple().exponent < FINEST_MONEY:
+            raise GeometryError(f"The price of {price.part} is not an amount of money: write for example 12.50 "
+                                f"(at $.book.prices[{i}].each).")
+    twice = [key for key, count in Counter((t.piece, t.task.operation) for t in book.times).items() if count > 1]
+    if twice:
+        raise GeometryError(f"The job book times {twice[0][1]} of the {twice[0][0]} piece more than once: keep one "
+                            "(at $.book.times).")
+    return book
 
 
 def _each_once(groups: dict[str, list[str]]) -> None:

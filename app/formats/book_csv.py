@@ -1,0 +1,41 @@
+"""The job book as one table for a spreadsheet."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from app.formats.csv_out import Cell, csv_text, write_csv
+from geometry.book import cost, lines
+from geometry.layout import Book, Task
+
+HEAD = ("section", "piece", "item", "about", "count", "planned", "value", "unit", "total")
+"""One table with one meaning a column: `about` is the feature, operation or way of measuring; money has a count,
+the price of one as value and a total."""
+
+
+def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
+    """Rows under HEAD: times, money, notes, readings. Minutes, mm (tilt: degrees); amounts to the last digit."""
+    rows: list[tuple[Cell, ...]] = []
+    for line in lines(book, planned):
+        rows += [("time", piece, line.task.title, line.task.operation, None, line.planned, spent, "min", None)
+                 for piece, spent in (("practice", line.practice), ("real", line.real)) if spent is not None]
+    rows += [("money", p.piece, p.part, None, p.count, None, p.each, book.currency, cost(p)) for p in book.prices]
+    for one in book.remarks:
+        about = one.on or (None if one.task is None else one.task.operation)
+        rows.append(("note", one.piece, one.text, about, None, None, None, "done" if one.done else None, None))
+    for r in book.readings:
+        about = " ".join(word for word in (r.what, r.how, r.other) if word)
+        rows.append(("reading", r.piece, r.drilling, about, None, r.planned, r.value,
+                     "degrees" if r.what == "tilt" else "mm", None))
+    return rows
+
+
+def book_csv(book: Book, planned: Sequence[Task]) -> str:
+    """The table as CSV text."""
+    return csv_text(HEAD, book_table(book, planned))
+
+
+def write_book(book: Book, planned: Sequence[Task], path: Path) -> None:
+    """Save the table. FormatError when the place cannot be written."""
+    write_csv(HEAD, book_table(book, planned), path)

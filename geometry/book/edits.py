@@ -1,0 +1,157 @@
+"""Every entry into the job book as a pure function from book to book.
+
+GeometryError with one sentence when an entry makes no sense; the book is then
+as it was. The time of day comes from the caller as a number.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from decimal import Decimal
+
+from msgspec.structs import replace
+
+from geometry.errors import GeometryError
+from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
+from geometry.layout.validate import validate_book
+
+LONGEST = 100_000.0
+"""Minutes that one operation may take."""
+
+
+def minutes_of(book: Book, piece: Piece, operation: str) -> float | None:
+    """Minutes written down for an operation of a piece; None without any."""
+    return next((t.minutes for t in book.times if (t.piece, t.task.operation) == (piece, operation)), None)
+
+
+def set_minutes(book: Book, piece: Piece, task: Task, minutes: float | None) -> Book:
+    """The minutes of an operation as typed; None strikes the entry out."""
+    if minutes is not None and not 0 <= minutes <= LONGEST:
+        raise GeometryError(f"An operation takes between 0 and {LONGEST:,.0f} minutes: {minutes:g} cannot be.")
+    made = [] if minutes is None else [Time(piece=piece, task=task, minutes=minutes)]
+    at = next((i for i, t in enumerate(book.times) if (t.piece, t.task.operation) == (piece, task.operation)), None)
+    if at is None:
+        return replace(book, times=(*book.times, *made)) if made else book
+    return replace(book, times=(*book.times[:at], *made, *book.times[at + 1:]))
+
+
+def start(book: Book, piece: Piece, task: Task, now: float) -> Book:
+    """Let the timer run for an operation from now (s). Only one runs: another is stopped by the maker, never by itself."""
+    if book.clock is not None:
+        raise GeometryError(f"The timer runs for “{book.clock.task.title}”: stop it first.")
+    return replace(book, clock=Clock(piece=piece, task=task, since=now))
+
+
+def running(book: Book, now: float) -> float:
+    """Minutes that the timer has run, 0 when none runs or when the time of day was set back."""
+    return 0.0 if book.clock is None else max(0.0, (now - book.clock.since) / 60)
+
+
+def stop(book: Book, now: float) -> Book:
+    """Stop the timer and add its minutes to those of its operation. GeometryError when none runs."""
+    clock = book.clock
+    if clock is None:
+        raise GeometryError("No timer runs.")
+    before = minutes_of(book, clock.piece, clock.task.operation) or 0.0
+    total = min(LONGEST, before + running(book, now))
+    return set_minutes(replace(book, clock=None), clock.piece, clock.task, round(total, 2))
+
+
+def drop_timer(book: Book) -> Book:
+    """Stop the timer without counting it."""
+    return replace(book, clock=None)
+
+
+def read_amount(text: str) -> Decimal:
+    """Money as typed, with a point or a comma before the decimals and none to part thousands: `12.50`, `12,5`.
+
+    GeometryError for what is no plain number, and for `1,234`, which may be meant either way.
+    """
+    match = re.fullmatch(r"([+-]?)(\d*)(?:[.,](\d*))?", re.sub(r"\s", "", text).replace("−", "-"))
+    if match is None or not (match[2] or match[3]):
+        raise GeometryError(f'"{text}" is not an amount of money: write for example 12.50 or 12,50.')
+    if match[3] and len(match[3]) == 3 and match[2].strip("0") and len(match[2]) <= 3:
+        whole, part = match[2], match[3]
+        raise GeometryError(f'"{text}" may be read two ways: write {whole}{part} or {whole}.{part}0.')
+    return Decimal(f"{match[1]}{match[2] or '0'}.{match[3] or '0'}") if match[3] else Decimal(f"{match[1]}{match[2]}")
+
+
+def read_minutes(text: str) -> float | None:
+    """Minutes as typed: `25`, `12,5`, `1:30` (hours and minutes), `1.5 h`, `40 min`; None for nothing."""
+    cleaned = text.strip().lower().replace(",", ".")
+    if not cleaned:
+        return None
+    factor = 1.0
+    try:
+        if ":" in cleaned:
+            hours, rest = cleaned.split(":")
+            if not (hours.isdecimal() and rest.isdecimal() and int(rest) < 60):
+                raise ValueError
+            return float(60 * int(hours) + int(rest))
+        for ending, size in (("min", 1.0), ("h", 60.0)):
+            if cleaned.endswith(ending):
+                cleaned, factor = cleaned.removesuffix(ending), size
+                break
+        value = float(cleaned) * factor
+        if not math.isfinite(value):
+            raise ValueError
+    except ValueError:
+        raise GeometryError(f'"{text}" is not a time: write minutes, for example 25, or 1:30, or 1.5 h.') from None
+    return value
+
+
+def put_price(book: Book, at: int | None, price: Price) -> Book:
+    """A price in place of the one at that index; behind the others with None."""
+    if not price.part.strip():
+        raise GeometryError("A cost needs a word for what was paid for.")
+    if price.count < 0:
+        raise GeometryError("A number of parts is 0 or more.")
+    prices = list(book.prices)
+    prices[len(prices) if at is None else at:len(prices) if at is None else at + 1] = [price]
+    return validate_book(replace(book, prices=tuple(prices)))
+
+
+def remove_price(book: Book, at: int) -> Book:
+    """The book without the price at that index."""
+    return replace(book, prices=_without(book.prices, at))
+
+
+def add_remark(book: Book, remark: Remark) -> Book:
+    """One more note, last."""
+    if not remark.text.strip():
+        raise GeometryError("A note needs some words.")
+    return replace(book, remarks=(*book.remarks, remark))
+
+
+def put_remark(book: Book, at: int, remark: Remark) -> Book:
+    """A note in place of the one at that index."""
+    if not remark.text.strip():
+        raise GeometryError("A note needs some words; remove it instead.")
+    return replace(book, remarks=(*book.remarks[:at], remark, *book.remarks[at + 1:]))
+
+
+def remove_remark(book: Book, at: int) -> Book:
+    """The book without the note at that index."""
+    return replace(book, remarks=_without(book.remarks, at))
+
+
+def put_reading(book: Book, reading: Reading) -> Book:
+    """A reading in place of the one of the same kind on the same hole of the same piece; else behind the others."""
+    same = [i for i, one in enumerate(book.readings) if _key(one) == _key(reading)]
+    if not same:
+        return replace(book, readings=(*book.readings, reading))
+    return replace(book, readings=(*book.readings[:same[0]], reading, *book.readings[same[0] + 1:]))
+
+
+def remove_reading(book: Book, reading: Reading) -> Book:
+    """The book without that reading's kind on that hole of that piece."""
+    return replace(book, readings=tuple(one for one in book.readings if _key(one) != _key(reading)))
+
+
+def _key(reading: Reading) -> tuple:
+    return reading.piece, reading.drilling, reading.what, reading.other
+
+
+def _without(items: tuple, at: int) -> tuple:
+    return (*items[:at], *items[at + 1:])

@@ -1,0 +1,108 @@
+"""Planned against actual: what each operation was to take, and what it took on each piece."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from geometry.layout import Book, Piece, Rates, Task
+from geometry.sequence import Changes, Operation
+from geometry.sequence import minutes as estimated
+
+CHANGING = "changes"
+"""Stands for all set-ups and changes among the operations, and for their four fields among the rates."""
+
+
+def rate_of(op: Operation) -> str:
+    """The field of Rates behind an operation's estimate."""
+    if op.kind in ("pin hole", "counterbore", "bore", "pilot"):
+        return "hole"
+    if op.kind == "edge pilot":
+        return "hand_pilot" if op.setup.machine == "hand drill" else "side_bore"
+    if op.kind == "rout outline" and op.setup.machine == "bench":
+        return "hand_100"
+    return {"glue ear": "glue_ear", "template": "template", "mark": "mark", "side bore": "side_bore",
+            "side counterbore": "side_bore", "waste holes": "waste_hole", "saw": "saw_100", "rout": "rout_100",
+            "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "clean up": "clean_up",
+            "finish": "finish", "final diameter": "final_diameter"}[op.kind]
+
+
+def tasks(steps: Iterable[Operation], changes: Changes) -> tuple[Task, ...]:
+    """The operations in the order of the work, then setting up; planned in minutes at the default rates."""
+    rates = Rates()
+    made = [Task(operation=op.id, title=op.title, rate=rate_of(op), features=tuple(f for f in op.features if f != "outline"),
+                 planned=estimated(op, rates)) for op in steps]
+    return (*made, Task(operation=CHANGING, title="Setting up and changing over", planned=changes.minutes(rates)))
+
+
+def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:
+    """How much longer each field of some rates makes its work than the default does; all changes under one name."""
+    default = Rates()
+    found = {name: getattr(rates, name) / getattr(default, name) * rates.factor for name in Rates.__struct_fields__
+             if name != "factor" and not name.endswith("_change")}
+    plain = changes.minutes(default)
+    return found | {CHANGING: changes.minutes(rates) / plain if plain else rates.factor}
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One operation: planned minutes at given rates, minutes of each piece (None: nothing written down)."""
+
+    task: Task
+    planned: float
+    practice: float | None
+    real: float | None
+    current: bool
+    """whether the running order still has it"""
+
+    @property
+    def difference(self) -> float | None:
+        """Minutes that the real piece took longer than the practice piece; None unless both are known."""
+        return None if self.practice is None or self.real is None else self.real - self.practice
+
+    def of(self, piece: Piece) -> float | None:
+        """Minutes of one piece."""
+        return self.practice if piece == "practice" else self.real
+
+
+def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None = None) -> tuple[Line, ...]:
+    """A line for each task planned, then one for each that was timed and is planned no more.
+
+    `factors` multiply the plan, one a field of Rates (see factors_of); None plans at the default rates.
+    """
+    spent: dict[str, dict[str, float]] = {}
+    old: dict[str, Task] = {}
+    for time in book.times:
+        spent.setdefault(time.task.operation, {})[time.piece] = time.minutes
+        old.setdefault(time.task.operation, time.task)
+    known = {task.operation for task in planned}
+    rows = [(task, True) for task in planned] + [(task, False) for id, task in old.items() if id not in known]
+    factors = factors or {}
+    return tuple(Line(task, task.planned * factors.get(task.rate, 1.0), spent.get(task.operation, {}).get("practice"),
+                      spent.get(task.operation, {}).get("real"), current) for task, current in rows)
+
+
+@dataclass(frozen=True, slots=True)
+class Sum:
+    """Minutes of one piece: all that was planned and is still in the running order, all that was spent, and the plan of
+    the operations that were timed (what the time spent is fairly held against)."""
+
+    planned: float
+    spent: float
+    planned_of_timed: float
+    timed: int
+    of: int
+
+    @property
+    def left(self) -> float:
+        """Planned minutes of what has not been timed yet."""
+        return self.planned - self.planned_of_timed
+
+
+def total(rows: Iterable[Line], piece: Piece) -> Sum:
+    """The sum over some lines for one piece; lines that are planned no more count as spent alone."""
+    rows = list(rows)
+    current = [row for row in rows if row.current]
+    timed = [row for row in current if row.of(piece) is not None]
+    return Sum(sum(row.planned for row in current), sum(row.of(piece) or 0.0 for row in rows),
+               sum(row.planned for row in timed), len(timed), len(current))

@@ -1,0 +1,108 @@
+"""The job book: what a maker writes down of one layout while building it, kept in the layout's file.
+
+It is a record and not a drawing: steps of the layout's history never take it
+back (see app.document). What an entry is about is remembered by name and
+title, so that it still reads when the layout has changed since.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from msgspec import Meta
+
+from geometry.layout.parts import Coord, Id, Part, Text
+
+Piece = Literal["practice", "real"]
+"""The practice piece on scrap, and the real one."""
+PIECES: tuple[Piece, ...] = ("practice", "real")
+
+Name = Annotated[str, Meta(min_length=1, max_length=200)]
+Minutes = Annotated[float, Meta(ge=0, le=100_000)]
+Seconds = Annotated[float, Meta(ge=0, le=1e11)]
+"""A moment: seconds since the beginning of 1970, world time."""
+
+
+class Task(Part, kw_only=True):
+    """What is remembered of an operation, so that its times outlive the running order.
+
+    `planned` is in minutes at the default rates; `rate` names the field of
+    geometry.sequence.Rates behind it ("changes" for setting up).
+    """
+
+    operation: Name
+    title: Text = ""
+    rate: Name = "changes"
+    features: tuple[Id, ...] = ()
+    planned: Minutes = 0.0
+
+
+class Time(Part, kw_only=True):
+    """Minutes spent on one operation of one piece, all sittings together."""
+
+    piece: Piece
+    task: Task
+    minutes: Minutes
+
+
+class Clock(Part, kw_only=True):
+    """A timer that runs since a moment."""
+
+    piece: Piece
+    task: Task
+    since: Seconds
+
+
+class Price(Part, kw_only=True):
+    """What a part cost: `count` times `each`, in the book's currency. Decimal, so that sums are exact to the last digit."""
+
+    piece: Piece
+    part: Annotated[str, Meta(min_length=1, max_length=200)]
+    count: Annotated[int, Meta(ge=0, le=100_000)] = 1
+    each: Decimal = Decimal(0)
+
+
+class Remark(Part, kw_only=True):
+    """A note: "do this differently". Pinned to a feature or to an operation by name, or to neither.
+
+    `done` says that it has been seen to.
+    """
+
+    piece: Piece
+    text: Annotated[str, Meta(min_length=1, max_length=4000)]
+    on: Id | None = None
+    task: Task | None = None
+    done: bool = False
+
+
+What = Literal["x", "y", "below face", "diameter", "depth", "tilt", "distance"]
+How = Literal["", "centreline", "bass edge", "treble edge", "over the wood", "over the walls", "over pins"]
+
+
+class Reading(Part, kw_only=True):
+    """One reading taken on a finished hole, in mm (tilt: degrees); see geometry.measured for what each kind means.
+
+    `planned` is what the plan said when the reading was entered, in the same
+    terms: a later change of the layout does not change what was aimed at.
+    """
+
+    piece: Piece
+    drilling: Name
+    what: What
+    value: Coord
+    how: How = ""
+    other: Name | None = None
+    planned: Coord | None = None
+
+
+class Book(Part, kw_only=True):
+    """All that has been written down. `piece` is the one on the bench now; the currency is a label and nothing more."""
+
+    piece: Piece = "practice"
+    currency: Annotated[str, Meta(max_length=12)] = ""
+    clock: Clock | None = None
+    times: tuple[Time, ...] = ()
+    prices: tuple[Price, ...] = ()
+    remarks: tuple[Remark, ...] = ()
+    readings: tuple[Reading, ...] = ()

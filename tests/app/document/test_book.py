@@ -1,0 +1,174 @@
+"""What is written into the job book outlives every undo, is saved, and can be taken back on its own."""
+
+import json
+from decimal import Decimal
+
+import msgspec
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from msgspec.structs import replace
+
+from app.document import Document
+from app.document.journal import Journal
+from app.document.leftovers import leftovers
+from app.formats import headstock
+from app.formats.errors import FormatError
+from app.window.demo import demo
+from geometry.book import add_remark, put_price, set_minutes, start
+from geometry.edits import mirror_layout, rename, remove_features
+from geometry.errors import GeometryError
+from geometry.layout import Book, Price, Reading, Remark, Task
+
+SAW = Task(operation="saw bass slot", title="Saw out bass slot", rate="saw_100", features=("bass slot",), planned=9.0)
+
+
+def note(text, on=None):
+    return lambda book: add_remark(book, Remark(piece="practice", text=text, on=on))
+
+
+def texts(document):
+    return [one.text for one in document.book.remarks]
+
+
+@pytest.fixture
+def document(qapp):
+    made = Document(demo())
+    yield made
+    made.deleteLater()
+
+
+def test_undo_and_redo_of_steps_leave_the_book_alone(document):
+    document.apply("Rename", replace(document.layout, name="One"))
+    document.record("A note", note("first"))
+    document.apply("Rename", replace(document.layout, name="Two"))
+    document.record("A note", note("second"))
+    assert document.undo() == "Rename"
+    assert document.undo() == "Rename"
+    assert (document.layout.name, texts(document)) == (demo().name, ["first", "second"])
+    assert document.redo() == "Rename"
+    assert (document.layout.name, texts(document)) == ("One", ["first", "second"])
+    assert document.unsaved
+
+
+def test_an_entry_is_no_step_and_is_taken_back_on_its_own(document):
+    document.record("A note", note("first"))
+    assert document.history.undo_name is None
+    document.record("A note", note("second"))
+    assert document.take_back() == "A note"
+    assert texts(document) == ["first"]
+    assert document.take_back() == "A note"
+    assert document.take_back() is None
+    assert not document.unsaved
+
+
+def test_a_step_worked_out_before_an_entry_does_not_lose_it(document):
+    stale = replace(document.layout, name="worked out slowly")
+    document.record("A note", note("meanwhile"))
+    document.apply("Import", stale)
+    assert (document.layout.name, texts(document)) == ("worked out slowly", ["meanwhile"])
+
+
+def test_an_entry_while_something_is_dragged_is_kept(document):
+    dragged = replace(document.layout, name="dragged")
+    document.preview(dragged)
+    document.record("A note", note("meanwhile"))
+    assert document.shown.name == "dragged"
+    assert [one.text for one in document.shown.book.remarks] == ["meanwhile"]
+    document.apply("Drag", dragged)
+    assert texts(document) == ["meanwhile"]
+
+
+def test_a_refused_entry_changes_nothing(document):
+    before = document.layout
+
+    def wrong(book):
+        raise GeometryError("No.")
+    with pytest.raises(GeometryError):
+        document.record("Wrong", wrong)
+    assert document.layout is before
+
+
+def test_names_in_the_book_follow_a_renaming_and_its_undo(document):
+    document.record("Time", lambda book: set_minutes(book, "real", SAW, 8.0))
+    document.record("Note", note("went well", "bass slot"))
+    document.apply("Rename", rename(document.layout, "slots", "bass slot", "long slot"))
+    time, remark = document.book.times[0], document.book.remarks[0]
+    assert (time.task.operation, time.task.features, remark.on) == ("saw long slot", ("long slot",), "long slot")
+    document.undo()
+    assert (document.book.times[0].task.operation, document.book.remarks[0].on) == ("saw bass slot", "bass slot")
+
+
+def test_a_renaming_touches_no_longer_name_that_begins_alike(document):
+    bore = Task(operation="side bore bass side 1.1.1", title="x", features=("bass side 1",))
+    document.record("Time", lambda book: set_minutes(book, "real", bore, 8.0))
+    document.record("Read", lambda book: replace(book, readings=(
+        Reading(piece="real", drilling="bass side 1.1.1", what="depth", value=3.0, other="bass side 2.1"),)))
+    layout = rename(document.layout, "tuners", "bass side 1", "A.1")
+    assert layout.book.times[0].task.operation == "side bore A.1.1.1"
+    assert (layout.book.readings[0].drilling, layout.book.readings[0].other) == ("A.1.1.1", "bass side 2.1")
+    assert mirror_layout(mirror_layout(document.layout)).book == document.book
+
+
+def test_a_note_outlives_the_feature_that_it_was_pinned_to(document):
+    document.record("Note", note("too close", "nut pin"))
+    document.apply("Remove", remove_features(document.layout, ["nut pin"]))
+    assert texts(document) == ["too close"]
+
+
+def test_the_book_is_in_the_file_and_in_the_journal(document, tmp_path):
+    document.record("Start", lambda book: start(book, "practice", SAW, 1_700_000_000.0))
+    document.record("Cost", lambda book: put_price(book, None, Price(piece="real", part="wood", each=Decimal("12.50"))))
+    document.save(tmp_path / "a.headstock.json")
+    again = headstock.read(tmp_path / "a.headstock.json")
+    assert again == document.layout
+    assert again.book.clock.since == 1_700_000_000.0
+    assert str(again.book.prices[0].each) == "12.50"
+    journal = Journal(tmp_path / "journal")
+    journal.note(document.layout, None)
+    journal.write()
+    journal._lock.unlock()
+    assert leftovers(tmp_path / "journal")[0].layout.book == document.book
+    journal.clear()
+
+
+def test_an_older_file_without_a_book_opens_with_an_empty_one():
+    plain = json.loads(headstock.encode(demo()))
+    del plain["book"]
+    assert headstock.decode(json.dumps(plain).encode()).book == Book()
+
+
+@pytest.mark.parametrize(("book", "word"), [
+    ({"prices": [{"piece": "real", "part": "x", "each": "NaN"}]}, "not an amount"),
+    ({"prices": [{"piece": "real", "part": "x", "each": "1e99"}]}, "not an amount"),
+    ({"prices": [{"piece": "real", "part": "x", "each": "a"}]}, "prices"),
+    ({"times": [{"piece": "real", "task": {"operation": "a"}, "minutes": 1}] * 2}, "more than once"),
+    ({"times": [{"piece": "real", "task": {"operation": "a"}, "minutes": -1}]}, "minutes"),
+    ({"pages": 3}, "pages")])
+def test_a_spoiled_book_is_refused_with_its_place(book, word):
+    plain = json.loads(headstock.encode(demo())) | {"book": book}
+    with pytest.raises(FormatError, match=word):
+        headstock.decode(json.dumps(plain).encode())
+
+
+@given(st.lists(st.sampled_from(["step", "write", "undo", "redo", "back"]), max_size=40))
+def test_whatever_is_done_the_book_is_what_was_written(words):
+    document, written = Document(demo()), []
+    for i, word in enumerate(words):
+        if word == "step":
+            document.apply("Step", replace(document.layout, name=f"step {i}"))
+        elif word == "write":
+            document.record("Note", note(str(i)))
+            written.append(str(i))
+        elif word == "back":
+            assert (document.take_back() is None) == (not written)
+            written = written[:-1]
+        else:
+            getattr(document, word)()
+        assert texts(document) == written
+
+
+def test_the_schema_knows_the_book():
+    schema = json.loads(headstock.schema_text())
+    assert "book" in schema["$defs"]["Headstock"]["properties"]
+    assert msgspec.convert(msgspec.to_builtins(Book()), Book) == Book()
