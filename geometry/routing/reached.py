@@ -114,25 +114,40 @@ def routed_area(loop: Loop) -> Polygon:
 
 @lru_cache(maxsize=512)
 def _in_slot(shape, cutter: float, offset: float) -> Reached:
-    slot = Slot(id="slot", shape=shape)
     if isinstance(shape, StraightSlot):
         if cutter <= shape.width + TOUCH:
             return Reached(True, (), ())
-        area = polygon(slot_path(slot))
-        return Reached(False, (_patch(area, Polygon()),), ())
-    area = polygon(slot_path(slot))
+        return Reached(False, (_patch(_area(shape), Polygon()),), ())
+    whole, left = _left_inside(shape, cutter)
+    return Reached(whole, left, _lost_inside(shape, offset) if whole and offset > 0 else ())
+
+
+@lru_cache(maxsize=64)
+def _area(shape) -> Polygon:
+    return polygon(slot_path(Slot(id="slot", shape=shape)))
+
+
+@lru_cache(maxsize=512)
+def _left_inside(shape, cutter: float) -> tuple[bool, tuple[Patch, ...]]:
+    """Whether a cutter passes everywhere in a drawn slot, and what it leaves."""
+    area = _area(shape)
     radius = cutter / 2
     path = grown(area, -radius)
     if len(parts(path, TOUCH)) != 1:
         radius = max(radius - SLACK, TOUCH)
         path = grown(area, -radius)
     if path.is_empty:
-        return Reached(False, (_patch(area, Polygon()),), ())
+        return False, (_patch(area, Polygon()),)
     swept = grown(path, radius)
     left = () if _same(area, swept) else _patches(area.difference(grown(swept, APART)), swept)
-    kept = grown(grown(area, offset), -offset) if offset > 0 else area
-    lost = () if _same(area, kept) else _patches(grown(kept, -APART).difference(area), kept.boundary)
-    return Reached(pieces(area, cutter) == 1, left, lost)
+    return pieces(area, cutter) == 1, left
+
+
+@lru_cache(maxsize=128)
+def _lost_inside(shape, offset: float) -> tuple[Patch, ...]:
+    area = _area(shape)
+    kept = grown(grown(area, offset), -offset)
+    return () if _same(area, kept) else _patches(grown(kept, -APART).difference(area), kept.boundary)
 
 
 def _outside(loop: Loop, cutter: float, offset: float) -> Reached:
@@ -197,6 +212,15 @@ def _patch(part: Polygon, beside: BaseGeometry) -> Patch:
         inside = shapely.maximum_inscribed_circle(part, 0.01)
         return Patch(part, part.area, inside.length, inside.coords[0])
     points = shapely.points(part.exterior.coords)
-    far = shapely.distance(points, beside)
+    far = shapely.distance(points, _near(part, beside))
     deepest = int(far.argmax())
     return Patch(part, part.area, float(far[deepest]), (float(points[deepest].x), float(points[deepest].y)))
+
+
+def _near(part: Polygon, beside: BaseGeometry) -> BaseGeometry:
+    """The edge of `beside` as far as it can be nearest to a point of a piece that touches it: a tenth of the work."""
+    edge = beside.boundary if beside.geom_type in ("Polygon", "MultiPolygon") else beside
+    x0, y0, x1, y1 = part.bounds
+    room = math.hypot(x1 - x0, y1 - y0) + 1.0
+    near = shapely.clip_by_rect(edge, x0 - room, y0 - room, x1 + room, y1 + room)
+    return edge if near.is_empty else near
