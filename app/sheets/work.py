@@ -106,7 +106,7 @@ def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
     """
     template = compensation(layout)
     try:
-        routing, trouble = for_template(plan_routing(layout), template.offset), ""
+        routing, trouble = plan_routing(layout), ""
         ops = operations(layout, routing, wishes)
     except GeometryError as error:
         routing, trouble = None, str(error)
@@ -115,15 +115,3 @@ def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
     before = tuple(precedence(layout, ops))
     best = best_order(ops, before, layout.rates)
     return Work(layout, template, routing, ops, before, best, layout.rates, trouble).with_order(layout)
-
-
-def for_template(routing: RoutingPlan, offset: float | None) -> RoutingPlan:
-    """The plans with those first that run on the printed template (its offset in mm); the same plans without one."""
-    if offset is None:
-        return routing
-    return replace(routing, slots=tuple(_fitting_first(one, offset) for one in routing.slots),
-                   outline=_fitting_first(routing.outline, offset))
-
-
-def _fitting_first(plan: SlotPlan, offset: float) -> SlotPlan:
-    return replace(plan, plans=tuple(sorted(plan.plans, key=lambda one: abs(one.offset - offset) > SAME_OFFSET)))

@@ -102,6 +102,11 @@ def _wood(scene: _Scene) -> list[Mark]:
         marks += _box(scene, scene.right, under, scene.right + BESIDE, 0.0, "wood")
         marks += _box(scene, scene.left, -one.begins, scene.right, 0.0, "slot")
         marks += _box(scene, scene.left, under, scene.right, scene.floor, "slot" if job.through else "wood")
+    if one.corners:
+        wide = min(scene.plan.corner_wood, one.follower.bit.cutter)
+        marks += _box(scene, scene.left, under if job.through else -job.depth, scene.right, 0.0, "slot") if scene.slot else []
+        marks += _box(scene, scene.left, scene.floor, scene.left + wide, -one.ends, "waste")
+        return marks + (_box(scene, scene.right - wide, scene.floor, scene.right, -one.begins, "waste") if scene.slot else [])
     drilled = scene.plan.waste is not None or not scene.slot
     cutter = min(scene.left + one.follower.bit.cutter, scene.right)
     if drilled and job.light:
@@ -176,7 +181,7 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
     what = {"guide bush": "bush", "bare shank": "shank"}.get(one.follower.kind, "bearing")
     middle = (scene.left - BESIDE + edge) / 2
     lines = (f"pass {index + 1} of {len(scene.plan.passes)}, {one.side} up: {one.bit}"
-             + (f" with {one.bush}" if one.bush else ""),
+             + (f" with {one.bush}" if one.bush else "") + (", in a corner" if one.corners else ""),
              f"{what} rubs {mm(one.contact)} on the {one.rubs_on}")
     marks += [Label(text, (middle, below - 1.75 * LETTER * row), LETTER, "note", scene.owner, anchor="middle")
               for row, text in enumerate(lines)]

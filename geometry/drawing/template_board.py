@@ -7,7 +7,7 @@ from geometry.drawing.offset_path import offset_path
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing.follower import Follower
-from geometry.routing.words import bare, mm, named
+from geometry.routing.words import bare, exact, mm, named
 
 LETTER = 2.4
 """Capital height of the words, mm."""
@@ -38,7 +38,7 @@ def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
     half = layout.nut.width / 2
     marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
     words = (f"Template {mm(layout.template.thickness)} thick for {named(follower)}",
-             f"{bare(follower.diameter)} follower, {bare(follower.bit.cutter)} cutter, offset {bare(offset)} mm")
+             f"{bare(follower.diameter)} follower, {bare(follower.bit.cutter)} cutter, offset {exact(offset)}")
     marks += [Label(text, (0.0, low - 10.0 - 1.75 * LETTER * row), LETTER, "note", "blank", anchor="middle")
               for row, text in enumerate(words)]
     return tuple(marks)

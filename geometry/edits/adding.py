@@ -77,7 +77,8 @@ def remove_features(layout: Headstock, ids: Iterable[str]) -> Headstock:
     groups = {group: tuple(one for one in getattr(layout, group) if one.id not in gone) for group in FEATURE_GROUPS}
     notes = tuple(replace(note, on=None, text=f"{note.on}: {note.text}"[:4000]) if note.on in gone else note
                   for note in layout.notes)
-    return settled(without_left_rows(layout, msgspec.structs.replace(layout, **groups, notes=notes)))
+    routes = tuple(route for route in layout.routes if route.of not in gone)
+    return settled(without_left_rows(layout, msgspec.structs.replace(layout, **groups, notes=notes, routes=routes)))
 
 
 def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> Headstock:

@@ -128,6 +128,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
         outline=Loop(nodes=tuple(flipped(list(layout.outline.nodes)))),
         strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
         slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
+        routes=tuple(replace(route, of=rename(route.of)) for route in layout.routes),
         patterns=tuple(_flipped_pattern(pattern) for pattern in layout.patterns),
         rows=tuple(replace(flipped_row(row), id=rename(row.id)) for row in layout.rows),
         tuners=tuple(_renamed_row(replace(flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))

@@ -74,11 +74,21 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
                                   if isinstance(t.place, RowPlace) and t.place.row == old else t for t in tuners)
     elif group == "strings":
         changes["tuners"] = tuple(replace(t, string=new) if t.string == old else t for t in tuners)
-    elif group == "bits" and layout.template.bit == old:
-        changes["template"] = replace(layout.template, bit=new)
-    elif group == "bushes" and layout.template.bush == old:
-        changes["template"] = replace(layout.template, bush=new)
+    elif group in ("bits", "bushes"):
+        key = "bit" if group == "bits" else "bush"
+        if getattr(layout.template, key) == old:
+            changes["template"] = replace(layout.template, **{key: new})
+        changes["routes"] = tuple(replace(route, tools=tuple(
+            replace(tool, **{key: new}) if getattr(tool, key) == old else tool for tool in route.tools))
+            for route in layout.routes)
+    if group == "slots":
+        changes["routes"] = tuple(replace(r, of=new) if r.of == old else r for r in layout.routes)
     return settled(replace(layout, **changes))
+
+
+def set_part(part: Part, path: tuple[Key, ...], value: object) -> Part:
+    """A record with one field set, held against the type and the limits of the field. Names are not looked after."""
+    return _set(part, path, value, path)
 
 
 def _walk(part: object, path: tuple[Key, ...]) -> object:

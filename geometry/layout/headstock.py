@@ -12,7 +12,7 @@ from geometry.layout.hardware import Pattern
 from geometry.layout.outline import Loop
 from geometry.layout.parts import Id, Part, Text
 from geometry.layout.rates import Rates
-from geometry.layout.shop import Accuracy, Margins, Rack, Template
+from geometry.layout.shop import Accuracy, Margins, Rack, Route, Template
 from geometry.layout.slots import Pin, SingleHole, Slot
 from geometry.layout.strings import Nut, String
 from geometry.layout.tuners import Row, Tuner
@@ -58,6 +58,7 @@ class Headstock(Part, kw_only=True):
     accuracy: Accuracy = Accuracy()
     rack: Rack = Rack()
     template: Template = Template()
+    routes: tuple[Route, ...] = ()
     notes: tuple[Note, ...] = ()
     order: tuple[Step, ...] = ()
     rates: Rates = Rates()

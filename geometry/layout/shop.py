@@ -94,11 +94,15 @@ class Drill(Part, kw_only=True):
 
 
 class DrillPress(Part, kw_only=True):
-    """The drill press: table tilt to either side in degrees, quill travel and throat in mm."""
+    """The drill press: table tilt to either side in degrees, quill travel and throat in mm.
+
+    `base` is the length in mm of the board whose one side is raised by blocks to tilt the work.
+    """
 
     tilt: Annotated[float, Meta(ge=0, le=90)] = 45.0
     quill: Size = 50.0
     throat: Size = 105.0
+    base: Size = 100.0
 
 
 class Router(Part, kw_only=True):
@@ -135,3 +139,20 @@ class Template(Part, kw_only=True):
     bush: Id | None = None
     thickness: Size = 6.0
     board: Literal["outline", "blank"] = "outline"
+
+
+class Tool(Part, kw_only=True):
+    """A router bit of the rack, with a guide bush or without."""
+
+    bit: Id
+    bush: Id | None = None
+
+
+class Route(Part, kw_only=True):
+    """The maker's own choice of bits for a slot (its id) or for the "outline", in the order of their use.
+
+    Without one the planner's best is taken; so it is when the rack no longer allows the choice.
+    """
+
+    of: Id
+    tools: Annotated[tuple[Tool, ...], Meta(min_length=1, max_length=4)]

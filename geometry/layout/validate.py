@@ -44,7 +44,8 @@ def feature_ids(layout: Headstock) -> list[str]:
 def _unique(layout: Headstock) -> None:
     _each_once({"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
                 "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
-                "strings": [s.id for s in layout.strings], "steps of the running order": list(layout.order)})
+                "strings": [s.id for s in layout.strings], "routes": [r.of for r in layout.routes],
+                "steps of the running order": list(layout.order)})
     validate_rack(layout.rack)
 
 

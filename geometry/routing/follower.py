@@ -18,6 +18,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.outline import loop_path
 from geometry.layout.shop import GuideBush, RouterBit
 from geometry.layout.slots import Slot, slot_path
+from geometry.routing.words import mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +44,11 @@ def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
     """
     if bush is not None:
         if bit.shank > bush.inner:
-            raise GeometryError(f"The {bit.shank:g} mm shank does not pass through the guide bush \"{bush.id}\" "
-                                f"with a bore of {bush.inner:g} mm: choose a wider bush or a slimmer bit.")
+            raise GeometryError(f"The {mm(bit.shank)} shank does not pass through the guide bush \"{bush.id}\" "
+                                f"with a bore of {mm(bush.inner)}: choose a wider bush or a slimmer bit.")
         if bit.cutter > bush.inner:
-            raise GeometryError(f"The {bit.cutter:g} mm cutter does not pass through the guide bush \"{bush.id}\" "
-                                f"with a bore of {bush.inner:g} mm: choose a wider bush or a slimmer bit.")
+            raise GeometryError(f"The {mm(bit.cutter)} cutter does not pass through the guide bush \"{bush.id}\" "
+                                f"with a bore of {mm(bush.inner)}: choose a wider bush or a slimmer bit.")
         return Follower(bit, bush, bush.outer, "guide bush")
     if bit.bearing == "none":
         return Follower(bit, None, bit.shank, "bare shank")

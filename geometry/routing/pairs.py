@@ -48,6 +48,21 @@ def two_sides(able: list[Guided], tips: list[Follower], job: Job) -> Iterator[tu
             lower = from_template(first, one, 0.0, back, "back", job.template, job.light, job.contact)
             if upper and lower:
                 yield upper + lower
+        for second, two in able:
+            if first.bit.id != second.bit.id and one.most + two.most < total - TOUCH <= 2 * two.most:
+                found = _both_on_both(first, one, second, two, job)
+                if found is not None:
+                    yield found
+
+
+def _both_on_both(first: Follower, one: Reach, second: Follower, two: Reach, job: Job) -> tuple[Pass, ...] | None:
+    """Both bits from the face and both again from the back, half the wood each: for the thickest blanks."""
+    half = max((job.thickness + OVERLAP) / 2, two.least)
+    if half > two.most + TOUCH:
+        return None
+    upper, lower = (in_turn(first, one, second, two, half, side, job.template, job.light, job.contact)
+                    for side in ("face", "back"))
+    return upper + lower if upper and lower else None
 
 
 def _tip_last(first: Follower, one: Reach, tip: Follower, job: Job) -> tuple[Pass, ...] | None:

@@ -31,6 +31,8 @@ class Pass:
     """height of the follower that rubs"""
     light: bool
     """at most 2 mm is taken from the wall"""
+    corners: bool = False
+    """only what a wider cutter has left in the corners is taken"""
 
     @property
     def bit(self) -> str:
@@ -53,7 +55,8 @@ class Pass:
         what = {"guide bush": "bush", "bare shank": "shank"}.get(self.follower.kind, "bearing")
         on = {"template": "on the template", "template below": "on the template below",
               "wall already cut": "on the wall already cut"}[self.rubs_on]
-        return (f"{self.side.capitalize()} up, {named(self.follower)}: from {mm(self.begins)} to {mm(self.ends)} deep, "
+        only = ", in the corners only" if self.corners else ""
+        return (f"{self.side.capitalize()} up, {named(self.follower)}{only}: from {mm(self.begins)} to {mm(self.ends)} deep, "
                 f"{mm(self.contact)} of the {what} rubbing {on}.")
 
 
@@ -119,7 +122,7 @@ def in_turn(first: Follower, one: Reach, second: Follower, two: Reach, ends: flo
     Both run on one template when their offsets agree; otherwise the second has to follow the wall, and
     the opening must not be narrower than the slot.
     """
-    same = abs(first.offset - second.offset) <= FLUSH_OFFSET
+    same = same_offset(first.offset, second.offset)
     best: tuple[Pass, ...] | None = None
     stop = min(one.most, ends - TOUCH)
     for k in range(1, max(1, math.ceil(stop / one.step)) + 1):
@@ -137,3 +140,8 @@ def in_turn(first: Follower, one: Reach, second: Follower, two: Reach, ends: flo
 
 FLUSH_OFFSET = 0.01
 """Offsets that differ by less (mm) share one template."""
+
+
+def same_offset(one: float, other: float) -> bool:
+    """Whether two offsets (mm) are those of one template."""
+    return abs(one - other) <= FLUSH_OFFSET

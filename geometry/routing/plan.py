@@ -11,7 +11,7 @@ from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_words
 from geometry.routing.waste import Waste
-from geometry.routing.words import mm, place, times
+from geometry.routing.words import area, exact, mm, place, times
 
 MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
@@ -25,11 +25,13 @@ class RoutPlan:
     passes: tuple[Pass, ...]
     """in the order of the work; all passes with the face up come before those with the back up"""
     reached: Reached
-    """by the widest cutter used; what it leaves is pared by hand"""
+    """by the widest cutter that cuts the whole wall, then in the corners; what it leaves is pared by hand"""
     waste: Waste | None
     """holes that are drilled first; None for the outline, which is band-sawn, and where no drill fits"""
     pins: int = 2
     """locating pins that the layout has"""
+    corner_wood: float = 0.0
+    """greatest depth in mm that the wide cutter leaves in corners, where a slimmer one follows it there"""
 
     @cached_property
     def of(self) -> str:
@@ -47,6 +49,11 @@ class RoutPlan:
         return tuple(dict.fromkeys(one.bit for one in self.passes))
 
     @cached_property
+    def tools(self) -> tuple[tuple[str, str | None], ...]:
+        """(bit, bush) by id in the order of their use, each once."""
+        return tuple(dict.fromkeys((one.bit, one.bush) for one in self.passes))
+
+    @cached_property
     def offset(self) -> float:
         """Of the template, mm: openings are the slot grown by it, outside templates the outline shrunk by it.
 
@@ -59,7 +66,7 @@ class RoutPlan:
         """Patches of wood left to pare by hand, deepest first."""
         return self.reached.left
 
-    @cached_property
+    @property
     def template_words(self) -> str:
         """How large the template is."""
         kind = "opening" if self.of != "outline" else "outside template"
@@ -68,14 +75,14 @@ class RoutPlan:
         if abs(self.offset) < 0.0005:
             return f"Template {mm(self.job.template)} thick{where}: {kind} the same size as the finished {self._thing}."
         way = "larger" if grows > 0 else "smaller"
-        return (f"Template {mm(self.job.template)} thick{where}: {kind} {abs(self.offset):.3f} mm {way} all round than the "
+        return (f"Template {mm(self.job.template)} thick{where}: {kind} {exact(abs(self.offset))} {way} all round than the "
                 f"finished {self._thing}.")
 
     @property
     def _thing(self) -> str:
         return "outline" if self.of == "outline" else "slot"
 
-    @cached_property
+    @property
     def steps(self) -> tuple[str, ...]:
         """The whole work in sentences, in order."""
         found = [self.template_words]
@@ -93,17 +100,17 @@ class RoutPlan:
         found += self.paring
         return tuple(found)
 
-    @cached_property
+    @property
     def paring(self) -> tuple[str, ...]:
         """What is left to do by hand, one sentence a corner."""
-        words = [f"Pare by hand at {place(p.at)}: {mm(p.depth)} deep, {p.size:.1f} mm2 of wood."
+        words = [f"Pare by hand at {place(p.at)}: {mm(p.depth)} deep, {area(p.size)} of wood."
                  for p in self.left[:MOST_PATCHES]]
         more = len(self.left) - MOST_PATCHES
         if more > 0:
             words.append(f"And {times(more, 'smaller corner')} more to pare.")
         return tuple(words)
 
-    @cached_property
+    @property
     def cautions(self) -> tuple[str, ...]:
         """What to mind: feed, speeds, rounded corners, pins."""
         found = [FEED["outside" if self.of == "outline" else "inside"]]
@@ -148,6 +155,10 @@ class SlotPlan:
     """when no plan is found: what bit would do it, or which width of slot"""
     waste: Waste | Refusal | None
     """holes that take the waste out, or why none; None for the outline"""
+    chosen: bool = False
+    """whether the first plan is the maker's own choice"""
+    lost_choice: str = ""
+    """why the maker's choice cannot be kept, one sentence; "" when there is none or it is kept"""
 
     @property
     def of(self) -> str:

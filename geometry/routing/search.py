@@ -1,9 +1,14 @@
 """The search over the whole rack for the best way to rout a slot or the outline.
 
-Fewest flips come first, then fewest bits, then fewest passes. Among equals: the
-follower that the maker has chosen for the template, no rounded corners, least
-wood left to pare, a cutter that does not fill the slot, a template on top where
-it is seen, the stiffer cutter.
+The maker's own choice comes before everything, then plans that run on the
+template which the maker has chosen. Then fewest flips, fewest bits, fewest
+passes. Among equals: the very follower of the template, no rounded corners,
+least wood left to pare, a cutter that does not fill the slot, a template on top
+where it is seen, the stiffer cutter.
+
+Levels: one bit; two bits from one side where one bit alone would have to be
+turned over; two bits and a flip, and three bits, only where nothing else gets
+through. Last, a slim bit for the corners is offered beside the best plan.
 """
 
 from __future__ import annotations
@@ -11,15 +16,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from geometry.layout import Headstock, Slot
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Route, Slot
 from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
+from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
-from geometry.routing.follower import Follower
+from geometry.routing.follower import Follower, follower
 from geometry.routing.pairs import Guided, one_side, two_sides
-from geometry.routing.passes import FLUSH_OFFSET, Pass
+from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
 from geometry.routing.reached import Reached, outline_reached, slot_reached
 from geometry.routing.refusal import Refusal
+from geometry.routing.threes import three_bits
 from geometry.routing.waste import Waste, drill_waste, narrow, widest
 from geometry.routing.would import would
 from geometry.tolerance import TOUCH
@@ -59,7 +67,10 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
 def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | None,
           like: RoutPlan | None) -> SlotPlan:
     make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins))
-    order = partial(_order, chosen=(layout.template.bit, layout.template.bush), like=like)
+    route = next((route for route in layout.routes if route.of == job.of), None)
+    wanted = None if route is None else tuple((tool.bit, tool.bush) for tool in route.tools)
+    order = partial(_order, wanted=wanted, printed=_printed(layout),
+                    chosen=(layout.template.bit, layout.template.bush), like=like)
     found: list[RoutPlan] = []
     verdicts: list[Verdict] = []
     for bit in layout.rack.bits:
@@ -72,11 +83,45 @@ def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | No
         else:
             nearest = max((a for a in answers if isinstance(a, Refusal)), key=lambda a: a.stage)
             verdicts.append(Verdict(bit.id, None, nearest.reason))
+    singles = tuple(found)
     if all(plan.flips for plan in found):
         found += _best_of_pairs(job, layout, judge, make, flips=bool(found))
     found.sort(key=order)
     kept = _one_each(found)
-    return SlotPlan(job, kept, tuple(verdicts), () if kept else would(job, layout, judge), waste)
+    kept = tuple(sorted((*kept, *_corners(kept, singles, wanted)), key=order))
+    chosen = bool(kept) and kept[0].tools == wanted
+    lost = "" if route is None or chosen else _lost(route, verdicts)
+    return SlotPlan(job, kept, tuple(verdicts), () if kept else would(job, layout, judge), waste, chosen, lost)
+
+
+def _printed(layout: Headstock) -> float | None:
+    """Offset of the template that the maker has chosen, mm; None when no usable follower is chosen."""
+    try:
+        chosen = follower(layout)
+    except GeometryError:
+        return None
+    return None if chosen is None else chosen.offset
+
+
+def _corners(kept: tuple[RoutPlan, ...], singles: tuple[RoutPlan, ...],
+             wanted: tuple[tuple[str, str | None], ...] | None) -> list[RoutPlan]:
+    """The best plan with a bit for its corners, and the one that the maker has chosen."""
+    made = []
+    for number, plan in enumerate(kept):
+        if number == 0 or (wanted and plan.tools == wanted[:-1]):
+            more = with_corner_bit(plan, singles)
+            if more is not None:
+                made.append(more)
+    return made
+
+
+def _lost(route: Route, verdicts: list[Verdict]) -> str:
+    """Why the maker's choice is not among the plans."""
+    names = " then ".join(tool.bit if tool.bush is None else f"{tool.bit} with {tool.bush}" for tool in route.tools)
+    reason = ""
+    if len(route.tools) == 1:
+        reason = next((" " + one.reason for one in verdicts if one.bit == route.tools[0].bit and one.reason), "")
+    return f"Your choice, {names}, no longer does it, so the best other plan is shown.{reason}"
 
 
 def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool) -> Iterator[RoutPlan]:
@@ -96,7 +141,7 @@ def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool)
                 able.append((follower, reach))
     trials = list(one_side(able, job))
     if not trials and not flips:
-        trials = list(two_sides(able, tips, job))
+        trials = list(two_sides(able, tips, job)) or list(three_bits(able, tips, job))
     trials.sort(key=lambda passes: (len(passes), [p.bit for p in passes]))
     good = 0
     for passes in trials:
@@ -116,12 +161,14 @@ def _both(passes: tuple[Pass, ...], job: Job, judge: Judge) -> Reached | None:
     return max(judged, key=lambda one: (one.left_area, one.lost_depth))
 
 
-def _order(plan: RoutPlan, chosen: tuple[str | None, str | None], like: RoutPlan | None) -> tuple:
+def _order(plan: RoutPlan, wanted: tuple[tuple[str, str | None], ...] | None, printed: float | None,
+           chosen: tuple[str | None, str | None], like: RoutPlan | None) -> tuple:
     first = plan.passes[0]
     cutters = [one.follower.bit.cutter for one in plan.passes]
     fills = plan.job.width is not None and max(cutters) > plan.job.width - 1.0 + TOUCH
     other = like is not None and not same_template(plan, like)
-    return (plan.flips, other, len(plan.bits), len(plan.passes), (first.bit, first.bush) != chosen,
+    return (wanted is not None and plan.tools != wanted, printed is not None and not same_offset(plan.offset, printed),
+            plan.flips, other, len(plan.bits), len(plan.passes), (first.bit, first.bush) != chosen,
             round(plan.reached.lost_depth, 2), round(plan.reached.left_area, 1), fills,
             first.rubs_on == "template below", -min(cutters), abs(plan.offset), first.bit, first.bush or "")
 
@@ -137,4 +184,4 @@ def _one_each(plans: list[RoutPlan]) -> tuple[RoutPlan, ...]:
 def same_template(one: RoutPlan, other: RoutPlan) -> bool:
     """Whether two plans can share one template board: equal offsets, and both on top or both below."""
     below = [plan.passes[0].rubs_on == "template below" for plan in (one, other)]
-    return abs(one.offset - other.offset) <= FLUSH_OFFSET and below[0] == below[1]
+    return same_offset(one.offset, other.offset) and below[0] == below[1]

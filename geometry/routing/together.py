@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from geometry.layout import Headstock
 from geometry.routing.plan import RoutPlan, SlotPlan
 from geometry.routing.search import plan_outline, plan_slot, same_template
-from geometry.routing.words import bare, times
+from geometry.routing.words import exact, times
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +31,14 @@ class RoutingPlan:
         if not offsets:
             return "Nothing can be routed with this rack."
         if self.boards <= 1:
-            return f"One template serves for everything, offset {bare(offsets[0])} mm."
-        return f"{times(self.boards, 'template')} are needed, with offsets of {', '.join(bare(o) for o in offsets)} mm."
+            return f"One template serves for everything, offset {exact(offsets[0])}."
+        return f"{times(self.boards, 'template')} are needed, with offsets of {', '.join(exact(o) for o in offsets)}."
 
 
 def plan_routing(layout: Headstock) -> RoutingPlan:
     """The best plan of everything: each on its own best, or all on the template of one of them where no more flips come of it.
+
+    Plans that the maker has chosen stay; the others run on the template that he has chosen where they can.
 
     GeometryError when the outline or a slot crosses itself, or the outline has no edges.
     """

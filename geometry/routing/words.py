@@ -1,25 +1,81 @@
-"""Small words that the sentences of this room share."""
+"""Small words that the sentences of this room share, and the unit that they are spoken in.
+
+Sentences are in mm unless they are asked for within `speaking`; nothing but
+their words depends on it.
+"""
 
 from __future__ import annotations
 
-from geometry.routing.follower import Follower
-from geometry.units import format_length
+import math
+from collections.abc import Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from typing import TYPE_CHECKING
+
+from geometry.units import MM_PER_INCH, LengthUnit, format_length
 from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from geometry.routing.follower import Follower
+
+_unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
+
+SIXTEENTH = MM_PER_INCH / 16
+"""mm: the step of sizes that are proposed in inches."""
+
+
+@contextmanager
+def speaking(unit: LengthUnit) -> Iterator[None]:
+    """Within it (and in this thread) every sentence of this room gives its lengths in `unit`.
+
+    Reasons are worded when a plan is made, so make the plan and read it within the same `speaking`.
+    """
+    before = _unit.set(unit)
+    try:
+        yield
+    finally:
+        _unit.reset(before)
 
 
 def mm(length: float) -> str:
-    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35)."""
-    return format_length(length, decimals=2 if abs(length - round(length, 3)) < 1e-9 else 1, mark=True)
+    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35); in inches to 0.001 or 1/64."""
+    return _format(length, mark=True)
 
 
 def bare(length: float) -> str:
-    """A length without its unit, to 0.01 mm."""
-    return format_length(length)
+    """A length without its unit, to 0.01 mm, 0.001 in or 1/64 in."""
+    return format_length(length, _unit.get())
+
+
+def exact(length: float) -> str:
+    """A length with its unit that something is cut to: to 0.001 mm or 0.0001 in, never as a fraction."""
+    if _unit.get() == "mm":
+        return format_length(length, decimals=3, mark=True)
+    return format_length(length, "in", decimals=4, mark=True)
+
+
+def area(size: float) -> str:
+    """An area in mm2, or in square inches to 0.0001."""
+    if _unit.get() == "mm":
+        return f"{size:.1f} mm2"
+    return f"{size / MM_PER_INCH ** 2:.4f} sq in"
 
 
 def place(at: Vec2) -> str:
     """A point for the maker: across from the centreline, along from the nut line."""
-    return f"{format_length(at[0], decimals=1)} across, {format_length(at[1], decimals=1)} along"
+    return f"{_format(at[0], coarse=True)} across, {_format(at[1], coarse=True)} along"
+
+
+def up(length: float) -> float:
+    """The next size (mm) that is sold or set: half a mm, or a sixteenth of an inch."""
+    step = 0.5 if _unit.get() == "mm" else SIXTEENTH
+    return step * math.ceil(length / step - 1e-9)
+
+
+def down(length: float) -> float:
+    """The size (mm) below that is sold or set."""
+    step = 0.5 if _unit.get() == "mm" else SIXTEENTH
+    return step * math.floor(length / step + 1e-9)
 
 
 def named(follower: Follower) -> str:
@@ -30,3 +86,11 @@ def named(follower: Follower) -> str:
 def times(count: int, thing: str, plural: str | None = None) -> str:
     """`1 pass`, `2 passes`."""
     return f"{count} {thing if count == 1 else plural or thing + 's'}"
+
+
+def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
+    unit = _unit.get()
+    if unit != "mm":
+        return format_length(length, unit, mark=mark)
+    fine = not coarse and abs(length - round(length, 3)) < 1e-9
+    return format_length(length, decimals=2 if fine else 1, mark=mark)

@@ -15,9 +15,9 @@ from geometry.layout import GuideBush, Headstock, RouterBit
 from geometry.routing.alone import Alone, Judge, alone
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
 from geometry.routing.reached import Reached
-from geometry.routing.words import mm, times
+from geometry.routing.words import down, mm, times, up
 
-CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
+CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.525, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
 """Common cutter diameters, mm (common practice, no source)."""
 
 
@@ -68,17 +68,9 @@ def _in(done: Alone) -> str:
     return f"in {times(len(done.passes), 'pass', 'passes')}{turned}"
 
 
-def _half_up(value: float) -> float:
-    return math.ceil(2 * value - 1e-9) / 2
-
-
-def _half_down(value: float) -> float:
-    return math.floor(2 * value + 1e-9) / 2
-
-
 def _one(thing: str) -> str:
     """`A 12 mm bit`, `An 8 mm bit`."""
-    return f"{'An' if thing.startswith(('8', '11 ', '11.', '18 ', '18.')) else 'A'} {thing}"
+    return f"{'An' if thing.startswith(('8', '11 ', '11.', '11/', '18 ', '18.')) else 'A'} {thing}"
 
 
 def _with(bush: GuideBush | None) -> str:
@@ -87,22 +79,22 @@ def _with(bush: GuideBush | None) -> str:
 
 def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """The bit with one other number."""
-    half = _half_up((job.thickness + OVERLAP) / 2)
+    half = up((job.thickness + OVERLAP) / 2)
     depths = {job.depth, half} if job.through else {job.depth}
-    guided = _half_down(step_of(changed(bit, cutting_length=1000.0), job) + job.template - job.contact)
-    for length in sorted({_half_up(d) for d in depths} | ({guided} if 0 < guided < bit.cutting_length else set())):
+    guided = down(step_of(changed(bit, cutting_length=1000.0), job) + job.template - job.contact)
+    for length in sorted({up(d) for d in depths} | ({guided} if 0 < guided < bit.cutting_length else set())):
         yield _changed(bit, bush, job, "cutting_length", length, f"with a cutting length of {mm(length)}")
     under = bearing_height(bit) if bit.bearing == "tip" else job.template
     for depth in sorted(depths):
-        out = _half_up(depth + under)
+        out = up(depth + under)
         yield _changed(bit, bush, job, "stick_out", out, f"standing {mm(out)} below the router's base")
     if bit.shank > bit.cutter and bit.bearing != "shank" and bush is not None:
         yield _changed(bit, bush, job, "shank", bit.cutter, f"with a shank of {mm(bit.cutter)}")
     if bit.bearing != "none" and bearing_height(bit) < job.contact:
         yield _changed(bit, bush, job, "bearing_height", job.contact, f"with a bearing {mm(job.contact)} high")
     room = job.width if job.width is None or bit.bearing != "tip" or not job.entry else min(job.width, job.entry)
-    if room is not None and bit.cutter > room and _half_down(room) > 0:
-        slim = next((c for c in CUTTERS if c <= room + 1e-6), _half_down(room))
+    if room is not None and bit.cutter > room and down(room) > 0:
+        slim = next((c for c in CUTTERS if c <= room + 1e-6), down(room))
         size = {} if bit.bearing_diameter is None else {"bearing_diameter": bit.bearing_diameter - bit.cutter + slim}
         if all(value > 0 for value in size.values()):
             thin = changed(bit, cutter=slim, shank=min(bit.shank, slim) if bit.bearing == "shank" else bit.shank, **size)
@@ -120,11 +112,11 @@ def _changed(bit: RouterBit, bush: GuideBush | None, job: Job, field: str, value
 def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """Another thickness of template for a bit as it is."""
     step = min(step_of(bit, job), job.depth)
-    wanted = {_half_up(bit.cutting_length - step + job.contact), _half_up(job.contact)}
+    wanted = {up(bit.cutting_length - step + job.contact), up(job.contact)}
     if bush is not None:
-        wanted.add(_half_up(bush.length))
+        wanted.add(up(bush.length))
     room = min(bit.stick_out, job.router.plunge)
-    wanted |= {_half_down(room - job.depth), _half_down(room - (job.thickness + OVERLAP) / 2)}
+    wanted |= {down(room - job.depth), down(room - (job.thickness + OVERLAP) / 2)}
     for thick in sorted(t for t in wanted if t > 0 and t != job.template):
         yield (_Change(abs(thick - job.template) / job.template,
                        f"A template {mm(thick)} thick would let {bit.id}{_with(bush)} do it, {{done}}."),
@@ -146,9 +138,9 @@ def _new_bit(job: Job, judge: Judge) -> str | None:
         sizes = [12.0, *sizes]
     for cutter in sizes:
         for shank in job.router.collets or (min(8.0, cutter), min(6.0, cutter)):
-            for length in (_half_up(job.depth), *(x / 2 for x in range(int(2 * job.depth), 3, -1))):
+            for length in (up(job.depth), *(x / 2 for x in range(int(2 * job.depth), 3, -1))):
                 bit = RouterBit(id="new", cutter=cutter, cutting_length=length, shank=shank,
-                                stick_out=_half_up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
+                                stick_out=up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
                 done = alone(bit, None, job, judge)
                 if isinstance(done, Alone):
                     return (f"{_one(kind(bit))} with a cutting length of {mm(length)}, standing "

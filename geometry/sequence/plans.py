@@ -24,6 +24,8 @@ class Trip:
     ends: float
     template: bool = True
     """whether it rubs on a template, and not on the wall already cut"""
+    corners: bool = False
+    """only what a wider cutter has left in the corners is taken"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,5 +58,5 @@ def routing_of(plan: SlotPlan) -> Routing:
     waste = plan.waste if isinstance(plan.waste, Waste) else None
     if plan.best is None:
         return Routing((), waste, plan.words.strip())
-    return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut")
+    return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut", p.corners)
                          for p in plan.best.passes), plan.best.waste)

@@ -146,14 +146,14 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
     if plan.blocked:
         return [Operation(name, kind, f"Rout {what}", plan.blocked, Setup("router", None, None, "face"), (feature,),
                           cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
-    groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template))]
+    groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template, p.corners))]
     for number, group in enumerate(groups, 1):
         first, deep = group[0], max(trip.ends for trip in group)
         bit = first.bit if first.bush is None else f"{first.bit} in {first.bush}"
         guide = ("the wall already cut guides" if not first.template else
                  "template on its pins" if pinned else "template laid on the marks")
         steps = "in one pass" if len(group) == 1 else f"in {len(group)} passes"
-        words = (f"{first.side.capitalize()} up, {guide}: rout {what} with {bit} to {_mm(deep, wishes)} {steps}.")
+        words = (f"{first.side.capitalize()} up, {guide}: rout {'the corners of ' if first.corners else ''}{what} with {bit} to {_mm(deep, wishes)} {steps}.")
         turned = first.side == "back"
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
