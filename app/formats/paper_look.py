@@ -55,6 +55,7 @@ INKS: dict[str, Ink] = {
     "follower": Ink(0.25, fill=0.55),
     "left standing": Ink(0.15, fill=0.7),
     "grain risk": Ink(0.6, (2.0, 1.2)),
+    "feed": Ink(0.25),
     "margin kept": Ink(0.0, fill=0.15),
     "margin short": Ink(0.15, fill=0.4),
     "spoiled": Ink(0.15, fill=0.8),

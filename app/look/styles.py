@@ -62,6 +62,7 @@ LOOKS: dict[str, Look] = {
     "follower": Look("template", "template", opacity=0.55, z=7.3),
     "left standing": Look("tight", "tight", opacity=0.6, z=7.0),
     "grain risk": Look("tight", dash=(6, 3), width=3.0, z=7.5),
+    "feed": Look("note", width=1.4, z=7.4),
     "margin kept": Look("", "metal", opacity=0.7, z=7.0),
     "margin short": Look("tight", "tight", opacity=0.6, z=7.6),
     "spoiled": Look("spoils", "spoils", opacity=0.7, z=7.7),

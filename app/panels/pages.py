@@ -7,10 +7,10 @@ from functools import partial
 from app.panels.describe import blank_rows, ear_rows, field, fit_rows, nut_rows, outline_size
 from app.panels.rows import FieldRow
 from geometry.edits import remove_features, rename, set_field
+from geometry.edits.rack import set_template_tool
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
-from geometry.routing import follower
 from geometry.units import LengthUnit, format_length
 
 MARGINS = (
@@ -75,37 +75,22 @@ def strings_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     return rows
 
 
-def router_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
-    """What follows the template, and how it does in every slot."""
+def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
+    """What the template is made for."""
     rack = layout.rack
-    rows = [
-        field(layout, "Bit", "choice", ("template", "bit"), layout.template.bit,
-              choices=((None, "none chosen"), *((b.id, b.id) for b in rack.bits))),
+    return [
+        FieldRow("Made for the bit", "choice", layout.template.bit,
+                 lambda bit: set_template_tool(layout, bit, None if bit is None else layout.template.bush),
+                 choices=((None, "none chosen"), *((b.id, b.id) for b in rack.bits))),
         field(layout, "Guide bush", "choice", ("template", "bush"), layout.template.bush,
               choices=((None, "none"), *((b.id, b.id) for b in rack.bushes))),
-        field(layout, "Template thickness", "length", ("template", "thickness"), layout.template.thickness)]
-    try:
-        chosen = follower(layout)
-    except GeometryError as error:
-        return [*rows, FieldRow("Follower", "fact", str(error), warn=True)]
-    if chosen is not None:
-        size = format_length(abs(chosen.offset), unit, mark=True)
-        words = "the same size as the slot" if chosen.offset == 0 else (
-            f"{size} {'larger' if chosen.offset > 0 else 'smaller'} all round")
-        rows += [FieldRow("Follower", "fact", f"{chosen.kind}, {format_length(chosen.diameter, unit, mark=True)}"),
-                 FieldRow("Template opening", "fact", words)]
-        i = rack.bits.index(chosen.bit)
-        rows.append(FieldRow(f"Bit {chosen.bit.id}", "heading"))
-        rows += [field(layout, label, "length", ("rack", "bits", i, key), getattr(chosen.bit, key),
-                       optional=key == "bearing_diameter") for key, label in (
-            ("cutter", "Cutter"), ("cutting_length", "Cutting length"), ("shank", "Shank"),
-            ("stick_out", "Reach below the base"), ("bearing_diameter", "Bearing"))]
-    rows.append(field(layout, "Wanted on the template", "length", ("margins", "template_contact"),
-                      layout.margins.template_contact, help="Least height of the follower that rubs."))
-    for slot in layout.slots:
-        rows.append(FieldRow(slot.id, "heading"))
-        rows += fit_rows(layout, slot.id, unit)
-    return rows
+        field(layout, "Thickness", "length", ("template", "thickness"), layout.template.thickness),
+        field(layout, "Cut from a board", "choice", ("template", "board"), layout.template.board,
+              choices=(("outline", "shaped like the head"), ("blank", "as large as the blank"))),
+        field(layout, "Follower has to rub", "length", ("margins", "template_contact"), layout.margins.template_contact,
+              help="Least height of the follower that rubs on the template."),
+        field(layout, "Wood between openings", "length", ("margins", "template_web"), layout.margins.template_web),
+        field(layout, "Base rests inside by", "length", ("margins", "base_rest"), layout.margins.base_rest)]
 
 
 def accuracy_rows(layout: Headstock) -> list[FieldRow]:

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 ROOMS = {
+    "router": ("app.window.router_room", "RouterRoom"),
     "sheets": ("app.window.sheet_stage", "SheetStage"),
 }
 """Stage key to (module, class): imported only when the stage is first shown."""

@@ -21,6 +21,4 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
         return Page("Hardware", [], pages.tuners_page(layout, unit, tools.hardware.currentText()))
     if stage == "strings":
         return Page("Nut and strings", [], pages.strings_page(layout, unit))
-    if stage == "router":
-        return Page("Template and router", [], pages.router_page(layout, unit))
     return Page("Sheets", [], pages.sheets_page(layout, unit, tools.paper.currentText()))

@@ -174,6 +174,12 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
     x = edge + 4.0
     marks: list[Mark] = [Stroke(straight((scene.right, y), (x + 1.0, y)), "dimension", scene.owner)
                          for y in (0.0, -one.ends)]
+    named = [("wood", -min(3.0, job.thickness / 2)), ("base", scene.rest + BASE / 2)]
+    if one.rubs_on == "template below":
+        named.append(("template", -job.thickness - job.template / 2))
+    elif scene.on_top:
+        named.append(("template", job.template / 2))
+    marks += [Label(text, (scene.left - BESIDE + 1.0, y - LETTER / 2), LETTER, "note", scene.owner) for text, y in named]
     marks.append(Stroke(straight((x, 0.0), (x, -one.ends)), "dimension", scene.owner))
     marks.append(Label(mm(one.ends), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
     wood = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0)

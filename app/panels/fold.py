@@ -1,0 +1,45 @@
+"""A part of a panel that is opened and shut by its heading."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+
+class Fold(QWidget):
+    """A heading with a triangle, and what it hides."""
+
+    def __init__(self, body: QWidget, opened: bool = False, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._button = QToolButton(self)
+        self._button.setObjectName("fold")
+        self._button.setCheckable(True)
+        self._button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self._button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self._button.toggled.connect(self._toggled)
+        self._body = body
+        body.setParent(self)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self._button)
+        column.addWidget(body)
+        self._button.setChecked(opened)
+        self._toggled(opened)
+
+    def set_title(self, text: str) -> None:
+        """Another heading."""
+        self._button.setText(text)
+        self._button.setAccessibleName(text)
+
+    @property
+    def opened(self) -> bool:
+        return self._button.isChecked()
+
+    def open(self, on: bool = True) -> None:
+        """Open or shut it."""
+        self._button.setChecked(on)
+
+    def _toggled(self, on: bool) -> None:
+        self._button.setArrowType(Qt.ArrowType.DownArrow if on else Qt.ArrowType.RightArrow)
+        self._body.setVisible(on)

@@ -1,0 +1,92 @@
+"""The section through the cut, pass after pass, with a slider and the arrow keys."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSlider, QToolButton, QVBoxLayout, QWidget
+
+from app.look.theme import Theme
+from app.panels.section import SectionView
+from geometry.drawing import Drawing
+
+
+class PassStepper(QWidget):
+    """Shows one of several pictures and what happens in it."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._pictures: tuple[Drawing, ...] = ()
+        self._words: tuple[str, ...] = ()
+        self._view = SectionView(theme, self)
+        self._view.setAccessibleName(self.tr("Section through the cut"))
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._back, self._on = (self._button(arrow, about) for arrow, about in (
+            (Qt.ArrowType.LeftArrow, self.tr("The pass before")), (Qt.ArrowType.RightArrow, self.tr("The next pass"))))
+        self._back.clicked.connect(self.back)
+        self._on.clicked.connect(self.on)
+        self.slider = QSlider(Qt.Orientation.Horizontal, self)
+        self.slider.setPageStep(1)
+        self.slider.setTickPosition(QSlider.TickPosition.TicksBelow)
+        self.slider.setAccessibleName(self.tr("Pass"))
+        self.slider.setToolTip(self.tr("Step through the passes; the arrow keys do it too."))
+        self.slider.valueChanged.connect(self._show)
+        row = QHBoxLayout()
+        row.setSpacing(6)
+        row.addWidget(self._back)
+        row.addWidget(self.slider, 1)
+        row.addWidget(self._on)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self._view)
+        column.addLayout(row)
+        column.addWidget(self._says)
+
+    @property
+    def index(self) -> int:
+        """Number of the pass shown, 0 first."""
+        return self.slider.value()
+
+    @property
+    def says(self) -> str:
+        """The sentence below the picture."""
+        return self._says.text()
+
+    def show_passes(self, pictures: tuple[Drawing, ...], words: tuple[str, ...]) -> None:
+        """Show these passes; the number of the one on show stays where it can."""
+        self._pictures, self._words = pictures, words
+        self.setVisible(bool(pictures))
+        if pictures:
+            self.slider.setRange(0, len(pictures) - 1)
+            several = len(pictures) > 1
+            for widget in (self.slider, self._back, self._on):
+                widget.setVisible(several)
+            self._show()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._view.set_theme(theme)
+
+    def back(self) -> None:
+        """One pass back."""
+        self.slider.setValue(self.slider.value() - 1)
+
+    def on(self) -> None:
+        """One pass on."""
+        self.slider.setValue(self.slider.value() + 1)
+
+    def _button(self, arrow: Qt.ArrowType, about: str) -> QToolButton:
+        button = QToolButton(self)
+        button.setArrowType(arrow)
+        button.setToolTip(about)
+        button.setAccessibleName(about)
+        return button
+
+    def _show(self) -> None:
+        at = min(self.slider.value(), len(self._pictures) - 1)
+        self._view.show_drawing(self._pictures[at])
+        count = self.tr("Pass {} of {}").format(at + 1, len(self._pictures))
+        self._says.setText(f"{count}. {self._words[at]}")
+        self._back.setEnabled(at > 0)
+        self._on.setEnabled(at < len(self._pictures) - 1)

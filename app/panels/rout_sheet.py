@@ -1,0 +1,151 @@
+"""What the Router stage tells of one slot or of the outline: every sentence and number, ready to be shown."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.drawing import Drawing, Label
+from geometry.drawing.router_picture import pass_picture
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, slot_path
+from geometry.routing import RoutPlan, SlotPlan
+from geometry.routing.board import board_notes
+from geometry.routing.fit import tightest
+from geometry.routing.follower import follower
+from geometry.routing.passes import same_offset
+from geometry.routing.refusal import Refusal
+from geometry.routing.speeds import FEED, speed_table
+from geometry.routing.together import RoutingPlan
+from geometry.routing.words import area, exact, mm, named, times
+
+ALWAYS = (
+    "Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear "
+    "protection, collect the dust. The manual of the machine and qualified instruction come first.",
+)
+"""Said with every plan (after published guidance for hand-held routers)."""
+
+Fact = tuple[str, str, bool]
+"""(label, words, whether it is a warning)"""
+
+
+@dataclass(frozen=True)
+class RoutSheet:
+    """One slot or the outline."""
+
+    of: str
+    title: str
+    able: bool
+    headline: str
+    choices: tuple[tuple[tuple[tuple[str, str | None], ...], str], ...]
+    """(tools, words) of each plan, the one shown first"""
+    chosen: bool
+    lost_choice: str
+    template: str
+    """what the template that is exported has to do with this plan; "" when there is nothing to say"""
+    agrees: bool
+    """whether the exported template is the one of this plan"""
+    tool: tuple[str, str | None] | None
+    """the bit and bush that the template of this plan is made for"""
+    steps: tuple[str, ...]
+    pictures: tuple[Drawing, ...]
+    passes: tuple[str, ...]
+    facts: tuple[Fact, ...]
+    would: tuple[str, ...]
+    rejected: tuple[tuple[str, str], ...]
+    """(bit, reason)"""
+    cautions: tuple[str, ...]
+    speeds: tuple[tuple[str, tuple[tuple[float, float, bool], ...]], ...]
+    """(bit, rows of turns a minute, rim speed in m/s, allowed)"""
+
+
+def rout_sheets(layout: Headstock, routing: RoutingPlan) -> tuple[RoutSheet, ...]:
+    """A sheet for each slot in its order, then for the outline.
+
+    Call it within the same `speaking` as the plan was made in.
+    """
+    return tuple(_sheet(layout, plan) for plan in routing.all)
+
+
+def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[str, ...]:
+    """What is wrong with the template board, or worth knowing: of the chosen follower, else of the first plan."""
+    try:
+        guide = follower(layout)
+    except GeometryError as error:
+        return (str(error),)
+    if guide is None:
+        best = next((plan.best for plan in routing.all if plan.best is not None), None)
+        if best is None:
+            return ()
+        guide = best.passes[0].follower
+    return tuple(note.words for note in board_notes(layout, guide))
+
+
+def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
+    best = plan.best
+    outline = plan.of == "outline"
+    words, agrees = ("", True) if best is None else _template(layout, best)
+    bits = {} if best is None else {one.bit: one.follower.bit for one in best.passes}
+    return RoutSheet(
+        of=plan.of, title="Outline" if outline else plan.of, able=best is not None,
+        headline=plan.words if best is not None else f"No bit of the rack can rout {'the outline' if outline else plan.of}.",
+        choices=tuple((one.tools, _choice(one)) for one in plan.plans), chosen=plan.chosen, lost_choice=plan.lost_choice,
+        template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
+        steps=() if best is None else best.steps,
+        pictures=() if best is None else tuple(_picture(best, i) for i in range(len(best.passes))),
+        passes=() if best is None else tuple(one.words for one in best.passes),
+        facts=_facts(layout, plan), would=plan.would,
+        rejected=tuple((one.bit, one.reason) for one in plan.verdicts if one.plan is None),
+        cautions=(*((FEED["outside" if outline else "inside"],) if best is None else best.cautions), *ALWAYS),
+        speeds=tuple((id, speed_table(bit, layout.rack.router)) for id, bit in bits.items()))
+
+
+def _picture(plan: RoutPlan, index: int) -> Drawing:
+    """The section without the words below it: the panel says them in a sentence."""
+    return tuple(mark for mark in pass_picture(plan, index) if not (isinstance(mark, Label) and mark.anchor == "middle"))
+
+
+def _choice(plan: RoutPlan) -> str:
+    names = " then ".join(bit if bush is None else f"{bit} with {bush}" for bit, bush in plan.tools)
+    corner = ", the last in the corners" if any(one.corners for one in plan.passes) else ""
+    flips = ", turned over" if plan.flips else ""
+    left = f", {mm(plan.reached.left_depth)} to pare" if plan.reached.left else ""
+    return f"{names}{corner}: {times(len(plan.passes), 'pass', 'passes')}{flips}{left}"
+
+
+def _template(layout: Headstock, best: RoutPlan) -> tuple[str, bool]:
+    try:
+        guide = follower(layout)
+    except GeometryError as error:
+        return str(error), False
+    if guide is None:
+        return "No bit is chosen for the template, so sheets and files carry no template lines.", False
+    if same_offset(guide.offset, best.offset):
+        return f"The template of sheets and files is made for {named(guide)}: it is the one of this plan.", True
+    return (f"The template of sheets and files is made for {named(guide)}, with an offset of {exact(guide.offset)}; "
+            f"this plan needs {exact(best.offset)}."), False
+
+
+def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
+    job, best = plan.job, plan.best
+    rows: list[Fact] = []
+    if job.width is not None:
+        rows.append(("Narrowest", mm(job.width), False))
+        fitting = [bit for bit in layout.rack.bits if bit.cutter <= job.width + 1e-6]
+        widest = max(fitting, key=lambda bit: bit.cutter, default=None)
+        rows.append(("Widest bit of the rack that passes",
+                     "none" if widest is None else f"{widest.id}, {mm(widest.cutter)}", widest is None))
+        slot = next(one for one in layout.slots if one.id == plan.of)
+        corner = tightest(slot_path(slot))
+        if corner < job.width - 1e-6:
+            rows.append(("Corners", "sharp: every cutter leaves wood" if corner == 0 else
+                         f"cutters over {mm(corner)} leave wood", False))
+    rows.append(("Depth", f"{mm(job.depth)}, through" if job.through else mm(job.depth), False))
+    if best is not None:
+        left = best.reached
+        rows.append(("Left to pare by hand", "nothing" if not left.left else
+                     f"{area(left.left_area)} in {times(len(left.left), 'place')}, up to {mm(left.left_depth)} deep", False))
+        if left.lost:
+            rows.append(("Corners of wood rounded", f"up to {mm(left.lost_depth)}", True))
+    if isinstance(plan.waste, Refusal):
+        rows.append(("Waste holes", plan.waste.reason, True))
+    return tuple(rows)

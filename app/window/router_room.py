@@ -1,0 +1,141 @@
+"""The Router stage: what each slot and the outline are routed with, planned beside the window."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import partial
+from typing import TYPE_CHECKING
+
+from app.look.theme import Theme
+from app.panels.pages import template_rows
+from app.panels.rout_panel import RoutPanel
+from app.panels.rout_sheet import RoutSheet, rout_sheets, template_notes
+from app.window.background import Background
+from app.window.room import StageRoom
+from app.window.router_strip import RouterStrip
+from geometry.drawing import Drawing
+from geometry.drawing.router_face import face_groups
+from geometry.edits.rack import choose_route, set_template_tool
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.routing import plan_routing
+from geometry.routing.together import RoutingPlan
+from geometry.routing.words import speaking
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+@dataclass(frozen=True)
+class Planned:
+    """What the planning brought for one layout and unit."""
+
+    layout: Headstock
+    unit: LengthUnit
+    routing: RoutingPlan
+    sheets: tuple[RoutSheet, ...]
+    notes: tuple[str, ...]
+    marks: dict[str, Drawing]
+    """on the face, by what they show"""
+
+
+class RouterRoom(StageRoom):
+    """Keeps the plans in step with the layout while the stage is on show."""
+
+    key = "router"
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.panel = RoutPanel(window.theme, window.unit, window)
+        self.panel.edited.connect(self._edited)
+        self.panel.refused.connect(window.say)
+        self.panel.plan_chosen.connect(self._choose)
+        self.panel.template_wanted.connect(self._make_template)
+        self.strip = self.shows = RouterStrip(window)
+        self.shows.changed.connect(self._shows_changed)
+        self.planned: Planned | None = None
+        self._asked: tuple[Headstock, str] | None = None
+        self._thread: Background | None = None
+        self._over = False
+
+    # ---- the stage ------------------------------------------------------
+    def refresh(self) -> None:
+        """Plan anew when layout or unit changed; while one planning runs the next one waits for it."""
+        wanted = (self.window.document.layout, self.window.unit)
+        if self._over or self._thread is not None or self._asked == wanted:
+            return
+        self._asked = wanted
+        self._thread = Background(partial(plan, *wanted), self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._thread.start()
+
+    def marks(self) -> dict[str, Drawing]:
+        """What the strip asks for of the plans of this very layout."""
+        if self.planned is None or self.planned.layout is not self.window.document.shown:
+            return {}
+        shown = self.shows.shown
+        return {f"router {name}": marks for name, marks in self.planned.marks.items() if name in shown}
+
+    def shown(self) -> None:
+        """While something is dragged the marks of the layout before it would lie: take them away."""
+        self.window.canvas.show_more(self.marks())
+
+    def set_theme(self, theme: Theme) -> None:
+        self.panel.set_theme(theme)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        self.panel.set_unit(unit)
+
+    def end(self) -> None:
+        """The window goes: wait for a planning that runs, and begin no other."""
+        self._over = True
+        if self._thread is not None:
+            self._thread.wait()
+
+    # ---- answers --------------------------------------------------------
+    def _answered(self, planned: Planned) -> None:
+        self.planned = planned
+        if planned.layout is self.window.document.layout:
+            self.panel.show_sheets(planned.sheets, template_rows(planned.layout, planned.unit), planned.notes)
+            if self.window.stage == self.key:
+                self.window.show_room()
+
+    def _failed(self, error: Exception) -> None:
+        self.planned = None
+        if not isinstance(error, GeometryError):
+            raise error
+        self.panel.show_message(self.tr("There is no plan: {}").format(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None
+        if self.window.stage == self.key:
+            self.refresh()
+
+    def _shows_changed(self) -> None:
+        self.window.canvas.show_more(self.marks())
+
+    # ---- what the maker wants -------------------------------------------
+    def _apply(self, name: str, layout: Headstock) -> None:
+        self.window.document.apply(name, layout)
+
+    def _edited(self, what: str, layout: Headstock) -> None:
+        self._apply(what, layout)
+
+    def _choose(self, of: str, tools: tuple) -> None:
+        name = self.tr("Choose another plan") if tools else self.tr("Back to the best plan")
+        self._apply(name, choose_route(self.window.document.layout, of, tools))
+
+    def _make_template(self, tool: tuple[str, str | None]) -> None:
+        self._apply(self.tr("Make the template for this plan"), set_template_tool(self.window.document.layout, *tool))
+
+
+def plan(layout: Headstock, unit: LengthUnit) -> Planned:
+    """Plans and their words in the maker's unit. GeometryError when the outline or a slot has no inside."""
+    with speaking(unit):
+        routing = plan_routing(layout)
+        return Planned(layout, unit, routing, rout_sheets(layout, routing), template_notes(layout, routing),
+                       face_groups(layout, routing))

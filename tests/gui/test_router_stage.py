@@ -1,0 +1,117 @@
+"""The Router stage: the plan on show, another one chosen, passes stepped through, marks on the face."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from app.window.stages import STAGES
+
+
+@pytest.fixture
+def room(bench, qtbot):
+    QTest.keyClick(bench.window, _stage_key(), Qt.KeyboardModifier.AltModifier)
+    assert bench.window.stage == "router"
+    room = bench.window.rooms["router"]
+    settle(bench, room, qtbot)
+    return room
+
+
+def _stage_key() -> Qt.Key:
+    """The key that goes with Alt to the Router stage."""
+    return Qt.Key(Qt.Key.Key_1 + [stage.key for stage in STAGES].index("router"))
+
+
+def settle(bench, room, qtbot):
+    """Wait for the plan of the layout as it is."""
+    qtbot.waitUntil(lambda: room.planned is not None and room.planned.layout is bench.layout
+                    and room.planned.unit == bench.window.unit, timeout=20000)
+    bench.pump()
+
+
+def pick(box, index):
+    """Choose an entry of a combo box with the keyboard."""
+    box.setFocus()
+    for _ in range(abs(index - box.currentIndex())):
+        QTest.keyClick(box, Qt.Key.Key_Down if index > box.currentIndex() else Qt.Key.Key_Up)
+
+
+def test_the_plan_is_on_show(bench, room):
+    panel = room.panel
+    assert panel.of == "bass slot" and panel.headline.text() == "bass slot: 12 shank bearing, 1 pass."
+    assert [panel.what.itemText(i) for i in range(panel.what.count())] == ["bass slot", "treble slot", "Outline"]
+    assert panel.steps.rows[0][1].startswith("Template 6 mm thick: opening the same size")
+    assert any("clockwise" in words for _, words, _ in panel.cautions.rows)
+    assert any("12.7 tip bearing: " in words for _, words, _ in panel.rejected.rows)
+    assert not panel.rejected.isVisible()
+    QTest.mouseClick(panel.rejected_fold._button, Qt.MouseButton.LeftButton)
+    assert panel.rejected.isVisible()
+
+
+def test_another_plan_is_kept_in_the_layout_and_taken_back(bench, room, qtbot):
+    panel = room.panel
+    words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
+    at = next(i for i, text in enumerate(words) if "9.5 shank bearing" in text)
+    pick(panel.plans, at)
+    assert [(r.of, r.tools[0].bit) for r in bench.layout.routes] == [("bass slot", "9.5 shank bearing")]
+    settle(bench, room, qtbot)
+    assert panel.headline.text().startswith("bass slot: 9.5 shank bearing")
+    assert panel.plans.itemText(0).startswith("Your choice: ")
+    qtbot.mouseClick(panel.best, Qt.MouseButton.LeftButton)
+    settle(bench, room, qtbot)
+    assert bench.layout.routes == () and panel.headline.text() == "bass slot: 12 shank bearing, 1 pass."
+
+
+def test_stepping_through_the_passes_with_the_arrow_keys(bench, room, qtbot):
+    panel = room.panel
+    words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
+    pick(panel.plans, next(i for i, text in enumerate(words) if "2 passes" in text))
+    settle(bench, room, qtbot)
+    stepper = panel.stepper
+    assert stepper.index == 0 and stepper.says.startswith("Pass 1 of 2. Face up")
+    stepper.slider.setFocus()
+    QTest.keyClick(stepper.slider, Qt.Key.Key_Right)
+    assert stepper.index == 1 and stepper.says.startswith("Pass 2 of 2.")
+    assert not stepper._on.isEnabled()
+    qtbot.mouseClick(stepper._back, Qt.MouseButton.LeftButton)
+    assert stepper.index == 0
+
+
+def test_marks_come_and_go_with_the_strip(bench, room):
+    assert set(room.marks()) == {"router left", "router waste", "router template"}
+    QTest.mouseClick(room.shows.buttons["waste"], Qt.MouseButton.LeftButton)
+    QTest.mouseClick(room.shows.buttons["grain"], Qt.MouseButton.LeftButton)
+    assert set(room.marks()) == {"router left", "router template", "router grain"}
+    assert {mark.style for mark in room.marks()["router grain"]} >= {"feed", "grain risk"}
+
+
+def test_sentences_follow_the_unit(bench, room, qtbot):
+    bench.window.set_unit("in")
+    settle(bench, room, qtbot)
+    assert '0.63" deep' in room.panel.stepper.says
+    told = [words for rows in (room.panel.steps, room.panel.facts, room.panel.rejected) for _, words, _ in rows.rows]
+    assert told and not any(" mm" in words for words in told)
+
+
+def test_the_template_is_made_for_the_plan(bench, room, qtbot):
+    panel = room.panel
+    assert not panel.make_template.isVisible() and "it is the one of this plan" in panel.template.text()
+    words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
+    pick(panel.plans, next(i for i, text in enumerate(words) if " with bush" in text))
+    settle(bench, room, qtbot)
+    assert panel.make_template.isVisible()
+    panel._scroll.ensureWidgetVisible(panel.make_template)
+    qtbot.mouseClick(panel.make_template, Qt.MouseButton.LeftButton)
+    settle(bench, room, qtbot)
+    tool = bench.layout.routes[0].tools[0]
+    assert (bench.layout.template.bit, bench.layout.template.bush) == (tool.bit, tool.bush)
+    assert not panel.make_template.isVisible()
+
+
+def test_leaving_while_a_plan_is_made_waits(bench):
+    bench.window.set_stage("router")
+    room = bench.window.rooms["router"]
+    assert room._thread is not None
+    assert bench.window.close()
+    bench.pump()
+    bench.pump()
+    assert room._thread is None
