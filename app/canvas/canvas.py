@@ -6,17 +6,20 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QGraphicsScene, QGridLayout, QWidget
 
+from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
 from app.canvas.layer import MarkLayer
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.view import CanvasView, Grid
 from app.look.theme import DAY, Theme
+from geometry.accuracy import Simulation
 from geometry.checks import Snag
 from geometry.drawing import Drawing
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.layout import Headstock, Loop
 from geometry.units import LengthUnit
+from geometry.vectors import Vec2
 
 
 class _Scene(QGraphicsScene):
@@ -65,6 +68,7 @@ class Canvas(QWidget):
         bold.setPixelSize(12)
         bold.setBold(True)
         self._snags = SnagLayer(self._scene, theme, bold)
+        self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
 
     def sizeHint(self) -> QSize:
@@ -79,12 +83,22 @@ class Canvas(QWidget):
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)
         self._marks.set_states(feature_states([snag for snag, _ in snags], held))
+        self.chances.keep_clear_of(self._snags.taken)
 
     def choose_snag(self, snag: Snag | None) -> None:
         """Go to a snag and ring it."""
         self._snags.choose(snag)
-        if snag is not None and not self.view.shows(*snag.where[:2]):
-            self.view.look_at(*snag.where[:2])
+        if snag is not None:
+            self.go_to(snag.where[:2])
+
+    def go_to(self, at: Vec2) -> None:
+        """Bring a place (mm) into view; nothing moves when it is."""
+        if not self.view.shows(*at):
+            self.view.look_at(*at)
+
+    def show_chances(self, simulation: Simulation | None) -> None:
+        """Mark the worst places of a simulation; None takes the marks away."""
+        self.chances.show(simulation)
 
     def show_more(self, groups: dict[str, Drawing]) -> None:
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
@@ -125,7 +139,7 @@ class Canvas(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme
-        for layer in (self._marks, self._more, self._guides, self._grips, self._snags, self._top, self._left):
+        for layer in (self._marks, self._more, self._guides, self._grips, self._snags, self.chances, self._top, self._left):
             layer.set_theme(theme)
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))
@@ -135,6 +149,8 @@ class Canvas(QWidget):
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
         self._snags.look(self.view.pixels_per_mm)
+        self.chances.keep_clear_of(self._snags.taken)
+        self.chances.look(self.view.pixels_per_mm)
 
 
 def feature_states(snags: list[Snag], held: tuple[str, ...]) -> dict[str, str]:

@@ -107,6 +107,12 @@ class SnagLayer:
             item.chosen = self._chosen is not None and same_place(snag, self._chosen)
             item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box)
 
+    @property
+    def taken(self) -> list[QRectF]:
+        """Pixels of the zoomed drawing, y down, that rings and cards take."""
+        return [item.boundingRect().translated(item.x() * self._scale, -item.y() * self._scale)
+                for item in self._items]
+
     def look(self, pixels_per_mm: float) -> None:
         """Lay the cards anew for another zoom."""
         if pixels_per_mm != self._scale:

@@ -6,10 +6,13 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
+from app.panels.chance_page import ChanceLine, ChancePage
+from app.panels.chance_words import Chances
 from app.panels.describe import Page
 from app.panels.form import Form, rule
 from app.panels.section import SectionView
 from app.panels.snag_list import SnagList
+from app.panels.tabs import Tabs
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
 from geometry.units import LengthUnit
@@ -21,6 +24,7 @@ class SidePanel(QWidget):
     edited = Signal(str, object)
     refused = Signal(str)
     snag_chosen = Signal(object)
+    chance_chosen = Signal(object)
 
     def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -58,21 +62,29 @@ class SidePanel(QWidget):
         below = QWidget(self)
         below.setObjectName("page")
         heads = QHBoxLayout()
-        snags = QLabel(self.tr("Snags"), below)
-        snags.setObjectName("title")
         self._tally = QLabel(below)
         self._tally.setObjectName("dim")
-        heads.addWidget(snags)
-        heads.addStretch(1)
-        heads.addWidget(self._tally)
+        self._tally.setWordWrap(True)
+        self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.tabs = Tabs((self.tr("Snags"), self.tr("Chances")), below)
+        heads.addWidget(self.tabs)
+        heads.addWidget(self._tally, 1)
         self.snags = SnagList(theme, below)
         self.snags.chosen.connect(self.snag_chosen)
+        self.chance_line = ChanceLine(below)
+        self.chances = ChancePage(theme, unit, below)
+        self.chances.chosen.connect(self.chance_chosen)
+        lists = QStackedWidget(below)
+        lists.addWidget(self.snags)
+        lists.addWidget(self.chances)
+        self.tabs.chosen.connect(lists.setCurrentIndex)
         lower = QVBoxLayout(below)
         lower.setContentsMargins(22, 10, 10, 8)
         lower.setSpacing(8)
         lower.addLayout(heads)
+        lower.addWidget(self.chance_line)
         lower.addWidget(rule(below))
-        lower.addWidget(self.snags, 1)
+        lower.addWidget(lists, 1)
 
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
@@ -131,8 +143,14 @@ class SidePanel(QWidget):
         self._tally.setText(" · ".join(words) or self.tr("none: nothing in the way"))
         self.snags.show_snags(result.snags)
 
+    def show_chances(self, chances: Chances) -> None:
+        """Show how likely the whole comes out, and where it may not."""
+        self.chance_line.show_chances(chances)
+        self.chances.show_chances(chances)
+
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
+        self.chances.set_unit(unit)
         self._facts.set_unit(unit)
         self._fields.set_unit(unit)
 
@@ -140,3 +158,4 @@ class SidePanel(QWidget):
         """Repaint in another set of colours."""
         self._section.set_theme(theme)
         self.snags.set_theme(theme)
+        self.chances.set_theme(theme)

@@ -60,6 +60,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("grid", "&Grid", ("Ctrl+G",), "Rule the paper.", checkable=True),
         Entry("snap", "&Snapping", ("Ctrl+Shift+G",), "Catch the grid, edges and neighbours while dragging.",
               checkable=True),
+        Entry("chances", "&Chances on the drawing", ("Ctrl+H",), "Ring the places where the shop's own errors do harm.",
+              checkable=True),
         Entry("lamp", "&Lamplight", ("Ctrl+L",), "Dark colours.", checkable=True),
         RULE,
         Entry("mm", "&Millimetres", (), "Show lengths in mm.", checkable=True),

@@ -46,6 +46,7 @@ class Commands(QObject):
             "turn over": self._turn_over, "fillet": self._fillet, "row on a line": self._row_on_a_line,
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
+            "chances": self._chances,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
@@ -199,6 +200,7 @@ class Commands(QObject):
     def _snap(self) -> None:
         self._w.chooser.options.snapping = self._w.actions_["snap"].isChecked()
 
+            "chances": self._chances, "hold": self._hold,
     def _solid(self) -> None:
         self._w.show_solid(self._w.actions_["solid"].isChecked())
 

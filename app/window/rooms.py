@@ -5,6 +5,7 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING
 
+from app.window.chances import ChanceWatch
 from app.window.room import StageRoom
 
 if TYPE_CHECKING:
@@ -23,6 +24,7 @@ class Rooms:
     def __init__(self, window: MainWindow) -> None:
         self._window = window
         self._made: dict[str, StageRoom] = {}
+        self.chances = ChanceWatch(window)
 
     def __getitem__(self, stage: str) -> StageRoom | None:
         """The room of a stage, made if need be; None for a stage without one."""
@@ -35,5 +37,5 @@ class Rooms:
 
     @property
     def made(self) -> list[StageRoom]:
-        """The rooms that have been made so far."""
-        return list(self._made.values())
+        """The rooms that have been made so far, and the watch over the chances, which belongs to no stage."""
+        return [*self._made.values(), self.chances]

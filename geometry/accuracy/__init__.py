@@ -8,8 +8,16 @@ from geometry.accuracy.requirements import requirements
 from geometry.accuracy.simulation import Clearance, Simulation, simulate
 from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share, Source
 from geometry.accuracy.targets import Aim
-from geometry.accuracy.words import cause_words, chance_words, share_words
+from geometry.accuracy.words import (
+    cause_words,
+    chance_words,
+    rise_words,
+    share_words,
+    short_chance_words,
+    success_words,
+)
 
 __all__ = ["PERCENTS", "SOURCES", "TITLES", "UNITS", "Aim", "Clearance", "Input", "Linear", "Need", "Outlook",
            "Propagated", "Proposal", "Requirements", "Share", "Simulation", "Source", "Spread", "cause_words",
-           "chance_words", "propagate", "propose_moves", "requirements", "share_words", "simulate"]
+           "chance_words", "propagate", "propose_moves", "requirements", "rise_words", "share_words",
+           "short_chance_words", "simulate", "success_words"]

@@ -1,29 +1,60 @@
-"""Chances and causes as a maker says them."""
+"""Chances and causes as a maker says them. No chance is ever called certain: the trials are a sample."""
 
 from __future__ import annotations
+
+import math
 
 from geometry.accuracy.simulation import Clearance
 from geometry.accuracy.sources import TEMPLATE, Share
 from geometry.checks.snags import OUTLINE
 
-_FEW = 0.2
+_FEW = 0.02
 """Chance under which `1 in n` is said"""
 _WORTH = 0.15
 """Share of a variance under which a cause is not worth a word"""
+_SURELY = 3.0
+"""What never happened in n trials happens less often than three times in n (95 % sure: the rule of three)."""
 
 
 def chance_words(chance: float, trials: int) -> str:
-    """`about 1 in 45`, `about 30 in 100`, `always`, or for none at all what can be said: `fewer than 1 in 3300`.
+    """A chance of harm: `about 1 in 90`, `9 in 100`, and at the ends what the trials allow to be said.
 
-    None in n trials leaves room for three in n (95 % sure: the rule of three).
+    Rounded to the nearest. None in 10,000 trials is `under 1 in 3,300 (none seen in 10,000)`, all of them
+    `nearly always (all of 10,000 tried)`.
     """
     if chance <= 0:
-        return f"fewer than 1 in {_round(trials / 3)}"
+        return f"under 1 in {_round(trials / _SURELY):,} (none seen in {trials:,})"
     if chance >= 1:
-        return "always"
+        return f"nearly always (all of {trials:,} tried)"
     if chance < _FEW:
-        return f"about 1 in {_round(1 / chance)}"
-    return f"about {max(1, min(99, round(chance * 100)))} in 100"
+        return f"about 1 in {_round(1 / chance):,}"
+    return f"{round(chance * 100)} in 100" if chance < 0.985 else "over 98 in 100"
+
+
+def short_chance_words(chance: float, trials: int) -> str:
+    """The same for a narrow place, without what stands in brackets and without `about`."""
+    return chance_words(chance, trials).partition(" (")[0].removeprefix("about ")
+
+
+def success_words(chance: float, trials: int) -> str:
+    """A chance that something comes out, rounded down so that it is never overstated: `97 in 100`, `998 in 1,000`."""
+    if chance <= 0:
+        return f"under 1 in {_round(trials / _SURELY):,} (none of {trials:,} tried)"
+    if chance >= 1:
+        whole = max(10 ** math.floor(math.log10(trials / _SURELY) + 1e-9), 1)
+        return f"over {whole - 1:,} in {whole:,} (all of {trials:,} tried)"
+    if chance < 0.01:
+        return f"about 1 in {_round(1 / chance):,}"
+    whole = next((size for size in (100, 1000) if chance < 1 - 1 / size), 10_000)
+    return f"{math.floor(chance * whole + 1e-9):,} in {whole:,}"
+
+
+def rise_words(before: float, after: float, trials: int) -> str:
+    """Two chances of coming out beside each other: `from 91 to 99 in 100`."""
+    one, two = (success_words(c, trials).partition(" (")[0] for c in (before, after))
+    first, _, whole = one.partition(" in ")
+    second, _, same = two.partition(" in ")
+    return f"from {first} to {second} in {whole}" if whole == same else f"from {one} to {two}"
 
 
 def cause_words(clearance: Clearance) -> str:

@@ -6,9 +6,10 @@ import math
 
 from geometry import vectors as v
 from geometry.accuracy.simulation import Clearance, Simulation
-from geometry.accuracy.words import chance_words
+from geometry.accuracy.words import short_chance_words
 from geometry.drawing.marks import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
+from geometry.units import LengthUnit, format_length
 from geometry.vectors import Vec2
 
 LETTER = 1.8
@@ -28,7 +29,8 @@ _SAME_PLACE = 1.5
 """mm: of clearances nearer to each other than this the worse one is marked"""
 
 
-def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24.0) -> Drawing:
+def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24.0,
+                   unit: LengthUnit = "mm") -> Drawing:
     """The histogram of a clearance in a box of width x height mm, lower left corner at the origin.
 
     x is the clearance in mm, growing to the right, the bars are how often it
@@ -57,7 +59,7 @@ def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24
         at = across(clearance.needed)
         marks.append(Stroke(straight((at, _FOOT - 0.8), (at, height)), "dimension", owner))
         if at - across(0.0) >= _CLOSE:
-            marks.append(Label(f"{clearance.needed:g}", (at, 0.6), LETTER, "note", owner, anchor="middle"))
+            marks.append(Label(format_length(clearance.needed, unit), (at, 0.6), LETTER, "note", owner, anchor="middle"))
     return tuple(marks)
 
 
@@ -80,7 +82,7 @@ def chance_map(simulation: Simulation, most: int = 30) -> Drawing:
         chance = clearance.spoiled if spoiled else clearance.short
         x, y, _ = clearance.where
         radius, owner = _radius(chance), clearance.between[0]
-        words = chance_words(chance, simulation.trials).removeprefix("about ")
+        words = short_chance_words(chance, simulation.trials)
         sign = 1.0 if x >= 0 else -1.0
         marks += [Disc((x, y), radius, "spoiled" if spoiled else "margin short", owner),
                   Label(words, (x + sign * (radius + 0.8), y - LETTER / 2), LETTER, "note", owner,

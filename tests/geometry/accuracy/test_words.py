@@ -4,16 +4,40 @@ import pytest
 
 from geometry.accuracy.simulation import simulate
 from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share
-from geometry.accuracy.words import cause_words, chance_words, share_words
+from geometry.accuracy.words import (
+    cause_words,
+    chance_words,
+    rise_words,
+    share_words,
+    short_chance_words,
+    success_words,
+)
 from tests.geometry.accuracy.specimens import PERFECT, head, holes, only
 
 
 @pytest.mark.parametrize(("chance", "trials", "words"), [
-    (0.0, 10_000, "fewer than 1 in 3300"), (0.0, 2, "fewer than 1 in 1"), (0.0001, 10_000, "about 1 in 10000"),
-    (0.0111, 10_000, "about 1 in 90"), (0.022, 10_000, "about 1 in 45"), (0.199, 10_000, "about 1 in 5"),
-    (0.3, 10_000, "about 30 in 100"), (0.9996, 10_000, "about 99 in 100"), (1.0, 10_000, "always")])
-def test_chances(chance: float, trials: int, words: str) -> None:
+    (0.0, 10_000, "under 1 in 3,300 (none seen in 10,000)"), (0.0, 2, "under 1 in 1 (none seen in 2)"),
+    (0.0001, 10_000, "about 1 in 10,000"), (0.0111, 10_000, "about 1 in 90"), (0.022, 10_000, "2 in 100"),
+    (0.3, 10_000, "30 in 100"), (0.98, 10_000, "98 in 100"), (0.9996, 10_000, "over 98 in 100"),
+    (1.0, 10_000, "nearly always (all of 10,000 tried)")])
+def test_chances_of_harm(chance: float, trials: int, words: str) -> None:
     assert chance_words(chance, trials) == words
+
+
+@pytest.mark.parametrize(("chance", "trials", "words"), [
+    (0.0, 10_000, "under 1 in 3,300 (none of 10,000 tried)"), (0.0003, 10_000, "about 1 in 3,300"),
+    (0.105, 10_000, "10 in 100"), (0.979, 10_000, "97 in 100"), (0.9899, 10_000, "98 in 100"),
+    (0.9978, 10_000, "997 in 1,000"), (0.9996, 10_000, "9,996 in 10,000"),
+    (1.0, 10_000, "over 999 in 1,000 (all of 10,000 tried)"), (1.0, 3, "over 0 in 1 (all of 3 tried)")])
+def test_chances_of_coming_out_are_never_overstated_nor_certain(chance: float, trials: int, words: str) -> None:
+    assert success_words(chance, trials) == words
+
+
+def test_short_words_and_a_rise() -> None:
+    assert short_chance_words(0.0, 10_000) == "under 1 in 3,300" and short_chance_words(0.0111, 10_000) == "1 in 90"
+    assert rise_words(0.916, 0.9899, 10_000) == "from 91 to 98 in 100"
+    assert rise_words(0.916, 0.9979, 10_000) == "from 91 in 100 to 997 in 1,000"
+    assert rise_words(0.5, 1.0, 10_000) == "from 50 in 100 to over 999 in 1,000"
 
 
 def test_the_cause_names_what_and_where() -> None:

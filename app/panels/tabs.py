@@ -1,0 +1,32 @@
+"""A few words side by side of which one is chosen: what the part of the panel below shows."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+
+
+class Tabs(QWidget):
+    """Sends the number of the word that is chosen; the first one is at the start."""
+
+    chosen = Signal(int)
+
+    def __init__(self, words: tuple[str, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._group = QButtonGroup(self)
+        self._group.setExclusive(True)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(2)
+        for number, word in enumerate(words):
+            button = QPushButton(word, self)
+            button.setObjectName("stage")
+            button.setCheckable(True)
+            button.setChecked(number == 0)
+            self._group.addButton(button, number)
+            row.addWidget(button)
+        self._group.idClicked.connect(self.chosen)
+
+    def button(self, number: int) -> QPushButton:
+        """The button of a word."""
+        return self._group.button(number)

@@ -1,0 +1,156 @@
+"""Chances in the window: worked out beside it when the layout rests, told in the panel, marked on the canvas."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QTimer, Signal
+
+from app.panels.chance_words import Chances
+from app.window.background import Background
+from app.window.room import StageRoom
+from geometry.accuracy import Clearance, Simulation, simulate
+from geometry.checks.snags import SPOILS
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+REST_MS = 600
+"""How long the layout has to rest before its chances are worked out."""
+TRIALS = 10_000
+SEED = 1
+
+
+class Trial:
+    """One simulation on its way: asked to stop from the window, it tells its progress from its own thread."""
+
+    def __init__(self, layout: Headstock, heard: Callable[[float], None]) -> None:
+        self.layout = layout
+        self._stop = threading.Event()
+        self._heard = heard
+        self._told = 0.0
+
+    def stop(self) -> None:
+        """Ask it to stop; it does within some milliseconds."""
+        self._stop.set()
+
+    def __call__(self) -> Simulation | None:
+        return simulate(self.layout, TRIALS, SEED, self._progress, self._stop.is_set)
+
+    def _progress(self, part: float) -> None:
+        if part - self._told >= 0.04 and not self._stop.is_set():
+            self._told = part
+            self._heard(part)
+
+
+class ChanceWatch(StageRoom):
+    """Belongs to no stage: it watches the layout all the time and keeps what is known of its chances."""
+
+    changed = Signal()
+    """what is known has changed"""
+    _part = Signal(float)
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.chances = Chances()
+        self._of: Headstock | None = None
+        self._trial: Trial | None = None
+        self._thread: Background | None = None
+        self._over = False
+        self._on_canvas = False
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(REST_MS)
+        self._rest.timeout.connect(self._begin)
+        self._part.connect(self._progress)
+        window.document.shown_changed.connect(self._edited)
+        window.side.chance_chosen.connect(self._go_to)
+        self._edited()
+
+    # ---- what others ask ------------------------------------------------
+    def show_on_canvas(self, shown: bool) -> None:
+        """Mark the worst places on the drawing, or no longer."""
+        self._on_canvas = shown
+        self._mark()
+
+    def end(self) -> None:
+        self._over = True
+        self._rest.stop()
+        if self._trial is not None:
+            self._trial.stop()
+        if self._thread is not None:
+            self._thread.wait()
+
+    # ---- the watch ------------------------------------------------------
+    def _edited(self) -> None:
+        """The layout on show is another: what runs is of no use any more."""
+        shown = self.window.document.shown
+        if self._trial is not None and self._trial.layout != shown:
+            self._trial.stop()
+        known = self._of == shown
+        running = self._trial is not None and self._trial.layout == shown
+        self._know(fresh=known, progress=self.chances.progress if running else None)
+        if known or running or self._over:
+            self._rest.stop()
+        else:
+            self._rest.start()
+
+    def _begin(self) -> None:
+        """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
+        if self._over or self._thread is not None:
+            return
+        self._trial = Trial(self.window.document.shown, self._part.emit)
+        self._thread = Background(self._trial, self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._know(fresh=False, progress=0.0, trouble="")
+        self._thread.start()
+
+    def _progress(self, part: float) -> None:
+        if self._trial is not None and self._trial.layout == self.window.document.shown:
+            self._know(progress=part)
+
+    def _answered(self, found: Simulation | None) -> None:
+        if found is None or self._over:
+            return
+        self._of = self._trial.layout
+        self._know(simulation=found, fresh=self._of == self.window.document.shown, progress=None, trouble="")
+
+    def _failed(self, error: Exception) -> None:
+        self._of = self._trial.layout
+        if not isinstance(error, GeometryError):
+            raise error
+        self._know(simulation=None, fresh=True, progress=None, trouble=str(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = self._trial = None
+        self._know(progress=None)
+        if not self._over and self._of != self.window.document.shown:
+            self._rest.start()
+
+    # ---- telling it -----------------------------------------------------
+    def _know(self, **news: object) -> None:
+        kept = {name: getattr(self.chances, name) for name in ("simulation", "fresh", "progress", "trouble")}
+        spoiled = sum(snag.grade == SPOILS for snag in self.window.document.result.snags)
+        now = Chances(**(kept | news), spoiled=spoiled)
+        if now == self.chances:
+            return
+        self.chances = now
+        self.window.side.show_chances(now)
+        self._mark()
+        self.changed.emit()
+
+    def _mark(self) -> None:
+        """Marks of an older layout would stand in the wrong places: they are shown for the layout on show alone."""
+        known = self.chances.simulation if self.chances.fresh and self._on_canvas else None
+        self.window.canvas.show_chances(known)
+
+    def _go_to(self, clearance: Clearance) -> None:
+        self.window.canvas.go_to(clearance.where[:2])
+        self.window.document.hold(clearance.between[:1])
