@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
 from app.panels.chance_list import ChanceList
@@ -68,19 +68,24 @@ class ChancePage(QWidget):
         self.list.chosen.connect(self.chosen)
         self._none = QLabel(self.tr("No clearance came under its margin in any trial."), self)
         self._none.setWordWrap(True)
-        about = QLabel(MODEL, self)
+        about = QLabel(self.tr("A model with your own figures"), self)
         about.setObjectName("dim")
         about.setWordWrap(True)
+        about.setToolTip(MODEL)
         self.ask = QPushButton(self.tr("What must I hold?"), self)
         self.ask.setToolTip(self.tr("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
+        self.ask.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
         column.addWidget(self._none)
         column.addWidget(self.list, 1)
-        column.addWidget(about)
-        column.addWidget(self.ask, 0, Qt.AlignmentFlag.AlignLeft)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(0, 0, 12, 0)
+        foot.addWidget(self.ask)
+        foot.addWidget(about, 1, Qt.AlignmentFlag.AlignVCenter)
+        column.addLayout(foot)
         self.show_chances(self._chances)
 
     def show_chances(self, chances: Chances) -> None:

@@ -58,7 +58,7 @@ class Form(QWidget):
             widget = self._make(row)
             widget.setProperty("row", i)
             self._widgets.append(widget)
-            if row.kind == "heading":
+            if row.kind in ("heading", "note"):
                 self._grid.addWidget(widget, i, 0, 1, 2)
                 continue
             if row.kind == "button":
@@ -74,11 +74,11 @@ class Form(QWidget):
             self._grid.addWidget(widget, i, 1)
 
     def _make(self, row: FieldRow) -> QWidget:
-        if row.kind == "heading":
+        if row.kind in ("heading", "note"):
             label = QLabel(row.label, self)
-            label.setObjectName("heading")
+            label.setObjectName("heading" if row.kind == "heading" else "dim")
             label.setWordWrap(True)
-            label.setContentsMargins(0, 8, 0, 0)
+            label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
             return label
         if row.kind == "button":
             button = QPushButton(row.label, self)
@@ -113,7 +113,7 @@ class Form(QWidget):
         return field
 
     def _fill(self, row: FieldRow, widget: QWidget) -> None:
-        if row.kind in ("heading", "button"):
+        if row.kind in ("heading", "button", "note"):
             return
         if row.help and widget.property("bad") is not True:
             widget.setToolTip(row.help)

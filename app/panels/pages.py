@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
+from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import blank_rows, ear_rows, field, fit_rows, nut_rows, outline_size
 from app.panels.rows import FieldRow
 from geometry.edits import remove_features, rename, set_field
@@ -22,13 +23,9 @@ MARGINS = (
     ("seat_gap", "Plate to plate"), ("button_gap", "Button to button"), ("blank_edge", "Outline to blank edge"),
     ("template_contact", "Follower on the template"))
 
-ACCURACY = (("mark", "Marking", "length"), ("wander_per_50", "Drill wander in 50 mm", "length"),
-            ("tilt_degrees", "Table tilt", "angle"), ("stop", "Depth stop", "length"),
-            ("template", "Following the template", "length"))
-
 
 def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
-    """The blank, its ears, and the margins wanted."""
+    """The blank, its ears, the margins wanted, and how far the shop strays."""
     rows = [field(layout, "Name of the layout", "text", ("name",), layout.name), *blank_rows(layout)]
     for ear in layout.ears:
         rows += [FieldRow(f"Ear: {ear.id}", "heading"), *ear_rows(layout, ear.id),
@@ -38,7 +35,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
              FieldRow("Margins wanted", "heading")]
     rows += [field(layout, label, "length", ("margins", key), getattr(layout.margins, key),
                    help="Common practice, no source: set what you trust.") for key, label in MARGINS]
-    return rows
+    return rows + accuracy_rows(layout)
 
 
 def outline_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
@@ -93,12 +90,6 @@ def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
         field(layout, "Base rests inside by", "length", ("margins", "base_rest"), layout.margins.base_rest)]
 
 
-def accuracy_rows(layout: Headstock) -> list[FieldRow]:
-    """How far the shop strays."""
-    return [field(layout, label, kind, ("accuracy", key), getattr(layout.accuracy, key))
-            for key, label, kind in ACCURACY]
-
-
 def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]:
     path = ("patterns", i)
     rows = [FieldRow("Name", "text", pattern.id, partial(rename, layout, "patterns", pattern.id)),
@@ -140,16 +131,14 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
 
 
 def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRow]:
-    """What will be written, and how the shop strays."""
+    """What will be written."""
     b = layout.blank
     face = f"{format_length(b.bass + b.treble, unit)} x {format_length(b.tip + b.behind, unit, mark=True)}"
     wrap = format_length(b.bass + b.treble + 2 * b.thickness, unit, mark=True)
-    rows = [
+    return [
         FieldRow("Paper", "fact", paper),
         FieldRow("Blank", "fact", face),
         FieldRow("Wrap paper", "fact", f"{wrap} wide, folds round both edges"),
         FieldRow("Written too", "fact", "template as DXF and SVG, tables as CSV"),
         FieldRow("Print at 100 %. Measure the 100 mm bars before you glue.", "heading"),
-        FieldRow("Shop accuracy, plus or minus", "heading"),
-    ]
-    return rows + accuracy_rows(layout)
+        FieldRow("How far your shop strays stands in the Blank stage.", "note")]

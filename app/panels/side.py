@@ -77,7 +77,8 @@ class SidePanel(QWidget):
         lists = QStackedWidget(below)
         lists.addWidget(self.snags)
         lists.addWidget(self.chances)
-        self.tabs.chosen.connect(lists.setCurrentIndex)
+        self._lists = lists
+        self.tabs.chosen.connect(self._list_chosen)
         lower = QVBoxLayout(below)
         lower.setContentsMargins(22, 10, 10, 8)
         lower.setSpacing(8)
@@ -94,6 +95,8 @@ class SidePanel(QWidget):
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)
         splitter.setSizes([540, 300])
+        self._splitter = splitter
+        self._snag_sizes: list[int] | None = None
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(splitter)
@@ -142,6 +145,18 @@ class SidePanel(QWidget):
             words.append(f"{counts['note']} {'note' if counts['note'] == 1 else 'notes'}")
         self._tally.setText(" · ".join(words) or self.tr("none: nothing in the way"))
         self.snags.show_snags(result.snags)
+
+    def _list_chosen(self, number: int) -> None:
+        """Cards of chances are tall: they get more than half of the panel while they are on show."""
+        self._lists.setCurrentIndex(number)
+        if number == 1 and self._snag_sizes is None:
+            self._snag_sizes = self._splitter.sizes()
+            whole = sum(self._snag_sizes)
+            if self._snag_sizes[1] < 0.6 * whole:
+                self._splitter.setSizes([round(0.4 * whole), round(0.6 * whole)])
+        elif number == 0 and self._snag_sizes is not None:
+            self._splitter.setSizes(self._snag_sizes)
+            self._snag_sizes = None
 
     def show_chances(self, chances: Chances) -> None:
         """Show how likely the whole comes out, and where it may not."""

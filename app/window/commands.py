@@ -47,6 +47,7 @@ class Commands(QObject):
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances,
+            "chances": self._chances,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
@@ -200,7 +201,11 @@ class Commands(QObject):
     def _snap(self) -> None:
         self._w.chooser.options.snapping = self._w.actions_["snap"].isChecked()
 
-            "chances": self._chances, "hold": self._hold,
+    def _chances(self) -> None:
+        shown = self._w.actions_["chances"].isChecked()
+        self._w.rooms.chances.show_on_canvas(shown)
+        self._w.say(self.tr("Thin: under its margin. Spoiled: no wood left.") if shown else "")
+
     def _solid(self) -> None:
         self._w.show_solid(self._w.actions_["solid"].isChecked())
 

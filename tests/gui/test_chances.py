@@ -1,0 +1,136 @@
+"""Chances in the window: worked out when the layout rests, told in the panel, ringed on the drawing."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from geometry.accuracy import simulate
+from tests.geometry.accuracy.specimens import crowded
+from tests.gui.bench import Bench
+
+
+@pytest.fixture
+def crowd(qtbot, tmp_path) -> Bench:
+    return Bench(qtbot, tmp_path, crowded())
+
+
+def known(bench: Bench, qtbot) -> None:
+    watch = bench.window.rooms.chances
+    qtbot.waitUntil(lambda: watch.chances.fresh and watch.chances.progress is None, timeout=20_000)
+
+
+def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
+    side, watch = crowd.window.side, crowd.window.rooms.chances
+    assert side.chance_line.text == "Comes out sound: being worked out…"
+    known(crowd, qtbot)
+    found = simulate(crowd.layout, 10_000, 1)
+    assert watch.chances.simulation == found
+    assert found.sound == 1.0 and 0.1 < found.within < 0.11
+    assert side.chance_line.text == "Comes out sound: over 999 in 1,000 · every margin kept: 10 in 100"
+
+
+def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbot) -> None:
+    watch = crowd.window.rooms.chances
+    qtbot.waitUntil(lambda: watch.chances.progress is not None, timeout=10_000)
+    trial = watch._trial
+    crowd.window.document.hold(("treble side 2",))
+    crowd.view.setFocus()
+    for _ in range(4):
+        crowd.key(Qt.Key.Key_Up)
+    assert trial._stop.is_set() and watch.chances.simulation is None
+    known(crowd, qtbot)
+    assert watch._of is crowd.layout
+    assert watch.chances.simulation == simulate(crowd.layout, 10_000, 1)
+    before = watch.chances.simulation
+    crowd.window.commands.run("undo")
+    assert not watch.chances.fresh and watch.chances.simulation is before
+    assert crowd.window.side.chance_line._words.objectName() == "dim"
+
+
+def test_a_click_on_a_card_holds_what_it_is_about(crowd: Bench, qtbot) -> None:
+    known(crowd, qtbot)
+    side = crowd.window.side
+    QTest.mouseClick(side.tabs.button(1), Qt.MouseButton.LeftButton)
+    crowd.pump()
+    cards = side.chances.list
+    assert cards.isVisible() and not side.snags.isVisible()
+    first = crowd.window.rooms.chances.chances.simulation.clearances[0]
+    words = cards.model().index(0, 0).data()
+    assert words.startswith("Screw meets another. treble face 2 – treble side 2. Spoils the work: under 1 in 3,300")
+    assert "Under its margin of 2 mm: 89 in 100." in words and "Mostly " in words
+    QTest.mouseClick(cards.viewport(), Qt.MouseButton.LeftButton,
+                     pos=cards.visualRect(cards.model().index(0, 0)).center())
+    assert crowd.window.document.held == first.between[:1]
+    cards.setFocus()
+    QTest.keyClick(cards, Qt.Key.Key_Down)
+    second = crowd.window.rooms.chances.chances.simulation.clearances[1]
+    assert crowd.window.document.held == second.between[:1]
+    QTest.mouseClick(side.tabs.button(0), Qt.MouseButton.LeftButton)
+    assert side.snags.isVisible()
+
+
+def test_a_key_rings_the_worst_places_of_the_layout_on_show_alone(crowd: Bench, qtbot) -> None:
+    known(crowd, qtbot)
+    marks = crowd.window.canvas.chances
+    assert marks.words == []
+    crowd.view.setFocus()
+    QTest.keyClick(crowd.view, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    crowd.pump()
+    assert crowd.window.actions_["chances"].isChecked()
+    assert marks.words[0] == "thin 89 in 100" and len(marks.words) > 3
+    cards = [item._shown[5].translated(item.x() * marks._scale, -item.y() * marks._scale)
+             for item in marks._items if item.words]
+    assert not any(one.intersects(two) for i, one in enumerate(cards) for two in cards[i + 1:])
+    assert not any(card.intersects(taken) for card in cards for taken in crowd.window.canvas._snags.taken)
+    crowd.window.document.hold(("treble side 2",))
+    crowd.key(Qt.Key.Key_Up)
+    assert marks.words == []
+    known(crowd, qtbot)
+    assert marks.words
+
+
+def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> None:
+    watch = crowd.window.rooms.chances
+    qtbot.waitUntil(lambda: watch._thread is not None, timeout=10_000)
+    thread = watch._thread
+    assert crowd.window.close() and thread.isFinished()
+    crowd.pump()
+    assert watch._thread is None and not watch._rest.isActive()
+
+
+def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
+    bench.window.set_stage("blank")
+    bench.pump()
+    form = bench.window.side._fields
+    labels = [row.label for row in form._rows]
+    assert any("All are still the defaults: common practice, no source." in label for label in labels)
+    mark = form._widgets[labels.index("Marking, ±")]
+    assert mark.text() == "0.3 mm" and mark.accessibleName() == "Marking, ±"
+    mark.setFocus()
+    mark.selectAll()
+    QTest.keyClicks(mark, "1/64\"")
+    QTest.keyClick(mark, Qt.Key.Key_Return)
+    assert bench.layout.accuracy.mark == pytest.approx(25.4 / 64)
+    bench.pump()
+    labels = [row.label for row in form._rows]
+    assert any(label.endswith("Common practice, no source, would be 0.3 mm.") for label in labels)
+    paper = form._widgets[labels.index("Printed paper, ±")]
+    for typed, kept in (("0,4 %", 0.4), ("much", 0.4), ("30", 0.4), (".1", 0.1)):
+        paper.setFocus()
+        paper.selectAll()
+        QTest.keyClicks(paper, typed)
+        QTest.keyClick(paper, Qt.Key.Key_Return)
+        bench.pump()
+        assert bench.layout.accuracy.paper_percent == kept
+        labels = [row.label for row in form._rows]
+        paper = form._widgets[labels.index("Printed paper, ±")]
+
+
+def test_a_headstock_that_is_spoiled_as_drawn_is_not_called_sound(qtbot, tmp_path, bench: Bench) -> None:
+    bench.window.document.hold(("treble side 2",))
+    bench.view.setFocus()
+    for _ in range(12):
+        bench.key(Qt.Key.Key_Down)
+    assert any(s.grade == "spoils the work" for s in bench.window.document.result.snags)
+    known(bench, qtbot)
+    assert bench.window.side.chance_line.text.startswith("Not sound as drawn: ")
