@@ -47,7 +47,6 @@ class Commands(QObject):
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances,
-            "chances": self._chances,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about}
