@@ -62,7 +62,7 @@ def _window() -> _Parser:
         nargs="?",
         type=Path,
         metavar="FILE",
-        help=f"a layout (*{FILE_ENDING}) to open; without it an invented demo",
+        help=f"a layout (*{FILE_ENDING}) to open; without it a page of ways to begin",
     )
     parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
     return parser

@@ -52,6 +52,17 @@ def sheet(theme: Theme) -> str:
     QPushButton:disabled, QToolButton:disabled {{ color: {t.dim}; background: transparent; }}
     QPushButton:focus, QToolButton:focus {{ border: 2px solid {t.focus}; padding: 4px 11px; }}
     QPushButton#main {{ background: {t.accent}; color: {t.accent_ink}; border-color: {t.accent}; }}
+    #front {{ background: {t.paper}; }}
+    #front QScrollArea, #front QScrollArea > QWidget, #front QScrollArea > QWidget > QWidget {{
+        background: transparent; }}
+    QLabel[objectName="front title"] {{ font-size: 20px; font-weight: 600; }}
+    QPushButton#way {{ text-align: left; padding: 9px 14px; font-weight: 600; }}
+    QPushButton#way:focus {{ padding: 8px 13px; }}
+    QPushButton#card {{ border-radius: 8px; background: {t.panel}; }}
+    QPushButton#link {{ background: transparent; border: 2px solid transparent; padding: 3px 4px; text-align: left;
+        color: {t.note}; }}
+    QPushButton#link:hover {{ text-decoration: underline; }}
+    QPushButton#link:focus {{ border: 2px solid {t.focus}; padding: 3px 4px; }}
     QPushButton#stage {{ background: transparent; border: 2px solid transparent; border-radius: 14px;
         padding: 5px 14px; }}
     QPushButton#stage:hover {{ background: {t.card}; }}

@@ -7,7 +7,7 @@ from pathlib import Path
 
 
 def run(file: Path | None = None) -> int:
-    """Open the window on a layout (the invented demo without one) and return when it is closed.
+    """Open the window on a layout (the front page without one) and return when it is closed.
 
     Raises FormatError when the file cannot be read.
     """
@@ -34,5 +34,5 @@ def run(file: Path | None = None) -> int:
     if left:
         recover(window, left)
     elif file is None:
-        window.document.hold(("treble side 3",))
+        window.front.show()
     return application.exec()

@@ -23,7 +23,7 @@ RULE = Entry("", "")
 
 MENUS: dict[str, tuple[Entry, ...]] = {
     "&Layout": (
-        Entry("new", "&New from the demo", ("Ctrl+N",), "Start over from the invented twelve-string layout."),
+        Entry("new", "&New…", ("Ctrl+N",), "Begin from numbers, a sample, a drawing or a picture."),
         Entry("open", "&Open…", ("Ctrl+O",), "Open a layout."),
         Entry("recent", "Opened &lately"),
         RULE,

@@ -89,10 +89,7 @@ class Commands(QObject):
 
     # ---- layout ---------------------------------------------------------
     def _new(self) -> None:
-        from app.window.demo import demo
-        if self._w.files.may_leave():
-            self._w.document.replace(demo(), None)
-            self._fit()
+        self._w.front.show()
 
     def _open(self) -> None:
         if self._w.files.open():

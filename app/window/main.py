@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QMainWindow,
     QSplitter,
@@ -19,15 +19,18 @@ from app.canvas import Canvas
 from app.document import Document
 from app.document.journal import Journal
 from app.look.style import palette, sheet
-from app.look.theme import THEMES, Theme
+from app.look.theme import Theme
 from app.panels.describe import describe, many, shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
 from app.window import actions
+from app.window.colours import chosen_theme
 from app.window.commands import Commands
 from app.window.files import Files
 from app.window.foot import Foot
+from app.window.front.drops import Drops
+from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.room import StageRoom
@@ -56,7 +59,7 @@ class MainWindow(QMainWindow):
         super().__init__()
         self.settings = settings
         self.unit: LengthUnit = settings.value("unit", "mm")
-        self.theme = theme or _system_theme(settings)
+        self.theme = theme or chosen_theme(settings)
         self.document = Document(layout, path, self)
         self.journal = Journal(journal_folder, self) if journal_folder is not None else None
         self.files = Files(self.document, self, settings)
@@ -116,7 +119,8 @@ class MainWindow(QMainWindow):
         self.splitter.setSizes([940, 420])
         column.addWidget(self.stages)
         column.addWidget(self.splitter, 1)
-        self.setCentralWidget(middle)
+        self.front = Front(self, middle)
+        self.drops = Drops(self)
 
     def _connect(self) -> None:
         document = self.document
@@ -296,6 +300,7 @@ class MainWindow(QMainWindow):
 
     def set_stage(self, stage: str) -> None:
         """Show another stage of the work."""
+        self.front.leave()
         self.hand.cancel()
         before = self.room
         if before is not None and stage != self.stage:
@@ -327,7 +332,9 @@ class MainWindow(QMainWindow):
 
     def escape(self) -> None:
         """Put back a gesture; else take the holding tool; else hold nothing."""
-        if self.hand.cancel():
+        if self.front.shown:
+            self.front.leave()
+        elif self.hand.cancel():
             self.say(self.tr("Put back"))
         elif self.tools.tool != "hold":
             self.set_tool("hold")
@@ -360,6 +367,7 @@ class MainWindow(QMainWindow):
         self.setPalette(palette(theme))
         self.setStyleSheet(sheet(theme))
         self.canvas.set_theme(theme)
+        self.front.set_theme(theme)
         self.side.set_theme(theme)
         for room in self.rooms.made:
             room.set_theme(theme)
@@ -375,6 +383,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event) -> None:
         self.hand.cancel()
         if self.files.may_leave():
+            self.front.end()
             for room in self.rooms.made:
                 room.end()
             if self.journal is not None:
@@ -383,12 +392,3 @@ class MainWindow(QMainWindow):
             event.accept()
         else:
             event.ignore()
-
-
-def _system_theme(settings: QSettings) -> Theme:
-    """The maker's choice, else what the desktop is set to."""
-    chosen = settings.value("theme")
-    if chosen in THEMES:
-        return THEMES[chosen]
-    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
-    return THEMES["lamp" if dark else "day"]

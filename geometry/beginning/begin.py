@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace as replaced
 
 from msgspec.structs import replace
 
@@ -20,9 +21,10 @@ from geometry.beginning.needs import (
     needs,
     spread,
 )
-from geometry.beginning.numbers import Numbers, Refused
+from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
+from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
     EdgeRun,
@@ -61,7 +63,7 @@ def begin(numbers: Numbers) -> Headstock:
     made = shape(numbers, rows["bass"], rows["treble"], between)
     blank = _blank(numbers, made)
     runs, tuners, slots = [], [], []
-    for side, row in rows.items():
+    for row in rows.values():
         found = _row(row, made, max(r.run for r in rows.values()), numbers)
         runs += found[0]
         tuners += found[1]
@@ -148,3 +150,18 @@ def _strings(numbers: Numbers) -> tuple[String, ...]:
 def _up(value: float) -> float:
     """Up to the next half millimetre."""
     return math.ceil(value * 2 - 1e-9) / 2
+
+
+def mended(numbers: Numbers) -> tuple[Numbers, Headstock, tuple[str, ...]]:
+    """(numbers that work, their layout, what was refused on the way): each refused number takes the value named.
+
+    GeometryError when a number is refused for which no value would do.
+    """
+    said: list[str] = []
+    while len(said) <= len(FIELDS):
+        try:
+            return numbers, begin(numbers), tuple(said)
+        except Refused as refused:
+            said.append(str(refused))
+            numbers = replaced(numbers, **{refused.field: refused.value})
+    raise GeometryError(said[-1])

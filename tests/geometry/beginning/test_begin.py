@@ -1,13 +1,14 @@
 """A layout from numbers: sound over the whole range, or refused with a number that works."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from app.formats import headstock
-from geometry.beginning import FIELDS, Numbers, Refused, begin
+from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.checks import CheckResult, check
 from geometry.edits import mirror_layout
 from geometry.errors import GeometryError
@@ -18,20 +19,6 @@ from geometry.strings.runs import runs
 
 MOUNTS = ("face", "side", "mixed")
 COUNTS = [(bass, total - bass) for total in range(4, 13) for bass in range(total + 1)]
-
-
-def mended(numbers: Numbers) -> tuple[Numbers, Headstock]:
-    """Numbers with every refused one replaced by the value that the refusal named, and their layout."""
-    changed = []
-    while True:
-        try:
-            return numbers, begin(numbers)
-        except Refused as refused:
-            assert refused.field in FIELDS and str(refused).endswith(".")
-            assert getattr(numbers, refused.field) != refused.value
-            changed.append(refused.field)
-            assert len(changed) <= 8, changed
-            numbers = replace(numbers, **{refused.field: refused.value})
 
 
 def sound(layout: Headstock) -> CheckResult:
@@ -47,8 +34,9 @@ def sound(layout: Headstock) -> CheckResult:
 def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, treble, pitch, length, width, thickness,
                                                                  nut, courses):
     asked = Numbers(*counts, bass, treble, pitch, length, width, thickness, nut, courses)
-    numbers, layout = mended(asked)
+    numbers, layout, said = mended(asked)
     sound(layout)
+    assert (said == ()) == (numbers == asked) and all(word.endswith(".") for word in said)
     assert (layout.blank.thickness, layout.nut.width) == (numbers.thickness, numbers.nut_width)
 
 
@@ -56,7 +44,7 @@ def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, 
 def test_each_count_has_its_tuners_strings_and_slots(counts):
     bass, treble = counts
     mounts = MOUNTS[bass % 3], MOUNTS[(treble + bass // 3) % 3]
-    _, layout = mended(Numbers(bass, treble, *mounts, pitch=26.0))
+    _, layout, _ = mended(Numbers(bass, treble, *mounts, pitch=26.0))
     sound(layout)
     placed = frames(layout)
     for side, count, mount in (("bass", bass, mounts[0]), ("treble", treble, mounts[1])):
@@ -66,14 +54,14 @@ def test_each_count_has_its_tuners_strings_and_slots(counts):
         assert kinds == ((["face", "side"] * count)[:count] if mount == "mixed" else [mount] * count)
         edge = edges(layout.outline)[0 if side == "bass" else 1]
         along = [edge.nearest(placed[t.id].origin[:2]).along for t in own]
-        assert all(abs(b - a - 26.0) < 0.35 for a, b in zip(along, along[1:], strict=False))
+        assert all(abs(b - a - 26.0) < 0.35 for a, b in pairwise(along))
         assert any(slot.id == f"{side} slot" for slot in layout.slots) == ("side" in kinds)
     assert sorted(int(t.string) for t in layout.tuners) == list(range(1, bass + treble + 1))
     assert len(layout.pins) == 2 or not layout.slots
 
 
 def test_strings_do_not_cross():
-    _, layout = mended(Numbers(4, 4, "mixed", "mixed", pitch=26))
+    _, layout, _ = mended(Numbers(4, 4, "mixed", "mixed", pitch=26))
     found = sorted(runs(layout), key=lambda run: run.nut[0])
     bass, treble = found[:4], found[4:]
     assert [r.tuner for r in bass] == ["bass face 1", "bass side 1", "bass face 2", "bass side 2"]
@@ -81,7 +69,7 @@ def test_strings_do_not_cross():
 
 
 def test_both_sides_alike_make_a_symmetric_head():
-    _, layout = mended(Numbers(3, 3, "side", "side", pitch=34, nut_width=50))
+    _, layout, _ = mended(Numbers(3, 3, "side", "side", pitch=34, nut_width=50))
     there = mirror_layout(layout)
     assert loop_path(there.outline).area == pytest.approx(loop_path(layout.outline).area, abs=1e-9)
     assert {(s.shape.nut_end, s.shape.tip_end) for s in there.slots} == {
@@ -90,7 +78,7 @@ def test_both_sides_alike_make_a_symmetric_head():
 
 def test_a_slot_lies_where_the_posts_need_it():
     """By hand: the post ends 29 mm from the seat, its drill's point 30 + 0.3 x 6.4 = 31.92 mm; the wall lies beyond."""
-    _, layout = mended(Numbers(3, 3, "side", "side", pitch=34))
+    _, layout, _ = mended(Numbers(3, 3, "side", "side", pitch=34))
     slot = layout.slots[1]
     assert isinstance(slot.shape, StraightSlot) and slot.shape.width == 13.6
     seat = frames(layout)["treble 2"].origin
@@ -135,6 +123,6 @@ def test_what_is_no_number_is_a_sentence(numbers):
 
 
 def test_a_layout_from_numbers_is_saved_and_read_back():
-    _, layout = mended(Numbers(6, 6, "mixed", "mixed", pitch=24, courses=True, nut_width=48))
+    _, layout, _ = mended(Numbers(6, 6, "mixed", "mixed", pitch=24, courses=True, nut_width=48))
     assert headstock.decode(headstock.encode(layout)) == layout
     assert len(layout.outline.nodes) == 7

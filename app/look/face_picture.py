@@ -1,0 +1,67 @@
+"""A small picture of a layout: its face, painted from the display list that everything else is painted from."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainter, QPainterPath, QTransform
+
+from app.look.paths import add_mark
+from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
+from app.look.theme import Theme
+from geometry.drawing import Drawing, Label
+from geometry.drawing.marks import Stroke
+from geometry.drawing.opened_out import opened_out_groups
+from geometry.drawing.shapes import straight
+from geometry.layout import Headstock, loop_path
+from geometry.strings.runs import runs
+
+LEFT_OUT = ("blank", "waste", "axis", "fold", "cross", "centreline", "screw pilot", "pin hole", "seat",
+            "locating pin hole", "clearance bore")
+"""Styles that a small picture has no room for."""
+
+
+def face_marks(layout: Headstock) -> Drawing:
+    """The marks of the face that a small picture shows, with the strings. A second call is quick: parts are kept."""
+    made = [mark for owner, marks in opened_out_groups(layout).items() if owner != "blank" for mark in marks
+            if not isinstance(mark, Label) and mark.style not in LEFT_OUT]
+    return (*made, *(Stroke(straight(run.nut, run.post), "string") for run in runs(layout)))
+
+
+class FacePicture:
+    """Marks made ready for painting at any size."""
+
+    def __init__(self, marks: Drawing, frame: tuple[float, float, float, float]) -> None:
+        self._frame = QRectF(frame[0], frame[1], frame[2] - frame[0], frame[3] - frame[1])
+        paths: dict[str, QPainterPath] = {}
+        for mark in marks:
+            add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
+        self._paths = sorted(paths.items(), key=lambda item: LOOKS[item[0].removesuffix(HIDDEN)].z)
+
+    def paint(self, painter: QPainter, area: QRectF, theme: Theme) -> None:
+        """Paint into `area` (pixels), the tip up, at the largest scale that fits."""
+        frame = self._frame
+        if frame.isEmpty() or area.isEmpty():
+            return
+        scale = min(area.width() / frame.width(), area.height() / frame.height())
+        place = QTransform()
+        place.translate(area.center().x(), area.center().y())
+        place.scale(scale, -scale)
+        place.translate(-frame.center().x(), -frame.center().y())
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setClipRect(area)
+        for style, path in self._paths:
+            pen, brush = pen_and_brush(style, theme, "")
+            painter.setPen(pen)
+            painter.setBrush(brush)
+            painter.drawPath(place.map(path))
+        painter.restore()
+
+
+def face_picture(layout: Headstock, room: float = 3.0) -> tuple[Drawing, tuple[float, float, float, float]]:
+    """(marks, frame in mm) of a layout, as FacePicture takes them; pure, so that it may be made beside the window.
+
+    The frame is the outline with `room` mm about it and buttons beside it.
+    """
+    x0, y0, x1, y1 = loop_path(layout.outline).box
+    return face_marks(layout), (x0 - room - 14, y0 - room, x1 + room + 14, y1 + room)

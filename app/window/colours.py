@@ -1,0 +1,17 @@
+"""Which set of colours the window begins in."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QGuiApplication
+
+from app.look.theme import THEMES, Theme
+
+
+def chosen_theme(settings: QSettings) -> Theme:
+    """The maker's choice, else what the desktop is set to."""
+    chosen = settings.value("theme")
+    if chosen in THEMES:
+        return THEMES[chosen]
+    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
+    return THEMES["lamp" if dark else "day"]

@@ -1,0 +1,62 @@
+"""A card of the front page: a small picture of a layout and its name. It is a button."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from app.look.face_picture import FacePicture
+from app.look.theme import Theme
+
+SIZE = QSize(172, 224)
+
+
+class Card(QPushButton):
+    """Shows its name at once and its picture as soon as somebody brings it."""
+
+    def __init__(self, name: str, about: str, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self._name = name
+        self._theme = theme
+        self._picture: FacePicture | None = None
+        self.setFixedSize(SIZE)
+        self.setAccessibleName(name)
+        self.setAccessibleDescription(about)
+        self.setToolTip(about)
+        self.setAutoDefault(True)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+
+    @property
+    def drawn(self) -> bool:
+        """Whether the picture is there."""
+        return self._picture is not None
+
+    def show_picture(self, picture: FacePicture) -> None:
+        """Show the picture."""
+        self._picture = picture
+        self.update()
+
+    def set_name(self, name: str, about: str) -> None:
+        """Show another name, and a sentence as its tip."""
+        self._name = name
+        self.setAccessibleName(name)
+        self.setAccessibleDescription(about)
+        self.setToolTip(about)
+        self.update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
+    def paintEvent(self, event) -> None:
+        super().paintEvent(event)
+        painter = QPainter(self)
+        area = QRectF(self.rect()).adjusted(10, 10, -10, -44)
+        if self._picture is not None:
+            self._picture.paint(painter, area, self._theme)
+        painter.setPen(QColor(self._theme.ink))
+        words = self.rect().adjusted(8, SIZE.height() - 42, -8, -4)
+        painter.drawText(words, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._name)

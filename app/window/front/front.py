@@ -1,0 +1,134 @@
+"""Puts the front page before the rest of the window, and does what is chosen on it."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from app.formats import headstock
+from app.formats.errors import FormatError
+from app.formats.headstock import SUFFIX
+from app.look.face_picture import FacePicture, face_picture
+from app.look.theme import Theme
+from app.window import ask
+from app.window.background import Background
+from app.window.demo import samples
+from app.window.front.page import FrontPage
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class Front(QObject):
+    """Owns the front page of a window. The page is made when it is first shown, its pictures after that, one by one."""
+
+    def __init__(self, window: MainWindow, work: QWidget) -> None:
+        super().__init__(window)
+        self._window = window
+        self._work = work
+        self.stack = QStackedWidget(window)
+        self.stack.addWidget(work)
+        window.setCentralWidget(self.stack)
+        self.page: FrontPage | None = None
+        self._drawing: Background | None = None
+        self._waiting: list[Path] = []
+        self._over = False
+        window.document.file_changed.connect(self.leave)
+
+    @property
+    def shown(self) -> bool:
+        """Whether the front page is on show."""
+        return self.page is not None and self.stack.currentWidget() is self.page
+
+    def show(self) -> None:
+        """Bring the page to the front and the keyboard to its first way."""
+        if self.page is None:
+            self.page = FrontPage(self._window.theme, self.stack)
+            self.page.chosen.connect(self._chosen)
+            self.page.sample_chosen.connect(self._sample)
+            self.page.recent_chosen.connect(self._recent)
+            self.stack.addWidget(self.page)
+            self._waiting = sorted(samples().glob(f"*{SUFFIX}"))
+            self.page.show_samples(self._waiting)
+        self.page.show_recent(self._window.files.recent())
+        self.page.back.setText(self.tr("Back to “{}”").format(self._window.document.layout.name))
+        self.stack.setCurrentWidget(self.page)
+        self.page.ways["numbers"].setFocus()
+        self._draw_next()
+
+    def leave(self) -> None:
+        """Show the work again."""
+        if self.shown:
+            self.stack.setCurrentWidget(self._work)
+            self._window.canvas.fit(self._window.document.shown)
+            self._window.canvas.view.setFocus()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        if self.page is not None:
+            self.page.set_theme(theme)
+
+    def end(self) -> None:
+        """The window goes: wait for the picture that is being drawn, and begin no other."""
+        self._over = True
+        if self._drawing is not None:
+            self._drawing.wait()
+
+    # ---- pictures -------------------------------------------------------
+    def _draw_next(self) -> None:
+        if self._over or self._drawing is not None or not self._waiting:
+            return
+        self._drawing = Background(partial(_drawn, self._waiting.pop(0)), self)
+        self._drawing.answered.connect(self._answered)
+        self._drawing.finished.connect(self._finished)
+        self._drawing.start()
+
+    def _answered(self, answer: tuple[Path, Headstock, tuple] | None) -> None:
+        if answer is None:
+            return
+        file, layout, picture = answer
+        for card in self.page.cards:
+            if card.property("file") == str(file):
+                card.set_name(layout.name, layout.about)
+                card.show_picture(FacePicture(*picture))
+
+    def _finished(self) -> None:
+        self._drawing.deleteLater()
+        self._drawing = None
+        self._draw_next()
+
+    # ---- what is chosen -------------------------------------------------
+    def _chosen(self, way: str) -> None:
+        if way == "back":
+            self.leave()
+        elif way == "numbers":
+            from app.window.front.numbers_dialog import begin_from_numbers
+            begin_from_numbers(self._window)
+        else:
+            self._window.commands.run(way)
+
+    def _sample(self, file: Path) -> None:
+        try:
+            layout = headstock.read(file)
+        except FormatError as error:
+            ask.warn(self._window, self.tr("This sample was not opened"), str(error))
+            return
+        if self._window.files.may_leave():
+            self._window.document.replace(layout, None)
+
+    def _recent(self, file: Path) -> None:
+        self._window.files.open(file)
+
+
+def _drawn(file: Path) -> tuple[Path, Headstock, tuple] | None:
+    """A sample with its marks; None for one that cannot be read, which says so when it is chosen."""
+    try:
+        layout = headstock.read(file)
+    except FormatError:
+        return None
+    return file, layout, face_picture(layout)

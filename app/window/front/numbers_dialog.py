@@ -1,0 +1,266 @@
+"""A layout from a few numbers, drawn and checked while they are typed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.look.face_picture import FacePicture, face_picture
+from app.look.theme import Theme
+from app.panels.fields import LengthField
+from app.window.background import Background
+from geometry.beginning import Numbers, Refused, begin, mended
+from geometry.checks import check
+from geometry.drawing import Drawing
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+LENGTHS = ("pitch", "length", "width", "thickness", "nut_width")
+
+
+def begin_from_numbers(window: MainWindow) -> None:
+    """Ask for numbers and open the layout that they make."""
+    dialog = NumbersDialog(window)
+    if dialog.exec() == QDialog.DialogCode.Accepted and window.files.may_leave():
+        window.document.replace(dialog.layout_made, None)
+        window.set_stage("tuners")
+    dialog.deleteLater()
+
+
+@dataclass(frozen=True)
+class Tried:
+    """What came of some numbers: a layout with its picture and counts, or why there is none and what would do."""
+
+    numbers: Numbers
+    layout: Headstock | None
+    refusal: str = ""
+    cure: Numbers | None = None
+    marks: Drawing = ()
+    frame: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
+    grades: tuple[int, int, int] = (0, 0, 0)
+
+
+def tried(numbers: Numbers) -> Tried:
+    """Build, draw and check; pure, so that it runs beside the window."""
+    refusal, cure = "", None
+    try:
+        layout = begin(numbers)
+    except Refused as refused:
+        refusal = str(refused)
+        try:
+            cure, layout, _ = mended(numbers)
+        except GeometryError:
+            return Tried(numbers, None, refusal)
+    except GeometryError as error:
+        return Tried(numbers, None, str(error))
+    grades = [snag.grade for snag in check(layout).snags]
+    marks, frame = face_picture(layout)
+    return Tried(numbers, None if refusal else layout, refusal, cure, marks, frame,
+                 tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")))
+
+
+class _Picture(QWidget):
+    """The head that the numbers make."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._picture: FacePicture | None = None
+        self._faint = False
+        self.setMinimumSize(300, 380)
+        self.setAccessibleName(self.tr("Preview of the headstock"))
+
+    def sizeHint(self) -> QSize:
+        return QSize(400, 520)
+
+    def show_tried(self, answer: Tried) -> None:
+        self._picture = FacePicture(answer.marks, answer.frame) if answer.marks else None
+        self._faint = answer.layout is None
+        self.update()
+
+    def paintEvent(self, event) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        if self._picture is not None:
+            painter.setOpacity(0.45 if self._faint else 1.0)
+            self._picture.paint(painter, QRectF(self.rect()).adjusted(16, 16, -16, -16), self._theme)
+
+
+class NumbersDialog(QDialog):
+    """Asks for strings, tuners and blank, and shows at once what they make."""
+
+    def __init__(self, window: MainWindow, numbers: Numbers | None = None) -> None:
+        super().__init__(window)
+        self.setWindowTitle(self.tr("A layout from a few numbers"))
+        self.layout_made: Headstock | None = None
+        self._numbers = numbers or Numbers()
+        self._answer: Tried | None = None
+        self._thread: Background | None = None
+        self._picture = _Picture(window.theme, self)
+        self._counts = {side: QComboBox(self) for side in ("bass", "treble")}
+        self._mounts = {side: QComboBox(self) for side in ("bass", "treble")}
+        self._courses = QCheckBox(self.tr("Strings in pairs"), self)
+        self._fields = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
+        self._build()
+        self._fill()
+        self._try()
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        form = QFormLayout()
+        form.setVerticalSpacing(8)
+        form.setHorizontalSpacing(14)
+        words = {"bass": self.tr("Tuners, bass side"), "treble": self.tr("Tuners, treble side")}
+        for side in ("bass", "treble"):
+            count, mount = self._counts[side], self._mounts[side]
+            for number in range(13):
+                count.addItem(str(number), number)
+            count.setFixedWidth(64)
+            count.setAccessibleName(words[side])
+            count.activated.connect(self._changed)
+            for key, word in (("face", self.tr("through the face")), ("side", self.tr("through the side")),
+                              ("mixed", self.tr("face and side in turn"))):
+                mount.addItem(word, key)
+            mount.setAccessibleName(self.tr("How they are mounted, {}").format(words[side]))
+            mount.activated.connect(self._changed)
+            both = QHBoxLayout()
+            both.addWidget(count)
+            both.addWidget(mount, 1)
+            form.addRow(words[side], both)
+        self._courses.clicked.connect(self._changed)
+        form.addRow("", self._courses)
+        labels = {"pitch": self.tr("From tuner to tuner"), "nut_width": self.tr("Width of the nut"),
+                  "length": self.tr("Blank: length past the nut line"), "width": self.tr("Blank: width"),
+                  "thickness": self.tr("Blank: thickness")}
+        for key in ("pitch", "nut_width", "length", "width", "thickness"):
+            field = self._fields[key]
+            field.setAccessibleName(labels[key])
+            field.setProperty("number", key)
+            field.sent.connect(self._length)
+            form.addRow(labels[key], field)
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._says.setMinimumHeight(64)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._cure = QPushButton(self.tr("Take what would do"), self)
+        self._cure.setAutoDefault(False)
+        self._cure.clicked.connect(self._take_cure)
+        self._buttons = QDialogButtonBox(
+            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
+        self.begin_button = self._buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.begin_button.setText(self.tr("Begin"))
+        self._buttons.accepted.connect(self._accept)
+        self._buttons.rejected.connect(self.reject)
+        right = QVBoxLayout()
+        right.addLayout(form)
+        right.addSpacing(8)
+        right.addWidget(self._says)
+        right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
+        right.addStretch(1)
+        hint = QLabel(self.tr("The outline and the hardware are a beginning: measure your own tuners, and change what "
+                              "you like."), self)
+        hint.setObjectName("dim")
+        hint.setWordWrap(True)
+        right.addWidget(hint)
+        right.addWidget(self._buttons)
+        whole = QHBoxLayout(self)
+        whole.setContentsMargins(14, 14, 14, 14)
+        whole.setSpacing(18)
+        whole.addWidget(self._picture, 1)
+        whole.addLayout(right, 1)
+        self.resize(860, 580)
+
+    def _fill(self) -> None:
+        n = self._numbers
+        for side in ("bass", "treble"):
+            self._counts[side].setCurrentIndex(n.count(side))
+            self._mounts[side].setCurrentIndex(self._mounts[side].findData(n.mount(side)))
+        self._courses.setChecked(n.courses)
+        for key, field in self._fields.items():
+            field.show_value(getattr(n, key))
+
+    # ---- what was typed -------------------------------------------------
+    def _changed(self) -> None:
+        self._numbers = replace(
+            self._numbers, bass=self._counts["bass"].currentData(), treble=self._counts["treble"].currentData(),
+            bass_mount=self._mounts["bass"].currentData(), treble_mount=self._mounts["treble"].currentData(),
+            courses=self._courses.isChecked())
+        self._try()
+
+    def _length(self, value: float) -> None:
+        self._numbers = replace(self._numbers, **{self.sender().property("number"): value})
+        self._try()
+
+    def _take_cure(self) -> None:
+        if self._answer is not None and self._answer.cure is not None:
+            self._numbers = self._answer.cure
+            self._fill()
+            self._try()
+
+    # ---- trying ---------------------------------------------------------
+    def _try(self) -> None:
+        """Build what the numbers make, beside the window; the newest numbers win."""
+        self.begin_button.setEnabled(False)
+        if self._thread is not None:
+            return
+        self._thread = Background(partial(tried, self._numbers), self)
+        self._thread.answered.connect(self._answered)
+        self._thread.finished.connect(self._finished)
+        self._thread.start()
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None
+        if self._answer is None or self._answer.numbers != self._numbers:
+            self._try()
+
+    def _answered(self, answer: Tried) -> None:
+        self._answer = answer
+        self._picture.show_tried(answer)
+        if answer.refusal:
+            text = answer.refusal
+        else:
+            spoils, tight, notes = answer.grades
+            counts = self.tr("{} spoil the work, {} tight, {} notes").format(spoils, tight, notes)
+            text = self.tr("Snags: {}.").format(counts)
+        if answer.cure is not None:
+            text += " " + self.tr("The picture shows it with what would do.")
+        self._says.setText(text)
+        self._says.setObjectName("warning" if answer.refusal else "heading")
+        self._says.style().unpolish(self._says)
+        self._says.style().polish(self._says)
+        self._cure.setVisible(answer.cure is not None)
+        self.begin_button.setEnabled(answer.layout is not None and answer.numbers == self._numbers)
+
+    def _accept(self) -> None:
+        if self._answer is not None and self._answer.layout is not None and self._answer.numbers == self._numbers:
+            self.layout_made = self._answer.layout
+            self.accept()
+
+    def done(self, result: int) -> None:
+        if self._thread is not None:
+            thread, self._thread = self._thread, None
+            thread.answered.disconnect(self._answered)
+            thread.finished.disconnect(self._finished)
+            thread.wait()
+            thread.deleteLater()
+        super().done(result)

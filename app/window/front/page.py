@@ -1,0 +1,185 @@
+"""The page of an empty start: ways to begin on the left, invented samples on the right."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.look.theme import Theme
+from app.window.front.card import SIZE, Card
+
+MOST_RECENT = 5
+GAP = 12
+
+
+class FrontPage(QWidget):
+    """Offers ways to begin. It opens nothing itself."""
+
+    chosen = Signal(str)
+    """key of a way: numbers, import, trace, open, back"""
+    sample_chosen = Signal(object)
+    recent_chosen = Signal(object)
+    """a path"""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("front")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._theme = theme
+        self.cards: list[Card] = []
+        both = QHBoxLayout(self)
+        both.setContentsMargins(48, 36, 36, 24)
+        both.setSpacing(44)
+        both.addLayout(self._ways())
+        both.addLayout(self._samples(), 1)
+
+    # ---- building -------------------------------------------------------
+    def _ways(self) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.setSpacing(8)
+        column.addWidget(_label(self, self.tr("A new headstock"), "front title"))
+        said = _label(self, self.tr("Every beginning can be changed in all its parts, and nothing is saved until you "
+                                    "say so."), "dim")
+        said.setFixedWidth(300)
+        column.addWidget(said)
+        column.addSpacing(10)
+        self.ways: dict[str, QPushButton] = {}
+        for key, word, about in (
+                ("numbers", self.tr("From a few numbers…"),
+                 self.tr("Strings, tuners and blank: a sound layout to go on from.")),
+                ("import", self.tr("From a drawing…"), self.tr("An outline from a DXF or SVG file.")),
+                ("open", self.tr("Open a layout…"), self.tr("Go on with one that you saved."))):
+            way = QPushButton(word, self)
+            way.setObjectName("way")
+            way.setProperty("way", key)
+            way.setFixedWidth(300)
+            way.setAutoDefault(True)
+            way.setAccessibleDescription(about)
+            way.setToolTip(about)
+            way.clicked.connect(self._way)
+            self.ways[key] = way
+            column.addWidget(way)
+            told = _label(self, about, "dim")
+            told.setContentsMargins(2, 0, 0, 6)
+            column.addWidget(told)
+        column.addSpacing(8)
+        self._recent_title = _label(self, self.tr("Opened lately"), "heading")
+        column.addWidget(self._recent_title)
+        self._recent = QVBoxLayout()
+        self._recent.setSpacing(2)
+        column.addLayout(self._recent)
+        column.addStretch(1)
+        self.back = QPushButton(self.tr("Back to the layout"), self)
+        self.back.setObjectName("link")
+        self.back.setProperty("way", "back")
+        self.back.clicked.connect(self._way)
+        column.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(_label(self, self.tr("A drawing, a picture or a layout may also be dropped here."), "dim"))
+        return column
+
+    def _samples(self) -> QVBoxLayout:
+        column = QVBoxLayout()
+        column.setSpacing(8)
+        column.addWidget(_label(self, self.tr("From an invented sample"), "front title"))
+        column.addWidget(_label(self, self.tr("Each is drawn from its own layout. A copy opens; the sample stays."),
+                                "dim"))
+        column.addSpacing(6)
+        self._area = QScrollArea(self)
+        self._area.setWidgetResizable(True)
+        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._area.viewport().setAutoFillBackground(False)
+        self._shelf = QWidget(self._area)
+        self._shelf.setAutoFillBackground(False)
+        self._grid = QGridLayout(self._shelf)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setSpacing(GAP)
+        self._grid.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        self._area.setWidget(self._shelf)
+        self._area.viewport().installEventFilter(self)
+        column.addWidget(self._area, 1)
+        return column
+
+    # ---- what to show ---------------------------------------------------
+    def show_samples(self, files: Sequence[Path]) -> None:
+        """A card for each sample, by the name of its file until its picture comes."""
+        for file in files:
+            words = file.name.split(".")[0].replace("-", " ").capitalize()
+            card = Card(words, "", self._theme, self._shelf)
+            card.setProperty("file", str(file))
+            card.clicked.connect(self._card)
+            card.installEventFilter(self)
+            self.cards.append(card)
+        self._lay()
+
+    def show_recent(self, files: Sequence[Path]) -> None:
+        """Names of layouts opened lately."""
+        while self._recent.count():
+            widget = self._recent.takeAt(0).widget()
+            widget.hide()
+            widget.deleteLater()
+        for file in list(files)[:MOST_RECENT]:
+            button = QPushButton(file.name.removesuffix(".json").removesuffix(".headstock"), self)
+            button.setObjectName("link")
+            button.setToolTip(str(file))
+            button.setProperty("file", str(file))
+            button.clicked.connect(self._recent_one)
+            self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
+        self._recent_title.setVisible(bool(files))
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        for card in self.cards:
+            card.set_theme(theme)
+
+    # ---- inside ---------------------------------------------------------
+    def _columns(self) -> int:
+        return max(1, (self._area.viewport().width() + GAP) // (SIZE.width() + GAP))
+
+    def _lay(self) -> None:
+        columns = self._columns()
+        for i, card in enumerate(self.cards):
+            self._grid.addWidget(card, i // columns, i % columns)
+
+    def eventFilter(self, watched, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Resize and watched is self._area.viewport():
+            self._lay()
+        if event.type() == QEvent.Type.FocusIn and watched in self.cards:
+            self._area.ensureWidgetVisible(watched, 8, 8)
+        if event.type() == QEvent.Type.KeyPress and watched in self.cards:
+            columns = self._columns()
+            steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_Up: -columns, Qt.Key.Key_Down: columns}
+            if event.key() in steps:
+                to = self.cards.index(watched) + steps[event.key()]
+                if 0 <= to < len(self.cards):
+                    self.cards[to].setFocus(Qt.FocusReason.TabFocusReason)
+                return True
+        return super().eventFilter(watched, event)
+
+    def _way(self) -> None:
+        self.chosen.emit(self.sender().property("way"))
+
+    def _card(self) -> None:
+        self.sample_chosen.emit(Path(self.sender().property("file")))
+
+    def _recent_one(self) -> None:
+        self.recent_chosen.emit(Path(self.sender().property("file")))
+
+
+def _label(parent: QWidget, text: str, name: str) -> QLabel:
+    label = QLabel(text, parent)
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    return label

@@ -1,0 +1,216 @@
+"""The first minute: the front page, a layout from numbers, files dropped on the window."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QDialog
+
+from app.formats import headstock
+from app.look.theme import LAMP
+from app.window import ask
+from app.window.demo import samples
+from app.window.front import numbers_dialog
+from app.window.front.numbers_dialog import NumbersDialog
+from app.window.importing import ImportDialog
+from geometry.checks import check
+
+OUTLINES = samples() / "outlines"
+
+
+@pytest.fixture
+def front(bench, qtbot):
+    bench.window.front.show()
+    qtbot.waitUntil(lambda: all(card.drawn for card in bench.window.front.page.cards))
+    return bench.window.front
+
+
+def card(front, words: str):
+    return next(c for c in front.page.cards if words in c.accessibleName())
+
+
+def drop(bench, file: Path) -> bool:
+    """Drag a file over the window and let go of it; whether it was taken."""
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(file))])
+    enter = QDragEnterEvent(QPoint(200, 200), Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton,
+                            Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(bench.window, enter)
+    if not enter.isAccepted():
+        return False
+    let_go = QDropEvent(QPointF(200, 200), Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton,
+                        Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(bench.window, let_go)
+    bench.pump()
+    return True
+
+
+def test_a_press_on_a_sample_opens_a_copy_of_it(bench, front):
+    assert len(front.page.cards) == len(list(samples().glob("*.headstock.json")))
+    QTest.mouseClick(card(front, "Six in line"), Qt.MouseButton.LeftButton)
+    assert not front.shown
+    assert bench.layout == headstock.read(samples() / "six-in-line.headstock.json")
+    assert bench.window.document.path is None and not bench.window.document.unsaved
+
+
+def test_the_pictures_are_drawn_from_the_layouts(front):
+    """The wood of a card is brown where the head is and paper beside it; two samples differ."""
+    theme = front._window.theme
+    shots = [card(front, words).grab().toImage() for words in ("Six in line", "Slotted, three")]
+    assert shots[0] != shots[1]
+    colours = {shots[0].pixelColor(x, 120).name().upper() for x in range(10, 160)}
+    assert theme.wood in colours and theme.panel in colours
+
+
+def test_the_keyboard_goes_from_way_to_way_and_from_card_to_card(bench, front):
+    page = front.page
+    assert QApplication.focusWidget() is page.ways["numbers"]
+    for way in ("import", "open"):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        assert QApplication.focusWidget() is page.ways[way]
+    page.cards[0].setFocus()
+    QTest.keyClick(page.cards[0], Qt.Key.Key_Right)
+    assert QApplication.focusWidget() is page.cards[1]
+    QTest.keyClick(page.cards[1], Qt.Key.Key_Down)
+    assert QApplication.focusWidget() is page.cards[1 + page._columns()]
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+    assert not front.shown
+
+
+def test_esc_goes_back_to_the_layout(bench, front, qtbot):
+    before = bench.layout
+    QTest.keyClick(bench.window, Qt.Key.Key_Escape)
+    assert not front.shown and bench.layout is before
+    QTest.keyClick(bench.window, Qt.Key.Key_N, Qt.KeyboardModifier.ControlModifier)
+    assert front.shown
+    QTest.mouseClick(front.page.back, Qt.MouseButton.LeftButton)
+    assert not front.shown and bench.layout is before
+
+
+def test_layouts_opened_lately_are_offered(bench, tmp_path):
+    file = tmp_path / "mine.headstock.json"
+    headstock.write(headstock.read(samples() / "three-a-side.headstock.json"), file)
+    assert bench.window.files.open(file)
+    bench.window.front.show()
+    page = bench.window.front.page
+    button = page._recent.itemAt(0).widget()
+    assert button.text() == "mine" and page._recent_title.isVisible()
+    bench.window.document.replace(headstock.read(samples() / "six-in-line.headstock.json"), None)
+    bench.window.front.show()
+    QTest.mouseClick(page._recent.itemAt(0).widget(), Qt.MouseButton.LeftButton)
+    assert bench.layout.name == "Three a side, through the face" and not bench.window.front.shown
+
+
+def test_unsaved_work_is_asked_about_before_a_sample_takes_its_place(bench, monkeypatch):
+    bench.window.document.hold(("treble side 3",))
+    bench.window.commands.run("remove")
+    changed = bench.layout
+    bench.window.front.show()
+    monkeypatch.setattr(ask, "save_first", lambda parent, name: "cancel")
+    QTest.mouseClick(card(bench.window.front, "ix in line"), Qt.MouseButton.LeftButton)
+    assert bench.layout is changed and bench.window.front.shown
+
+
+def test_both_sets_of_colours(bench, front):
+    bench.window.set_theme(LAMP)
+    colours = {card(front, "Six in line").grab().toImage().pixelColor(x, 120).name().upper() for x in range(10, 160)}
+    assert LAMP.wood in colours
+
+
+# ---- from numbers -------------------------------------------------------------
+@pytest.fixture
+def numbers(bench, qtbot):
+    dialog = NumbersDialog(bench.window)
+    dialog.show()
+    qtbot.waitUntil(lambda: dialog.begin_button.isEnabled())
+    yield dialog
+    dialog.close()
+    dialog.deleteLater()
+
+
+def choose(box, steps: int) -> None:
+    """Step through a box with the arrow keys, as a hand would."""
+    box.setFocus()
+    for _ in range(abs(steps)):
+        QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
+
+
+def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
+    assert "0 spoil the work, 0 tight" in numbers._says.text()
+    choose(numbers._counts["bass"], 1)
+    choose(numbers._counts["treble"], -1)
+    choose(numbers._mounts["bass"], 1)
+    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
+    QTest.mouseClick(numbers.begin_button, Qt.MouseButton.LeftButton)
+    made = numbers.layout_made
+    assert [t.id for t in made.tuners] == ["bass 1", "bass 2", "bass 3", "bass 4", "treble 1", "treble 2"]
+    assert [s.id for s in made.slots] == ["bass slot"]
+    assert not check(made).spoils
+
+
+def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
+    field = numbers._fields["length"]
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "120")
+    QTest.keyClick(field, Qt.Key.Key_Tab)
+    qtbot.waitUntil(lambda: "take a blank" in numbers._says.text())
+    assert not numbers.begin_button.isEnabled() and numbers._cure.isVisible()
+    QTest.mouseClick(numbers._cure, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
+    assert "0 spoil the work" in numbers._says.text() and not numbers._cure.isVisible()
+    assert float(field.text().split()[0]) > 120
+
+
+def test_numbers_become_the_layout(bench, front, monkeypatch, qtbot):
+    def by_hand(dialog):
+        dialog.show()
+        qtbot.waitUntil(lambda: dialog.begin_button.isEnabled())
+        QTest.mouseClick(dialog.begin_button, Qt.MouseButton.LeftButton)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(NumbersDialog, "exec", by_hand)
+    QTest.mouseClick(front.page.ways["numbers"], Qt.MouseButton.LeftButton)
+    assert bench.layout.name == "From numbers" and not front.shown
+    assert bench.window.stage == "tuners"
+    frame = bench.layout.tuners[0]
+    before = bench.layout
+    bench.window.document.hold((frame.id,))
+    bench.window.commands.run("remove")
+    assert len(bench.layout.tuners) == 5
+    bench.window.commands.run("undo")
+    assert bench.layout == before
+
+
+def test_a_dialog_closed_while_it_tries_leaves_nothing_running(bench):
+    dialog = NumbersDialog(bench.window)
+    dialog.show()
+    dialog.reject()
+    assert dialog._thread is None
+    dialog.deleteLater()
+    assert numbers_dialog.tried(dialog._numbers).layout is not None
+
+
+# ---- dropped files --------------------------------------------------------------
+def test_a_dropped_layout_opens(bench, front):
+    assert drop(bench, samples() / "three-a-side.headstock.json")
+    assert bench.layout.name == "Three a side, through the face"
+    assert bench.window.document.path is not None and not front.shown
+
+
+@pytest.mark.parametrize("name", ["head-in-millimetres.svg", "head-with-slots-and-holes.dxf"])
+def test_a_dropped_drawing_is_imported(bench, monkeypatch, name):
+    monkeypatch.setattr(ImportDialog, "exec", lambda self: (self._accept(), QDialog.DialogCode.Accepted)[-1])
+    assert drop(bench, OUTLINES / name)
+    assert bench.window.stage == "outline" and bench.layout.about == "From an imported drawing."
+
+
+def test_another_file_is_refused_in_a_sentence(bench, tmp_path):
+    file = tmp_path / "notes.txt"
+    file.write_text("oak")
+    before = bench.layout
+    assert drop(bench, file)
+    assert bench.window.foot.said.startswith("notes.txt is no layout")
+    assert bench.layout is before
