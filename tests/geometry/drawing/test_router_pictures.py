@@ -38,7 +38,7 @@ def test_a_bearing_on_the_template_stands_where_it_should():
     assert all(b[1] == 6 for b in boxes(drawing, "router base"))
     assert boxes(drawing, "waste") == [(4.5, -16, 6.5, 0)], "2 mm still to come at the right wall"
     assert {m.text for m in drawing if isinstance(m, Label)} == {
-        "16 mm", "pass 1 of 1, face up: bearing", "bearing rubs 5 mm on the template"}
+        "16 mm", "pass 1 of 1, face up: bearing", "bearing rubs 5 mm on the template", "wood", "template", "base"}
 
 
 def test_a_bush_runs_along_a_larger_opening():
