@@ -78,6 +78,36 @@ def save_rack(rack: Rack, path: Path | None = None) -> None:
     save_bytes(path, data)
 
 
+def set_aside(path: Path | None = None) -> Path:
+    """Give an unusable rack file another name beside its place, so that nothing is lost; the new path.
+
+    FormatError when it cannot be renamed.
+    """
+    path = rack_path() if path is None else Path(path)
+    number = 1
+    while (aside := path.with_name(f"{path.stem}-unreadable-{number}{path.suffix}")).exists():
+        number += 1
+    try:
+        path.rename(aside)
+    except OSError as error:
+        raise FormatError(f"{path} cannot be renamed: {error.strerror or error}. Move it yourself.") from error
+    return aside
+
+
+def keep_before(path: Path | None = None) -> Path | None:
+    """Copy the rack file that is about to be replaced as a whole; the copy's path, None when there is no file."""
+    path = rack_path() if path is None else Path(path)
+    before = path.with_name(f"{path.stem}-before{path.suffix}")
+    try:
+        data = path.read_bytes()
+    except FileNotFoundError:
+        return None
+    except OSError as error:
+        raise FormatError(f"{path} cannot be read: {error.strerror or error}.") from error
+    save_bytes(before, data)
+    return before
+
+
 def encode_rack(rack: Rack) -> bytes:
     """The rack as file bytes. FormatError when an id is used twice."""
     try:

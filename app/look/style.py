@@ -36,7 +36,12 @@ def sheet(theme: Theme) -> str:
     #foot QLabel {{ color: {t.dim}; }}
     #tools {{ background: {t.paper}; border-bottom: 1px solid {t.line}; }}
     #name {{ font-size: 15px; font-weight: 600; }}
-    #side, #side QWidget#page {{ background: {t.panel}; }}
+    #side, QWidget#page {{ background: {t.panel}; }}
+    QToolButton#fold {{ background: transparent; border: 1px solid transparent; padding: 3px 2px; font-weight: 600;
+        text-align: left; }}
+    QToolButton#fold:checked {{ background: transparent; color: {t.ink}; }}
+    QToolButton#fold:hover {{ border-color: {t.line}; }}
+    QToolButton#fold:focus {{ border: 2px solid {t.focus}; padding: 2px 1px; }}
     #side {{ border-left: 1px solid {t.line}; }}
     QLabel#title {{ font-size: 16px; font-weight: 600; }}
     QLabel#heading {{ font-size: 13px; font-weight: 600; }}
@@ -83,6 +88,8 @@ def sheet(theme: Theme) -> str:
     QListView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QListView:focus {{ border: 2px solid {t.focus}; border-radius: 6px; }}
     QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.line}; border-radius: 5px; }}
+    QTableView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
+    QTableView:focus {{ border: 2px solid {t.focus}; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
         padding: 4px; }}
     QMenuBar {{ background: {t.bar}; }}

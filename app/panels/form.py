@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel,
 from app.panels.fields import AngleField, LengthField, TextField
 from app.panels.rows import FieldRow
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Rack
 from geometry.units import LengthUnit
 
 
 class Form(QWidget):
-    """Shows rows; sends (what was changed, edited layout) when one is edited."""
+    """Shows rows; sends (what was changed, edited layout or rack) when one is edited."""
 
     edited = Signal(str, object)
     refused = Signal(str)
@@ -149,7 +149,7 @@ class Form(QWidget):
                 self._fill(row, widget)
                 self.refused.emit(str(error))
             return
-        if isinstance(layout, Headstock):
+        if isinstance(layout, Headstock | Rack):
             self.edited.emit(row.label, layout)
 
     def _sent(self, value: object) -> None:

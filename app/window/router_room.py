@@ -11,6 +11,7 @@ from app.panels.pages import template_rows
 from app.panels.rout_panel import RoutPanel
 from app.panels.rout_sheet import RoutSheet, rout_sheets, template_notes
 from app.window.background import Background
+from app.window.rack_desk import RackDesk
 from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
 from geometry.drawing import Drawing
@@ -53,6 +54,9 @@ class RouterRoom(StageRoom):
         self.panel.plan_chosen.connect(self._choose)
         self.panel.template_wanted.connect(self._make_template)
         self.strip = self.shows = RouterStrip(window)
+        self.rack = RackDesk(window)
+        self.centre = self.rack.view
+        self.shows.rack_wanted.connect(self._show_rack)
         self.shows.changed.connect(self._shows_changed)
         self.planned: Planned | None = None
         self._asked: tuple[Headstock, str] | None = None
@@ -60,8 +64,17 @@ class RouterRoom(StageRoom):
         self._over = False
 
     # ---- the stage ------------------------------------------------------
+    def enter(self) -> None:
+        """The head is in the middle, or the rack where it was left so."""
+        self.centre = self.rack.view if self.shows.rack.isChecked() else None
+
     def refresh(self) -> None:
-        """Plan anew when layout or unit changed; while one planning runs the next one waits for it."""
+        """Show the rack as it is now; plan anew when layout or unit changed.
+
+        While one planning runs the next one waits for it.
+        """
+        if self.centre is not None:
+            self.rack.show()
         wanted = (self.window.document.layout, self.window.unit)
         if self._over or self._thread is not None or self._asked == wanted:
             return
@@ -88,6 +101,7 @@ class RouterRoom(StageRoom):
 
     def set_unit(self, unit: LengthUnit) -> None:
         self.panel.set_unit(unit)
+        self.rack.view.set_unit(unit)
 
     def end(self) -> None:
         """The window goes: wait for a planning that runs, and begin no other."""
@@ -114,6 +128,12 @@ class RouterRoom(StageRoom):
         self._thread = None
         if self.window.stage == self.key:
             self.refresh()
+
+    def _show_rack(self, on: bool) -> None:
+        self.centre = self.rack.view if on else None
+        if on:
+            self.rack.show()
+        self.window.show_room()
 
     def _shows_changed(self) -> None:
         self.window.canvas.show_more(self.marks())

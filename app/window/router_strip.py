@@ -1,4 +1,4 @@
-"""The strip of the Router stage: what is shown on the face."""
+"""The strip of the Router stage: the head or the rack, and what is shown on the face."""
 
 from __future__ import annotations
 
@@ -20,25 +20,38 @@ class RouterStrip(QWidget):
     """Buttons that stay down."""
 
     changed = Signal()
+    rack_wanted = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 0, 0, 0)
         row.setSpacing(6)
+        self.rack = self._button(row, self.tr("Rack"), self.tr("Your bits, bushes, drills and machines, in place of the head."))
+        self.rack.toggled.connect(self._rack)
+        row.addSpacing(10)
         self.buttons: dict[str, QToolButton] = {}
         for key, word, about, on in SHOWS:
-            button = QToolButton(self)
-            button.setText(self.tr(word))
-            button.setToolTip(self.tr(about))
+            button = self._button(row, self.tr(word), self.tr(about))
             button.setAccessibleName(self.tr("Show: {}").format(self.tr(word)))
-            button.setCheckable(True)
             button.setChecked(on)
             button.toggled.connect(self.changed)
             self.buttons[key] = button
-            row.addWidget(button)
 
     @property
     def shown(self) -> set[str]:
         """The groups that are wanted."""
         return {key for key, button in self.buttons.items() if button.isChecked()}
+
+    def _button(self, row: QHBoxLayout, word: str, about: str) -> QToolButton:
+        button = QToolButton(self)
+        button.setText(word)
+        button.setToolTip(about)
+        button.setCheckable(True)
+        row.addWidget(button)
+        return button
+
+    def _rack(self, on: bool) -> None:
+        for button in self.buttons.values():
+            button.setVisible(not on)
+        self.rack_wanted.emit(on)

@@ -135,7 +135,7 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
         elif not flush:
             least = max(least, bit.cutting_length)
             limit = bit.cutting_length + height - job.contact
-            why = f"below that its bearing of {mm(height)} leaves the template"
+            why = f"below that its bearing of {mm(height)} leaves the template" if math.isfinite(height) else ""
         else:
             on_wall = bit.cutting_length + job.contact
     if refused is not None:

@@ -1,0 +1,94 @@
+"""One shelf of the rack as a table."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, Qt, Signal
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from app.panels.rack_rows import HEADS, cells
+from geometry.edits.rack import Shelf
+from geometry.layout import Rack
+from geometry.units import LengthUnit
+
+
+class ShelfModel(QAbstractTableModel):
+    """Words of one shelf, read only."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._heads: tuple[str, ...] = ()
+        self.rows: list[tuple[str, ...]] = []
+
+    def show(self, heads: tuple[str, ...], rows: list[tuple[str, ...]]) -> bool:
+        """Other words; True when the rows themselves are others, so that a selection is lost."""
+        ids = [row[0] for row in rows] != [row[0] for row in self.rows] or heads != self._heads
+        if ids:
+            self.beginResetModel()
+        self._heads, self.rows = heads, rows
+        if ids:
+            self.endResetModel()
+        elif rows:
+            self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(heads) - 1))
+        return ids
+
+    def rowCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self._heads)
+
+    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.rows[index.row()][index.column()]
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() > 0:
+            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        return None
+
+    def headerData(self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole):
+        if way == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return self._heads[section]
+        return None
+
+
+class ShelfTable(QTableView):
+    """Shows a shelf and tells which entry is chosen."""
+
+    chosen = Signal(str)
+    """id of the entry, "" for none"""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = ShelfModel(self)
+        self.setModel(self._words)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(26)
+        self.setShowGrid(False)
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.setAccessibleName(self.tr("Rack"))
+        self.selectionModel().currentRowChanged.connect(self._current)
+
+    @property
+    def id(self) -> str:
+        """The entry that is chosen, "" for none."""
+        row = self.currentIndex().row()
+        return self._words.rows[row][0] if 0 <= row < len(self._words.rows) else ""
+
+    def show_shelf(self, rack: Rack, shelf: Shelf, unit: LengthUnit, id: str) -> None:
+        """Show a shelf with this entry chosen, the first one when there is none of that name."""
+        heads = tuple(self.tr(head) for head in HEADS[shelf])
+        if self._words.show(heads, cells(rack, shelf, unit)):
+            header = self.horizontalHeader()
+            header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        ids = [row[0] for row in self._words.rows]
+        if ids and self.id != id or not self.currentIndex().isValid():
+            self.setCurrentIndex(self._words.index(ids.index(id) if id in ids else 0, 0))
+
+    def _current(self, *_: object) -> None:
+        self.chosen.emit(self.id)

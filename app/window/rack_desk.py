@@ -1,0 +1,173 @@
+"""Whose rack is on show, where it is kept, and what becomes of a change: the Router stage's desk for the rack."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.formats.errors import FormatError
+from app.formats.rack import (
+    LARGEST_BYTES,
+    decode_rack,
+    encode_rack,
+    keep_before,
+    load_rack,
+    rack_path,
+    save_rack,
+    set_aside,
+    starting_rack,
+)
+from app.formats.saving import save_bytes
+from app.panels.describe import field
+from app.panels.rack_view import RackView
+from app.window import ask
+from geometry.edits.rack import set_rack
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Rack
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+MOST_BACK = 100
+
+
+class RackDesk(QObject):
+    """Feeds a RackView with the layout's rack or the maker's own, and puts changes where they belong."""
+
+    def __init__(self, window: MainWindow, path: Path | None = None) -> None:
+        super().__init__(window)
+        self._window = window
+        self._path = path or rack_path()
+        self._mine: Rack | None = None
+        self._before: list[Rack] = []
+        self.view = RackView(window.unit, window)
+        self.view.edited.connect(self._edited)
+        self.view.refused.connect(window.say)
+        self.view.whose_changed.connect(self.show)
+        self.view.wanted.connect(self._wanted)
+
+    def show(self) -> None:
+        """Show the rack that is asked for, as it is now."""
+        layout = self._window.document.layout
+        if self.view.whose == "layout":
+            extra = [field(layout, self.tr("Template thickness"), "length", ("template", "thickness"),
+                           layout.template.thickness)]
+            says = self.tr("Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.")
+            self.view.show_rack(layout.rack, says, extra, False)
+        else:
+            says = self.tr("Kept for you in {}. Layouts hold copies of their own.").format(self._path)
+            self.view.show_rack(self.mine(), says, [], bool(self._before))
+
+    def mine(self) -> Rack:
+        """The maker's own rack; a file that cannot be used is set aside and said so."""
+        if self._mine is None:
+            unit = "mm" if self._window.unit == "mm" else "inch"
+            try:
+                self._mine = load_rack(self._path, unit)
+            except FormatError as error:
+                self._mine = starting_rack(unit)
+                self._tell(self.tr("Your rack could not be read"), f"{error} {self._aside()}")
+        return self._mine
+
+    # ---- inside ---------------------------------------------------------
+    def _aside(self) -> str:
+        try:
+            aside = set_aside(self._path)
+        except FormatError as error:
+            return str(error)
+        return self.tr("It was set aside as {}, nothing of it is lost; a starting rack takes its place.").format(aside.name)
+
+    def _tell(self, title: str, text: str) -> None:
+        ask.warn(self._window, title, text)
+
+    def _edited(self, what: str, changed: Rack | Headstock, renamed: tuple[str, str, str] | None) -> None:
+        if isinstance(changed, Headstock):
+            self._window.document.apply(what, changed)
+        elif self.view.whose == "layout":
+            self._into_layout(what, changed, renamed)
+        else:
+            self._before = [*self._before, self.mine()][-MOST_BACK:]
+            self._save(changed)
+        self.show()
+
+    def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> None:
+        try:
+            self._window.document.apply(what, set_rack(self._window.document.layout, rack, renamed))
+        except GeometryError as error:
+            self._window.say(str(error))
+
+    def _save(self, rack: Rack) -> bool:
+        try:
+            save_rack(rack, self._path)
+        except FormatError as error:
+            self._tell(self.tr("Your rack was not kept"), str(error))
+            return False
+        self._mine = rack
+        return True
+
+    def _wanted(self, key: str) -> None:
+        {"take": self._take, "keep": self._keep, "import": self._import, "export": self._export, "back": self._back,
+         "start mm": self._start_mm, "start inch": self._start_inch}[key]()
+        self.show()
+
+    def _replace(self, what: str, rack: Rack) -> None:
+        self._edited(what, rack, None)
+
+    def _take(self) -> None:
+        self._into_layout(self.tr("Take my rack into the layout"), self.mine())
+        self._window.say(self.tr("The layout now holds a copy of your rack."))
+
+    def _keep(self) -> None:
+        self.mine()
+        try:
+            before = keep_before(self._path)
+        except FormatError as error:
+            self._tell(self.tr("Your rack was not kept"), str(error))
+            return
+        if self._save(self._window.document.layout.rack):
+            words = self.tr("This rack is now yours, for all layouts.")
+            self._window.say(words if before is None else
+                             words + self.tr(" The one before it is in {}.").format(before.name))
+
+    def _back(self) -> None:
+        if self._before:
+            *self._before, last = self._before
+            self._save(last)
+
+    def _start_mm(self) -> None:
+        self._replace(self.tr("Start the rack anew"), starting_rack("mm"))
+
+    def _start_inch(self) -> None:
+        self._replace(self.tr("Start the rack anew"), starting_rack("inch"))
+
+    def _import(self) -> None:
+        path = ask.open_file(self._window, self.tr("Import a rack"), self._folder(), ask.RACKS)
+        if path is None:
+            return
+        try:
+            with path.open("rb") as file:
+                rack = decode_rack(file.read(LARGEST_BYTES + 1), path.name)
+        except OSError as error:
+            self._tell(self.tr("This rack was not imported"),
+                       self.tr("{} cannot be read: {}.").format(path.name, error.strerror or error))
+        except FormatError as error:
+            self._tell(self.tr("This rack was not imported"), str(error))
+        else:
+            self._replace(self.tr("Import {}").format(path.name), rack)
+
+    def _export(self) -> None:
+        path = ask.save_file(self._window, self.tr("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS)
+        if path is None:
+            return
+        try:
+            save_bytes(path, encode_rack(self.view.rack))
+        except FormatError as error:
+            self._tell(self.tr("This rack was not exported"), str(error))
+        else:
+            self._window.say(self.tr("Written: {}").format(path))
+
+    def _folder(self) -> str:
+        path = self._window.document.path
+        return str(path.parent if path is not None else Path.home())
