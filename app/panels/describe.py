@@ -152,17 +152,17 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
                       help="Keeps proposals from moving it."))
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    facts = _side_numbers(numbers, unit) if numbers else _face_numbers(layout, tuner, unit)
+    facts = _side_numbers(numbers, unit, layout.rack.press.base) if numbers else _face_numbers(layout, tuner, unit)
     mount = "Side" if pattern.mount == "side" else "Face"
     return Page(f"{mount} tuner, {tuner.id}", facts, rows)
 
 
-def _side_numbers(bore: SideBore, unit: LengthUnit) -> list[FieldRow]:
+def _side_numbers(bore: SideBore, unit: LengthUnit, length: float) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
         return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
-    block = format_length(block_height(bore.tilt), unit, 1 if unit == "mm" else None, mark=True)
-    base = format_length(100.0, unit, mark=True)
+    block = format_length(block_height(bore.tilt, length), unit, 1 if unit == "mm" else None, mark=True)
+    base = format_length(length, unit, mark=True)
     rows = [FieldRow("Along the edge", "fact", show(bore.along)),
             FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block}",
                      help=f"The block under one side of a board {base} long.")]

@@ -108,6 +108,7 @@ class Form(QWidget):
             field = AngleField(row.optional, row.empty, self)
         else:
             field = TextField(self)
+            field.setPlaceholderText(row.empty)
         field.sent.connect(self._sent)
         field.refused.connect(self.refused)
         return field

@@ -75,7 +75,7 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
                  lambda text: set_router("speeds", text, _number), help="Every setting, separated by commas."),
         FieldRow("Collets", "text", ", ".join(format_length(size, unit) for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
-                 help="Shanks that the router holds, separated by commas; empty for any."),
+                 help="Shanks that the router holds, separated by commas; empty for any.", empty="any"),
     ]
 
 
@@ -97,7 +97,7 @@ def _bit(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
                       empty=format_length(5.0, unit, mark=True))]
     rows.append(FieldRow("Speed printed on it", "text", "" if bit.marked_speed is None else f"{bit.marked_speed:g}",
                          lambda text: set_in_rack(rack, (*path, "marked_speed"), _number(text) if text else None),
-                         optional=True, help="The highest number of turns a minute that is printed on the cutter."))
+                         empty="not known", help="The highest number of turns a minute that is printed on the cutter."))
     return rows + _bit_facts(rack, bit, unit)
 
 

@@ -18,7 +18,6 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
 from geometry.sequence import Operation
-from geometry.sequence.operation import BASE
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
@@ -32,8 +31,6 @@ SIDE_PICTURE = (38.0, 31.0)
 """Room for the picture of the mark, mm."""
 SETTINGS = 60.0
 """Room for the settings on a card of double width, mm."""
-BASES = (BASE, 2 * BASE)
-"""Lengths over which a card gives the blocks, mm."""
 BESIDE_HOLE = 26.0
 """Wood shown to either side of a single hole, mm."""
 
@@ -116,8 +113,8 @@ class Maker:
             self._line("", f"not at {length(post.mark[1] - bore.squared_miss)}, squared", boxed=False)
         self._line("tilt", "level" if level else f"{format_angle(abs(tilt))}, {'tip' if tilt > 0 else 'nut'} end raised")
         if not level:
-            for base in BASES:
-                self._line("", f"blocks {length(block_height(tilt, base))} over {base:.0f}", boxed=False)
+            for base in (self.layout.rack.press.base, 2 * self.layout.rack.press.base):
+                self._line("", f"blocks {length(block_height(tilt, base))} over {length(base)}", boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
             self._line("fence", f"{length(fence)} to the axis")

@@ -30,11 +30,13 @@ BASE = 100.0
 class Table:
     """The drill press table: its tilt (rad) and how far the axis stands from the fence (mm).
 
-    A positive tilt raises the tip end. `fence` is None for work that lies flat.
+    A positive tilt raises the tip end. `fence` is None for work that lies flat. `base` is the length in mm
+    of the board that is raised by blocks.
     """
 
     tilt: float = 0.0
     fence: float | None = None
+    base: float = BASE
 
     def words(self, unit: LengthUnit = "mm") -> str:
         """What to set: "table level", or the tilt with its block and the end that is raised."""
@@ -44,8 +46,8 @@ class Table:
         if format_angle(abs(self.tilt)) == format_angle(0.0):
             return f"table level, {fence}"
         end = "tip" if self.tilt > 0 else "nut"
-        return (f"table tilted {format_angle(abs(self.tilt))} ({_mm(block_height(self.tilt, BASE), unit)} of blocks "
-                f"over {_mm(BASE, unit)}), {end} end raised, {fence}")
+        return (f"table tilted {format_angle(abs(self.tilt))} ({_mm(block_height(self.tilt, self.base), unit)} of blocks "
+                f"over {_mm(self.base, unit)}), {end} end raised, {fence}")
 
 
 LEVEL = Table()

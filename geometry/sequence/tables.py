@@ -31,7 +31,7 @@ def side_tables(layout: Headstock, drillings: Iterable[Drilling], same_tilt: flo
         wanted.append((tilt_of(frame), thick - d.start[2] if frame.side == "treble" else d.start[2], d.id))
     middle = _grouped([tilt for tilt, _, _ in wanted], math.radians(same_tilt))
     depth = _grouped([fence for _, fence, _ in wanted], SAME_DEPTH)
-    return {id: Table(middle[tilt], depth[fence]) for tilt, fence, id in wanted}
+    return {id: Table(middle[tilt], depth[fence], layout.rack.press.base) for tilt, fence, id in wanted}
 
 
 def _grouped(values: list[float], within: float) -> dict[float, float]:

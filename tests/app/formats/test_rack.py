@@ -6,7 +6,16 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats.errors import FormatError
-from app.formats.rack import decode_rack, encode_rack, load_rack, rack_path, save_rack, starting_rack
+from app.formats.rack import (
+    decode_rack,
+    encode_rack,
+    keep_before,
+    load_rack,
+    rack_path,
+    save_rack,
+    set_aside,
+    starting_rack,
+)
 from geometry.layout import Rack, Router
 from geometry.layout.generic import RACK, RACK_INCH
 
@@ -95,3 +104,21 @@ def test_places_that_cannot_be_used(tmp_path):
     with pytest.raises(FormatError, match="more than once"):
         save_rack(twice, tmp_path / "rack.json")
     assert not (tmp_path / "rack.json").exists()
+
+
+def test_an_unusable_file_is_set_aside_under_a_free_name(tmp_path):
+    path = tmp_path / "rack.json"
+    for number in (1, 2):
+        path.write_bytes(b"broken %d" % number)
+        aside = set_aside(path)
+        assert aside.name == f"rack-unreadable-{number}.json" and aside.read_bytes() == b"broken %d" % number
+        assert not path.exists()
+    with pytest.raises(FormatError, match="cannot be renamed"):
+        set_aside(path)
+
+
+def test_the_rack_before_is_copied(tmp_path):
+    path = tmp_path / "rack.json"
+    assert keep_before(path) is None
+    save_rack(RACK, path)
+    assert keep_before(path).read_bytes() == path.read_bytes()

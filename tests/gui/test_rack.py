@@ -1,0 +1,185 @@
+"""The rack in the Router stage: typed into, moved between layout and maker, and what the plan makes of it."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from app.formats.rack import load_rack, save_rack
+from app.panels.fields import LengthField
+from app.window import ask, rack_desk
+from geometry.layout.generic import RACK, RACK_INCH
+from tests.gui.test_router_stage import settle
+
+
+@pytest.fixture
+def path(tmp_path, monkeypatch):
+    path = tmp_path / "settings" / "rack.json"
+    monkeypatch.setattr(rack_desk, "rack_path", lambda: path)
+    return path
+
+
+@pytest.fixture
+def told(monkeypatch):
+    said = []
+    monkeypatch.setattr(ask, "warn", lambda parent, title, text: said.append((title, text)))
+    return said
+
+
+@pytest.fixture
+def room(bench, qtbot, path, told):
+    bench.window.set_stage("router")
+    room = bench.window.rooms["router"]
+    settle(bench, room, qtbot)
+    qtbot.mouseClick(room.shows.rack, Qt.MouseButton.LeftButton)
+    assert bench.window.paper.currentWidget() is room.rack.view
+    return room
+
+
+def choose(view, id):
+    """Walk down the table to an entry with the keyboard."""
+    view.table.setFocus()
+    for _ in range(40):
+        if view.table.id == id:
+            return
+        QTest.keyClick(view.table, Qt.Key.Key_Down)
+    raise AssertionError(f"{id} is not in the table")
+
+
+def type_into(form, name, text):
+    """Type a value and leave it with Enter."""
+    field = next(w for w in form._widgets if w.accessibleName() == name)
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    return field
+
+
+def press(view, key):
+    QTest.mouseClick(view.buttons[key], Qt.MouseButton.LeftButton)
+
+
+def whose(view, index):
+    view._whose.setFocus()
+    QTest.keyClick(view._whose, Qt.Key.Key_Down if index else Qt.Key.Key_Up)
+
+
+def test_a_bits_length_changes_the_reason(bench, room, qtbot):
+    """Edges of 30 mm in 16 mm of wood stand 14 mm up into a template of 6 mm: no bearing is left to rub there."""
+    def reason():
+        return next((words for _, words, _ in room.panel.rejected.rows if words.startswith("12 shank bearing: ")), "")
+    assert reason() == ""
+    view = room.rack.view
+    choose(view, "12 shank bearing")
+    type_into(view.form, "Cutting length", "30")
+    assert next(b for b in bench.layout.rack.bits if b.id == "12 shank bearing").cutting_length == 30
+    settle(bench, room, qtbot)
+    assert "Its cutting edges are 30 mm long and a pass may take 16 mm" in reason()
+    assert not room.panel.headline.text().startswith("bass slot: 12 shank bearing")
+    bench.window.commands.run("undo")
+    settle(bench, room, qtbot)
+    assert reason() == "" and view.rack == bench.layout.rack
+
+
+def test_inches_are_taken_and_nonsense_is_refused_in_one_sentence(bench, room):
+    view = room.rack.view
+    choose(view, "6 straight")
+    type_into(view.form, "Cutter diameter", '1/4"')
+    assert bench.layout.rack.bits[0].cutter == pytest.approx(6.35)
+    field = type_into(view.form, "Cutter diameter", "-3")
+    assert isinstance(field, LengthField) and field.property("bad") is True
+    assert bench.layout.rack.bits[0].cutter == pytest.approx(6.35)
+
+
+def test_add_copy_rename_sort_and_remove(bench, room):
+    view = room.rack.view
+    press(view, "add")
+    assert view.table.id == "new bit" and bench.layout.rack.bits[-1].id == "new bit"
+    type_into(view.form, "Name", "plug cutter")
+    assert bench.layout.rack.bits[-1].id == "plug cutter" and view.table.id == "plug cutter"
+    type_into(view.form, "Name", "6 straight")
+    assert bench.layout.rack.bits[-1].id == "plug cutter", "a name that is taken is refused"
+    press(view, "copy")
+    assert view.table.id == "plug cutter 2"
+    press(view, "sort")
+    cutters = [bit.cutter for bit in bench.layout.rack.bits]
+    assert cutters == sorted(cutters) and view.table.id == "plug cutter 2"
+    press(view, "remove")
+    assert "plug cutter 2" not in [bit.id for bit in bench.layout.rack.bits]
+
+
+def test_the_templates_bit_keeps_its_role_under_another_name(bench, room):
+    view = room.rack.view
+    assert bench.layout.template.bit == "12 shank bearing"
+    choose(view, "12 shank bearing")
+    type_into(view.form, "Name", "my twelve")
+    assert bench.layout.template.bit == "my twelve"
+
+
+def test_drills_and_machines(bench, room):
+    view = room.rack.view
+    QTest.mouseClick(view._tab["drills"], Qt.MouseButton.LeftButton)
+    choose(view, "brad 6.4")
+    type_into(view.form, "Length that drills", "80")
+    assert next(d for d in bench.layout.rack.drills if d.id == "brad 6.4").length == 80
+    QTest.mouseClick(view._tab["machines"], Qt.MouseButton.LeftButton)
+    type_into(view.machines, "Base for block heights", "250")
+    type_into(view.machines, "Speeds, turns a minute", "24000, 8000")
+    type_into(view.machines, "Collets", '8, 1/4"')
+    type_into(view.machines, "Template thickness", "9")
+    rack = bench.layout.rack
+    assert (rack.press.base, rack.router.speeds, rack.router.collets) == (250, (8000, 24000), (6.35, 8))
+    assert bench.layout.template.thickness == 9
+    type_into(view.machines, "Speeds, turns a minute", "fast")
+    assert bench.layout.rack.router.speeds == (8000, 24000)
+
+
+def test_my_own_rack_is_kept_beside_the_layouts(bench, room, path):
+    view, before = room.rack.view, bench.layout.rack
+    whose(view, 1)
+    assert view.whose == "mine" and view.rack == RACK and not path.exists()
+    choose(view, "8 straight")
+    type_into(view.form, "Cutting length", "22")
+    assert bench.layout.rack == before, "the layout's copy is another"
+    assert load_rack(path).bits[1].cutting_length == 22
+    press(view, "back")
+    assert load_rack(path) == RACK
+    type_into(view.form, "Cutting length", "21")
+    whose(view, 0)
+    press(view, "take")
+    assert bench.layout.rack.bits[1].cutting_length == 21
+    bench.window.commands.run("undo")
+    assert bench.layout.rack == before
+
+
+def test_the_layouts_rack_becomes_mine_and_the_old_one_is_kept(bench, room, path):
+    save_rack(RACK_INCH, path)
+    press(room.rack.view, "keep")
+    assert load_rack(path) == bench.layout.rack
+    assert load_rack(path.with_name("rack-before.json")) == RACK_INCH
+
+
+def test_a_broken_rack_file_is_set_aside_and_said_so(bench, room, path, told):
+    path.parent.mkdir(parents=True)
+    path.write_text('{"pegwright_rack": 1, "rack": {"bits": [{"id": "x", "cutter": "wide"}]}}')
+    whose(room.rack.view, 1)
+    (title, text), = told
+    assert title == "Your rack could not be read" and "rack.bits[0].cutter" in text
+    assert "set aside as rack-unreadable-1.json" in text and not path.exists()
+    assert "wide" in path.with_name("rack-unreadable-1.json").read_text()
+    assert room.rack.view.rack == RACK
+
+
+def test_export_and_import(bench, room, tmp_path, monkeypatch, told):
+    file = tmp_path / "shared.json"
+    monkeypatch.setattr(ask, "save_file", lambda *_: file)
+    monkeypatch.setattr(ask, "open_file", lambda *_: file)
+    view, before = room.rack.view, bench.layout.rack
+    press(view, "export")
+    press(view, "start inch")
+    assert bench.layout.rack == RACK_INCH and bench.layout.template.bit is None
+    press(view, "import")
+    assert bench.layout.rack == before and told == []
+    file.write_text("{}")
+    press(view, "import")
+    assert told[0][0] == "This rack was not imported" and bench.layout.rack == before
