@@ -5,6 +5,7 @@ import json
 
 from app.formats import headstock
 from geometry.checks import check
+from geometry.cures import with_cures
 
 from .report import check_lines, check_report
 
@@ -14,7 +15,7 @@ SOMETHING_SPOILS = 1
 def run(request: argparse.Namespace) -> int:
     """Print the snags; the exit code is 0 when none spoils the work, else 1. FormatError for an unreadable file."""
     layout = headstock.read(request.file)
-    result = check(layout)
+    result = with_cures(layout, check(layout))
     if request.json:
         print(json.dumps(check_report(result), indent=2, allow_nan=False))
     else:

@@ -1,6 +1,7 @@
 """What `check` says about a layout: as data for other programs and as lines for the maker."""
 
 from collections.abc import Iterator
+from dataclasses import asdict
 
 from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
 from geometry.solids import Drilling
@@ -78,6 +79,7 @@ def _snag(snag: Snag) -> dict:
         "unit": snag.unit,
         "text": snag.text,
         "cure": snag.cure,
+        "move": None if snag.move is None else {"what": type(snag.move).__name__.lower(), **asdict(snag.move)},
     }
 
 

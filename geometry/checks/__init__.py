@@ -9,7 +9,8 @@ To add a check:
 4. Put the work into pure functions and call them through `scene.memo.of(function, *arguments)`: what they read
    are their arguments and nothing else, so that LiveCheck may keep their results.
 5. Leave far things alone by a cheap lower bound; measure near ones exactly; compare with snags.short().
-6. Say it with words.py, give the least cure, and a `move` only after trying it.
+6. Say it with words.py. Give the advice for when no single move does it, and the `push` that would clear it by the
+   nearest way; the moves themselves are sought and tried in geometry.cures.
 7. Add the module to FAMILIES in live.py.
 8. Add a case to tests/geometry/checks: one in which it appears with a value worked out by hand, and one that
    touches the margin exactly, in which it does not.

@@ -8,11 +8,10 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.items import Item, plan
-from geometry.checks.moves import middle, way_clear
+from geometry.checks.items import Item, apart, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, up
+from geometry.checks.words import both, mm, tenths
 from geometry.curves import Path
 from geometry.layout.shop import Margins
 from geometry.solids.cylinders import Cylinders
@@ -53,18 +52,9 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
     text = (f"The buttons of {one.id} and {two.id} strike each other by {mm(-measured)} mm as they turn."
             if measured < 0 else
             f"The buttons of {one.id} and {two.id} pass {a} mm apart; {b} mm wanted for the fingers.")
-    push = on_a - on_b
-    cure, move = "Choose smaller buttons, or move both tuners.", None
-    for mover, other, sign in sorted(((one, two, 1.0), (two, one, -1.0)), key=lambda c: c[0].mount == "face"):
-        way = (float(push[0]) * sign, float(push[1]) * sign)
-        if v.norm(way) < 1e-6:
-            way = v.sub(middle(mover), middle(other))
-        found = way_clear(mover, lambda there: there.button, other.button, np.array([[needed]]), way, needed - measured)
-        if found is not None:
-            cure, move = found
-            break
     return Snag("buttons", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured,
-                needed, text, cure, move=move)
+                needed, text, "Choose smaller buttons, or move both tuners.",
+                push=apart(one, two, on_a - on_b, needed - measured))
 
 
 def _behind(rows: Sequence[tuple[Item, Wall, Margins]]) -> list[tuple[Snag, ...]]:
@@ -99,7 +89,7 @@ def _to_wood(item: Item, shape: Wall, meets: bool, outline: Wall, margins: Margi
         return ()
     level = float(item.button.start[0, 2])
     a, b = both(measured, needed)
-    cure = f"Move {item.id} {up(needed - measured):.1f} mm nearer the edge, or choose a longer shaft."
+    cure = f"Move {item.id} {tenths(needed - measured)} mm nearer the edge, or choose a longer shaft."
     if measured < 0 and item.pattern.button.stand < float(item.button.radius[0]):
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
                      f"The button of {item.id} reaches {mm(-measured)} mm behind the wood and cannot turn there.",

@@ -8,7 +8,7 @@ from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
-from geometry.checks.words import both, first, mm, name, sort_of, up
+from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
@@ -68,7 +68,7 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
             f"{first(name(drilling))} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.")
     return [Snag("too-deep", SPOILS if measured <= TOUCH else TIGHT, (drilling.of, side),
                  (*plan(drilling.start), level), measured, needed, text,
-                 f"Drill it {up(needed - measured):.1f} mm less deep.")]
+                 f"Drill it {tenths(needed - measured)} mm less deep.")]
 
 
 def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[Snag]:

@@ -6,10 +6,9 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.items import Item
-from geometry.checks.moves import shift
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
-from geometry.checks.words import listed, mm, name, up
+from geometry.checks.words import listed, mm, name, tenths
 from geometry.layout.blank import Blank, Ear
 from geometry.solids.drilling import Drilling
 
@@ -47,19 +46,12 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
         measured = _gap(drilling, x, low, high)
         if not short(measured, 0.0):
             continue
-        away = up(-measured) if cx >= x else -up(-measured)
-        cure = (f"Make {ear.id} {up(-measured):.1f} mm wider or narrower, or move {item.id} as much.", None)
-        if not item.held:
-            cure = shift(item, (away, 0.0), lambda there: not _touched(there, x, low, high)) or cure
         found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
                           measured, 0.0,
                           f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
-                          cure[0], move=cure[1]))
+                          f"Make {ear.id} {tenths(-measured)} mm wider or narrower, or move {item.id} as much.",
+                          push=(-measured if cx >= x else measured, 0.0)))
     return tuple(found)
-
-
-def _touched(item: Item, x: float, low: float, high: float) -> bool:
-    return any(short(_gap(item.drillings[i], x, low, high), 0.0) for i in item.upright.tolist())
 
 
 def _gap(drilling: Drilling, x: float, low: float, high: float) -> float:

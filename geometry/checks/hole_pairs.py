@@ -12,9 +12,8 @@ from collections.abc import Iterable, Sequence
 import numpy as np
 
 from geometry import vectors as v
-from geometry.checks.items import Item, plan
+from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
-from geometry.checks.moves import Cure, middle, way_clear
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade
 from geometry.checks.words import gap_text, name, sort_of
@@ -23,8 +22,6 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
-
-_FIRST_TO_MOVE = {"pin": 0, "hole": 1, "tuner": 2}
 
 
 def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
@@ -81,16 +78,11 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
             holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
             if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
                 worst[holes] = at
-        cures: dict[int, Cure] = {}
         for at in sorted(worst.values(), key=lambda at: (owner[at][0], -_missing(measured, wish, at))):
             row, i, k = owner[at]
-            one, two, margins = rows[row]
-            if row not in cures:
-                # One move clears two features of each other: it is sought once, from where they miss most.
-                cures[row] = _cure(one, two, margins, measured.on_a[at] - measured.on_b[at],
-                                   _missing(measured, wish, at))
+            one, two, _ = rows[row]
             out[row].append(_snag(one, two, i, k, float(measured.distance[at]), needed[at],
-                                  measured.on_a[at], measured.on_b[at], cures[row]))
+                                  measured.on_a[at], measured.on_b[at]))
     return [tuple(found) for found in out]
 
 
@@ -112,30 +104,15 @@ def _meant(a: Drilling, b: Drilling) -> bool:
 
 
 def _snag(one: Item, two: Item, i: int, k: int, measured: float, needed: float,
-          on_a: np.ndarray, on_b: np.ndarray, cure: Cure) -> Snag:
+          on_a: np.ndarray, on_b: np.ndarray) -> Snag:
     a, b = one.drillings[i], two.drillings[k]
     where = tuple(float(c) for c in (on_a + on_b) / 2)
     between = (one.id,) if one is two else (one.id, two.id)
     text = gap_text(name(a), name(b), measured, needed)
-    return Snag(pair_kind(sort_of(a), sort_of(b)), grade(measured), between, where, measured, needed, text, cure[0],
-                move=cure[1])
-
-
-def _cure(one: Item, two: Item, margins: Margins, push: np.ndarray, lacking: float) -> Cure:
+    kind = pair_kind(sort_of(a), sort_of(b))
     if one is two:
-        return (f"Set these two farther apart in the pattern {one.pattern.id}, "
-                "or choose hardware with room between them."), None
-    table = np.array([[wanted(a, b, margins) if not _meant(a, b) else -1e9 for b in two.drillings]
-                      for a in one.drillings])
-    choices = sorted([(one, two, table, (float(push[0]), float(push[1]))),
-                      (two, one, table.T, (-float(push[0]), -float(push[1])))],
-                     key=lambda c: (_FIRST_TO_MOVE[c[0].what], c[0].mount == "face"))
-    for mover, other, needed, way in choices:
-        if v.norm(way) < 1e-6:
-            way = v.sub(middle(mover), middle(other))
-        found = way_clear(mover, lambda there: there.solids, other.solids, needed, way, lacking)
-        if found is not None:
-            return found
-    if one.held and two.held:
-        return f"Both {one.id} and {two.id} are held: let one of them go.", None
-    return f"No single move clears {one.id} and {two.id} of each other: move both, or choose smaller hardware.", None
+        return Snag(kind, grade(measured), between, where, measured, needed, text,
+                    f"Set these two farther apart in the pattern {one.pattern.id}, "
+                    "or choose hardware with room between them.")
+    return Snag(kind, grade(measured), between, where, measured, needed, text, "Move both, or choose smaller hardware.",
+                push=apart(one, two, on_a - on_b, needed - measured))

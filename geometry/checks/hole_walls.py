@@ -8,14 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 import numpy as np
 
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
-from geometry.checks.moves import rounded_out, shift
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of
@@ -24,8 +22,6 @@ from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
-
-_ROUNDS = 6
 
 
 def wanted_to_slot(drilling: Drilling, margins: Margins) -> float:
@@ -63,7 +59,7 @@ def _measure(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) ->
         for opening, roughs in zip(openings, quick[1:], strict=True):
             found += _worst(item, [_at_slot(item.drillings[i], opening, float(rough), margins)
                                    for i, rough in zip(item.upright.tolist(), roughs[here], strict=True)])
-        out.append(tuple(_with_cure(item, snag, outline, openings, margins) for snag in found))
+        out.append(tuple(found))
     return out
 
 
@@ -101,7 +97,8 @@ def _at_outline(drilling: Drilling, outline: Wall, rough: float, margins: Margin
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
-                text, "")
+                text, "Reshape the outline, or choose other hardware.",
+                push=_lacking(drilling, outline, None, margins))
 
 
 def _at_slot(drilling: Drilling, opening: Opening, rough: float, margins: Margins) -> Snag | None:
@@ -118,7 +115,9 @@ def _at_slot(drilling: Drilling, opening: Opening, rough: float, margins: Margin
     level = min(drilling.start[2], drilling.end[2]) if above else (drilling.start[2] + drilling.end[2]) / 2
     return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
                 (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
-                gap_text(name(drilling), f"wall of {opening.id}", measured, needed), "")
+                gap_text(name(drilling), f"wall of {opening.id}", measured, needed),
+                f"Reshape {opening.id}, or choose other hardware.",
+                push=_lacking(drilling, opening.wall, opening, margins))
 
 
 def slot_gap(aside: float, above: float) -> float:
@@ -133,30 +132,9 @@ def _rim(drilling: Drilling, toward_: Vec2) -> Vec2:
     return v.along(centre, v.unit(v.sub(toward_, centre)), drilling.radius)
 
 
-def _with_cure(item: Item, snag: Snag, outline: Wall, openings: tuple[Opening, ...], margins: Margins) -> Snag:
-    """The snag with the least move away from its wall, tried on the exact curve with every drilling of the item."""
-    if item.held:
-        return replace(snag, cure=f"{first(item.id)} is held: let it go, or reshape the {snag.between[1]}.")
-    opening = None if snag.between[1] == OUTLINE else next(o for o in openings if o.id == snag.between[1])
-    uprights = [item.drillings[i] for i in item.upright.tolist()]
-    by = (0.0, 0.0)
-    for _ in range(_ROUNDS):
-        push = max((_lacking(d, by, outline, opening, margins) for d in uprights), key=v.norm)
-        if v.norm(push) <= TOUCH:
-            break
-        by = rounded_out(v.add(by, push))
-    found = shift(item, by, lambda there: all(
-        _lacking(there.drillings[i], (0.0, 0.0), outline, opening, margins) == (0.0, 0.0)
-        for i in there.upright.tolist()))
-    if found is not None:
-        return replace(snag, cure=found[0], move=found[1])
-    return replace(snag, cure=f"No single move clears it: reshape the {snag.between[1]} or choose other hardware.")
-
-
-def _lacking(drilling: Drilling, by: Vec2, outline: Wall, opening: Opening | None, margins: Margins) -> Vec2:
-    """The plan move that the drilling, already shifted, still needs to be clear of the outline or of a slot."""
-    wall = outline if opening is None else opening.wall
-    centre = v.add(plan(drilling.start), by)
+def _lacking(drilling: Drilling, wall: Wall, opening: Opening | None, margins: Margins) -> Vec2:
+    """The plan move that a drilling needs to be clear of the outline or of a slot by the nearest way."""
+    centre = plan(drilling.start)
     foot = wall.foot(centre)
     away = v.sub(centre, foot.point)
     inside = wall.inside(centre)

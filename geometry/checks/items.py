@@ -8,6 +8,7 @@ from typing import Literal
 
 import numpy as np
 
+from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
 from geometry.layout.hardware import Pattern
@@ -126,3 +127,16 @@ def _plate(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, ...]
 def plan(point: Vec3) -> Vec2:
     """A point of space seen on the face."""
     return point[0], point[1]
+
+
+def apart(one: Item, two: Item, way: np.ndarray, lacking: float) -> Vec2:
+    """The plan shift of `one`, `lacking` mm long, along `way` (3,), or away from the middle of the other when that is upright."""
+    flat = (float(way[0]), float(way[1]))
+    if v.norm(flat) < 1e-6:
+        flat = v.sub(middle(one), middle(two))
+    return v.scale(v.unit(flat), lacking)
+
+
+def middle(item: Item) -> Vec2:
+    """Where an item sits in plan."""
+    return plan(item.frame.origin) if item.frame is not None else plan(item.drillings[0].start)

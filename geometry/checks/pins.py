@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from geometry.checks.items import Item, plan
-from geometry.checks.moves import rounded_out
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, Snag, grade, short
-from geometry.checks.words import both, mm, toward
+from geometry.checks.words import both, mm
 from geometry.layout.blank import Blank
 from geometry.layout.shop import Margins
 
@@ -38,10 +37,9 @@ def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         return ()
     room = min(blank.bass + blank.treble, blank.tip + blank.behind) >= 2 * (needed + pin.radius)
     lacking = [(max(0.0, needed + pin.radius - distance), way) for distance, way in sides]
-    by = rounded_out((sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking)))
+    by = (sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking))
     a, b = both(measured, needed)
     text = (f"The hole of locating pin {item.id} leaves the blank by {mm(-measured)} mm." if measured < 0 else
             f"The hole of locating pin {item.id} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.")
     return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
-                 f"Move {item.id} {toward(by)}." if room else "Use a slimmer pin or a larger blank.",
-                 move=(item.id, by) if room else None),)
+                 "Use a slimmer pin or a larger blank.", push=by if room else None),)

@@ -8,7 +8,7 @@ from geometry.checks.drills import Drills
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, Snag, short
-from geometry.checks.words import listed, mm
+from geometry.checks.words import listed, mm, size
 from geometry.layout.shop import DrillPress
 from geometry.solids.drilling import Drilling, point_length
 
@@ -27,7 +27,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
         named = list(ids[:_NAMED]) + ([f"{len(ids) - _NAMED} more"] if len(ids) > _NAMED else [])
         yield Snag("no-drill", NOTE, ids, wanted[0][1].start, None, None,
-                   f"The rack holds no {diameter:g} mm drill for {listed(named)}.",
+                   f"The rack holds no {size(diameter)} mm drill for {listed(named)}.",
                    "Enter the drill in the rack, or change the hardware pattern to one you have.")
 
 

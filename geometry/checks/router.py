@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
-from geometry.checks.words import both, first, mm
+from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
 from geometry.layout.slots import StraightSlot
 from geometry.routing.fit import enters, narrowest, reach, template_spill, wood_left
@@ -47,8 +47,8 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if places != 1:
         width = narrowest(opening.slot)
         a, b = both(width, cutter)
-        text = (f"The {cutter:g} mm cutter does not enter {opening.id}, which is {a} mm wide." if places == 0 else
-                f"The {cutter:g} mm cutter does not pass the neck of {opening.id}, which is {a} mm wide.")
+        text = (f"The {size(cutter)} mm cutter does not enter {opening.id}, which is {a} mm wide." if places == 0 else
+                f"The {size(cutter)} mm cutter does not pass the neck of {opening.id}, which is {a} mm wide.")
         return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
                      f"Choose a bit of {mm(width)} mm or less, or make {opening.id} {b} mm wide."),)
     if straight:
@@ -56,16 +56,16 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     found = []
     spill = template_spill(area, guide)
     if spill is not None:
-        size, place = spill
-        found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), size, 0.0,
+        lost, place = spill
+        found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), lost, 0.0,
                           f"The template cannot hold a tongue of wood in {opening.id}: "
-                          f"{mm(size)} mm2 of it would be cut.",
+                          f"{mm(lost)} mm2 of it would be cut.",
                           "Choose a follower nearer the cutter's size, or make the tongue wider.", "mm2"))
     left = wood_left(opening.slot, area, cutter)
     if left is not None:
         at = first(opening.id)
         found.append(Snag("wood-left", NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
-                          f"{at} keeps {mm(left.area)} mm2 of wood in corners tighter than the {cutter:g} mm cutter, "
+                          f"{at} keeps {mm(left.area)} mm2 of wood in corners tighter than the {size(cutter)} mm cutter, "
                           f"up to {mm(left.depth)} mm deep.", "Pare it by hand, or choose a slimmer bit.", "mm2"))
     return tuple(found)
 
@@ -81,4 +81,4 @@ def _reaching(opening: Opening, guide: Follower, template: float, thickness: flo
             if opening.depth >= thickness else "Choose a longer bit or a thinner template.")
     return (Snag("bit-too-short", NOTE if opening.depth >= thickness else TIGHT, (opening.id, TEMPLATE),
                  (place.x, place.y, depth), measured, depth,
-                 f"The {guide.bit.cutter:g} mm bit reaches {a} of {b} mm in {opening.id}.", cure),)
+                 f"The {size(guide.bit.cutter)} mm bit reaches {a} of {b} mm in {opening.id}.", cure),)

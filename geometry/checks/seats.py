@@ -11,10 +11,9 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
-from geometry.checks.moves import rounded_out, shift
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, up
+from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
@@ -88,17 +87,8 @@ def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     a, b = both(measured, needed)
     text = (f"The plate of {item.id} overhangs the outline by {mm(-measured)} mm." if measured < 0 else
             f"The plate of {item.id} lies {a} mm from the outline; {b} mm wanted.")
-    cure = ("Choose a smaller plate, or widen the outline there.", None)
-    if not item.held:
-        by, left = (0.0, 0.0), measured
-        for _ in range(6):
-            by = rounded_out(v.add(by, push))
-            left, _, push = _inside(_shape(item, by), outline, needed)
-            if not short(left, needed):
-                break
-        cure = shift(item, by, lambda there: not short(_inside(_shape(there), outline, needed)[0], needed)) or cure
     return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text,
-                 cure[0], move=cure[1]),)
+                 "Choose a smaller plate, or widen the outline there.", push=push),)
 
 
 def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec2]:
@@ -132,7 +122,15 @@ def _over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
     place = shared.representative_point()
     return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
                  f"The plate of {item.id} reaches {mm(depth)} mm over {opening.id}.",
-                 f"Move {item.id} {up(depth):.1f} mm away from {opening.id}, or choose a smaller plate."),)
+                 "Choose a smaller plate, or another place for the slot.",
+                 push=_out_of(shape, opening, depth)),)
+
+
+def _out_of(shape: Wall, opening: Opening, depth: float) -> Vec2:
+    """The shift of a plate of `depth` mm away from the middle of what it shares with a slot."""
+    shared = shapely.intersection(shape.area, opening.wall.area).centroid
+    own = shape.area.centroid
+    return v.scale(v.unit((own.x - shared.x, own.y - shared.y)), depth)
 
 
 def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
@@ -143,16 +141,9 @@ def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
         return ()
     joint = shapely.shortest_line(a.area, b.area)
     where = joint.interpolate(0.5, normalized=True)
-    mover, sign = (two, -1.0) if not two.held else (one, 1.0)
-    still = one if mover is two else two
-    cure = ("Choose smaller plates, or move both tuners.", None)
-    if mover.held:
-        cure = (f"Both {one.id} and {two.id} are held: let one of them go.", None)
-    else:
-        cure = shift(mover, v.scale(way, sign * (needed - measured)), lambda there: not short(
-            _apart(_shape(there).points[:-1], _shape(still).points[:-1])[0], needed)) or cure
     return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.plate[0][2]), measured,
-                 needed, _beside(one, two, measured, needed), cure[0], move=cure[1]),)
+                 needed, _beside(one, two, measured, needed), "Choose smaller plates, or move both tuners.",
+                 push=v.scale(way, needed - measured)),)
 
 
 def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
@@ -195,15 +186,14 @@ def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> t
             text = (f"The plate of {item.id} stands {mm(-measured)} mm over the {side}." if measured < 0 else
                     f"The plate of {item.id} lies {a} mm from the {side}; {b} mm wanted.")
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
-                              f"Set the axis {up(needed - measured):.1f} mm "
+                              f"Set the axis {tenths(needed - measured)} mm "
                               f"{'deeper' if side == FACE else 'higher'}, "
                               "or choose a narrower plate."))
     for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
         if short(measured, 0.0):
-            lacking = up(-measured)
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               f"The plate of {item.id} runs {mm(-measured)} mm past the {end} end of the edge.",
-                              f"Slide {item.id} {lacking:.1f} mm to the {'tip' if end == 'nut' else 'nut'}."))
+                              f"Slide {item.id} {tenths(-measured)} mm to the {'tip' if end == 'nut' else 'nut'}."))
     rock = plate_gap(seat.before + seat.behind, foot.curvature)
     if rock > ROCK:
         said = "rocks on" if foot.curvature > 0 else "bridges"
@@ -227,16 +217,9 @@ def _edges(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
     measured = float(np.hypot(max(0.0, over), max(0.0, along))) if over > 0 or along > 0 else max(over, along)
     if not short(measured, needed):
         return ()
-    lacking = up(needed - measured)
     where = shapely.shortest_line(a, b).interpolate(0.5, normalized=True)
-    if not second.held:
-        cure = f"Slide {second.id} {lacking:.1f} mm to the tip."
-    elif not first_.held:
-        cure = f"Slide {first_.id} {lacking:.1f} mm to the nut."
-    else:
-        cure = f"Both {one.id} and {two.id} are held: let one of them go."
     return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.frame.origin[2]), measured,
-                 needed, _beside(one, two, measured, needed), cure),)
+                 needed, _beside(one, two, measured, needed), "Choose smaller plates, or move both tuners."),)
 
 
 def _stretch(item: Item) -> shapely.LineString:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, OUTLINE, SPOILS, Snag, grade, short
-from geometry.checks.words import both, first, mm, up
+from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import Margins
 from geometry.solids.walls import Wall
@@ -45,7 +45,7 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         text = (f"The outline leaves the blank by {mm(-measured)} mm at the {side}." if measured < 0 else
                 f"The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.")
         where = _extreme(outline, level)
-        cure = f"Make the blank {up(needed - measured):.1f} mm larger at the {side}"
+        cure = f"Make the blank {tenths(needed - measured)} mm larger at the {side}"
         cure += ", or glue on an ear." if "edge" in side else "."
         found.append(Snag("blank-too-small", grade(measured), (OUTLINE, BLANK), (*where, 0.0), measured, needed, text,
                           cure))

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, degrees, first, listed, mm, up
+from geometry.checks.words import both, degrees, first, listed, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.solids.side import tilt_of
@@ -42,7 +42,7 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         text = (f"The mark for {item.id} misses the square edge by {mm(-measured)} mm at the {end} end." if measured < 0
                 else f"The mark for {item.id} lies {a} mm from the {end} end of the blank; {b} mm wanted.")
         found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
-                          f"Leave the blank {up(margins.blank_edge - measured):.1f} mm longer at the {end} end."))
+                          f"Leave the blank {tenths(margins.blank_edge - measured)} mm longer at the {end} end."))
     waste = bore.stop - bore.depth
     if waste < -1e-6:
         found.append(Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, waste, 0.0,

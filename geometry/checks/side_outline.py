@@ -8,7 +8,7 @@ has turned by 60 degrees and becomes a wall beside the bore.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 
 import numpy as np
 import shapely
@@ -17,10 +17,9 @@ from geometry import vectors as v
 from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind
-from geometry.checks.moves import slide
 from geometry.checks.scene import Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
-from geometry.checks.words import both, first, mm, name, sort_of, up
+from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
@@ -65,9 +64,10 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
         a, b = both(measured, needed)
         text = (f"{called} breaks out of the outline by {mm(-measured)} mm." if measured < 0 else
                 f"{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.")
-        cure, move = _away(item, where, needed - measured, lambda there: not _near(there, outline, ring, margins))
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
-                          (*where, drilling.start[2]), measured, needed, text, cure, move=move))
+                          (*where, drilling.start[2]), measured, needed, text,
+                          f"Drill it {tenths(needed - measured)} mm less deep, choose shorter hardware, "
+                          "or reshape the outline."))
     return tuple(found)
 
 
@@ -170,17 +170,3 @@ def _gap(shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> 
     i, k = int(np.argmax(out)), int(np.argmax(deep))
     place, depth = (ends[i], out[i]) if out[i] >= deep[k] else (inner[k], deep[k])
     return -max(float(depth), 2 * TOUCH), (float(place[0]), float(place[1]))
-
-
-def _away(item: Item, where: Vec2, lacking: float,
-          ok: Callable[[Item], bool]) -> tuple[str, tuple[str, Vec2] | None]:
-    """(cure, move): slide along the edge away from a place, or drill less deep when it lies ahead."""
-    seat = item.frame.seat
-    offset = v.sub(where, seat.point)
-    ahead, along = -v.dot(offset, seat.normal), v.dot(offset, seat.tangent)
-    if abs(along) < 0.5 * abs(ahead):
-        return f"Drill it {up(lacking):.1f} mm less deep, or choose shorter hardware.", None
-    if item.held:
-        return f"{first(item.id)} is held: let it go, or reshape the outline.", None
-    found = slide(item, math.copysign(lacking, -along), ok)
-    return found or (f"No single slide of {item.id} clears it: reshape the outline, or choose other hardware.", None)

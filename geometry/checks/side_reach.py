@@ -15,7 +15,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, mm, up
+from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
@@ -59,7 +59,7 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
         lacking = axis.enters - bore.depth
         return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
                      f"The side bore of {item.id} ends {mm(lacking)} mm before {own.id}.",
-                     f"Drill it {up(lacking):.1f} mm deeper, or move {own.id} that much nearer."),)
+                     f"Drill it {tenths(lacking)} mm deeper, or move {own.id} that much nearer."),)
     found = [*_post(item, bore, own, axis, margins), *_string(item, bore, own, axis, margins)]
     found += _point(item, bore, own, axis, drills)
     if short(own.depth, bore.start[2] + post.diameter / 2 + margins.post_wall):
@@ -68,7 +68,7 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
         found.append(Snag("slot-too-shallow", grade(measured), (item.id, own.id), _on(bore, post.string_hole), measured,
                           margins.post_wall,
                           f"{first(own.id)} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
-                          f"Rout {own.id} {up(margins.post_wall - measured):.1f} mm deeper."))
+                          f"Rout {own.id} {tenths(margins.post_wall - measured)} mm deeper."))
     return tuple(found)
 
 
@@ -81,7 +81,7 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
         lacking = post.length - bore.depth
         return [Snag("post-too-long", SPOILS, (item.id,), bore.end, bore.depth, post.length,
                      f"The post of {item.id} is {mm(lacking)} mm longer than its bore, which ends in wood.",
-                     f"Drill it {up(lacking):.1f} mm deeper.")]
+                     f"Drill it {tenths(lacking)} mm deeper.")]
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
     measured = leaves - post.length
@@ -92,8 +92,8 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
             f"The post of {item.id} ends {a} mm before the inner wall of {own.id}; {b} mm wanted.")
     lacking = margins.post_wall - measured
     return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
-                 text, f"Move the inner wall of {own.id} {up(lacking):.1f} mm away, or bear the post's tip: drill "
-                       f"{up(max(0.0, post.length - bore.depth)):.1f} mm deeper into the wall.")]
+                 text, f"Move the inner wall of {own.id} {tenths(lacking)} mm away, or bear the post's tip: drill "
+                       f"{tenths(max(0.0, post.length - bore.depth))} mm deeper into the wall.")]
 
 
 def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills) -> list[Snag]:
@@ -103,7 +103,7 @@ def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills)
         return []
     return [Snag("point-to-wall", TIGHT, (item.id, own.id), _on(bore, axis.leaves), measured, 0.0,
                  f"The drill's point for {item.id} goes {mm(-measured)} mm into the inner wall of {own.id}.",
-                 f"Stop {up(-measured):.1f} mm earlier, or use a drill with a shorter point.")]
+                 f"Stop {tenths(-measured)} mm earlier, or use a drill with a shorter point.")]
 
 
 def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
@@ -118,11 +118,11 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         wall = "rail" if outer else "inner wall"
         text = (f"The string hole of {item.id} lies {mm(-measured)} mm inside the {wall} of {own.id}." if measured < 0
                 else f"The string hole of {item.id} lies {a} mm from the {wall} of {own.id}; {b} mm wanted.")
-        lacking = up(margins.string_hole - measured)
+        lacking = tenths(margins.string_hole - measured)
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
                           margins.string_hole, text,
-                          f"Move {own.id} {lacking:.1f} mm {'outwards' if outer else 'inwards'}, "
-                          f"or choose a post with its hole {lacking:.1f} mm "
+                          f"Move {own.id} {lacking} mm {'outwards' if outer else 'inwards'}, "
+                          f"or choose a post with its hole {lacking} mm "
                           f"{'deeper' if outer else 'nearer the seat'}."))
     if measured < 0:
         return found
@@ -133,9 +133,9 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         a, b = both(room, margins.post_wall)
         text = (f"The post of {item.id} runs {mm(-room)} mm into the end of {own.id}." if room < 0 else
                 f"The post of {item.id} lies {a} mm from the end of {own.id}; {b} mm wanted.")
-        lacking = up(margins.post_wall - room)
+        lacking = tenths(margins.post_wall - room)
         found.append(Snag("post-to-slot-end", grade(room), (item.id, own.id), _on(bore, hole), room, margins.post_wall,
-                          text, f"Slide {item.id} {lacking:.1f} mm to the {'nut' if tip < nut else 'tip'}, "
+                          text, f"Slide {item.id} {lacking} mm to the {'nut' if tip < nut else 'tip'}, "
                                 f"or lengthen {own.id} by that."))
     return found
 

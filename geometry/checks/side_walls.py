@@ -18,7 +18,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, mm, name, sort_of, up
+from geometry.checks.words import both, first, gap_text, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.solids.drilling import Drilling
 from geometry.solids.floor import floor_gap
@@ -50,7 +50,7 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
             text = (f"{first(name(drilling))} breaks through the {side} by {mm(-measured)} mm." if measured < 0 else
                     f"{first(name(drilling))} leaves {a} mm of wood to the {side}; {b} mm wanted.")
             if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:
-                cure = f"Set the axis of {item.id} {up(needed - measured):.1f} mm {way}."
+                cure = f"Set the axis of {item.id} {tenths(needed - measured)} mm {way}."
             else:
                 cure = f"The wood is too thin: it takes {mm(2 * (drilling.radius + needed))} mm for this bore."
             middle = v.along(plan(drilling.start), plan(drilling.direction), drilling.depth / 2)
@@ -74,9 +74,9 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
             measured, where = _slot_gap(drilling, opening, below)
             if not short(measured, needed):
                 continue
-            amount = up(needed - measured)
-            cure = (f"Drill it {amount:.1f} mm less deep, or move {opening.id} {amount:.1f} mm away."
-                    if drilling.depth > amount else f"Move {opening.id} {amount:.1f} mm away from {item.id}.")
+            amount = tenths(needed - measured)
+            cure = (f"Drill it {amount} mm less deep, or move {opening.id} {amount} mm away."
+                    if drilling.depth > needed - measured else f"Move {opening.id} {amount} mm away from {item.id}.")
             found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
                               needed, gap_text(name(drilling), f"wall of {opening.id}", measured, needed), cure))
     return tuple(found)

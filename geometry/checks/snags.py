@@ -5,8 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from geometry.checks.moves import Move
+from geometry.checks.said import read
 from geometry.solids.drilling import Hole
 from geometry.tolerance import TOUCH
+from geometry.units import LengthUnit
 from geometry.vectors import Vec2, Vec3
 
 Grade = Literal["spoils the work", "tight", "note"]
@@ -28,7 +31,13 @@ class Snag:
     (once, when both sides belong to one) or one of the names above. `where` is a
     point of space in mm to look at. `measured` and `needed` are in `unit` (mm,
     deg or mm2), None when the finding is no number; measured is negative where
-    wood is gone. `move` is (feature id, plan shift in mm) where one shift cures it.
+    wood is gone.
+
+    `said` is the sentence, `advice` what to do about it where no single move
+    does (see words.py for both). `push` is where the first of `between` would
+    have to go in plan to get clear by the nearest way, mm, where the check knows.
+    `cured` and `move` come from geometry.cures: None while nobody has looked
+    for a cure; then the sentence, and the move that was tried and does it, if any does.
     """
 
     kind: str
@@ -37,10 +46,35 @@ class Snag:
     where: Vec3
     measured: float | None
     needed: float | None
-    text: str
-    cure: str
+    said: str
+    advice: str
     unit: str = "mm"
-    move: tuple[str, Vec2] | None = None
+    push: Vec2 | None = None
+    cured: str | None = None
+    move: Move | None = None
+
+    @property
+    def text(self) -> str:
+        """The sentence, lengths in mm."""
+        return read(self.said)
+
+    @property
+    def cure(self) -> str:
+        """What to do about it, lengths in mm; see cure_in."""
+        return self.cure_in("mm")
+
+    def text_in(self, unit: LengthUnit) -> str:
+        """The sentence in the maker's unit."""
+        return read(self.said, unit)
+
+    def cure_in(self, unit: LengthUnit) -> str:
+        """What to do about it in the maker's unit: the cure that was settled, else the advice."""
+        return read(self.advice if self.cured is None else self.cured, unit)
+
+    @property
+    def lacks(self) -> float:
+        """How much is missing (or too much), in `unit`; 0 when the finding is no number."""
+        return 0.0 if self.measured is None or self.needed is None else abs(self.needed - self.measured)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +117,7 @@ def in_order(snags: list[Snag]) -> tuple[Snag, ...]:
         missing = (snag.needed - snag.measured
                    if snag.unit == "mm" and snag.needed is not None and snag.measured is not None else 0.0)
         return (GRADES.index(snag.grade), -round(missing, 6), snag.kind, snag.between,
-                tuple(round(c, 6) for c in snag.where), snag.text)
+                tuple(round(c, 6) for c in snag.where), snag.said)
     return tuple(sorted(snags, key=key))
 
 

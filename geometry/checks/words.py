@@ -1,11 +1,11 @@
-"""Sentences for makers: short, concrete, in the trade's words. Lengths are in mm."""
+"""Sentences for makers: short, concrete, in the trade's words. Lengths are marked, see said.py."""
 
 from __future__ import annotations
 
 import math
 
+from geometry.checks.said import length
 from geometry.solids.drilling import Drilling
-from geometry.vectors import Vec2
 
 SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locating pin")
 """What a drilling is to the checks, in the order in which a sentence names two of them."""
@@ -36,7 +36,12 @@ def first(text: str) -> str:
 
 def mm(value: float) -> str:
     """A length to a tenth, or to a hundredth below 1 mm: `3.0`, `0.25`."""
-    return f"{value:.2f}" if abs(value) < 0.995 else f"{value:.1f}"
+    return length(float(value), 2 if abs(value) < 0.995 else 1)
+
+
+def size(value: float) -> str:
+    """The size of a tool in mm with no more decimals than it has, three at most: `10`, `12.7`."""
+    return length(float(value), min(3, len(f"{value:g}".partition(".")[2])))
 
 
 def degrees(value: float) -> str:
@@ -47,26 +52,20 @@ def degrees(value: float) -> str:
 def both(measured: float, needed: float) -> tuple[str, str]:
     """Two lengths with enough decimals to differ."""
     for decimals in (1, 2, 3, 4):
-        a, b = f"{measured:.{decimals}f}", f"{needed:.{decimals}f}"
-        if a != b and not (decimals == 1 and abs(measured) < 0.995):
-            return a, b
-    return a, b
+        if (f"{measured:.{decimals}f}" != f"{needed:.{decimals}f}"
+                and not (decimals == 1 and abs(measured) < 0.995)):
+            break
+    return length(float(measured), decimals), length(float(needed), decimals)
 
 
 def up(value: float) -> float:
     """A length rounded up to the next tenth of a millimetre, so that doing as told is enough."""
-    return math.ceil(value * 10 - 1e-6) / 10
+    return math.ceil(float(value) * 10 - 1e-6) / 10
 
 
-def toward(shift: Vec2) -> str:
-    """A plan shift in words: `1.9 mm to the tip and 0.4 mm to the treble side`."""
-    x, y = shift
-    parts = [(abs(y), "to the tip" if y > 0 else "to the nut"),
-             (abs(x), "to the treble side" if x > 0 else "to the bass side")]
-    most = max(abs(x), abs(y))
-    said = [f"{size:.1f} mm {way}" for size, way in sorted(parts, key=lambda p: -p[0])
-            if size >= max(0.05, 0.02 * most)]
-    return " and ".join(said) if said else "0.0 mm"
+def tenths(value: float) -> str:
+    """What has to be done, in tenths of a mm rounded up: `1.9`."""
+    return length(up(value), 1, exact=True)
 
 
 def gap_text(one: str, two: str, measured: float, needed: float, verb: str = "passes") -> str:

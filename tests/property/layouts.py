@@ -1,14 +1,12 @@
-"""Random layouts and random edits, each a valid layout; and the move that a snag proposes, carried out."""
+"""Random layouts and random edits, each a valid layout."""
 
-import math
 from pathlib import Path
 
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from app.formats.headstock import read
-from geometry import vectors as v
-from geometry.edits import along_edge, free_from_row, move_features, plan_point, slide_tuner
+from geometry.edits import along_edge, free_from_row, move_features, slide_tuner
 from geometry.errors import GeometryError
 from geometry.layout import (
     EdgePlace,
@@ -23,13 +21,13 @@ from geometry.layout import (
     Tuner,
     validate,
 )
-from geometry.layout.edges import edge
 
 SAMPLES = sorted((Path(__file__).parents[2] / "samples").glob("*.headstock.json"))
 DEMO = read(next(path for path in SAMPLES if path.name.startswith("twelve-string-mixed")))
 
 _far = st.floats(-12.0, 12.0)
 _steps = st.tuples(_far, _far)
+_near = st.floats(-8.0, 8.0)
 
 
 def _feature(draw, layout):
@@ -126,18 +124,12 @@ def _bit(draw, layout):
 EDITS = (_move, _move, _move, _slide, _free, _node, _margins, _thickness, _remove, _add, _pattern, _bit)
 
 
-def carried_out(layout: Headstock, id: str, by: tuple[float, float]) -> Headstock:
-    """The layout after the move that a snag proposes: a member of a row leaves it first and keeps its turn."""
-    tuner = next((t for t in layout.tuners if t.id == id), None)
-    if tuner is None:
-        return move_features(layout, [id], by)
-    if isinstance(tuner.place, RowPlace):
-        layout = free_from_row(layout, id)
-    at = along_edge(layout, id)
-    if at is None or layout.pattern(tuner.pattern).mount == "face":
-        return move_features(layout, [id], by)
-    side, along = at
-    whole = edge(layout.outline, side)
-    target = v.add(plan_point(layout, id), by)
-    near = whole.nearest(target)
-    return slide_tuner(layout, id, along + math.copysign(abs(near.along - along), near.along - along))
+@st.composite
+def displaced(draw, layout: Headstock) -> Headstock:
+    """A layout of which one to three features stand up to 8 mm off their place; members of a row leave it."""
+    for _ in range(draw(st.integers(1, 3))):
+        id = _feature(draw, layout)
+        if any(tuner.id == id and isinstance(tuner.place, RowPlace) for tuner in layout.tuners):
+            layout = free_from_row(layout, id)
+        layout = move_features(layout, [id], (draw(_near), draw(_near)))
+    return layout

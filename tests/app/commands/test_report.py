@@ -3,6 +3,7 @@
 import json
 
 from app.commands.report import check_lines, check_report, summary
+from geometry.checks.moves import Slide
 from geometry.checks.snags import CheckResult, Counts, Snag
 from geometry.solids import Drilling, Hole
 
@@ -13,8 +14,10 @@ SPOILING = Snag(
     where=(12.3456789, -80.0, 8.0),
     measured=-0.5,
     needed=3.0,
-    text="Two bores meet.",
-    cure="Slide treble 1 3.5 mm to the tip.",
+    said="Two bores meet.",
+    advice="Choose smaller hardware.",
+    cured="Slide treble 1 3.5 mm to the tip.",
+    move=Slide("treble 1", 3.5),
 )
 NOTE = Snag("skates", "note", ("bass 1",), (0.0, 0.0, 0.0), None, None, "A drill may skate.", "", "deg")
 
@@ -65,6 +68,7 @@ def test_the_report_has_what_the_command_promises() -> None:
         "unit": "mm",
         "text": "Two bores meet.",
         "cure": "Slide treble 1 3.5 mm to the tip.",
+        "move": {"what": "slide", "of": "treble 1", "by": 3.5},
     }
     assert report["snags"][1]["measured"] is None
     assert report["holes"][1] == {

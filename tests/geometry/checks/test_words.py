@@ -2,20 +2,22 @@
 
 import pytest
 
-from geometry.checks.words import both, degrees, gap_text, listed, mm, toward, up
+from geometry.checks.said import length, read
+from geometry.checks.words import both, degrees, gap_text, listed, mm, size, tenths, up
+from geometry.units import parse_length
 
 
 @pytest.mark.parametrize(("value", "text"), [
     (3.0, "3.0"), (1.44, "1.4"), (0.25, "0.25"), (12.96, "13.0"), (0.0, "0.00")])
 def test_lengths(value, text):
-    assert mm(value) == text
+    assert read(mm(value)) == text
 
 
 @pytest.mark.parametrize(("measured", "needed", "texts"), [
     (1.4, 3.0, ("1.4", "3.0")), (2.97, 3.0, ("2.97", "3.00")), (2.9996, 3.0, ("2.9996", "3.0000")),
     (0.5, 3.0, ("0.50", "3.00"))])
 def test_two_lengths_that_differ_look_different(measured, needed, texts):
-    assert both(measured, needed) == texts
+    assert tuple(map(read, both(measured, needed))) == texts
 
 
 @pytest.mark.parametrize(("value", "rounded"), [(1.9, 1.9), (1.91, 2.0), (0.001, 0.1), (0.0, 0.0), (0.3 + 1e-9, 0.3)])
@@ -23,19 +25,35 @@ def test_doing_as_told_is_enough(value, rounded):
     assert up(value) == pytest.approx(rounded)
 
 
-@pytest.mark.parametrize(("shift", "text"), [
-    ((0.0, 1.9), "1.9 mm to the tip"), ((-0.4, 1.9), "1.9 mm to the tip and 0.4 mm to the bass side"),
-    ((2.0, -0.01), "2.0 mm to the treble side"), ((0.0, -3.0), "3.0 mm to the nut"), ((0.0, 0.0), "0.0 mm")])
-def test_directions(shift, text):
-    assert toward(shift) == text
+@pytest.mark.parametrize(("said", "unit", "text"), [
+    (f"{length(2.4)} mm off", "mm", "2.4 mm off"),
+    (f"{length(2.4)} mm off", "in", '0.094" off'),
+    (f"{length(2.4)} mm off", "in64", '3/32" off'),
+    (f"{length(0.25, 2)} mm off", "in64", '0.0098" off'),
+    (f"{length(-3.175)} of {length(25.4)} mm.", "in64", '-1/8" of 1".'),
+    (f"{length(12.7)} mm2 of wood", "in", "0.0197 sq in of wood"),
+    (f"the {size(12.7)} mm cutter", "mm", "the 12.7 mm cutter"),
+    (f"the {size(10.0)} mm cutter", "mm", "the 10 mm cutter"),
+    (f"the {size(12.7)} mm cutter", "in64", 'the 1/2" cutter'),
+    ("post 6 mm of pin 2 mm", "in", "post 6 mm of pin 2 mm"),
+])
+def test_a_sentence_is_read_in_the_makers_unit(said, unit, text):
+    assert read(said, unit) == text
+
+
+@pytest.mark.parametrize("value", [0.1, 0.3, 1.0, 2.0, 25.4, 7.94])
+@pytest.mark.parametrize("unit", ["in", "in64"])
+def test_working_to_a_number_in_inches_is_enough(value, unit):
+    told = parse_length(read(f"{tenths(value)} mm", unit))
+    assert up(value) - 1e-9 <= told <= up(value) + 0.0254
 
 
 def test_gaps_and_cuts():
-    assert gap_text("side bore of a", "counterbore of b", 1.4, 3.0) == (
+    assert read(gap_text("side bore of a", "counterbore of b", 1.4, 3.0)) == (
         "Side bore of a passes 1.4 mm from the counterbore of b; 3.0 mm wanted.")
-    assert gap_text("screw of a", "bore of b", -0.5, 2.0) == (
+    assert read(gap_text("screw of a", "bore of b", -0.5, 2.0)) == (
         "Screw of a cuts 0.50 mm into the bore of b; 2.0 mm of wood wanted between them.")
-    assert gap_text("screw of a", "bore of b", 0.0, 2.0) == "Screw of a touches the bore of b; 2.0 mm wanted."
+    assert read(gap_text("screw of a", "bore of b", 0.0, 2.0)) == "Screw of a touches the bore of b; 2.0 mm wanted."
 
 
 def test_lists_and_angles():

@@ -1,0 +1,59 @@
+"""A move carried out on a layout, as the edit that the maker would make."""
+
+from __future__ import annotations
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.checks import Snag
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
+from geometry.edits.parts import feature, with_feature
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, RowPlace, StraightSlot, Tuner
+from geometry.layout.edges import edge
+
+
+def apply_cure(layout: Headstock, snag: Snag) -> Headstock:
+    """The layout after the move that cures a snag. GeometryError when the snag carries none."""
+    if snag.move is None:
+        raise GeometryError("No single move is known that cures this snag.")
+    return carried_out(layout, snag.move)
+
+
+def carried_out(layout: Headstock, move: Move) -> Headstock:
+    """The layout after a move; a row's member leaves its row first. GeometryError when it cannot be done."""
+    if isinstance(move, Change):
+        if move.path[0] == "tuners" and move.path[2] == "place":
+            layout = _alone(layout, move.path[1])
+        return set_field(layout, move.path, move.after)
+    if isinstance(move, Stretch):
+        return _stretched(layout, move)
+    if isinstance(move, Slide):
+        layout = _alone(layout, move.of)
+        side, along = along_edge(layout, move.of)
+        if not 0 <= along + move.by <= edge(layout.outline, side).length:
+            raise GeometryError(f"The edge ends before {move.of} has slid so far.")
+        return slide_tuner(layout, move.of, along + move.by)
+    assert isinstance(move, Shift)
+    return move_features(_alone(layout, move.of), [move.of], move.by)
+
+
+def _alone(layout: Headstock, id: str) -> Headstock:
+    part = feature(layout, id)
+    in_row = isinstance(part, Tuner) and isinstance(part.place, RowPlace)
+    return free_from_row(layout, id) if in_row else layout
+
+
+def _stretched(layout: Headstock, move: Stretch) -> Headstock:
+    slot = feature(layout, move.of)
+    shape = slot.shape
+    if not isinstance(shape, StraightSlot):
+        raise GeometryError(f"{move.of} has no ends: its wall is drawn.")
+    length = v.distance(shape.nut_end, shape.tip_end)
+    if length + move.by < shape.width / 2:
+        raise GeometryError(f"{move.of} cannot become that short.")
+    axis = v.unit(v.sub(shape.tip_end, shape.nut_end))
+    new = (replace(shape, tip_end=v.along(shape.tip_end, axis, move.by)) if move.end == "tip" else
+           replace(shape, nut_end=v.along(shape.nut_end, axis, -move.by)))
+    return with_feature(layout, move.of, replace(slot, shape=new))

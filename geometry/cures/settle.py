@@ -1,0 +1,150 @@
+"""The search for the cheapest single move that cures a snag and spoils nothing else."""
+
+from __future__ import annotations
+
+import heapq
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+from geometry.checks import CheckResult, LiveCheck, Snag
+from geometry.checks.moves import Change, Move
+from geometry.checks.snags import NOTE, SPOILS
+from geometry.checks.words import listed, up
+from geometry.cures.carry_out import carried_out
+from geometry.cures.judge import Before, Verdict
+from geometry.cures.tracks import Track, tracks
+from geometry.cures.words import told
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+
+_STEPS = (0.0, 0.1, 0.2, 0.4, 0.8)
+_STRIDE, _LONG_STRIDE, _LONG_AFTER = 1.0, 2.0, 8.0
+"""mm: how an amount grows beyond the least that could do"""
+_PATIENCE = 2
+"""A way on which the snag has not become less after so many trials is given up."""
+MOST_TRIALS = 300
+"""Trials for one snag: about half a second."""
+
+
+def settle_all(layout: Headstock, result: CheckResult, stop: Callable[[], bool] = lambda: False,
+               most: int = MOST_TRIALS) -> Iterator[tuple[Snag, Snag]]:
+    """(snag, the same with its cure settled) for each that is more than a note, worst first.
+
+    `result` is check(layout). Ends early, between two trials, once `stop` says so.
+    """
+    checker = LiveCheck()
+    for snag in result.snags:
+        if curable(snag):
+            done = settle(layout, result, snag, checker, stop, most)
+            if done is None:
+                return
+            yield snag, done
+
+
+def with_cures(layout: Headstock, result: CheckResult, most: int = MOST_TRIALS) -> CheckResult:
+    """`result`, which is check(layout), with the cure of every snag settled."""
+    done = {id(snag): cured for snag, cured in settle_all(layout, result, most=most)}
+    return replace(result, snags=tuple(done.get(id(snag), snag) for snag in result.snags))
+
+
+def curable(snag: Snag) -> bool:
+    """Whether a cure of the snag is sought at all; a note carries its advice."""
+    return snag.grade != NOTE
+
+
+def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveCheck | None = None,
+           stop: Callable[[], bool] = lambda: False, most: int = MOST_TRIALS) -> Snag | None:
+    """A snag of `result`, which is check(layout), with its cure; None when stopped.
+
+    `checker` may be one that has checked layouts near this one before: it is quicker.
+    """
+    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck())
+    ways = tracks(layout, snag)
+    queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
+    heapq.heapify(queue)
+    spare: tuple[Move, Verdict] | None = None
+    while queue and search.trials < most:
+        if stop():
+            return None
+        _, i, step = heapq.heappop(queue)
+        way, amount = ways[i], search.amount(step)
+        if amount > way.farthest:
+            continue
+        verdict = search.trial(i, way, amount)
+        if verdict is not None and verdict.gone and verdict.clean:
+            return search.cured(*search.least(i, way, step))
+        if verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
+            spare = way.make(amount), verdict
+        if verdict is not None and search.hopeful(i):
+            heapq.heappush(queue, (search.amount(step + 1) * way.dear, i, step + 1))
+    return search.cured(*spare) if spare is not None else search.not_cured(bool(ways))
+
+
+class _Search:
+    def __init__(self, layout: Headstock, before: Before, snag: Snag, checker: LiveCheck) -> None:
+        self._layout, self._before, self._snag, self._checker = layout, before, snag, checker
+        self._least = up(snag.lacks) if snag.unit == "mm" and snag.lacks > 0 else 0.1
+        self._lacked: dict[int, list[float]] = {}
+        self._in_the_way: Counter[str] = Counter()
+        self.trials = 0
+
+    def amount(self, step: int) -> float:
+        """The amount of a step: the least that could do, then growing, in tenths of a mm."""
+        if step < len(_STEPS):
+            return round(self._least + _STEPS[step], 1)
+        beyond = _STEPS[-1] + _STRIDE * (step - len(_STEPS) + 1)
+        return round(self._least + beyond + max(0.0, beyond - _LONG_AFTER) * (_LONG_STRIDE - _STRIDE), 1)
+
+    def trial(self, i: int, way: Track, amount: float) -> Verdict | None:
+        """What the move does; None when it cannot be made."""
+        self.trials += 1
+        move = way.make(amount)
+        try:
+            after = self._checker.check(carried_out(self._layout, move))
+        except GeometryError:
+            return None
+        verdict = self._before.judged(self._snag, after.snags)
+        self._lacked.setdefault(i, []).append(0.0 if verdict.gone else verdict.lacks)
+        if verdict.gone:
+            own = move.path[1] if isinstance(move, Change) else move.of
+            self._in_the_way.update({name for snag in verdict.worse for name in snag.between if name != own})
+        return verdict
+
+    def hopeful(self, i: int) -> bool:
+        """Whether the snag became less on this way in its last trials, or there is nothing to measure it by."""
+        seen = self._lacked[i]
+        if self._snag.measured is None or len(seen) <= _PATIENCE:
+            return True
+        return min(seen[-_PATIENCE:]) < min(seen[:-_PATIENCE]) - 1e-6 or seen[-1] == 0.0
+
+    def least(self, i: int, way: Track, step: int) -> tuple[Move, Verdict]:
+        """The smallest amount in tenths, between the step before and this one, that still does it cleanly."""
+        good = self.amount(step)
+        low = self.amount(step - 1) if step else 0.0
+        best: tuple[Move, Verdict] = way.make(good), Verdict(True, 0.0, (), True)
+        while step and good - low > 0.15:
+            middle = round((low + good) / 2, 1)
+            verdict = self.trial(i, way, middle)
+            if verdict is not None and verdict.gone and verdict.clean:
+                good, best = middle, (way.make(middle), verdict)
+            else:
+                low = middle
+        return best
+
+    def cured(self, move: Move, verdict: Verdict) -> Snag:
+        """The snag with a move that does it, and what becomes tight by it."""
+        said = told(self._layout, move)
+        names = sorted({name for snag in verdict.worse for name in snag.between})
+        said += f"; room beside {listed(names)} then gets tight." if names else "."
+        return replace(self._snag, cured=said, move=move)
+
+    def not_cured(self, tried: bool) -> Snag:
+        """The snag with its advice, and what stands in the way of a single move."""
+        if not tried:
+            return replace(self._snag, cured=self._snag.advice)
+        own = set(self._snag.between)
+        names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [
+            name for name, _ in self._in_the_way.most_common(2)]
+        blocked = f": {listed(names)} {'stands' if len(names) == 1 else 'stand'} in the way" if names else ""
+        return replace(self._snag, cured=f"No single move does it{blocked}. {self._snag.advice}")

@@ -1,0 +1,116 @@
+"""The ways in which something could give: families of moves with one amount each, the likely ones first."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from geometry import vectors as v
+from geometry.checks import Snag
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.checks.snags import BACK, BLANK, FACE
+from geometry.edits.parts import FEATURE_GROUPS
+from geometry.layout import Ear, Headstock, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.solids.frames import frame
+from geometry.vectors import Vec2
+
+FARTHEST_SHIFT, FARTHEST_SLIDE, FARTHEST_CHANGE = 15.0, 30.0, 15.0
+"""mm: a cure that asks for more than this is no cure"""
+
+_DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
+"""What a millimetre of moving costs, so that of two features the lesser one gives way."""
+_SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
+
+_DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1}
+"""Kinds that another drilling depth cures, and whether it takes more or less."""
+_BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
+_WIDER_KINDS = ("string-hole", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
+
+
+@dataclass(frozen=True, slots=True)
+class Track:
+    """`make(amount)` is the move by an amount in mm above 0; `dear` weighs a mm of it against a mm of others."""
+
+    make: Callable[[float], Move]
+    dear: float
+    farthest: float
+
+
+def tracks(layout: Headstock, snag: Snag) -> list[Track]:
+    """Every way in which one of the snag's features, or a number that it depends on, could give."""
+    found: list[Track] = []
+    for i, id in enumerate(snag.between):
+        part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
+        push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
+        if isinstance(part, Tuner):
+            found += _tuner(layout, part, snag, push)
+        elif isinstance(part, Slot):
+            found += _slot(part, snag, push)
+        elif isinstance(part, Ear):
+            found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
+        elif part is not None:
+            found += _shifts(part, id, push)
+            if isinstance(part, SingleHole) and part.depth is not None:
+                found.append(Track(_to(("holes", id, "depth"), part.depth, -1), 1.0, FARTHEST_CHANGE))
+    if snag.kind in _BLANK_KINDS or BLANK in snag.between:
+        found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
+                  for side in ("bass", "treble", "tip", "behind")]
+    return found
+
+
+def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
+    pattern = layout.pattern(tuner.pattern)
+    if not tuner.held and pattern.mount == "side":
+        for sign in (1.0, -1.0):
+            yield Track(lambda amount, sign=sign: Slide(tuner.id, sign * amount), _SIDE, FARTHEST_SLIDE)
+        z = frame(layout, tuner).origin[2]
+        # Other depths than the middle cost the shared table setting: only where height is what is wrong, or last.
+        dear = 1.0 if snag.kind == "cover" or {FACE, BACK} & set(snag.between) else 2 * _AXIS
+        for sign in (1, -1):
+            yield Track(_to(("tuners", tuner.id, "place", "depth"), z, sign), dear, layout.blank.thickness / 2)
+    elif not tuner.held:
+        yield from _shifts(tuner, tuner.id, push)
+    signs = (_DEPTH_KINDS[snag.kind],) if snag.kind in _DEPTH_KINDS else (
+        (-1,) if snag.kind.startswith("side-bore-to") else ())
+    for k, bore in enumerate(pattern.bores):
+        if bore.depth is not None and (bore.role == "post" or snag.kind == "too-deep"):
+            for sign in signs:
+                yield Track(_to(("patterns", pattern.id, "bores", k, "depth"), bore.depth, sign),
+                            _SIDE if snag.kind in _DEPTH_KINDS else _PATTERN, FARTHEST_CHANGE)
+
+
+def _slot(slot: Slot, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
+    yield from _shifts(slot, slot.id, push)
+    if isinstance(slot.shape, StraightSlot):
+        for end in ("nut", "tip"):
+            for sign in (-1.0, 1.0):
+                yield Track(lambda amount, end=end, sign=sign: Stretch(slot.id, end, sign * amount), _END, 2 * FARTHEST_SHIFT)
+        yield Track(_to(("slots", slot.id, "shape", "width"), slot.shape.width, 1 if snag.kind in _WIDER_KINDS else -1),
+                    _WIDTH, FARTHEST_CHANGE)
+    if slot.depth is not None:
+        for sign in (-1, 1):
+            yield Track(_to(("slots", slot.id, "depth"), slot.depth, sign), _DEPTH, FARTHEST_CHANGE)
+
+
+def _shifts(part: Pin | SingleHole | Tuner | Slot, id: str, push: Vec2 | None) -> Iterator[Track]:
+    """Along the push and 45 degrees to either side of it, and along both axes."""
+    ways = [(1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)]
+    if push is not None and v.norm(push) > 1e-9:
+        turn = math.atan2(push[1], push[0])
+        ways = [(math.cos(turn + by), math.sin(turn + by)) for by in (0.0, math.pi / 4, -math.pi / 4)] + ways
+    kept: list[Vec2] = []
+    for way in ways:
+        if all(v.dot(way, other) < 0.999 for other in kept):
+            kept.append(way)
+            yield Track(lambda amount, way=way: Shift(id, _tenths(v.scale(way, amount))), _DEAR[type(part)],
+                        FARTHEST_SHIFT)
+
+
+def _to(path: tuple[str | int, ...], value: float, sign: int) -> Callable[[float], Move]:
+    return lambda amount: Change(path, value, value + sign * amount)
+
+
+def _tenths(by: Vec2) -> Vec2:
+    """To tenths of a millimetre, away from zero; what is under 0.02 mm goes."""
+    return tuple(0.0 if abs(c) < 0.02 else math.copysign(math.ceil(abs(c) * 10 - 1e-6) / 10, c) for c in by)
