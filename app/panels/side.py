@@ -168,6 +168,7 @@ class SidePanel(QWidget):
         self.chances.set_unit(unit)
         self._facts.set_unit(unit)
         self._fields.set_unit(unit)
+        self.snags.set_unit(unit)
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

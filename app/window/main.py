@@ -27,6 +27,7 @@ from app.tools import Done, Shown
 from app.window import actions
 from app.window.colours import chosen_theme
 from app.window.commands import Commands
+from app.window.cures import Cures
 from app.window.files import Files
 from app.window.foot import Foot
 from app.window.front.drops import Drops
@@ -73,6 +74,7 @@ class MainWindow(QMainWindow):
         for key in ("grid", "snap"):
             self.actions_[key].setChecked(True)
         self._connect()
+        self.cures = Cures(self)
         self.set_unit(self.unit)
         self.set_theme(self.theme)
         self._show()
@@ -384,6 +386,7 @@ class MainWindow(QMainWindow):
         self.hand.cancel()
         if self.files.may_leave():
             self.front.end()
+            self.cures.end()
             for room in self.rooms.made:
                 room.end()
             if self.journal is not None:

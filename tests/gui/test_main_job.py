@@ -277,7 +277,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
     snag = bench.window.document.result.snags[0]
     words = "abc de fghij klm " * 12
     snags = bench.window.side.snags
-    snags.show_snags(tuple(replace(snag, cure=words[:n].strip()) for n in range(20, 180)))
+    snags.show_snags(tuple(replace(snag, advice=words[:n].strip()) for n in range(20, 180)))
     bench.pump()
     for row in range(snags.model().rowCount()):
         index = snags.model().index(row)
@@ -292,9 +292,9 @@ def test_a_card_whose_words_grow_grows_with_them(bench):
     from dataclasses import replace
     snag = bench.window.document.result.snags[0]
     snags = bench.window.side.snags
-    snags.show_snags((replace(snag, cure="Short."),))
+    snags.show_snags((replace(snag, advice="Short."),))
     bench.pump()
     before = snags.visualRect(snags.model().index(0)).height()
-    snags.show_snags((replace(snag, cure="A cure in many words. " * 8),))
+    snags.show_snags((replace(snag, advice="A cure in many words. " * 8),))
     bench.pump()
     assert snags.visualRect(snags.model().index(0)).height() > before + 30

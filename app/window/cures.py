@@ -1,0 +1,142 @@
+"""The cures on the cards of the snags: sought beside the window once nothing moves, carried out as one step."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.window.background import Background
+from geometry.checks import CheckResult, Snag
+from geometry.checks.moves import Change
+from geometry.checks.said import read
+from geometry.cures import apply_cure, curable, settle_all, told
+from geometry.drawing import Area, Disc, Drawing, Stroke
+from geometry.drawing.opened_out import feature_marks
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+PAUSE_MS = 200
+"""How long nothing has changed before cures are sought."""
+_GHOST = "dimension"
+
+
+class _Search:
+    """One search; `stopped` ends it between two trials."""
+
+    def __init__(self, layout: Headstock, result: CheckResult) -> None:
+        self.layout, self.result = layout, result
+        self.stopped = False
+
+    def is_stopped(self) -> bool:
+        return self.stopped
+
+
+class Cures(QObject):
+    """Settles the cures of what the window shows, and makes the move that the maker asks for."""
+
+    found = Signal(object, object, object)
+    """(search, snag, the same snag settled), from the thread of the search"""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._search: _Search | None = None
+        self._thread: Background | None = None
+        self._settled: dict[int, Snag] = {}
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE_MS)
+        self._pause.timeout.connect(self._seek)
+        self.found.connect(self._take)
+        window.document.shown_changed.connect(self._changed)
+        snags = window.side.snags
+        snags.cure_wanted.connect(self.carry_out)
+        snags.cure_pointed.connect(self._ghost)
+        self._pause.start()
+
+    @property
+    def settled(self) -> bool:
+        """Whether every cure on show has been sought."""
+        return not self._pause.isActive() and (self._thread is None or self._thread.isFinished())
+
+    def carry_out(self, snag: Snag) -> None:
+        """Make the move that cures a snag, as one step of the history."""
+        window = self._window
+        if window.hand.busy or self._search is None or self._search.layout is not window.document.layout:
+            return
+        try:
+            after = apply_cure(window.document.layout, snag)
+        except GeometryError as error:
+            window.say(str(error))
+            return
+        what = read(told(window.document.layout, snag.move), window.unit)
+        window.document.apply(what, after)
+        window.say(what)
+
+    def end(self) -> None:
+        """The window goes: stop and wait."""
+        self._pause.stop()
+        if self._search is not None:
+            self._search.stopped = True
+        if self._thread is not None:
+            self._thread.wait()
+
+    def _changed(self) -> None:
+        if self._search is not None:
+            self._search.stopped = True
+        self._settled = {}
+        if not self._window.hand.busy:
+            self._window.canvas.show_guides(())
+        self._pause.start()
+
+    def _seek(self) -> None:
+        if self._thread is not None and not self._thread.isFinished():
+            self._pause.start()
+            return
+        document = self._window.document
+        search = self._search = _Search(document.shown, document.result)
+        if any(snag.cured is None and curable(snag) for snag in search.result.snags):
+            if self._thread is not None:
+                self._thread.deleteLater()
+            self._thread = Background(partial(self._run, search), self)
+            self._thread.failed.connect(self._failed)
+            self._thread.start()
+
+    def _run(self, search: _Search) -> None:
+        for snag, done in settle_all(search.layout, search.result, search.is_stopped):
+            self.found.emit(search, snag, done)
+
+    def _failed(self, error: Exception) -> None:
+        raise error
+
+    def _take(self, search: _Search, snag: Snag, done: Snag) -> None:
+        if search.stopped or search is not self._search:
+            return
+        self._settled[id(snag)] = done
+        self._window.side.snags.show_snags(tuple(self._settled.get(id(one), one) for one in search.result.snags))
+
+    def _ghost(self, snag: Snag | None) -> None:
+        """Show where what would move comes to, while the button is pointed at."""
+        window = self._window
+        if window.hand.busy:
+            return
+        marks: Drawing = ()
+        if snag is not None and snag.move is not None and window.document.shown is window.document.layout:
+            id = snag.move.path[1] if isinstance(snag.move, Change) else snag.move.of
+            try:
+                after = apply_cure(window.document.layout, snag)
+                marks = tuple(_outline(mark) for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
+            except (GeometryError, KeyError):
+                marks = ()
+        window.canvas.show_guides(marks)
+
+
+def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:
+    if isinstance(mark, Disc):
+        return Disc(mark.centre, mark.radius, _GHOST)
+    return Stroke(mark.outer if isinstance(mark, Area) else mark.path, _GHOST)
