@@ -24,6 +24,8 @@ class RoutPanel(QWidget):
     """(of, tools): the maker wants this plan; () for the best"""
     template_wanted = Signal(object)
     """(bit, bush): the template should be made for this"""
+    template_file_wanted = Signal(object)
+    """(bit, bush): the template of this should be written to a file"""
     edited = Signal(str, object)
     """what was changed, and the edited layout"""
     refused = Signal(str)
@@ -54,6 +56,9 @@ class RoutPanel(QWidget):
         self.template = self._label("")
         self.make_template = QPushButton(self.tr("Make the template for this plan"), self)
         self.make_template.clicked.connect(self._template)
+        self.write_template = QPushButton(self.tr("Write this plan's template…"), self)
+        self.write_template.setToolTip(self.tr("The board alone, with openings and pin holes, as DXF or SVG at full size."))
+        self.write_template.clicked.connect(self._write)
         self.form = Form(unit, self)
         self.form.edited.connect(self.edited)
         self.form.refused.connect(self.refused)
@@ -71,7 +76,7 @@ class RoutPanel(QWidget):
         self._numbers = self._heading(self.tr("In numbers"), self.facts)
         column.addWidget(self.rejected_fold)
         self._board = self._heading(self.tr("Template"), self.template)
-        for widget in (self.make_template, self.form, self.notes):
+        for widget in (self.make_template, self.write_template, self.form, self.notes):
             column.addWidget(widget)
         self._heading(self.tr("Mind"), self.cautions)
         column.addWidget(self.speeds_fold)
@@ -100,7 +105,8 @@ class RoutPanel(QWidget):
         """One sentence in place of any plan."""
         self._sheets = ()
         self.headline.setText(text)
-        for widget in (self.what, self.lost, self.plans, self.best, self.template, self.make_template, self.form,
+        for widget in (self.what, self.lost, self.plans, self.best, self.template, self.make_template,
+                       self.write_template, self.form,
                        self._numbers, self._board, self.rejected_fold, self.speeds_fold):
             widget.setVisible(False)
         for lines in (self.would, self.steps, self.facts, self.notes, self.cautions):
@@ -125,9 +131,13 @@ class RoutPanel(QWidget):
             widget.setVisible(True)
         self._show()
 
+    def tells_of(self, of: str) -> bool:
+        """Whether there is a sheet of that slot, or of the outline."""
+        return any(sheet.of == of for sheet in self._sheets)
+
     def show_of(self, of: str) -> None:
         """Show another slot, or the outline; unknown names change nothing."""
-        if of != self._of and any(sheet.of == of for sheet in self._sheets):
+        if of != self._of and self.tells_of(of):
             self._of = of
             self.what.setCurrentIndex(self.what.findData(of))
             self._show()
@@ -161,6 +171,7 @@ class RoutPanel(QWidget):
         self.template.setText(sheet.template)
         self.template.setVisible(bool(sheet.template))
         self.make_template.setVisible(sheet.able and not sheet.agrees)
+        self.write_template.setVisible(sheet.able)
         self._fill(self.cautions, plain(sheet.cautions))
         self.speeds_fold.setVisible(bool(sheet.speeds))
         self.speeds.show_rows(_speed_rows(sheet))
@@ -225,6 +236,9 @@ class RoutPanel(QWidget):
 
     def _back_to_best(self) -> None:
         self.plan_chosen.emit(self._of, ())
+
+    def _write(self) -> None:
+        self.template_file_wanted.emit(self.sheet.tool)
 
     def _template(self) -> None:
         self.template_wanted.emit(self.sheet.tool)

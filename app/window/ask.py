@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
 LAYOUTS = "Headstock layouts (*.headstock.json)"
 DRAWINGS = "Drawings (*.dxf *.svg)"
 RACKS = "Racks (*.json)"
+TEMPLATES = "Templates (*.dxf *.svg)"
 
 
 def open_file(parent: QWidget, title: str, folder: str, kinds: str) -> Path | None:

@@ -184,15 +184,15 @@ class MainWindow(QMainWindow):
         for key in ("row on a line", "row along the edge"):
             self.tools.enable_action(key, len(held) > 1)
         section = ()
+        if self.room is not None and self.room.panel is not None and self.room.takes(held):
+            self.side.show_room(self.room.panel)
+            return
         if len(held) > 1:
             page = many(held)
         elif held:
             page = describe(shown, held[0], self.unit, self.node)
             if any(t.id == held[0] for t in shown.tuners):
                 section = section_along_bore(shown, held[0])
-        elif self.room is not None and self.room.panel is not None:
-            self.side.show_room(self.room.panel)
-            return
         else:
             page = stage_page(self.stage, shown, self.unit, self.tools)
         self.side.show_room(None)

@@ -42,6 +42,10 @@ class StageRoom(QObject):
         """More marks on the canvas, in groups by name: a group that has not changed is not painted again."""
         return {}
 
+    def takes(self, held: tuple[str, ...]) -> bool:
+        """Whether the room's own panel tells of what is held, so that it stays on show; it is asked whenever that changes."""
+        return not held
+
     def enter(self) -> None:
         """The stage is about to be shown; `refresh` follows."""
 

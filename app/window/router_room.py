@@ -14,6 +14,7 @@ from app.window.background import Background
 from app.window.rack_desk import RackDesk
 from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
+from app.window.router_template import write_template
 from geometry.drawing import Drawing
 from geometry.drawing.router_face import face_groups
 from geometry.edits.rack import choose_route, set_template_tool
@@ -53,6 +54,7 @@ class RouterRoom(StageRoom):
         self.panel.refused.connect(window.say)
         self.panel.plan_chosen.connect(self._choose)
         self.panel.template_wanted.connect(self._make_template)
+        self.panel.template_file_wanted.connect(self._write_template)
         self.strip = self.shows = RouterStrip(window)
         self.rack = RackDesk(window)
         self.centre = self.rack.view
@@ -67,6 +69,13 @@ class RouterRoom(StageRoom):
     def enter(self) -> None:
         """The head is in the middle, or the rack where it was left so."""
         self.centre = self.rack.view if self.shows.rack.isChecked() else None
+
+    def takes(self, held: tuple[str, ...]) -> bool:
+        """A slot or the outline that is held is the one that the panel tells of."""
+        if len(held) == 1 and self.panel.tells_of(held[0]):
+            self.panel.show_of(held[0])
+            return True
+        return not held
 
     def refresh(self) -> None:
         """Show the rack as it is now; plan anew when layout or unit changed.
@@ -151,6 +160,9 @@ class RouterRoom(StageRoom):
 
     def _make_template(self, tool: tuple[str, str | None]) -> None:
         self._apply(self.tr("Make the template for this plan"), set_template_tool(self.window.document.layout, *tool))
+
+    def _write_template(self, tool: tuple[str, str | None]) -> None:
+        write_template(self.window, *tool)
 
 
 def plan(layout: Headstock, unit: LengthUnit) -> Planned:

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
 from geometry.layout.slots import StraightSlot
 from geometry.routing.fit import enters, narrowest, reach, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
+from geometry.routing.passes import same_offset
+from geometry.routing.search import plan_slot
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -32,8 +36,21 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    "Choose another bit or guide bush.")
         return
     for opening in scene.openings:
-        yield from scene.memo.of(_entering, opening, guide)
+        for snag in scene.memo.of(_entering, opening, guide):
+            yield _other_bit(snag, opening, guide, layout) if snag.kind == "bit-too-wide" else snag
         yield from scene.memo.of(_reaching, opening, guide, chosen.thickness, layout.blank.thickness)
+
+
+def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock) -> Snag:
+    """The same snag as a note, when another bit of the rack does this slot on the very same template."""
+    try:
+        best = plan_slot(opening.slot, layout).best
+    except GeometryError:
+        return snag
+    if best is None or not same_offset(best.offset, guide.offset):
+        return snag
+    names = " then ".join(best.bits)
+    return replace(snag, grade=NOTE, text=f"{snag.text} On the same template {names} does it.", cure=f"Change to {names} there.")
 
 
 def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:

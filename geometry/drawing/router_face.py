@@ -52,7 +52,7 @@ def face_groups(layout: Headstock, routing: RoutingPlan) -> dict[str, Drawing]:
 
 
 def left_marks(plan: SlotPlan) -> list[Mark]:
-    """Each piece of wood that the plan leaves, hatched, with its greatest depth."""
+    """Each piece of wood that the plan leaves, hatched, with its greatest depth; each corner of wood that it rounds, filled."""
     if plan.best is None:
         return []
     marks: list[Mark] = []
@@ -60,7 +60,10 @@ def left_marks(plan: SlotPlan) -> list[Mark]:
         ring = list(patch.area.exterior.coords)[:-1]
         marks.append(Area(chain(ring, closed=True), "left standing", plan.of))
         marks += [Stroke(straight(a, b), "left standing", plan.of) for a, b in hatching(patch.area)]
-        marks.append(_depth(patch, plan.of))
+        marks.append(_depth(patch, plan.of, mm(patch.depth)))
+    for patch in plan.best.reached.lost:
+        marks.append(Area(chain(list(patch.area.exterior.coords)[:-1], closed=True), "spoiled", plan.of))
+        marks.append(_depth(patch, plan.of, f"rounded by {mm(patch.depth)}"))
     return marks
 
 
@@ -172,10 +175,10 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     return [Stroke(line, "template", plan.of) for line in offset_path(path, offset).paths]
 
 
-def _depth(patch: Patch, owner: str) -> Label:
+def _depth(patch: Patch, owner: str, words: str) -> Label:
     x0, y0, x1, y1 = patch.area.bounds
     x, y = patch.at
     left = x < (x0 + x1) / 2
-    return Label(mm(patch.depth), (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, "left standing", owner,
+    return Label(words, (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, "left standing", owner,
                  anchor="right" if left else "left")
 

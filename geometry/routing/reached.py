@@ -139,7 +139,7 @@ def _left_inside(shape, cutter: float) -> tuple[bool, tuple[Patch, ...]]:
     if path.is_empty:
         return False, (_patch(area, Polygon()),)
     swept = grown(path, radius)
-    left = () if _same(area, swept) else _patches(area.difference(grown(swept, APART)), swept)
+    left = () if _same(area, swept) else _patches(area.difference(grown(swept, APART)), swept, area)
     return pieces(area, cutter) == 1, left
 
 
@@ -147,7 +147,7 @@ def _left_inside(shape, cutter: float) -> tuple[bool, tuple[Patch, ...]]:
 def _lost_inside(shape, offset: float) -> tuple[Patch, ...]:
     area = _area(shape)
     kept = grown(grown(area, offset), -offset)
-    return () if _same(area, kept) else _patches(grown(kept, -APART).difference(area), kept.boundary)
+    return () if _same(area, kept) else _patches(grown(kept, -APART).difference(area), kept.boundary, area)
 
 
 def _outside(loop: Loop, cutter: float, offset: float) -> Reached:
@@ -167,14 +167,14 @@ def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
     standing = grown(grown(area, cutter / 2), -cutter / 2)
     return () if _same(area, standing, level) else _patches(
-        grown(standing, -APART).difference(area), standing.boundary, level)
+        grown(standing, -APART).difference(area), standing.boundary, area, level)
 
 
 @lru_cache(maxsize=256)
 def _lost_outside(loop: Loop, offset: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
     kept = opened(area, offset)
-    return () if _same(area, kept, level) else _patches(area.difference(grown(kept, APART)), kept, level)
+    return () if _same(area, kept, level) else _patches(area.difference(grown(kept, APART)), kept, area, level)
 
 
 @lru_cache(maxsize=16)
@@ -195,26 +195,30 @@ def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> boo
     return bool(shapely.dwithin(ring, shapely.points(points), LEAST_PATCH / 2).all())
 
 
-def _patches(area: BaseGeometry, beside: BaseGeometry, level: float | None = None) -> tuple[Patch, ...]:
+def _patches(area: BaseGeometry, beside: BaseGeometry, line: Polygon, level: float | None = None) -> tuple[Patch, ...]:
+    """Pieces worth a word, deepest first; `line` is the finished slot or outline."""
     if level is not None:
         x0, _, x1, y1 = area.bounds if not area.is_empty else (0.0, 0.0, 0.0, 0.0)
         area = area.intersection(box(x0 - 1.0, level, x1 + 1.0, max(y1, level) + 1.0))
-    found = [_patch(part, beside) for part in parts(area)]
+    corners = frozenset(map(tuple, shapely.get_coordinates(line.exterior).tolist())) if level is None else frozenset()
+    found = [_patch(part, beside, corners) for part in parts(area)]
     return tuple(sorted((p for p in found if p.depth >= LEAST_PATCH), key=lambda p: -p.depth))
 
 
-def _patch(part: Polygon, beside: BaseGeometry) -> Patch:
+def _patch(part: Polygon, beside: BaseGeometry, corners: frozenset[Vec2] = frozenset()) -> Patch:
     """A piece and its deepest point: a corner of it, because the distance from a convex sweep has no summit inside.
 
+    `corners` are the vertices of the finished line: where a piece has some of them, its deepest point is one.
     Where nothing is swept at all, the middle of the piece and its distance from the piece's own edge.
     """
     if beside.is_empty:
         inside = shapely.maximum_inscribed_circle(part, 0.01)
         return Patch(part, part.area, inside.length, inside.coords[0])
-    points = shapely.points(part.exterior.coords)
-    far = shapely.distance(points, _near(part, beside))
+    ring = [tuple(p) for p in shapely.get_coordinates(part.exterior).tolist()]
+    points = [p for p in ring if p in corners] or ring
+    far = shapely.distance(shapely.points(points), _near(part, beside))
     deepest = int(far.argmax())
-    return Patch(part, part.area, float(far[deepest]), (float(points[deepest].x), float(points[deepest].y)))
+    return Patch(part, part.area, float(far[deepest]), points[deepest])
 
 
 def _near(part: Polygon, beside: BaseGeometry) -> BaseGeometry:

@@ -115,3 +115,40 @@ def test_leaving_while_a_plan_is_made_waits(bench):
     bench.pump()
     bench.pump()
     assert room._thread is None
+
+
+def test_a_slot_pressed_on_the_canvas_is_told_of(bench, room):
+    assert room.panel.of == "bass slot"
+    bench.click((17.0, 60.0))
+    assert bench.window.document.held == ("treble slot",)
+    assert room.panel.of == "treble slot" and room.panel.isVisible()
+    bench.click((-60.0, -15.0))
+    assert room.panel.isVisible()
+
+
+def test_the_written_template_is_the_one_of_the_plan(bench, room, qtbot, tmp_path, monkeypatch):
+    """The opening in the file, read by ezdxf, is as wide as slot and plan say: 13 + 2 x offset."""
+    import ezdxf
+
+    from app.window import ask
+    file = tmp_path / "board.dxf"
+    monkeypatch.setattr(ask, "save_file", lambda *_: file)
+    panel = room.panel
+    words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
+    pick(panel.plans, next(i for i, text in enumerate(words) if " with bush" in text))
+    settle(bench, room, qtbot)
+    offset = room.planned.routing.slots[0].best.offset
+    assert offset > 1
+    panel._scroll.ensureWidgetVisible(panel.write_template)
+    qtbot.mouseClick(panel.write_template, Qt.MouseButton.LeftButton)
+    read = ezdxf.readfile(file)
+    slot = bench.layout.slots[0].shape
+    x = slot.nut_end[0]
+    radii = {round(arc.dxf.radius, 4) for arc in read.modelspace().query("ARC") if abs(arc.dxf.center.x - x) < 0.01}
+    bulges = [e for e in read.modelspace().query("LWPOLYLINE")]
+    wide = slot.width + 2 * offset
+    if radii:
+        assert round(wide / 2, 4) in radii
+    else:
+        spans = {round(max(p[0] for p in e) - min(p[0] for p in e), 3) for e in bulges}
+        assert round(wide, 3) in spans

@@ -1,0 +1,43 @@
+"""Writing the template of one plan: the board alone, as DXF or SVG at full size."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app.formats.errors import FormatError
+from app.window import ask
+from geometry.drawing.template_board import board_drawing
+from geometry.errors import GeometryError
+from geometry.routing.follower import follower_of
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+def write_template(window: MainWindow, bit: str, bush: str | None) -> None:
+    """Ask for a file and write the template for a bit and guide bush of the layout's rack."""
+    from app.formats.dxf_out import write_dxf
+    from app.formats.svg_out import write_svg
+    layout = window.document.layout
+    try:
+        tool = next(one for one in layout.rack.bits if one.id == bit)
+        guide = follower_of(tool, next((one for one in layout.rack.bushes if one.id == bush), None))
+        drawing = board_drawing(layout, guide)
+    except GeometryError as error:
+        window.say(str(error))
+        return
+    folder = window.document.path.parent if window.document.path is not None else Path.home()
+    path = ask.save_file(window, window.tr("Write the template"), str(folder / "router-template.dxf"), ask.TEMPLATES)
+    if path is None:
+        return
+    try:
+        if path.suffix.lower() == ".svg":
+            write_svg(drawing, path, window.tr("{}: template, 1 unit = 1 mm").format(layout.name))
+        else:
+            path = path if path.suffix.lower() == ".dxf" else path.with_name(f"{path.name}.dxf")
+            write_dxf(drawing, path)
+    except FormatError as error:
+        ask.warn(window, window.tr("The template was not written"), str(error))
+        return
+    window.say(window.tr("Written: {}. Check the size on a print or with calipers before the wood.").format(path))

@@ -1,0 +1,83 @@
+"""What the Router stage puts on the face: hatching inside its wood, the tightest place, arrows the right way round."""
+
+import math
+
+import pytest
+from shapely.geometry import LineString, Point, Polygon
+
+from geometry.curves.polygons import polygon
+from geometry.drawing import Area, Label, Stroke
+from geometry.drawing.marks import STYLES
+from geometry.drawing.router_face import HATCH, arrow, face_groups, hatching, tightest_place
+from geometry.layout import slot_path
+from geometry.routing import plan_routing
+from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
+
+BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
+
+
+def groups(slot):
+    layout = with_rack(head(slot), BEARING, drills=(BRAD,))
+    return face_groups(layout, plan_routing(layout))
+
+
+def test_the_wood_left_in_square_corners_is_hatched_and_labelled():
+    """6 (sqrt 2 - 1) = 2.49 mm in each of four corners."""
+    found = groups(drawn((0.0, 40.0), (16.0, 40.0), (16.0, 140.0), (0.0, 140.0)))["left"]
+    assert sum(isinstance(mark, Area) for mark in found) == 4
+    assert [mark.text for mark in found if isinstance(mark, Label)] == ["2.5 mm"] * 4
+    areas = [polygon(mark.outer) for mark in found if isinstance(mark, Area)]
+    lines = [mark.path for mark in found if isinstance(mark, Stroke)]
+    assert len(lines) >= 8
+    for line in lines:
+        assert any(area.buffer(0.01).covers(LineString([line.start, line.end])) for area in areas)
+
+
+def test_hatching_lies_evenly_across():
+    lines = hatching(Polygon([(0, 0), (10, 0), (10, 4), (0, 4)]))
+    assert all(b[1] - a[1] == pytest.approx(b[0] - a[0]) for a, b in lines)
+    feet = sorted(a[0] - a[1] for a, b in lines)
+    assert {round((y - x) / math.sqrt(2), 6) for x, y in zip(feet, feet[1:], strict=False)} == {HATCH}
+    assert len(lines) == pytest.approx(14 / math.sqrt(2) / HATCH, abs=2)
+
+
+def test_the_narrowest_place_of_an_hourglass_is_its_waist():
+    slot = drawn((-9.0, 40.0), (9.0, 40.0), (5.5, 90.0), (9.0, 140.0), (-9.0, 140.0), (-5.5, 90.0))
+    a, b = tightest_place(slot)
+    assert (a[1] + b[1]) / 2 == pytest.approx(90, abs=1.5) and math.dist(a, b) == pytest.approx(11, abs=0.3)
+    area = polygon(slot_path(slot))
+    assert all(area.exterior.distance(Point(p)) < 1e-6 for p in (a, b))
+
+
+def test_a_straight_slot_is_measured_across_its_middle():
+    a, b = tightest_place(straight(width=13.0))
+    assert sorted((a, b)) == [pytest.approx((-6.5, 90.0)), pytest.approx((6.5, 90.0))]
+
+
+def test_feed_arrows_go_counter_clockwise_outside_and_clockwise_inside():
+    found = groups(straight())["grain"]
+    shafts = [mark for mark in found if mark.style == "feed" and len(mark.path.segments) == 1]
+
+    def turns(mark, middle):
+        (ax, ay), (bx, by) = mark.path.start, mark.path.end
+        mx, my = (ax + bx) / 2 - middle[0], (ay + by) / 2 - middle[1]
+        return mx * (by - ay) - my * (bx - ax)
+    outside = [mark for mark in shafts if mark.owner == "outline"]
+    inside = [mark for mark in shafts if mark.owner == "slot"]
+    assert len(outside) >= 8 and len(inside) == 2
+    assert all(turns(mark, (0.0, 90.0)) > 0 for mark in outside)
+    assert all(turns(mark, (0.0, 90.0)) < 0 for mark in inside)
+
+
+def test_an_arrow_has_its_barbs_at_its_tip():
+    shaft, barbs = arrow((0.0, 0.0), (0.0, 1.0), "x")
+    assert shaft.path.end == pytest.approx((0.0, 3.5))
+    assert barbs.path.segments[0].end == pytest.approx((0.0, 3.5)) and barbs.path.start[1] < 3.5
+
+
+def test_template_lines_are_those_of_the_plan_and_every_style_is_known():
+    found = groups(straight(width=13.0))
+    slot_line, outline = found["template"]
+    assert slot_line.path.box == pytest.approx(slot_path(straight(width=13.0)).box)
+    assert outline.owner == "outline"
+    assert {mark.style for marks in found.values() for mark in marks} <= set(STYLES)
