@@ -1,0 +1,72 @@
+"""The piece at one step of the running order, as large as the window allows; keys and clicks go on and back."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QWidget
+
+from app.look.painting import Painting, fitted
+from app.look.theme import Theme
+from geometry.drawing import Drawing
+
+BORDER = 22
+"""White left round the picture, pixels."""
+KEYS = {Qt.Key.Key_Right: 1, Qt.Key.Key_Down: 1, Qt.Key.Key_PageDown: 1, Qt.Key.Key_Space: 1,
+        Qt.Key.Key_Left: -1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageUp: -1, Qt.Key.Key_Backspace: -1}
+FAR = 1_000_000
+
+
+class StepPicture(QWidget):
+    """Paints a display list to fit."""
+
+    turned = Signal(int)
+    """some steps on, or back"""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._painting = Painting()
+        self._box = QRectF()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumSize(220, 200)
+        self.setAccessibleName(self.tr("The piece at this step"))
+
+    def sizeHint(self) -> QSize:
+        return QSize(520, 620)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
+    def show_drawing(self, drawing: Drawing, box: QRectF, words: str) -> None:
+        """Show a display list, fitted so that `box` (mm) is seen; `words` are what is read out for it."""
+        self._painting = Painting(drawing)
+        self._box = box
+        self.setAccessibleDescription(words)
+        self.update()
+
+    def paintEvent(self, event) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        if not self._box.isEmpty():
+            room = QRectF(self.rect()).adjusted(BORDER, BORDER + 6, -BORDER, -BORDER + 6)
+            self._painting.paint(painter, fitted(self._box, room), self._theme, self.width())
+        if self.hasFocus():
+            painter.setPen(QColor(self._theme.focus))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(self.rect().adjusted(1, 1, -2, -2))
+
+    def keyPressEvent(self, event) -> None:
+        step = {Qt.Key.Key_Home: -FAR, Qt.Key.Key_End: FAR}.get(event.key(), KEYS.get(event.key()))
+        if step is None or event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
+            super().keyPressEvent(event)
+            return
+        self.turned.emit(step)
+        event.accept()
+
+    def wheelEvent(self, event) -> None:
+        if event.angleDelta().y():
+            self.turned.emit(-1 if event.angleDelta().y() > 0 else 1)
+        event.accept()

@@ -1,0 +1,84 @@
+"""The running order as rows of a list: set-up after set-up, and under each its steps."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from geometry.sequence import Operation, Problem, Setup, Taken, runs
+from geometry.units import LengthUnit, format_angle
+
+LOUD = ("impossible", "unsafe")
+"""Grades of problems that spoil the work; the others are unwise."""
+
+
+@dataclass(frozen=True, slots=True)
+class SetUpRow:
+    """What must be in place for the steps below."""
+
+    machine: str
+    rest: str
+    """bit, tilt and side up, short"""
+    words: str
+    """everything to set"""
+
+
+@dataclass(frozen=True, slots=True)
+class StepRow:
+    """One step."""
+
+    id: str
+    number: int
+    title: str
+    minutes: str
+    grade: str = ""
+    """"loud", "unwise" or "": see LOUD"""
+    text: str = ""
+    """what is wrong"""
+
+
+Row = SetUpRow | StepRow
+
+
+def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: Mapping[str, Taken],
+               unit: LengthUnit) -> list[Row]:
+    """The rows of an order."""
+    wrong = worst(problems)
+    rows: list[Row] = []
+    number = 0
+    for run in runs(steps):
+        rows.append(SetUpRow(*_short(run[0].setup), run[0].setup.words(unit)))
+        for op in run:
+            number += 1
+            grade, text = wrong.get(op.id, ("", ""))
+            if op.blocked:
+                grade, text = "loud", op.blocked
+            rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text))
+    return rows
+
+
+def worst(problems: Iterable[Problem]) -> dict[str, tuple[str, str]]:
+    """By operation: ("loud" or "unwise", sentence) of its worst problem."""
+    found: dict[str, tuple[str, str]] = {}
+    for problem in problems:
+        found.setdefault(problem.op, ("loud" if problem.grade in LOUD else "unwise", problem.text))
+    return found
+
+
+def minutes_words(minutes: float) -> str:
+    """"4 min", "1.5 min", "1 h 20"."""
+    if minutes >= 60.0:
+        hours, rest = divmod(round(minutes), 60)
+        return f"{hours} h {rest:02d}" if rest else f"{hours} h"
+    return f"{minutes:.0f} min" if minutes >= 10 or abs(minutes - round(minutes)) < 0.05 else f"{minutes:.1f} min"
+
+
+def _short(setup: Setup) -> tuple[str, str]:
+    machine = setup.machine[0].upper() + setup.machine[1:]
+    parts = [setup.bit]
+    if setup.table is not None and setup.table.fence is not None:
+        tilt = format_angle(abs(setup.table.tilt))
+        level = tilt == format_angle(0.0)
+        parts.append("level" if level else f"{tilt} {'tip' if setup.table.tilt > 0 else 'nut'} end raised")
+    parts.append(None if setup.side is None else f"{setup.side} up")
+    return machine, " · ".join(part for part in parts if part)
