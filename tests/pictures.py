@@ -35,6 +35,8 @@ def main(folder: Path) -> None:
                     window.document.hold(("treble side 3",))
                 for _ in range(5):
                     application.processEvents()
+                while stage.key == "order" and window.room.work is None:
+                    application.processEvents()
                 while stage.key == "sheets" and not window.rooms["sheets"].pages:
                     application.processEvents()
                 window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))

@@ -48,6 +48,12 @@ def sheet(theme: Theme) -> str:
     QLabel#dim {{ color: {t.dim}; }}
     QLabel#warning {{ color: {t.spoils}; font-weight: 600; }}
     QFrame#rule {{ background: {t.line}; max-height: 1px; min-height: 1px; border: none; }}
+    QScrollArea QWidget#words {{ background: {t.panel}; }}
+    QSlider {{ min-height: 22px; }}
+    QSlider::groove:horizontal {{ background: {t.line}; height: 4px; border-radius: 2px; }}
+    QSlider::sub-page:horizontal {{ background: {t.focus}; height: 4px; border-radius: 2px; }}
+    QSlider::handle:horizontal {{ background: {t.accent}; width: 14px; margin: -6px 0; border-radius: 7px; }}
+    QSlider::handle:horizontal:focus {{ border: 2px solid {t.focus}; background: {t.accent_ink}; }}
     QPushButton, QToolButton {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 6px;
         padding: 5px 12px; }}
     QPushButton:hover, QToolButton:hover {{ border-color: {t.dim}; }}

@@ -14,7 +14,7 @@ from app.panels.order_rows import Row, SetUpRow, StepRow
 
 SET_UP, STEP = 34, 25
 """Heights of rows, pixels."""
-NUMBER = 40
+NUMBER = 46
 """Where titles begin, pixels."""
 SIGNS = {"loud": "spoils the work", "unwise": "tight"}
 
@@ -86,7 +86,7 @@ class OrderCard(QStyledItemDelegate):
         if grade:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour)
-            painter.drawRect(QRectF(area.left() + 8, area.top() + 2, 4, area.height() - 4))
+            painter.drawRect(QRectF(area.left() + 9, area.top() + 2, 4, area.height() - 4))
             if chosen and row.id != self.held:
                 painter.setBrush(QColor(t.card))
                 painter.drawEllipse(QPointF(area.left() + NUMBER - 1, line.center().y()), 8, 8)
@@ -97,12 +97,12 @@ class OrderCard(QStyledItemDelegate):
             painter.restore()
         metrics = QFontMetricsF(option.font)
         painter.setPen(dim)
-        painter.drawText(QRectF(line.left() + 12, line.top(), NUMBER - 24, STEP),
+        painter.drawText(QRectF(line.left() + 14, line.top(), NUMBER - 25, STEP),
                          int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), str(row.number))
         painter.drawText(line.adjusted(0, 0, -14, 0), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight),
                          row.minutes)
         painter.setPen(ink)
-        left = NUMBER + (10 if grade else -4)
+        left = NUMBER + (10 if grade else -5)
         title = line.adjusted(left, 0, -22 - metrics.horizontalAdvance(row.minutes), 0)
         painter.drawText(title, int(Qt.AlignmentFlag.AlignVCenter),
                          metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, title.width()))

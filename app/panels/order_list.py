@@ -228,7 +228,7 @@ class OrderList(QListView):
         first, last = self._span
         if first <= last:
             painter.setPen(QPen(QColor(theme.focus), 4))
-            painter.drawLine(3, self._gap(first), 3, self._gap(last))
+            painter.drawLine(4, self._gap(first) - 5, 4, self._gap(last) + 5)
         right = first <= self._to <= last
         painter.setPen(QPen(QColor(theme.focus if right else theme.spoils), 3,
                             Qt.PenStyle.SolidLine if right else Qt.PenStyle.DashLine))

@@ -79,6 +79,6 @@ def _short(setup: Setup) -> tuple[str, str]:
     if setup.table is not None and setup.table.fence is not None:
         tilt = format_angle(abs(setup.table.tilt))
         level = tilt == format_angle(0.0)
-        parts.append("level" if level else f"{tilt} {'tip' if setup.table.tilt > 0 else 'nut'} end raised")
+        parts.append("level" if level else f"{tilt} {'tip' if setup.table.tilt > 0 else 'nut'} raised")
     parts.append(None if setup.side is None else f"{setup.side} up")
     return machine, " · ".join(part for part in parts if part)

@@ -12,11 +12,12 @@ from geometry.drawing import Drawing
 
 
 class SectionView(QWidget):
-    """Paints a display list to fit its width, y up."""
+    """Paints a display list to fit its width, y up; `room_below` pixels are kept for words under it."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, parent: QWidget | None = None, room_below: int = 56) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._room_below = room_below
         self._drawing: Drawing = ()
         self._painting = Painting()
         self._box = QRectF()
@@ -50,7 +51,7 @@ class SectionView(QWidget):
     def heightForWidth(self, width: int) -> int:
         if self._box.isEmpty():
             return 10
-        return min(250, round(self._box.height() * self._scale(width)) + 56)
+        return min(250, round(self._box.height() * self._scale(width)) + self._room_below)
 
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), 190 / max(self._box.height(), 1e-6))
@@ -61,7 +62,7 @@ class SectionView(QWidget):
         painter = QPainter(self)
         scale = self._scale(self.width())
         move = QTransform()
-        move.translate(self.width() / 2, 10)
+        move.translate(self.width() / 2, 16)
         move.scale(scale, -scale)
         move.translate(-self._box.center().x(), -self._box.bottom())
         self._painting.paint(painter, move, self._theme, self.width())

@@ -23,6 +23,9 @@ MOST_SAID = 6
 """Steps that cannot be done and are told one by one at the top."""
 
 
+_HARM = {"impossible": "Impossible in this order", "unsafe": "Unsafe in this order", "unwise": "Unwise in this order"}
+
+
 def order_blocks(work: Work, card: Mapping[str, int], width: float) -> list[Block]:
     """The running order down the page; `card` gives the card of an operation by its id."""
     blocks = [heading("Running order", width, summary(work), own_page=True)]
@@ -36,16 +39,22 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float) -> list[Bloc
 def summary(work: Work) -> str:
     """How much there is to do, in two sentences."""
     c = work.counts
+    best = work.best
+    own = "" if best is None else f" The order is your own; the best one has {_count(best.changes.total, 'change')}."
     how = ("No order of these steps needs fewer changes." if work.order.proven else
            f"No order can do with fewer than {work.order.bound} changes.")
     return (f"{c.operations} steps, {c.holes} holes in {c.drillings} drillings, {c.set_ups} set-ups at machines, "
             f"{_count(c.changes.total, 'change')} of machine, bit, table or side, {_count(c.tilts, 'table setting')} for bores "
-            f"from the side; about {c.hours.total:.1f} hours (common practice, no source). {how}")
+            f"from the side; about {c.hours.total:.1f} hours (common practice, no source). {how}{own}")
 
 
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
-    said = [f"Cannot be done: {text}" for text in work.order.blocked[:MOST_SAID]]
+    said = [f"{_HARM.get(p.grade, 'Wrong')}: {p.text}" for p in work.problems[:MOST_SAID]]
+    more = len(work.problems) - MOST_SAID
+    if more > 0:
+        said.append(f"And {_count(more, 'more thing')} that this order spoils or makes harder: each step says it.")
+    said += [f"Cannot be done: {text}" for text in work.order.blocked[:MOST_SAID]]
     more = len(work.order.blocked) - MOST_SAID
     if more > 0:
         said.append(f"And {_count(more, 'more step')} that cannot be done: each says why.")
@@ -77,7 +86,8 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     room = width - TITLES - CARDS
     lines, y = block(op.words, (TITLES, -0.2), SMALL, room)
     marks += lines
-    for text in (*op.cautions, op.blocked):
+    harmed = [f"{_HARM.get(p.grade, 'Wrong')}: {p.text}" for p in work.problems if p.op == op.id]
+    for text in (*harmed, *op.cautions, op.blocked):
         if text and text != op.words:
             lines, y = block(f"Mind: {text}", (TITLES, y), SMALL, room)
             marks += lines

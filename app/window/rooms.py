@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
 ROOMS = {
     "router": ("app.window.router_room", "RouterRoom"),
+    "order": ("app.window.order_room", "OrderRoom"),
     "sheets": ("app.window.sheet_stage", "SheetStage"),
 }
 """Stage key to (module, class): imported only when the stage is first shown."""

@@ -24,6 +24,7 @@ STAGES = (
     Stage("tuners", "Tuners", "Place hardware; every hole follows from it."),
     Stage("strings", "Strings", "The nut and where the strings leave it."),
     Stage("router", "Router", "What follows the template, and what fits."),
+    Stage("order", "Order", "Step after step, and the piece at each of them."),
     Stage("sheets", "Sheets", "Papers at full size, to print and glue on."),
 )
 

@@ -20,6 +20,7 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
                ("hole", "Hole", "Place a hole that belongs to no tuner."), ("measure", "Measure", "")),
     "strings": (("hold", "Hold", ""), ("measure", "Measure", "")),
     "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
+    "order": (),
     "sheets": (),
 }
 """(tool, word, help) of each stage."""

@@ -1,0 +1,94 @@
+"""What is said about a step: what to do, what is wrong with its place, and why it stands where it does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from geometry.sequence import Before, Operation, Taken, WoodState
+from geometry.units import LengthUnit
+
+NAMED = 2
+"""Steps named in one sentence; the others are counted."""
+HARM = {"impossible": "Cannot be done here", "unsafe": "Unsafe here", "unwise": "Unwise here"}
+HARMS = {"impossible": "makes impossible", "unsafe": "makes unsafe", "unwise": "is unwise for"}
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """Why a step comes after or before others."""
+
+    others: str
+    why: str
+    protects: str
+
+
+@dataclass(frozen=True, slots=True)
+class StepWords:
+    """Everything that is said about one step; `warnings` are loud, `unwise` less so."""
+
+    title: str
+    set_up: str
+    do: str
+    takes: str
+    warnings: tuple[str, ...]
+    unwise: tuple[str, ...]
+    cautions: tuple[str, ...]
+    after: tuple[Reason, ...]
+    before: tuple[Reason, ...]
+    state: tuple[str, ...]
+    """the piece when it is done"""
+
+
+def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Before], number: Mapping[str, int],
+               taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
+    """The words for a step; `edges` may be all of the layout's, `number` gives the place of each step."""
+    edges = tuple(edges)
+    wrong = _wrong(op, ops, edges, number)
+    blocked = [f"Cannot be done: {op.blocked}"] if op.blocked else []
+    set_up = op.setup.words(unit)
+    return StepWords(
+        op.title, set_up[0].upper() + set_up[1:], "" if op.words == op.blocked else op.words, _takes(taken),
+        (*blocked, *(text for text, loud in wrong if loud)), tuple(text for text, loud in wrong if not loud),
+        op.cautions,
+        _reasons([(e.first, e) for e in edges if e.then == op.id], ops),
+        _reasons([(e.then, e) for e in edges if e.first == op.id], ops), state.words(unit))
+
+
+def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
+           number: Mapping[str, int]) -> list[tuple[str, bool]]:
+    """(sentence, whether it is loud) for everything that this step's place spoils, of itself first."""
+    broken = [e for e in edges if op.id in (e.first, e.then) and number.get(e.first, 0) > number.get(e.then, 10**6)]
+    groups: dict[tuple[bool, str, str], list[str]] = {}
+    for edge in broken:
+        own = edge.harmed == op.id
+        other = edge.harmed if not own else edge.then if edge.first == op.id else edge.first
+        groups.setdefault((own, edge.reason, edge.grade), []).append(ops[other].title)
+    found = []
+    for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
+        names = _named(list(dict.fromkeys(titles)))
+        words = f"{HARM[grade]}, out of turn with {names}" if own else f"Its place {HARMS[grade]} {names}"
+        found.append((f"{words}: {reason}", grade != "unwise"))
+    return found
+
+
+def _takes(taken: Taken) -> str:
+    if taken.set_up:
+        return f"About {taken.total:.0f} min, {taken.set_up:.0f} of them to set up."
+    return f"About {taken.total:.0f} min." if taken.total >= 1 else "Less than a minute."
+
+
+def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) -> tuple[Reason, ...]:
+    """One line for all that share a reason."""
+    groups: dict[tuple[str, str], list[str]] = {}
+    for other, edge in found:
+        titles = groups.setdefault((edge.reason, edge.protects), [])
+        if ops[other].title not in titles:
+            titles.append(ops[other].title)
+    return tuple(Reason(_named(titles), why, protects) for (why, protects), titles in groups.items())
+
+
+def _named(titles: Sequence[str]) -> str:
+    if len(titles) <= NAMED:
+        return " and ".join(titles)
+    return f"{', '.join(titles[:NAMED])} and {len(titles) - NAMED} more"

@@ -1,0 +1,90 @@
+"""Words of the running order: minutes as makers type them, rows, and what a wrong place is said to spoil."""
+
+import re
+
+import pytest
+
+from app.panels.order_rows import SetUpRow, StepRow, minutes_words, order_rows
+from app.panels.rate_rows import NAMES, loud_words, rate_rows, read_minutes
+from app.panels.step_words import step_words
+from geometry.errors import GeometryError
+from geometry.layout import Rates
+from geometry.sequence import best_order, estimate, judge, moved, operations, precedence, wood_after
+from tests.geometry.sequence.specimens import demo
+
+HEAD = demo()
+OPS = operations(HEAD)
+BY_ID = {op.id: op for op in OPS}
+EDGES = precedence(HEAD, OPS)
+BEST = best_order(OPS, EDGES).steps
+
+
+@pytest.mark.parametrize(("text", "minutes"), [("4", 4.0), ("4.5 min", 4.5), (" 1,5 h ", 90.0), ("2 hours", 120.0),
+                                               ("90 s", 1.5), ("0", 0.0), ("10minutes", 10.0)])
+def test_minutes_are_read_as_typed(text, minutes):
+    assert read_minutes(text) == pytest.approx(minutes)
+
+
+@pytest.mark.parametrize("text", ["", "soon", "4 weeks", "-3", "nan", "inf", "1 2 min"])
+def test_what_is_no_time_is_refused_in_a_sentence(text):
+    with pytest.raises(GeometryError, match="is no time"):
+        read_minutes(text)
+
+
+@pytest.mark.parametrize(("minutes", "words"), [(0.75, "0.8 min"), (4.0, "4 min"), (11.6, "12 min"), (59.6, "60 min"),
+                                                (60.0, "1 h"), (62.4, "1 h 02"), (150.0, "2 h 30")])
+def test_minutes_in_words(minutes, words):
+    assert minutes_words(minutes) == words
+
+
+def test_every_rate_has_a_name_and_a_field():
+    assert set(NAMES) == set(Rates.__struct_fields__)
+    rows = [row for row in rate_rows(HEAD) if row.kind == "text"]
+    changed = [row.change("7") for row in rows]
+    assert [next(name for name in NAMES if getattr(one.rates, name) != getattr(HEAD.rates, name)) for one in changed] == list(NAMES)
+
+
+def test_a_rate_out_of_range_is_refused():
+    row = next(row for row in rate_rows(HEAD) if row.label == NAMES["factor"])
+    with pytest.raises(GeometryError):
+        row.change("0")
+
+
+def test_rows_have_one_badge_a_set_up():
+    steps = [BY_ID[id] for id in BEST]
+    rows = order_rows(steps, (), estimate(BEST, OPS), "mm")
+    badges = [row for row in rows if isinstance(row, SetUpRow)]
+    assert [row.id for row in rows if isinstance(row, StepRow)] == list(BEST)
+    assert (badges[1].machine, badges[1].rest) == ("Drill press", "brad 6.4 · 3.1° nut raised · bass edge up")
+    assert "5.4 mm of blocks over 100 mm" in badges[1].words
+
+
+def test_a_wrong_place_is_told_on_both_steps():
+    order = moved(BEST, "cut outline", 2)
+    wrong = {row.id: row for row in order_rows([BY_ID[id] for id in order], judge(order, OPS, EDGES),
+                                               estimate(order, OPS), "mm") if isinstance(row, StepRow) and row.grade}
+    assert wrong["side bore treble side 1.1.1"].grade == "loud"
+    number = {id: i for i, id in enumerate(order, 1)}
+
+    def said(id):
+        return step_words(BY_ID[id], BY_ID, EDGES, number, estimate(order, OPS)[id],
+                          wood_after(HEAD, order, number[id], OPS), "mm")
+    assert any(re.match(r"Its place makes impossible Side bore \w+ side 1, Side bore \w+ side 2 and 1 more: "
+                        "Once the outline is cut", text) for text in said("cut outline").warnings)
+    assert any(text.startswith("Cannot be done here, out of turn with Saw the outline") for text in
+               said("side bore treble side 1.1.1").warnings)
+    assert said("mark").warnings == said("mark").unwise == ()
+
+
+def test_reasons_name_what_they_protect_once():
+    words = step_words(BY_ID["rout bass slot 1"], BY_ID, EDGES, {id: i for i, id in enumerate(BEST, 1)},
+                       estimate(BEST, OPS)["rout bass slot 1"], wood_after(HEAD, BEST, 39, OPS), "mm")
+    assert len({(r.why, r.protects) for r in words.after}) == len(words.after)
+    assert any(r.protects == "the cutter and its line" and "Waste holes bass slot" in r.others for r in words.after)
+    assert words.takes.startswith("About")
+
+
+def test_what_cannot_be_had_is_said_line_by_line():
+    assert loud_words((), ()) == ""
+    assert loud_words(("X: the rack has no drill.",), ("A", "B")).splitlines() == [
+        "Cannot be done: X: the rack has no drill.", "Left out, because they cannot be reached: A, B."]

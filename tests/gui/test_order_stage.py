@@ -1,0 +1,176 @@
+"""The Order stage by mouse and keys: flip through the build, drag a step, see what that spoils, go back."""
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+from app.window.order_room import OrderRoom
+from geometry.drawing import Disc
+from geometry.layout import Loop, Node
+
+LEFT = Qt.MouseButton.LeftButton
+NONE = Qt.KeyboardModifier.NoModifier
+
+
+@pytest.fixture
+def order(bench, qtbot) -> OrderRoom:
+    bench.window.set_stage("order")
+    room = bench.window.room
+    qtbot.waitUntil(lambda: room.work is not None, timeout=30000)
+    return room
+
+
+def drag(bench, room: OrderRoom, id: str, above: str, drop: bool = True) -> None:
+    """Take hold of a step and carry it above another, scrolling on the way as a hand would."""
+    steps = room.panel.list
+    room.go_to(id)
+    start = steps.row_box(id).center()
+    QTest.mousePress(steps.viewport(), LEFT, NONE, start)
+    QTest.mouseMove(steps.viewport(), start - QPoint(0, 40))
+    for _ in range(400):
+        box = steps.row_box(above)
+        if 20 < box.top() < steps.viewport().height() - 60:
+            break
+        y = 4 if box.top() <= 20 else steps.viewport().height() - 4
+        QTest.mouseMove(steps.viewport(), QPoint(start.x(), y))
+        steps._scroll_on()
+    to = QPoint(start.x(), steps.row_box(above).top() + 2)
+    QTest.mouseMove(steps.viewport(), to)
+    bench.pump()
+    if drop:
+        QTest.mouseRelease(steps.viewport(), LEFT, NONE, to)
+        bench.pump()
+
+
+def test_the_steps_are_listed_by_set_up_with_counts_and_hours(bench, order):
+    assert [row.number for row in order.panel.list.steps] == list(range(1, 56))
+    assert "55 steps · 38 holes · 17 set-ups · 3 tilts" in order.panel.counted
+    assert "29 changes of machine, bit, table or side: no order needs fewer" in order.panel.counted
+    assert "6.6 hours" in order.panel.counted
+    assert not order.panel.back.isEnabled() and order.panel.loud == ""
+
+
+def test_keys_and_slider_turn_the_steps(bench, order):
+    picture = order.centre.picture
+    picture.setFocus()
+    for key in (Qt.Key.Key_Right, Qt.Key.Key_Right, Qt.Key.Key_Down):
+        QTest.keyClick(picture, key)
+    assert order.at == order.work.order.steps[3]
+    QTest.keyClick(picture, Qt.Key.Key_Left)
+    QTest.mouseClick(order.centre.next, LEFT)
+    assert order.at == order.work.order.steps[3]
+    QTest.keyClick(order.centre.slider, Qt.Key.Key_End)
+    assert order.at == "clean up" and not order.centre.next.isEnabled()
+    QTest.keyClick(picture, Qt.Key.Key_Home)
+    assert order.at == "template" and not order.centre.before.isEnabled()
+    QTest.keyClick(order.panel.list, Qt.Key.Key_Down)
+    assert order.at == "mark"
+
+
+def test_the_picture_shows_what_the_step_takes_and_why_it_stands_there(bench, order):
+    steps = order.panel.list
+    box = steps.row_box("side bore treble side 1.1.1")
+    QTest.mouseClick(steps.viewport(), LEFT, NONE, box.center())
+    drawing = order.centre.picture._painting.drawing
+    bore = order.work.steps[3].drillings[0]
+    (mouth,) = [m for m in drawing if m.style == "removed" and isinstance(m, Disc)]
+    assert mouth.radius == bore.radius
+    text = order.centre.page.text
+    assert "no wood stands behind the wall" in text and "the wall of treble slot" in text
+    assert "the square treble edge" in text
+
+
+def test_a_play_through_goes_on_by_itself_and_stops_at_the_end(bench, order, qtbot):
+    order.go_to(order.work.order.steps[-2])
+    order.centre._clock.setInterval(5)
+    QTest.mouseClick(order.centre.play, LEFT)
+    qtbot.waitUntil(lambda: not order.centre.play.isChecked(), timeout=5000)
+    assert order.at == order.work.order.steps[-1]
+
+
+def test_dragging_says_at_once_what_would_be_spoiled_and_esc_puts_back(bench, order):
+    before = order.work.order.steps
+    drag(bench, order, "cut outline", "side bore bass side 1.1.1", drop=False)
+    assert "no square edge left" in order.panel.said
+    would = order.panel.list._card.would
+    assert would["side bore treble side 1.1.1"][0] == "loud"
+    first, last = order.panel.list._span
+    assert (first, last) == (before.index("cut outline"), before.index("cut outline"))
+    QTest.keyClick(order.panel.list, Qt.Key.Key_Escape)
+    assert order.panel.list.dragging == "" and order.work.order.steps == before
+    assert bench.layout.order == () and "spoiled" not in order.panel.said
+
+
+def test_an_illegal_order_is_kept_and_marked_loudly_and_one_undo_takes_it_back(bench, order):
+    best = order.work.order.steps
+    drag(bench, order, "cut outline", "side bore bass side 1.1.1")
+    assert bench.layout.order[2] == "cut outline" and order.work.order.steps[2] == "cut outline"
+    loud = {row.id for row in order.panel.list.steps if row.grade == "loud"}
+    assert {"side bore bass side 1.1.1", "side bore treble side 3.1.1"} <= loud
+    assert "spoiled or unsafe" in order.panel.said
+    assert "Its place makes impossible" in order.centre.page.text
+    assert order.panel.back.isEnabled()
+    bench.window.commands.run("undo")
+    assert bench.layout.order == () and order.work.order.steps == best
+
+
+def test_alt_and_arrows_move_a_step_and_back_to_the_best_lets_go(bench, order):
+    steps = order.panel.list
+    order.go_to("counterbore bass face 2.1.1")
+    QTest.keyClick(steps, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier)
+    own = bench.layout.order
+    assert own.index("counterbore bass face 2.1.1") == 10 and order.at == "counterbore bass face 2.1.1"
+    assert all(row.grade == "" for row in steps.steps)
+    QTest.keyClick(steps, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+    assert bench.layout.order == ()  # the best order again: nothing of the maker's own is left
+    QTest.keyClick(steps, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+    assert bench.layout.order
+    QTest.mouseClick(order.panel.back, LEFT)
+    assert bench.layout.order == () and not order.panel.back.isEnabled()
+
+
+def test_a_new_feature_finds_its_place_in_the_own_order(bench, order, qtbot):
+    drag(bench, order, "counterbore bass face 2.1.1", "counterbore bass face 1.1.1")
+    kept = bench.layout.order
+    bench.window.document.hold(("treble face 3",))
+    bench.window.commands.run("remove")
+    qtbot.waitUntil(lambda: not any("treble face 3" in id for id in order.work.order.steps), timeout=30000)
+    assert order.work.order.steps == tuple(id for id in kept if "treble face 3" not in id)
+    bench.window.commands.run("undo")
+    qtbot.waitUntil(lambda: order.work.order.steps == kept, timeout=30000)
+
+
+def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
+    QTest.mouseClick(order.panel.tabs.button(1), LEFT)
+    fields = {w.accessibleName(): w for w in order.panel._rates._widgets if w.accessibleName()}
+    field = fields["Drill a bore from the side"]
+    field.selectAll()
+    QTest.keyClicks(field, "0.5 h")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert bench.layout.rates.side_bore == 30.0
+    qtbot.waitUntil(lambda: "9.2 hours" in order.panel.counted, timeout=30000)  # six bores, 26 min more each
+    field.selectAll()
+    QTest.keyClicks(field, "soon")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert bench.layout.rates.side_bore == 30.0 and "is no time" in field.toolTip()
+    bench.window.commands.run("undo")
+    assert bench.layout.rates.side_bore == 4.0
+
+
+def test_a_layout_without_a_shape_says_so(bench, order, qtbot):
+    flat = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(10.0, 10.0))))
+    import msgspec
+    bench.window.document.apply("Flatten", msgspec.structs.replace(bench.layout, outline=flat))
+    qtbot.waitUntil(lambda: "There is no order yet" in order.panel.loud, timeout=30000)
+    assert order.panel.list.steps == []
+    bench.window.commands.run("undo")
+    qtbot.waitUntil(lambda: len(order.panel.list.steps) == 55, timeout=30000)
+
+
+def test_a_step_that_cannot_be_done_is_said_plainly(bench, order, qtbot):
+    import msgspec
+    rack = msgspec.structs.replace(bench.layout.rack, press=msgspec.structs.replace(bench.layout.rack.press, tilt=2.0))
+    bench.window.document.apply("Another drill press", msgspec.structs.replace(bench.layout, rack=rack))
+    qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud, timeout=30000)
+    assert "needs a tilt of 6.8°" in order.panel.loud
+    assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {"side bore treble side 3.1.1"}
