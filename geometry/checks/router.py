@@ -50,7 +50,7 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
     if best is None or not same_offset(best.offset, guide.offset):
         return snag
     names = " then ".join(best.bits)
-    return replace(snag, grade=NOTE, text=f"{snag.text} On the same template {names} does it.", cure=f"Change to {names} there.")
+    return replace(snag, grade=NOTE, said=f"{snag.said} On the same template {names} does it.", advice=f"Change to {names} there.")
 
 
 def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
