@@ -49,6 +49,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("symmetric", "Make the outline s&ymmetric", (), "The bass side follows the treble side."),
         Entry("copy side", "&Copy treble to bass", (), "Treble slots and tuners, mirrored to the bass side."),
         Entry("turn over", "&Left-handed mirror", (), "Mirror the whole layout about the centreline."),
+        Entry("propose pins", "&Propose pins", (), "Two locating pins where the wood allows them, to take or leave."),
         Entry("fillet", "Round the cor&ner…", ("Ctrl+R",), "Round the corner that is held."),
     ),
     "&View": (

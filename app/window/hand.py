@@ -76,6 +76,13 @@ class Hand(QObject):
             self.refused.emit(str(error))
             self.finished.emit(None)
 
+    def begin(self, gesture: Gesture) -> None:
+        """Start a gesture that no pointer started: what an action proposes."""
+        self.cancel()
+        self._last = Pointer((0.0, 0.0), "key")
+        self._running = Running(gesture, self._document.layout)
+        self._take(self._running.shown)
+
     def cancel(self) -> bool:
         """Put everything back as it was before the gesture; False when none was under way."""
         if self._running is None:

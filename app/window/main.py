@@ -34,6 +34,7 @@ from app.window.front.drops import Drops
 from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
+from app.window.pin_proposal import PinProposal
 from app.window.room import StageRoom
 from app.window.rooms import Rooms
 from app.window.stage_pages import stage_page
@@ -69,6 +70,7 @@ class MainWindow(QMainWindow):
         self._build()
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self.chooser.start, self)
+        self.pins = PinProposal(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):
@@ -387,6 +389,7 @@ class MainWindow(QMainWindow):
         if self.files.may_leave():
             self.front.end()
             self.cures.end()
+            self.pins.end()
             for room in self.rooms.made:
                 room.end()
             if self.journal is not None:

@@ -25,7 +25,8 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 """(tool, word, help) of each stage."""
 
-ACTIONS = {"outline": ("import", "fillet", "symmetric"), "tuners": ("row on a line", "row along the edge"),
+ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins",),
+           "router": ("propose pins",), "tuners": ("row on a line", "row along the edge"),
            "sheets": ("print", "correct", "write sheets")}
 """Actions that a stage offers beside its tools."""
 
@@ -80,6 +81,8 @@ class ToolBar(QWidget):
         for key, word, about in (
                 ("import", self.tr("Import a drawing…"), self.tr("Read an outline from a DXF or SVG drawing.")),
                 ("fillet", self.tr("Round the corner…"), self.tr("Round the corner that is held.")),
+                ("propose pins", self.tr("Propose pins"),
+                 self.tr("Two locating pins where the wood allows them, to take or leave.")),
                 ("symmetric", self.tr("Make symmetric"), self.tr("The bass side follows the treble side.")),
                 ("row on a line", self.tr("Row on a line"),
                  self.tr("Space the held tuners evenly on the line from the first to the last.")),

@@ -9,6 +9,7 @@ from geometry.sequence.judge import Problem, judge, legal_span, moved
 from geometry.sequence.operation import KINDS, Cut, Kind, Operation, Setup, Table, WasteHoles
 from geometry.sequence.order import Order, best_order
 from geometry.sequence.own_order import arranged, in_own_order
+from geometry.sequence.pin_plan import PinPlan, plan_pins
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import Routing, Trip
 from geometry.sequence.precedence import precedence
@@ -17,6 +18,6 @@ from geometry.sequence.state import SlotState, WoodState, wood_after
 from geometry.sequence.wishes import Wishes
 
 __all__ = ["KINDS", "Before", "Changes", "Counts", "Cut", "Grade", "Hours", "Kind", "NoPins", "Operation", "Order",
-           "Problem", "Rates", "Routing", "Setup", "SlotState", "Table", "Taken", "Trip", "WasteHoles", "Wishes",
+           "PinPlan", "Problem", "Rates", "Routing", "Setup", "SlotState", "Table", "Taken", "Trip", "WasteHoles", "Wishes",
            "WoodState", "arranged", "best_order", "count_changes", "counts", "estimate", "hours", "in_own_order", "judge",
-           "legal_span", "minutes", "moved", "operations", "precedence", "propose_pins", "runs", "wood_after"]
+           "legal_span", "minutes", "moved", "operations", "plan_pins", "precedence", "propose_pins", "runs", "wood_after"]

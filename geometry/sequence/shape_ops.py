@@ -10,6 +10,7 @@ from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
+from geometry.sequence.pin_places import mirrored
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
@@ -115,6 +116,16 @@ def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
                                   "guide: move the pin.")
 
 
+def _askew(layout: Headstock) -> str:
+    """Why a template turned over on its pins misses its place; empty when it comes back to it."""
+    used = slot_pins(layout)
+    pins = [pin for pin in layout.pins if pin.id in used]
+    if mirrored(pins):
+        return ""
+    return (f"Turned over on {' and '.join(used)} the template does not come back to its place: they are not mirrored "
+            "about the centreline. Move them, or have two pins proposed.")
+
+
 def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     row = plan.waste
     if row is None:
@@ -155,12 +166,13 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         steps = "in one pass" if len(group) == 1 else f"in {len(group)} passes"
         words = (f"{first.side.capitalize()} up, {guide}: rout {'the corners of ' if first.corners else ''}{what} with {bit} to {_mm(deep, wishes)} {steps}.")
         turned = first.side == "back"
+        askew = _askew(layout) if turned and first.template and pinned else ""
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
             "Without pins nothing brings the template back to the same place from the other side: add two.",)
         made.append(Operation(f"{name} {number}", kind, f"Rout {what} from the {first.side}", words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
-                              template=first.template, cautions=cautions, blocked=blocked))
+                              template=first.template, cautions=cautions, blocked=blocked or askew))
     return made
 
 

@@ -1,0 +1,42 @@
+"""A proposal held over the layout until it is taken or put back."""
+
+from __future__ import annotations
+
+from msgspec.structs import replace
+from shapely.geometry.base import BaseGeometry
+
+from app.tools.pointer import Done, Gesture, Shown
+from geometry.curves.polygons import parts
+from geometry.drawing import Area, Cross, Disc, Drawing, Mark
+from geometry.drawing.shapes import chain
+from geometry.layout import Headstock
+from geometry.sequence.pin_plan import PinPlan
+
+REACH = 4.0
+"""How far the cross of a proposed pin stands over its hole, mm."""
+
+
+def propose(layout: Headstock, plan: PinPlan) -> Gesture:
+    """Show two pins in the place of the layout's own, and where others would be legal. Enter or a press takes them, Esc does not."""
+    made = replace(layout, pins=plan.pins)
+    shown = Shown(made, ghost(plan), f"{plan.words}. Enter takes them, Esc puts back", held=())
+    pointer = yield shown
+    while True:
+        if pointer.kind == "key" and pointer.key == "escape":
+            return None
+        if pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter"):
+            return Done(made, "Propose pins", tuple(pin.id for pin in plan.pins))
+        pointer = yield shown
+
+
+def ghost(plan: PinPlan) -> Drawing:
+    """Legal places as areas, the pins as circles with a cross."""
+    marks: list[Mark] = [Area(_ring(part.exterior), "template board", "", tuple(_ring(hole) for hole in part.interiors))
+                         for area in plan.free for part in parts(area)]
+    for pin in plan.pins:
+        marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole"), Cross(pin.at, pin.diameter / 2 + REACH, "template")]
+    return tuple(marks)
+
+
+def _ring(ring: BaseGeometry):
+    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)

@@ -1,0 +1,69 @@
+"""The search for two pins beside the window; what it finds is held over the layout until the maker takes it."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.tools.propose import propose
+from app.window.background import Background
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.sequence.pin_plan import PinPlan, plan_pins
+from geometry.sequence.pins import NoPins
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class PinProposal(QObject):
+    """Runs one search at a time."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._thread: Background | None = None
+        self._for: Headstock | None = None
+        self._over = False
+
+    def start(self) -> None:
+        """Search; the answer comes as a ghost on the canvas, or as a sentence why there is none."""
+        if self._over or self._thread is not None:
+            return
+        window = self._window
+        window.set_tool("hold")
+        self._for = window.document.layout
+        window.say(self.tr("Looking for places…"))
+        self._thread = Background(partial(plan_pins, self._for, None, window.unit), self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._thread.start()
+
+    def end(self) -> None:
+        """The window goes: wait for a search that runs."""
+        self._over = True
+        if self._thread is not None:
+            self._thread.wait()
+
+    def _answered(self, plan: PinPlan | NoPins) -> None:
+        window = self._window
+        if window.document.layout is not self._for or window.hand.busy:
+            window.say(self.tr("The layout changed while places for pins were looked for: ask again."))
+        elif isinstance(plan, NoPins):
+            window.say(plan.reason)
+        else:
+            window.document.hold(())
+            window.hand.begin(propose(self._for, plan))
+            window.canvas.view.setFocus()
+
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, GeometryError):
+            raise error
+        self._window.say(str(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None

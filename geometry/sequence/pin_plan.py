@@ -1,0 +1,72 @@
+"""Two locating pins for what is planned: where they go, why there, and where else they might stand."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from shapely.geometry.base import BaseGeometry
+
+from geometry import vectors as v
+from geometry.layout import Headstock, Pin
+from geometry.sequence.pin_places import AXIS, later_holes, places
+from geometry.sequence.pins import NoPins, propose_pins
+from geometry.sequence.plans import OUTLINE, Routing, routings
+from geometry.units import LengthUnit, format_length
+
+@dataclass(frozen=True, slots=True)
+class PinPlan:
+    """A proposal; `free` are the centres of all legal pins of that size, in the waste and in wood that stays."""
+
+    pins: tuple[Pin, Pin]
+    turns_over: bool
+    words: str
+    free: tuple[BaseGeometry, BaseGeometry]
+
+
+def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit = "mm") -> PinPlan | NoPins:
+    """Where two pins go, mirrored about the centreline if the template has to turn over.
+
+    `diameter` in mm, by default that of the layout's first pin, else 6. GeometryError when the outline has no inside.
+    """
+    size = diameter or (layout.pins[0].diameter if layout.pins else 6.0)
+    flip = turns_over(routings(layout, None))
+    found = propose_pins(layout, flip, size, _names(layout))
+    if isinstance(found, NoPins):
+        return found
+    return PinPlan(found, flip, _words(layout, found, flip, unit), _free(layout, size))
+
+
+def turns_over(plans: Mapping[str, Routing]) -> bool:
+    """Whether a slot is routed along the template from the back."""
+    return any(trip.side == "back" and trip.template for of, plan in plans.items() if of != OUTLINE for trip in plan.trips)
+
+
+def _free(layout: Headstock, size: float) -> tuple[BaseGeometry, BaseGeometry]:
+    waste, wood = places(layout, size / 2)
+    return (waste if layout.template.board == "blank" and layout.slots else waste.intersection(wood)), wood
+
+
+def _names(layout: Headstock) -> tuple[str, str]:
+    taken = {one.id for group in (layout.ears, layout.slots, layout.tuners, layout.holes) for one in group}
+    ends = []
+    for name in ("nut pin", "tip pin"):
+        number = 1
+        while (fresh := name if number == 1 else f"{name} {number}") in taken:
+            number += 1
+        ends.append(fresh)
+    return ends[0], ends[1]
+
+
+def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUnit) -> str:
+    decimals = 1 if unit == "mm" else None
+    apart = format_length(v.distance(pins[0].at, pins[1].at), unit, decimals, mark=True)
+    later = {hole.at for hole in later_holes(layout)}
+    used = sum(pin.at in later for pin in pins)
+    apart += ("", ", one in a bore to come", ", in two bores to come")[used]
+    middle = all(abs(pin.at[0]) <= AXIS for pin in pins)
+    if flip:
+        why = "on the centreline" if middle else "mirrored about the centreline"
+        return f"{apart} apart, {why}: the template turns over on them"
+    why = "on the centreline" if middle else "as far apart as the wood allows"
+    return f"{apart} apart, {why}; the template stays face up, so they need not be mirrored"

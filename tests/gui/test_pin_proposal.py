@@ -1,0 +1,54 @@
+"""Propose pins by button: a ghost first, then one step or none; and pins that the mouse moves."""
+
+import msgspec
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def asked(bench, qtbot):
+    bench.window.set_stage("slots")
+    before = bench.layout
+    QTest.mouseClick(bench.window.tools._actions["propose pins"], LEFT)
+    qtbot.waitUntil(lambda: bench.window.hand.busy, timeout=20000)
+    assert bench.layout is before and bench.window.document.shown.pins != before.pins
+    assert "170.5 mm apart" in bench.window.foot.said and "Enter takes them" in bench.window.foot.said
+    return before
+
+
+def test_enter_takes_them_in_one_step(bench, asked):
+    bench.key(Qt.Key.Key_Return)
+    assert [pin.at for pin in bench.layout.pins] == [(0.0, 13.0), (0.0, 183.5)]
+    assert bench.window.document.history.undo_name == "Propose pins"
+    bench.window.commands.run("undo")
+    assert bench.layout == asked
+
+
+def test_a_press_takes_them_too(bench, asked):
+    bench.click((30.0, 100.0))
+    assert bench.window.document.held == tuple(pin.id for pin in bench.layout.pins)
+    assert bench.layout.pins != asked.pins and not bench.window.hand.busy
+
+
+def test_esc_puts_back(bench, asked):
+    bench.window.escape()
+    assert bench.layout is asked and bench.window.document.shown is asked and not bench.window.hand.busy
+
+
+def test_no_room_is_said(bench, qtbot):
+    wide = msgspec.structs.replace(bench.layout.margins, pin_any=60.0)
+    bench.window.document.apply("Wide margin", msgspec.structs.replace(bench.layout, margins=wide))
+    bench.window.commands.run("propose pins")
+    qtbot.waitUntil(lambda: "No two pins find room" in bench.window.foot.said, timeout=20000)
+    assert not bench.window.hand.busy
+
+
+def test_the_mouse_moves_a_pin(bench):
+    bench.window.set_stage("slots")
+    pin = bench.layout.pins[1]
+    bench.drag(pin.at, (pin.at[0], pin.at[1] + 8.0))
+    moved = next(one for one in bench.layout.pins if one.id == pin.id)
+    assert moved.at[1] == pytest.approx(pin.at[1] + 8.0, abs=1.0)
