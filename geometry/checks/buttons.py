@@ -63,10 +63,9 @@ def _behind(rows: Sequence[tuple[Item, Wall, Margins]]) -> list[tuple[Snag, ...]
     paths = [_shadow(item) for item, *_ in rows]
     areas = shapely.polygons([[segment.p0 for segment in path] for path in paths])
     meeting = shapely.intersects(outline.area, areas)
-    far = shapely.distance(outline.line, areas)
-    return [() if not meets and gap - FLAT >= margins.button_gap else
-            _to_wood(item, Wall(path), bool(meets), outline, margins)
-            for (item, *_), path, meets, gap in zip(rows, paths, meeting, far, strict=True)]
+    near = shapely.dwithin(outline.line, areas, margins.button_gap + FLAT)
+    return [_to_wood(item, Wall(path), bool(meets), outline, margins) if meets or close else ()
+            for (item, *_), path, meets, close in zip(rows, paths, meeting, near, strict=True)]
 
 
 def _shadow(item: Item) -> Path:

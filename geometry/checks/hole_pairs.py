@@ -58,13 +58,16 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
     for row, (one, two, margins) in enumerate(rows):
         solids += [one.solids, two.solids]
         second = offset + len(one.drillings)
+        by_rank = (margins.bore_bore, margins.screw_any, margins.pin_any)
+        hardware = one.what == two.what == "tuner"
         for i, a in enumerate(one.drillings):
+            rank = one.ranks[i]
             for k, b in enumerate(two.drillings):
-                if one is two and (k <= i or one.hole_of[i] == two.hole_of[k]) or _meant(a, b):
+                if one is two and (k <= i or one.hole_of[i] == two.hole_of[k]) or not hardware and _meant(a, b):
                     continue
                 left.append(offset + i)
                 right.append(second + k)
-                needed.append(wanted(a, b, margins))
+                needed.append(by_rank[max(rank, two.ranks[k])])
                 owner.append((row, i, k))
         offset = second + len(two.drillings)
     out: list[list[Snag]] = [[] for _ in rows]

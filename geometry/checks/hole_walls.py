@@ -10,6 +10,7 @@ import math
 from collections.abc import Iterable, Sequence
 
 import numpy as np
+import shapely
 
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
@@ -47,26 +48,30 @@ def snags(scene: Scene) -> Iterable[Snag]:
 def _measure(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -> list[tuple[Snag, ...]]:
     outline, openings, margins = rows[0][1:]
     centres = np.concatenate([item.solids.start[item.upright][:, :2] for item, *_ in rows])
-    quick = [outline.about(centres)] + [opening.wall.about(centres) for opening in openings]
+    most = np.concatenate([item.solids.radius[item.upright] for item, *_ in rows]) + 2 * FLAT + max(
+        margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
+    spots = shapely.points(centres)
+    near = [shapely.dwithin(outline.line, spots, most) | ~shapely.intersects(outline.area, spots)]
+    near += [shapely.dwithin(opening.wall.area, spots, most) for opening in openings]
     out: list[tuple[Snag, ...]] = []
     at = 0
     for item, *_ in rows:
         found: list[Snag] = []
         here = slice(at, at + len(item.upright))
         at = here.stop
-        found += _worst(item, [_at_outline(item.drillings[i], outline, float(rough), margins)
-                               for i, rough in zip(item.upright.tolist(), quick[0][here], strict=True)])
-        for opening, roughs in zip(openings, quick[1:], strict=True):
-            found += _worst(item, [_at_slot(item.drillings[i], opening, float(rough), margins)
-                                   for i, rough in zip(item.upright.tolist(), roughs[here], strict=True)])
+        for opening, close in zip((None, *openings), near, strict=True):
+            if close[here].any():
+                met = item.upright[close[here]].tolist()
+                found += _worst(item, met, [_at_outline(item.drillings[i], outline, margins) if opening is None else
+                                            _at_slot(item.drillings[i], opening, margins) for i in met])
         out.append(tuple(found))
     return out
 
 
-def _worst(item: Item, found: list[Snag | None]) -> list[Snag]:
+def _worst(item: Item, met: list[int], found: list[Snag | None]) -> list[Snag]:
     """Of each hole only the drilling that misses most."""
     best: dict[int, Snag] = {}
-    for i, snag in zip(item.upright.tolist(), found, strict=True):
+    for i, snag in zip(met, found, strict=True):
         hole = item.hole_of[i]
         if snag is not None and (hole not in best or
                                  snag.needed - snag.measured > best[hole].needed - best[hole].measured):
@@ -74,11 +79,9 @@ def _worst(item: Item, found: list[Snag | None]) -> list[Snag]:
     return list(best.values())
 
 
-def _at_outline(drilling: Drilling, outline: Wall, rough: float, margins: Margins) -> Snag | None:
+def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | None:
     needed = wanted_to_outline(drilling, margins)
     pin = drilling.role == "locating"
-    if (abs(rough) if pin else rough) - drilling.radius >= needed + 2 * FLAT:
-        return None
     centre = plan(drilling.start)
     inside = outline.inside(centre)
     measured = (abs(inside) if pin else inside) - drilling.radius
@@ -101,10 +104,10 @@ def _at_outline(drilling: Drilling, outline: Wall, rough: float, margins: Margin
                 push=_lacking(drilling, outline, None, margins))
 
 
-def _at_slot(drilling: Drilling, opening: Opening, rough: float, margins: Margins) -> Snag | None:
+def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Snag | None:
     needed = wanted_to_slot(drilling, margins)
     above = max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth)
-    if math.hypot(max(0.0, -rough - drilling.radius - 2 * FLAT), above) >= needed:
+    if above >= needed:
         return None
     centre = plan(drilling.start)
     aside = -opening.wall.inside(centre) - drilling.radius

@@ -22,6 +22,9 @@ from geometry.solids.frames import Frame, frames
 from geometry.vectors import Vec2, Vec3
 
 
+_RANKS = {"screw": 1, "pin": 1, "locating": 2}
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Item:
     """One feature with drillings, in the frame of the head (mm)."""
@@ -38,6 +41,8 @@ class Item:
     high: np.ndarray
     upright: np.ndarray
     """indices of the drillings square to the face"""
+    ranks: tuple[int, ...]
+    """of each drilling: 0 a bore, 1 a screw or pin hole, 2 a locating pin; the higher of two ranks sets their margin"""
     held: bool
     trouble: str | None = None
     tuner: Tuner | None = None
@@ -64,7 +69,8 @@ def tuner_item(tuner: Tuner, pattern: Pattern, row: Row | None, outline: Loop, b
     alone = Headstock(name="", blank=blank, outline=outline, patterns=(pattern,),
                       rows=() if row is None else (row,), tuners=(tuner,))
     try:
-        frame, made = frames(alone)[tuner.id], holes(alone)
+        placed = frames(alone)
+        frame, made = placed[tuner.id], holes(alone, placed)
     except GeometryError as error:
         return _item(tuner.id, "tuner", (), tuner.held, trouble=str(error), tuner=tuner, pattern=pattern)
     return _item(tuner.id, "tuner", made, tuner.held, tuner=tuner, pattern=pattern, frame=frame,
@@ -88,7 +94,8 @@ def _item(id: str, what: str, made: tuple[Hole, ...], held: bool, **rest) -> Ite
     low, high = _box(drillings)
     hole_of = tuple(i for i, hole in enumerate(made) for _ in hole.drillings)
     upright = np.array([i for i, d in enumerate(drillings) if d.upright], dtype=int)
-    return Item(id, what, made, drillings, hole_of, solids, low, high, upright, held, **rest)
+    ranks = tuple(_RANKS.get(d.role, 0) for d in drillings)
+    return Item(id, what, made, drillings, hole_of, solids, low, high, upright, ranks, held, **rest)
 
 
 def _box(drillings: tuple[Drilling, ...]) -> tuple[np.ndarray, np.ndarray]:

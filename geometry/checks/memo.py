@@ -11,8 +11,6 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-_PLAIN = (str, int, float, bool, type(None))
-
 
 class Memo:
     """Results of the last two rounds. A new round drops what the round before the last one used."""
@@ -59,4 +57,4 @@ def together(*parts: Any) -> tuple:
 
 
 def _key(function: Callable, arguments: tuple) -> tuple:
-    return (function, *[a if isinstance(a, _PLAIN) else id(a) for a in arguments])
+    return (function, *map(id, arguments))

@@ -67,7 +67,7 @@ def _on_backs(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -
     _, outline, through, margins = rows[0]
     areas = shapely.polygons([[plan(corner) for corner in item.plate] for item, *_ in rows])
     clear = (shapely.covers(outline.area, areas)
-             & (shapely.distance(outline.line, areas) - FLAT >= margins.seat_overhang))
+             & ~shapely.dwithin(outline.line, areas, margins.seat_overhang + FLAT))
     over = [shapely.intersects(opening.wall.area, areas) for opening in through]
     out = []
     for i, (item, *_) in enumerate(rows):

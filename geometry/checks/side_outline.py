@@ -105,9 +105,13 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
 def _in_strip(solids: Cylinders, u: np.ndarray, w: np.ndarray, needed: np.ndarray) -> np.ndarray:
     """Which corners come near each drilling: beside the strip that is a margin wider than the drilling all is clear."""
     beside, radius = np.abs(u), solids.radius[:, None]
-    gap = np.hypot(np.maximum(beside - radius, 0.0),
-                   np.maximum(np.maximum(-w, w - solids.length[:, None]), 0.0))
-    return (gap < needed[:, None] + _CHORD) & (beside < radius + needed[:, None] + _SLACK)
+    near = beside < radius + needed[:, None] + _SLACK
+    i, k = np.nonzero(near)
+    aside = np.maximum(beside[i, k] - solids.radius[i], 0.0)
+    ahead = w[i, k]
+    ahead = np.maximum(np.maximum(-ahead, ahead - solids.length[i]), 0.0)
+    near[i, k] = aside * aside + ahead * ahead < (needed[i] + _CHORD) ** 2
+    return near
 
 
 def _only_mouth(near: np.ndarray, own_chord: np.ndarray, mouth: int) -> bool:

@@ -63,13 +63,18 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
     """Drillings that come near a slot. The side bore itself may enter the slot that it runs into first."""
     found = []
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
-    apart = [shapely.distance(axes, opening.wall.area).tolist() for opening in openings]
+    radius = item.solids.radius
+    most = radius + max(margins.bore_slot, margins.screw_any, margins.pin_any) + FLAT
+    close = [shapely.dwithin(opening.wall.area, axes, most).tolist() for opening in openings]
     for i, drilling in enumerate(item.drillings):
         own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
         needed = wanted_to_slot(drilling, margins)
-        for opening, far in zip(openings, apart, strict=True):
+        for opening, near in zip(openings, close, strict=True):
+            if opening is own or not near[i]:
+                continue
             below = max(0.0, drilling.start[2] - opening.depth)
-            if opening is own or math.hypot(max(0.0, far[i] - FLAT), below) - drilling.radius >= needed:
+            far = shapely.distance(axes[i], opening.wall.area)
+            if math.hypot(max(0.0, far - FLAT), below) - drilling.radius >= needed:
                 continue
             measured, where = _slot_gap(drilling, opening, below)
             if not short(measured, needed):

@@ -58,7 +58,7 @@ def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
 def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.rail
     inside = shapely.covers(outline.area, opening.wall.area)
-    if inside and shapely.distance(outline.line, opening.wall.line) - 2 * FLAT >= needed:
+    if inside and not shapely.dwithin(outline.line, opening.wall.line, needed + 2 * FLAT):
         return ()
     measured, where = _rail_of(opening.wall, outline, inside)
     if not short(measured, needed):
@@ -101,7 +101,7 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
                      f"{first(one.id)} and {two.id} overlap.", "Move them apart, or join them into one drawn slot."),)
-    if shapely.distance(one.wall.line, two.wall.line) - 2 * FLAT >= needed:
+    if not shapely.dwithin(one.wall.line, two.wall.line, needed + 2 * FLAT):
         return ()
     measured, p, q = one.wall.to(two.wall)
     if not short(measured, needed):

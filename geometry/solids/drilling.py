@@ -69,9 +69,12 @@ class Hole:
     drillings: tuple[Drilling, ...]
 
 
-def holes(layout: Headstock) -> tuple[Hole, ...]:
-    """All holes: of each tuner in the order of its pattern, then single holes, then pins."""
-    placed = frames(layout)
+def holes(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Hole, ...]:
+    """All holes: of each tuner in the order of its pattern, then single holes, then pins.
+
+    `placed` may hand in frames(layout), where they are known already.
+    """
+    placed = frames(layout) if placed is None else placed
     found: list[Hole] = []
     for tuner in layout.tuners:
         pattern = layout.pattern(tuner.pattern)

@@ -22,6 +22,9 @@ from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 
+_MOST_RAYS = 512
+
+
 @dataclass(frozen=True, slots=True)
 class Foot:
     """The point of a wall nearest to a query point."""
@@ -97,6 +100,14 @@ class Wall:
 
         In order of distance; `enters` is 0 when the start lies inside. Exact where the ray crosses the wall.
         """
+        known = self._rays.get((start, way))
+        if known is None:
+            if len(self._rays) >= _MOST_RAYS:
+                self._rays.clear()
+            known = self._rays[start, way] = self._stretches(start, way)
+        return known
+
+    def _stretches(self, start: Vec2, way: Vec2) -> list[tuple[float, float]]:
         flat, segment, t0, t1 = self._flat
         x, y = self._columns
         aside = x * way[1] - y * way[0] - (start[0] * way[1] - start[1] * way[0])
@@ -105,11 +116,17 @@ class Wall:
         for k in np.flatnonzero(above[1:] != above[:-1]).tolist():
             share = aside[k] / (aside[k] - aside[k + 1])
             p, q = flat[k], flat[k + 1]
-            rough = sum((p[i] + (q[i] - p[i]) * share - start[i]) * way[i] for i in (0, 1))
+            rough = ((p[0] + (q[0] - p[0]) * share - start[0]) * way[0]
+                     + (p[1] + (q[1] - p[1]) * share - start[1]) * way[1])
             hits.append(ray_hit(self.path.segments[segment[k]], float(t0[k] + (t1[k] - t0[k]) * share), start, way,
                                 float(rough)))
         hits.sort()
         return [(max(0.0, a), b) for a, b in zip(hits[::2], hits[1::2], strict=True) if b > 0]
+
+    @cached_property
+    def _rays(self) -> dict[tuple[Vec2, Vec2], list[tuple[float, float]]]:
+        """Rays already looked along: several checks ask for the same bore's axis."""
+        return {}
 
     @cached_property
     def _columns(self) -> tuple[np.ndarray, np.ndarray]:

@@ -6,9 +6,18 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from app.formats.headstock import read
-from geometry.edits import along_edge, free_from_row, move_features, slide_tuner
+from geometry.edits import (
+    along_edge,
+    free_from_row,
+    move_features,
+    set_row_spacing,
+    set_slot_depth,
+    set_slot_width,
+    slide_tuner,
+)
 from geometry.errors import GeometryError
 from geometry.layout import (
+    Ear,
     EdgePlace,
     FreePlace,
     Headstock,
@@ -121,7 +130,29 @@ def _bit(draw, layout):
     return replace(layout, template=replace(layout.template, bit=chosen))
 
 
-EDITS = (_move, _move, _move, _slide, _free, _node, _margins, _thickness, _remove, _add, _pattern, _bit)
+def _slot_numbers(draw, layout):
+    straight = [slot.id for slot in layout.slots if isinstance(slot.shape, StraightSlot)]
+    if not straight:
+        return layout
+    id = draw(st.sampled_from(straight))
+    if draw(st.booleans()):
+        return set_slot_width(layout, id, draw(st.floats(4, 22)))
+    return set_slot_depth(layout, id, draw(st.none() | st.floats(2, 14)))
+
+
+def _ear(draw, layout):
+    ear = Ear(id="ear", side=draw(st.sampled_from(["bass", "treble"])), width=draw(st.floats(2, 30)),
+              start=draw(st.floats(0, 60)), end=draw(st.floats(70, 190)))
+    return replace(layout, ears=() if layout.ears and draw(st.booleans()) else (ear,))
+
+
+def _spacing(draw, layout):
+    rows = [row.id for row in layout.rows]
+    return set_row_spacing(layout, draw(st.sampled_from(rows)), draw(st.floats(8, 60))) if rows else layout
+
+
+EDITS = (_move, _move, _move, _slide, _free, _node, _margins, _thickness, _remove, _add, _pattern, _bit, _slot_numbers,
+         _ear, _spacing)
 
 
 @st.composite

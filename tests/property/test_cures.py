@@ -56,7 +56,7 @@ def test_displaced_samples(data):
     _cured(layout, lambda snags: snags[:1] + snags[2:5:3])
 
 
-@settings(phases=_QUICK, max_examples=12)
+@settings(phases=_QUICK, max_examples=7)
 @given(st.data())
 def test_edited_layouts(data):
     layout = DEMO

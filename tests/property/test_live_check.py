@@ -12,10 +12,13 @@ _QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 
 
+_HEADS = [DEMO, *map(read, SAMPLES)]
+
+
 @settings(phases=_QUICK, max_examples=40)
 @given(st.data())
 def test_live_check_equals_check_over_edits(data):
-    live, layout = LiveCheck(), DEMO
+    live, layout = LiveCheck(), data.draw(st.sampled_from(_HEADS))
     before = [layout]
     assert live.check(layout) == check(layout)
     for _ in range(data.draw(st.integers(1, 6))):
