@@ -11,6 +11,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Drill, GuideBush, Rack, RouterBit
 from geometry.routing.follower import follower_of
 from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
+from geometry.routing.words import rim, speaking
 from geometry.solids.drilling import point_length
 from geometry.units import LengthUnit, format_length, parse_length
 
@@ -112,9 +113,14 @@ def _bit_facts(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
     setting = speed_setting(bit, rack.router)
     speed = "slower than this router turns" if setting is None and rack.router.speeds else (
         f"up to {highest_speed(bit):,.0f} turns a minute" if setting is None else
-        f"{setting:,.0f} turns a minute, rim {rim_speed(bit.cutter, setting):.0f} m/s")
+        f"{setting:,.0f} turns a minute, rim {_rim(rim_speed(bit.cutter, setting), unit)}")
     return [FieldRow("Without a bush", "fact", f"{guide.kind}: {words}"),
             FieldRow("Fastest setting", "fact", speed, warn=setting is None and bool(rack.router.speeds))]
+
+
+def _rim(speed: float, unit: LengthUnit) -> str:
+    with speaking(unit):
+        return rim(speed)
 
 
 def _bush(rack: Rack, bush: GuideBush) -> list[FieldRow]:

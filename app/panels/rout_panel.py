@@ -248,6 +248,6 @@ def _speed_rows(sheet: RoutSheet) -> list[tuple[str, str, bool]]:
     rows: list[tuple[str, str, bool]] = []
     for bit, table in sheet.speeds:
         rows.append(("", bit, False))
-        rows += [(f"{turns:,.0f} turns a minute", f"{rim:.0f} m/s" + ("" if allowed else ", too fast"), not allowed)
+        rows += [(f"{turns:,.0f} turns a minute", rim + ("" if allowed else ", too fast"), not allowed)
                  for turns, rim, allowed in table]
     return rows

@@ -16,7 +16,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_table
 from geometry.routing.together import RoutingPlan
-from geometry.routing.words import area, exact, mm, named, times
+from geometry.routing.words import area, exact, mm, named, rim, times
 
 ALWAYS = (
     "Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear "
@@ -54,8 +54,8 @@ class RoutSheet:
     rejected: tuple[tuple[str, str], ...]
     """(bit, reason)"""
     cautions: tuple[str, ...]
-    speeds: tuple[tuple[str, tuple[tuple[float, float, bool], ...]], ...]
-    """(bit, rows of turns a minute, rim speed in m/s, allowed)"""
+    speeds: tuple[tuple[str, tuple[tuple[float, str, bool], ...]], ...]
+    """(bit, rows of turns a minute, rim speed in words, allowed)"""
 
 
 def rout_sheets(layout: Headstock, routing: RoutingPlan) -> tuple[RoutSheet, ...]:
@@ -96,7 +96,8 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
         facts=_facts(layout, plan), would=plan.would,
         rejected=tuple((one.bit, one.reason) for one in plan.verdicts if one.plan is None),
         cautions=(*((FEED["outside" if outline else "inside"],) if best is None else best.cautions), *ALWAYS),
-        speeds=tuple((id, speed_table(bit, layout.rack.router)) for id, bit in bits.items()))
+        speeds=tuple((id, tuple((turns, rim(speed), allowed) for turns, speed, allowed in speed_table(bit, layout.rack.router)))
+                     for id, bit in bits.items()))
 
 
 def _picture(plan: RoutPlan, index: int) -> Drawing:
@@ -129,7 +130,7 @@ def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
     job, best = plan.job, plan.best
     rows: list[Fact] = []
     if job.width is not None:
-        rows.append(("Narrowest", mm(job.width), False))
+        rows.append(("Narrowest: the largest cutter", mm(job.width), False))
         fitting = [bit for bit in layout.rack.bits if bit.cutter <= job.width + 1e-6]
         widest = max(fitting, key=lambda bit: bit.cutter, default=None)
         rows.append(("Widest bit of the rack that passes",
@@ -147,5 +148,5 @@ def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
         if left.lost:
             rows.append(("Corners of wood rounded", f"up to {mm(left.lost_depth)}", True))
     if isinstance(plan.waste, Refusal):
-        rows.append(("Waste holes", plan.waste.reason, True))
+        rows.append(("Waste holes", plan.waste.reason, False))
     return tuple(rows)

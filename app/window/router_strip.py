@@ -7,10 +7,10 @@ from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
 
 SHOWS = (
     ("left", "Wood left", "Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand.", True),
-    ("waste", "Waste holes", "Where the waste is drilled out first.", True),
+    ("waste", "Holes", "Where the waste is drilled out first.", True),
     ("template", "Template", "The edge that the follower rubs on.", True),
     ("tightest", "Narrowest", "Where each slot is narrowest.", False),
-    ("grain", "Grain and feed", "Dashed heavy: the router runs against the grain or across it. "
+    ("grain", "Grain", "Dashed heavy: the router runs against the grain or across it. "
                                 "Arrows: the way to feed.", False),
 )
 """(group, word, help, on at first)"""

@@ -12,6 +12,7 @@ from __future__ import annotations
 import math
 
 from geometry.layout import Router, RouterBit
+from geometry.routing.words import rim
 from geometry.units import MM_PER_INCH
 
 CHART = ((1.0, 24000.0), (2.0, 18000.0), (2.5, 16000.0), (3.5, 12000.0))
@@ -58,7 +59,7 @@ def speed_words(bit: RouterBit, router: Router) -> str:
     if setting is None:
         return (f"{bit.id}: at most {most:,.0f} turns a minute ({source}), and the router's slowest setting is "
                 f"{min(router.speeds):,.0f}: do not run it in this router.")
-    return (f"{bit.id}: set {setting:,.0f} turns a minute, rim speed {rim_speed(bit.cutter, setting):.0f} m/s; "
+    return (f"{bit.id}: set {setting:,.0f} turns a minute, rim speed {rim(rim_speed(bit.cutter, setting))}; "
             f"at most {most:,.0f} ({source}).")
 
 

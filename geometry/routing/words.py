@@ -62,8 +62,15 @@ def area(size: float) -> str:
 
 
 def place(at: Vec2) -> str:
-    """A point for the maker: across from the centreline, along from the nut line."""
-    return f"{_format(at[0], coarse=True)} across, {_format(at[1], coarse=True)} along"
+    """A point for the maker: across from the centreline and to which side, along from the nut line."""
+    across = _format(abs(at[0]), coarse=True)
+    side = "on the centreline" if across == "0" else f"{across} across to the {'treble' if at[0] > 0 else 'bass'}"
+    return f"{side}, {_format(at[1], coarse=True)} along"
+
+
+def rim(speed: float) -> str:
+    """A rim speed given in m/s: so with mm, in feet a minute with inches."""
+    return f"{speed:.0f} m/s" if _unit.get() == "mm" else f"{round(speed * 60000 / MM_PER_INCH / 12, -1):,.0f} ft/min"
 
 
 def up(length: float) -> float:

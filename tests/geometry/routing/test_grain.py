@@ -35,7 +35,7 @@ def test_a_rectangle_has_end_grain_at_its_tip_alone():
     (only,) = grain_risks(head())
     assert only.kind == "end grain" and only.end - only.start == pytest.approx(80)
     assert only.last == pytest.approx((-40, 180)) and only.steepest == pytest.approx(math.pi / 2)
-    assert "back up the corner at -40 across, 180 along" in only.words
+    assert "back up the corner at 40 across to the bass, 180 along" in only.words
     assert grain_risks(head(), "back")[0].last == pytest.approx((40, 180))
 
 

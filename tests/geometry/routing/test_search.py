@@ -193,7 +193,7 @@ def test_a_follower_that_rounds_the_wood_too_much_is_refused():
     wide = GuideBush(id="wide", outer=18, inner=15, length=5)
     assert any("rounds the corner of wood" in c for c in plan(tool, slot=ell, bushes=(replace(wide, outer=15.0),)).best.cautions)
     found = plan(tool, slot=ell, bushes=(wide,))
-    assert found.best is None and "rounds the corner of wood at 18 across, 60 along by 2.5 mm" in found.verdicts[0].reason
+    assert found.best is None and "rounds the corner of wood at 18 across to the treble, 60 along by 2.5 mm" in found.verdicts[0].reason
 
 
 # ---- the outline -------------------------------------------------------------
