@@ -29,6 +29,7 @@ from app.panels.fields import LengthField
 from app.window import ask
 from app.window.collector import rest, resume
 from app.window.import_preview import ImportPreview
+from app.window.own_rack import with_own_rack
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
 from geometry.edits.imported import layout_from, with_shape
@@ -58,7 +59,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
     dialog = ImportDialog(window, path, read)
     if dialog.exec() == QDialog.DialogCode.Accepted:
         if dialog.whole and window.files.may_leave():
-            window.document.replace(dialog.result_layout, None)
+            window.document.replace(with_own_rack(window, dialog.result_layout), None)
         elif not dialog.whole:
             window.document.apply(f"Import {path.name}", dialog.result_layout)
         window.canvas.fit(window.document.shown)

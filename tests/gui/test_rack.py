@@ -183,3 +183,14 @@ def test_export_and_import(bench, room, tmp_path, monkeypatch, told):
     file.write_text("{}")
     press(view, "import")
     assert told[0][0] == "This rack was not imported" and bench.layout.rack == before
+
+
+def test_a_new_layout_begins_with_my_own_rack(bench, path):
+    from app.window.own_rack import with_own_rack
+    window, layout = bench.window, bench.layout
+    assert with_own_rack(window, layout, path) is layout, "none has been kept yet"
+    save_rack(RACK_INCH, path)
+    made = with_own_rack(window, layout, path)
+    assert made.rack == RACK_INCH and made.template.bit == "0.375 in shank bearing"
+    path.write_text("{")
+    assert with_own_rack(window, layout, path) is layout

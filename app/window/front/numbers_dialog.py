@@ -25,6 +25,7 @@ from app.look.face_picture import FacePicture, face_picture
 from app.look.theme import Theme
 from app.panels.fields import LengthField
 from app.window.background import Background
+from app.window.own_rack import with_own_rack
 from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.checks import check
 from geometry.drawing import Drawing
@@ -41,7 +42,7 @@ def begin_from_numbers(window: MainWindow) -> None:
     """Ask for numbers and open the layout that they make."""
     dialog = NumbersDialog(window)
     if dialog.exec() == QDialog.DialogCode.Accepted and window.files.may_leave():
-        window.document.replace(dialog.layout_made, None)
+        window.document.replace(with_own_rack(window, dialog.layout_made), None)
         window.set_stage("tuners")
     dialog.deleteLater()
 
