@@ -19,7 +19,8 @@ MARGINS = (
     ("screw_any", "Screw to anything"), ("bore_slot", "Bore to slot wall"), ("rail", "Rail"), ("web", "Web"),
     ("side_cover", "Wood above and below a side bore"), ("slot_nut", "Slot to nut line"),
     ("pin_any", "Pin to anything"), ("post_wall", "Post end to inner wall"),
-    ("string_hole", "String hole to slot wall"), ("seat_overhang", "Plate inside the edge"),
+    ("string_hole", "String hole to slot wall"),
+    ("string_air", "String to post, wall and ramp"), ("seat_overhang", "Plate inside the edge"),
     ("seat_gap", "Plate to plate"), ("button_gap", "Button to button"), ("blank_edge", "Outline to blank edge"),
     ("template_contact", "Follower on the template"))
 

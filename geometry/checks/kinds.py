@@ -85,6 +85,12 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "glue-line": Kind("Glue line through a hole", "A drill wanders along a glue line, and the joint is weakened."),
     "glue-line-crossed": Kind("Bores cross a glue line", "Ears are glued before anything crosses the glue line."),
     "side-angle": Kind("String bends sideways at the nut", "Above 10 degrees a string tends to catch in the nut."),
+    "string-to-post": Kind("String rubs on another post", "A string on its way to its post needs air past the others."),
+    "string-to-nut-end": Kind("String over the slot's nut end",
+                              "A string that goes down into a slot must clear the edge it dives over, or get a ramp."),
+    "string-to-ramp": Kind("String over the ramp", "The ramp has to lie deeper than the strings that it leads down."),
+    "string-to-wall": Kind("String beside the slot's wall", "A string in a slot must not rub on the walls beside it."),
+    "string-to-floor": Kind("String winds on the slot's floor", "The windings need air below the post."),
     # router and rack
     "no-bit": Kind("No bit chosen for the template", "Without a bit the template has no size."),
     "bush-too-narrow": Kind("Bit and follower do not go together", "The cutter has to pass through its guide bush."),

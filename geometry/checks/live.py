@@ -19,6 +19,8 @@ from geometry.checks import (
     side_walls,
     slots,
     string_angles,
+    string_posts,
+    string_slots,
 )
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
@@ -27,7 +29,7 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 
 FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outline, side_reach, side_marks, seats,
-            buttons, pins, glue, router, rack, string_angles)
+            buttons, pins, glue, router, rack, string_angles, string_posts, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, Snag
-from geometry.strings.runs import runs
+from geometry.checks.string_runs import scene_runs
 
 TOLERABLE = 10.0
 """degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
@@ -15,8 +15,7 @@ TOLERABLE = 10.0
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """A note for every string whose side angle at the nut is more than tolerable."""
-    placed = {item.id: item.frame for item in scene.items if item.frame is not None}
-    for run in runs(scene.layout, placed):
+    for run, _ in scene_runs(scene):
         angle = abs(math.degrees(run.side_angle))
         if angle > TOLERABLE + 1e-9:
             yield Snag("side-angle", NOTE, (run.tuner, NUT), (*run.nut, 0.0), angle, TOLERABLE,

@@ -19,7 +19,7 @@ from geometry.layout.shop import (
     Template,
     Tool,
 )
-from geometry.layout.slots import DrawnSlot, Pin, SingleHole, Slot, StraightSlot, slot_path
+from geometry.layout.slots import DrawnSlot, Pin, Ramp, SingleHole, Slot, StraightSlot, slot_path
 from geometry.layout.strings import Nut, String
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Place, Row, RowPlace, StraightRun, Tuner
 from geometry.layout.validate import feature_ids, validate
@@ -27,8 +27,8 @@ from geometry.layout.validate import feature_ids, validate
 __all__ = [
     "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress", "Ear",
     "EdgePlace", "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
-    "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Rates", "Reading", "Remark", "Route", "Router", "RouterBit",
-    "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot", "String", "Task", "Template", "Time",
+    "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates", "Reading", "Remark", "Route", "Router",
+    "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot", "String", "Task", "Template", "Time",
     "Tool", "Tuner", "feature_ids", "loop_of", "loop_path",
     "slot_path", "validate",
 ]

@@ -28,6 +28,7 @@ class Margins(Part, kw_only=True):
     pin_any: Amount = 3.0
     post_wall: Amount = 1.0
     string_hole: Amount = 1.5
+    string_air: Amount = 0.5
     seat_overhang: Amount = 0.5
     seat_gap: Amount = 0.5
     button_gap: Amount = 3.0

@@ -29,12 +29,25 @@ class DrawnSlot(Part, kw_only=True, tag="drawn", tag_field="kind"):
     loop: Loop
 
 
+class Ramp(Part, kw_only=True):
+    """A slope cut into the face that leads the strings down into the nut end of a slot (mm).
+
+    It begins at the face `length` before the slot's nut end and is `depth` deep
+    there. Without a width it is as wide as the slot.
+    """
+
+    length: Size
+    depth: Size
+    width: Size | None = None
+
+
 class Slot(Part, kw_only=True):
     """An opening in the head: through, or blind with a depth from the face (mm)."""
 
     id: Id
     shape: StraightSlot | DrawnSlot
     depth: Size | None = None
+    ramp: Ramp | None = None
 
 
 class Pin(Part, kw_only=True):

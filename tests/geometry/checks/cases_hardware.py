@@ -2,7 +2,7 @@
 
 import math
 
-from geometry.layout import Blank, Button, DrillPress, Nut, Rack, String
+from geometry.layout import Blank, Button, DrillPress, Rack
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import (
     BIT,
@@ -120,14 +120,4 @@ _BUTTONS = (
 )
 
 
-def _string(angle):
-    """One string from the middle of the nut straight to the string hole of a side post, `angle` degrees aside."""
-    along = 14.0 / math.tan(math.radians(angle))
-    of = pattern("of", "side", bore(surface="seat", depth=30.0))
-    return head(tuners=(side("a", along, of, string="1"),), patterns=(of,), slots=(slot(nut=20.0),), nut=Nut(),
-                strings=(String(id="1", diameter=1.0, course=1),))
-
-
-_STRINGS = (Case("side-angle", _string(12.0), 12.0, NOTE, _string(10.0)),)
-
-CASES = (*_SIDES, *_PLATES, *_BUTTONS, *_STRINGS)
+CASES = (*_SIDES, *_PLATES, *_BUTTONS)

@@ -6,10 +6,10 @@ import pytest
 
 from geometry.checks import GRADES, KINDS, check
 from geometry.layout import validate
-from tests.geometry.checks import cases_drillings, cases_hardware, cases_wood
+from tests.geometry.checks import cases_drillings, cases_hardware, cases_strings, cases_wood
 from tests.geometry.checks.heads import head
 
-CASES = (*cases_drillings.CASES, *cases_wood.CASES, *cases_hardware.CASES)
+CASES = (*cases_drillings.CASES, *cases_wood.CASES, *cases_hardware.CASES, *cases_strings.CASES)
 
 
 def _name(case):

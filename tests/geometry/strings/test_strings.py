@@ -2,6 +2,7 @@
 
 import math
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -10,7 +11,7 @@ from geometry import vectors as v
 from geometry.layout import Nut, String
 from geometry.strings import Run, break_angle, nut_places, runs
 from geometry.strings.runs import tangent_point
-from tests.geometry.checks.heads import FACE, SIDE, face, head, side, slot
+from tests.geometry.checks.heads import FACE, SIDE, bore, face, head, pattern, side, slot
 
 
 def strings(*diameters, pair=False):
@@ -68,9 +69,26 @@ def test_runs_of_both_mounts():
     # The post has a radius of 3 and the string of 0.5; the nut places are -5 and 5.
     assert one.side_angle == pytest.approx(math.atan2(5.0, 100.0) - math.asin(3.5 / math.hypot(5.0, 100.0)))
     assert one.height == 26.0
-    assert two.post == pytest.approx((14.0, 100.0))
-    assert two.side_angle == pytest.approx(math.atan2(9.0, 100.0))
-    assert two.height == pytest.approx(-8.0 + 3.5)
+    # Over the post: in the plane square to it the nut lies 100 mm off and 6 + 8 mm above the axis.
+    lean = math.asin(3.5 / math.hypot(100.0, 14.0)) - math.atan2(14.0, 100.0)
+    reach = math.sqrt(100.0 ** 2 + 14.0 ** 2 - 3.5 ** 2)
+    assert two.post == pytest.approx((14.0, reach * math.cos(lean)))
+    assert two.height == pytest.approx(6.0 + reach * math.sin(lean))
+    assert two.side_angle == pytest.approx(math.atan2(9.0, reach * math.cos(lean)))
+
+
+@given(st.floats(30, 170), st.floats(1, 20), st.floats(-15, 15), st.sampled_from(["bass", "treble"]))
+def test_a_string_touches_a_side_post_by_the_distance_of_two_skew_lines(along, high, spread, winds):
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0))
+    layout = head(tuners=(side("s", along, of, string="1", winds=winds),), patterns=(of,),
+                  nut=Nut(height=high, spread=abs(spread) + 1), strings=strings(1.0, 1.0))
+    run, = runs(layout)
+    way = np.array(run.end) - np.array(run.start)
+    normal = np.cross(way, (1.0, 0.0, 0.0))
+    axis = np.array((14.0, along, 8.0))
+    assert abs((axis - run.start) @ normal) / np.linalg.norm(normal) == pytest.approx(3.5)
+    assert (run.height > -8.0) == (winds == "bass")
+    assert run.post[0] == pytest.approx(14.0)
 
 
 def test_a_tuner_without_a_string_has_no_run():

@@ -1,0 +1,100 @@
+"""Strings that dive into a slot: over its nut end or its ramp, along its walls, above its floor."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from geometry.checks.items import Item
+from geometry.checks.memo import together
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import Snag, grade, short
+from geometry.checks.string_runs import scene_runs
+from geometry.checks.words import both, first, listed, mm, up
+from geometry.errors import GeometryError
+from geometry.layout.shop import Margins
+from geometry.layout.slots import Ramp
+from geometry.strings.dive import Clearance, Dive, dive
+from geometry.strings.ramps import ramp_for
+from geometry.strings.runs import Run
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every string with the slot that its post lies across."""
+    found = scene_runs(scene)
+    for opening in scene.openings:
+        if opening.wall.crossing is not None:
+            continue
+        dives = [made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
+        yield from scene.memo.of(_end, opening, scene.memo.of(together, *dives), scene.layout.margins,
+                                 scene.layout.blank.thickness)
+        own = {id(run): item for run, item in found}
+        for one in dives:
+            yield from scene.memo.of(_beside, opening, one, scene.layout.margins)
+            yield from _floor(scene, opening, one, own[id(one.run)])
+
+
+def _dive(run: Run, opening: Opening) -> Dive | None:
+    return dive(run, opening.slot, opening.wall)
+
+
+def ramp_words(ramp: Ramp) -> str:
+    """`8.5 mm long, 2.1 mm deep (13.9 degrees)`."""
+    return f"{ramp.length:g} mm long, {ramp.depth:g} mm deep ({math.degrees(math.atan2(ramp.depth, ramp.length)):.1f} degrees)"
+
+
+def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness: float) -> tuple[Snag, ...]:
+    """One snag for a slot: the worst string over its nut end, and which others."""
+    needed = margins.string_air
+    low = [(clearance, one) for one, clearance in ((one, one.end()) for one in dives) if short(clearance.air, needed)]
+    if not low:
+        return ()
+    clearance, worst = min(low, key=lambda pair: pair[0].air)
+    measured = clearance.air
+    ramped = opening.slot.ramp is not None
+    what = f"the ramp of {opening.id}" if ramped else f"the nut end of {opening.id}"
+    a, b = both(measured, needed)
+    text = (f"String {worst.run.string} runs {mm(-measured)} mm through {what}" if measured < 0 else
+            f"String {worst.run.string} passes {a} mm over {what}; {b} mm wanted")
+    others = [one.run.string for _, one in low if one is not worst]
+    if others:
+        text += f"; {'string' if len(others) == 1 else 'strings'} {listed(others)} {'comes' if len(others) == 1 else 'come'} too near as well"
+    try:
+        ramp = ramp_for(opening.slot, dives, needed, thickness)
+        cure = ("" if ramp is None else
+                f"{'Make' if ramped else 'Give'} {what if ramped else opening.id} {'' if ramped else 'a ramp '}{ramp_words(ramp)}.")
+    except GeometryError as error:
+        cure = str(error)
+    return (Snag("string-to-ramp" if ramped else "string-to-nut-end", grade(measured), (opening.id, worst.run.tuner),
+                 clearance.where, measured, needed, f"{text}.",
+                 cure or f"Start {opening.id} {up(needed - measured):.1f} mm nearer to the nut."),)
+
+
+def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
+    clearance: Clearance = one.beside()
+    measured, needed = clearance.air, margins.string_air
+    if not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    run = one.run
+    text = (f"String {run.string} on its way to {run.tuner} cuts {mm(-measured)} mm into the wall of {opening.id}."
+            if measured < 0 else
+            f"String {run.string} on its way to {run.tuner} passes {a} mm from the wall of {opening.id}; {b} mm wanted.")
+    return (Snag("string-to-wall", grade(measured), (run.tuner, opening.id), clearance.where, measured, needed, text,
+                 f"Move that wall of {opening.id} {up(needed - measured):.1f} mm away, or give string {run.string} a post "
+                 "more in line with its place at the nut."),)
+
+
+def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:
+    """The windings below the post over the floor of a blind slot."""
+    if opening.slot.depth is None:
+        return
+    lowest = item.frame.origin[2] + item.pattern.post.diameter / 2 + one.run.diameter
+    measured, needed = opening.depth - lowest, scene.layout.margins.string_air
+    if not short(measured, needed):
+        return
+    a, b = both(measured, needed)
+    text = (f"String {one.run.string} winds {mm(-measured)} mm into the floor of {opening.id}." if measured < 0 else
+            f"String {one.run.string} winds {a} mm above the floor of {opening.id}; {b} mm wanted.")
+    yield Snag("string-to-floor", grade(measured), (item.id, opening.id), (*one.run.post, opening.depth), measured, needed,
+               text, f"{first('rout')} {opening.id} {up(needed - measured):.1f} mm deeper.")

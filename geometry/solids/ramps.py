@@ -1,0 +1,99 @@
+"""The slope at the nut end of a slot: a plane that goes down from the face in the direction of the slot."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from geometry import vectors as v
+from geometry.curves import Line, Path
+from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.vectors import Vec2
+
+
+@dataclass(frozen=True, slots=True)
+class RampCut:
+    """A ramp in the frame of the head (mm). `start` is the middle of the line where it leaves the face."""
+
+    start: Vec2
+    axis: Vec2
+    """unit, towards the tip, the way in which it goes down"""
+    length: float
+    """from the start to the slot's nut end"""
+    depth: float
+    """below the face at the slot's nut end"""
+    half: float
+    """half of its width"""
+    reach: float
+    """from the start to where the slot has swallowed all of it"""
+
+    @property
+    def slope(self) -> float:
+        """Depth gained for each mm along the axis."""
+        return self.depth / self.length
+
+    @property
+    def angle(self) -> float:
+        """To the face, rad."""
+        return math.atan2(self.depth, self.length)
+
+    def along(self, p: Vec2) -> float:
+        """How far p lies along the axis from the start, mm."""
+        return v.dot(v.sub(p, self.start), self.axis)
+
+    def across(self, p: Vec2) -> float:
+        """How far p lies from the ramp's middle line, mm, never negative."""
+        return abs(v.cross(self.axis, v.sub(p, self.start)))
+
+    def level(self, p: Vec2) -> float:
+        """How deep the wood begins at p, mm below the face: 0 beside the ramp and before it."""
+        q = self.along(p)
+        inside = -1e-9 <= q <= self.reach + 1e-9 and self.across(p) <= self.half + 1e-9
+        return max(0.0, q * self.slope) if inside else 0.0
+
+    def corner(self, along: float, side: float) -> Vec2:
+        """The point `along` mm from the start on one rim: side 1 to the left of the axis, -1 to its right."""
+        return v.along(v.along(self.start, self.axis, along), v.left(self.axis), side * self.half)
+
+    def path(self) -> Path:
+        """What the ramp takes of the face: a rectangle from its start to the slot's nut end, counter-clockwise."""
+        a, b = self.corner(0.0, -1.0), self.corner(self.reach, -1.0)
+        c, d = self.corner(self.reach, 1.0), self.corner(0.0, 1.0)
+        return Path((Line(a, b), Line(b, c), Line(c, d), Line(d, a)), closed=True)
+
+
+@dataclass(frozen=True, slots=True)
+class NutEnd:
+    """Where a slot ends towards the nut: its outermost point on the slot's own axis (mm)."""
+
+    at: Vec2
+    axis: Vec2
+    """unit, towards the tip"""
+    width: float
+    room: float
+    """how far behind that point the slot has its full width"""
+
+
+def nut_end(slot: Slot) -> NutEnd:
+    """The nut end of a slot. A drawn slot runs along y, from its lowest point on, and is as wide as its box.
+
+    GeometryError when the slot has no inside.
+    """
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        apart = v.sub(shape.tip_end, shape.nut_end)
+        axis = v.unit(apart) if v.norm(apart) > 1e-9 else (0.0, 1.0)
+        return NutEnd(v.along(shape.nut_end, axis, -shape.width / 2), axis, shape.width, shape.width / 2)
+    x0, y0, x1, y1 = slot_path(slot).box
+    return NutEnd(((x0 + x1) / 2, y0), (0.0, 1.0), x1 - x0, min(x1 - x0, y1 - y0) / 2)
+
+
+def ramp_cut(slot: Slot) -> RampCut | None:
+    """The ramp of a slot in its place, or None when it has none."""
+    ramp = slot.ramp
+    if ramp is None:
+        return None
+    end = nut_end(slot)
+    half = (end.width if ramp.width is None else ramp.width) / 2
+    return RampCut(v.along(end.at, end.axis, -ramp.length), end.axis, ramp.length, ramp.depth, half,
+                   ramp.length + end.room)

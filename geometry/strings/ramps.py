@@ -1,0 +1,96 @@
+"""The ramp that frees all strings of a slot: as short and as shallow as they allow."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.errors import GeometryError
+from geometry.layout.headstock import Headstock
+from geometry.layout.slots import Ramp, Slot, slot_path
+from geometry.solids.ramps import nut_end
+from geometry.solids.walls import Wall
+from geometry.strings.dive import Dive, dive
+from geometry.strings.runs import Run, runs
+from geometry.tolerance import TOUCH
+
+NUT_AIR = 2.0
+"""mm of flat face that a ramp leaves in front of the nut (common practice, no source)"""
+_STEP = 0.1
+_TRIES = 12
+
+
+def dives(layout: Headstock, slot: Slot, found: Sequence[Run] | None = None) -> tuple[Dive, ...]:
+    """Every string that dives into a slot, with the ramp that the slot has."""
+    wall = Wall(slot_path(slot))
+    made = (dive(run, slot, wall) for run in (runs(layout) if found is None else found))
+    return tuple(one for one in made if one is not None)
+
+
+def freeing_ramp(layout: Headstock, slot_id: str) -> Ramp | None:
+    """The ramp that gives every string of a slot its margin over the nut end; None when they have it without one.
+
+    Length and depth in whole tenths of a millimetre, tried on the exact shapes. GeometryError when no
+    ramp does: it would begin at the nut, or come out at the back.
+    """
+    slot = next((s for s in layout.slots if s.id == slot_id), None)
+    if slot is None:
+        raise GeometryError(f"There is no slot named {slot_id}.")
+    found = runs(layout)
+    return ramp_for(slot, dives(layout, slot, found), layout.margins.string_air, layout.blank.thickness)
+
+
+def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) -> Ramp | None:
+    """As freeing_ramp, for strings that are known to dive into the slot."""
+    wall = Wall(slot_path(slot))
+    plain = replace(slot, ramp=None)
+    bare = [dive(one.run, plain, wall) for one in found]
+    low = [one for one in bare if one is not None and one.end().air < air - TOUCH]
+    if not low:
+        return None
+    length, depth = _first_guess(slot, [one for one in bare if one is not None], air)
+    deepest = thickness if slot.depth is None else slot.depth
+    for _ in range(_TRIES):
+        ramp = Ramp(length=length, depth=depth)
+        if not length < _room(slot):
+            raise GeometryError(f"A ramp that frees the strings of {slot.id} would begin {NUT_AIR:g} mm or less from "
+                                "the nut: raise the nut, or start the slot nearer to it.")
+        if depth >= deepest:
+            raise GeometryError(f"A ramp that frees the strings of {slot.id} would be as deep as the slot: start the "
+                                "slot nearer to the nut.")
+        ramped = replace(slot, ramp=ramp)
+        if all(again.end().air >= air - TOUCH for again in (dive(one.run, ramped, wall) for one in bare) if again):
+            return ramp
+        length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
+    raise GeometryError(f"The strings of {slot.id} leave its ramp sideways: move their posts or widen the slot.")
+
+
+def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
+    """Length and depth from the strings' own slopes, rounded up to tenths."""
+    end = nut_end(slot)
+    starts, needs = [], []
+    for one in found:
+        speed = v.dot(one.way, end.axis)
+        upright = (one.run.diameter / 2 + air) / one.steep
+        if one.slope <= 0 or speed <= 0:
+            continue
+        begins = one.at(max(0.0, (one.run.nut_height - upright) / one.slope))
+        starts.append(v.dot(v.sub(end.at, begins[:2]), end.axis))
+        at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
+        needs.append((at_edge, one.edge[2] + upright))
+    length = _up(max(starts))
+    slope = max(deep / (length + at_edge) for at_edge, deep in needs)
+    return length, _up(max(_STEP, slope * length))
+
+
+def _room(slot: Slot) -> float:
+    """How long a ramp may be before it comes to the nut, mm along the slot's axis."""
+    end = nut_end(slot)
+    return (end.at[1] - NUT_AIR) / max(end.axis[1], 1e-9)
+
+
+def _up(length: float) -> float:
+    return max(_STEP, math.ceil(length * 10 - 1e-6) / 10)

@@ -1,0 +1,67 @@
+"""Cases of strings: at the nut, past other posts, and down into a slot."""
+
+import math
+
+from geometry.layout import Nut, Ramp, String
+from tests.geometry.checks.case import Case
+from tests.geometry.checks.heads import FACE, bore, face, head, pattern, side, slot
+
+SPOILS, TIGHT, NOTE = "spoils the work", "tight", "note"
+_ONE = (String(id="1", diameter=1.0, course=1),)
+
+
+def _aside(angle):
+    """One string from the middle of the nut, `angle` degrees aside, 100 mm to where it touches its post of 6 mm."""
+    sine, cosine = math.sin(math.radians(angle)), math.cos(math.radians(angle))
+    post = face("a", 100 * sine + 3.5 * cosine, 100 * cosine - 3.5 * sine, string="1", winds="bass")
+    return head(tuners=(post,), patterns=(FACE,), strings=_ONE)
+
+
+def _past(apart):
+    """A string straight up the centreline that passes a post whose middle is `apart` mm beside it."""
+    return head(tuners=(face("a", 3.5, 150.0, string="1", winds="bass"), face("b", -apart, 75.0)), patterns=(FACE,),
+                strings=_ONE)
+
+
+_DEEP = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 41.0, 40.0))
+_DROP = 54 * 5 / 12
+"""A string that falls by 5 in 12 comes down this much on its way to the nut end of the slot at y = 54."""
+
+
+def _dive(height, x=0.0, ramp=None, depth=None, winds="bass"):
+    """A string down the centreline, falling by 5 in 12 (and 13 aslant), over a post at z = 8 whose place follows."""
+    far = 13 / 5 * (8 + height - 3.5 * 12 / 13)
+    along = (12 * far - 3.5 * 5) / 13
+    opening = slot(x=x, depth=depth)
+    opening = type(opening)(id=opening.id, shape=opening.shape, depth=depth, ramp=ramp)
+    return head(tuners=(side("a", along, _DEEP, string="1", winds=winds),), patterns=(_DEEP,), slots=(opening,),
+                strings=_ONE, nut=Nut(height=height))
+
+
+def _over(air):
+    """Height of the nut that gives this air over the nut end: the skin is 0.5 off the middle, 12/13 of the drop."""
+    return _DROP + (air + 0.5) * 13 / 12
+
+
+_SLOPE = Ramp(length=12.0, depth=5.0)
+
+
+def _over_ramp(air):
+    """The ramp begins at y = 42 and runs level with the string."""
+    return _dive(42 * 5 / 12 + (air + 0.5) * 13 / 12, ramp=_SLOPE)
+
+
+CASES = (
+    Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
+    Case("string-to-post", _past(3.7), 0.2, TIGHT, _past(4.0), between=("a", "b")),
+    Case("string-to-post", _past(3.0), -0.5, SPOILS, _past(4.0), between=("a", "b"), within=1e-3),
+    Case("string-to-nut-end", _dive(_over(0.2)), 0.2, TIGHT, _dive(_over(0.5))),
+    Case("string-to-nut-end", _dive(_over(-1.7)), -1.7, SPOILS, _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=5.0))),
+    Case("string-to-ramp", _over_ramp(0.2), 0.2, TIGHT, _over_ramp(0.5)),
+    # Half of what the nut end cuts is taken by a ramp that is too shallow: (1.3 - 0.65) * 12 / 13 and half a string.
+    Case("string-to-ramp", _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=0.65)), -1.1, SPOILS, _over_ramp(0.5)),
+    # The wall stands at x = -5.3 + 6.
+    Case("string-to-wall", _dive(30.0, x=-5.3), 0.2, TIGHT, _dive(30.0, x=-5.0)),
+    # The axis at 8, half a post of 6 and one string below it.
+    Case("string-to-floor", _dive(30.0, depth=12.2), 0.2, TIGHT, _dive(30.0, depth=12.5)),
+)
