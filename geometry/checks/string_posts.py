@@ -50,8 +50,9 @@ def _near(rows: Sequence[tuple[Run, Item, Margins]]) -> list[Snag | None]:
     needed = np.array([margins.string_air for _, _, margins in rows])
     found = gaps(Cylinders.joined([solids[id(run)] for run, _, _ in rows]),
                  Cylinders.joined([solids[id(item)] for _, item, _ in rows]), needed)
-    return [_snag(run, item, float(gap), on, there, margins.string_air) if short(float(gap), margins.string_air) else None
-            for (run, item, margins), gap, on, there in zip(rows, found.distance, found.on_a, found.on_b, strict=True)]
+    return [_snag(run, item, gap, on, there, margins.string_air) if short(gap, margins.string_air) else None
+            for (run, item, margins), gap, on, there in zip(rows, found.distance.tolist(), found.on_a, found.on_b,
+                                                            strict=True)]
 
 
 def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarray, needed: float) -> Snag:

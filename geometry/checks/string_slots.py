@@ -10,7 +10,7 @@ from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.string_runs import scene_runs
-from geometry.checks.words import both, first, listed, mm, up
+from geometry.checks.words import both, listed, mm, up
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
@@ -40,7 +40,8 @@ def _dive(run: Run, opening: Opening) -> Dive | None:
 
 def ramp_words(ramp: Ramp) -> str:
     """`8.5 mm long, 2.1 mm deep (13.9 degrees)`."""
-    return f"{ramp.length:g} mm long, {ramp.depth:g} mm deep ({math.degrees(math.atan2(ramp.depth, ramp.length)):.1f} degrees)"
+    angle = math.degrees(math.atan2(ramp.depth, ramp.length))
+    return f"{ramp.length:g} mm long, {ramp.depth:g} mm deep ({angle:.1f} degrees)"
 
 
 def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness: float) -> tuple[Snag, ...]:
@@ -58,11 +59,12 @@ def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness:
             f"String {worst.run.string} passes {a} mm over {what}; {b} mm wanted")
     others = [one.run.string for _, one in low if one is not worst]
     if others:
-        text += f"; {'string' if len(others) == 1 else 'strings'} {listed(others)} {'comes' if len(others) == 1 else 'come'} too near as well"
+        text += (f"; string {others[0]} comes too near as well" if len(others) == 1 else
+                 f"; strings {listed(others)} come too near as well")
     try:
         ramp = ramp_for(opening.slot, dives, needed, thickness)
-        cure = ("" if ramp is None else
-                f"{'Make' if ramped else 'Give'} {what if ramped else opening.id} {'' if ramped else 'a ramp '}{ramp_words(ramp)}.")
+        cure = "" if ramp is None else (f"Make {what} {ramp_words(ramp)}." if ramped else
+                                        f"Give {opening.id} a ramp {ramp_words(ramp)}.")
     except GeometryError as error:
         cure = str(error)
     return (Snag("string-to-ramp" if ramped else "string-to-nut-end", grade(measured), (opening.id, worst.run.tuner),
@@ -79,10 +81,11 @@ def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
     run = one.run
     text = (f"String {run.string} on its way to {run.tuner} cuts {mm(-measured)} mm into the wall of {opening.id}."
             if measured < 0 else
-            f"String {run.string} on its way to {run.tuner} passes {a} mm from the wall of {opening.id}; {b} mm wanted.")
+            f"String {run.string} on its way to {run.tuner} passes {a} mm from the wall of {opening.id}; "
+            f"{b} mm wanted.")
     return (Snag("string-to-wall", grade(measured), (run.tuner, opening.id), clearance.where, measured, needed, text,
-                 f"Move that wall of {opening.id} {up(needed - measured):.1f} mm away, or give string {run.string} a post "
-                 "more in line with its place at the nut."),)
+                 f"Move that wall of {opening.id} {up(needed - measured):.1f} mm away, or give string {run.string} "
+                 "a post more in line with its place at the nut."),)
 
 
 def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:
@@ -96,5 +99,5 @@ def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Sn
     a, b = both(measured, needed)
     text = (f"String {one.run.string} winds {mm(-measured)} mm into the floor of {opening.id}." if measured < 0 else
             f"String {one.run.string} winds {a} mm above the floor of {opening.id}; {b} mm wanted.")
-    yield Snag("string-to-floor", grade(measured), (item.id, opening.id), (*one.run.post, opening.depth), measured, needed,
-               text, f"{first('rout')} {opening.id} {up(needed - measured):.1f} mm deeper.")
+    yield Snag("string-to-floor", grade(measured), (item.id, opening.id), (*one.run.post, opening.depth), measured,
+               needed, text, f"Rout {opening.id} {up(needed - measured):.1f} mm deeper.")

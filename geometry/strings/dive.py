@@ -69,7 +69,7 @@ class Dive:
 
     @property
     def surfaces(self) -> float:
-        """Plan distance at which the string's middle passes through the level of the face; infinite if it never does."""
+        """Plan distance at which the string's middle comes down to the level of the face; infinite if it never does."""
         return self.run.nut_height / self.slope if self.slope > 0 else math.inf
 
     @cached_property

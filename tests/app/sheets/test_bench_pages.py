@@ -258,7 +258,7 @@ def test_slots_that_are_cut_alike_share_a_card():
 def test_waste_centres_are_told_in_numbers():
     plan = work("demo").plans[1]
     assert isinstance(plan.waste, Waste)
-    assert centres_words(plan.waste).startswith("Centres of brad 11, all 17 to the treble side, from the nut line: 30.5, 43.6, ")
+    assert centres_words(plan.waste).startswith("Centres of brad 11, all 14.9 to the treble side, from the nut line: 30.5, 43.6, ")
     crooked = replace(plan.waste, centres=((1.0, 30.0), (-2.0, 40.5)))
     assert "30 (1 to the treble side); 40.5 (2 to the bass side)" in centres_words(crooked)
 

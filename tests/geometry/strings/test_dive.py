@@ -30,7 +30,7 @@ def straight(x, width, ramp=None):
 
 @given(st.floats(-12, 12), st.floats(2, 9), st.floats(0.1, 0.9), st.floats(50, 115), st.floats(1, 9), st.floats(8, 20))
 def test_air_is_what_sampled_points_of_the_string_have_to_the_wood(nut, height, share, y, low, width):
-    """Wood below the face outside the slot; its outside in plan by the polygon library. Only strings that cut nothing."""
+    """Wood below the face outside the slot, in plan by the polygon library. Only strings that cut nothing."""
     x = (share - 0.5) * (width - 1)
     slot = straight(0.0, width)
     found = dive(run(nut, height, (x, y), low), slot)
@@ -76,7 +76,7 @@ def test_the_freeing_ramp_by_hand():
     """The string falls 5 in 12 and cuts 1.3 mm into the nut end: 12/13 of what it lacks there is (1.3 + 13/12) deep."""
     layout = _dive(_DROP - 1.3)
     ramp = freeing_ramp(layout, "slot")
-    # Freed at y = 42 - ...: the ramp lies level with the string, 13/12 below it, so it begins where that leaves the face.
+    # The ramp lies level with the string, 13/12 below it, so it begins where that leaves the face.
     deep = 1.3 + 13 / 12
     assert (ramp.length, ramp.depth) == (math.ceil(deep * 12 / 5 * 10) / 10, pytest.approx(deep, abs=0.1))
     found, = dives(replace(layout, slots=(replace(layout.slots[0], ramp=ramp),)), replace(layout.slots[0], ramp=ramp))

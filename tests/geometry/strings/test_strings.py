@@ -11,7 +11,16 @@ from geometry import vectors as v
 from geometry.layout import Nut, String
 from geometry.strings import Run, break_angle, nut_places, runs
 from geometry.strings.runs import tangent_point
-from tests.geometry.checks.heads import FACE, SIDE, bore, face, head, pattern, side, slot
+from tests.geometry.checks.heads import (
+    FACE,
+    SIDE,
+    bore,
+    face,
+    head,
+    pattern,
+    side,
+    slot,
+)
 
 
 def strings(*diameters, pair=False):
