@@ -12,7 +12,7 @@ from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.string_runs import scene_runs
-from geometry.checks.words import both, mm, toward, up
+from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -60,16 +60,11 @@ def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarr
     text = (f"String {run.string} on its way to {run.tuner} runs {mm(-measured)} mm into the post of {item.id}."
             if measured < 0 else
             f"String {run.string} on its way to {run.tuner} passes {a} mm from the post of {item.id}; {b} mm wanted.")
-    lacking = up(needed - measured)
-    if item.mount == "side":
-        cure = (f"Lead it over its own post, give it another post, or set the axis of {item.id} {lacking:.1f} mm "
-                "farther from it.")
-    else:
-        way = v.unit(v.sub(run.post, run.nut))
-        aside = v.left(way)
-        if v.dot(v.sub(item.frame.origin[:2], run.nut), aside) < 0:
-            aside = v.scale(aside, -1.0)
-        cure = (f"Lead it past the other side of its own post, give it another post, or move {item.id} "
-                f"{toward(v.scale(aside, lacking))}.")
-    return Snag("string-to-post", grade(measured), (run.tuner, item.id), tuple(((on + there) / 2).tolist()), measured,
-                needed, text, cure)
+    side = item.mount == "side"
+    cure = ("Lead it over its own post, give it another post, or set one of the two axes deeper." if side else
+            "Lead it past the other side of its own post, or give it another post.")
+    aside = v.left(v.unit(v.sub(run.post, run.nut)))
+    if v.dot(v.sub(item.frame.origin[:2], run.nut), aside) < 0:
+        aside = v.scale(aside, -1.0)
+    return Snag("string-to-post", grade(measured), (item.id, run.tuner), tuple(((on + there) / 2).tolist()), measured,
+                needed, text, cure, push=None if side else v.scale(aside, needed - measured))

@@ -1,4 +1,7 @@
-"""Strings that dive into a slot: over its nut end or its ramp, along its walls, above its floor."""
+"""Strings that dive into a slot: over its nut end or its ramp, along its walls, above its floor.
+
+None of these spoils the work: wood in a string's way can still be pared when the head is done.
+"""
 
 from __future__ import annotations
 
@@ -8,9 +11,9 @@ from collections.abc import Iterable
 from geometry.checks.items import Item
 from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene
-from geometry.checks.snags import Snag, grade, short
+from geometry.checks.snags import TIGHT, Snag, short
 from geometry.checks.string_runs import scene_runs
-from geometry.checks.words import both, listed, mm, up
+from geometry.checks.words import both, listed, mm, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
@@ -39,9 +42,9 @@ def _dive(run: Run, opening: Opening) -> Dive | None:
 
 
 def ramp_words(ramp: Ramp) -> str:
-    """`8.5 mm long, 2.1 mm deep (13.9 degrees)`."""
+    """`8.5 mm long and 2.1 mm deep (13.9 degrees)`."""
     angle = math.degrees(math.atan2(ramp.depth, ramp.length))
-    return f"{ramp.length:g} mm long, {ramp.depth:g} mm deep ({angle:.1f} degrees)"
+    return f"{tenths(ramp.length)} mm long and {tenths(ramp.depth)} mm deep ({angle:.1f} degrees)"
 
 
 def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness: float) -> tuple[Snag, ...]:
@@ -67,9 +70,9 @@ def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness:
                                         f"Give {opening.id} a ramp {ramp_words(ramp)}.")
     except GeometryError as error:
         cure = str(error)
-    return (Snag("string-to-ramp" if ramped else "string-to-nut-end", grade(measured), (opening.id, worst.run.tuner),
+    return (Snag("string-to-ramp" if ramped else "string-to-nut-end", TIGHT, (opening.id, worst.run.tuner),
                  clearance.where, measured, needed, f"{text}.",
-                 cure or f"Start {opening.id} {up(needed - measured):.1f} mm nearer to the nut."),)
+                 cure or f"Start {opening.id} {tenths(needed - measured)} mm nearer to the nut."),)
 
 
 def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
@@ -83,8 +86,8 @@ def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
             if measured < 0 else
             f"String {run.string} on its way to {run.tuner} passes {a} mm from the wall of {opening.id}; "
             f"{b} mm wanted.")
-    return (Snag("string-to-wall", grade(measured), (run.tuner, opening.id), clearance.where, measured, needed, text,
-                 f"Move that wall of {opening.id} {up(needed - measured):.1f} mm away, or give string {run.string} "
+    return (Snag("string-to-wall", TIGHT, (run.tuner, opening.id), clearance.where, measured, needed, text,
+                 f"Move that wall of {opening.id} {tenths(needed - measured)} mm away, or give string {run.string} "
                  "a post more in line with its place at the nut."),)
 
 
@@ -99,5 +102,5 @@ def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Sn
     a, b = both(measured, needed)
     text = (f"String {one.run.string} winds {mm(-measured)} mm into the floor of {opening.id}." if measured < 0 else
             f"String {one.run.string} winds {a} mm above the floor of {opening.id}; {b} mm wanted.")
-    yield Snag("string-to-floor", grade(measured), (item.id, opening.id), (*one.run.post, opening.depth), measured,
-               needed, text, f"Rout {opening.id} {up(needed - measured):.1f} mm deeper.")
+    yield Snag("string-to-floor", TIGHT, (item.id, opening.id), (*one.run.post, opening.depth), measured,
+               needed, text, f"Rout {opening.id} {tenths(needed - measured)} mm deeper.")

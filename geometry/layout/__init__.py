@@ -25,10 +25,10 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Place, Row, Ro
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
-    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress", "Ear",
-    "EdgePlace", "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node", "Note", "Nut",
-    "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates", "Reading", "Remark", "Route", "Router",
-    "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot", "String", "Task", "Template", "Time",
-    "Tool", "Tuner", "feature_ids", "loop_of", "loop_path",
-    "slot_path", "validate",
+    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress",
+    "Ear", "EdgePlace", "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node",
+    "Note", "Nut", "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates", "Reading", "Remark",
+    "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot",
+    "String", "Task", "Template", "Time", "Tool", "Tuner", "feature_ids", "loop_of", "loop_path", "slot_path",
+    "validate",
 ]

@@ -56,10 +56,10 @@ CASES = (
     Case("string-to-post", _past(3.7), 0.2, TIGHT, _past(4.0), between=("a", "b")),
     Case("string-to-post", _past(3.0), -0.5, SPOILS, _past(4.0), between=("a", "b"), within=1e-3),
     Case("string-to-nut-end", _dive(_over(0.2)), 0.2, TIGHT, _dive(_over(0.5))),
-    Case("string-to-nut-end", _dive(_over(-1.7)), -1.7, SPOILS, _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=5.0))),
+    Case("string-to-nut-end", _dive(_over(-1.7)), -1.7, TIGHT, _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=5.0))),
     Case("string-to-ramp", _over_ramp(0.2), 0.2, TIGHT, _over_ramp(0.5)),
     # Half of what the nut end cuts is taken by a ramp that is too shallow: (1.3 - 0.65) * 12 / 13 and half a string.
-    Case("string-to-ramp", _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=0.65)), -1.1, SPOILS, _over_ramp(0.5)),
+    Case("string-to-ramp", _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=0.65)), -1.1, TIGHT, _over_ramp(0.5)),
     # The wall stands at x = -5.3 + 6.
     Case("string-to-wall", _dive(30.0, x=-5.3), 0.2, TIGHT, _dive(30.0, x=-5.0)),
     # The axis at 8, half a post of 6 and one string below it.
