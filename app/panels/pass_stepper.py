@@ -88,5 +88,6 @@ class PassStepper(QWidget):
         self._view.show_drawing(self._pictures[at])
         count = self.tr("Pass {} of {}").format(at + 1, len(self._pictures))
         self._says.setText(f"{count}. {self._words[at]}")
+        self._view.setAccessibleDescription(self._words[at])
         self._back.setEnabled(at > 0)
         self._on.setEnabled(at < len(self._pictures) - 1)

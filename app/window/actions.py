@@ -51,6 +51,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("turn over", "&Left-handed mirror", (), "Mirror the whole layout about the centreline."),
         Entry("propose pins", "&Propose pins", (), "Two locating pins where the wood allows them, to take or leave."),
         Entry("fillet", "Round the cor&ner…", ("Ctrl+R",), "Round the corner that is held."),
+        RULE,
+        Entry("rack", "Rac&k: bits, drills, machines", ("Ctrl+Shift+K",), "What the shop has: every plan is made with it."),
     ),
     "&View": (
         Entry("fit", "&Whole headstock", ("Ctrl+0",), "Show the whole opened-out view."),

@@ -49,7 +49,7 @@ class Commands(QObject):
             "chances": self._chances,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
-            "safety": self._safety, "about": self._about}
+            "safety": self._safety, "about": self._about, "rack": self._rack}
 
     # ---- ways in --------------------------------------------------------
     def triggered(self) -> None:
@@ -116,6 +116,10 @@ class Commands(QObject):
 
     def _correct(self) -> None:
         self._w.rooms["sheets"].correct()
+
+    def _rack(self) -> None:
+        self._w.set_stage("router")
+        self._w.rooms["router"].open_rack()
 
     # ---- edit -----------------------------------------------------------
     def _apply(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:

@@ -138,6 +138,11 @@ class RouterRoom(StageRoom):
         if self.window.stage == self.key:
             self.refresh()
 
+    def open_rack(self) -> None:
+        """Lay the rack in the middle and hand the keyboard to its table."""
+        self.shows.rack.setChecked(True)
+        self.rack.view.table.setFocus()
+
     def _show_rack(self, on: bool) -> None:
         self.centre = self.rack.view if on else None
         if on:

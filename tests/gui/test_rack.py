@@ -194,3 +194,53 @@ def test_a_new_layout_begins_with_my_own_rack(bench, path):
     assert made.rack == RACK_INCH and made.template.bit == "0.375 in shank bearing"
     path.write_text("{")
     assert with_own_rack(window, layout, path) is layout
+
+
+def test_the_menu_lays_the_rack_on_the_bench(bench, qtbot, path):
+    QTest.keyClick(bench.window, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
+    room = bench.window.rooms["router"]
+    assert bench.window.stage == "router" and bench.window.paper.currentWidget() is room.rack.view
+    settle(bench, room, qtbot)
+    qtbot.mouseClick(room.shows.rack, Qt.MouseButton.LeftButton)
+    assert bench.window.paper.currentWidget() is bench.window.canvas
+    assert "router template" in room.marks()
+
+
+def test_an_emptied_shelf_and_an_empty_rack(bench, room, qtbot):
+    view = room.rack.view
+    while bench.layout.rack.bits:
+        press(view, "remove")
+    assert view.table.id == "" and not view.buttons["remove"].isEnabled()
+    settle(bench, room, qtbot)
+    assert room.panel.headline.text() == "No bit of the rack can rout bass slot."
+    assert "would" in room.panel.would.rows[0][1]
+    press(view, "add")
+    assert view.table.id == "new bit" and view.buttons["remove"].isEnabled()
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
+    import random
+    hand = random.Random(seed)
+    view = room.rack.view
+    for _ in range(25):
+        deed = hand.choice(["add", "copy", "remove", "sort", "shelf", "walk", "type", "undo"])
+        if deed == "shelf":
+            QTest.mouseClick(view._tab[hand.choice(["bits", "bushes", "drills"])], Qt.MouseButton.LeftButton)
+        elif deed == "walk":
+            view.table.setFocus()
+            QTest.keyClick(view.table, hand.choice([Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_End]))
+        elif deed == "type" and view.table.id:
+            field = hand.choice([w for w in view.form._widgets if isinstance(w, LengthField)])
+            type_into(view.form, field.accessibleName(), hand.choice(["5", "12.5", "-1", "", "x", '3/8"', "9000"]))
+        elif deed == "undo":
+            bench.window.commands.run("undo")
+        elif deed in view.buttons and view.buttons[deed].isEnabled():
+            press(view, deed)
+        assert view.rack == bench.layout.rack
+        names = [row[0] for row in view.table._words.rows]
+        assert names == [entry.id for entry in getattr(bench.layout.rack, view._shelf)]
+        assert view.table.id in names or (not names and view.table.id == "")
+        if view.table.id:
+            assert view.form._widgets[0].text() == view.table.id
+    settle(bench, room, qtbot)
