@@ -37,6 +37,8 @@ def main(folder: Path) -> None:
                     application.processEvents()
                 while stage.key == "order" and window.room.work is None:
                     application.processEvents()
+                while stage.key == "router" and window.rooms["router"].planned is None:
+                    application.processEvents()
                 while stage.key == "sheets" and not window.rooms["sheets"].pages:
                     application.processEvents()
                 window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))
