@@ -88,7 +88,7 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
     return RoutSheet(
         of=plan.of, title="Outline" if outline else plan.of, able=best is not None,
         headline=plan.words if best is not None else f"No bit of the rack can rout {'the outline' if outline else plan.of}.",
-        choices=tuple((one.tools, _choice(one)) for one in plan.plans), chosen=plan.chosen, lost_choice=plan.lost_choice,
+        choices=tuple((one.tools, _choice(one)) for one in _offered(plan)), chosen=plan.chosen, lost_choice=plan.lost_choice,
         template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
         steps=() if best is None else best.steps,
         pictures=() if best is None else tuple(_picture(best, i) for i in range(len(best.passes))),
@@ -103,6 +103,13 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
 def _picture(plan: RoutPlan, index: int) -> Drawing:
     """The section without the words below it: the panel says them in a sentence."""
     return tuple(mark for mark in pass_picture(plan, index) if not (isinstance(mark, Label) and mark.anchor == "middle"))
+
+
+def _offered(plan: SlotPlan) -> tuple[RoutPlan, ...]:
+    """The plans kept, best first, then what every other bit of the rack can do alone."""
+    kept = {one.tools for one in plan.plans}
+    others = [one.plan for one in plan.verdicts if one.plan is not None and one.plan.tools not in kept]
+    return (*plan.plans, *others)
 
 
 def _choice(plan: RoutPlan) -> str:

@@ -25,6 +25,8 @@ from geometry.vectors import Vec2
 
 LETTER = 1.6
 """Capital height of the words, mm."""
+WORDS = "cross"
+"""Style of the words beside wood: the strongest ink, because they stand on wood."""
 HATCH = 0.8
 """Distance of hatching lines, mm."""
 FEED = 24.0
@@ -93,7 +95,7 @@ def tightest_marks(slot: Slot) -> list[Mark]:
     marks: list[Mark] = [Stroke(straight(a, b), "dimension", slot.id)]
     marks += [Stroke(straight(v.along(p, side, -1.2), v.along(p, side, 1.2)), "dimension", slot.id) for p in (a, b)]
     right = max(a, b)
-    marks.append(Label(mm(narrowest(slot)), (right[0] + 1.2, right[1] - LETTER / 2), LETTER, "dimension", slot.id))
+    marks.append(Label(mm(narrowest(slot)), (right[0] + 1.2, right[1] - LETTER / 2), LETTER, WORDS, slot.id))
     return marks
 
 
@@ -179,6 +181,6 @@ def _depth(patch: Patch, owner: str, words: str) -> Label:
     x0, y0, x1, y1 = patch.area.bounds
     x, y = patch.at
     left = x < (x0 + x1) / 2
-    return Label(words, (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, "left standing", owner,
+    return Label(words, (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, WORDS, owner,
                  anchor="right" if left else "left")
 
