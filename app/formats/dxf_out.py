@@ -30,7 +30,7 @@ LAYERS = {
     "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
     "note": "notes", "check bar": "check bars", "tile": "tiles",
     "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
-    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "feed": "feed",
+    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps", "flat": "flats", "feed": "feed",
     "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
 }
 """Layer of each style."""

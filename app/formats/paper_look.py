@@ -54,6 +54,8 @@ INKS: dict[str, Ink] = {
     "cutter": Ink(0.25, fill=0.35),
     "follower": Ink(0.25, fill=0.55),
     "left standing": Ink(0.15, fill=0.7),
+    "ramp": Ink(0.25, (1.4, 0.8)),
+    "flat": Ink(0.5),
     "grain risk": Ink(0.6, (2.0, 1.2)),
     "feed": Ink(0.25),
     "margin kept": Ink(0.0, fill=0.15),

@@ -61,6 +61,8 @@ LOOKS: dict[str, Look] = {
     "cutter": Look("edge", "metal", opacity=0.7, z=7.2),
     "follower": Look("template", "template", opacity=0.55, z=7.3),
     "left standing": Look("tight", "tight", opacity=0.6, z=7.0),
+    "ramp": Look("edge", "slot", opacity=0.45, dash=(4, 2), z=1.8),
+    "flat": Look("edge", width=2.4, z=6.2),
     "grain risk": Look("tight", dash=(6, 3), width=3.0, z=7.5),
     "feed": Look("note", width=1.4, z=7.4),
     "margin kept": Look("", "metal", opacity=0.7, z=7.0),

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from app.panels.rows import FieldRow
+from app.panels.string_way_rows import flat_rows, ramp_rows
 from geometry.curves.polygons import polygon
 from geometry.edits import (
     free_from_row,
@@ -151,6 +152,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
                       help="Which side of the post the string comes to."))
     rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
                       help="Keeps proposals from moving it."))
+    if pattern.mount == "side":
+        rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
     facts = _side_numbers(numbers, unit, layout.rack.press.base) if numbers else _face_numbers(layout, tuner, unit)
     mount = "Side" if pattern.mount == "side" else "Face"
@@ -221,6 +224,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         rows.append(FieldRow("Size", "fact", f"{format_length(box[2] - box[0], unit)} x "
                                              f"{format_length(box[3] - box[1], unit, mark=True)}"))
     rows.append(field(layout, "Depth", "length", (*path, "depth"), slot.depth, optional=True, empty="through"))
+    rows += ramp_rows(layout, slot, unit)
     return Page(f"Slot, {id}", fit_rows(layout, id, unit), rows)
 
 

@@ -19,6 +19,8 @@ def rate_of(op: Operation) -> str:
         return "hole"
     if op.kind == "edge pilot":
         return "hand_pilot" if op.setup.machine == "hand drill" else "side_bore"
+    if op.kind in ("ramp", "flat"):
+        return "hand_pilot"
     if op.kind == "rout outline" and op.setup.machine == "bench":
         return "hand_100"
     return {"glue ear": "glue_ear", "template": "template", "mark": "mark", "side bore": "side_bore",

@@ -77,6 +77,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "seat-over-slot": Kind("Plate over a slot", "A plate wants wood under all of it."),
     "seats-overlap": Kind("Plates overlap", "Two plates cannot lie in one place."),
     "plate-rocks": Kind("Plate rocks", "A flat plate on a curved edge rocks or bridges: cut a flat for it."),
+    "flat-too-small": Kind("Flat too small for its plate", "Wood left standing under a plate keeps it from sitting."),
+    "flat-rail": Kind("Rail is thin behind a flat", "A flat takes wood from the rail that carries the tuner."),
     "buttons": Kind("Buttons close together", "Fingers need room between the buttons as they turn."),
     "button-to-wood": Kind("Button close to the wood", "A button behind the head needs room beyond its edge."),
     # pins, ears, strings

@@ -5,6 +5,7 @@ from __future__ import annotations
 from geometry.checks import (
     buttons,
     depths,
+    flats,
     glue,
     hole_pairs,
     hole_walls,
@@ -29,7 +30,7 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 
 FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outline, side_reach, side_marks, seats,
-            buttons, pins, glue, router, rack, string_angles, string_posts, string_slots)
+            buttons, pins, glue, router, rack, flats, string_angles, string_posts, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

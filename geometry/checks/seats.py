@@ -17,6 +17,7 @@ from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
+from geometry.solids.flats import under_plate
 from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
@@ -195,6 +196,9 @@ def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> t
                               f"The plate of {item.id} runs {mm(-measured)} mm past the {end} end of the edge.",
                               f"Slide {item.id} {tenths(-measured)} mm to the {'tip' if end == 'nut' else 'nut'}."))
     rock = plate_gap(seat.before + seat.behind, foot.curvature)
+    if item.tuner.flat is not None:
+        rock = max(0.0, under_plate(edge(item.ground[0], item.frame.side), foot, seat.before, seat.behind)[0]
+                   - item.tuner.flat.depth)
     if rock > ROCK:
         said = "rocks on" if foot.curvature > 0 else "bridges"
         found.append(Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK,

@@ -17,7 +17,7 @@ STYLES = (
     "blank", "waste", "wood", "outline", "slot", "template", "post bore", "counterbore", "clearance bore",
     "screw pilot", "pin hole", "hole", "locating pin hole", "side bore", "axis", "seat", "button", "post",
     "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile",
-    "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "feed",
+    "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "ramp", "flat", "feed",
     "margin kept", "margin short", "spoiled", "removed",
 )
 """Every style a mark may have."""

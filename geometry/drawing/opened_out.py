@@ -11,6 +11,7 @@ from functools import lru_cache
 
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
@@ -97,7 +98,7 @@ def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
 @lru_cache(maxsize=64)
 def _slot(slot: Slot) -> Drawing:
     wall = _wall(slot)
-    return () if wall is None else (Area(wall, "slot", slot.id),)
+    return () if wall is None else (*ramp_marks(slot), Area(wall, "slot", slot.id))
 
 
 def _wall(slot: Slot) -> Path | None:

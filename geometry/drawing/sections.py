@@ -92,6 +92,12 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling) ->
                       scene.owner))
     hole = waste + pattern.post.string_hole
     marks.append(Stroke(straight((hole, level - shaft), (hole, level + shaft)), "string", scene.owner))
+    flat = layout.tuner(placed.tuner).flat
+    if flat is not None:
+        half = flat.size / 2 if flat.shape == "spot" else scene.thick
+        low, high = max(level - half, -scene.thick), min(level + half, 0.0)
+        marks.append(Area(rectangle(waste - flat.depth, low, waste, high), "waste", scene.owner))
+        marks.append(Stroke(straight((waste, low), (waste, high)), "flat", scene.owner))
     seat = pattern.seat.across / 2
     marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
     marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))

@@ -13,6 +13,7 @@ from geometry.drawing.offset_path import offset_path
 from geometry.drawing.shapes import chain, straight
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
+from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.solids import Hole, frames, holes
 from geometry.units import format_length
@@ -39,6 +40,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     box = outline.box
     marks: list[Mark] = [Stroke(outline, "outline", "outline")]
     walls = [(slot.id, slot_path(slot)) for slot in layout.slots]
+    marks += [mark for slot in layout.slots for mark in ramp_marks(slot)]
     marks += [Stroke(wall, "slot", id) for id, wall in walls]
     if offset is not None:
         marks += [Stroke(path, "template", "outline") for path in offset_path(outline, -offset).paths]

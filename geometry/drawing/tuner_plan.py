@@ -52,6 +52,9 @@ def _marks(tuner: Tuner, pattern: Same[Pattern], row: Row | None, outline: Same[
         return ()
     frame = placed[tuner.id]
     body = _hardware(pattern.value, frame, tuner.id)
+    if tuner.flat is not None and frame.mount == "side":
+        half = tuner.flat.size / 2
+        body.append(Stroke(straight(_plan(frame, -half, 0.0), _plan(frame, half, 0.0)), "flat", tuner.id))
     body += [Stroke(straight(run.nut, run.post), "string", tuner.id) for run in runs(alone, placed)]
     if frame.mount == "face":
         return (*body, *upright_marks(drillings, tuner.id))

@@ -21,12 +21,12 @@ from geometry.layout.shop import (
 )
 from geometry.layout.slots import DrawnSlot, Pin, Ramp, SingleHole, Slot, StraightSlot, slot_path
 from geometry.layout.strings import Nut, String
-from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Place, Row, RowPlace, StraightRun, Tuner
+from geometry.layout.tuners import EdgePlace, EdgeRun, Flat, FreePlace, Place, Row, RowPlace, StraightRun, Tuner
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
     "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress",
-    "Ear", "EdgePlace", "EdgeRun", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node",
+    "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node",
     "Note", "Nut", "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates", "Reading", "Remark",
     "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot",
     "String", "Task", "Template", "Time", "Tool", "Tuner", "feature_ids", "loop_of", "loop_path", "slot_path",

@@ -10,7 +10,6 @@ from geometry.layout.blank import Side
 from geometry.layout.parts import Amount, Coord, Degrees, Id, Part, Point, Size
 
 
-
 class FreePlace(Part, kw_only=True, tag="free", tag_field="kind"):
     """A face tuner at a point (mm).
 
@@ -71,13 +70,26 @@ class Row(Part, kw_only=True):
     spacing: Size
 
 
+class Flat(Part, kw_only=True):
+    """Where the edge is cut flat under a side tuner's plate, square to its bore (mm).
+
+    `size` is the length of a flat or the diameter of a round spot, both about the
+    post; `depth` is below the edge at the post.
+    """
+
+    shape: Literal["flat", "spot"] = "flat"
+    size: Size
+    depth: Size
+
+
 class Tuner(Part, kw_only=True):
     """One tuner of the head.
 
     `string` names the string that winds on it; `winds` says on which side of
     the post that string runs: the bass or the treble side for a face mount,
     for a side mount `bass` is over the post (towards the face) and `treble`
-    under it. `held` asks every proposal to leave the tuner where it is.
+    under it. `held` asks every proposal to leave the tuner and its string as they are. `flat`
+    is cut into the edge for a side mount.
     """
 
     id: Id
@@ -86,3 +98,4 @@ class Tuner(Part, kw_only=True):
     string: Id | None = None
     winds: Literal["bass", "treble"] = "treble"
     held: bool = False
+    flat: Flat | None = None

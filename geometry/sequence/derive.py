@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan
 from geometry.sequence.drill_ops import drill_operations
+from geometry.sequence.hand_ops import hand_operations
 from geometry.sequence.operation import KINDS, Operation
 from geometry.sequence.plans import Routing, routings
 from geometry.sequence.shape_ops import finishing, outline_operations, preparing, slot_operations
@@ -24,5 +25,5 @@ def operations(layout: Headstock, slot_plans: RoutingPlan | Mapping[str, Routing
     wishes = wishes or Wishes()
     plans = routings(layout, slot_plans)
     made = [*preparing(layout), *drill_operations(layout, wishes), *slot_operations(layout, plans, wishes),
-            *outline_operations(layout, plans, wishes), *finishing(layout, wishes)]
+            *outline_operations(layout, plans, wishes), *hand_operations(layout, wishes), *finishing(layout, wishes)]
     return tuple(sorted(made, key=lambda op: KINDS.index(op.kind)))

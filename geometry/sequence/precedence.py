@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from geometry.layout import Headstock
 from geometry.sequence.before import Before, Rule
+from geometry.sequence.hand_ops import flat_on_the_finished_edge, ramp_into_an_open_slot
 from geometry.sequence.operation import Operation
 from geometry.sequence.rules_drilling import (
     bores_beside_slots,
@@ -38,6 +39,7 @@ RULES: tuple[Rule, ...] = (
     side_bores_before_slots, side_bores_before_outline, wide_before_narrow, bores_beside_slots,
     bores_near_the_outline, pilots_after_posts,
     waste_before_router, passes_in_turn, saw_before_router, outline_after_slots, pilots_on_their_seat,
+    ramp_into_an_open_slot, flat_on_the_finished_edge,
     clean_up_last, finish_last,
 )
 

@@ -18,7 +18,8 @@ class Frame:
     """Origin (mm) and unit axes u, v, w of a tuner in space; see geometry.layout.hardware.Bore.
 
     Face mount: the origin lies on the face, w = (0, 0, 1).
-    Side mount: the origin is the seat point at the axis depth, w points into the wood.
+    Side mount: the origin is the seat point at the axis depth, on the bottom of its flat where
+    it has one; w points into the wood.
     """
 
     tuner: str
@@ -59,7 +60,7 @@ def frame(layout: Headstock, tuner: Tuner) -> Frame:
         else:
             run = row.run
             side, along, depth = run.side, run.first + index * row.spacing, None
-        return _on_edge(layout, tuner.id, side, along, depth)
+        return _on_edge(layout, tuner.id, side, along, depth, 0.0 if tuner.flat is None else tuner.flat.depth)
     turn: float | None = None
     if isinstance(place, FreePlace):
         point = place.at
@@ -90,8 +91,8 @@ def _on_face(layout: Headstock, id: str, point: Vec2, turn: float | None) -> Fra
     return Frame(id, "face", (point[0], point[1], 0.0), (*out, 0.0), (*aside, 0.0), (0.0, 0.0, 1.0), side, None)
 
 
-def _on_edge(layout: Headstock, id: str, side: Side, along: float, depth: float | None) -> Frame:
+def _on_edge(layout: Headstock, id: str, side: Side, along: float, depth: float | None, sunk: float) -> Frame:
     seat = edge(layout.outline, side).seat(along)
     z = layout.blank.thickness / 2 if depth is None else depth
     into = v.scale(seat.normal, -1.0)
-    return Frame(id, "side", (*seat.point, z), (*seat.tangent, 0.0), (0.0, 0.0, 1.0), (*into, 0.0), side, seat)
+    return Frame(id, "side", (*v.along(seat.point, into, sunk), z), (*seat.tangent, 0.0), (0.0, 0.0, 1.0), (*into, 0.0), side, seat)

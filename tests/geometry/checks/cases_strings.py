@@ -1,8 +1,8 @@
-"""Cases of strings: at the nut, past other posts, and down into a slot."""
+"""Cases of strings: at the nut, past other posts, down into a slot; and of flats under plates."""
 
 import math
 
-from geometry.layout import Nut, Ramp, String
+from geometry.layout import Flat, Nut, Ramp, String
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, side, slot
 
@@ -51,7 +51,22 @@ def _over_ramp(air):
     return _dive(42 * 5 / 12 + (air + 0.5) * 13 / 12, ramp=_SLOPE)
 
 
+_SEAT = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
+
+
+def _flat(size=24.0, depth=0.5, inner=20.0):
+    """A flat on the edge x = 40; the slot's wall stands `inner` mm from the edge."""
+    return head(tuners=(side("a", 90.0, _SEAT, flat=Flat(size=size, depth=depth)),), patterns=(_SEAT,),
+                slots=(slot(x=34.0 - inner),))
+
+
+_FLATS = (
+    Case("flat-too-small", _flat(size=23.0), 23.0, TIGHT, _flat(size=24.0)),
+    Case("flat-rail", _flat(inner=8.0), 7.5, TIGHT, _flat(inner=8.5), between=("a", "slot")),
+)
+
 CASES = (
+    *_FLATS,
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
     Case("string-to-post", _past(3.7), 0.2, TIGHT, _past(4.0), between=("a", "b")),
     Case("string-to-post", _past(3.0), -0.5, SPOILS, _past(4.0), between=("a", "b"), within=1e-3),

@@ -5,6 +5,7 @@ from dataclasses import replace
 import msgspec
 import pytest
 
+from geometry.edits.hand_cuts import set_flat, set_ramp
 from geometry.layout import EdgePlace, Ear, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
 from geometry.sequence import Before, Wishes, operations, precedence
 from geometry.sequence.plans import Routing
@@ -147,10 +148,16 @@ def test_a_wide_bore_from_the_side_comes_before_its_narrow_one() -> None:
     assert [e.grade for e in between(found, "side counterbore flank.1.1", "side bore flank.1.2")] == ["unsafe"]
 
 
+def hand_cut() -> Headstock:
+    """The demo with a ramp and a flat."""
+    made = set_ramp(demo(), "bass slot", length=6.0, depth=2.0)
+    return set_flat(made, "bass side 1", size=24.0, depth=0.3)
+
+
 def test_every_rule_speaks_up_somewhere() -> None:
     silent = set(RULES)
     for layout, wishes in ((EARED, Wishes(finish=True)), (PINNED_BORE, None), (IN_SLOT, None), (IN_WASTE, None),
-                           (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None)):
+                           (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None), (hand_cut(), None)):
         turned = {slot.id: TURNED for slot in layout.slots} | {"outline": THROUGH}
         ops = operations(layout, turned if layout is IN_SLOT else None, wishes)
         silent -= {rule for rule in silent if any(True for _ in rule(layout, ops))}

@@ -1,0 +1,50 @@
+"""Flats cut for plates: large enough for the plate, and with rail enough left behind them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry import vectors as v
+from geometry.checks.items import Item
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import TIGHT, Snag, grade, short
+from geometry.checks.words import both, mm, tenths
+from geometry.curves import Line, Path
+from geometry.layout.shop import Margins
+from geometry.solids.flats import least_size
+from geometry.solids.walls import Wall
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every flat alone and with every slot."""
+    for item in scene.items:
+        if item.mount == "side" and item.tuner.flat is not None:
+            yield from scene.memo.of(_alone, item)
+            for opening in scene.openings:
+                yield from scene.memo.of(_rail, item, opening, scene.layout.margins)
+
+
+def _alone(item: Item) -> tuple[Snag, ...]:
+    flat, needed = item.tuner.flat, least_size(item.tuner.flat, item.pattern.seat)
+    if not short(flat.size, needed):
+        return ()
+    a, b = both(flat.size, needed)
+    return (Snag("flat-too-small", TIGHT, (item.id,), item.frame.origin, flat.size, needed,
+                 f"The flat for {item.id} is {a} mm, too small for its plate, which takes {b} mm.",
+                 f"Cut it {tenths(needed - flat.size)} mm larger."),)
+
+
+def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
+    frame, half = item.frame, item.tuner.flat.size / 2
+    middle, along = frame.origin[:2], frame.u[:2]
+    bottom = Wall(Path((Line(v.along(middle, along, -half), v.along(middle, along, half)),)))
+    measured, p, q = bottom.to(opening.wall)
+    needed = margins.rail
+    if not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    text = (f"The flat for {item.id} cuts into {opening.id}." if measured <= 0 else
+            f"The rail between the flat for {item.id} and {opening.id} is {a} mm; {b} mm wanted.")
+    return (Snag("flat-rail", grade(measured - 1e-5), (item.id, opening.id), (*v.middle(p, q), frame.origin[2]), measured,
+                 needed, text, f"Cut the flat {mm(min(needed - measured, item.tuner.flat.depth))} mm shallower, "
+                 f"or make {opening.id} narrower."),)

@@ -1,0 +1,68 @@
+"""What is cut by hand for strings and plates: ramps at the nut end of slots, flats under plates; and when."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+
+from geometry.layout import Headstock
+from geometry.sequence.before import Before
+from geometry.sequence.operation import Operation, Setup
+from geometry.sequence.wishes import Wishes
+from geometry.solids.ramps import ramp_cut
+from geometry.units import format_length
+
+BENCH = Setup("bench")
+
+
+def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
+    """One operation for each ramp and each flat."""
+    def show(length: float, decimals: int = 1) -> str:
+        return format_length(length, wishes.unit, decimals if wishes.unit == "mm" else None, mark=True)
+
+    made = []
+    for slot in layout.slots:
+        cut = ramp_cut(slot)
+        if cut is None:
+            continue
+        begins = cut.start[1]
+        made.append(Operation(
+            f"ramp {slot.id}", "ramp", f"Ramp {slot.id}",
+            f"Face up: from {show(begins)} above the nut line file a slope {show(2 * cut.half)} wide down to {slot.id}, "
+            f"from nothing to {show(cut.depth)} deep over {show(cut.length)} ({math.degrees(cut.angle):.1f} degrees).",
+            BENCH, (slot.id,), amount=2 * cut.half))
+    for tuner in layout.tuners:
+        if tuner.flat is None or layout.pattern(tuner.pattern).mount != "side":
+            continue
+        what = (f"a flat {show(tuner.flat.size)} long" if tuner.flat.shape == "flat" else
+                f"a round spot {show(tuner.flat.size)} wide")
+        made.append(Operation(
+            f"flat {tuner.id}", "flat", f"Flat for {tuner.id}",
+            f"Square to the bore of {tuner.id} cut {what} into the edge about it, {show(tuner.flat.depth, 2)} deep, and try "
+            "the plate on it.", BENCH, (tuner.id,), amount=tuner.flat.size))
+    return made
+
+
+def ramp_into_an_open_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A ramp runs out into its slot."""
+    for ramp in (op for op in ops if op.kind == "ramp"):
+        for op in ops:
+            if op.kind in ("waste holes", "saw", "rout") and op.features[0] == ramp.features[0]:
+                yield Before(op.id, ramp.id, f"The ramp runs out into {ramp.features[0]}: with the slot still full the file "
+                             "has nowhere to go, and the template no flat face to lie on.",
+                             f"the face beside {ramp.features[0]}", "unwise", "then")
+
+
+def flat_on_the_finished_edge(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A flat is cut into the edge, and the plate's screws go in on it."""
+    for flat in (op for op in ops if op.kind == "flat"):
+        for op in ops:
+            if op.kind in ("cut outline", "rout outline"):
+                yield Before(op.id, flat.id, "There is no edge to cut the flat into yet.", "the finished edge", "impossible",
+                             "then")
+            elif op.kind in ("side bore", "side counterbore") and op.features[0] == flat.features[0]:
+                yield Before(op.id, flat.id, "The bore shows where the flat goes and how it lies.", "the bore", "unwise",
+                             "then")
+            elif op.kind == "edge pilot" and op.setup.machine == "hand drill" and op.features[0] == flat.features[0]:
+                yield Before(flat.id, op.id, "The screws are drilled through the plate as it lies on its flat.",
+                             f"the seat of {flat.features[0]}", "unsafe", "then")

@@ -1,0 +1,92 @@
+"""Flats under plates: how deep, and what they change."""
+
+import math
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.checks import check
+from geometry.edits import mirror_layout
+from geometry.edits.hand_cuts import propose_flat, propose_ramp, set_flat, set_ramp
+from geometry.errors import GeometryError
+from geometry.layout import Flat, Ramp
+from geometry.layout.edges import edge
+from geometry.sequence import operations, precedence
+from geometry.solids.flats import deep_enough, under_plate
+from geometry.solids.side import side_bore
+from tests.geometry.checks.cases_strings import _DROP, _dive
+from tests.geometry.checks.heads import bore, bulging, head, pattern, side, slot
+
+WIDE = pattern("of", "side", bore(surface="seat", depth=30.0),
+               bore("screw", 2.0, "seat", (9.0, 0.0), 9.0), seat=(12.0, 12.0, 10.0))
+SAGITTA = 200 - math.sqrt(200 ** 2 - 12 ** 2)
+
+
+def bellied(radius=200.0, **rest):
+    return head(outline=bulging(radius), tuners=(side("a", edge(bulging(radius), "treble").length / 2, WIDE, **rest),),
+                patterns=(WIDE,), slots=(slot(),))
+
+
+def test_a_round_edge_falls_away_by_its_sagitta():
+    layout = bellied()
+    one = edge(layout.outline, "treble")
+    seat = one.seat(one.length / 2)
+    assert under_plate(one, seat, 12.0, 12.0) == pytest.approx((SAGITTA, 0.0), abs=1e-9)
+    assert under_plate(one, seat, 12.0, 0.0)[0] == pytest.approx(SAGITTA, abs=1e-9)
+    # At R 200, 24 long: 0.3603, so 0.37 does.
+    assert deep_enough(layout, "a") == Flat(size=24.0, depth=0.37)
+
+
+def test_a_hollow_edge_rises_beside_the_seat_on_both_sides_of_the_head():
+    layout = bellied(-200.0)
+    for one, name in ((layout, "treble"), (mirror_layout(layout), "bass")):
+        way = edge(one.outline, name)
+        assert under_plate(way, way.seat(way.length / 2), 12.0, 12.0) == pytest.approx((0.0, SAGITTA), abs=1e-9)
+
+
+def test_a_straight_edge_wants_none():
+    straight = head(tuners=(side("a", 90.0, WIDE),), patterns=(WIDE,), slots=(slot(),))
+    assert deep_enough(straight, "a") is None
+    with pytest.raises(GeometryError, match="straight"):
+        propose_flat(straight, "a")
+
+
+def test_a_flat_deepens_the_stop_and_stops_the_rocking():
+    layout = bellied()
+    flat = propose_flat(layout, "a")
+    before, after = side_bore(layout, "a"), side_bore(flat, "a")
+    assert after.stop_full == pytest.approx(before.stop_full + 0.37)
+    assert after.seat[0] == pytest.approx(before.seat[0] - 0.37)
+    assert after.mark == pytest.approx(before.mark)
+    assert "plate-rocks" in {s.kind for s in check(layout).snags}
+    assert "plate-rocks" not in {s.kind for s in check(flat).snags}
+    shallow = set_flat(flat, "a", depth=0.03)
+    left, = (s for s in check(shallow).snags if s.kind == "plate-rocks")
+    assert left.measured == pytest.approx(SAGITTA - 0.03, abs=1e-9)
+    assert set_flat(flat, "a", gone=True) == layout
+
+
+def test_ramps_and_flats_are_operations_with_their_reasons():
+    ramped = set_ramp(_dive(_DROP - 1.3), "slot", length=6.0, depth=2.0)
+    ramp = next(op for op in operations(ramped) if op.kind == "ramp")
+    # The slot's nut end lies at 54.
+    assert "from 48 mm above the nut line" in ramp.words and "18.4 degrees" in ramp.words
+    assert any(edge_.then == ramp.id for edge_ in precedence(ramped, operations(ramped)))
+    made = operations(propose_flat(bellied(), "a"))
+    flat = next(op for op in made if op.kind == "flat")
+    rules = {(edge_.first, edge_.then) for edge_ in precedence(propose_flat(bellied(), "a"), made)}
+    assert {first for first, then in rules if then == flat.id} >= {"cut outline"}
+    assert "0.37 mm deep" in flat.words
+
+
+def test_refusals_are_sentences():
+    layout = _dive(30.0)
+    with pytest.raises(GeometryError, match="needs no ramp"):
+        propose_ramp(layout, "slot")
+    with pytest.raises(GeometryError, match="no slot"):
+        set_ramp(layout, "a", length=3.0, depth=1.0)
+    with pytest.raises(GeometryError, match="edge"):
+        set_flat(layout, "slot", size=3.0, depth=1.0)
+    assert propose_ramp(_dive(_DROP - 1.3), "slot").slots[0].ramp is not None
+    assert replace(set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0], ramp=None) == layout.slots[0]
+    assert set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0].ramp == Ramp(length=3.0, depth=1.0)
