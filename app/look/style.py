@@ -37,6 +37,8 @@ def sheet(theme: Theme) -> str:
     #tools {{ background: {t.paper}; border-bottom: 1px solid {t.line}; }}
     #name {{ font-size: 15px; font-weight: 600; }}
     #side, QWidget#page {{ background: {t.panel}; }}
+    QToolButton#small {{ padding: 5px 7px; }}
+    QToolButton#small:focus {{ padding: 4px 6px; }}
     QToolButton#fold {{ background: transparent; border: 1px solid transparent; padding: 3px 2px; font-weight: 600;
         text-align: left; }}
     QToolButton#fold:checked {{ background: transparent; color: {t.ink}; }}

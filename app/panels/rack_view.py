@@ -145,6 +145,7 @@ class RackView(QWidget):
             button.clicked.connect(self._whole)
             self.buttons[key] = button
             (first if key in ("take", "keep", "back") else second).addWidget(button)
+        self.buttons["back"].setVisible(False)
         first.addStretch(1)
         second.addStretch(1)
         both = QVBoxLayout()

@@ -9,7 +9,7 @@ SHOWS = (
     ("left", "Wood left", "Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand.", True),
     ("waste", "Holes", "Where the waste is drilled out first.", True),
     ("template", "Template", "The edge that the follower rubs on.", True),
-    ("tightest", "Narrowest", "Where each slot is narrowest.", False),
+    ("tightest", "Width", "Where each slot is narrowest.", False),
     ("grain", "Grain", "Dashed heavy: the router runs against the grain or across it. "
                                 "Arrows: the way to feed.", False),
 )
@@ -25,11 +25,11 @@ class RouterStrip(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         row = QHBoxLayout(self)
-        row.setContentsMargins(10, 0, 0, 0)
-        row.setSpacing(6)
+        row.setContentsMargins(2, 0, 0, 0)
+        row.setSpacing(4)
         self.rack = self._button(row, self.tr("Rack"), self.tr("Your bits, bushes, drills and machines, in place of the head."))
         self.rack.toggled.connect(self._rack)
-        row.addSpacing(10)
+        row.addSpacing(4)
         self.buttons: dict[str, QToolButton] = {}
         for key, word, about, on in SHOWS:
             button = self._button(row, self.tr(word), self.tr(about))
@@ -48,6 +48,7 @@ class RouterStrip(QWidget):
         button.setText(word)
         button.setToolTip(about)
         button.setCheckable(True)
+        button.setObjectName("small")
         row.addWidget(button)
         return button
 
