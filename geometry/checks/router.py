@@ -4,17 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import lru_cache
 
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
-from geometry.layout.headstock import Headstock
-from geometry.layout.slots import StraightSlot
+from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
+from geometry.layout.shop import Margins
 from geometry.routing.fit import enters, narrowest, reach, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import same_offset
+from geometry.routing.plan import RoutPlan
 from geometry.routing.search import plan_slot
+from geometry.tolerance import TOUCH
+
+_NO_OUTLINE = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(1.0, 0.0)), Node(at=(0.0, 1.0))))
+"""A slot is planned without looking at the outline."""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -43,14 +49,24 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock) -> Snag:
     """The same snag as a note, when another bit of the rack does this slot on the very same template."""
-    try:
-        best = plan_slot(opening.slot, layout).best
-    except GeometryError:
+    if not any(bit.cutter <= snag.measured + TOUCH for bit in layout.rack.bits):
         return snag
+    best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
     if best is None or not same_offset(best.offset, guide.offset):
         return snag
     names = " then ".join(best.bits)
     return replace(snag, grade=NOTE, said=f"{snag.said} On the same template {names} does it.", advice=f"Change to {names} there.")
+
+
+@lru_cache(maxsize=64)
+def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> RoutPlan | None:
+    """The best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""
+    alone = Headstock(name="", blank=blank, outline=_NO_OUTLINE, slots=(slot,), rack=rack, template=template, margins=margins,
+                      routes=routes)
+    try:
+        return plan_slot(slot, alone).best
+    except GeometryError:
+        return None
 
 
 def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
