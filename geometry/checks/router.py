@@ -19,6 +19,8 @@ from geometry.routing.plan import RoutPlan
 from geometry.routing.search import plan_slot
 from geometry.tolerance import TOUCH
 
+OTHER_BIT = ("bit-too-wide", "bit-too-short")
+"""Kinds that another bit of the rack may do away with."""
 _NO_OUTLINE = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(1.0, 0.0)), Node(at=(0.0, 1.0))))
 """A slot is planned without looking at the outline."""
 
@@ -42,20 +44,26 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    "Choose another bit or guide bush.")
         return
     for opening in scene.openings:
-        for snag in scene.memo.of(_entering, opening, guide):
-            yield _other_bit(snag, opening, guide, layout) if snag.kind == "bit-too-wide" else snag
-        yield from scene.memo.of(_reaching, opening, guide, chosen.thickness, layout.blank.thickness)
+        for snag in (*scene.memo.of(_entering, opening, guide),
+                     *scene.memo.of(_reaching, opening, guide, chosen.thickness, layout.blank.thickness)):
+            yield _other_bit(snag, opening, guide, layout) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
 
 
 def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock) -> Snag:
-    """The same snag as a note, when another bit of the rack does this slot on the very same template."""
-    if not any(bit.cutter <= snag.measured + TOUCH for bit in layout.rack.bits):
+    """The same snag as a note, when another bit of the rack does this slot: on the very same template, or as the maker chose."""
+    if snag.kind == "bit-too-wide" and not any(bit.cutter <= snag.measured + TOUCH for bit in layout.rack.bits):
         return snag
     best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
-    if best is None or not same_offset(best.offset, guide.offset):
+    if best is None:
         return snag
     names = " then ".join(best.bits)
-    return replace(snag, grade=NOTE, said=f"{snag.said} On the same template {names} does it.", advice=f"Change to {names} there.")
+    if same_offset(best.offset, guide.offset):
+        said, advice = f"On the same template {names} does it.", f"Change to {names} there."
+    elif any(route.of == opening.id for route in layout.routes):
+        said, advice = f"Your choice {names} does it on another template.", f"Write that template too, for {names}."
+    else:
+        return snag
+    return replace(snag, grade=NOTE, said=f"{snag.said} {said}", advice=advice)
 
 
 @lru_cache(maxsize=64)
