@@ -10,7 +10,7 @@ from geometry.errors import GeometryError
 from geometry.layout import GuideBush, RouterBit
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import Pass, from_template
+from geometry.routing.passes import MOST_PASSES, Pass, from_template
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
@@ -114,7 +114,7 @@ def both_sides(follower: Follower, reach: Reach, job: Job) -> tuple[Pass, ...] |
     low, high = max(reach.least, total - reach.most), min(reach.most, job.thickness)
     if low > high + TOUCH:
         return None
-    counts = range(1, math.ceil(total / reach.step) + 1)
+    counts = range(1, min(MOST_PASSES, math.ceil(total / reach.step)) + 1)
     trials = {min(max(face, low), high) for face in (total / 2, low, high, *(k * reach.step for k in counts))}
     best: tuple[Pass, ...] | None = None
     for face in sorted(trials, key=lambda face: abs(face - total / 2)):
@@ -142,6 +142,10 @@ def _why(follower: Follower, reach: Reach, job: Job) -> Refusal:
                           f"the {mm(job.template)} template they leave {left} of the {what} to rub, and {mm(job.contact)} are "
                           f"wanted. A template of {mm(bit.cutting_length - first + job.contact)} would do, or a cutting length "
                           f"up to {mm(first + job.template - job.contact)}.")
+    sides = 2 if job.through else 1
+    if job.depth / sides > MOST_PASSES * reach.step:
+        return Refusal(4, f"A pass may take only {mm(reach.step)}, so it would need more than {MOST_PASSES * sides} passes: take a "
+                          "wider cutter or longer cutting edges.")
     down = max(0.0, reach.most)
     if not job.through:
         return Refusal(4, f"It reaches {mm(down)} into the wood, because {reach.binds}; {job.of} is {mm(job.depth)} deep.")

@@ -11,6 +11,9 @@ from geometry.routing.follower import Follower
 from geometry.routing.words import mm, named
 from geometry.tolerance import TOUCH
 
+MOST_PASSES = 40
+"""Passes from one side that a plan may ask for; more is no plan (common practice, no source)."""
+
 Side = Literal["face", "back"]
 Rubs = Literal["template", "template below", "wall already cut"]
 
@@ -63,7 +66,7 @@ class Pass:
 def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:
     """Depths in mm of the fewest even passes from `begins` to `ends`, or None when the rules allow none.
 
-    Each pass ends at `least` (reach.least when not given) or deeper, not below reach.most, and takes
+    More than MOST_PASSES are none. Each pass ends at `least` (reach.least when not given) or deeper, not below reach.most, and takes
     no more than reach.step. Depths in between are rounded to 0.1 mm where that keeps the rules.
     """
     least = reach.least if least is None else least
@@ -72,6 +75,8 @@ def depths(reach: Reach, begins: float, ends: float, least: float | None = None)
     if begins + reach.step < least - TOUCH:
         return None
     count = max(1, math.ceil((ends - begins) / reach.step - 1e-9))
+    if count > MOST_PASSES:
+        return None
     if count == 1:
         return (ends,)
     found = [begins]
@@ -125,7 +130,7 @@ def in_turn(first: Follower, one: Reach, second: Follower, two: Reach, ends: flo
     same = same_offset(first.offset, second.offset)
     best: tuple[Pass, ...] | None = None
     stop = min(one.most, ends - TOUCH)
-    for k in range(1, max(1, math.ceil(stop / one.step)) + 1):
+    for k in range(1, min(MOST_PASSES, max(1, math.ceil(stop / one.step))) + 1):
         turn = min(stop, k * one.step)
         upper = from_template(first, one, 0.0, turn, side, template, light, least_contact)
         if upper is None:

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.follower import follower_of
-from geometry.routing.passes import depths, from_template, in_turn
+from geometry.routing.passes import MOST_PASSES, depths, from_template, in_turn
 from geometry.routing.refusal import Refusal
 from tests.geometry.routing.specimens import BUSH, bit, job
 
@@ -40,7 +40,8 @@ SIZE = st.floats(0.1, 40)
 def test_whatever_the_numbers(least, most, step, begins, ends):
     made = depths(Reach(least, most, step, "", 0.0), begins, ends)
     if made is None:
-        assert ends > most or ends < least or ends <= begins + 1e-6 or begins + step < least
+        assert ends > most or ends < least or ends <= begins + 1e-6 or begins + step < least \
+            or ends - begins > MOST_PASSES * step * (1 - 1e-9)
         return
     assert made[-1] == ends
     assert all(d >= least - 1e-6 and d <= most + 1e-6 for d in made)

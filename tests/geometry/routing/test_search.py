@@ -126,6 +126,8 @@ def test_a_blind_slot_is_never_turned_over():
      "up to 15 mm."),
     (bit(cutter=12, cutting=20, shank=8), (), "Its cutter is wider than what follows the template, so the template opening is "
      "only 9 mm wide and the 12 mm cutter cannot be lowered through it."),
+    (bit(cutter=12, cutting=0.1, shank=12), (), "A pass may take only 0.1 mm, so it would need more than 80 passes: take a wider "
+     "cutter or longer cutting edges."),
     (bit(cutter=4, cutting=12, shank=3), (), "Its cutter is wider than what follows the template, so all 12 mm of its cutting "
      "edges have to be down in the wood before it may touch the template, and a pass may take only 6 mm."),
 ])
