@@ -9,7 +9,7 @@ from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, slot_path
 from geometry.routing import RoutPlan, SlotPlan
-from geometry.routing.board import board_notes
+from geometry.routing.board import BoardNote, board_notes
 from geometry.routing.fit import tightest
 from geometry.routing.follower import follower
 from geometry.routing.passes import same_offset
@@ -66,18 +66,21 @@ def rout_sheets(layout: Headstock, routing: RoutingPlan) -> tuple[RoutSheet, ...
     return tuple(_sheet(layout, plan) for plan in routing.all)
 
 
-def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[str, ...]:
-    """What is wrong with the template board, or worth knowing: of the chosen follower, else of the first plan."""
+def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[BoardNote, ...]:
+    """What is wrong with the template board, or worth knowing: of the chosen follower, else of the first plan.
+
+    None for a follower that cannot be: the sheets of the plans say so.
+    """
     try:
         guide = follower(layout)
-    except GeometryError as error:
-        return (str(error),)
+    except GeometryError:
+        return ()
     if guide is None:
         best = next((plan.best for plan in routing.all if plan.best is not None), None)
         if best is None:
             return ()
         guide = best.passes[0].follower
-    return tuple(note.words for note in board_notes(layout, guide))
+    return board_notes(layout, guide)
 
 
 def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:

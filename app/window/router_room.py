@@ -16,7 +16,7 @@ from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
 from app.window.router_template import write_template
 from geometry.drawing import Drawing
-from geometry.drawing.router_face import face_groups
+from geometry.drawing.router_face import face_groups, note_marks
 from geometry.edits.rack import choose_route, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -174,5 +174,7 @@ def plan(layout: Headstock, unit: LengthUnit) -> Planned:
     """Plans and their words in the maker's unit. GeometryError when the outline or a slot has no inside."""
     with speaking(unit):
         routing = plan_routing(layout)
-        return Planned(layout, unit, routing, rout_sheets(layout, routing), template_notes(layout, routing),
-                       face_groups(layout, routing))
+        notes = template_notes(layout, routing)
+        marks = face_groups(layout, routing)
+        return Planned(layout, unit, routing, rout_sheets(layout, routing), tuple(note.words for note in notes),
+                       marks | {"template": marks["template"] + note_marks(notes)})

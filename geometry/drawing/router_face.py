@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 
 import shapely
 from shapely.geometry import LineString, Polygon
@@ -10,13 +11,14 @@ from shapely.geometry import LineString, Polygon
 from geometry import vectors as v
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.grain import grain_marks
-from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot, loop_path, slot_path
 from geometry.routing import RoutingPlan, SlotPlan, Waste
+from geometry.routing.board import BoardNote
 from geometry.routing.fit import narrowest
 from geometry.routing.grain import routed_edge
 from geometry.routing.reached import Patch
@@ -27,6 +29,8 @@ LETTER = 1.6
 """Capital height of the words, mm."""
 WORDS = "cross"
 """Style of the words beside wood: the strongest ink, because they stand on wood."""
+THIN = {"thin web": "template", "openings meet": "template", "pin outside": "pin outside,", "pin near an edge": "beside the pin"}
+"""Kinds of notes on the board that have a place on the face, and the word before their number."""
 HATCH = 0.8
 """Distance of hatching lines, mm."""
 FEED = 24.0
@@ -130,6 +134,18 @@ def tightest_place(slot: Slot) -> tuple[Vec2, Vec2] | None:
         return None
     first = min(pieces, key=lambda p: p.distance(middle))
     return (first.coords[0][:2], first.coords[-1][:2])
+
+
+def note_marks(notes: Iterable[BoardNote]) -> Drawing:
+    """A cross and a word where the template board is thin, gone, or lets a pin go; the panel says the rest."""
+    marks: list[Mark] = []
+    for note in notes:
+        if note.kind not in THIN:
+            continue
+        x, y = note.where
+        marks += [Cross(note.where, 1.5, WORDS, note.of[0]),
+                  Label(f"{THIN[note.kind]} {mm(max(0.0, note.measured))}", (x + 2.0, y - LETTER / 2), LETTER, WORDS, note.of[0])]
+    return tuple(marks)
 
 
 def grain_and_feed(layout: Headstock, routing: RoutingPlan) -> list[Mark]:

@@ -152,3 +152,18 @@ def test_the_written_template_is_the_one_of_the_plan(bench, room, qtbot, tmp_pat
     else:
         spans = {round(max(p[0] for p in e) - min(p[0] for p in e), 3) for e in bulges}
         assert round(wide, 3) in spans
+
+
+def test_a_slot_that_crosses_itself_is_said_and_the_plan_comes_back(bench, room, qtbot):
+    from msgspec.structs import replace
+
+    from geometry.layout import DrawnSlot, Loop, Node
+    bow = DrawnSlot(loop=Loop(nodes=tuple(Node(at=p) for p in ((-24.0, 30.0), (-12.0, 160.0), (-24.0, 160.0), (-12.0, 30.0)))))
+    layout = bench.layout
+    bench.window.document.apply("cross", replace(layout, slots=(replace(layout.slots[0], shape=bow), layout.slots[1])))
+    qtbot.waitUntil(lambda: "There is no plan: " in room.panel.headline.text(), timeout=20000)
+    assert "crosses itself" in room.panel.headline.text() and room.marks() == {}
+    assert not room.panel.what.isVisible()
+    bench.window.commands.run("undo")
+    settle(bench, room, qtbot)
+    assert room.panel.headline.text().startswith("bass slot: ") and room.panel.what.isVisible()

@@ -71,7 +71,7 @@ def test_notes_of_the_template_board():
     layout = set_template_tool(with_rack(head(straight(x=-6.0, id="a"), straight(x=12.0, id="b")), BEARING, drills=(BRAD,)),
                                "bearing 12", None)
     notes = template_notes(layout, plan_routing(layout))
-    assert any("Only 5 mm of template is left between a and b" in words for words in notes)
+    assert any("Only 5 mm of template is left between a and b" in note.words for note in notes)
     assert template_notes(replace(layout, rack=replace(layout.rack, bits=()), template=replace(layout.template, bit=None)),
                           plan_routing(replace(layout, rack=replace(layout.rack, bits=())))) == ()
 

@@ -6,11 +6,12 @@ import pytest
 from shapely.geometry import LineString, Point, Polygon
 
 from geometry.curves.polygons import polygon
-from geometry.drawing import Area, Label, Stroke
+from geometry.drawing import Area, Cross, Label, Stroke
 from geometry.drawing.marks import STYLES
-from geometry.drawing.router_face import HATCH, arrow, face_groups, hatching, tightest_place
+from geometry.drawing.router_face import HATCH, arrow, face_groups, hatching, note_marks, tightest_place
 from geometry.layout import slot_path
 from geometry.routing import plan_routing
+from geometry.routing.board import board_notes
 from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
 
 BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
@@ -81,3 +82,13 @@ def test_template_lines_are_those_of_the_plan_and_every_style_is_known():
     assert slot_line.path.box == pytest.approx(slot_path(straight(width=13.0)).box)
     assert outline.owner == "outline"
     assert {mark.style for marks in found.values() for mark in marks} <= set(STYLES)
+
+
+def test_a_thin_web_of_the_template_is_marked_in_its_middle():
+    """Slots 13 wide at -6 and 12: 18 - 13 = 5 mm of board between their openings, where 6 are wanted."""
+    layout = with_rack(head(straight(x=-6.0, id="a"), straight(x=12.0, id="b")), BEARING, drills=(BRAD,))
+    notes = board_notes(layout, plan_routing(layout).slots[0].best.passes[0].follower)
+    crosses = [mark for mark in note_marks(notes) if isinstance(mark, Cross)]
+    words = [mark.text for mark in note_marks(notes) if isinstance(mark, Label)]
+    assert "template 5 mm" in words and any(mark.centre[0] == pytest.approx(3.0) for mark in crosses)
+    assert not any("base" in text for text in words)
