@@ -15,6 +15,12 @@ LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
 """Lengths of boards for which the blocks are given, mm."""
 
 
+def lengths_for(base: float) -> tuple[float, ...]:
+    """Five lengths of board in mm for the table: the one in the rack, and the usual ones beside it."""
+    others = [length for length in LENGTHS if abs(length - base) > 0.05]
+    return tuple(sorted((base, *others[:len(LENGTHS) - 1])))
+
+
 def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
     """One line a table setting, steepest first; nothing for a layout without bores from the side."""
     settings: dict[tuple[float, float], list[str]] = {}
@@ -28,18 +34,21 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                 own.append(words)
     if not settings:
         return []
+    base = layout.rack.press.base
+    lengths = lengths_for(base)
     blocks = [space(5.0), heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
-                      "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank."),
+                      "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank. "
+                      f"The board of the rack is L {base:g}."),
               _sketch()]
-    w = fitting((15, 17, 13, *([13] * len(LENGTHS)), 60), width - 4.6, 3.0)
+    w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - 4.6, 3.0)
     columns = [Column("tilt", w[0], True), Column("raised end", w[1]), Column("fence", w[2], True),
-               *(Column(f"L {length:.0f}", one, True) for length, one in zip(LENGTHS, w[3:-1], strict=True)), Column("for", w[-1])]
+               *(Column(f"L {length:g}", one, True) for length, one in zip(lengths, w[3:-1], strict=True)), Column("for", w[-1])]
     rows = []
     for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
         level = format_angle(abs(tilt)) == format_angle(0.0)
         end = "level" if level else "tip" if tilt > 0 else "nut"
         rows.append((format_angle(abs(tilt)), end, format_length(fence, decimals=1),
-                     *(f"{block_height(tilt, length):.1f}" for length in LENGTHS), ", ".join(who)))
+                     *(f"{block_height(tilt, length):.1f}" for length in lengths), ", ".join(who)))
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
 
 

@@ -48,7 +48,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     found = [
         Part("Template", f"Glue it on the template sheet, prick every cross, cut. {comp.words}", comp.words + _stop_at_nut(layout),
              *_boxed(template_drawing(layout, comp.offset))),
-        _wrap(layout, waste),
+        wrap_part(layout, waste),
     ]
     back = back_drawing(layout)
     if back:
@@ -58,7 +58,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     return found
 
 
-def _wrap(layout: Headstock, waste: Sequence[Waste]) -> Part:
+def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     """The wrap paper with its names outside, and inside for a tight paper."""
     made = Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
                 "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "

@@ -17,11 +17,13 @@ from app.sheets.cards import card_of, cards
 from app.sheets.compensation import compensation
 from app.sheets.hole_table import CSV_HEAD, csv_rows
 from app.sheets.pages import pages
+from app.sheets.parts import wrap_part
 from app.sheets.work import Work, plan_work
 from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.routing import Waste
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
@@ -29,7 +31,7 @@ if TYPE_CHECKING:
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
                  snags: Sequence[Snag] | None = None, work: Work | None = None) -> list[Path]:
-    """Write template DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
+    """Write template and wrap paper as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
 
     `snags` and `work` as for pages(). Everything is computed before the first file is written. FormatError with one sentence when the
     layout cannot be printed or the folder cannot be written.
@@ -39,7 +41,7 @@ def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str 
     except GeometryError as error:
         raise FormatError(f"There is nothing to print yet: {error}") from error
     printed = pages(layout, paper, snags, work)
-    template = full_template(layout)
+    drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work)))),
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
@@ -49,14 +51,22 @@ def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str 
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise FormatError(f"The folder {out_dir} cannot be made: {error.strerror or error}.") from error
-    files = [out_dir / f"{stem}-{name}" for name in ("template.dxf", "template.svg", "sheets.pdf")]
-    write_dxf(template, files[0])
-    write_svg(template, files[1], f"{title}: template, 1 unit = 1 mm")
-    write_pdf(printed, files[2], title)
+    files: list[Path] = []
+    for name, drawing in drawings.items():
+        files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
+        write_dxf(drawing, files[-2])
+        write_svg(drawing, files[-1], f"{title}: {name}, 1 unit = 1 mm")
+    files.append(out_dir / f"{stem}-sheets.pdf")
+    write_pdf(printed, files[-1], title)
     for name, head, rows in tables:
         files.append(out_dir / f"{stem}-{name}")
         write_csv(head, rows, files[-1])
     return files
+
+
+def full_wrap(layout: Headstock, work: Work) -> Drawing:
+    """The wrap paper as it is printed, waste holes of the router plans in it."""
+    return wrap_part(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]).drawing
 
 
 def full_template(layout: Headstock) -> Drawing:

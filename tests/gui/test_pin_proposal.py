@@ -15,7 +15,7 @@ def asked(bench, qtbot):
     QTest.mouseClick(bench.window.tools._actions["propose pins"], LEFT)
     qtbot.waitUntil(lambda: bench.window.hand.busy, timeout=20000)
     assert bench.layout is before and bench.window.document.shown.pins != before.pins
-    assert "170.5 mm apart" in bench.window.foot.said and "Enter takes them" in bench.window.foot.said
+    assert "170.5 mm apart" in bench.window.foot.said and "Enter takes these pins" in bench.window.foot.said
     return before
 
 

@@ -1,0 +1,87 @@
+"""The wrap paper as DXF and SVG: read by others, folded round the blank, and held against the axes in space."""
+
+import math
+import re
+import xml.etree.ElementTree as ET
+
+import pyogrio
+import pytest
+import shapely
+
+from app.sheets import plan_work, write_sheets
+from app.sheets.block_table import lengths_for
+from geometry.solids import holes
+from tests.app.sheets.printed import layout
+
+NUMBER = re.compile(r"-?\d+\.?\d*(?:e-?\d+)?")
+
+
+@pytest.fixture(scope="module")
+def head():
+    return layout("demo")
+
+
+@pytest.fixture(scope="module")
+def written(head, tmp_path_factory):
+    files = write_sheets(head, tmp_path_factory.mktemp("wrap"), "A4", "w", snags=(), work=plan_work(head))
+    return {path.name: path for path in files}
+
+
+def folded_back(head, p):
+    """A point of the paper on the blank, mm."""
+    blank = head.blank
+    if p[0] > blank.treble:
+        return (blank.treble, p[1], p[0] - blank.treble)
+    if p[0] < -blank.bass:
+        return (-blank.bass, p[1], -blank.bass - p[0])
+    return (p[0], p[1], 0.0)
+
+
+def off_axis(d, p):
+    """Distance of a point from a drilling's axis in space, mm."""
+    v = [p[i] - d.start[i] for i in range(3)]
+    along = sum(v[i] * d.direction[i] for i in range(3))
+    return math.dist(v, [along * d.direction[i] for i in range(3)])
+
+
+def hold(head, centres):
+    """Every drilling that the wrap marks has a cross on its axis, where the drill goes in."""
+    marked = [folded_back(head, c) for c in centres]
+    wanted = [d for hole in holes(head) for d in hole.drillings if d.surface != "back"]
+    assert len(wanted) == 32  # 18 side drillings, 12 from the face, two pins
+    for d in wanted:
+        near = min(marked, key=lambda m: math.dist(m, d.mark))
+        assert math.dist(near, d.mark) < 1e-4 and off_axis(d, near) < 1e-4, d.id
+
+
+def test_the_dxf_folds_onto_the_axes(head, written):
+    _, _, shapes, columns = pyogrio.raw.read(written["w-wrap.dxf"], columns=["Layer"])
+    arms = [shapely.from_wkb(s) for layer, s in zip(columns[0], shapes, strict=True) if layer == "pricking marks"]
+    hold(head, [arm.interpolate(0.5, normalized=True).coords[0] for arm in arms])
+
+
+def test_the_dxf_has_fold_lines_at_the_square_edges(head, written):
+    _, _, shapes, columns = pyogrio.raw.read(written["w-wrap.dxf"], columns=["Layer"])
+    folds = [shapely.from_wkb(s) for layer, s in zip(columns[0], shapes, strict=True) if layer == "fold lines"]
+    xs = {round(x, 6) for fold in folds for x, *_ in fold.coords}
+    assert {-head.blank.bass, head.blank.treble} <= xs
+
+
+def test_the_svg_folds_onto_the_axes(head, written):
+    root = ET.parse(written["w-wrap.svg"]).getroot()
+    x0, y0, width, height = (float(n) for n in root.get("viewBox").split())
+    assert root.get("width") == f"{width:g}mm" or float(root.get("width").removesuffix("mm")) == pytest.approx(width)
+    centres = []
+    for path in root.iter("{http://www.w3.org/2000/svg}path"):
+        numbers = [float(n) for n in NUMBER.findall(path.get("d"))]
+        letters = re.findall("[A-Za-z]", path.get("d"))
+        if letters in (["M", "L"], ["M", "L", "M", "L"]):
+            for ax, ay, bx, by in zip(*[iter(numbers)] * 4, strict=True):
+                centres.append(((ax + bx) / 2, -(ay + by) / 2))
+    hold(head, centres)
+
+
+@pytest.mark.parametrize(("base", "lengths"), [(100.0, (100, 150, 200, 250, 300)), (127.0, (100, 127, 150, 200, 250)),
+                                               (400.0, (100, 150, 200, 250, 400))])
+def test_the_block_table_has_the_board_of_the_rack(base, lengths):
+    assert lengths_for(base) == lengths
