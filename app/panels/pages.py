@@ -87,7 +87,7 @@ def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
               choices=(("outline", "shaped like the head"), ("blank", "as large as the blank"))),
         field(layout, "Follower has to rub", "length", ("margins", "template_contact"), layout.margins.template_contact,
               help="Least height of the follower that rubs on the template."),
-        field(layout, "Wood between openings", "length", ("margins", "template_web"), layout.margins.template_web),
+        field(layout, "Board between openings", "length", ("margins", "template_web"), layout.margins.template_web),
         field(layout, "Base rests inside by", "length", ("margins", "base_rest"), layout.margins.base_rest)]
 
 

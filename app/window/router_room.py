@@ -176,5 +176,5 @@ def plan(layout: Headstock, unit: LengthUnit) -> Planned:
         routing = plan_routing(layout)
         notes = template_notes(layout, routing)
         marks = face_groups(layout, routing)
-        return Planned(layout, unit, routing, rout_sheets(layout, routing), tuple(note.words for note in notes),
+        return Planned(layout, unit, routing, rout_sheets(layout, routing), tuple(note.words[:1].upper() + note.words[1:] for note in notes),
                        marks | {"template": marks["template"] + note_marks(notes)})
