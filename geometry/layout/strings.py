@@ -27,9 +27,16 @@ class Nut(Part, kw_only=True):
 
 
 class String(Part, kw_only=True):
-    """One string, from the bass side on. `course` strings with one number share a course."""
+    """One string, from the bass side on. `course` strings with one number share a course.
+
+    `note` is what it is tuned to ("E2", "F#3"; anything else counts as a remark). `core` is the
+    diameter of the steel core of a wound string (mm), None for a plain one. Without a
+    `scale_length` of its own (mm) it takes the nut's.
+    """
 
     id: Id
     diameter: Annotated[float, Meta(gt=0, le=10)]
     course: Annotated[int, Meta(ge=1, le=60)]
     note: str = ""
+    core: Annotated[float, Meta(gt=0, le=10)] | None = None
+    scale_length: Size | None = None

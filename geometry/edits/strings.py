@@ -1,0 +1,45 @@
+"""Edits of strings: which post serves which, and whole sets by gauge."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry.edits.parts import checked, settled
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.strings.runs import Run
+from geometry.strings.sets import StringSet
+
+
+def serve(layout: Headstock, runs: Iterable[Run]) -> Headstock:
+    """The layout with every string on the post of its run; other posts lose their strings."""
+    of = {run.tuner: run.string for run in runs}
+    tuners = tuple(t if t.string == of.get(t.id) else replace(t, string=of.get(t.id)) for t in layout.tuners)
+    return settled(replace(layout, tuners=tuners))
+
+
+def set_post(layout: Headstock, string: str, tuner: str | None) -> Headstock:
+    """A string led to another post; the string that was there takes the post that becomes free. None frees its post."""
+    if tuner is not None and tuner not in {t.id for t in layout.tuners}:
+        raise GeometryError(f"There is no tuner named {tuner}.")
+    there = None if tuner is None else layout.tuner(tuner).string
+    changed = []
+    for one in layout.tuners:
+        if one.id == tuner:
+            changed.append(replace(one, string=string))
+        elif one.string == string:
+            changed.append(replace(one, string=there))
+        else:
+            changed.append(one)
+    return settled(replace(layout, tuners=tuple(changed)))
+
+
+def string_set(layout: Headstock, chosen: StringSet) -> Headstock:
+    """Every string as a set has it: diameter, core and note. GeometryError when the numbers of strings differ."""
+    if len(chosen) != len(layout.strings):
+        raise GeometryError(f"That set has {len(chosen)} strings, the layout has {len(layout.strings)}.")
+    strings = tuple(checked(replace(s, diameter=d, core=c, note=n)) for s, d, c, n in zip(
+        layout.strings, chosen.diameters, chosen.cores, chosen.notes, strict=True))
+    return settled(replace(layout, strings=strings))

@@ -1,0 +1,41 @@
+"""Generic sets of strings by gauge, common practice, no source: the maker measures or types his own."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from geometry.units import MM_PER_INCH
+
+CORE = 0.4
+"""Core of a wound string in its diameters (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class StringSet:
+    """Diameters in thousandths of an inch from the bass side on, negative for wound, with their notes."""
+
+    gauges: tuple[int, ...]
+    notes: tuple[str, ...]
+
+    def __len__(self) -> int:
+        return len(self.gauges)
+
+    @property
+    def diameters(self) -> tuple[float, ...]:
+        """mm."""
+        return tuple(round(abs(g) / 1000 * MM_PER_INCH, 3) for g in self.gauges)
+
+    @property
+    def cores(self) -> tuple[float | None, ...]:
+        """mm, None for a plain string."""
+        return tuple(round(CORE * d, 3) if g < 0 else None for g, d in zip(self.gauges, self.diameters, strict=True))
+
+
+_SIX = ("E2", "A2", "D3", "G3", "B3", "E4")
+SETS = (
+    StringSet((-46, -36, -26, 17, 13, 10), _SIX),
+    StringSet((-53, -42, -32, -24, 16, 12), _SIX),
+    StringSet((-105, -85, -65, -45), ("E1", "A1", "D2", "G2")),
+    StringSet((-47, -27, -39, 18, -30, 12, -23, 8, 14, 14, 10, 10),
+              ("E2", "E3", "A2", "A3", "D3", "D4", "G3", "G4", "B3", "B3", "E4", "E4")),
+)
