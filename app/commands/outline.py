@@ -27,7 +27,7 @@ def run(request: argparse.Namespace) -> int:
     placed = place(read.outline.path)
     roles = [(loop.path, loop.role) for loop in read.loops]
     name = request.out.name.removesuffix(FILE_ENDING)
-    headstock.write(layout_from(roles, placed.matrix, name), request.out)
+    headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width), request.out)
     if request.json:
         print(json.dumps(outline_report(read), indent=2, allow_nan=False))
     else:

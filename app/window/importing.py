@@ -254,6 +254,11 @@ class ImportDialog(QDialog):
         found = place(outline, self._turns, self._mirrored)
         return shift(*self._nudge).after(found.matrix), found.sentence
 
+    def _nut_width(self) -> float | None:
+        """mm of the edge that was taken for the nut, if one was."""
+        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        return None if outline is None else place(outline, self._turns, self._mirrored).nut_width
+
     def _lay(self) -> None:
         matrix, words = self._matrix()
         self._guess.setText(words)
@@ -303,7 +308,7 @@ class ImportDialog(QDialog):
         matrix, _ = self._matrix()
         try:
             if self._whole.isChecked():
-                self.result_layout = layout_from(self._roles(), matrix, self._path.stem)
+                self.result_layout = layout_from(self._roles(), matrix, self._path.stem, self._nut_width())
             else:
                 self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
                                                 openings=self._with.isChecked())

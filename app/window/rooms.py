@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 ROOMS = {
+    "strings": ("app.window.string_room", "StringRoom"),
     "router": ("app.window.router_room", "RouterRoom"),
     "order": ("app.window.order_room", "OrderRoom"),
     "sheets": ("app.window.sheet_stage", "SheetStage"),

@@ -33,8 +33,11 @@ Role = tuple[Path, str]
 """A closed path and what it is: outline, slot, hole or other."""
 
 
-def layout_from(loops: Sequence[Role], place: Matrix, name: str) -> Headstock:
+def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: float | None = None) -> Headstock:
     """A new layout around the outline among these loops, mapped by `place`; the blank is made to fit.
+
+    `nut_width` (mm) is the edge that was taken for the nut, as joining.placing tells it: the nut takes it, and its
+    strings keep their distance from its ends.
 
     GeometryError when no loop is the outline, when several are, or when it crosses itself.
     """
@@ -48,6 +51,9 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str) -> Headstock:
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
     made = Headstock(name=name, about="From an imported drawing.", blank=blank, outline=_tidy(loop_of(outline)),
                      patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
+    if nut_width is not None:
+        spread = max(nut_width - (made.nut.width - made.nut.spread), nut_width / 2)
+        made = replace(made, nut=replace(made.nut, width=round(nut_width, 3), spread=round(spread, 3)))
     return _with_openings(made, loops, place)
 
 

@@ -95,3 +95,16 @@ def test_without_a_straight_edge_the_lowest_point_is_taken_and_said():
 def test_an_open_path_is_refused():
     with pytest.raises(GeometryError, match="close the outline"):
         place(Path((Line((0, 0), (1, 0)),)))
+
+
+def test_the_nut_takes_the_width_of_the_edge_it_was_laid_on():
+    from geometry.curves import Line, Path
+    from geometry.edits.imported import layout_from
+
+    corners = ((-21.0, 0.0), (21.0, 0.0), (35.0, 160.0), (-35.0, 160.0))
+    path = Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True)
+    placing = place(path)
+    nut = layout_from([(path, "outline")], placing.matrix, "head", placing.nut_width).nut
+    # 42 wide: 4 mm stay free beside the outer strings, as on the nut of 44 that a layout begins with.
+    assert (nut.width, nut.spread) == (42.0, 34.0)
+    assert layout_from([(path, "outline")], placing.matrix, "head").nut.width == 44.0

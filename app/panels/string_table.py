@@ -1,0 +1,145 @@
+"""The table of the Strings stage: each string with its post, its bends and how it presses on the nut."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
+
+from geometry.checks.string_angles import TOLERABLE
+from geometry.layout import Headstock
+from geometry.strings import break_angle, runs
+from geometry.strings.tension import bend_force, tension
+
+
+@dataclass(frozen=True, slots=True)
+class StringRow:
+    """What the table says of one string; None where there is nothing to say yet."""
+
+    string: str
+    note: str
+    post: str | None
+    winds: str | None
+    mount: str | None
+    side: float | None
+    """degrees, never negative"""
+    down: float | None
+    """degrees"""
+    pull: float | None
+    """N"""
+    press: float | None
+    """N, on the nut"""
+
+
+def string_rows(layout: Headstock) -> tuple[StringRow, ...]:
+    """A row for each string, in the order of the strings."""
+    found = {run.string: run for run in runs(layout)}
+    posts = {tuner.string: tuner for tuner in layout.tuners if tuner.string is not None}
+    made = []
+    for string in layout.strings:
+        run, tuner = found.get(string.id), posts.get(string.id)
+        pull = tension(string, layout.nut)
+        down = None if run is None else break_angle(run, math.radians(layout.nut.pitch), layout.nut.height)
+        made.append(StringRow(
+            string.id, string.note, tuner and tuner.id, tuner and tuner.winds,
+            tuner and layout.pattern(tuner.pattern).mount, None if run is None else abs(math.degrees(run.side_angle)),
+            None if down is None else math.degrees(down), pull,
+            None if pull is None or down is None else bend_force(pull, down)))
+    return tuple(made)
+
+
+class StringTable(QWidget):
+    """A line for each string; sends what the maker changes in it."""
+
+    post_chosen = Signal(str, object)
+    """(string, tuner or None)"""
+    winds_chosen = Signal(str, str)
+    """(tuner, bass or treble)"""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._rows: tuple[StringRow, ...] = ()
+        self._posts: tuple[str, ...] = ()
+        self._made: list[tuple[QComboBox, QComboBox, tuple[QLabel, ...]]] = []
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(6)
+        self._grid.setVerticalSpacing(4)
+        self._grid.setColumnStretch(1, 1)
+
+    def show_strings(self, rows: tuple[StringRow, ...], posts: tuple[str, ...]) -> None:
+        """Show these rows; the widgets are kept while strings and posts stay the same."""
+        same = posts == self._posts and [r.string for r in rows] == [r.string for r in self._rows]
+        self._rows, self._posts = rows, posts
+        if not same:
+            self._build()
+        for row, (post, winds, labels) in zip(rows, self._made, strict=True):
+            post.setCurrentIndex(max(0, post.findData(row.post)))
+            post.setToolTip(row.post or "")
+            words = (self.tr("over"), self.tr("under")) if row.mount == "side" else (self.tr("bass"), self.tr("treble"))
+            for i, text in enumerate(words):
+                winds.setItemText(i, text)
+            winds.setCurrentIndex(0 if row.winds == "bass" else 1)
+            winds.setEnabled(row.winds is not None)
+            values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else f"{row.press:.0f}")
+            for label, text in zip(labels, values, strict=True):
+                label.setText(text)
+            wide = row.side is not None and row.side > TOLERABLE + 1e-9
+            labels[0].setToolTip(self.tr("More than 10 degrees: it tends to catch in the nut.") if wide else "")
+            labels[0].setText(labels[0].text() + (" !" if wide else ""))
+            labels[2].setToolTip("" if row.pull is None else self.tr(
+                "It pulls with {:.0f} N, as a weight of {:.1f} kg would.").format(row.pull, row.pull / 9.81))
+
+    def _build(self) -> None:
+        while self._grid.count():
+            widget = self._grid.takeAt(0).widget()
+            widget.hide()
+            widget.deleteLater()
+        self._made = []
+        heads = (("", ""), (self.tr("Post"), self.tr("Choosing a post changes the two strings over.")),
+                 (self.tr("Runs"), self.tr("Side of the post through the face, over or under one through the side.")),
+                 (self.tr("Side"), self.tr("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
+                 (self.tr("Down"), self.tr("Break angle over the nut in degrees: 7 to 17 is good.")),
+                 (self.tr("N"), self.tr("Newtons on the nut: 10 N is the weight of 1 kg.")))
+        for column, (text, tip) in enumerate(heads):
+            label = QLabel(text, self)
+            label.setObjectName("dim")
+            label.setToolTip(tip)
+            self._grid.addWidget(label, 0, column, Qt.AlignmentFlag.AlignLeft if column < 3 else Qt.AlignmentFlag.AlignRight)
+        for number, row in enumerate(self._rows, 1):
+            name = QLabel(f"{row.string}  {row.note}".strip(), self)
+            post, winds = QComboBox(self), QComboBox(self)
+            post.addItem(self.tr("none"), None)
+            for id in self._posts:
+                post.addItem(id, id)
+            winds.addItems(["", ""])
+            post.setAccessibleName(self.tr("Post of string {}").format(row.string))
+            winds.setAccessibleName(self.tr("Where string {} runs").format(row.string))
+            for box in (post, winds):
+                box.setProperty("row", number - 1)
+                box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+                box.setMinimumContentsLength(9 if box is post else 3)
+            post.activated.connect(self._chosen)
+            winds.activated.connect(self._wound)
+            labels = tuple(QLabel(self) for _ in range(3))
+            for column, widget in enumerate((name, post, winds, *labels)):
+                self._grid.addWidget(widget, number, column)
+            for label in labels:
+                label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            self._made.append((post, winds, labels))
+
+    def _chosen(self) -> None:
+        box = self.sender()
+        self.post_chosen.emit(self._rows[box.property("row")].string, box.currentData())
+
+    def _wound(self) -> None:
+        box = self.sender()
+        row = self._rows[box.property("row")]
+        if row.post is not None:
+            self.winds_chosen.emit(row.post, "bass" if box.currentIndex() == 0 else "treble")
+
+
+def _degrees(value: float | None) -> str:
+    return "–" if value is None else f"{value:.1f}°"

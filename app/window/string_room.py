@@ -1,0 +1,154 @@
+"""The Strings stage: the table of strings and posts, and the proposal of a better one as ghost lines."""
+
+from __future__ import annotations
+
+import math
+from functools import partial
+from typing import TYPE_CHECKING
+
+from app.panels.string_panel import StringPanel
+from app.window.background import Background
+from app.window.room import StageRoom
+from geometry.drawing import Drawing
+from geometry.drawing.string_marks import angle_marks, ghost_strings
+from geometry.edits.fields import set_field
+from geometry.edits.strings import serve, set_post, string_set
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.strings import runs
+from geometry.strings.pairing import Pairing, present, propose_pairing
+from geometry.strings.sets import StringSet
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class StringRoom(StageRoom):
+    """Owns the panel and the proposal that is on show, if one is."""
+
+    key = "strings"
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.panel = StringPanel(window.unit, window)
+        self.panel.edited.connect(window.document.apply)
+        self.panel.refused.connect(window.say)
+        self.panel.wanted.connect(self._propose)
+        self.panel.taken.connect(self._take)
+        self.panel.left.connect(self._leave)
+        self.panel.set_chosen.connect(self._set)
+        self.panel.table.post_chosen.connect(self._post)
+        self.panel.table.winds_chosen.connect(self._winds)
+        self.proposal: Pairing | None = None
+        self._for: Headstock | None = None
+        self._thread: Background | None = None
+        self._over = False
+
+    def marks(self) -> dict[str, Drawing]:
+        """The angles along the strings, and a proposal as ghost lines."""
+        shown = self.window.document.shown
+        try:
+            made = {"string angles": angle_marks(shown, runs(shown))}
+        except GeometryError:
+            return {}  # the outline gives no place; the checks say so
+        if self.proposal is not None and self._for is shown:
+            made["string proposal"] = ghost_strings(self.proposal.runs)
+        return made
+
+    def refresh(self) -> None:
+        layout = self.window.document.layout
+        if self._for is not layout:
+            self.proposal = None
+            self.panel.show_gain("")
+        try:
+            self.panel.show_layout(layout, self.window.unit)
+        except GeometryError as error:
+            self.window.say(str(error))
+
+    def leave(self) -> None:
+        self.proposal = None
+        self.panel.show_gain("")
+
+    def shown(self) -> None:
+        self.window.canvas.show_more(self.marks())
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        self.panel.set_unit(unit)
+
+    def end(self) -> None:
+        """The window goes: wait for a search that runs."""
+        self._over = True
+        if self._thread is not None:
+            self._thread.wait()
+
+    # ---- the proposal -----------------------------------------------------
+    def _propose(self) -> None:
+        if self._over or self._thread is not None:
+            return
+        self._for = self.window.document.layout
+        self._thread = Background(partial(propose_pairing, self._for), self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._thread.start()
+
+    def _answered(self, found: Pairing) -> None:
+        if self.window.document.layout is not self._for:
+            self.window.say(self.tr("The layout changed meanwhile: ask again."))
+            return
+        now = present(self._for)
+        if serve(self._for, found.runs) == self._for:
+            self.panel.show_gain("")
+            self.window.say(self.tr("Every string already has its best post."))
+            return
+        self.proposal = found
+        self.panel.show_gain(gain_words(now, found))
+        self.window.canvas.show_more(self.marks())
+
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, GeometryError):
+            raise error
+        self.window.say(str(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None
+
+    def _take(self) -> None:
+        if self.proposal is not None and self.window.document.layout is self._for:
+            self.window.document.apply(self.tr("Propose posts for strings"), serve(self._for, self.proposal.runs))
+
+    def _leave(self) -> None:
+        self.proposal = None
+        self.panel.show_gain("")
+        self.window.canvas.show_more(self.marks())
+
+    # ---- edits --------------------------------------------------------------
+    def _post(self, string: str, tuner: str | None) -> None:
+        self._edit(self.tr("Post of string {}").format(string), partial(set_post, string=string, tuner=tuner))
+
+    def _winds(self, tuner: str, side: str) -> None:
+        self._edit(self.tr("Where the string of {} runs").format(tuner),
+                   partial(set_field, path=("tuners", tuner, "winds"), value=side))
+
+    def _set(self, chosen: StringSet) -> None:
+        self._edit(self.tr("Set of strings"), partial(string_set, chosen=chosen))
+
+    def _edit(self, name: str, change) -> None:
+        try:
+            self.window.document.apply(name, change(self.window.document.layout))
+        except GeometryError as error:
+            self.window.say(str(error))
+            self.refresh()
+
+
+def gain_words(now: Pairing, found: Pairing) -> str:
+    """What a proposal changes: the widest side angle, the middle one, and crossings."""
+    def of(pairing: Pairing) -> tuple[str, str, int]:
+        mean = math.sqrt(pairing.total / max(1, len(pairing.runs)))
+        return f"{math.degrees(pairing.worst):.1f}", f"{math.degrees(mean):.1f}", pairing.crossings
+    (worst, mean, crossed), (worst2, mean2, crossed2) = of(now), of(found)
+    words = (f"Ghost lines show it: widest side angle {worst} to {worst2} degrees, typical {mean} to {mean2}, "
+             f"crossings {crossed} to {crossed2}.")
+    return words if found.proven else f"{words} The search was cut short: a better one may exist."

@@ -1,0 +1,87 @@
+"""The Strings stage: the table, a proposal taken as one step, posts changed over, a set by gauge."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from app.window.stages import STAGES
+from geometry.drawing import Label
+from geometry.edits.strings import set_post
+from geometry.strings.sets import SETS
+
+
+@pytest.fixture
+def room(bench):
+    key = Qt.Key(Qt.Key.Key_1 + [stage.key for stage in STAGES].index("strings"))
+    QTest.keyClick(bench.window, key, Qt.KeyboardModifier.AltModifier)
+    bench.pump()
+    assert bench.window.stage == "strings"
+    return bench.window.rooms["strings"]
+
+
+def press(button):
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def post_of(bench, string):
+    return next(tuner.id for tuner in bench.layout.tuners if tuner.string == string)
+
+
+def test_every_string_stands_in_the_table(bench, room):
+    rows = room.panel.table._made
+    assert len(rows) == len(bench.layout.strings)
+    post, winds, labels = rows[0]
+    assert post.currentText() == post_of(bench, bench.layout.strings[0].id)
+    assert post.accessibleName() == "Post of string 1"
+    assert labels[0].text().endswith("°") and float(labels[2].text()) > 1
+    assert sum(isinstance(m, Label) for m in room.marks()["string angles"]) == len(bench.layout.strings)
+
+
+def test_a_post_chosen_with_the_keyboard_changes_two_strings_over(bench, room):
+    before = bench.layout
+    here, there = post_of(bench, "1"), post_of(bench, "2")
+    box = room.panel.table._made[0][0]
+    box.setFocus()
+    step = Qt.Key.Key_Down if box.findData(there) > box.currentIndex() else Qt.Key.Key_Up
+    for _ in range(abs(box.findData(there) - box.currentIndex())):
+        QTest.keyClick(box, step)
+        bench.pump()
+    assert bench.layout.tuner(there).string == "1"
+    assert sorted(t.string for t in bench.layout.tuners) == sorted(t.string for t in before.tuners)
+    assert here != there
+
+
+def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
+    sound = bench.layout
+    bench.window.document.apply("cross two", set_post(sound, "1", post_of(bench, "12")))
+    crossed = bench.layout
+    press(room.panel.propose)
+    qtbot.waitUntil(lambda: room.proposal is not None, timeout=5000)
+    assert "crossings" in room.panel.gain.text() and "to 0." in room.panel.gain.text()
+    assert bench.layout is crossed and room.marks()["string proposal"]
+    press(room.panel.leave)
+    assert room.proposal is None and "string proposal" not in room.marks() and bench.layout is crossed
+    press(room.panel.propose)
+    qtbot.waitUntil(lambda: room.proposal is not None, timeout=5000)
+    press(room.panel.take)
+    assert [t.string for t in bench.layout.tuners] == [t.string for t in sound.tuners]
+    assert not room.panel.take.isVisible()
+    bench.window.document.undo()
+    assert bench.layout == crossed
+
+
+def test_a_set_by_gauge_takes_every_string(bench, room):
+    box = room.panel.sets
+    index = next(i for i in range(box.count()) if box.itemData(i) is not None)
+    box.setFocus()
+    for _ in range(index - box.currentIndex()):
+        QTest.keyClick(box, Qt.Key.Key_Down)
+    assert tuple(s.diameter for s in bench.layout.strings) == SETS[3].diameters
+
+
+def test_where_a_string_runs_is_chosen_in_its_row(bench, room):
+    tuner = bench.layout.tuner(post_of(bench, "1"))
+    box = room.panel.table._made[0][1]
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Up if tuner.winds == "treble" else Qt.Key.Key_Down)
+    assert bench.layout.tuner(tuner.id).winds != tuner.winds
