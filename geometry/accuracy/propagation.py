@@ -9,11 +9,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-import numpy as np
-
 from geometry.accuracy.bench import Bench, Trials, bench_of
-from geometry.accuracy.built import Built
-from geometry.accuracy.engine import linear, slopes
+from geometry.accuracy.engine import linear
+from geometry.accuracy.parts import straight_line
 from geometry.accuracy.sources import Share, grouped
 from geometry.accuracy.spec import Spec
 from geometry.layout import Headstock
@@ -58,16 +56,9 @@ def propagate(layout: Headstock) -> tuple[Propagated, ...]:
 
 def first_order(bench: Bench, spec: Spec) -> Propagated:
     """One clearance by central differences in each of its errors."""
-    rows = list(spec.rows)
-
-    def measured(columns: np.ndarray) -> np.ndarray:
-        draws = np.zeros((len(bench.deviations), columns.shape[1]))
-        draws[rows] = columns
-        return spec.measure(Built(bench.model, draws))
-
-    values, steps = slopes(measured, np.zeros(len(rows)), bench.deviations[rows])
-    found = linear(float(values[0]), steps[0])
-    errors = [bench.model.errors.errors[row] for row in rows]
+    value, steps = straight_line(bench, spec)
+    found = linear(value, steps)
+    errors = [bench.model.errors.errors[row] for row in spec.rows]
     return Propagated(spec.kind, spec.between, spec.of, found.value, spec.needed, spec.spoils, found.sd,
                       grouped(errors, found.shares))
 

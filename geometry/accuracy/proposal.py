@@ -36,6 +36,8 @@ _SOFT = 3.0
 """How sharply the least clearance outweighs the others, per standard deviation"""
 _WORTH = 0.01
 """Standard deviations that a step has to gain"""
+_IDLE = 0.1
+"""Part of all that is gained which may be given back so that fewer tuners move"""
 _LEAST_SD = 1e-3
 _SURE = 1e-4
 """Chance of being spoiled under which margins are looked after instead"""
@@ -126,7 +128,8 @@ class _Search:
         self._sds: dict[Key, float] = {}
         state = self._measured(bench, bench.specs(self._reach, ask=self._ask))
         snags = _graded(self._checker.check(self._start))
-        layout, score = self._start, _soft_least(state.values())
+        layout, first = self._start, _soft_least(state.values())
+        score = first
         offsets = [0.0] * len(turning)
         random = np.random.Generator(np.random.PCG64(self._seed))
         for turn, step in enumerate(STEPS):
@@ -136,18 +139,26 @@ class _Search:
                 for index in random.permutation(len(turning)).tolist():
                     for sign in (1.0, -1.0):
                         while abs(offsets[index] + sign * step) <= self._farthest + 1e-9:
-                            found = self._tried(layout, turning[index], sign * step, state, score, snags)
+                            found = self._tried(layout, turning[index], sign * step, state, score + _WORTH,
+                                                snags)
                             if found is None:
                                 break
                             layout, state, score = found
                             offsets[index] += sign * step
                             gaining = True
-            self._report(0.1 + 0.8 * (turn + 1) / len(STEPS))
+            self._report(0.1 + 0.7 * (turn + 1) / len(STEPS))
+        # What hardly helps goes back where the maker put it, the smallest moves first.
+        spare = _IDLE * (score - first)
+        for index in sorted(np.flatnonzero(offsets).tolist(), key=lambda i: (abs(offsets[i]), i)):
+            found = self._tried(layout, turning[index], -offsets[index], state, score - spare, snags)
+            if found is not None:
+                spare -= score - found[2]
+                layout, state, score = found
         return layout
 
-    def _tried(self, layout: Headstock, knob: Knob, by: float, state: dict[Key, float], score: float,
+    def _tried(self, layout: Headstock, knob: Knob, by: float, state: dict[Key, float], floor: float,
                snags: dict) -> tuple[Headstock, dict[Key, float], float] | None:
-        """The layout with a knob turned, if that gains and harms nothing."""
+        """The layout with a knob turned, if its score is above the floor and it harms nothing."""
         self._ask()
         there = knob.turned(layout, by)
         try:
@@ -159,7 +170,7 @@ class _Search:
         kept = {key: value for key, value in state.items() if not knob.features.intersection(key[1])}
         new = kept | self._measured(bench, bench.specs(self._reach, knob.features, self._ask))
         gained = _soft_least(new.values())
-        if not gained > score + _WORTH or not _harmless(snags, _graded(self._checker.check(there)), new):
+        if not gained > floor or not _harmless(snags, _graded(self._checker.check(there)), new):
             return None
         return there, new, gained
 

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 
 from geometry.accuracy.bench import Cancelled, Stopped, Trials, bench_of
 from geometry.accuracy.built import Built
 from geometry.accuracy.needs import FINEST, ROUGHEST, Need, Requirements, rounded_down
+from geometry.accuracy.parts import Parts
 from geometry.accuracy.simulation import Progress, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
@@ -20,6 +23,9 @@ _CHECK_SEED = 1_000_003
 _ROUNDS = 6
 _BISECTIONS = 7
 _HALVINGS = 3
+_FINER_STILL = 0.95
+"""By how much a guess is made finer that measuring does not bear out"""
+_TRIES = 4
 _SPARE_TRIALS = 4_000
 _RARE = 0.1
 """Part of the failures allowed in all under which a clearance asks for nothing finer"""
@@ -33,8 +39,9 @@ def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", tr
 
     `aim` is what has to come out: "sound", no clearance under zero, or "within",
     every clearance keeps its margin. Sources are made finer step by step, each
-    time the one that gains most, at the features that matter; then the answer is
-    simulated afresh and made finer still where that falls short. None when
+    time the one that gains most, at the features that matter, judged by the
+    clearances' parts (parts.py); then the answer is simulated afresh and made
+    finer still where that falls short. None when
     cancelled. GeometryError for a chance that is not above 0 and under 1, and as simulate().
     """
     if not 0 < chance < 1:
@@ -56,9 +63,11 @@ class _Search:
         self._bench = bench_of(layout)
         self._lot = Trials(self._bench, trials, seed, cancelled)
         self._specs: list[Spec] = []
+        self._values = np.empty((0, trials), dtype=np.float32)
+        """what these clearances, which fail in some trial, measure"""
         self._often = np.zeros(0)
-        """chance of failing of each of these clearances"""
-        self._draws: list[np.ndarray] = []
+        """chance of failing of each of them"""
+        self._draws = np.empty((len(self._bench.deviations), trials))
 
     def answer(self) -> Requirements:
         self._report(0.0)
@@ -79,45 +88,57 @@ class _Search:
 
     def _answer(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements | None:
         """The answer that holds sources finer at these features only; None when that does not do."""
-        alone = self._alone(matters)
+        finest: dict[Source, float] = {source: FINEST for source in SOURCES}
+        if self._proven(finest, matters) < self._chance:
+            return None
+        self._report(0.4)
+        parts = Parts(self._bench, self._specs, self._values, self._draws, self._aim, matters,
+                      self._lot.stop_if_asked)
+        alone = self._alone(parts, matters)
         self._report(0.5)
-        scales = {source: 1.0 for source in SOURCES}
+        scales: dict[Source, float] = {source: 1.0 for source in SOURCES}
         goal = self._chance
         for turn in range(_ROUNDS):
-            scales = self._finer(scales, matters, goal)
-            if scales is None:
-                return None
+            scales = self._finer(parts, scales, matters, goal) or finest
             reached = self._proven(scales, matters)
             self._report(0.5 + 0.5 * (turn + 1) / _ROUNDS)
             if reached >= self._chance:
-                needs = tuple(self._need(source, scale, matters[source])
-                              for source, scale in scales.items() if scale < 1)
-                return Requirements(self._aim, self._chance, now, reached, needs, alone, 1.0, True)
+                break
             goal = min(goal + 1.5 * (self._chance - reached), (1 + goal) / 2)
-        return None
+        else:
+            scales, reached = finest, self._proven(finest, matters)
+        needs = tuple(self._need(source, scale, matters[source])
+                      for source, scale in scales.items() if scale < 1 and matters[source])
+        return Requirements(self._aim, self._chance, now, reached, needs, alone, 1.0, True)
 
     def _prepare(self, specs: list[Spec]) -> float:
         """Keep the clearances that fail in some trial, and the trials; the chance as things are."""
+        values = np.empty((len(specs), self._trials), dtype=np.float32)
         failing = np.zeros(len(specs), dtype=int)
-        good = 0
+        good = first = 0
         for built in self._lot.built():
+            block = slice(first, first + built.trials)
+            first += built.trials
             bad = np.zeros(built.trials, dtype=bool)
             for i, spec in enumerate(specs):
                 self._lot.stop_if_asked()
-                gone = fails(spec, spec.measure(built), self._aim)
+                values[i, block] = measured = spec.measure(built)
+                gone = fails(spec, measured, self._aim)
                 failing[i] += np.count_nonzero(gone)
                 bad |= gone
             good += int(np.count_nonzero(~bad))
-            self._draws.append(built.draws)
+            self._draws[:, block] = built.draws
         self._specs = [specs[i] for i in np.flatnonzero(failing).tolist()]
+        self._values = values[failing > 0]
         self._often = failing[failing > 0] / self._trials
         return good / self._trials
 
     def _chance_at(self, scales: np.ndarray) -> float:
-        """The chance when each error is scaled, on the same trials."""
+        """The chance when each error is scaled, measured on the same trials."""
         good = 0
-        for draws in self._draws:
-            built = Built(self._bench.model, draws * scales[:, None])
+        for first in range(0, self._trials, self._bench.block):
+            self._lot.stop_if_asked()
+            built = Built(self._bench.model, self._draws[:, first:first + self._bench.block] * scales[:, None])
             bad = np.zeros(built.trials, dtype=bool)
             for spec in self._specs:
                 self._lot.stop_if_asked()
@@ -129,12 +150,12 @@ class _Search:
         """For each source the features at which it moves a clearance that fails with at least this chance."""
         errors = self._bench.model.errors.errors
         found: dict[Source, dict[str, None]] = {source: {} for source in SOURCES}
-        sample = self._draws[0]
-        built = Built(self._bench.model, sample)
-        for spec, often in zip(self._specs, self._often.tolist(), strict=True):
+        sample = self._draws[:, :self._bench.block]
+        for spec, whole, often in zip(self._specs, self._values, self._often.tolist(), strict=True):
+            self._lot.stop_if_asked()
             if often < at_least:
                 continue
-            values = spec.measure(built)
+            values = whole[:sample.shape[1]].astype(float)
             values = values - values.mean()
             variance = float(values @ values)
             for row in spec.rows:
@@ -148,73 +169,82 @@ class _Search:
         return np.array([scales[e.source] if e.where in matters[e.source] else 1.0
                          for e in self._bench.model.errors.errors])
 
-    def _finer(self, start: dict[Source, float], matters: dict[Source, tuple[str, ...]],
+    def _finer(self, parts: Parts, start: dict[Source, float], matters: dict[Source, tuple[str, ...]],
                goal: float) -> dict[Source, float] | None:
         """Step by step the source that gains most is made finer until the goal is met; None when that never is."""
-        scales = dict(start)
-        reached = self._chance_at(self._rows(scales, matters))
+        scales, values = dict(start), parts.at(start)
+        reached = parts.chance(values)
         while reached < goal:
-            options = {}
+            options: dict[Source, tuple[float, float]] = {}
             for source in SOURCES:
                 if matters[source] and scales[source] > FINEST:
-                    trial = scales | {source: max(FINEST, scales[source] * _STEP)}
-                    options[source] = (self._chance_at(self._rows(trial, matters)), trial)
+                    self._lot.stop_if_asked()
+                    finer = max(FINEST, scales[source] * _STEP)
+                    options[source] = parts.chance(parts.moved(values, source, finer - scales[source])), finer
             if not options:
                 return None
             best = max(options, key=lambda source: (options[source][0], scales[source]))
-            before, (reached, scales) = scales, options[best]
+            before, (reached, finer) = scales[best], options[best]
+            values = parts.moved(values, best, finer - before)
+            scales[best] = finer
             if reached >= goal:
-                return self._no_finer(before, scales, best, matters, goal)
+                scales[best] = _least_fine(lambda scale, best=best, finer=finer, values=values: parts.chance(
+                    parts.moved(values, best, scale - finer)) >= goal, finer, before, _HALVINGS)
         return scales
 
-    def _no_finer(self, before: dict[Source, float], after: dict[Source, float], source: Source,
-                  matters: dict[Source, tuple[str, ...]], goal: float) -> dict[Source, float]:
-        """The last step, no longer than it has to be."""
-        high, low = before[source], after[source]
-        for _ in range(_HALVINGS):
-            middle = (low + high) / 2
-            good = self._chance_at(self._rows(after | {source: middle}, matters)) >= goal
-            low, high = (middle, high) if good else (low, middle)
-        return after | {source: low}
-
-    def _alone(self, matters: dict[Source, tuple[str, ...]]) -> tuple[Need, ...]:
-        """Sources that by themselves bring the chance when held finer, and how fine."""
-        found = []
+    def _alone(self, parts: Parts, matters: dict[Source, tuple[str, ...]]) -> tuple[Need, ...]:
+        """Sources that by themselves bring the chance when held finer, and how fine: measured on the same trials."""
+        one: dict[Source, float] = {source: 1.0 for source in SOURCES}
+        values, found = parts.at(one), []
         for source in SOURCES:
-            one = {other: 1.0 for other in SOURCES}
-            if not matters[source] or self._chance_at(self._rows(one | {source: FINEST}, matters)) < self._chance:
+            self._lot.stop_if_asked()
+            if not matters[source] or half_width(self._accuracy, source) <= 0:
                 continue
-            low, high = FINEST, 1.0
-            for _ in range(_BISECTIONS):
-                middle = (low + high) / 2
-                good = self._chance_at(self._rows(one | {source: middle}, matters)) >= self._chance
-                low, high = (middle, high) if good else (low, middle)
-            found.append(self._need(source, low, matters[source]))
+
+            def good(scale: float, source: Source = source) -> bool:
+                return parts.chance(parts.moved(values, source, scale - 1.0)) >= self._chance
+
+            if not good(FINEST):
+                continue
+            scale = _least_fine(good, FINEST, 1.0, _BISECTIONS)
+            for _ in range(_TRIES):
+                need = self._need(source, scale, matters[source])
+                if self._chance_at(self._rows(one | {source: need.wanted / need.now}, matters)) >= self._chance:
+                    found.append(need)
+                    break
+                scale = max(FINEST, scale * _FINER_STILL)
         return tuple(found)
 
     def _proven(self, scales: dict[Source, float], matters: dict[Source, tuple[str, ...]]) -> float:
         """The chance of the rounded answer on other trials, with every clearance measured."""
-        rounded = {source: self._round(source, scale) / half_width(self._accuracy, source) if scale < 1 else 1.0
-                   for source, scale in scales.items()}
+        rounded = {source: self._round(source, scale) / half_width(self._accuracy, source)
+                   if scale < 1 and matters[source] else 1.0 for source, scale in scales.items()}
         found = simulated(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED,
                           cancelled=self._cancelled)
         return found.sound if self._aim == "sound" else found.within
 
     def _spare(self) -> float:
-        """How many times rougher everything could be, in steps of 0.1."""
-        def good(tenths: int) -> bool:
-            scaled = self._bench.scaled(np.full(len(self._bench.deviations), tenths / 10))
-            found = simulated(scaled, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED,
-                              cancelled=self._cancelled)
-            return (found.sound if self._aim == "sound" else found.within) >= self._chance
+        """How many times rougher everything could be, in steps of 0.1.
 
-        low, high = 10, round(10 * ROUGHEST)
-        if good(high):
-            return ROUGHEST
-        while low < high - 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if good(middle) else (low, middle)
-        return low / 10
+        Rough trials that fail too often tell how much less rough would do, and that is tried next.
+        """
+        tenths = round(10 * ROUGHEST)
+        while tenths > 10:
+            rough = self._bench.scaled(np.full(len(self._bench.deviations), tenths / 10))
+            lot = Trials(rough, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED, self._cancelled)
+            specs = [s for s in rough.specs(lot.reach(), ask=lot.stop_if_asked) if s.spoils or self._aim == "within"]
+            bare = [float(spec.measure(rough.nominal)[0]) for spec in specs]
+            strays: list[list[np.ndarray]] = [[] for _ in specs]
+            for built in lot.built():
+                for spec, nominal, stray in zip(specs, bare, strays, strict=True):
+                    lot.stop_if_asked()
+                    stray.append((spec.measure(built) - nominal).astype(np.float32))
+            least = _most_tenths(specs, bare, [np.concatenate(s) for s in strays], self._aim, self._chance, tenths)
+            if least == tenths:
+                break
+            tenths = least
+            self._report(min(0.9, 0.3 + 0.7 * (10 * ROUGHEST - tenths) / (10 * ROUGHEST - 10)))
+        return tenths / 10
 
     def _impossible(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements:
         """What stays in the way when everything is ten times finer."""
@@ -233,3 +263,24 @@ class _Search:
     def _round(self, source: Source, scale: float) -> float:
         """A half-width rounded down to hundredths, so that holding what is told is enough."""
         return rounded_down(self._accuracy, source, scale)
+
+
+def _least_fine(good: Callable[[float], bool], fine: float, rough: float, halvings: int) -> float:
+    """The roughest scale that is good, between one that is and one that need not be."""
+    for _ in range(halvings):
+        middle = (fine + rough) / 2
+        fine, rough = (middle, rough) if good(middle) else (fine, middle)
+    return fine
+
+
+def _most_tenths(specs: list[Spec], bare: list[float], strays: list[np.ndarray], aim: Aim, chance: float,
+                 now: int) -> int:
+    """How many tenths of the present errors all could have; `strays` are those of `now` tenths, and in proportion."""
+    low, high = 10, now + 1
+    while low < high - 1:
+        middle = (low + high) // 2
+        bad = np.zeros(len(strays[0]) if strays else 1, dtype=bool)
+        for spec, nominal, stray in zip(specs, bare, strays, strict=True):
+            bad |= fails(spec, nominal + stray * (middle / now), aim)
+        low, high = (middle, high) if 1 - bad.mean() >= chance else (low, middle)
+    return low
