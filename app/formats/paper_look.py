@@ -61,6 +61,7 @@ INKS: dict[str, Ink] = {
     "margin kept": Ink(0.0, fill=0.15),
     "margin short": Ink(0.15, fill=0.4),
     "spoiled": Ink(0.15, fill=0.8),
+    "proposed": Ink(0.2, (2.0, 1.0)),
     "removed": Ink(0.4, fill=0.35),
 }
 

@@ -68,6 +68,7 @@ LOOKS: dict[str, Look] = {
     "margin kept": Look("", "metal", opacity=0.7, z=7.0),
     "margin short": Look("tight", "tight", opacity=0.6, z=7.6),
     "spoiled": Look("spoils", "spoils", opacity=0.7, z=7.7),
+    "proposed": Look("template", dash=(4, 3), width=1.8, z=9.5),
     "removed": Look("ink", "note", opacity=0.9, hatch=True, width=1.8, z=7.8),
 }
 

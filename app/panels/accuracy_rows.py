@@ -11,17 +11,17 @@ from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock
 
 WORDS = (
-    ("mark", "Marking, ±", "length",
+    ("mark", "Marking", "length",
      "How far a mark on the wood strays from where the paper says, either way."),
-    ("wander_per_50", "Drill wander in 50 mm, ±", "length",
+    ("wander_per_50", "Drill wander in 50 mm", "length",
      "How far the drill has run off its axis 50 mm deep; half as far 25 mm deep."),
-    ("tilt_degrees", "Table tilt, ±", "angle",
+    ("tilt_degrees", "Table tilt", "angle",
      "How far the table is from the tilt that you set, and from square for a bore through the face."),
-    ("stop", "Depth stop, ±", "length",
+    ("stop", "Depth stop", "length",
      "How far the depth strays from what the stop was set to."),
-    ("template", "Following the template, ±", "length",
+    ("template", "Following the template", "length",
      "How far the cutter leaves the template's line, and the template its pins."),
-    ("paper_percent", "Printed paper, ±", "percent",
+    ("paper_percent", "Printed paper", "percent",
      "How much the printed paper has stretched or shrunk; the 100 mm bars on each page tell."),
 )
 """(field, label, kind, what it means)"""
@@ -29,7 +29,7 @@ WORDS = (
 
 def accuracy_rows(layout: Headstock) -> list[FieldRow]:
     """How far the shop strays: heading, what the numbers are, then each with its sentence."""
-    rows = [FieldRow("Shop accuracy", "heading"),
+    rows = [FieldRow("Shop accuracy, plus or minus", "heading"),
             FieldRow("About 95 in 100 of your marks, bores and cuts stay within these. Measure a practice piece "
                      "and enter what you find: the chances are a model with these figures.", "note")]
     for key, label, kind, meaning in WORDS:

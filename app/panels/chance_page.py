@@ -75,7 +75,6 @@ class ChancePage(QWidget):
         self.ask = QPushButton(self.tr("What must I hold?"), self)
         self.ask.setToolTip(self.tr("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
-        self.ask.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)

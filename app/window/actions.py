@@ -53,6 +53,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("fillet", "Round the cor&ner…", ("Ctrl+R",), "Round the corner that is held."),
         RULE,
         Entry("rack", "Rac&k: bits, drills, machines", ("Ctrl+Shift+K",), "What the shop has: every plan is made with it."),
+        Entry("hold", "What must I &hold?…", ("Ctrl+Shift+H",), "Which accuracy is needed where, and what to move."),
     ),
     "&View": (
         Entry("fit", "&Whole headstock", ("Ctrl+0",), "Show the whole opened-out view."),

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import threading
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer, Signal
@@ -11,40 +9,20 @@ from PySide6.QtCore import QTimer, Signal
 from app.panels.chance_words import Chances
 from app.window.background import Background
 from app.window.room import StageRoom
+from app.window.trial import Trial
 from geometry.accuracy import Clearance, Simulation, simulate
 from geometry.checks.snags import SPOILS
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
+    from app.window.holding import HoldDialog
     from app.window.main import MainWindow
 
 REST_MS = 600
 """How long the layout has to rest before its chances are worked out."""
 TRIALS = 10_000
 SEED = 1
-
-
-class Trial:
-    """One simulation on its way: asked to stop from the window, it tells its progress from its own thread."""
-
-    def __init__(self, layout: Headstock, heard: Callable[[float], None]) -> None:
-        self.layout = layout
-        self._stop = threading.Event()
-        self._heard = heard
-        self._told = 0.0
-
-    def stop(self) -> None:
-        """Ask it to stop; it does within some milliseconds."""
-        self._stop.set()
-
-    def __call__(self) -> Simulation | None:
-        return simulate(self.layout, TRIALS, SEED, self._progress, self._stop.is_set)
-
-    def _progress(self, part: float) -> None:
-        if part - self._told >= 0.04 and not self._stop.is_set():
-            self._told = part
-            self._heard(part)
 
 
 class ChanceWatch(StageRoom):
@@ -69,6 +47,8 @@ class ChanceWatch(StageRoom):
         self._part.connect(self._progress)
         window.document.shown_changed.connect(self._edited)
         window.side.chance_chosen.connect(self._go_to)
+        window.side.chances.asked.connect(self.ask)
+        self.dialog: HoldDialog | None = None
         self._edited()
 
     # ---- what others ask ------------------------------------------------
@@ -77,8 +57,17 @@ class ChanceWatch(StageRoom):
         self._on_canvas = shown
         self._mark()
 
+    def ask(self) -> None:
+        """Open what must be held, beside the drawing."""
+        if self.dialog is None:
+            from app.window.holding import HoldDialog
+            self.dialog = HoldDialog(self.window)
+        self.dialog.open_for(self.chances.simulation.sound if self.chances.simulation is not None else None)
+
     def end(self) -> None:
         self._over = True
+        if self.dialog is not None:
+            self.dialog.end()
         self._rest.stop()
         if self._trial is not None:
             self._trial.stop()
@@ -103,7 +92,7 @@ class ChanceWatch(StageRoom):
         """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
         if self._over or self._thread is not None:
             return
-        self._trial = Trial(self.window.document.shown, self._part.emit)
+        self._trial = Trial(self.window.document.shown, _simulated, self._part.emit)
         self._thread = Background(self._trial, self)
         self._thread.answered.connect(self._answered)
         self._thread.failed.connect(self._failed)
@@ -154,3 +143,7 @@ class ChanceWatch(StageRoom):
     def _go_to(self, clearance: Clearance) -> None:
         self.window.canvas.go_to(clearance.where[:2])
         self.window.document.hold(clearance.between[:1])
+
+
+def _simulated(layout: Headstock, progress, cancelled) -> Simulation | None:
+    return simulate(layout, TRIALS, SEED, progress, cancelled)

@@ -46,7 +46,7 @@ class Commands(QObject):
             "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "row on a line": self._row_on_a_line,
             "row along the edge": self._row_along_the_edge, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
-            "chances": self._chances,
+            "chances": self._chances, "hold": window.rooms.chances.ask,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about, "rack": self._rack}

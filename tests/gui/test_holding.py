@@ -1,0 +1,112 @@
+"""`What must I hold?` beside the drawing: the answer, a proposal as a ghost, one step to take it."""
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+from geometry.accuracy import propose_moves, requirements, simulate
+from tests.geometry.accuracy.specimens import crowded, rough, sample
+from tests.gui.bench import Bench
+
+LEFT = Qt.MouseButton.LeftButton
+TRIALS = 2000
+"""Fewer than in the program, for speed; what is shown is compared with the same number."""
+
+
+@pytest.fixture(autouse=True)
+def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("app.window.holding.TRIALS", TRIALS)
+    monkeypatch.setattr("app.window.chances.TRIALS", TRIALS)
+
+
+def opened(bench: Bench, qtbot):
+    watch = bench.window.rooms.chances
+    qtbot.waitUntil(lambda: watch.chances.fresh, timeout=20_000)
+    QTest.mouseClick(bench.window.side.tabs.button(1), LEFT)
+    QTest.mouseClick(bench.window.side.chances.ask, LEFT)
+    dialog = watch.dialog
+    assert dialog.isVisible()
+    return dialog
+
+
+def ended(dialog, qtbot) -> None:
+    qtbot.waitUntil(lambda: dialog._thread is None and not dialog._rest.isActive(), timeout=40_000)
+
+
+def ghosts(bench: Bench) -> set[str]:
+    return {mark.owner for mark in bench.window.canvas._ghost._marks.get("ghost", ())}
+
+
+@pytest.fixture
+def crowd(qtbot, tmp_path) -> Bench:
+    return Bench(qtbot, tmp_path, crowded())
+
+
+def test_a_crowded_tuner_is_shown_where_it_would_do_better_and_moved_in_one_step(crowd: Bench, qtbot) -> None:
+    dialog = opened(crowd, qtbot)
+    assert dialog.aim.currentData() == "within", "it comes out sound anyway, so margins are asked"
+    ended(dialog, qtbot)
+    assert not dialog.requirements.possible
+    assert "treble face 2 – treble side 2 has to change" in dialog.answer.text()
+    assert dialog.table.rowCount() == 0
+    before = crowd.layout
+    meant = propose_moves(before, "within", trials=TRIALS, seed=1)
+    assert dialog.proposal == meant and dict(meant.moves).keys() == {"treble side 2"}
+    assert ghosts(crowd) == {"treble side 2"}
+    assert "Moving treble side 2 by 4.1 mm" in dialog.says.text() and "from 10 to 96 in 100" in dialog.says.text()
+    QTest.mouseClick(dialog.move_them, LEFT)
+    assert crowd.layout == meant.layout and ghosts(crowd) == set()
+    assert crowd.window.document.history.undo_name == "Move tuners as proposed"
+    ended(dialog, qtbot)
+    assert dialog.requirements.possible and dialog.requirements.reached >= 0.99
+    assert simulate(crowd.layout, TRIALS, 1).within == pytest.approx(meant.after.chance)
+    crowd.window.commands.run("undo")
+    assert crowd.layout is before
+    dialog.close()
+    assert dialog._trial is None or dialog._trial.stopped
+
+
+def test_leaving_it_takes_the_ghost_away(crowd: Bench, qtbot) -> None:
+    dialog = opened(crowd, qtbot)
+    ended(dialog, qtbot)
+    before = crowd.layout
+    assert ghosts(crowd)
+    QTest.mouseClick(dialog.leave, LEFT)
+    assert ghosts(crowd) == set() and crowd.layout is before and not dialog.move_them.isEnabled()
+
+
+def test_a_held_tuner_is_not_proposed_to_move(crowd: Bench, qtbot) -> None:
+    crowd.window.document.hold(("treble side 2",))
+    form = crowd.window.side._fields
+    flag = form._widgets[[row.label for row in form._rows].index("Leave it where it is")]
+    QTest.mouseClick(flag, LEFT, pos=QPoint(9, flag.height() // 2))
+    assert crowd.layout.tuner("treble side 2").held
+    dialog = opened(crowd, qtbot)
+    ended(dialog, qtbot)
+    assert "treble side 2" not in dict(dialog.proposal.moves)
+
+
+def test_what_is_needed_stands_in_the_table(qtbot, tmp_path) -> None:
+    bench = Bench(qtbot, tmp_path, rough(sample("twelve-string-mixed"), 2.0))
+    dialog = opened(bench, qtbot)
+    ended(dialog, qtbot)
+    meant = requirements(bench.layout, 0.99, "within", TRIALS)
+    rows = [[dialog.table.item(r, c).text() for c in range(4)] for r in range(dialog.table.rowCount())]
+    assert len(rows) == len(meant.needs) >= 2
+    marks = next(row for row in rows if row[0] == "Marks")
+    need = next(n for n in meant.needs if n.source == "mark")
+    assert marks[1:3] == ["±0.6 mm", f"±{need.wanted:g} mm"] and "more" in marks[3]
+    assert "Hold what follows" in dialog.answer.text() and "Now it keeps every margin 40 in 100" in dialog.answer.text()
+
+
+def test_an_edit_beside_it_begins_anew(crowd: Bench, qtbot) -> None:
+    dialog = opened(crowd, qtbot)
+    qtbot.waitUntil(lambda: dialog._thread is not None, timeout=5000)
+    trial = dialog._trial
+    crowd.window.document.hold(("treble side 2",))
+    for _ in range(5):
+        crowd.key(Qt.Key.Key_Up)
+    assert trial.stopped
+    ended(dialog, qtbot)
+    assert dialog.requirements.now > 0.9
+    assert crowd.window.close()
