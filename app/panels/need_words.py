@@ -49,14 +49,14 @@ def answer_words(found: Requirements, trials: int, unit: LengthUnit) -> str:
     what = aim_words(found.aim)
     if not found.possible:
         pairs = "; ".join(" – ".join(pair) for pair in found.blocked[:3])
-        return _tr("As drawn it {} {}. Even ten times finer work does not reach {}: {} has to change.").format(
-            what, now, wanted_words(found.wanted), pairs or _tr("the layout"))
+        return _tr("Now the chance that it {} is {}. Even ten times finer work does not reach {}: {} has to "
+                   "change.").format(what, now, wanted_words(found.wanted), pairs or _tr("the layout"))
     if not found.needs:
-        said = _tr("Nothing has to be finer: as you work now it {} {}.").format(what, now)
+        said = _tr("Nothing has to be finer: as you work now, the chance that it {} is {}.").format(what, now)
         if found.spare > 1:
             said += " " + _tr("Everything could be {:g} times rougher.").format(found.spare)
         return said
-    said = _tr("Now it {} {}. Hold what follows, all of it and only there, and it does {}.").format(
+    said = _tr("Now the chance that it {} is {}. Hold what follows, all of it and only there, and it is {}.").format(
         what, now, success_words(found.reached, trials))
     if found.alone:
         ways = _tr(", or ").join(f"{_tr(TITLES[n.source])} {amount(n, n.wanted, unit)}" for n in found.alone)
