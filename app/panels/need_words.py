@@ -78,7 +78,7 @@ def proposal_words(found: Proposal, trials: int, unit: LengthUnit) -> str:
     who = found.moves[0][0] if len(found.moves) == 1 else _tr("{} tuners").format(len(found.moves))
     by = _tr("by {}") if len(found.moves) == 1 else _tr("by up to {}")
     gain = rise_words(found.before.chance, found.after.chance, trials)
-    return _tr("Moving {} {} brings the chance that it {} {}. It is shown dotted on the drawing.").format(
+    return _tr("Moving {} {} brings the chance that it {} {}. It is shown dashed on the drawing.").format(
         who, by.format(far), aim_words(found.aim), gain)
 
 

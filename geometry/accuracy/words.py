@@ -46,7 +46,10 @@ def success_words(chance: float, trials: int) -> str:
     if chance < 0.01:
         return f"about 1 in {_round(1 / chance):,}"
     whole = next((size for size in (100, 1000) if chance < 1 - 1 / size), 10_000)
-    return f"{math.floor(chance * whole + 1e-9):,} in {whole:,}"
+    count = math.floor(chance * whole + 1e-9)
+    while whole > 100 and count % 10 == 0:
+        count, whole = count // 10, whole // 10
+    return f"{count:,} in {whole:,}"
 
 
 def rise_words(before: float, after: float, trials: int) -> str:

@@ -16,6 +16,8 @@ from geometry.vectors import Vec2
 STYLE = "proposed"
 LETTER = 2.4
 """Capital height of the lengths, mm."""
+_LEFT_OUT = ("string", "axis", "cross")
+"""What of a tuner is not drawn again, so that the rest is seen"""
 _SHORT = 0.3
 """mm: a move under this is drawn without an arrow"""
 _HEAD = 1.6
@@ -30,7 +32,7 @@ def ghost(before: Headstock, after: Headstock, ids: Sequence[str], length: Calla
     old, new, groups = frames(before), frames(after), opened_out_groups(after)
     marks: list[Mark] = []
     for id in ids:
-        marks += [line for mark in groups[id] for line in _lines(mark)]
+        marks += [line for mark in groups[id] if mark.style not in _LEFT_OUT for line in _lines(mark)]
         a, b = (tuple(map(float, placed[id].origin[:2])) for placed in (old, new))
         marks += _arrow(a, b, length(v.distance(a, b)), id)
     return tuple(marks)

@@ -27,7 +27,7 @@ def test_chances_of_harm(chance: float, trials: int, words: str) -> None:
 @pytest.mark.parametrize(("chance", "trials", "words"), [
     (0.0, 10_000, "under 1 in 3,300 (none of 10,000 tried)"), (0.0003, 10_000, "about 1 in 3,300"),
     (0.105, 10_000, "10 in 100"), (0.979, 10_000, "97 in 100"), (0.9899, 10_000, "98 in 100"),
-    (0.9978, 10_000, "997 in 1,000"), (0.9996, 10_000, "9,996 in 10,000"),
+    (0.9902, 10_000, "99 in 100"), (0.9978, 10_000, "997 in 1,000"), (0.9996, 10_000, "9,996 in 10,000"),
     (1.0, 10_000, "over 999 in 1,000 (all of 10,000 tried)"), (1.0, 3, "over 0 in 1 (all of 3 tried)")])
 def test_chances_of_coming_out_are_never_overstated_nor_certain(chance: float, trials: int, words: str) -> None:
     assert success_words(chance, trials) == words
