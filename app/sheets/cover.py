@@ -46,7 +46,8 @@ class Entry:
         return f"page {self.first}" if self.first == self.last else f"pages {self.first} to {self.last}"
 
 
-def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window: Box, snags: Sequence[Snag]) -> list[Placed]:
+def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window: Box, snags: Sequence[Snag],
+          order: str = "") -> list[Placed]:
     """The content of the cover's window, in page coordinates."""
     x0, y0, x1, y = window
     width = x1 - x0
@@ -62,8 +63,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     say(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
     if layout.about.strip():
         say(_short(layout.about, 240), after=1.5)
-    warning = snag_warning(snags)
-    if warning:
+    for warning in filter(None, (snag_warning(snags), order)):
         top = y
         y -= 1.8
         say(warning, 2.4, indent=2.5, after=1.4)

@@ -29,11 +29,24 @@ _HARM = {"impossible": "Impossible in this order", "unsafe": "Unsafe in this ord
 def order_blocks(work: Work, card: Mapping[str, int], width: float) -> list[Block]:
     """The running order down the page; `card` gives the card of an operation by its id."""
     blocks = [heading("Running order", width, summary(work), own_page=True)]
+    warning = order_warning(work)
+    if warning:
+        lines, low = block(warning, (2.0, -1.8), 2.4, width - 4.0)
+        blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
     blocks += [paragraph(text, width) for text in troubles(work)]
     for run in work.set_ups:
         rows = [_step(work, op, card.get(op.id), width) for op in run]
         blocks += [_set_up(run[0], width), *rows, space(1.4)]
     return blocks + _reasons(work, width)
+
+
+def order_warning(work: Work) -> str:
+    """A sentence when the maker's own order spoils work, else nothing."""
+    loud = {p.op for p in work.problems if p.grade in ("impossible", "unsafe")}
+    if not loud:
+        return ""
+    return (f"Do not work in this order: {_count(len(loud), 'step')} in it {'is' if len(loud) == 1 else 'are'} impossible or unsafe. "
+            "Put them in their places, or go back to the best order.")
 
 
 def summary(work: Work) -> str:

@@ -17,7 +17,7 @@ from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_tables
 from app.sheets.lay import flow
 from app.sheets.list_pages import list_blocks
-from app.sheets.order_pages import order_blocks
+from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts
 from app.sheets.router_pages import router_blocks
 from app.sheets.stage_pages import stage_blocks
@@ -68,7 +68,7 @@ def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = N
     for section in after:
         _enter(entries, section.title, section.purpose, len(section.pages))
     count = entries[-1].last
-    front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags)
+    front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work))
     first = {entry.title: entry.first for entry in entries}
     bench = [[_page(paper, width, height, layout, section.title, first[section.title] + i, count, content)
               for i, content in enumerate(section.pages)] for section in (*before, *after)]
