@@ -148,10 +148,12 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
             help="Counter-clockwise from straight across to the treble side."))
     rows.append(field(layout, "String", "choice", (*path, "string"), tuner.string, choices=(
         (None, "none"), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
-    rows.append(field(layout, "String runs on the", "choice", (*path, "winds"), tuner.winds, choices=SIDES,
+    over = pattern.mount == "side"
+    rows.append(field(layout, "String runs" if over else "String runs on the", "choice", (*path, "winds"), tuner.winds,
+                      choices=(("bass", "over the post"), ("treble", "under the post")) if over else SIDES,
                       help="Which side of the post the string comes to."))
     rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
-                      help="Keeps proposals from moving it."))
+                      help="Keeps proposals from moving it and from giving it another string."))
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None

@@ -198,6 +198,9 @@ class Maker:
             for row in rows(self.layout, self.card, self.inner):
                 self.placed += moved(row.placed, PAD, self.y)
                 self.y -= row.height
+        for op in self.work.ops:
+            if op.kind == "flat" and op.features[0] in self.card.ids:
+                self.say(f"Later: {op.words[:1].lower()}{op.words[1:]} The stop above reckons with it.")
         said: list[str] = []
         for op in self.card.ops:
             said += [text for text in (*op.cautions, op.blocked) if text and text not in said]

@@ -70,6 +70,8 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += [_template(work, best, width), *_steps(best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != "outline":
         blocks += [block for one in plans for block in _holes(layout, one, width)]
+        blocks += [paragraph(f"Afterwards, by hand: {op.words}", width) for one in plans for op in work.ops
+                   if op.kind == "ramp" and op.features[0] == one.of]
     elif best is not None:
         blocks += _grain(layout, best, width)
     if best is not None:

@@ -1,4 +1,4 @@
-"""What the ends of the nut, the edges of the blank and the glue line of an ear do when they are dragged."""
+"""What the ends of the nut, the outer strings at it, the edges of the blank and the glue line of an ear do when they are dragged."""
 
 from __future__ import annotations
 
@@ -24,8 +24,9 @@ class SizeGrip:
         self._held = (target.id,)
         self._path, self._axis, self._factor, self._least = _reading(layout, target)
         self._start = float(get_field(layout, self._path))
-        self._word = "width" if target.kind in ("nut end", "ear") else str(target.part)
-        self.name = f"Change the {'width of the nut' if target.kind == 'nut end' else target.name}"
+        self._word = {"nut end": "width", "ear": "width", "outer string": "first to last"}.get(target.kind, str(target.part))
+        self.name = {"nut end": "Change the width of the nut", "outer string": "Spread the strings"}.get(
+            target.kind, f"Change the {target.name}")
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         value = self._start + self._factor * (to[self._axis] - self.origin[self._axis])
@@ -46,6 +47,8 @@ def _reading(layout: Headstock, target: Target) -> tuple[tuple[str, ...], int, f
     """(path of the field, axis, factor, least value) that a target stands for."""
     if target.kind == "nut end":
         return ("nut", "width"), 0, 2.0 if target.part == "treble" else -2.0, LEAST
+    if target.kind == "outer string":
+        return ("nut", "spread"), 0, 2.0 if target.part == "treble" else -2.0, LEAST
     if target.kind == "ear":
         side = next(ear.side for ear in layout.ears if ear.id == target.id)
         return ("ears", target.id, "width"), 0, -1.0 if side == "treble" else 1.0, LEAST

@@ -20,7 +20,7 @@ from geometry.vectors import Vec2
 REACH = 6.0
 """How far from a thing, in pixels, it can still be taken hold of."""
 
-Kind = Literal["node", "handle", "edge", "slot end", "slot", "tuner", "mark", "pin", "hole", "nut end", "ear",
+Kind = Literal["node", "handle", "edge", "slot end", "slot", "tuner", "mark", "pin", "hole", "nut end", "outer string", "ear",
                "blank edge"]
 Part = int | str | tuple[int, int] | tuple[int, float] | None
 
@@ -50,6 +50,8 @@ class Target:
             return f"handle of the {self.id}"
         if self.kind == "slot end":
             return f"{self.part} end of {self.id}"
+        if self.kind == "outer string":
+            return f"outer string on the {self.part} side"
         if self.kind == "nut end":
             return f"{self.part} end of the nut"
         if self.kind == "blank edge":
@@ -120,6 +122,7 @@ def _groups(layout: Headstock, at: Vec2, reach: float, held: Collection[str], sh
         yield _upright(layout, at)
         yield _slot_ends(layout, at)
         yield _nut_ends(layout, at)
+        yield _outer_strings(layout, at)
         yield (edge_near(loop, ref, at) for ref, loop in loops)
         yield _side_bores(layout, at)
         yield _slots(layout, at, reach)
@@ -197,6 +200,12 @@ def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
             inside = _winds(path.flatten(0.1), at)
             yield 0.0 if inside else path.nearest(at).distance, Target("slot", slot.id, None,
                                                                        plan_point(layout, slot.id))
+
+
+def _outer_strings(layout: Headstock, at: Vec2) -> Found:
+    if len(layout.strings) > 1:
+        for side, x in (("bass", -layout.nut.spread / 2), ("treble", layout.nut.spread / 2)):
+            yield v.distance((x, 0.0), at), Target("outer string", "nut", side, (x, 0.0))
 
 
 def _nut_ends(layout: Headstock, at: Vec2) -> Found:

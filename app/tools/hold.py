@@ -24,7 +24,7 @@ from geometry.vectors import Vec2
 DEAD = 3.0
 """A press that moves less than this many pixels is a click."""
 
-HELD_FIRST = ("edge", "nut end", "ear", "blank edge")
+HELD_FIRST = ("edge", "nut end", "outer string", "ear", "blank edge")
 """Long or hidden things that only move when they are held already, so that nothing is pulled by accident."""
 
 
@@ -107,7 +107,7 @@ def _grip(layout: Headstock, options: Options, target: Target, chosen: tuple[str
     features = tuple(id for id in chosen if id in known)
     if target.kind in ("node", "handle", "edge"):
         return shape_grip(layout, options, target)
-    if target.kind in ("nut end", "ear", "blank edge"):
+    if target.kind in ("nut end", "outer string", "ear", "blank edge"):
         return SizeGrip(layout, options, target)
     if len(features) > 1 or target.kind == "slot":
         return ManyGrip(layout, options, features, target.id)

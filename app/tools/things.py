@@ -51,7 +51,7 @@ class Between:
 
 def thing(layout: Headstock, target: Target, on_strip: bool = False) -> Thing:
     """What a target stands for. On a folded edge a side tuner is its marks there, in plan its bores."""
-    if target.kind in ("node", "nut end", "handle"):
+    if target.kind in ("node", "nut end", "outer string", "handle"):
         return Thing(target.name, target.at)
     if target.id == OUTLINE:
         return Thing("the outline", paths=(loop_path(layout.outline),), opening=True)

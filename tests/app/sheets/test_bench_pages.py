@@ -18,6 +18,7 @@ from app.sheets.needs import bits, drills, lacks, pieces, wares
 from app.sheets.order_pages import csv_rows, troubles
 from app.sheets.router_pages import alike, centres_words
 from geometry.drawing import Cross, Label
+from geometry.edits.hand_cuts import set_flat, set_ramp
 from geometry.layout import Ear, Rack, Template
 from geometry.layout.generic import RACK, RACK_INCH
 from geometry.layout.headstock import Note
@@ -300,3 +301,13 @@ def test_notes_of_the_layout_are_printed():
 
 def _words(page):
     return " ".join(m.text for placed in page.content for m in placed.drawing if isinstance(m, Label))
+
+
+def test_ramps_and_flats_stand_on_their_cards():
+    head = set_flat(set_ramp(layout("demo"), "bass slot", length=9.0, depth=3.0), "bass side 1", size=24.0, depth=0.35)
+    text = " ".join(" ".join(_words(page).split()) for page in pages(head, "A4", ()))
+    # The slot's nut end lies at y = 24; 3 in 9 is 18.4 degrees.
+    assert "Afterwards, by hand: Face up: from 15 mm above the nut line" in text and "(18.4 degrees)" in text
+    assert "a flat 24 mm long into the edge about it, 0.35 mm deep" in text
+    stops = [side_bore(one, "bass side 1").stop_full for one in (layout("demo"), head)]
+    assert f"{stops[1]:.1f} to full diameter" in text and stops[1] - stops[0] == pytest.approx(0.35)

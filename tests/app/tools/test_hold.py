@@ -146,6 +146,9 @@ def test_sizes_that_are_held_follow_the_pointer():
     width = plain().nut.width
     nut = hand(plain(), ("nut",)).drag((width / 2, 0.0), (width / 2 + 2, 0.0))
     assert nut.layout.nut.width == width + 4 and nut.name == "Change the width of the nut"
+    spread = plain().nut.spread
+    strings = hand(plain(), ("nut",)).drag((-spread / 2, 0.0), (-spread / 2 + 1, 0.0))
+    assert strings.layout.nut.spread == spread - 2 and strings.name == "Spread the strings"
     eared = plain(ears=(Ear(id="ear", side="bass", width=12.0, start=0.0, end=90.0),))
     assert hand(eared, ("ear",)).drag((-33.0, 8.0), (-30.0, 8.0)).layout.ears[0].width == 15.0
 
