@@ -157,12 +157,13 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    facts = _side_numbers(numbers, unit, layout.rack.press.base) if numbers else _face_numbers(layout, tuner, unit)
+    facts = (_side_numbers(numbers, unit, layout.rack.press.base, tuner.flat is not None) if numbers else
+             _face_numbers(layout, tuner, unit))
     mount = "Side" if pattern.mount == "side" else "Face"
     return Page(f"{mount} tuner, {tuner.id}", facts, rows)
 
 
-def _side_numbers(bore: SideBore, unit: LengthUnit, length: float) -> list[FieldRow]:
+def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, flattened: bool) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
         return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
@@ -189,7 +190,8 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float) -> list[Field
         rows.append(FieldRow("String hole in the slot", "fact", f"{show(bore.string_hole - c.enters)} and "
                              f"{show(c.leaves - bore.string_hole)} to spare", warn=not
                              c.enters < bore.string_hole < c.leaves))
-    rows.append(FieldRow("Plate on the curve", "fact", f"stands off {show(bore.rock, 2)}"))
+    if not flattened:
+        rows.append(FieldRow("Plate on the curve", "fact", f"stands off {show(bore.rock, 2)}"))
     if bore.turns_with:
         rows.append(FieldRow("Shares its setting with", "fact", ", ".join(bore.turns_with)))
     return rows

@@ -21,6 +21,8 @@ NUT_AIR = 2.0
 """mm of flat face that a ramp leaves in front of the nut (common practice, no source)"""
 _STEP = 0.1
 _TRIES = 12
+_UPRIGHT = 0.5
+"""Least share of a slot's axis that points to the tip for a ramp to be worked out."""
 
 
 def dives(layout: Headstock, slot: Slot, found: Sequence[Run] | None = None) -> tuple[Dive, ...]:
@@ -81,7 +83,10 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
         starts.append(v.dot(v.sub(end.at, begins[:2]), end.axis))
         at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
         needs.append((at_edge, one.edge[2] + upright))
-    length = _up(max(starts))
+    if not starts or nut_end(slot).axis[1] < _UPRIGHT:
+        raise GeometryError(f"The strings of {slot.id} do not come over its nut end: turn the slot so that it runs from "
+                            "the nut to the tip.")
+    length = _up(max(max(starts), 0.0))
     slope = max(deep / (length + at_edge) for at_edge, deep in needs)
     return length, _up(max(_STEP, slope * length))
 
