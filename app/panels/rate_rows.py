@@ -23,6 +23,10 @@ NAMES = {
 """What each rate is called."""
 
 
+MOST_SAID = 2
+"""Steps that cannot be done and are told above the list; the others are counted, and marked in it."""
+
+
 def hour_rows(counts: Counts) -> list[FieldRow]:
     """What there is to do and how long it is expected to take."""
     c, h = counts.changes, counts.hours
@@ -73,7 +77,10 @@ def tally(counts: Counts) -> str:
 
 def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
     """What cannot be had at all, one line a thing; empty when nothing is in the way."""
-    lines = [text if text.startswith("No order works") else f"Cannot be done: {text}" for text in blocked]
+    lines = [text if text.startswith("No order works") else f"Cannot be done: {text}" for text in blocked[:MOST_SAID]]
+    more = len(blocked) - MOST_SAID
+    if more > 0:
+        lines.append(f"And {more} more that cannot be done: each is marked below.")
     if left_out:
         lines.append(f"Left out, because they cannot be reached: {', '.join(left_out)}.")
     return "\n".join(lines)

@@ -20,7 +20,9 @@ HAND_KEYS = (
     ("Shift while dragging", "Keep one axis"), ("Alt while dragging", "Let go of snapping"),
     ("Esc", "Put back what the drag moved; again: hold nothing"),
     ("Wheel", "Zoom about the pointer"), ("Middle button, or Space and drag", "Pan"),
-    ("Double click on an edge", "Add a node"), ("Alt+1 … Alt+7", "The stages along the top"),
+    ("Double click on an edge", "Add a node"), ("Alt+1 … Alt+9", "The stages along the top"),
+    ("Alt+Up, Alt+Down", "In the running order: move the step that is picked"),
+    ("Left, Right", "In the running order: the step before, the step after"),
 )
 
 

@@ -84,6 +84,11 @@ def test_reasons_name_what_they_protect_once():
     assert words.takes.startswith("About")
 
 
+def test_many_that_cannot_be_done_are_counted():
+    lines = loud_words(("a", "b", "c", "d"), ()).splitlines()
+    assert lines == ["Cannot be done: a", "Cannot be done: b", "And 2 more that cannot be done: each is marked below."]
+
+
 def test_what_cannot_be_had_is_said_line_by_line():
     assert loud_words((), ()) == ""
     assert loud_words(("X: the rack has no drill.",), ("A", "B")).splitlines() == [
