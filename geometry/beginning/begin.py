@@ -42,6 +42,7 @@ from geometry.layout import (
 )
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
+from geometry.strings.ramps import freeing_ramp
 
 BEHIND = 20.0
 """Wood shown behind the nut line, mm."""
@@ -74,7 +75,16 @@ def begin(numbers: Numbers) -> Headstock:
         nut=Nut(width=numbers.nut_width, spread=round(between, 3), pair=PAIR), strings=_strings(numbers),
         slots=tuple(slots), patterns=PATTERNS, rows=tuple(runs), tuners=tuple(tuners), rack=RACK,
         template=Template(bit=RACK.bits[3].id))
+    layout = replace(layout, slots=tuple(_ramped(layout, slot) for slot in layout.slots))
     return validate(replace(layout, pins=centred_pins(layout)))
+
+
+def _ramped(layout: Headstock, slot: Slot) -> Slot:
+    """The slot with the ramp that its strings want; without one where no ramp does it: the checks then say what would."""
+    try:
+        return replace(slot, ramp=freeing_ramp(layout, slot.id))
+    except GeometryError:
+        return slot
 
 
 def _blank(numbers: Numbers, made: Shape) -> Blank:
