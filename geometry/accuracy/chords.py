@@ -155,16 +155,22 @@ class Strip:
         return out + np.minimum(np.maximum(across, beyond), 0.0)
 
 
-def strip_gap(strip: Strip, corners: Sequence[tuple[int, Chords]], points: Sequence[Vec2], side: float) -> Array:
+def strip_gap(strip: Strip, corners: Sequence[tuple[int, Chords, Chords | None]], points: Sequence[Vec2], side: float) -> Array:
     """(n,) gap between rectangles and a wall: its chords beside the corners, and its own points beside the rectangles.
 
     `side` is -1 where the wood lies outside the wall (a slot), 1 where it lies
     inside (the outline). Negative by how deep a corner of one lies in the other.
+    Beside each corner stand the chords to measure to and, where these are only
+    a part of the wall, those that tell on which side of the whole wall it is:
+    at the end of a part one chord alone does not know.
     """
     best = np.full(len(strip.x), np.inf)
     places = strip.corners()
-    for corner, chords in corners:
-        best = np.minimum(best, side * inside(chords, *places[corner]))
+    for corner, chords, whole in corners:
+        depth = inside(chords, *places[corner])
+        if whole is not None:
+            depth = np.copysign(depth, inside(whole, *places[corner]))
+        best = np.minimum(best, side * depth)
     for px, py in points:
         best = np.minimum(best, strip.outside(px, py))
     return best

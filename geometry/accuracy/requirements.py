@@ -239,7 +239,8 @@ class _Search:
                 for spec, nominal, stray in zip(specs, bare, strays, strict=True):
                     lot.stop_if_asked()
                     stray.append((spec.measure(built) - nominal).astype(np.float32))
-            least = _most_tenths(specs, bare, [np.concatenate(s) for s in strays], self._aim, self._chance, tenths)
+            least = _most_tenths(specs, bare, [np.concatenate(s) for s in strays], self._aim, self._chance, tenths,
+                                  lot.stop_if_asked)
             if least == tenths:
                 break
             tenths = least
@@ -274,13 +275,14 @@ def _least_fine(good: Callable[[float], bool], fine: float, rough: float, halvin
 
 
 def _most_tenths(specs: list[Spec], bare: list[float], strays: list[np.ndarray], aim: Aim, chance: float,
-                 now: int) -> int:
+                 now: int, ask: Callable[[], None]) -> int:
     """How many tenths of the present errors all could have; `strays` are those of `now` tenths, and in proportion."""
     low, high = 10, now + 1
     while low < high - 1:
         middle = (low + high) // 2
         bad = np.zeros(len(strays[0]) if strays else 1, dtype=bool)
         for spec, nominal, stray in zip(specs, bare, strays, strict=True):
+            ask()
             bad |= fails(spec, nominal + stray * (middle / now), aim)
         low, high = (middle, high) if 1 - bad.mean() >= chance else (low, middle)
     return low

@@ -55,7 +55,7 @@ class _ToWall:
     """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline."""
 
     index: int
-    corners: tuple[tuple[int, Chords], ...]
+    corners: tuple[tuple[int, Chords, Chords | None], ...]
     points: tuple[Vec2, ...]
     follow: int
     side: float
@@ -171,11 +171,11 @@ def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
     rows = {*model.rows_of(i), *template.paper, *template.place, template.outline}
     return [Spec(outline_kind(sort_of(d)), (d.of, OUTLINE), (d.hole,), (*nearest, d.start[2]), needed,
                  tuple(sorted(rows)), _wall(i, rest, shape, d, float(reach.rods[i]) + reach.template,
-                                            template.outline, 1.0))]
+                                            template.outline, 1.0, Chords.of(model.scene.outline)))]
 
 
 def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: float, row: int,
-          side: float) -> _ToWall:
+          side: float, whole: Chords | None = None) -> _ToWall:
     """The parts of a wall that may be nearest: chords beside the far corners (a slot: beside all), and points."""
     corners = shapely.get_coordinates(shape)[:4]
     most = float(shapely.distance(chords.lines, shape).min())
@@ -186,7 +186,7 @@ def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: 
         spot = shapely.Point(corners[at])
         mine = chords.beside(spot, strays)
         if float(shapely.distance(mine.lines, spot).min()) <= most + 2 * strays + FAINT:
-            near.append((corner, mine))
+            near.append((corner, mine, None if whole is None else whole.beside(spot, strays)))
     return _ToWall(i, tuple(near), _points_near(np.concatenate([chords.a, chords.b]), shape,
                                                 most + 2 * strays + FAINT), row, side)
 

@@ -83,7 +83,7 @@ def test_rectangles_beside_a_slot_are_as_far_as_the_polygon_library_says() -> No
         turn = random.uniform(0, 2 * math.pi)
         x, y, long, half = random.uniform((-10, 20, 2, 0.5), (45, 170, 20, 4))
         strip = Strip(*(np.array([c]) for c in (x, y, math.cos(turn), math.sin(turn), long)), half)
-        found = strip_gap(strip, [(k, chords) for k in range(4)], points, -1.0)[0]
+        found = strip_gap(strip, [(k, chords, None) for k in range(4)], points, -1.0)[0]
         box = shapely.Polygon([(strip.corners()[k][0][0], strip.corners()[k][1][0]) for k in (0, 1, 3, 2)])
         exact = shapely.distance(box, OBLONG.area)
         if exact > 0:
