@@ -100,6 +100,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "template-lost": Kind("Template cannot hold the shape", "The follower rides over wood thinner than it can follow."),
     "wood-left": Kind("Corners tighter than the cutter", "The cutter leaves wood in corners to be pared by hand."),
     "bit-too-short": Kind("Bit does not reach through", "The slot has to be finished from the other side."),
+    "bit-unguided": Kind("Template does not guide the bit", "The follower has to rub on the template at every depth."),
     "no-drill": Kind("No such drill in the rack", "The rack holds no drill of this diameter."),
     "drill-short": Kind("Deeper than the drill is long", "The drill does not reach the bottom of the hole."),
     "quill": Kind("Deeper than the quill travels", "The drill press has to be reset during the hole."),

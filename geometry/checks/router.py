@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import lru_cache
@@ -12,14 +13,18 @@ from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
 from geometry.layout.shop import Margins
-from geometry.routing.fit import enters, narrowest, reach, template_spill, wood_left
+from geometry.routing.alone import passes_of
+from geometry.routing.depth import Job, Reach, reach_of
+from geometry.routing.fit import enters, narrowest, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import same_offset
+from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan
+from geometry.routing.refusal import Refusal
 from geometry.routing.search import plan_slot
+from geometry.routing.waste import Waste, drill_waste
 from geometry.tolerance import TOUCH
 
-OTHER_BIT = ("bit-too-wide", "bit-too-short")
+OTHER_BIT = ("bit-too-wide", "bit-too-short", "bit-unguided")
 """Kinds that another bit of the rack may do away with."""
 _NO_OUTLINE = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(1.0, 0.0)), Node(at=(0.0, 1.0))))
 """A slot is planned without looking at the outline."""
@@ -45,7 +50,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
         return
     for opening in scene.openings:
         for snag in (*scene.memo.of(_entering, opening, guide),
-                     *scene.memo.of(_reaching, opening, guide, chosen.thickness, layout.blank.thickness)):
+                     *scene.memo.of(_reaching, opening, guide, layout.blank, layout.rack, chosen, layout.margins)):
             yield _other_bit(snag, opening, guide, layout) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
 
 
@@ -111,15 +116,60 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     return tuple(found)
 
 
-def _reaching(opening: Opening, guide: Follower, template: float, thickness: float) -> tuple[Snag, ...]:
-    depth = min(opening.depth, thickness)
-    measured = reach(guide, template)
-    if not short(measured, depth):
+def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, template: Template,
+              margins: Margins) -> tuple[Snag, ...]:
+    """What the planner says to the template's own bit: through from the face, only turned over, or not at all."""
+    slot, wall = opening.slot, opening.wall
+    if not isinstance(slot.shape, StraightSlot) and wall.crossing is not None:
         return ()
-    place = opening.wall.area.representative_point()
-    a, b = both(max(0.0, measured), depth)
-    cure = ("Turn the template over on its pins and finish from the back, or choose a longer bit."
-            if opening.depth >= thickness else "Choose a longer bit or a thinner template.")
-    return (Snag("bit-too-short", NOTE if opening.depth >= thickness else TIGHT, (opening.id, TEMPLATE),
-                 (place.x, place.y, depth), measured, depth,
-                 f"The {size(guide.bit.cutter)} mm bit reaches {a} of {b} mm in {opening.id}.", cure),)
+    made, job = _passes(opening, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
+                                                  template=template, margins=margins))
+    if not isinstance(made, Refusal) and made[-1].side == made[0].side:
+        return ()
+    place = wall.area.representative_point()
+    where = (place.x, place.y, job.depth)
+    bit = f"The {size(guide.bit.cutter)} mm bit"
+    reach = None if guide.bit.bearing == "tip" else reach_of(guide, job)
+    if isinstance(reach, Reach) and short(reach.most, job.depth):
+        measured = max(0.0, reach.most)
+        a, b = both(measured, job.depth)
+        said = f"{bit} reaches {a} of {b} mm in {opening.id}."
+        if isinstance(made, Refusal):
+            return (Snag("bit-too-short", TIGHT, (opening.id, TEMPLATE), where, measured, job.depth, said,
+                         "Choose a longer bit or a thinner template."),)
+        return (Snag("bit-too-short", NOTE, (opening.id, TEMPLATE), where, measured, job.depth, said,
+                     "Turn the template over on its pins and finish from the back, or choose a longer bit."),)
+    if isinstance(made, Refusal):
+        return (Snag("bit-unguided", TIGHT, (opening.id, TEMPLATE), where, None, None,
+                     f"{bit} does not do {opening.id}: {made.reason[:1].lower()}{made.reason[1:]}",
+                     "Choose another bit or follower, or another thickness of template."),)
+    return (Snag("bit-unguided", NOTE, (opening.id, TEMPLATE), where, None, None,
+                 f"{bit} does {opening.id} only from both sides: it is not guided at every depth from the face.",
+                 "Turn the template over on its pins, or choose another thickness of template."),)
+
+
+def _passes(opening: Opening, guide: Follower, bench: Headstock) -> tuple[tuple[Pass, ...] | Refusal, Job]:
+    """The planner's passes for the bit, and the job that they were asked for.
+
+    Whether the waste can be drilled out takes long to tell for a drawn slot; it is asked only where it matters.
+    """
+    thick = bench.blank.thickness
+    job = Job(of=opening.id, depth=min(opening.depth, thick), thickness=thick, template=bench.template.thickness,
+              contact=bench.margins.template_contact, light=True, entry=math.inf, hard=bench.blank.hard_wood,
+              router=bench.rack.router)
+    best, solid = passes_of(guide, job), replace(job, light=False, entry=0.0)
+    worst = passes_of(guide, solid)
+    if _outcome(best) == _outcome(worst):
+        return worst, solid
+    waste = drill_waste(opening.slot, bench)
+    if isinstance(waste, Waste):
+        job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
+    else:
+        job = solid
+    return passes_of(guide, job), job
+
+
+def _outcome(made: tuple[Pass, ...] | Refusal) -> str:
+    if isinstance(made, Refusal):
+        return "none"
+    return "face" if made[-1].side == made[0].side else "both"

@@ -87,14 +87,18 @@ def alone(bit: RouterBit, bush: GuideBush | None, job: Job, judge: Judge) -> Alo
     refused = enters(follower, job)
     if refused is not None:
         return refused
-    passes = _passes(follower, job)
+    passes = passes_of(follower, job)
     if isinstance(passes, Refusal):
         return passes
     reached = fits(follower, job, judge)
     return reached if isinstance(reached, Refusal) else Alone(follower, reached, passes)
 
 
-def _passes(follower: Follower, job: Job) -> tuple[Pass, ...] | Refusal:
+def passes_of(follower: Follower, job: Job) -> tuple[Pass, ...] | Refusal:
+    """The passes in which one follower gets to the job's depth, from the face if it can, else turned over; or why not.
+
+    The one rule of depth: the planner and the checks both ask here. Nothing is looked at in plan.
+    """
     if follower.bit.bearing == "tip":
         below = template_below(follower, job)
         return below if isinstance(below, Refusal) else (below,)

@@ -127,6 +127,13 @@ _NARROW = GuideBush(id="narrow", outer=12.0, inner=9.0, length=6.0)
 _SHORT = RouterBit(id="short", cutter=10.0, cutting_length=14.0, shank=12.0, stick_out=40.0)
 _JUST = RouterBit(id="just", cutter=10.0, cutting_length=16.0, shank=12.0, stick_out=40.0)
 
+# Bearing above the edges: with 30 mm of cutting edges and 3 mm that have to rub on a template of 6 mm the first pass
+# is at least 30 + 3 - 6 = 27 mm deep; with 12 mm it is 9, less than the cutter is wide.
+_LONG = RouterBit(id="long", cutter=10.0, cutting_length=30.0, shank=8.0, stick_out=60.0, bearing="shank",
+                  bearing_diameter=10.0)
+_STUBBY = RouterBit(id="stubby", cutter=10.0, cutting_length=12.0, shank=8.0, stick_out=60.0, bearing="shank",
+                    bearing_diameter=10.0)
+
 
 def _with_bush(bush, shape):
     return head(slots=(shape,), rack=_rack(bushes=(bush,)), template=Template(bit="bit 10", bush=bush.id))
@@ -148,6 +155,7 @@ _BITS = (
     Case("template-lost", _with_bush(_BUSH, _TONGUE), 180.0 - _SEGMENT, SPOILS, head(slots=(_TONGUE,)), within=0.1),
     # Four corners of a square, each 5^2 (1 - pi / 4).
     Case("wood-left", head(slots=(_SQUARE,)), 100 * (1 - math.pi / 4), NOTE, head(slots=(_ROUNDED,)), within=0.02),
+    Case("bit-unguided", _with_bit(_LONG), None, TIGHT, _with_bit(_STUBBY)),
     Case("bit-too-short", _with_bit(_SHORT), 14.0, NOTE, _with_bit(_JUST)),
     Case("bit-too-short", head(slots=(slot(depth=15.0),), rack=_rack(bits=(_SHORT,)), template=Template(bit="short")),
          14.0, TIGHT, head(slots=(slot(depth=14.0),), rack=_rack(bits=(_SHORT,)), template=Template(bit="short"))),
