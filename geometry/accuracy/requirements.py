@@ -233,7 +233,10 @@ class _Search:
             rough = self._bench.scaled(np.full(len(self._bench.deviations), tenths / 10))
             lot = Trials(rough, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED, self._cancelled)
             specs = [s for s in rough.specs(lot.reach(), ask=lot.stop_if_asked) if s.spoils or self._aim == "within"]
-            bare = [float(spec.measure(rough.nominal)[0]) for spec in specs]
+            bare: list[float] = []
+            for spec in specs:
+                lot.stop_if_asked()
+                bare.append(float(spec.measure(rough.nominal)[0]))
             strays: list[list[np.ndarray]] = [[] for _ in specs]
             for built in lot.built():
                 for spec, nominal, stray in zip(specs, bare, strays, strict=True):

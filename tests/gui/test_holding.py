@@ -17,6 +17,7 @@ TRIALS = 2000
 def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("app.window.holding.TRIALS", TRIALS)
     monkeypatch.setattr("app.window.chances.TRIALS", TRIALS)
+    monkeypatch.setattr("geometry.accuracy.proposal.STEPS", (2.0,))
 
 
 def opened(bench: Bench, qtbot):

@@ -14,10 +14,11 @@ from shapely import affinity
 
 from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.built import Built
+from geometry.accuracy.sides import _UnderSlot
 from geometry.accuracy.spec import Spec
 from geometry.checks.hole_pairs import _meant, wanted
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
-from geometry.layout import Loop, Margins, Node
+from geometry.layout import Accuracy, Loop, Margins, Node, Slot, StraightSlot
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from tests.geometry.accuracy.specimens import crowded, demo, only, rough, sample, side_head
@@ -171,3 +172,32 @@ def test_a_shoulder_that_turns_away_from_a_screw_is_not_taken_for_its_other_side
                     looked += 1
                     assert values[t] == pytest.approx(apart, abs=0.01)
     assert looked > 50
+
+
+@pytest.mark.parametrize(("x", "slant", "depth"), [(13.0, 0.0, 2.4), (-3.0, 12.0, 1.2), (30.0, -9.0, 3.9)])
+def test_under_a_blind_slot_nothing_is_overstated(x: float, slant: float, depth: float) -> None:
+    """Against points all over the floor and its rim. A leaning bore counts as level at its higher end: understated."""
+    slot = Slot(id="slot", shape=StraightSlot(nut_end=(x, 40.0), tip_end=(x + slant, 150.0), width=9.0), depth=depth)
+    layout = side_head(Accuracy(), slots=(slot,), margins=Margins(bore_slot=9.0, screw_any=9.0))
+    bench = bench_of(layout)
+    lot, looked = Trials(bench, 40, 5), 0
+    specs = [s for s in bench.specs(lot.reach()) if isinstance(s.measure, _UnderSlot)]
+    for built in lot.built():
+        for trial in range(0, built.trials, 8):
+            head = Head(bench, built, trial)
+            floor, plan = depth + built.draws[bench.model.template.floors["slot"], trial], head.slots["slot"]
+            x0, y0, x1, y1 = plan.bounds
+            grid = np.stack(np.meshgrid(np.arange(x0, x1, 0.15), np.arange(y0, y1, 0.15)), axis=-1).reshape(-1, 2)
+            grid = grid[shapely.contains_xy(plan, grid[:, 0], grid[:, 1])]
+            rim = shapely.get_coordinates(shapely.segmentize(plan.exterior, 0.05))
+            points = np.concatenate([grid, rim])
+            for spec in specs:
+                start, axis, length, radius = head.rods[spec.measure.index]
+                away = np.column_stack([points, np.full(len(points), floor)]) - start
+                along = away @ axis
+                aside = np.linalg.norm(away - along[:, None] * axis, axis=1) - radius
+                least = float(np.hypot(np.maximum(aside, 0), np.maximum(np.maximum(-along, along - length), 0)).min())
+                if least > 0.3:
+                    looked += 1
+                    assert least - 0.5 <= spec.measure(built)[trial] <= least + 0.01 + head.stretched * (least + RADIUS)
+    assert looked >= 5
