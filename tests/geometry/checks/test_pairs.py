@@ -1,0 +1,49 @@
+"""Every pair of features that can meet has its kinds of snag, each with a value worked out by hand and one at the margin.
+
+| what can meet | kinds |
+|---|---|
+| hole and slot wall | every sort of drilling `-to-slot`; below a blind slot the floor counts |
+| hole and hole, axes askew, too | every two sorts of drilling, `<sort>-to-<sort>` |
+| hole and outline | every sort of drilling `-to-outline` |
+| counterbore and anything | `counterbore-to-…` with every other sort, slot and outline |
+| slot and outline (rail) | `rail`, `slot-outside` |
+| slot and slot (web) | `web`, `slots-overlap` |
+| slot and nut | `slot-to-nut` |
+| side bore and face, side bore and back | `cover` |
+| drill point and face or back | `too-deep` |
+| screw and anything | `…-to-screw` with every other sort, slot and outline |
+| plate and plate | `seats-overlap` |
+| plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
+| button and button, button and wood | `buttons`, `button-to-wood` |
+| post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
+| string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
+| glue line through a hole | `glue-line`, `glue-line-crossed` |
+| pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
+| string and post | `string-to-post` |
+| string and slot wall, ramp, floor, nut end | `string-to-wall`, `string-to-ramp`, `string-to-floor`, `string-to-nut-end` |
+
+The cases themselves stand in cases_*.py; test_kinds.py measures them.
+"""
+
+import re
+
+import pytest
+
+from geometry.checks import KINDS
+from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
+from geometry.checks.words import SORTS
+from tests.geometry.checks import test_kinds
+
+_NAMED = [kind for kind in re.findall(r"`([a-z-]+)`", __doc__) if not kind.startswith("-")]
+_EVERY = sorted({*_NAMED, *(pair_kind(one, two) for one in SORTS for two in SORTS), *map(slot_kind, SORTS),
+                 *map(outline_kind, SORTS)})
+
+
+@pytest.mark.parametrize("kind", _EVERY)
+def test_a_pair_has_a_kind_a_value_and_a_margin(kind):
+    assert kind in KINDS
+    cases = [case for case in test_kinds.CASES if case.kind == kind]
+    assert cases
+    if kind != "glue-line-crossed":
+        assert any(case.measured is not None for case in cases)
+    assert all(case.touching is not None and case.touching != case.layout for case in cases)
