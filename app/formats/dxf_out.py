@@ -28,9 +28,10 @@ LAYERS = {
     "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",
     "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
     "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
-    "note": "notes", "check bar": "check bars", "tile": "tiles",
+    "note": "notes", "check bar": "check bars", "tile": "tiles", "section line": "section lines",
     "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
-    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps", "flat": "flats", "feed": "feed",
+    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps",
+    "flat": "flats", "feed": "feed",
     "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
     "proposed": "proposed",
 }

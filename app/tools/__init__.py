@@ -11,7 +11,8 @@ from app.tools.measure import measure
 from app.tools.options import Options
 from app.tools.place import place
 from app.tools.pointer import Done, Gesture, Pointer, Running, Shown
+from app.tools.section import section
 from app.tools.slot import draw_slot
 
 __all__ = ["Done", "Gesture", "Options", "Pointer", "Running", "Shown", "Target", "draw", "draw_slot", "hit", "hold",
-           "measure", "place"]
+           "measure", "place", "section"]

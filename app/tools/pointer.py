@@ -44,6 +44,8 @@ class Shown:
     held: tuple[str, ...] = ()
     node: int | None = None
     """the node in hand, of the outline or drawn slot that is held"""
+    line: tuple[Vec2, Vec2] | None = None
+    """the ends of a section line in mm, while one is laid"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.document import Document
-from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place
+from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section
 from app.window.tool_bar import ToolBar
 from geometry.units import LengthUnit
 
@@ -42,4 +42,6 @@ class GestureChooser:
             return draw_slot(layout, self.options)
         if tool == "measure":
             return measure(layout, self.options)
+        if tool == "section":
+            return section(layout, self.options)
         return place(layout, tool, self.options)

@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QMainWindow,
     QSplitter,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -25,6 +23,7 @@ from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
 from app.window import actions
+from app.window.beside import Beside
 from app.window.colours import chosen_theme
 from app.window.commands import Commands
 from app.window.cures import Cures
@@ -40,12 +39,10 @@ from app.window.rooms import Rooms
 from app.window.stage_pages import stage_page
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
+from geometry.drawing.line_section import line_section
 from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
 from geometry.units import LengthUnit
-
-if TYPE_CHECKING:
-    from app.canvas.solid_view import SolidView
 
 HELD_AS = {"nut line": "nut"}
 """What is held for what a snag calls by another name."""
@@ -106,12 +103,9 @@ class MainWindow(QMainWindow):
         under.setSpacing(0)
         under.addWidget(self.tools)
         self.rooms = Rooms(self)
-        self.paper = QStackedWidget(left)
+        self.beside = Beside(self.theme, left)
+        self.paper = self.beside.paper
         self.paper.addWidget(self.canvas)
-        self.beside = QSplitter(Qt.Orientation.Horizontal, left)
-        self.beside.setChildrenCollapsible(False)
-        self.beside.addWidget(self.paper)
-        self.solid: SolidView | None = None
         under.addWidget(self.beside, 1)
         self.foot = Foot(left)
         under.addWidget(self.foot)
@@ -172,8 +166,7 @@ class MainWindow(QMainWindow):
         shown, held = self.document.shown, self.document.held
         snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
         self.canvas.show_snags(snags, held)
-        if self.solid is not None and self.solid.isVisibleTo(self):
-            self.solid.show_layout(shown, self.document.result.snags, held)
+        self.beside.show_layout(shown, self.document.result.snags, held)
         ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")
         loop = shaped_loop(shown, ref)
         if loop is None and self.stage == "outline":
@@ -210,6 +203,10 @@ class MainWindow(QMainWindow):
             return
         self.node = shown.node
         self.canvas.show_guides(shown.marks)
+        if shown.line is not None:
+            self.side.show_room(None)
+            self.side.show_section(self.tr("Section along the line"),
+                                   line_section(shown.layout, *shown.line, self.unit))
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
@@ -240,12 +237,7 @@ class MainWindow(QMainWindow):
 
     def show_solid(self, shown: bool) -> None:
         """Show the head in space beside the drawing, or put it away."""
-        if shown and self.solid is None:
-            from app.canvas.solid_view import SolidView
-            self.solid = SolidView(self.theme, self.beside)
-            self.beside.addWidget(self.solid)
-        if self.solid is not None:
-            self.solid.setVisible(shown)
+        self.beside.show_solid(shown)
         self.actions_["solid"].setChecked(shown)
         self.settings.setValue("solid", shown)
         self.show_held()
@@ -375,8 +367,7 @@ class MainWindow(QMainWindow):
         self.side.set_theme(theme)
         for room in self.rooms.made:
             room.set_theme(theme)
-        if self.solid is not None:
-            self.solid.set_theme(theme)
+        self.beside.set_theme(theme)
         self.actions_["lamp"].setChecked(theme.name == "lamp")
 
     # ---- the window itself ----------------------------------------------

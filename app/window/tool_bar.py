@@ -15,10 +15,11 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
                 ("measure", "Measure", "")),
     "slots": (("hold", "Hold", ""), ("slot", "New slot", "Press where the nut end goes, then the tip end."),
               ("draw slot", "Drawn slot", "Draw a slot of any shape."), ("pin", "Pin", "Place a locating pin."),
-              ("measure", "Measure", "")),
+              ("section", "Section", ""), ("measure", "Measure", "")),
     "tuners": (("hold", "Hold", ""), ("tuner", "Place", "Place a tuner of the hardware chosen."),
-               ("hole", "Hole", "Place a hole that belongs to no tuner."), ("measure", "Measure", "")),
-    "strings": (("hold", "Hold", ""), ("measure", "Measure", "")),
+               ("hole", "Hole", "Place a hole that belongs to no tuner."), ("section", "Section", ""),
+               ("measure", "Measure", "")),
+    "strings": (("hold", "Hold", ""), ("section", "Section", ""), ("measure", "Measure", "")),
     "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
     "order": (),
     "sheets": (),
@@ -29,8 +30,13 @@ ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins
            "router": ("propose pins",), "tuners": ("row on a line", "row along the edge"),
            "sheets": ("print", "correct", "write sheets")}
 """Actions that a stage offers beside its tools."""
+FOR_SEVERAL = ("row on a line", "row along the edge")
+"""Actions that only show while several things are held: the strip has no room for what cannot be done."""
+LAST = ("section", "measure")
+"""Tools that stand after all others, in this order."""
 
-ABOUT = {"hold": "Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.",
+ABOUT = {"section": "Lay a line across the head and see what it cuts; drag its ends or the whole line.",
+         "hold": "Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.",
          "measure": "Press on one thing, then on another: the shortest distance between them."}
 
 
@@ -53,7 +59,7 @@ class ToolBar(QWidget):
         self._tools: dict[str, QPushButton] = {}
         self._stage = ""
         self._strips: dict[str, QWidget] = {}
-        ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: tool[0] == "measure")
+        ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: LAST.index(tool[0]) if tool[0] in LAST else -1)
         for key, word, about in ordered:
             if key not in self._tools:
                 self._add_tool(key, word, about or ABOUT.get(key, ""))
@@ -72,7 +78,7 @@ class ToolBar(QWidget):
         self.slot_width = 13.0
         self.hardware = QComboBox(self)
         self.hardware.setAccessibleName(self.tr("Hardware"))
-        self.hardware.setMinimumContentsLength(18)
+        self.hardware.setMinimumContentsLength(13)
         self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
@@ -141,8 +147,10 @@ class ToolBar(QWidget):
         self.edge.setCurrentIndex(self.edge.findData(kind))
 
     def enable_action(self, key: str, on: bool) -> None:
-        """Grey out what cannot be done now."""
-        self._actions[key].setEnabled(on)
+        """Grey out what cannot be done now; what is for several things is away until several are held."""
+        if self._actions[key].isEnabled() != on:
+            self._actions[key].setEnabled(on)
+            self._show_what_fits()
 
     # ---- inside ---------------------------------------------------------
     def _add_tool(self, key: str, word: str, about: str) -> None:
@@ -183,7 +191,8 @@ class ToolBar(QWidget):
         stage, tool = self._stage, self.tool
         keys = {key for key, _, _ in TOOLS[stage]}
         wanted = [(button, key in keys) for key, button in self._tools.items()]
-        wanted += [(button, key in ACTIONS.get(stage, ())) for key, button in self._actions.items()]
+        wanted += [(button, key in ACTIONS.get(stage, ()) and (key not in FOR_SEVERAL or button.isEnabled()))
+                   for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]
         wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),
                    (self.paper, stage == "sheets"), (self.edge, tool in ("draw outline", "draw slot")),

@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 def shown(bench):
     bench.window.actions_["solid"].trigger()
     bench.pump()
-    return bench.window.solid.turntable
+    return bench.window.beside.solid.turntable
 
 
 def test_it_comes_beside_the_canvas_and_goes_again(bench):
@@ -26,7 +26,7 @@ def test_the_mouse_turns_it_and_a_button_shows_a_side(bench):
     QTest.mouseMove(table, QPoint(160, 100))
     QTest.mouseRelease(table, Qt.MouseButton.LeftButton, pos=QPoint(160, 100))
     assert table.view.yaw != before.yaw and math.isclose(table.view.tilt, before.tilt)
-    back = next(b for b in bench.window.solid._views if b.text() == "Back")
+    back = next(b for b in bench.window.beside.solid._views if b.text() == "Back")
     QTest.mouseClick(back, Qt.MouseButton.LeftButton)
     assert math.isclose(abs(table.view.yaw), math.pi)
 

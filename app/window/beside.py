@@ -1,0 +1,47 @@
+"""The drawing, and the head in space beside it when it is wanted."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
+
+from app.look.theme import Theme
+from geometry.checks import Snag
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.canvas.solid_view import SolidView
+
+
+class Beside(QSplitter):
+    """Owns the stack of centres and the solid view, which is made when it is first wanted."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(Qt.Orientation.Horizontal, parent)
+        self.setChildrenCollapsible(False)
+        self._theme = theme
+        self.paper = QStackedWidget(self)
+        self.addWidget(self.paper)
+        self.solid: SolidView | None = None
+
+    def show_solid(self, shown: bool) -> None:
+        """Show the head in space, or put it away."""
+        if shown and self.solid is None:
+            from app.canvas.solid_view import SolidView
+            self.solid = SolidView(self._theme, self)
+            self.addWidget(self.solid)
+        if self.solid is not None:
+            self.solid.setVisible(shown)
+
+    def show_layout(self, layout: Headstock, snags: tuple[Snag, ...], held: tuple[str, ...]) -> None:
+        """Keep the head in space as the drawing is, if it is on show."""
+        if self.solid is not None and not self.solid.isHidden():
+            self.solid.show_layout(layout, snags, held)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        if self.solid is not None:
+            self.solid.set_theme(theme)

@@ -1,0 +1,96 @@
+"""The section that the maker lays across the head by hand: everything that one upright plane cuts.
+
+x runs along the line from its first end, y is up: the face is y = 0, the back
+y = -thickness. Millimetres.
+"""
+
+from __future__ import annotations
+
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.curves.polygons import polygon
+from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.section_cut import SectionLine, Span, slot_area, wood_area
+from geometry.drawing.sections import LETTER, LETTER_WIDTH
+from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.wood_section import level_cut
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.solids import Drilling, holes
+from geometry.units import LengthUnit, format_length
+from geometry.vectors import Vec2
+
+LEAST = 1.0
+"""A line shorter than this shows nothing, mm."""
+
+
+def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -> Drawing:
+    """The cut along the line from a to b (mm, plan), with the lengths of wood and slots along it.
+
+    Empty for a line shorter than 1 mm, and where it meets no blank.
+    """
+    if v.distance(a, b) < LEAST:
+        return ()
+    line, end = SectionLine(a, v.unit(v.sub(b, a))), v.distance(a, b)
+    blank = layout.blank
+    box = polygon(rectangle(-blank.bass, -blank.behind, blank.treble, blank.tip))
+    thick = blank.thickness
+    spans = _kept(line.spans(box), end)
+    if not spans:
+        return ()
+    marks: list[Mark] = [Area(_box(span, 0.0, thick), "waste", "blank") for span in spans]
+    area = wood_area(layout)
+    wood = [] if area is None else _kept(line.spans(area), end)
+    marks += [Area(_box(span, 0.0, thick), "wood", "outline") for span in wood]
+    cut: list[Span] = []
+    for slot in layout.slots:
+        inside = slot_area(slot)
+        for span in () if inside is None else _kept(line.spans(inside), end):
+            marks.append(Area(_box(span, 0.0, thick if slot.depth is None else min(slot.depth, thick)), "slot", slot.id))
+            cut.append(span)
+    for d in _drillings(layout):
+        shape = _upright(d, line, end) if d.upright else level_cut(d, line, False, spans)
+        if shape is not None:
+            marks.append(Area(shape, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
+    ends = sorted({x for span in (*wood, *cut) for x in span})
+    return (*marks, *_lengths(ends, thick, unit))
+
+
+def _drillings(layout: Headstock) -> list[Drilling]:
+    try:
+        return [d for hole in holes(layout) for d in hole.drillings]
+    except GeometryError:
+        return []
+
+
+def _kept(spans: list[Span], end: float) -> list[Span]:
+    return [(max(a, 0.0), min(b, end)) for a, b in spans if min(b, end) - max(a, 0.0) > 1e-3]
+
+
+def _box(span: Span, top: float, bottom: float) -> Path:
+    return rectangle(span[0], -bottom, span[1], -top)
+
+
+def _upright(d: Drilling, line: SectionLine, end: float) -> Path | None:
+    chord = line.chord(d)
+    kept = _kept([chord], end) if chord is not None else []
+    if not kept:
+        return None
+    low, high = sorted((d.start[2], d.end[2]))
+    return _box(kept[0], low, high)
+
+
+def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:
+    """Below the section: how long each stretch is, from wall to wall; words that would touch go a row lower."""
+    marks: list[Mark] = []
+    taken = [-1e9, -1e9, -1e9]
+    for a, b in zip(ends, ends[1:], strict=False):
+        text = format_length(b - a, unit, 1 if unit == "mm" else None)
+        half, middle = len(text) * LETTER * LETTER_WIDTH / 2, (a + b) / 2
+        row = next((i for i, last in enumerate(taken) if middle - half > last + 1.5), len(taken) - 1)
+        taken[row] = middle + half
+        base = -thick - 3.4 - LETTER - row * LETTER * 1.8
+        marks += [Stroke(straight((x, -thick - 0.6), (x, -thick - 3.0)), "dimension") for x in (a, b)]
+        marks.append(Stroke(straight((a, -thick - 1.8), (b, -thick - 1.8)), "dimension"))
+        marks.append(Label(text, (middle, base), LETTER, "dimension", anchor="middle"))
+    return marks

@@ -1,0 +1,55 @@
+"""The section laid by hand: what one upright plane cuts, checked against plan geometry."""
+
+import pytest
+import shapely
+
+from app.window.demo import demo
+from geometry.curves.polygons import polygon
+from geometry.drawing import Area, Label
+from geometry.drawing.line_section import line_section
+from geometry.layout import loop_path, slot_path
+from geometry.solids import holes
+
+ACROSS = ((-60.0, 115.0), (60.0, 115.0))
+
+
+def spans(marks, style):
+    return sorted((m.outer.box[0], m.outer.box[2]) for m in marks if isinstance(m, Area) and m.style == style)
+
+
+def test_wood_and_slots_are_as_wide_as_in_plan():
+    """Against the polygon library: the line's overlap with the outline and with each slot."""
+    layout = demo()
+    marks = line_section(layout, *ACROSS)
+    line = shapely.LineString(ACROSS)
+    wood = shapely.intersection(line, polygon(loop_path(layout.outline)))
+    assert sum(b - a for a, b in spans(marks, "wood")) == pytest.approx(wood.length, abs=1e-6)
+    slots = sum(shapely.intersection(line, polygon(slot_path(s))).length for s in layout.slots)
+    assert sum(b - a for a, b in spans(marks, "slot")) == pytest.approx(slots, abs=1e-6)
+
+
+def test_a_line_across_a_side_bore_cuts_it_round_and_one_along_it_as_long_as_it_is():
+    layout = demo()
+    bore = next(d for h in holes(layout) for d in h.drillings if d.of == "treble side 2" and d.role == "post")
+    x, y = bore.start[0] - 8.0, bore.start[1]
+    across = line_section(layout, (x, y - 30.0), (x, y + 30.0))
+    cut = next(m.outer for m in across if isinstance(m, Area) and m.owner == bore.of and m.style == "side bore")
+    x0, y0, x1, y1 = cut.box
+    assert y1 - y0 == pytest.approx(bore.diameter, rel=1e-3)
+    assert x1 - x0 == pytest.approx(bore.diameter / abs(bore.direction[0]), rel=1e-3)
+    end, mark = bore.end[:2], bore.mark[:2]
+    along = line_section(layout, mark, end)
+    cut = next(m.outer for m in along if isinstance(m, Area) and m.owner == bore.of and m.style == "side bore")
+    assert cut.box[2] - cut.box[0] == pytest.approx(bore.stop, rel=1e-3)
+
+
+def test_lengths_are_written_in_the_unit_asked_for():
+    layout = demo()
+    assert {m.text.split()[-1] for m in line_section(layout, *ACROSS, "in") if isinstance(m, Label)} != \
+        {m.text.split()[-1] for m in line_section(layout, *ACROSS) if isinstance(m, Label)}
+
+
+def test_a_line_that_is_short_or_beside_the_blank_shows_nothing():
+    layout = demo()
+    assert line_section(layout, (0.0, 50.0), (0.5, 50.0)) == ()
+    assert line_section(layout, (200.0, 0.0), (200.0, 90.0)) == ()
