@@ -74,7 +74,7 @@ def proposal_words(found: Proposal, trials: int, unit: LengthUnit) -> str:
     """What moving would gain, and by how much it moves what."""
     if not found.moves:
         return _tr("No move of a tuner that you left free helps.")
-    far = format_length(max(norm(by) for _, by in found.moves), unit, mark=True)
+    far = format_length(max(norm(by) for _, by in found.moves), unit, 1 if unit == "mm" else None, mark=True)
     who = found.moves[0][0] if len(found.moves) == 1 else _tr("{} tuners").format(len(found.moves))
     by = _tr("by {}") if len(found.moves) == 1 else _tr("by up to {}")
     gain = rise_words(found.before.chance, found.after.chance, trials)

@@ -113,7 +113,8 @@ class HoldDialog(QDialog):
         column.setSpacing(10)
         column.addLayout(top)
         column.addWidget(self.answer)
-        column.addWidget(self.table, 1)
+        column.addWidget(self.table, 10)
+        column.addStretch(1)
         column.addWidget(heading)
         column.addWidget(self.says)
         column.addLayout(buttons)
@@ -125,6 +126,7 @@ class HoldDialog(QDialog):
         self.move_them.clicked.connect(self._move)
         self.leave.clicked.connect(self._leave)
         self.resize(620, 470)
+        self.table.hide()
         self._show_proposal(None)
 
     # ---- asking ---------------------------------------------------------
@@ -208,6 +210,7 @@ class HoldDialog(QDialog):
                 item.setToolTip(", ".join(need.where))
                 self.table.setItem(row, column, item)
         self.table.resizeRowsToContents()
+        self.table.setVisible(bool(found.needs))
         if found.now < found.wanted:
             self._wanted_next = self._wanted_next or "moves"
 
