@@ -40,7 +40,10 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.routing import Follower, follower, template_opening
-from geometry.routing.fit import enters, narrowest, pieces, reach, tightest
+from geometry.routing.depth import Reach, reach_of
+from geometry.routing.depth_of_slot import passes_for
+from geometry.routing.fit import enters, narrowest, pieces, tightest
+from geometry.routing.refusal import Refusal
 from geometry.solids import SideBore, frames, side_bore
 from geometry.solids.side import block_height
 from geometry.units import LengthUnit, format_angle, format_length
@@ -256,19 +259,22 @@ def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[
     opening = template_opening(slot, chosen.offset)
     cutter_fits = enters(slot, polygon(slot_path(slot)), chosen.bit.cutter) == 1
     follower_fits = pieces(opening, chosen.diameter) == 1
-    depth = layout.blank.thickness if slot.depth is None else slot.depth
-    down = reach(chosen, layout.template.thickness)
-    if down >= depth:
-        words = f"{show(down)}, through" if slot.depth is None else show(down)
-    elif slot.depth is None and 2 * down >= depth + 1.0:
-        words = f"{show(down)} of {show(depth)}: turn the template over"
+    made, job = passes_for(slot, chosen, layout)
+    reach = None if chosen.bit.bearing == "tip" else reach_of(chosen, job)
+    limited = isinstance(reach, Reach) and reach.most < job.depth
+    down = f"{show(max(0.0, reach.most))} of {show(job.depth)}: " if limited else ""
+    short = isinstance(made, Refusal)
+    if short:
+        words = f"{down}too short" if down else "not guided by the template"
+    elif made[-1].side != made[0].side:
+        words = f"{down}turn the template over"
     else:
-        words = f"{show(down)} of {show(depth)}: too short"
+        words = f"{show(job.depth)}, through" if slot.depth is None else show(job.depth)
     return [
         FieldRow(f"Bit {chosen.bit.id}", "fact", "enters" if cutter_fits else "too fat", warn=not cutter_fits),
         FieldRow("Follower in the template", "fact", "enters" if follower_fits else "does not enter",
                  warn=not follower_fits),
-        FieldRow("Reaches", "fact", words, warn=words.endswith("too short"))]
+        FieldRow("Reaches", "fact", words, warn=short)]
 
 
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:

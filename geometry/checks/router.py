@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import lru_cache
@@ -13,15 +12,14 @@ from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
 from geometry.layout.shop import Margins
-from geometry.routing.alone import passes_of
-from geometry.routing.depth import Job, Reach, reach_of
+from geometry.routing.depth import Reach, reach_of
+from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import Pass, same_offset
+from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.search import plan_slot
-from geometry.routing.waste import Waste, drill_waste
 from geometry.tolerance import TOUCH
 
 OTHER_BIT = ("bit-too-wide", "bit-too-short", "bit-unguided")
@@ -122,7 +120,7 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
     slot, wall = opening.slot, opening.wall
     if not isinstance(slot.shape, StraightSlot) and wall.crossing is not None:
         return ()
-    made, job = _passes(opening, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
+    made, job = passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
                                                   template=template, margins=margins))
     if not isinstance(made, Refusal) and made[-1].side == made[0].side:
         return ()
@@ -146,30 +144,3 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
     return (Snag("bit-unguided", NOTE, (opening.id, TEMPLATE), where, None, None,
                  f"{bit} does {opening.id} only from both sides: it is not guided at every depth from the face.",
                  "Turn the template over on its pins, or choose another thickness of template."),)
-
-
-def _passes(opening: Opening, guide: Follower, bench: Headstock) -> tuple[tuple[Pass, ...] | Refusal, Job]:
-    """The planner's passes for the bit, and the job that they were asked for.
-
-    Whether the waste can be drilled out takes long to tell for a drawn slot; it is asked only where it matters.
-    """
-    thick = bench.blank.thickness
-    job = Job(of=opening.id, depth=min(opening.depth, thick), thickness=thick, template=bench.template.thickness,
-              contact=bench.margins.template_contact, light=True, entry=math.inf, hard=bench.blank.hard_wood,
-              router=bench.rack.router)
-    best, solid = passes_of(guide, job), replace(job, light=False, entry=0.0)
-    worst = passes_of(guide, solid)
-    if _outcome(best) == _outcome(worst):
-        return worst, solid
-    waste = drill_waste(opening.slot, bench)
-    if isinstance(waste, Waste):
-        job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
-    else:
-        job = solid
-    return passes_of(guide, job), job
-
-
-def _outcome(made: tuple[Pass, ...] | Refusal) -> str:
-    if isinstance(made, Refusal):
-        return "none"
-    return "face" if made[-1].side == made[0].side else "both"

@@ -135,22 +135,6 @@ def template_spill(area: BaseGeometry, follower: Follower) -> tuple[float, tuple
     return sum(piece.area for piece in found), (place.x, place.y)
 
 
-def reach(follower: Follower, template_thickness: float) -> float:
-    """Greatest depth in mm below the face that the bit cuts along the template from one side.
-
-    The flutes end at the cutting length. Behind them a shank (or a bearing on it)
-    that is no wider than the cutter may follow the wall already cut, down to the
-    stick-out less the template; a wider one stops at the cutting length, and so
-    does a bearing on the tip.
-    """
-    bit = follower.bit
-    above = bit.stick_out - template_thickness
-    wide = bit.shank if bit.bearing != "shank" else max(bit.shank, bit.bearing_diameter or 0.0)
-    if bit.bearing == "tip" or wide > bit.cutter + TOUCH:
-        return min(bit.cutting_length, above)
-    return above
-
-
 def _sharpest(curve: Cubic) -> float:
     """Greatest left-hand curvature of a cubic in 1/mm: dense look, then a search about the best."""
     count = 64

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from geometry.curves.polygons import polygon
-from geometry.layout import GuideBush, RouterBit
+from geometry.layout import RouterBit
 from geometry.layout.slots import slot_path
 from geometry.routing.fit import (
     WITHIN,
@@ -16,7 +16,6 @@ from geometry.routing.fit import (
     narrowest,
     passes,
     pieces,
-    reach,
     template_spill,
     tightest,
     wood_left,
@@ -97,18 +96,6 @@ def test_a_rounded_corner_takes_the_bit_of_its_radius():
     area = polygon(slot_path(rounded))
     assert wood_left(rounded, area, 10.0) is None
     assert wood_left(rounded, area, 12.0).area == pytest.approx((36 - 25) * (4 - math.pi), rel=5e-3)
-
-
-def test_reach_of_each_kind_of_follower():
-    slim = RouterBit(id="a", cutter=12.0, cutting_length=16.0, shank=8.0, stick_out=38.0)
-    assert reach(follower_of(slim, None), 6.0) == 32.0
-    thick = RouterBit(id="b", cutter=6.0, cutting_length=16.0, shank=8.0, stick_out=38.0)
-    assert reach(follower_of(thick, None), 6.0) == 16.0
-    tip = RouterBit(id="c", cutter=12.0, cutting_length=25.0, shank=8.0, stick_out=45.0, bearing="tip",
-                    bearing_diameter=12.0)
-    assert reach(follower_of(tip, None), 6.0) == 25.0
-    bush = GuideBush(id="g", outer=17.0, inner=15.0, length=5.0)
-    assert reach(follower_of(slim, bush), 12.0) == 26.0
 
 
 def test_a_follower_no_larger_than_its_cutter_spills_nothing():

@@ -1,0 +1,43 @@
+"""How one bit with its follower gets to the depth of one slot: what the checks and the panel ask the planner."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+from geometry.layout import Headstock, Slot
+from geometry.routing.alone import passes_of
+from geometry.routing.depth import Job
+from geometry.routing.follower import Follower
+from geometry.routing.passes import Pass
+from geometry.routing.refusal import Refusal
+from geometry.routing.waste import Waste, drill_waste
+
+
+def passes_for(slot: Slot, guide: Follower, layout: Headstock) -> tuple[tuple[Pass, ...] | Refusal, Job]:
+    """The planner's passes for one bit in one slot, or why there are none, and the job that they were asked for (mm).
+
+    Reads the layout's blank, rack, template and margins. GeometryError when a drawn slot crosses itself.
+
+    Whether the waste can be drilled out takes long to tell for a drawn slot; it is asked only where it matters.
+    """
+    thick = layout.blank.thickness
+    job = Job(of=slot.id, depth=thick if slot.depth is None else min(slot.depth, thick), thickness=thick, template=layout.template.thickness,
+              contact=layout.margins.template_contact, light=True, entry=math.inf, hard=layout.blank.hard_wood,
+              router=layout.rack.router)
+    best, solid = passes_of(guide, job), replace(job, light=False, entry=0.0)
+    worst = passes_of(guide, solid)
+    if _outcome(best) == _outcome(worst):
+        return worst, solid
+    waste = drill_waste(slot, layout)
+    if isinstance(waste, Waste):
+        job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
+    else:
+        job = solid
+    return passes_of(guide, job), job
+
+
+def _outcome(made: tuple[Pass, ...] | Refusal) -> str:
+    if isinstance(made, Refusal):
+        return "none"
+    return "face" if made[-1].side == made[0].side else "both"
