@@ -29,12 +29,18 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if opening.wall.crossing is not None:
             continue
         dives = [made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
-        yield from scene.memo.of(_end, opening, scene.memo.of(together, *dives), scene.layout.margins,
-                                 scene.layout.blank.thickness)
+        # The air over the end takes long to tell: it is kept string by string, not slot by slot.
+        ends = [scene.memo.of(_air, one) for one in dives]
+        yield from scene.memo.of(_end, opening, scene.memo.of(together, *dives), scene.memo.of(together, *ends),
+                                 scene.layout.margins, scene.layout.blank.thickness)
         own = {id(run): item for run, item in found}
         for one in dives:
             yield from scene.memo.of(_beside, opening, one, scene.layout.margins)
             yield from _floor(scene, opening, one, own[id(one.run)])
+
+
+def _air(one: Dive) -> Clearance:
+    return one.end()
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:
@@ -47,10 +53,11 @@ def ramp_words(ramp: Ramp) -> str:
     return f"{tenths(ramp.length)} mm long and {tenths(ramp.depth)} mm deep ({angle:.1f} degrees)"
 
 
-def _end(opening: Opening, dives: tuple[Dive, ...], margins: Margins, thickness: float) -> tuple[Snag, ...]:
+def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...], margins: Margins,
+         thickness: float) -> tuple[Snag, ...]:
     """One snag for a slot: the worst string over its nut end, and which others."""
     needed = margins.string_air
-    low = [(clearance, one) for one, clearance in ((one, one.end()) for one in dives) if short(clearance.air, needed)]
+    low = [(clearance, one) for one, clearance in zip(dives, ends, strict=True) if short(clearance.air, needed)]
     if not low:
         return ()
     clearance, worst = min(low, key=lambda pair: pair[0].air)
