@@ -8,10 +8,22 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 
 
+SETTLES_MS = 1500
+"""How long a stage may work beside the window before its picture is taken."""
+
+
+def _rest(milliseconds: int) -> None:
+    """Let the window and what runs beside it go on; a real event loop leaves the threads room to work."""
+    from PySide6.QtCore import QEventLoop, QTimer
+
+    loop = QEventLoop()
+    QTimer.singleShot(milliseconds, loop.quit)
+    loop.exec()
+
+
 def main(folder: Path) -> None:
     """Write the pictures; existing ones are replaced."""
     from PySide6.QtCore import QSettings
-    from PySide6.QtTest import QTest
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import THEMES
@@ -33,19 +45,12 @@ def main(folder: Path) -> None:
                 window.set_stage(stage.key)
                 if stage.key == "tuners":
                     window.document.hold(("treble side 3",))
-                for _ in range(5):
-                    application.processEvents()
-                while stage.key == "order" and window.room.work is None:
-                    application.processEvents()
-                while stage.key == "router" and window.rooms["router"].planned is None:
-                    application.processEvents()
-                while stage.key == "sheets" and not window.rooms["sheets"].pages:
-                    application.processEvents()
+                _rest(SETTLES_MS)
                 window.grab().save(str(folder / f"{stage.key}-{theme.name}{mark}.png"))
             window.set_stage("tuners")
             window.document.hold(("treble side 3",))
             window.show_solid(True)
-            QTest.qWait(120)
+            _rest(300)
             window.grab().save(str(folder / f"solid-{theme.name}{mark}.png"))
             window.show_solid(False)
         window.document.replace(window.document.layout, None)

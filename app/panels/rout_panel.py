@@ -34,6 +34,7 @@ class RoutPanel(QWidget):
         super().__init__(parent)
         self._sheets: tuple[RoutSheet, ...] = ()
         self._of = ""
+        self._rules: list[QWidget] = []
         page = QWidget(self)
         page.setObjectName("page")
         column = QVBoxLayout(page)
@@ -78,7 +79,7 @@ class RoutPanel(QWidget):
         self._board = self._heading(self.tr("Template"), self.template)
         for widget in (self.make_template, self.write_template, self.form, self.notes):
             column.addWidget(widget)
-        self._heading(self.tr("Mind"), self.cautions)
+        self._mind = self._heading(self.tr("Mind"), self.cautions)
         column.addWidget(self.speeds_fold)
         column.addStretch(1)
         self._scroll = QScrollArea(self)
@@ -107,7 +108,8 @@ class RoutPanel(QWidget):
         self.headline.setText(text)
         for widget in (self.what, self.lost, self.plans, self.best, self.template, self.make_template,
                        self.write_template, self.form,
-                       self._numbers, self._board, self.rejected_fold, self.speeds_fold):
+                       self._numbers, self._board, self._mind, *self._rules, self.rejected_fold,
+                       self.speeds_fold):
             widget.setVisible(False)
         for lines in (self.would, self.steps, self.facts, self.notes, self.cautions):
             self._fill(lines, ())
@@ -127,7 +129,7 @@ class RoutPanel(QWidget):
         self.what.setCurrentIndex(self.what.findData(self._of))
         self.form.show_rows(rows)
         self._fill(self.notes, plain(notes))
-        for widget in (self.what, self.form, self._numbers, self._board, self.template):
+        for widget in (self.what, self.form, self._numbers, self._board, self._mind, *self._rules, self.template):
             widget.setVisible(True)
         self._show()
 
@@ -218,7 +220,8 @@ class RoutPanel(QWidget):
         return lines
 
     def _heading(self, title: str, below: QWidget) -> QLabel:
-        self._column.addWidget(rule(self))
+        self._rules.append(rule(self))
+        self._column.addWidget(self._rules[-1])
         label = QLabel(title, self)
         label.setObjectName("heading")
         self._column.addWidget(label)
