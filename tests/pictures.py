@@ -39,8 +39,9 @@ def main(folder: Path) -> None:
     for theme in THEMES.values():
         window = MainWindow(demo(), None, settings, theme)
         for size, mark in (((1440, 900), ""), ((1280, 720), "-small")):
-            window.resize(*size)
             window.show()
+            _rest(50)
+            window.resize(*size)
             for stage in STAGES:
                 window.set_stage(stage.key)
                 if stage.key == "tuners":

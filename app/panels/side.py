@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
 from app.panels.chance_page import ChanceLine, ChancePage
@@ -13,6 +13,7 @@ from app.panels.form import Form, rule
 from app.panels.section import SectionView
 from app.panels.snag_list import SnagList
 from app.panels.tabs import Tabs
+from app.panels.stack import Stack
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
 from geometry.units import LengthUnit
@@ -56,7 +57,7 @@ class SidePanel(QWidget):
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(page)
         self._scroll = scroll
-        self._upper = QStackedWidget(self)
+        self._upper = Stack(self)
         self._upper.addWidget(scroll)
 
         below = QWidget(self)
@@ -74,7 +75,7 @@ class SidePanel(QWidget):
         self.chance_line = ChanceLine(below)
         self.chances = ChancePage(theme, unit, below)
         self.chances.chosen.connect(self.chance_chosen)
-        lists = QStackedWidget(below)
+        lists = Stack(below)
         lists.addWidget(self.snags)
         lists.addWidget(self.chances)
         self._lists = lists

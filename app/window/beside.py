@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
+from PySide6.QtWidgets import QSplitter, QWidget
 
 from app.look.theme import Theme
+from app.panels.stack import Stack
 from geometry.checks import Snag
 from geometry.layout import Headstock
 
@@ -22,18 +23,24 @@ class Beside(QSplitter):
         super().__init__(Qt.Orientation.Horizontal, parent)
         self.setChildrenCollapsible(False)
         self._theme = theme
-        self.paper = QStackedWidget(self)
+        self.paper = Stack(self)
         self.addWidget(self.paper)
+        self.paper.currentChanged.connect(self._place)
         self.solid: SolidView | None = None
+        self._wanted = False
 
     def show_solid(self, shown: bool) -> None:
-        """Show the head in space, or put it away."""
+        """Show the head in space, or put it away. Beside a centre that is not the canvas it stays away."""
+        self._wanted = shown
         if shown and self.solid is None:
             from app.canvas.solid_view import SolidView
             self.solid = SolidView(self._theme, self)
             self.addWidget(self.solid)
+        self._place()
+
+    def _place(self) -> None:
         if self.solid is not None:
-            self.solid.setVisible(shown)
+            self.solid.setVisible(self._wanted and self.paper.currentIndex() == 0)
 
     def show_layout(self, layout: Headstock, snags: tuple[Snag, ...], held: tuple[str, ...]) -> None:
         """Keep the head in space as the drawing is, if it is on show."""

@@ -52,3 +52,22 @@ def test_it_follows_the_layout_once_the_hand_rests(bench, qtbot):
 def test_a_window_opened_later_shows_it_again(bench, qtbot):
     shown(bench)
     assert bench.window.settings.value("solid", False, bool) is True
+
+
+def test_it_stays_away_from_stages_that_have_no_canvas(bench):
+    table = shown(bench)
+    bench.window.set_stage("sheets")
+    assert not table.isVisible()
+    bench.window.set_stage("slots")
+    assert table.isVisible()
+
+
+def test_pages_that_are_not_on_show_do_not_widen_the_window(bench):
+    from app.window.stages import STAGES
+    before = bench.window.minimumSizeHint().width()
+    for stage in STAGES:
+        bench.window.set_stage(stage.key)
+        bench.pump()
+    bench.window.set_stage("tuners")
+    bench.pump()
+    assert bench.window.minimumSizeHint().width() <= max(before, 1100)
