@@ -10,6 +10,7 @@ from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, slot_area, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
@@ -45,9 +46,12 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     cut: list[Span] = []
     for slot in layout.slots:
         inside = slot_area(slot)
+        if inside is not None:
+            marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
         for span in () if inside is None else _kept(line.spans(inside), end):
             marks.append(Area(_box(span, 0.0, thick if slot.depth is None else min(slot.depth, thick)), "slot", slot.id))
             cut.append(span)
+    marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):
         shape = _upright(d, line, end) if d.upright else level_cut(d, line, False, spans)
         if shape is not None:
@@ -61,6 +65,15 @@ def _drillings(layout: Headstock) -> list[Drilling]:
         return [d for hole in holes(layout) for d in hole.drillings]
     except GeometryError:
         return []
+
+
+def _flats(layout: Headstock, line: SectionLine, end: float) -> list[tuple[str, Path]]:
+    try:
+        found = flat_sections(layout, line)
+    except GeometryError:
+        return []
+    return [(of, rectangle(a, y0, b, y1)) for of, (low, y0, high, y1) in ((of, shape.box) for of, shape in found)
+            for a, b in _kept([(low, high)], end)]
 
 
 def _kept(spans: list[Span], end: float) -> list[Span]:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.ramp_section import ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_area, wood_area
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.errors import GeometryError
@@ -145,6 +146,9 @@ def _wood(scene: _Scene) -> list[Mark]:
             marks.append(Area(rectangle(span[0], -scene.thick, span[1], 0.0), "wood", "outline"))
     for slot in scene.layout.slots:
         area = slot_area(slot)
+        if area is not None:
+            marks += [Area(shape, "slot", slot.id)
+                      for shape in ramp_sections(slot, scene.line, scene.thick, 0.0, scene.end)]
         for found in () if area is None else scene.line.spans(area):
             if (span := _shown(scene, found)) is not None:
                 floor = scene.thick if slot.depth is None else min(slot.depth, scene.thick)

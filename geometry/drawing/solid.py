@@ -13,15 +13,21 @@ import numpy as np
 
 from geometry import vectors as v
 from geometry.curves import Path
+from geometry.curves.polygons import parts, polygon
 from geometry.drawing.same import Same
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Loop, loop_path, slot_path
+from geometry.layout import Headstock, Loop, Slot, Tuner, loop_path, slot_path
 from geometry.solids import frames, holes
+from geometry.solids.frames import Frame
+from geometry.solids.ramps import ramp_cut
 
 SAGITTA = 0.05
 """How far a chord of a wall may stray from the curve, mm: under a pixel up to 20 pixels a mm."""
 CORNER = math.radians(12)
 """A wall that turns more than this from chord to chord has an edge there."""
+
+SPOT = 32
+"""Chords round a spot-faced seat."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -66,6 +72,10 @@ class Solid:
     """(owner, two ends (2, 3)) of side bores in the waste, from the seat to the mark on the square edge"""
     box: tuple[np.ndarray, np.ndarray]
     """lowest and highest corner of the square blank"""
+    slopes: tuple[tuple[str, np.ndarray], ...] = ()
+    """(slot, rim (n, 3) of a ramp's floor, each point as deep as the floor is there)"""
+    flats: tuple[tuple[str, np.ndarray], ...] = ()
+    """(tuner, rim (n, 3) of the bottom of its flat)"""
 
 
 def solid(layout: Headstock) -> Solid:
@@ -73,7 +83,7 @@ def solid(layout: Headstock) -> Solid:
     thick = layout.blank.thickness
     outline = _outline(Same(layout.outline), thick)
     openings = tuple(ring for slot in layout.slots if (ring := _opening(slot, thick)) is not None)
-    rounds, plates, axes = [], [], []
+    rounds, plates, axes, flats = [], [], [], []
     try:
         placed = frames(layout)
         drilled = holes(layout)
@@ -92,11 +102,14 @@ def solid(layout: Headstock) -> Solid:
         corners = ((-seat.before, -seat.across / 2), (seat.behind, -seat.across / 2),
                    (seat.behind, seat.across / 2), (-seat.before, seat.across / 2))
         plates.append((tuner.id, np.array([frame.at(-a, b, level) for a, b in corners])))
+        if tuner.flat is not None and frame.mount == "side":
+            flats.append((tuner.id, _flat(frame, tuner, thick)))
         ends = (0.0, post.length) if frame.mount == "side" else (0.0, -post.length)
         rounds.append(Round(tuner.id, "post", *(np.array(frame.at(0.0, 0.0, w)) for w in ends), post.diameter / 2))
     b = layout.blank
     box = (np.array([-b.bass, -b.behind, 0.0]), np.array([b.treble, b.tip, thick]))
-    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box)
+    slopes = tuple(slope for slot in layout.slots for slope in _slopes(slot, thick))
+    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats))
 
 
 @lru_cache(maxsize=16)
@@ -114,6 +127,32 @@ def _opening(slot, thick: float) -> Ring | None:
     except GeometryError:
         return None
     return _ring(slot.id, path, 0.0, thick if slot.depth is None else min(slot.depth, thick), True)
+
+
+@lru_cache(maxsize=64)
+def _slopes(slot: Slot, thick: float) -> tuple[tuple[str, np.ndarray], ...]:
+    """The floor of a slot's ramp where the slot has not swallowed it; nothing for a slot without one or without an inside."""
+    try:
+        cut = ramp_cut(slot)
+        if cut is None:
+            return ()
+        floor = thick if slot.depth is None else min(slot.depth, thick)
+        left = parts(polygon(cut.path()) - polygon(slot_path(slot)))
+    except GeometryError:
+        return ()
+    rims = (np.asarray(part.exterior.coords)[:-1] for part in left)
+    return tuple((slot.id, np.array([(x, y, min(cut.level((x, y)), floor)) for x, y in rim])) for rim in rims)
+
+
+def _flat(frame: Frame, tuner: Tuner, thick: float) -> np.ndarray:
+    """The rim of a flat's bottom, kept within the wood: a box over the whole thickness, or a round spot."""
+    half, level = tuner.flat.size / 2, frame.origin[2]
+    if tuner.flat.shape == "flat":
+        corners = ((-half, -level), (half, -level), (half, thick - level), (-half, thick - level))
+    else:
+        turn = np.linspace(0.0, 2 * math.pi, SPOT, endpoint=False)
+        corners = tuple((half * math.cos(a), min(max(half * math.sin(a), -level), thick - level)) for a in turn)
+    return np.array([frame.at(u, down, 0.0) for u, down in corners])
 
 
 def _ring(owner: str, path: Path, top: float, bottom: float, inward: bool) -> Ring:

@@ -87,6 +87,8 @@ def turned(body: Solid, view: View) -> list[Patch]:
     inside = [(_depth(r, matrix), _cylinder(r, matrix)) for r in body.rounds]
     inside += [(float((plate @ matrix[2]).mean()), Patch(plate @ matrix[:2].T, "seat", owner))
                for owner, plate in body.plates]
+    inside += [(float((rim @ matrix[2]).mean()), Patch(np.vstack([rim, rim[:1]]) @ matrix[:2].T, "solid edge", owner, line=True))
+               for owner, rim in body.flats]
     patches += [patch for _, patch in sorted(inside, key=lambda pair: -pair[0])]
     patches += [Patch(ends @ matrix[:2].T, "axis", owner, line=True) for owner, ends in body.axes]
     if body.outline is not None:
@@ -112,6 +114,17 @@ def _tones(ring: Ring, matrix: np.ndarray) -> np.ndarray:
     normals = ring.normals @ matrix[:, :2].T
     bright = normals @ (LIGHT / np.linalg.norm(LIGHT))
     return np.clip(np.round((0.5 - 0.5 * bright) * TONES), 0, TONES) / TONES
+
+
+def _normal(floor: np.ndarray) -> np.ndarray:
+    """Out of the wood, square to a ramp's floor."""
+    across = np.linalg.svd(floor - floor.mean(axis=0))[2][2]
+    return across if across[2] < 0 else -across
+
+
+def _tone(normal: np.ndarray, matrix: np.ndarray) -> float:
+    bright = float(matrix @ normal @ (LIGHT / np.linalg.norm(LIGHT)))
+    return float(np.clip(round((0.5 - 0.5 * bright) * TONES), 0, TONES)) / TONES
 
 
 def _walls(ring: Ring, matrix: np.ndarray, style: str, near: bool) -> list[Patch]:
@@ -152,6 +165,8 @@ def _wood(body: Solid, matrix: np.ndarray) -> list[Patch]:
             made += [Patch(shapely.get_coordinates(part.exterior), "solid sky", opening.owner)
                      for part in shapely.get_parts(seen) if part.geom_type == "Polygon" and part.area > 1e-6]
         made += _walls(opening, matrix, "solid slot wall", True)
+    made += [Patch(floor @ matrix[:2].T, "solid slope", owner, _tone(_normal(floor), matrix))
+             for owner, floor in body.slopes]
     made.append(Patch(np.vstack([far, far[:1]]), "solid far edge", "outline", line=True))
     return made
 
@@ -164,8 +179,12 @@ def _near(body: Solid, matrix: np.ndarray) -> list[Patch]:
     made = _walls(ring, matrix, "solid wall", True)
     rims = [_levels(o, matrix)[0 if face_near else 1] for o in body.openings
             if face_near or o.bottom >= ring.bottom]
+    rims += [_lifted(floor[:, :2], ring.top) @ matrix[:2].T for _, floor in body.slopes if face_near]
     if abs(matrix[2, 2]) > 1e-6:
         made.append(Patch(upper if face_near else lower, "solid face", "outline", openings=tuple(rims)))
+    for owner, floor in body.slopes:
+        made += [Patch(np.vstack([rim, rim[:1]]) @ matrix[:2].T, style, owner, line=True) for rim, style in
+                 ((_lifted(floor[:, :2], ring.top), "solid edge" if face_near else "solid far edge"), (floor, "solid far edge"))]
     for opening in body.openings:
         top, bottom = _levels(opening, matrix)
         for rim, near in ((top, face_near), (bottom, not face_near)):

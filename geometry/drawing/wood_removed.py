@@ -10,7 +10,8 @@ from geometry.curves import MIRROR, Path
 from geometry.curves.polygons import parts, polygon
 from geometry.drawing.marks import Area, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES
-from geometry.drawing.section_cut import SectionLine
+from geometry.drawing.ramp_section import flat_plans, flat_sections, ramp_sections
+from geometry.drawing.section_cut import SectionLine, Span
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import folded, strip, waste_strip
 from geometry.drawing.wood_section import cut_spans, level_cut, slot_cuts, upright_cut
@@ -19,6 +20,7 @@ from geometry.layout import Headstock, Side
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import WoodState
 from geometry.solids.drilling import Drilling
+from geometry.solids.ramps import ramp_cut
 
 STYLE = "removed"
 
@@ -34,7 +36,8 @@ def removed(layout: Headstock, op: Operation, before: WoodState, after: WoodStat
             marks.append(Disc(d.start[:2], d.radius, STYLE, d.of))
         else:
             marks += _level(layout, d, before)
-    marks += _areas(layout, before, after)
+    marks += _areas(layout, op, before, after)
+    marks += _ramp(layout, op, before)
     if before.outline == "square" != after.outline:
         for side in SIDES:
             a, b = (folded(layout.blank, side, y, z) for y, z in
@@ -47,7 +50,7 @@ def removed_from_behind(layout: Headstock, op: Operation, before: WoodState, aft
     """The same seen from behind, the folded edges left out."""
     marks: list[Mark] = [Disc(MIRROR(d.start[:2]), d.radius, STYLE, d.of) for d in _drilled(op) if d.upright]
     marks += [Area(mark.outer.mapped(MIRROR), STYLE, mark.owner, tuple(o.mapped(MIRROR) for o in mark.openings))
-              for mark in _areas(layout, before, after)]
+              for mark in _areas(layout, op, before, after)]
     return tuple(marks)
 
 
@@ -67,6 +70,8 @@ def removed_in_section(layout: Headstock, op: Operation, before: WoodState, afte
         if own != then:
             taken = _solid(cut_spans(slot_cuts(slot, then, thick), line)) - _solid(cut_spans(slot_cuts(slot, own, thick), line))
             marks += [Area(_ring(part.exterior), STYLE, slot.id) for part in parts(taken)]
+    if op.kind in ("ramp", "flat"):
+        return (*marks, *_by_hand_in_section(layout, op, before, line, spans))
     for low, high in line.spans(face - face_area(layout, after)):
         marks.append(Area(rectangle(low, -thick, high, 0.0), STYLE, "outline"))
     return tuple(marks)
@@ -101,8 +106,8 @@ def _level(layout: Headstock, d: Drilling, before: WoodState) -> list[Mark]:
     return marks
 
 
-def _areas(layout: Headstock, before: WoodState, after: WoodState) -> list[Area]:
-    """What goes in plan: of slots and of the outline."""
+def _areas(layout: Headstock, op: Operation, before: WoodState, after: WoodState) -> list[Area]:
+    """What goes in plan: of slots, of the edge under a plate and of the outline."""
     found: list[Area] = []
     thick = layout.blank.thickness
     for slot, own, then in zip(layout.slots, before.slots, after.slots, strict=True):
@@ -111,8 +116,38 @@ def _areas(layout: Headstock, before: WoodState, after: WoodState) -> list[Area]
             gone = [area for area, low, high in slot_cuts(slot, own, thick) if low <= 0.0 and high >= own.depth - 1e-6]
             taken = shapely.union_all(cut) - shapely.union_all(gone)
             found += _rings(taken, slot.id)
-    found += _rings(face_area(layout, before) - face_area(layout, after), "outline")
+    face = face_area(layout, before)
+    if op.kind == "flat":
+        return found + [ring for of, plan in flat_plans(layout, set(op.features)) for ring in _rings(polygon(plan) & face, of)]
+    return found + _rings(face - face_area(layout, after), "outline")
+
+
+def _ramp(layout: Headstock, op: Operation, before: WoodState) -> list[Area]:
+    """What a ramp takes of the face in plan, beside what its slot has taken already."""
+    found: list[Area] = []
+    for slot, own in zip(layout.slots, before.slots, strict=True):
+        cut = ramp_cut(slot) if op.kind == "ramp" and slot.id in op.features else None
+        if cut is not None:
+            found += _rings(polygon(cut.path()) - shapely.union_all([area for area, low, _ in
+                            slot_cuts(slot, own, layout.blank.thickness) if low <= 0.0]), slot.id)
     return found
+
+
+def _by_hand_in_section(layout: Headstock, op: Operation, before: WoodState, line: SectionLine,
+                        spans: list[Span]) -> list[Mark]:
+    """What a ramp or a flat takes in the section, of the wood that still stands there."""
+    thick = layout.blank.thickness
+    if op.kind == "flat":
+        wood = _solid([(*span, 0.0, thick) for span in spans])
+        return [Area(_ring(part.exterior), STYLE, of) for of, shape in flat_sections(layout, line, set(op.features))
+                for part in parts(polygon(shape) & wood)]
+    marks: list[Mark] = []
+    for slot, own in zip(layout.slots, before.slots, strict=True):
+        if slot.id in op.features:
+            gone = _solid(cut_spans(slot_cuts(slot, own, thick), line))
+            marks += [Area(_ring(part.exterior), STYLE, slot.id) for shape in ramp_sections(slot, line, thick)
+                      for part in parts(polygon(shape) - gone)]
+    return marks
 
 
 def _rings(area: BaseGeometry, owner: str) -> list[Area]:

@@ -16,13 +16,16 @@ from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import grown, polygon
 from geometry.drawing.marks import Area, Drawing, Label, Mark
-from geometry.drawing.section_cut import SectionLine, Span
+from geometry.drawing.ramp_section import flat_sections, ramp_sections
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance
 from geometry.drawing.shapes import chain, rectangle
-from geometry.drawing.wood_state import SAWN_INSIDE, face_area
+from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
+from geometry.solids.frames import frame
+from geometry.solids.ramps import RampCut, ramp_cut
 from geometry.units import LengthUnit, format_length
 
 LETTER = 1.9
@@ -43,11 +46,26 @@ def section_for(layout: Headstock, op: Operation | None = None) -> SectionLine:
     elif op is not None and op.features:
         slot = next((s for s in layout.slots if s.id == op.features[0]), None)
         ear = next((e for e in layout.ears if e.id == op.features[0]), None)
+        if slot is not None and op.kind == "ramp" and (cut := ramp_cut(slot)) is not None:
+            return _along_ramp(layout, cut)
+        tuner = next((t for t in layout.tuners if t.id == op.features[0]), None)
+        if tuner is not None and op.kind == "flat":
+            seat = frame(layout, tuner)
+            out = v.scale(seat.w[:2], -1.0)
+            reach = max(edge_distance(blank, seat.origin[:2], out), 0.0)
+            return SectionLine(v.along(seat.origin[:2], out, reach), seat.w[:2])
         if slot is not None:
             y = sum(slot_path(slot).box[1::2]) / 2
         elif ear is not None:
             y = (ear.start + ear.end) / 2
     return SectionLine((-blank.bass, y), (1.0, 0.0))
+
+
+def _along_ramp(layout: Headstock, cut: RampCut) -> SectionLine:
+    """From the border of the blank towards the tip, along the middle of a ramp."""
+    back = v.scale(cut.axis, -1.0)
+    reach = max(edge_distance(layout.blank, cut.start, back), 0.0)
+    return SectionLine(v.along(cut.start, back, reach), cut.axis)
 
 
 def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: LengthUnit = "mm") -> Drawing:
@@ -60,15 +78,20 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     marks: list[Mark] = [Area(_box(span, 0.0, thick), "waste", "blank") for span in spans]
     if state.outline == "routed" or "face" in state.papers:
         marks += [Area(_box(span, 0.0, thick), "wood", "outline")
-                  for span in line.spans(polygon(loop_path(layout.outline)))]
+                  for span in line.spans(polygon(loop_path(layout.outline)) & face)]
+    ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
+        if slot.id in ramps:
+            marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick)]
         marks += _slot(slot, own, line, thick)
+    if state.outline != "square":
+        marks += [Area(shape, "waste", of) for of, shape in flat_sections(layout, line, cut_by_hand(state, "flat"))]
     for d in state.to_be_seen:
         cut = upright_cut(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
         if cut is not None:
             marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
     words = (f"across, {format_length(line.origin[1], unit, 1 if unit == 'mm' else None, mark=True)} from the nut line"
-             if line.direction == (1.0, 0.0) else "along the bore")
+             if line.direction == (1.0, 0.0) else "along the bore" if any(d.direction[:2] == line.direction for d in state.drillings) else "along the slot")
     marks.append(Label(words, (spans[0][0], 2.0), LETTER, "note"))
     return tuple(marks)
 

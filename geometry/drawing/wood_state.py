@@ -6,6 +6,8 @@ as the paper that carries the mark is there, and square edges only while they ex
 
 from __future__ import annotations
 
+from typing import Literal
+
 import shapely
 from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
@@ -14,6 +16,8 @@ from geometry.curves import Path, circle
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
+from geometry.drawing.ramp_marks import ramp_marks
+from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
@@ -39,8 +43,13 @@ def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
         half = layout.nut.width / 2
         marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
     marks += [mark for d in state.to_be_seen if not d.upright for mark in _side_bore(layout, d, state)]
+    ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
+        marks += ramp_marks(slot) if slot.id in ramps else ()
         marks += _slot(slot, own, "face" in state.papers)
+    if state.outline != "square":
+        marks += [Stroke(straight(plan.segments[0].start, plan.segments[0].end), "flat", of)
+                  for of, plan in flat_plans(layout, cut_by_hand(state, "flat"))]
     marks += [mark for d in state.to_be_seen if d.upright for mark in _upright(d)]
     marks += [mark for d in state.to_drill for mark in _still_marked(layout, d, state)]
     return tuple(marks)
@@ -57,8 +66,13 @@ def step_title(op: Operation, number: int, of: int) -> str:
     return f"{number} of {of}: {op.title}"
 
 
+def cut_by_hand(state: WoodState, kind: Literal["ramp", "flat"]) -> set[str]:
+    """Slots whose ramps are filed, or tuners whose flats are cut, at a state."""
+    return {id.removeprefix(f"{kind} ") for id in state.done if id.startswith(f"{kind} ")}
+
+
 def face_area(layout: Headstock, state: WoodState) -> BaseGeometry:
-    """The wood of the face in plan at a state, slots and bores not taken out (mm).
+    """The wood of the face in plan at a state, slots and bores not taken out, flats on the edge taken off (mm).
 
     The saw does not cross the neck: past the outline's lowest point nothing is shown once it is cut.
     """
@@ -69,10 +83,19 @@ def face_area(layout: Headstock, state: WoodState) -> BaseGeometry:
             face = face - _ear_box(ear, blank)
         return face
     head = polygon(loop_path(layout.outline))
+    flats = _flats(layout, state)
     if state.outline == "routed":
-        return head
+        return head if flats is None else head - flats
     low, blank = head.bounds[1], layout.blank
-    return grown(head, SAWN_OUTSIDE) & box(-blank.bass, low, blank.treble, blank.tip)
+    sawn = grown(head, SAWN_OUTSIDE) & box(-blank.bass, low, blank.treble, blank.tip)
+    return sawn if flats is None else sawn - flats
+
+
+def _flats(layout: Headstock, state: WoodState) -> BaseGeometry | None:
+    """What flats that run over the whole thickness take off in plan; a round spot leaves the face whole."""
+    through = {t.id for t in layout.tuners if t.flat is not None and t.flat.shape == "flat"}
+    found = [polygon(plan) for _, plan in flat_plans(layout, cut_by_hand(state, "flat") & through)]
+    return shapely.union_all(found) if found else None
 
 
 def opening(slot: Slot, own: SlotState) -> BaseGeometry | None:
@@ -139,17 +162,19 @@ def _face(layout: Headstock, state: WoodState) -> list[Mark]:
     gone = shapely.union_all(openings)
     walls = tuple(slot_path(slot) for slot, own in zip(layout.slots, state.slots, strict=True)
                   if own.open and own.through)
-    partly = len(openings) > len(walls)
+    flats = None if state.outline == "square" else _flats(layout, state)
+    partly = len(openings) > len(walls) or flats is not None
     path = loop_path(layout.outline)
     marks: list[Mark] = []
     if state.outline != "routed":
         marks += _areas(face_area(layout, state) - gone, "waste", "blank")
     if state.outline == "routed" or "face" in state.papers:
         if partly:
-            marks += _areas(polygon(path) - gone, "wood", "outline")
+            marks += _areas(polygon(path) - gone if flats is None else polygon(path) - gone - flats, "wood", "outline")
         else:
             marks.append(Area(path, "wood", "outline", walls))
-        marks.append(Stroke(path, "outline", "outline"))
+        marks += [Stroke(path, "outline", "outline")] if flats is None else [
+            Stroke(_ring(part.exterior), "outline", "outline") for part in parts(polygon(path) - flats)]
     return marks
 
 
