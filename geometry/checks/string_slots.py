@@ -21,6 +21,9 @@ from geometry.strings.dive import Clearance, Dive, dive
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
 
+CLEAR = 0.01
+"""mm over its margin from which a string's air need not be told any closer."""
+
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
@@ -30,7 +33,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
             continue
         dives = [made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
         # The air over the end takes long to tell: it is kept string by string, not slot by slot.
-        ends = [scene.memo.of(_air, one) for one in dives]
+        ends = [scene.memo.of(_air, one, scene.layout.margins) for one in dives]
         yield from scene.memo.of(_end, opening, scene.memo.of(together, *dives), scene.memo.of(together, *ends),
                                  scene.layout.margins, scene.layout.blank.thickness)
         own = {id(run): item for run, item in found}
@@ -39,8 +42,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
             yield from _floor(scene, opening, one, own[id(one.run)])
 
 
-def _air(one: Dive) -> Clearance:
-    return one.end()
+def _air(one: Dive, margins: Margins) -> Clearance:
+    return one.end(margins.string_air + CLEAR)
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:
@@ -83,7 +86,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...],
 
 
 def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
-    clearance: Clearance = one.beside()
+    clearance: Clearance = one.beside(margins.string_air + CLEAR)
     measured, needed = clearance.air, margins.string_air
     if not short(measured, needed):
         return ()

@@ -12,14 +12,16 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
+
+import numpy as np
 
 from geometry import vectors as v
 from geometry.curves import Arc, Line
 from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.near_curve import FACE, Plane, Stretch, curve_gap
+from geometry.strings.near_curve import FACE, Pieces, Plane, Stretch, curve_gap
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
@@ -89,42 +91,52 @@ class Dive:
         return self.enters <= 0 or self._ends(self.edge[:2], self.wall.foot(self.edge[:2]).tangent)
 
     # ---- the end that it dives over ----------------------------------------
-    def end(self) -> Clearance:
-        """Air over the nut end of the slot, or over its ramp; infinite where it cuts into a wall beside it instead."""
+    def end(self, enough: float = math.inf) -> Clearance:
+        """Air over the nut end of the slot, or over its ramp; infinite where it cuts into a wall beside it instead.
+
+        Air of `enough` mm or more need not be exact, only never too much.
+        """
         if self.low > 0 and not self.over_an_end:
             return Clearance(math.inf, self.edge)
-        found = [self._rim()]
+        found = [self._rim(enough)]
         if self.ramp is not None:
             found += self._ramp(self.ramp)
         return min(found, key=lambda one: one.air)
 
-    def _rim(self) -> Clearance:
+    def _rim(self, enough: float) -> Clearance:
         """The edge between ramp (or face) and slot."""
         r = self.run.diameter / 2
         if self.low > 0:
             return Clearance(-self.low * self.steep - r, self.edge)
-        ends = [s for s in self._stretches if self._kind(s) == "end"]
-        under = [s for s in ends if self._on_ramp(s)]
+        wall, ends = _cut_up(self.wall), self._kinds[0]
+        on_ramp = self._on_ramp(wall.pieces) if self.ramp is not None else np.zeros(len(ends), dtype=bool)
+        under = ends & on_ramp
         found = []
-        for group, plane in ((under, self._plane), ([s for s in ends if s not in under], FACE)):
-            far, _, there = curve_gap(self.edge, self.run.end, group, plane)
+        for mask, plane in ((under, self._plane), (ends & ~under, FACE)):
+            group = wall.pieces.pick(np.flatnonzero(mask))
+            far, _, there = curve_gap(self.edge, self.run.end, group, plane, enough + r)
             found.append(Clearance(far - r, there))
-        return min([*found, *self._below_the_rim(ends, under)], key=lambda one: one.air)
+            enough = min(enough, far - r)
+        return min([*found, *self._below_the_rim(ends, under, enough)], key=lambda one: one.air)
 
-    def _below_the_rim(self, ends: list[Stretch], under: list[Stretch]) -> list[Clearance]:
+    def _below_the_rim(self, ends: np.ndarray, under: np.ndarray, enough: float) -> list[Clearance]:
         """Air to the rounding of the nut end where the string runs beside it, below its rim."""
         r = self.run.diameter / 2
         found: list[Clearance] = []
-        for stretch in ends:
-            if abs(v.cross(stretch.segment.tangent((stretch.t0 + stretch.t1) / 2), self.way)) >= _ACROSS:
-                continue
-            top = min(self.ramp.level(stretch.segment.point(t)) for t in (stretch.t0, stretch.t1)
-                      ) if stretch in under else 0.0
+        wall = _cut_up(self.wall)
+        level: dict[float, list[int]] = {}
+        for i in np.flatnonzero(ends & (np.abs(_crossed(wall.tangents, self.way)) < _ACROSS)).tolist():
+            top = min(self.ramp.level(tuple(p)) for p in (wall.pieces.p[i].tolist(), wall.pieces.q[i].tolist())
+                      ) if under[i] else 0.0
             begins = (self.run.nut_height + top) / self.slope
             if begins < self.run.length:
-                one, two = self.at(max(begins, self.enters)), self.run.end
-                far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), [stretch])
-                found.append(Clearance(far - r, (*there[:2], one[2] + self.slope * math.dist(one[:2], near[:2]))))
+                level.setdefault(max(begins, self.enters), []).append(i)
+        for begins, group in level.items():
+            one, two = self.at(begins), self.run.end
+            far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), wall.pieces.pick(np.array(group)),
+                                         enough=enough + r)
+            found.append(Clearance(far - r, (*there[:2], one[2] + self.slope * math.dist(one[:2], near[:2]))))
+            enough = min(enough, far - r)
         return found
 
     def _cut(self) -> float:
@@ -142,13 +154,13 @@ class Dive:
                 found.append(Clearance(-spot[2] * self.steep - r, spot))
             else:
                 line = Stretch(Line(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), 0.0, 1.0)
-                far, _, there = curve_gap(self.run.start, self.edge, [line])
+                far, _, there = curve_gap(self.run.start, self.edge, Pieces([line]))
                 found.append(Clearance(far - r, there))
         first = max(0.0, begins or 0.0)
         sunk = min(max(first, self.surfaces), self.enters)
         sides = [Stretch(Line(ramp.corner(0.0, s), ramp.corner(ramp.length, s)), 0.0, 1.0) for s in (1.0, -1.0)]
         if sunk > first:
-            far, _, there = curve_gap(self.at(first), self.at(sunk), sides)
+            far, _, there = curve_gap(self.at(first), self.at(sunk), Pieces(sides))
             found.append(Clearance(far - r, there))
         if self.surfaces < self.enters:
             for far in (sunk, self.enters):
@@ -162,53 +174,57 @@ class Dive:
         return -ramp.along(self.run.nut) / speed if speed > 1e-9 else None
 
     # ---- the walls beside it -----------------------------------------------
-    def beside(self) -> Clearance:
-        """Air to the walls that run along with it, above the face to their edge and below it level."""
+    def beside(self, enough: float = math.inf) -> Clearance:
+        """Air to the walls that run along with it, above the face to their edge and below it level; `enough` as in end."""
         r = self.run.diameter / 2
         if self.low > 0 and not self.over_an_end:
             return Clearance(self._cut() - r, self.edge)
-        walls = [s for s in self._stretches if self._kind(s) == "side"]
+        walls = _cut_up(self.wall).pieces.pick(np.flatnonzero(self._kinds[1]))
         down = min(max(self.surfaces, self.enters), self.run.length)
         found = []
         if down > self.enters:
-            far, _, there = curve_gap(self.edge, self.at(down), walls)
+            far, _, there = curve_gap(self.edge, self.at(down), walls, enough=enough + r)
             found.append(Clearance(far - r, there))
         if down < self.run.length:
             one, two = self.at(down), self.run.end
-            far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), walls)
+            far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), walls, enough=enough + r)
             deep = one[2] + self.slope * math.dist(one[:2], near[:2])
             found.append(Clearance(far - r, (*there[:2], deep)))
         return min(found, key=lambda one: one.air, default=Clearance(math.inf, self.edge))
 
     # ---- pieces of the wall -------------------------------------------------
     @cached_property
-    def _stretches(self) -> list[Stretch]:
-        found = []
-        for segment in self.wall.path.segments:
-            whole = Stretch(segment, 0.0, 1.0)
-            pieces = max(4, math.ceil(abs(segment.sweep) / (math.pi / 16))) if isinstance(segment, Arc) else 16
-            found += whole.cut(pieces)
-        return found
+    def _kinds(self) -> tuple[np.ndarray, np.ndarray]:
+        """Which pieces of the wall end the slot behind the string's post, and which run along with it, as masks.
 
-    def _kind(self, stretch: Stretch) -> str:
-        """"end" for a wall across the string's way that it has passed, "ahead" for one before it, else "side"."""
-        middle = (stretch.t0 + stretch.t1) / 2
-        p, tangent = stretch.segment.point(middle), stretch.segment.tangent(middle)
-        if not self._ends(p, tangent):
-            return "side"
-        return "end" if v.dot(v.sub(p, self.run.post), self.way) < 0 else "ahead"
+        What ends the slot before the post is neither.
+        """
+        wall = _cut_up(self.wall)
+        across = self._across(wall.middles, wall.tangents)
+        passed = (wall.middles - np.array(self.run.post)) @ np.array(self.way) < 0
+        return across & passed, ~across
+
+    def _across(self, p: np.ndarray, tangents: np.ndarray) -> np.ndarray:
+        """Whether pieces of wall at p (n, 2) belong to an end of the slot rather than to its sides."""
+        end = self.nut_end
+        rounding = (((p - np.array(end.at)) @ np.array(end.axis) <= end.room + 1e-6)
+                    & (np.abs(_crossed(tangents, end.axis)) > _ROUND))
+        return rounding | (np.abs(_crossed(tangents, self.way)) >= _ACROSS - 1e-12)
 
     def _ends(self, p: Vec2, tangent: Vec2) -> bool:
         """Whether a piece of wall at p belongs to an end of the slot rather than to its sides."""
-        end = self.nut_end
-        rounding = (v.dot(v.sub(p, end.at), end.axis) <= end.room + 1e-6
-                    and abs(v.cross(tangent, end.axis)) > _ROUND)
-        return rounding or abs(v.cross(tangent, self.way)) >= _ACROSS - 1e-12
+        return bool(self._across(np.array([p]), np.array([tangent]))[0])
 
-    def _on_ramp(self, stretch: Stretch) -> bool:
-        return self.ramp is not None and all(
-            self.ramp.across(p) <= self.ramp.half + 1e-9 and 0 <= self.ramp.along(p) <= self.ramp.reach + 1e-9
-            for p in (stretch.segment.point(t) for t in (stretch.t0, stretch.t1)))
+    def _on_ramp(self, pieces: Pieces) -> np.ndarray:
+        """Whether both ends of each piece lie on the ramp."""
+        ramp = self.ramp
+        made = np.ones(len(pieces), dtype=bool)
+        for points in (pieces.p, pieces.q):
+            from_start = points - np.array(ramp.start)
+            along = from_start @ np.array(ramp.axis)
+            made &= ((np.abs(_crossed(from_start, ramp.axis)) <= ramp.half + 1e-9)
+                     & (along >= 0) & (along <= ramp.reach + 1e-9))
+        return made
 
     @property
     def _plane(self) -> Plane:
@@ -217,6 +233,31 @@ class Dive:
             return FACE
         a, b = ramp.axis[0] * ramp.slope, ramp.axis[1] * ramp.slope
         return a, b, -(a * ramp.start[0] + b * ramp.start[1])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _CutUp:
+    """A wall in pieces, with the middle and the direction of each: the same for every string."""
+
+    pieces: Pieces
+    middles: np.ndarray
+    tangents: np.ndarray
+
+
+@lru_cache(maxsize=64)
+def _cut_up(wall: Wall) -> _CutUp:
+    found: list[Stretch] = []
+    for segment in wall.path.segments:
+        pieces = max(4, math.ceil(abs(segment.sweep) / (math.pi / 16))) if isinstance(segment, Arc) else 16
+        found += Stretch(segment, 0.0, 1.0).cut(pieces)
+    middles = [(s.segment, (s.t0 + s.t1) / 2) for s in found]
+    return _CutUp(Pieces(found), np.array([segment.point(t) for segment, t in middles]),
+                  np.array([segment.tangent(t) for segment, t in middles]))
+
+
+def _crossed(many: np.ndarray, one: Vec2) -> np.ndarray:
+    """Cross products of many vectors (n, 2) with one."""
+    return many[:, 0] * one[1] - many[:, 1] * one[0]
 
 
 def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.curves import Arc, Line, Segment
-from geometry.vectors import Vec2, Vec3
+from geometry.vectors import Vec3
 
 _FINE = 1e-10
 """mm: what the bound has to come down to"""
@@ -54,26 +54,50 @@ class Stretch:
         return [Stretch(self.segment, self.t0 + step * i, self.t0 + step * (i + 1)) for i in range(pieces)]
 
 
-def curve_gap(a: Vec3, b: Vec3, stretches: Sequence[Stretch], plane: Plane = FACE) -> tuple[float, Vec3, Vec3]:
+class Pieces:
+    """Stretches with what is asked of them again and again, as arrays."""
+
+    __slots__ = ("p", "q", "strays", "stretches")
+
+    def __init__(self, stretches: Sequence[Stretch], arrays: tuple[np.ndarray, ...] | None = None) -> None:
+        self.stretches = list(stretches)
+        if arrays is None:
+            arrays = (np.array([s.segment.point(s.t0) for s in self.stretches]).reshape(-1, 2),
+                      np.array([s.segment.point(s.t1) for s in self.stretches]).reshape(-1, 2),
+                      np.array([s.sagitta for s in self.stretches]))
+        self.p, self.q, self.strays = arrays
+
+    def __len__(self) -> int:
+        return len(self.stretches)
+
+    def pick(self, index: np.ndarray) -> Pieces:
+        """The pieces at some indices."""
+        return Pieces([self.stretches[i] for i in index.tolist()], (self.p[index], self.q[index], self.strays[index]))
+
+    def cut(self, index: np.ndarray) -> Pieces:
+        """The pieces at some indices, cut finer."""
+        return Pieces([part for i in index.tolist() for part in self.stretches[i].cut(_CUTS)])
+
+
+def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
+              enough: float = math.inf) -> tuple[float, Vec3, Vec3]:
     """(distance in mm, point of the line a-b, point of the curve); infinite for no curve.
 
-    The curve is lifted from plan onto `plane`. The distance is short of the true one by 1e-9 mm at most.
+    The curve is lifted from plan onto `plane`. The distance is short of the true one by 1e-9 mm at most,
+    or it is `enough` or more: then it is only certain that the true one is not less.
     """
-    rest = list(stretches)
-    if not rest:
+    if not len(curve):
         return math.inf, a, a
     steep = math.hypot(1.0, plane[0], plane[1])
     for _ in range(_ROUNDS):
-        p = np.array([_lifted(s.segment.point(s.t0), plane) for s in rest])
-        q = np.array([_lifted(s.segment.point(s.t1), plane) for s in rest])
-        strays = np.array([s.sagitta for s in rest]) * steep
-        far, on, there = chord_gaps(np.array(a), np.array(b), p, q)
+        strays = curve.strays * steep
+        far, on, there = chord_gaps(np.array(a), np.array(b), _lifted(curve.p, plane), _lifted(curve.q, plane))
         keep = np.flatnonzero(far - strays <= float((far + strays).min()))
         k = int(keep[np.argmin((far - strays)[keep])])
         answer = max(0.0, float(far[k] - strays[k])), tuple(on[k].tolist()), tuple(there[k].tolist())
-        if float(strays[keep].max()) <= _FINE:
+        if answer[0] >= enough or float(strays[keep].max()) <= _FINE:
             break
-        rest = [piece for i in keep.tolist() for piece in rest[i].cut(_CUTS)]
+        curve = curve.cut(keep)
     return answer
 
 
@@ -97,5 +121,5 @@ def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tu
     return np.sqrt(np.einsum("ij,ij->i", on - there, on - there)), on, there
 
 
-def _lifted(p: Vec2, plane: Plane) -> Vec3:
-    return (p[0], p[1], plane[0] * p[0] + plane[1] * p[1] + plane[2])
+def _lifted(p: np.ndarray, plane: Plane) -> np.ndarray:
+    return np.column_stack([p, p @ np.array(plane[:2]) + plane[2]])

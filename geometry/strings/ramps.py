@@ -50,7 +50,7 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
     wall = Wall(slot_path(slot))
     plain = replace(slot, ramp=None)
     bare = [dive(one.run, plain, wall) for one in found]
-    low = [one for one in bare if one is not None and one.end().air < air - TOUCH]
+    low = [one for one in bare if one is not None and one.end(air).air < air - TOUCH]
     if not low:
         return None
     length, depth = _first_guess(slot, [one for one in bare if one is not None], air)
@@ -64,7 +64,7 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
             raise GeometryError(f"A ramp that frees the strings of {slot.id} would be as deep as the slot: start the "
                                 "slot nearer to the nut.")
         ramped = replace(slot, ramp=ramp)
-        if all(again.end().air >= air - TOUCH for again in (dive(one.run, ramped, wall) for one in bare) if again):
+        if all(again.end(air).air >= air - TOUCH for again in (dive(one.run, ramped, wall) for one in bare) if again):
             return ramp
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
     raise GeometryError(f"The strings of {slot.id} leave its ramp sideways: move their posts or widen the slot.")

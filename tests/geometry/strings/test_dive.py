@@ -15,7 +15,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Nut, Ramp, Slot, StraightSlot
 from geometry.solids.ramps import ramp_cut
 from geometry.strings import dive, dives, freeing_ramp
-from geometry.strings.near_curve import Stretch, chord_gaps, curve_gap
+from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
 
@@ -102,7 +102,7 @@ CURVES = (Line((0.0, 0.0), (8.0, 3.0)), Arc.bulging((0.0, 0.0), (8.0, 3.0), 0.7)
 @given(st.tuples(*[st.floats(-5, 12)] * 6))
 def test_a_line_and_a_curve_against_many_chords(curve, at):
     a, b = at[:3], at[3:]
-    far, near, there = curve_gap(a, b, [Stretch(curve, 0.0, 1.0)])
+    far, near, there = curve_gap(a, b, Pieces([Stretch(curve, 0.0, 1.0)]))
     t = np.linspace(0, 1, 3001)
     points = np.array([(*curve.point(float(s)), 0.0) for s in t])
     sampled = chord_gaps(np.array(a), np.array(b), points[:-1], points[1:])[0].min()
