@@ -13,6 +13,7 @@ from app.tools.place import place
 from app.tools.pointer import Done, Gesture, Pointer, Running, Shown
 from app.tools.section import section
 from app.tools.slot import draw_slot
+from app.tools.wind import wind
 
 __all__ = ["Done", "Gesture", "Options", "Pointer", "Running", "Shown", "Target", "draw", "draw_slot", "hit", "hold",
-           "measure", "place", "section"]
+           "measure", "place", "section", "wind"]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.document import Document
-from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section
+from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section, wind
 from app.window.tool_bar import ToolBar
 from geometry.units import LengthUnit
 
@@ -44,4 +44,6 @@ class GestureChooser:
             return measure(layout, self.options)
         if tool == "section":
             return section(layout, self.options)
+        if tool == "wind":
+            return wind(layout)
         return place(layout, tool, self.options)

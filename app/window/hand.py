@@ -73,8 +73,8 @@ class Hand(QObject):
         except GeometryError as error:
             self._end()
             self._document.preview(None)
-            self.refused.emit(str(error))
             self.finished.emit(None)
+            self.refused.emit(str(error))
 
     def begin(self, gesture: Gesture) -> None:
         """Start a gesture that no pointer started: what an action proposes."""

@@ -20,7 +20,7 @@ def rate_of(op: Operation) -> str:
     if op.kind == "edge pilot":
         return "hand_pilot" if op.setup.machine == "hand drill" else "side_bore"
     if op.kind in ("ramp", "flat"):
-        return "hand_pilot"
+        return op.kind
     if op.kind == "rout outline" and op.setup.machine == "bench":
         return "hand_100"
     return {"glue ear": "glue_ear", "template": "template", "mark": "mark", "side bore": "side_bore",

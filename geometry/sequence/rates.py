@@ -18,7 +18,7 @@ def minutes(op: Operation, rates: Rates) -> float:
     by_length = {"saw": rates.saw_100, "rout": rates.rout_100, "cut outline": rates.band_saw_100,
                  "rout outline": rates.rout_outline_100}
     if op.kind in ("ramp", "flat"):
-        return rates.hand_pilot * rates.factor
+        return (rates.ramp if op.kind == "ramp" else rates.flat) * rates.factor
     if op.kind == "rout outline" and op.setup.machine == "bench":
         return rates.hand_100 * op.amount / 100.0 * rates.factor
     if op.kind in by_length:

@@ -4,9 +4,12 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.tools.wind import NOT_A_POST, wind
+from app.tools.pointer import Pointer, Running
 from app.window.stages import STAGES
 from geometry.drawing import Label
 from geometry.edits.strings import set_post
+from geometry.strings import runs
 from geometry.strings.sets import SETS
 
 
@@ -85,3 +88,33 @@ def test_where_a_string_runs_is_chosen_in_its_row(bench, room):
     box.setFocus()
     QTest.keyClick(box, Qt.Key.Key_Up if tuner.winds == "treble" else Qt.Key.Key_Down)
     assert bench.layout.tuner(tuner.id).winds != tuner.winds
+
+
+def test_a_click_on_a_post_leads_its_string_past_the_other_side(bench, room):
+    """The new run by hand: it touches the post on the other side of the line from the nut to the post."""
+    QTest.mouseClick(next(b for b in bench.window.tools._tools.values() if b.text() == "Other side"), Qt.MouseButton.LeftButton)
+    tuner = next(t for t in bench.layout.tuners if bench.layout.pattern(t.pattern).mount == "face" and t.string)
+    before, at = bench.layout, bench.origin(tuner.id)
+
+    def side():
+        run = next(run for run in runs(bench.layout) if run.tuner == tuner.id)
+        return (at[0] - run.nut[0]) * (run.post[1] - run.nut[1]) - (at[1] - run.nut[1]) * (run.post[0] - run.nut[0])
+    first = side()
+    shown = Running(wind(before), before).send(Pointer(at, "move"))
+    assert shown.layout is before and len(shown.marks) == 2 and tuner.id in shown.readout
+    bench.click(at)
+    assert bench.layout.tuner(tuner.id).winds != tuner.winds and side() * first < 0
+    assert side() == pytest.approx(-first, rel=1e-6)
+    bench.click(at)
+    assert bench.layout.tuner(tuner.id).winds == tuner.winds
+    bench.window.document.undo()
+    bench.window.document.undo()
+    assert bench.layout == before
+
+
+def test_a_click_beside_the_posts_says_so(bench, room):
+    bench.window.set_tool("wind")
+    before = bench.layout
+    bench.click((0.0, bench.layout.blank.tip - 4.0))
+    assert bench.layout is before
+    assert any(NOT_A_POST == label.text() for label in bench.window.foot.findChildren(type(room.panel.gain)))

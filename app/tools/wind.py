@@ -1,0 +1,62 @@
+"""Changing over the side on which a string passes its post, by pressing on the post."""
+
+from __future__ import annotations
+
+from app.tools.hit import hit
+from app.tools.pointer import Done, Gesture, Shown
+from geometry.drawing import Drawing
+from geometry.drawing.string_marks import ghost_strings
+from geometry.edits import set_field
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.strings import runs
+
+HINT = "Press on a post to lead its string past the other side of it."
+NOT_A_POST = "There is no post here: press on a tuner to change over the side of its string."
+
+
+def change_over(layout: Headstock, tuner_id: str) -> Headstock:
+    """The layout with the string of a tuner on the other side of its post. KeyError for an unknown id.
+
+    GeometryError when no string winds on it.
+    """
+    tuner = layout.tuner(tuner_id)
+    if tuner.string is None:
+        raise GeometryError(f"No string winds on {tuner_id}: give it one in the table of strings first.")
+    return set_field(layout, ("tuners", tuner_id, "winds"), "bass" if tuner.winds == "treble" else "treble")
+
+
+def wind(layout: Headstock) -> Gesture:
+    """Shows the run that a press would give while the pointer is over a post; the press takes it, as one step."""
+    shown = Shown(layout, readout=HINT)
+    while True:
+        pointer = yield shown
+        if pointer.key == "escape":
+            return None
+        if pointer.kind not in ("press", "move"):
+            continue
+        target = hit(layout, pointer.at, pointer.mm_per_pixel)
+        at = target.id if target is not None and target.kind in ("tuner", "mark") else None
+        if pointer.kind == "press":
+            if at is None:
+                raise GeometryError(NOT_A_POST)
+            made = change_over(layout, at)
+            return Done(made, f"Side of the string on {at}")
+        shown = Shown(layout, readout=HINT) if at is None else Shown(layout, _ghost(layout, at), _words(layout, at))
+
+
+def _ghost(layout: Headstock, tuner_id: str) -> Drawing:
+    """The run that the change would give; nothing where there is none."""
+    try:
+        made = change_over(layout, tuner_id)
+        return ghost_strings([run for run in runs(made) if run.tuner == tuner_id])
+    except GeometryError:
+        return ()
+
+
+def _words(layout: Headstock, tuner_id: str) -> str:
+    tuner = layout.tuner(tuner_id)
+    if tuner.string is None:
+        return f"No string winds on {tuner_id}."
+    other = "bass" if tuner.winds == "treble" else "treble"
+    return f"String {tuner.string} to the {other} side of {tuner_id}"
