@@ -18,7 +18,7 @@ from app.document import Document
 from app.document.journal import Journal
 from app.look.style import palette, sheet
 from app.look.theme import Theme
-from app.panels.describe import describe, many, shaped_loop
+from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
@@ -33,14 +33,13 @@ from app.window.front.drops import Drops
 from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
+from app.window.held_page import HeldPage
 from app.window.pin_proposal import PinProposal
 from app.window.room import StageRoom
 from app.window.rooms import Rooms
-from app.window.stage_pages import stage_page
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
 from geometry.drawing.line_section import line_section
-from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
 from geometry.units import LengthUnit
 
@@ -64,9 +63,11 @@ class MainWindow(QMainWindow):
         self.files = Files(self.document, self, settings)
         self.stage = "tuners"
         self.node: int | None = None
+        self.laying = False
         self._build()
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self.chooser.start, self)
+        self.held_page = HeldPage(self)
         self.pins = PinProposal(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
@@ -178,32 +179,19 @@ class MainWindow(QMainWindow):
         self.tools.enable_action("fillet", self.node is not None)
         for key in ("row on a line", "row along the edge"):
             self.tools.enable_action(key, len(held) > 1)
-        section = ()
-        if self.room is not None and self.room.panel is not None and self.room.takes(held):
-            self.side.show_room(self.room.panel)
-            return
-        if len(held) > 1:
-            page = many(held)
-        elif held:
-            page = describe(shown, held[0], self.unit, self.node)
-            if any(t.id == held[0] for t in shown.tuners):
-                section = section_along_bore(shown, held[0])
-        else:
-            page = stage_page(self.stage, shown, self.unit, self.tools)
-        self.side.show_room(None)
-        self.side.show_page(page)
-        self.side.show_section(self.tr("Section along the bore"), section)
+        self.held_page.follow()
 
     def _hover(self, at: tuple[float, float] | None) -> None:
         self.foot.show_place(at, self.unit)
 
     def _gesture(self, shown: Shown | None) -> None:
+        self.laying = shown is not None and shown.line is not None
         if shown is None:
             self.canvas.show_guides(())
             return
         self.node = shown.node
         self.canvas.show_guides(shown.marks)
-        if shown.line is not None:
+        if self.laying:
             self.side.show_room(None)
             self.side.show_section(self.tr("Section along the line"),
                                    line_section(shown.layout, *shown.line, self.unit))
