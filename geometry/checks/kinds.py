@@ -84,6 +84,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     # pins, ears, strings
     "pin-to-blank": Kind("Locating pin near the blank's edge", "A pin needs wood all round it."),
     "few-pins": Kind("Fewer than two locating pins", "Two pins bring the template back to the same place."),
+    "pins-askew": Kind("Pins not mirrored for a template that turns over",
+                       "Turned over, the template comes back to its place only on pins that are each other's mirror image."),
     "glue-line": Kind("Glue line through a hole", "A drill wanders along a glue line, and the joint is weakened."),
     "glue-line-crossed": Kind("Bores cross a glue line", "Ears are glued before anything crosses the glue line."),
     "side-angle": Kind("String bends sideways at the nut", "Above 10 degrees a string tends to catch in the nut."),

@@ -1,14 +1,17 @@
-"""Locating pins: enough of them, and in the wood of the blank."""
+"""Locating pins: enough of them, in the wood of the blank, and mirrored where the template turns over."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry.checks import router
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
-from geometry.checks.snags import BLANK, NOTE, TEMPLATE, Snag, grade, short
+from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm
+from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
+from geometry.layout.pin_pairs import missed, template_pins
 from geometry.layout.shop import Margins
 
 
@@ -24,6 +27,28 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    (0.0, layout.blank.tip / 2, 0.0), None, None,
                    f"{said} Two bring the template back to the same place.",
                    "Set two pins on the centreline, as far apart as the wood allows.")
+    elif layout.slots:
+        yield from _askew(scene)
+
+
+def _askew(scene: Scene) -> Iterable[Snag]:
+    """Pins that are not mirrored, where the best plan for a slot turns the template over on them."""
+    layout = scene.layout
+    try:
+        off = missed(template_pins(layout))
+    except GeometryError:
+        return  # the outline has no inside: it has its own snag
+    if not off:
+        return
+    turned = next((opening.id for opening in scene.openings if router.turns_over(opening, layout)), None)
+    if turned is None:
+        return
+    worst, miss = off[0]
+    a, _ = both(miss, 0.0)
+    yield Snag("pins-askew", TIGHT, (*(pin.id for pin, _ in off), turned), (*worst.at, 0.0), miss, 0.0,
+               f"The template turns over for {turned}, but {worst.id} misses its mirror image by {a} mm, so the cut from the "
+               "back would not meet the cut from the face.",
+               "Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.")
 
 
 def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:

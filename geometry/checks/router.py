@@ -69,6 +69,14 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
     return replace(snag, grade=NOTE, said=f"{snag.said} {said}", advice=advice)
 
 
+def turns_over(opening: Opening, layout: Headstock) -> bool:
+    """Whether the best plan for a slot runs along the template from the back too."""
+    if not isinstance(opening.slot.shape, StraightSlot) and opening.wall.crossing is not None:
+        return False
+    best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
+    return best is not None and any(one.side == "back" and one.rubs_on != "wall already cut" for one in best.passes)
+
+
 @lru_cache(maxsize=64)
 def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> RoutPlan | None:
     """The best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""

@@ -12,9 +12,12 @@ from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import Ear, Headstock, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
 
+FARTHEST_MIRRORED = 60.0
+"""mm: how far a pin may go to its place; nothing hangs on a pin"""
 FARTHEST_SHIFT, FARTHEST_SLIDE, FARTHEST_CHANGE = 15.0, 30.0, 15.0
 """mm: a cure that asks for more than this is no cure"""
 
@@ -40,6 +43,9 @@ class Track:
 def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     """Every way in which one of the snag's features, or a number that it depends on, could give."""
     found: list[Track] = []
+    if snag.kind == "pins-askew":
+        return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
+                for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED]
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)

@@ -52,4 +52,5 @@ def _row(layout: Headstock, id: str) -> str:
 
 
 def _mm(value: float) -> str:
-    return f"{length(abs(value), 1, exact=True)} mm"
+    tenths = abs(value * 10 - round(value * 10)) < 1e-6
+    return f"{length(abs(value), 1 if tenths else 2, exact=True)} mm"

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import shapely
 from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from geometry import vectors as v
 from geometry.curves.polygons import grown
-from geometry.layout import Headstock, Pin
+from geometry.layout import Headstock
 from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
 from geometry.solids.drilling import Drilling, holes
 from geometry.tolerance import FLAT
@@ -21,10 +19,6 @@ AXIS = 0.01
 """How far (mm) from the centreline a point still counts as on it."""
 LEAST_PIN = 3.0
 """Pins thinner than this bend, mm (common practice, no source)."""
-
-
-SAME = 0.05
-"""Pins that miss their mirror image by less bring a template back all the same, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +48,6 @@ def head_face(layout: Headstock) -> Polygon:
     """The face of the blank from the nut line to its far end."""
     blank = layout.blank
     return box(-blank.bass, 0.0, blank.treble, blank.tip)
-
-
-def mirrored(pins: Sequence[Pin]) -> bool:
-    """Whether the pins are their own mirror image about the centreline, so that a template turned over comes back."""
-    return all(any(v.distance((-pin.at[0], pin.at[1]), other.at) <= SAME and abs(pin.diameter - other.diameter) <= SAME
-                   for other in pins) for pin in pins)
 
 
 def places(layout: Headstock, radius: float) -> tuple[BaseGeometry, BaseGeometry]:

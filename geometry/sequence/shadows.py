@@ -11,6 +11,7 @@ from geometry.curves.polygons import line, polygon
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pin, Slot, slot_path
 from geometry.layout.outline import Loop, loop_path
+from geometry.layout.pin_pairs import template_pins
 from geometry.sequence.operation import Operation
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import oblong
@@ -74,7 +75,5 @@ def outline_pins(layout: Headstock) -> list[str]:
 
 
 def slot_pins(layout: Headstock) -> list[str]:
-    """Ids of the pins that the template for the slots can use: all of them where its board is as large as the blank."""
-    if layout.template.board == "blank":
-        return [pin.id for pin in layout.pins]
-    return outline_pins(layout)
+    """Ids of the pins that the template for the slots can use."""
+    return [pin.id for pin in template_pins(layout)]

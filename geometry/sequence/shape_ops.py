@@ -7,10 +7,10 @@ from itertools import groupby
 
 from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, loop_path, slot_path
+from geometry.layout.pin_pairs import mirrored
 from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
-from geometry.sequence.pin_places import mirrored
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes

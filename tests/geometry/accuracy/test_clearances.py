@@ -17,7 +17,7 @@ from tests.geometry.edits.heads import curved, plain, twelve
 
 NOT_SIMULATED = {
     "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "buttons", "button-to-wood", "no-mark",
-    "blank-too-small", "pin-to-blank", "few-pins", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
+    "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through",
     "string-to-post", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"}
 """Hardware, strings, blank, rack and router: nothing that the shop's errors are modelled to change."""

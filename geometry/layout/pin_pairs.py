@@ -1,0 +1,67 @@
+"""Whether locating pins are their own mirror image about the centreline, and which one pin moved would make them so."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from shapely.geometry import Point
+
+from geometry import vectors as v
+from geometry.curves.polygons import polygon
+from geometry.layout.headstock import Headstock
+from geometry.layout.outline import loop_path
+from geometry.layout.slots import Pin
+from geometry.vectors import Vec2
+
+SAME = 0.05
+"""Pins that miss their mirror image by less bring a template back all the same, mm."""
+
+
+def template_pins(layout: Headstock) -> tuple[Pin, ...]:
+    """The pins that the template for the slots can use: all of them where its board is as large as the blank.
+
+    Otherwise those that stand whole inside the outline. GeometryError when it has no inside.
+    """
+    if layout.template.board == "blank" or not layout.pins:
+        return layout.pins
+    wood = polygon(loop_path(layout.outline))
+    return tuple(pin for pin in layout.pins if wood.contains(Point(pin.at).buffer(pin.diameter / 2)))
+
+
+def missed(pins: Sequence[Pin]) -> tuple[tuple[Pin, float], ...]:
+    """(pin, distance in mm from its mirror image to the nearest pin of its size) for each that misses it; worst first.
+
+    A pin misses its image by twice its distance from the centreline at most: it may be its own image.
+    """
+    found = []
+    for pin in pins:
+        alike = [other for other in pins if abs(pin.diameter - other.diameter) <= SAME]
+        apart = min(v.distance(_image(pin.at), other.at) for other in alike)
+        if apart > SAME:
+            found.append((pin, apart))
+    return tuple(sorted(found, key=lambda pair: (-pair[1], pair[0].id)))
+
+
+def mirrored(pins: Sequence[Pin]) -> bool:
+    """Whether the pins are their own mirror image about the centreline, so that a template turned over comes back."""
+    return not missed(pins)
+
+
+def mirroring_moves(pins: Sequence[Pin]) -> tuple[tuple[Pin, Vec2], ...]:
+    """(pin, shift in mm) for each pin that, moved alone, makes all pins their own mirror image; the shortest first.
+
+    It goes to the centreline, or to where another pin wants its image. Empty when they are mirrored, or one move is not enough.
+    """
+    found = []
+    for pin in [] if mirrored(pins) else pins:
+        rest = [other for other in pins if other is not pin]
+        alone = [other for other, _ in missed(rest)]
+        if not alone:
+            found.append((pin, (-pin.at[0], 0.0)))
+        elif len(alone) == 1 and abs(alone[0].diameter - pin.diameter) <= SAME:
+            found.append((pin, v.sub(_image(alone[0].at), pin.at)))
+    return tuple(sorted(found, key=lambda move: (v.norm(move[1]), move[0].id)))
+
+
+def _image(p: Vec2) -> Vec2:
+    return (-p[0], p[1])
