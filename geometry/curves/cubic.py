@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_right
 from dataclasses import dataclass
 from functools import lru_cache
 
 from geometry import vectors as v
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
+
+_MARKS = 16
+"""Steps of the parameter at which a curve's length is kept."""
 
 # Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
 _GAUSS = (
@@ -92,10 +96,13 @@ class Cubic:
             return 0.0
         if s >= total:
             return 1.0
-        lo, hi, t = 0.0, 1.0, s / total
+        lengths = _marks(self)
+        k = min(max(bisect_right(lengths, s) - 1, 0), _MARKS - 1)
+        at, lo, hi = k / _MARKS, k / _MARKS, (k + 1) / _MARKS
+        t = at + (s - lengths[k]) / max(lengths[k + 1] - lengths[k], 1e-300) / _MARKS
         for _ in range(60):
-            miss = self.length_to(t) - s
-            if abs(miss) < 1e-10:
+            miss = lengths[k] + _length(self, at, t, 0) - s
+            if abs(miss) < 1e-10 or hi - lo < 1e-15:
                 break
             lo, hi = (lo, t) if miss > 0 else (t, hi)
             speed = math.hypot(*self.derivative(t))
@@ -220,6 +227,15 @@ def _rule(curve: Cubic, a: float, b: float) -> float:
         t = a + h * x
         total += w * hypot(x0 + t * (x1 + t * x2), y0 + t * (y1 + t * y2))
     return h * total
+
+
+@lru_cache(maxsize=1024)
+def _marks(curve: Cubic) -> list[float]:
+    """Lengths from the start to equal steps of the parameter, mm: where to begin looking for a length."""
+    made = [0.0]
+    for k in range(_MARKS):
+        made.append(made[-1] + _length(curve, k / _MARKS, (k + 1) / _MARKS, 0))
+    return made
 
 
 @lru_cache(maxsize=1024)

@@ -65,13 +65,24 @@ def _at(side: Edge, seat: Seat, u: float) -> float:
     far = seat.along + u * 3
     near, far = seat.along, min(max(far, 0.0), side.length)
 
-    def reached(along: float) -> bool:
-        return abs(v.dot(v.sub(side.seat(along).point, seat.point), seat.tangent)) >= abs(u)
+    def short(along: float) -> float:
+        return abs(u) - abs(v.dot(v.sub(side.seat(along).point, seat.point), seat.tangent))
 
-    if not reached(far):
-        return far
+    low, high = abs(u), short(far)
+    if high > 0 or low == 0:
+        return far if low else seat.along
+    kept = 0
     for _ in range(60):
-        middle = (near + far) / 2
-        near, far = (near, middle) if reached(middle) else (middle, far)
+        # False position; an end that stays twice loses half of its weight (the Illinois rule).
+        guess = far - high * (far - near) / (high - low)
+        miss = short(guess)
+        if abs(miss) < 1e-10 or abs(far - near) < 1e-12:
+            return guess
+        if miss > 0:
+            near, low, high = guess, miss, high / 2 if kept > 0 else high
+            kept = 1
+        else:
+            far, high, low = guess, miss, low / 2 if kept < 0 else low
+            kept = -1
     return far
 
