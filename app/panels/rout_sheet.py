@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from msgspec.structs import replace
+
 from geometry.drawing import Drawing, Label
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
@@ -69,8 +71,13 @@ def rout_sheets(layout: Headstock, routing: RoutingPlan) -> tuple[RoutSheet, ...
 def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[BoardNote, ...]:
     """What is wrong with the template board, or worth knowing: of the chosen follower, else of the first plan.
 
-    None for a follower that cannot be: the sheets of the plans say so.
+    None for a follower that cannot be, and where the outline has no inside: the sheets of the plans say so. A slot
+    without an inside is left out.
     """
+    if routing.outline.broken:
+        return ()
+    broken = {plan.of for plan in routing.slots if plan.broken}
+    layout = replace(layout, slots=tuple(slot for slot in layout.slots if slot.id not in broken)) if broken else layout
     try:
         guide = follower(layout)
     except GeometryError:
@@ -90,13 +97,13 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
     bits = {} if best is None else {one.bit: one.follower.bit for one in best.passes}
     return RoutSheet(
         of=plan.of, title="Outline" if outline else plan.of, able=best is not None,
-        headline=plan.words if best is not None else f"No bit of the rack can rout {'the outline' if outline else plan.of}.",
+        headline=plan.words if best is not None or plan.broken else f"No bit of the rack can rout {'the outline' if outline else plan.of}.",
         choices=tuple((one.tools, _choice(one)) for one in _offered(plan)), chosen=plan.chosen, lost_choice=plan.lost_choice,
         template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
         steps=() if best is None else best.steps,
         pictures=() if best is None else tuple(_picture(best, i) for i in range(len(best.passes))),
         passes=() if best is None else tuple(one.words for one in best.passes),
-        facts=_facts(layout, plan), would=plan.would,
+        facts=() if plan.broken else _facts(layout, plan), would=plan.would,
         rejected=tuple((one.bit, one.reason) for one in plan.verdicts if one.plan is None),
         cautions=(*((FEED["outside" if outline else "inside"],) if best is None else best.cautions), *ALWAYS),
         speeds=tuple((id, tuple((turns, rim(speed), allowed) for turns, speed, allowed in speed_table(bit, layout.rack.router)))

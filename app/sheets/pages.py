@@ -24,6 +24,7 @@ from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.curves import shift
+from geometry.drawing.section_cut import slot_area
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import Waste
@@ -51,6 +52,9 @@ def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = N
     """
     width, height = paper_size(paper)
     window = window_of(width, height)
+    broken = next((slot.id for slot in layout.slots if slot_area(slot) is None), None)
+    if broken is not None:
+        raise FormatError(f"There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.")
     try:
         work = plan_work(layout) if work is None else work
         waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]

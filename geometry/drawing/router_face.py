@@ -51,9 +51,9 @@ def face_groups(layout: Headstock, routing: RoutingPlan) -> dict[str, Drawing]:
         groups["left"] += left_marks(plan)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
-    for slot in layout.slots:
-        groups["tightest"] += tightest_marks(slot)
-    groups["grain"] += grain_and_feed(layout, routing)
+    for slot, plan in zip(layout.slots, routing.slots, strict=True):
+        groups["tightest"] += [] if plan.broken else tightest_marks(slot)
+    groups["grain"] += [] if any(plan.broken for plan in routing.all) else grain_and_feed(layout, routing)
     return {name: tuple(marks) for name, marks in groups.items()}
 
 

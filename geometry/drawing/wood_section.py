@@ -17,7 +17,7 @@ from geometry.curves import Path
 from geometry.curves.polygons import grown, polygon
 from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
-from geometry.drawing.section_cut import SectionLine, Span, edge_distance
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_area
 from geometry.drawing.shapes import chain, rectangle
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
@@ -102,7 +102,9 @@ def _box(span: Span, top: float, bottom: float) -> Path:
 
 def slot_cuts(slot: Slot, own: SlotState, thick: float) -> list[tuple[BaseGeometry, float, float]]:
     """(area in plan, from, to below the face) of what is cut of a slot at a state, mm."""
-    area = polygon(slot_path(slot))
+    area = slot_area(slot)
+    if area is None:
+        return []
     cut: list[tuple[BaseGeometry, float, float]] = [(area, c.start, c.end) for c in own.routed]
     if own.sawn and not own.open:
         cut.append((grown(area, -SAWN_INSIDE), 0.0, thick))

@@ -18,6 +18,7 @@ from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stro
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
+from geometry.drawing.section_cut import slot_area
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
@@ -100,9 +101,9 @@ def _flats(layout: Headstock, state: WoodState) -> BaseGeometry | None:
 
 def opening(slot: Slot, own: SlotState) -> BaseGeometry | None:
     """What is cut right through of a slot at a state, in plan; None while nothing of it is."""
-    if not own.through:
+    area = slot_area(slot) if own.through else None
+    if area is None:
         return None
-    area = polygon(slot_path(slot))
     if own.open:
         return area
     found: list[BaseGeometry] = []

@@ -159,6 +159,8 @@ class SlotPlan:
     """whether the first plan is the maker's own choice"""
     lost_choice: str = ""
     """why the maker's choice cannot be kept, one sentence; "" when there is none or it is kept"""
+    broken: str = ""
+    """why its shape cannot be planned at all, one sentence; "" when it can"""
 
     @property
     def of(self) -> str:
@@ -174,6 +176,8 @@ class SlotPlan:
     def words(self) -> str:
         """One sentence: the best plan in short, or what is missing."""
         best = self.best
+        if self.broken:
+            return self.broken
         if best is None:
             return f"No bit of the rack can rout {self._name}. " + " ".join(self.would)
         flips = "" if best.flips == 0 else (", turned over once" if best.flips == 1 else f", {times(best.flips, 'flip')}")

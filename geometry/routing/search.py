@@ -52,6 +52,14 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None) -> Sl
     return _plan(job, layout, partial(slot_reached, slot), waste, like)
 
 
+def no_plan(of: str, layout: Headstock, why: str) -> SlotPlan:
+    """What stands in the place of a plan for a slot or outline whose shape has no inside."""
+    thick = layout.blank.thickness
+    job = Job(of=of, depth=thick, thickness=thick, template=layout.template.thickness, contact=layout.margins.template_contact,
+              light=False, entry=0.0, hard=layout.blank.hard_wood, router=layout.rack.router)
+    return SlotPlan(job, (), (), (), None, broken=why)
+
+
 def plan_outline(layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
     """How to rout the outline, band-sawn to within 2 mm before; `like` as for plan_slot.
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from geometry.layout import Headstock
+from geometry.curves.polygons import polygon
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.routing.plan import RoutPlan, SlotPlan
-from geometry.routing.search import plan_outline, plan_slot, same_template
+from geometry.routing.search import no_plan, plan_outline, plan_slot, same_template
 from geometry.routing.words import exact, times
 
 
@@ -40,7 +42,7 @@ def plan_routing(layout: Headstock) -> RoutingPlan:
 
     Plans that the maker has chosen stay; the others run on the template that he has chosen where they can.
 
-    GeometryError when the outline or a slot crosses itself, or the outline has no edges.
+    A slot or an outline that crosses itself has no plan and says so (`broken`); the others are planned without it.
     """
     own = _all(layout, None)
     leaders = [plan.best for plan in own if plan.best is not None]
@@ -56,7 +58,25 @@ def plan_routing(layout: Headstock) -> RoutingPlan:
 
 
 def _all(layout: Headstock, like: RoutPlan | None) -> list[SlotPlan]:
-    return [*(plan_slot(slot, layout, like) for slot in layout.slots), plan_outline(layout, like)]
+    return [*(_slot(slot, layout, like) for slot in layout.slots), _outline(layout, like)]
+
+
+def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None) -> SlotPlan:
+    try:
+        polygon(slot_path(slot))
+        return plan_slot(slot, layout, like)
+    except GeometryError:
+        return no_plan(slot.id, layout, f"There is no plan for {slot.id}: its wall crosses itself or shuts nothing in. "
+                                        f"Move the nodes of {slot.id} until it does not.")
+
+
+def _outline(layout: Headstock, like: RoutPlan | None) -> SlotPlan:
+    try:
+        polygon(loop_path(layout.outline))
+        return plan_outline(layout, like)
+    except GeometryError as error:
+        said = str(error) if "edge" in str(error) else "it crosses itself or shuts nothing in. Move its nodes until it does not."
+        return no_plan("outline", layout, f"There is no plan for the outline: {said}")
 
 
 def _flips(plans: list[SlotPlan]) -> int:

@@ -12,7 +12,7 @@ from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
-from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
+from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes
 from geometry.units import format_length
@@ -91,7 +91,7 @@ def pins_to_plug(layout: Headstock) -> list[str]:
     """Pins whose holes stay in the finished head: inside the outline, in no slot and in no later hole."""
     every = [d for hole in holes(layout) for d in hole.drillings]
     area = polygon(loop_path(layout.outline))
-    openings = [polygon(slot_path(slot)) for slot in layout.slots if slot.depth is None]
+    openings = [a for slot in layout.slots if slot.depth is None and (a := slot_area(slot)) is not None]
     left = []
     for pin in layout.pins:
         round_hole = pin_circle(pin)
@@ -110,7 +110,9 @@ def holds(d: Drilling, at: Vec2, diameter: float) -> bool:
 
 def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
     """Why the router cannot work: a pin where the cutter goes; empty when there is none."""
-    area = polygon(slot_path(slot))
+    area = slot_area(slot)
+    if area is None:
+        return ""  # its plan says that it crosses itself
     inside = [pin.id for pin in layout.pins if area.intersects(pin_circle(pin))]
     return "" if not inside else (f"The pin {inside[0]} stands in {slot.id}, in the way of the cutter that it is to "
                                   "guide: move the pin.")
