@@ -62,6 +62,7 @@ class Canvas(QWidget):
         small.setPixelSize(11)
         self._marks = MarkLayer(self._scene, theme, small)
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
+        self._notes = MarkLayer(self._scene, theme, small, raised=18.0)
         self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
         self._guides = MarkLayer(self._scene, theme, small, raised=25.0)
         self._grips = GripLayer(self._scene, theme)
@@ -105,6 +106,10 @@ class Canvas(QWidget):
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
         self._more.show(groups)
 
+    def show_notes(self, groups: dict[str, Drawing]) -> None:
+        """Signs where notes of the job book are pinned."""
+        self._notes.show(groups)
+
     def show_ghost(self, marks: Drawing) -> None:
         """Where things would come to lie, over the drawing; none takes them away."""
         self._ghost.show({"ghost": marks} if marks else {})
@@ -144,7 +149,7 @@ class Canvas(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme
-        for layer in (self._marks, self._more, self._ghost, self._guides, self._grips, self._snags, self.chances, self._top, self._left):
+        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.chances, self._top, self._left):
             layer.set_theme(theme)
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))

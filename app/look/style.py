@@ -97,6 +97,7 @@ def sheet(theme: Theme) -> str:
     QListView:focus {{ border: 2px solid {t.focus}; border-radius: 6px; }}
     QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.line}; border-radius: 5px; }}
     QTableView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
+    QTableView#entries::item {{ padding: 0 6px; border-bottom: 1px solid {t.line}; }}
     QTableView:focus {{ border: 2px solid {t.focus}; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
         padding: 4px; }}

@@ -13,6 +13,7 @@ LAYOUTS = "Headstock layouts (*.headstock.json)"
 DRAWINGS = "Drawings (*.dxf *.svg)"
 RACKS = "Racks (*.json)"
 TEMPLATES = "Templates (*.dxf *.svg)"
+TABLES = "Tables (*.csv)"
 
 
 def open_file(parent: QWidget, title: str, folder: str, kinds: str) -> Path | None:

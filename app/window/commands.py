@@ -49,7 +49,8 @@ class Commands(QObject):
             "chances": self._chances, "hold": window.rooms.chances.ask,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
-            "safety": self._safety, "about": self._about, "rack": self._rack}
+            "safety": self._safety, "about": self._about, "rack": self._rack,
+            "note": window.book_watch.pin, "write book": self._write_book}
 
     # ---- ways in --------------------------------------------------------
     def triggered(self) -> None:
@@ -116,6 +117,10 @@ class Commands(QObject):
 
     def _correct(self) -> None:
         self._w.rooms["sheets"].correct()
+
+    def _write_book(self) -> None:
+        self._w.set_stage("book")
+        self._w.rooms["book"].write()
 
     def _rack(self) -> None:
         self._w.set_stage("router")

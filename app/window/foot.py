@@ -27,6 +27,11 @@ class Foot(QWidget):
         self._counts = QLabel(self)
         row.addWidget(self._where)
         row.addWidget(self._says, 1)
+        self._timer = QLabel(self)
+        self._timer.setAccessibleName(self.tr("Timer"))
+        self._timer.hide()
+        row.addWidget(self._timer)
+        row.addSpacing(14)
         row.addWidget(self._counts)
 
     @property
@@ -38,6 +43,11 @@ class Foot(QWidget):
         """One sentence; the whole of it as its tip where there is no room."""
         self._says.setText(text)
         self._says.setToolTip(text)
+
+    def show_timer(self, text: str) -> None:
+        """The timer of the job book that runs; nothing when none does."""
+        self._timer.setText(text)
+        self._timer.setVisible(bool(text))
 
     def show_place(self, at: tuple[float, float] | None, unit: LengthUnit) -> None:
         """Where the hand points in plan, mm; None when it is elsewhere."""

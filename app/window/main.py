@@ -24,6 +24,7 @@ from app.panels.snag_list import numbers
 from app.tools import Done, Shown
 from app.window import actions
 from app.window.beside import Beside
+from app.window.book_watch import BookWatch
 from app.window.colours import chosen_theme
 from app.window.commands import Commands
 from app.window.cures import Cures
@@ -69,6 +70,7 @@ class MainWindow(QMainWindow):
         self.hand = Hand(self.document, self.chooser.start, self)
         self.held_page = HeldPage(self)
         self.pins = PinProposal(self)
+        self.book_watch = BookWatch(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):
@@ -278,6 +280,11 @@ class MainWindow(QMainWindow):
         else:
             self.journal.clear()
 
+    def book_changed(self) -> None:
+        """Something was written into the job book: no step, but unsaved work that the journal keeps."""
+        self._refresh_room()
+        self._file()
+
     # ---- changing -------------------------------------------------------
     def _edited(self, what: str, layout: Headstock) -> None:
         self.document.apply(what, layout)
@@ -369,6 +376,7 @@ class MainWindow(QMainWindow):
             self.front.end()
             self.cures.end()
             self.pins.end()
+            self.book_watch.end()
             for room in self.rooms.made:
                 room.end()
             if self.journal is not None:

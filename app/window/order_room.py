@@ -61,7 +61,7 @@ class OrderRoom(StageRoom):
     def refresh(self) -> None:
         """Show the order as the layout keeps it; plan anew, beside the window, when anything else changed."""
         layout = self.window.document.layout
-        wanted = _asked_for(layout, self.window.unit)
+        wanted = asked_for(layout, self.window.unit)
         if self._planned == wanted and self._base is not None:
             self._show(self._base.with_order(layout))
             return
@@ -70,7 +70,7 @@ class OrderRoom(StageRoom):
         if self.work is None:
             self.panel.show_head(self.tr("Working out the order…"), "", "")
         self._asked = wanted
-        self._thread = Background(partial(_plan, *wanted), self)
+        self._thread = Background(partial(plan_steps, *wanted), self)
         self._thread.answered.connect(self._answered)
         self._thread.failed.connect(self._failed)
         self._thread.finished.connect(self._finished)
@@ -96,7 +96,7 @@ class OrderRoom(StageRoom):
     # ---- answers --------------------------------------------------------------
     def _answered(self, work: Work) -> None:
         self._base, self._planned = work, self._asked
-        if _asked_for(self.window.document.layout, self.window.unit) == self._planned:
+        if asked_for(self.window.document.layout, self.window.unit) == self._planned:
             self._show(work.with_order(self.window.document.layout))
 
     def _failed(self, error: Exception) -> None:
@@ -228,11 +228,11 @@ class OrderRoom(StageRoom):
                                        replace(self.window.document.layout, order=()))
 
 
-def _asked_for(layout: Headstock, unit: LengthUnit) -> tuple[Headstock, LengthUnit]:
+def asked_for(layout: Headstock, unit: LengthUnit) -> tuple[Headstock, LengthUnit]:
     """All that a plan depends on: neither the maker's order nor what was written into the book."""
     return replace(layout, order=(), notes=(), book=Book()), unit
 
 
-def _plan(layout: Headstock, unit: LengthUnit) -> Work:
+def plan_steps(layout: Headstock, unit: LengthUnit) -> Work:
     with speaking(unit):
         return plan_work(layout, Wishes(unit=unit))

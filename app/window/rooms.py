@@ -16,6 +16,7 @@ ROOMS = {
     "router": ("app.window.router_room", "RouterRoom"),
     "order": ("app.window.order_room", "OrderRoom"),
     "sheets": ("app.window.sheet_stage", "SheetStage"),
+    "book": ("app.window.book_room", "BookRoom"),
 }
 """Stage key to (module, class): imported only when the stage is first shown."""
 

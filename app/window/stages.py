@@ -26,6 +26,7 @@ STAGES = (
     Stage("router", "Router", "What follows the template, and what fits."),
     Stage("order", "Order", "Step after step, and the piece at each of them."),
     Stage("sheets", "Sheets", "Papers at full size, to print and glue on."),
+    Stage("book", "Job book", "Hours, money and notes, and what the next job will take."),
 )
 
 

@@ -24,6 +24,7 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
     "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
     "order": (),
     "sheets": (),
+    "book": (),
 }
 """(tool, word, help) of each stage."""
 

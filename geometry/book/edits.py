@@ -78,7 +78,7 @@ def read_amount(text: str) -> Decimal:
 
 
 def read_minutes(text: str) -> float | None:
-    """Minutes as typed: `25`, `12,5`, `1:30` (hours and minutes), `1.5 h`, `40 min`; None for nothing."""
+    """Minutes as typed: `25`, `12,5`, `1:30` (hours and minutes), `1.5 h`, `40 min`, `90 s`; None for nothing."""
     cleaned = text.strip().lower().replace(",", ".")
     if not cleaned:
         return None
@@ -89,7 +89,7 @@ def read_minutes(text: str) -> float | None:
             if not (hours.isdecimal() and rest.isdecimal() and int(rest) < 60):
                 raise ValueError
             return float(60 * int(hours) + int(rest))
-        for ending, size in (("min", 1.0), ("h", 60.0)):
+        for ending, size in (("min", 1.0), ("h", 60.0), ("s", 1 / 60)):
             if cleaned.endswith(ending):
                 cleaned, factor = cleaned.removesuffix(ending), size
                 break

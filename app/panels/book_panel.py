@@ -1,0 +1,81 @@
+"""Beside the job book: which piece is on the bench, running totals, and what the next job will take."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.panels.book_rows import PIECE_WORDS
+from app.panels.fields import TextField
+from app.panels.form import Form, rule
+from app.panels.rows import FieldRow
+from app.panels.tabs import Tabs
+from geometry.layout import PIECES, Piece
+from geometry.units import LengthUnit
+
+
+class BookPanel(QWidget):
+    """Shows sums; sends what is wanted."""
+
+    piece_chosen = Signal(str)
+    currency_typed = Signal(object)
+    wanted = Signal(str)
+    """a button: "rates", "csv", "back" """
+
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        title = QLabel(self.tr("Job book"), self)
+        title.setObjectName("title")
+        self.pieces = Tabs(tuple(self.tr(PIECE_WORDS[piece]) for piece in PIECES), self)
+        self.pieces.chosen.connect(self._piece)
+        self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
+        self.currency = TextField(self)
+        self.currency.setAccessibleName(self.tr("Currency"))
+        self.currency.setPlaceholderText(self.tr("a word behind amounts"))
+        self.currency.sent.connect(self.currency_typed)
+        self.says = QLabel(self)
+        self.says.setObjectName("dim")
+        self.says.setWordWrap(True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(22, 16, 18, 14)
+        column.setSpacing(9)
+        column.addWidget(title)
+        column.addWidget(self.pieces)
+        column.addWidget(self._sums)
+        label = QLabel(self.tr("Currency"), self)
+        label.setObjectName("dim")
+        label.setBuddy(self.currency)
+        column.addWidget(label)
+        column.addWidget(self.currency)
+        column.addWidget(rule(self))
+        column.addWidget(self._next)
+        column.addWidget(self.says)
+        self.buttons: dict[str, QPushButton] = {}
+        for key, word, tip in (
+                ("rates", self.tr("Take into the minutes of the next plan"), self.tr("The rates of the Order stage become what you found; one undo takes it back.")),
+                ("csv", self.tr("Write the job book as a table…"), self.tr("A CSV file that a spreadsheet opens.")),
+                ("back", self.tr("Take the last entry back"), self.tr("The job book has its own way back: undo of a drawing step never touches it."))):
+            button = QPushButton(word, self)
+            button.setToolTip(tip)
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+            self.buttons[key] = button
+            column.addWidget(button)
+        column.addStretch(1)
+
+    def show_book(self, piece: Piece, currency: str, sums: list[tuple[str, str]], coming: list[tuple[str, str]], says: str) -> None:
+        """Show which piece is on the bench, its sums, and the next estimate."""
+        self.pieces.button(PIECES.index(piece)).setChecked(True)
+        self.currency.show_value(currency)
+        self._sums.show_rows([FieldRow(label, "fact", value) for label, value in sums])
+        self._next.show_rows([FieldRow(self.tr("The next job"), "heading"), *(FieldRow(label, "fact", value) for label, value in coming)])
+        self.says.setText(says)
+        self.buttons["rates"].setEnabled(bool(coming[1:]))
+
+    def _piece(self, number: int) -> None:
+        self.piece_chosen.emit(PIECES[number])
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("key"))

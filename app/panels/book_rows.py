@@ -1,0 +1,90 @@
+"""The words in the tables of the job book."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from geometry.book import Line, cost, money_words, spent_on, total, total_cost
+from geometry.layout import Book, Piece, Remark
+
+PIECE_WORDS: Mapping[Piece, str] = {"practice": "Practice piece", "real": "Real piece"}
+
+
+def minutes_words(value: float | None) -> str:
+    """Minutes to a tenth, nothing for None."""
+    return "" if value is None else f"{value:.1f}".removesuffix(".0")
+
+
+def signed(value: float | None) -> str:
+    """A difference in minutes with its sign; `0` for none."""
+    if value is None:
+        return ""
+    text = minutes_words(abs(value))
+    return text if text == "0" else ("+" if value > 0 else "−") + text
+
+
+def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> list[tuple[str, ...]]:
+    """Step, work, planned, practice piece, real piece, difference, timer; the last row is their sum."""
+    running = None if book.clock is None else book.clock.task.operation
+    made = []
+    for row in rows:
+        id = row.task.operation
+        word = "stop" if id == running else "start" if row.current and running is None else ""
+        number = str(numbers[id]) if id in numbers else "" if row.current else "old"
+        made.append((number, row.task.title or id, minutes_words(row.planned), minutes_words(row.practice), minutes_words(row.real),
+                     signed(row.difference), word))
+    both = [row for row in rows if row.difference is not None]
+    sums = {piece: total(rows, piece) for piece in PIECE_WORDS}
+    made.append(("", "together", minutes_words(sums["real"].planned), minutes_words(sums["practice"].spent),
+                 minutes_words(sums["real"].spent), signed(sum(row.difference for row in both)) if both else "", ""))
+    return made
+
+
+def price_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
+    """Part, number, each, together of one piece; then an empty row for the next one, then the sum."""
+    made = [(p.part, str(p.count), money_words(p.each), money_words(cost(p))) for _, p in prices_of(book, piece)]
+    return [*made, ("", "", "", ""), ("together", "", book.currency, money_words(spent_on(book, piece)))]
+
+
+def prices_of(book: Book, piece: Piece) -> list[tuple[int, object]]:
+    """Prices of a piece with their places in the book."""
+    return [(i, price) for i, price in enumerate(book.prices) if price.piece == piece]
+
+
+def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
+    """Note, where it is pinned, piece, whether it was seen to; then an empty row for the next one. Notes of both pieces
+    are shown, those of the piece on the bench first."""
+    made = [(note.text, pinned_words(note), PIECE_WORDS[note.piece].split()[0].lower(), "done" if note.done else "open")
+            for _, note in notes_of(book, piece)]
+    return [*made, ("", "", "", "")]
+
+
+def notes_of(book: Book, piece: Piece) -> list[tuple[int, Remark]]:
+    """Notes with their places in the book, those of one piece first."""
+    return sorted(enumerate(book.remarks), key=lambda item: (item[1].piece != piece, item[0]))
+
+
+def pinned_words(note: Remark) -> str:
+    """What a note is about."""
+    if note.task is not None:
+        return note.task.title or note.task.operation
+    return note.on or ""
+
+
+def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:
+    """Sums of the piece on the bench, then one piece against the other."""
+    s = total(rows, book.piece)
+    facts = [("Planned", hours_words(s.planned)), (f"Spent, {s.timed} of {s.of} entries", hours_words(s.spent)),
+             ("Plan for those entries", hours_words(s.planned_of_timed)), ("Left, by the plan", hours_words(s.left)),
+             ("Money", money_words(spent_on(book, book.piece), book.currency))]
+    both = [row for row in rows if row.difference is not None]
+    if both:
+        facts.append((f"Real against practice, {len(both)} timed on both", f"{signed(sum(row.difference for row in both))} min"))
+    facts.append(("Money, both pieces", money_words(total_cost(book.prices), book.currency)))
+    return facts
+
+
+def hours_words(minutes: float) -> str:
+    """Hours and minutes for the eye: `1 h 05`, `12 min`."""
+    whole = round(minutes)
+    return f"{whole // 60} h {whole % 60:02d}" if whole >= 60 else f"{whole} min"

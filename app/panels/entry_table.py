@@ -1,0 +1,190 @@
+"""A table to type into: Enter goes down, Tab goes on, and what cannot be read stays to be mended."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, Qt, Signal
+from PySide6.QtGui import QColor, QFont
+from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
+
+FREE, TYPED, PRESSED = "", "typed", "pressed"
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """One column: its word, whether cells are typed into or pressed, whether they stand left."""
+
+    word: str
+    kind: str = FREE
+    left: bool = False
+    wide: bool = False
+
+
+class EntryModel(QAbstractTableModel):
+    """Words by row; rows are told apart by their number, so that an editor stays open while others change."""
+
+    entered = Signal(int, int, str)
+
+    def __init__(self, heads: tuple[Head, ...], parent: QWidget) -> None:
+        super().__init__(parent)
+        self.heads = heads
+        self.rows: list[tuple[str, ...]] = []
+        self.strong: frozenset[int] = frozenset()
+        self.warning = QColor()
+        self._bad: dict[tuple[int, int], tuple[str, str]] = {}
+
+    def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
+        """Other words; `strong` rows are sums, which nothing is typed into."""
+        before, after = len(self.rows), len(rows)
+        self.strong = strong
+        if after < before:
+            self.beginRemoveRows(QModelIndex(), after, before - 1)
+            self.rows = rows
+            self._bad = {key: bad for key, bad in self._bad.items() if key[0] < after}
+            self.endRemoveRows()
+        elif after > before:
+            self.beginInsertRows(QModelIndex(), before, after - 1)
+            self.rows = rows
+            self.endInsertRows()
+        self.rows = rows
+        if rows:
+            self.dataChanged.emit(self.index(0, 0), self.index(after - 1, len(self.heads) - 1))
+
+    def refuse(self, row: int, column: int, text: str, why: str) -> None:
+        """Keep what was typed, marked, with the reason as its tip."""
+        self._bad[row, column] = text, why
+        self.dataChanged.emit(self.index(row, column), self.index(row, column))
+
+    def accept(self, row: int, column: int) -> None:
+        """Forget what was refused in that cell."""
+        if self._bad.pop((row, column), None) is not None:
+            self.dataChanged.emit(self.index(row, column), self.index(row, column))
+
+    def rowCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self.heads)
+
+    def flags(self, index: QModelIndex) -> Qt.ItemFlag:
+        flags = super().flags(index)
+        if self.heads[index.column()].kind == TYPED and index.row() not in self.strong:
+            flags |= Qt.ItemFlag.ItemIsEditable
+        return flags
+
+    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
+        roles = Qt.ItemDataRole
+        bad = self._bad.get((index.row(), index.column()))
+        if role in (roles.DisplayRole, roles.EditRole):
+            return self.rows[index.row()][index.column()] if bad is None else bad[0]
+        if role == roles.ToolTipRole:
+            return None if bad is None else bad[1]
+        if role == roles.ForegroundRole and bad is not None:
+            return self.warning
+        if role == roles.FontRole and (bad is not None or index.row() in self.strong):
+            font = QFont()
+            font.setBold(True)
+            return font
+        if role == roles.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignLeft if self.heads[index.column()].left else Qt.AlignmentFlag.AlignRight
+            return int(side | Qt.AlignmentFlag.AlignVCenter)
+        return None
+
+    def setData(self, index: QModelIndex, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
+        if str(value) != self.data(index):
+            self.entered.emit(index.row(), index.column(), str(value))
+        return True
+
+    def headerData(self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole):
+        if way == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return self.heads[section].word
+        return None
+
+
+class EntryTable(QTableView):
+    """Sends (row, column, text) when a cell was typed into and (row, column) when one that acts was pressed."""
+
+    entered = Signal(int, int, str)
+    pressed_at = Signal(int, int)
+    struck = Signal(int)
+    """the Delete key on a row"""
+
+    def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.words = EntryModel(heads, self)
+        self.words.entered.connect(self.entered)
+        self.setModel(self.words)
+        self.setAccessibleName(name)
+        triggers = QAbstractItemView.EditTrigger
+        self.setEditTriggers(triggers.DoubleClicked | triggers.SelectedClicked | triggers.AnyKeyPressed | triggers.EditKeyPressed)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.setShowGrid(False)
+        self.setObjectName("entries")
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(27)
+        header = self.horizontalHeader()
+        header.setHighlightSections(False)
+        for i, head in enumerate(heads):
+            header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide
+                                        else QHeaderView.ResizeMode.ResizeToContents)
+        self.clicked.connect(self._clicked)
+
+    def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
+        """Show these words; the place of the keyboard stays."""
+        self.words.show(rows, strong)
+
+    def set_warning(self, colour: str) -> None:
+        """The colour of what was refused."""
+        self.words.warning = QColor(colour)
+
+    def stand_at(self, row: int, column: int) -> None:
+        """Put the keyboard on a cell."""
+        self.setCurrentIndex(self.words.index(row, column))
+
+    # ---- the keyboard -------------------------------------------------------
+    def moveCursor(self, action, keys):
+        step = {QAbstractItemView.CursorAction.MoveNext: 1, QAbstractItemView.CursorAction.MovePrevious: -1}.get(action)
+        index = self.currentIndex()
+        if step is None or not index.isValid():
+            return super().moveCursor(action, keys)
+        columns = self.words.columnCount()
+        at = index.row() * columns + index.column() + step
+        while 0 <= at < columns * self.words.rowCount():
+            found = self.words.index(at // columns, at % columns)
+            if self.words.flags(found) & Qt.ItemFlag.ItemIsEditable:
+                return found
+            at += step
+        return index
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        super().closeEditor(editor, hint)
+        index = self.currentIndex()
+        if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache and index.row() + 1 < self.words.rowCount():
+            self.setCurrentIndex(index.siblingAtRow(index.row() + 1))
+
+    def keyPressEvent(self, event) -> None:
+        index = self.currentIndex()
+        key = event.key()
+        editing = self.state() == QAbstractItemView.State.EditingState
+        if index.isValid() and not editing:
+            if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+                if self._acts(index):
+                    self.pressed_at.emit(index.row(), index.column())
+                    return
+                if key != Qt.Key.Key_Space and self.words.flags(index) & Qt.ItemFlag.ItemIsEditable:
+                    self.edit(index)
+                    return
+            if key == Qt.Key.Key_Delete:
+                self.struck.emit(index.row())
+                return
+        super().keyPressEvent(event)
+
+    def _acts(self, index: QModelIndex) -> bool:
+        return self.words.heads[index.column()].kind == PRESSED and bool(index.data())
+
+    def _clicked(self, index: QModelIndex) -> None:
+        if self._acts(index):
+            self.pressed_at.emit(index.row(), index.column())

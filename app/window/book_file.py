@@ -1,0 +1,32 @@
+"""Writing the job book as a table."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app.formats.book_csv import write_book
+from app.formats.errors import FormatError
+from app.window import ask
+from geometry.layout import Book, Task
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+def write_book_file(window: MainWindow, book: Book, planned: Sequence[Task]) -> None:
+    """Ask for a name and write; what fails is said."""
+    path = window.document.path
+    suggestion = (path.parent if path else Path.home()) / f"{window.tr('job-book')}.csv"
+    chosen = ask.save_file(window, window.tr("Write the job book"), str(suggestion), ask.TABLES)
+    if chosen is None:
+        return
+    if not chosen.suffix:
+        chosen = chosen.with_suffix(".csv")
+    try:
+        write_book(book, planned, chosen)
+    except FormatError as error:
+        ask.warn(window, window.tr("The job book was not written"), str(error))
+    else:
+        window.say(window.tr("Written: {}").format(chosen))

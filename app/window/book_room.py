@@ -1,0 +1,297 @@
+"""The Job book stage: what each step took, what each part cost, and what to do differently."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+
+from app.look.theme import Theme
+from app.panels.book_panel import BookPanel
+from app.panels.book_rows import hour_cells, hours_words, note_cells, notes_of, price_cells, prices_of, sum_facts
+from app.panels.book_view import BookView
+from app.panels.entry_table import EntryTable
+from app.sheets.needs import wares
+from app.sheets.work import Work
+from app.window import ask
+from app.window.background import Background
+from app.window.book_file import write_book_file
+from app.window.order_room import asked_for, plan_steps
+from app.window.room import StageRoom
+from geometry.book import (
+    Line,
+    add_remark,
+    corrected,
+    drop_timer,
+    factors_of,
+    lines,
+    put_price,
+    put_remark,
+    read_amount,
+    read_minutes,
+    remove_price,
+    remove_remark,
+    set_minutes,
+    start,
+    stop,
+    tasks,
+)
+from geometry.errors import GeometryError
+from geometry.layout import Book, Piece, Price, Remark, Task
+from geometry.sequence import counts
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
+
+
+class BookRoom(StageRoom):
+    """Shows the book of record beside the plan of the layout; every entry goes through `Document.record`."""
+
+    key = "book"
+    with_snags = False
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.panel = BookPanel(window.unit, window)
+        self.view = self.centre = BookView(window.theme, window)
+        self.strip = self.view.tabs
+        self.work: Work | None = None
+        self.rows: tuple[Line, ...] = ()
+        self._base: Work | None = None
+        self._asked = self._planned = None
+        self._thread: Background | None = None
+        self._over = False
+        view = self.view
+        view.hours.entered.connect(self._minutes)
+        view.hours.pressed_at.connect(self._timer)
+        view.money.entered.connect(self._price)
+        view.money.struck.connect(self._strike_price)
+        view.notes.entered.connect(self._note)
+        view.notes.pressed_at.connect(self._seen_to)
+        view.notes.struck.connect(self._strike_note)
+        view.wanted.connect(self._wanted)
+        self.panel.wanted.connect(self._wanted)
+        self.panel.piece_chosen.connect(self._piece)
+        self.panel.currency_typed.connect(self._currency)
+
+    # ---- the stage ----------------------------------------------------------
+    @property
+    def book(self) -> Book:
+        """The job book of record."""
+        return self.window.document.book
+
+    def refresh(self) -> None:
+        """Show the book at once; plan anew, beside the window, when anything but the order changed."""
+        layout = self.window.document.layout
+        wanted = asked_for(layout, self.window.unit)
+        if self._planned == wanted and self._base is not None:
+            self.work = self._base.with_order(layout)
+        elif not self._over and self._thread is None and self._asked != wanted:
+            self._asked = wanted
+            self._thread = Background(partial(plan_steps, *wanted), self)
+            self._thread.answered.connect(self._answered)
+            self._thread.failed.connect(self._failed)
+            self._thread.finished.connect(self._finished)
+            self._thread.start()
+        self._show()
+
+    def set_theme(self, theme: Theme) -> None:
+        self.view.set_theme(theme)
+
+    def end(self) -> None:
+        self._over = True
+        if self._thread is not None:
+            self._thread.wait()
+
+    def planned(self) -> tuple[Task, ...]:
+        """The tasks of the plan; none while it is being worked out."""
+        return () if self.work is None else tasks(self.work.steps, self.work.counts.changes)
+
+    def _answered(self, work: Work) -> None:
+        self._base, self._planned = work, self._asked
+
+    def _failed(self, error: Exception) -> None:
+        self.work = self._base = self._planned = None
+        if not isinstance(error, GeometryError):
+            raise error
+        self.window.say(self.tr("There is no plan to hold the hours against: {}").format(error))
+
+    def _finished(self) -> None:
+        self._thread.deleteLater()
+        self._thread = None
+        if self.window.stage == self.key:
+            self.refresh()
+
+    # ---- what is shown --------------------------------------------------------
+    def _show(self) -> None:
+        book, work, view = self.book, self.work, self.view
+        factors = None if work is None else factors_of(work.rates, work.counts.changes)
+        self.rows = lines(book, self.planned(), factors)
+        cells = hour_cells(self.rows, {} if work is None else work.number, book)
+        view.hours.show_rows(cells, frozenset({len(cells) - 1}))
+        cells = price_cells(book, book.piece)
+        view.money.show_rows(cells, frozenset({len(cells) - 1}))
+        view.notes.show_rows(note_cells(book, book.piece))
+        view.button("start").setEnabled(book.clock is None and bool(self.rows))
+        for key in ("stop", "drop"):
+            view.button(key).setEnabled(book.clock is not None)
+        says = self.tr("Working out the plan…") if work is None and self._thread is not None else self._correction()
+        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
+
+    def _coming(self) -> list[tuple[str, str]]:
+        if self.work is None:
+            return []
+        now = self.work.counts.hours.total
+        found = [(self.tr("By the minutes now set"), hours_words(60 * now))]
+        if self.book.times:
+            rates = corrected(self.book).rates(self.work.rates)
+            then = counts(self.work.order.steps, self.work.ops, rates).hours.total
+            found.append((self.tr("By what this job took"), hours_words(60 * then)))
+        return found
+
+    def _correction(self) -> str:
+        found = corrected(self.book)
+        if not found.learned:
+            return self.tr("Nothing is timed yet: the first entry begins to correct the plan.")
+        return self.tr("All in all things take {:.2f} times the plan; a step that was timed for long counts by itself.").format(found.overall)
+
+    # ---- entries ----------------------------------------------------------------
+    def _record(self, name: str, change: Callable[[Book], Book]) -> bool:
+        try:
+            self.window.document.record(name, change)
+        except GeometryError as error:
+            self.window.say(str(error))
+            return False
+        return True
+
+    def _typed(self, table: EntryTable, row: int, column: int, text: str, name: str, change: Callable[[Book], Book]) -> None:
+        try:
+            self.window.document.record(name, change)
+        except GeometryError as error:
+            table.words.refuse(row, column, text, str(error))
+            self.window.say(str(error))
+        else:
+            table.words.accept(row, column)
+
+    def _minutes(self, row: int, column: int, text: str) -> None:
+        task, piece = self.rows[row].task, HOUR_PIECE[column]
+        self._typed(self.view.hours, row, column, text, self.tr("Time of {}").format(task.title),
+                    lambda book: set_minutes(book, piece, task, read_minutes(text)))
+
+    def _price(self, row: int, column: int, text: str) -> None:
+        known = prices_of(self.book, self.book.piece)
+        at, price = known[row] if row < len(known) else (None, Price(piece=self.book.piece, part=self.tr("part")))
+        self._typed(self.view.money, row, column, text, self.tr("Cost"),
+                    lambda book: put_price(book, at, _changed_price(price, column, text)))
+
+    def _note(self, row: int, column: int, text: str) -> None:
+        known = notes_of(self.book, self.book.piece)
+        if row < len(known):
+            at, note = known[row]
+            self._typed(self.view.notes, row, column, text, self.tr("Change a note"),
+                        lambda book: put_remark(book, at, replace(note, text=text.strip())))
+        else:
+            self._typed(self.view.notes, row, column, text, self.tr("A note"),
+                        lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip())))
+
+    def _timer(self, row: int, _column: int) -> None:
+        if self.book.clock is None:
+            self._start(row)
+        else:
+            self._record(self.tr("Stop the timer"), lambda book: stop(book, time.time()))
+
+    def _start(self, row: int) -> None:
+        if not 0 <= row < len(self.rows):
+            self.window.say(self.tr("Stand on a step of the table first."))
+            return
+        task = self.rows[row].task
+        self._record(self.tr("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
+
+    def _seen_to(self, row: int, _column: int) -> None:
+        known = notes_of(self.book, self.book.piece)
+        if row < len(known):
+            at, note = known[row]
+            self._record(self.tr("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
+
+    def _strike_price(self, row: int) -> None:
+        known = prices_of(self.book, self.book.piece)
+        if 0 <= row < len(known):
+            self._record(self.tr("Strike a cost out"), lambda book: remove_price(book, known[row][0]))
+
+    def _strike_note(self, row: int) -> None:
+        known = notes_of(self.book, self.book.piece)
+        if 0 <= row < len(known):
+            self._record(self.tr("Strike a note out"), lambda book: remove_remark(book, known[row][0]))
+
+    def _piece(self, piece: Piece) -> None:
+        self._record(self.tr("The piece on the bench"), lambda book: replace(book, piece=piece))
+
+    def _currency(self, text: str) -> None:
+        if len(text) > 12:
+            self.panel.currency.refuse(self.tr("A currency is a word of at most 12 letters."))
+            self.window.say(self.tr("A currency is a word of at most 12 letters."))
+        else:
+            self._record(self.tr("Currency"), lambda book: replace(book, currency=text))
+
+    # ---- buttons ------------------------------------------------------------------
+    def _wanted(self, key: str) -> None:
+        view = self.view
+        {"start": lambda: self._start(view.hours.currentIndex().row()),
+         "stop": lambda: self._timer(-1, 6),
+         "drop": lambda: self._record(self.tr("Stop the timer without counting"), drop_timer),
+         "note step": self._note_step, "hardware": self._hardware,
+         "remove price": lambda: self._strike_price(view.money.currentIndex().row()),
+         "remove note": lambda: self._strike_note(view.notes.currentIndex().row()),
+         "rates": self._rates, "back": self._back, "csv": self.write}[key]()
+
+    def _note_step(self) -> None:
+        row = self.view.hours.currentIndex().row()
+        if not 0 <= row < len(self.rows):
+            self.window.say(self.tr("Stand on a step of the table first."))
+            return
+        task = self.rows[row].task
+        text = ask.text(self.window, self.tr("Note to a step"), self.tr("{}: do this differently").format(task.title))
+        if text is not None:
+            self._record(self.tr("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
+
+    def _hardware(self) -> None:
+        piece, listed = self.book.piece, {price.part for _, price in prices_of(self.book, self.book.piece)}
+        new = [Price(piece=piece, part=ware.name, count=ware.count) for ware in wares(self.window.document.layout)
+               if ware.name not in listed]
+
+        def change(book: Book) -> Book:
+            for price in new:
+                book = put_price(book, None, price)
+            return book
+        self._record(self.tr("List the hardware"), change)
+
+    def _rates(self) -> None:
+        layout = self.window.document.layout
+        self.window.document.apply(self.tr("Minutes found by the job book"),
+                                   replace(layout, rates=corrected(self.book).rates(layout.rates)))
+
+    def _back(self) -> None:
+        name = self.window.document.take_back()
+        self.window.say(self.tr("Taken back: {}").format(name) if name else self.tr("Nothing was written since the layout was opened"))
+
+    def write(self) -> None:
+        """Ask where and write the book as a table."""
+        write_book_file(self.window, self.book, self.planned())
+
+
+def _changed_price(price: Price, column: int, text: str) -> Price:
+    """A price with one cell typed anew. GeometryError with a sentence for what cannot be read."""
+    if column == 0:
+        if len(text.strip()) > 200:
+            raise GeometryError("A part has a name of at most 200 letters.")
+        return replace(price, part=text.strip())
+    if column == 1:
+        if not text.strip().isdecimal() or int(text) > 100_000:
+            raise GeometryError(f'"{text}" is not a number of parts: write for example 12.')
+        return replace(price, count=int(text))
+    return replace(price, each=read_amount(text))

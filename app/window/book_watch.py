@@ -1,0 +1,85 @@
+"""What the job book shows on every stage: the timer that runs, in the foot, and where notes are pinned, on the drawing."""
+
+from __future__ import annotations
+
+import time
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer
+
+from app.window import ask
+from geometry.book import add_remark, running
+from geometry.drawing import opened_out_groups
+from geometry.drawing.pinned_notes import pinned_notes
+from geometry.errors import GeometryError
+from geometry.layout import Remark
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+TICK_MS = 1000
+MOST_LETTERS = 32
+
+
+class BookWatch(QObject):
+    """Ticks only while a timer runs."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._tick = QTimer(self)
+        self._tick.setInterval(TICK_MS)
+        self._tick.timeout.connect(self.show_timer)
+        window.document.book_changed.connect(window.book_changed)
+        window.document.shown_changed.connect(self.show)
+        window.document.book_changed.connect(self.show)
+        self.show()
+
+    def show(self) -> None:
+        """Timer and pinned notes as they are now."""
+        shown = self._window.document.shown
+        notes = pinned_notes(shown.book.remarks, opened_out_groups(shown)) if shown.book.remarks else {}
+        self._window.canvas.show_notes(notes)
+        self.show_timer()
+
+    def show_timer(self) -> None:
+        """The step that is timed and since how long."""
+        clock = self._window.document.book.clock
+        if clock is None:
+            self._tick.stop()
+            self._window.foot.show_timer("")
+            return
+        if not self._tick.isActive():
+            self._tick.start()
+        seconds = round(60 * running(self._window.document.book, time.time()))
+        hours, rest = divmod(seconds, 3600)
+        minutes, rest = divmod(rest, 60)
+        self._window.foot.show_timer(self.tr("Timer {}:{:02d}:{:02d} · {}").format(hours, minutes, rest, _short(clock.task.title)))
+
+    def pin(self) -> None:
+        """Ask for a note to what is held, or to the whole layout when nothing is."""
+        held = self._window.document.held
+        about = ", ".join(held) or self.tr("the whole head")
+        text = ask.text(self._window, self.tr("A note"), self.tr("{}: do this differently").format(about))
+        if text is None:
+            return
+
+        def change(book):
+            for id in held or (None,):
+                book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
+            return book
+        try:
+            self._window.document.record(self.tr("A note"), change)
+        except GeometryError as error:
+            self._window.say(str(error))
+        else:
+            self._window.say(self.tr("Written into the job book: {}").format(about))
+
+    def end(self) -> None:
+        """The window goes."""
+        self._tick.stop()
+
+
+def _short(title: str) -> str:
+    """A title that leaves room for the rest of the foot."""
+    return title if len(title) <= MOST_LETTERS else title[:MOST_LETTERS - 1].rstrip() + "…"

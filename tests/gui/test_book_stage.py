@@ -1,0 +1,148 @@
+"""The Job book stage by the keyboard: hours, timer, money, notes, the table for a spreadsheet."""
+
+import csv
+from decimal import Decimal
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.formats import headstock
+from app.window import ask, book_room
+from app.window.stages import STAGES
+from geometry.book import minutes_of
+from geometry.sequence import minutes as estimated
+
+
+@pytest.fixture
+def room(bench, qtbot):
+    assert STAGES[-1].key == "book"
+    QTest.keyClick(bench.window, Qt.Key(Qt.Key.Key_0 + len(STAGES)), Qt.KeyboardModifier.AltModifier)
+    room = bench.window.rooms["book"]
+    qtbot.waitUntil(lambda: room.work is not None and room._thread is None, timeout=8_000)
+    return room
+
+
+def type_on(table, text, end=Qt.Key.Key_Return):
+    """Type into the cell where the keyboard stands, as hands do."""
+    QTest.keyClicks(table, text[0])
+    editor = QApplication.focusWidget() if table.state() == table.State.EditingState else None
+    assert editor is not None, "no cell is being typed into"
+    QTest.keyClicks(editor, text[1:])
+    QTest.keyClick(editor, end)
+    QApplication.processEvents()
+
+
+def sums(room):
+    return {row.label: row.value for row in room.panel._sums._rows}
+
+
+def test_minutes_are_typed_down_the_column_and_no_undo_takes_them(bench, room):
+    table = room.view.hours
+    table.setFocus()
+    table.stand_at(0, 3)
+    for text in ("4", "1,5 h", "90 s", "1:30"):
+        type_on(table, text)
+    ids = [row.task.operation for row in room.rows]
+    assert [minutes_of(bench.layout.book, "practice", id) for id in ids[:4]] == [4.0, 90.0, 1.5, 90.0]
+    assert table.currentIndex().row() == 4
+    table.stand_at(0, 3)
+    type_on(table, "5", Qt.Key.Key_Tab)
+    editor = QApplication.focusWidget()
+    QTest.keyClicks(editor, "7")
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    bench.pump()
+    assert minutes_of(bench.layout.book, "practice", ids[0]) == 5.0
+    assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
+    assert table.words.rows[0][5] == "+2"
+    assert sums(room)["Spent, 4 of {} entries".format(len(ids))] == "3 h 06"  # 5 + 90 + 1.5 + 90 min
+    bench.window.commands.run("undo")
+    assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
+    room.panel.buttons["back"].click()
+    assert minutes_of(bench.layout.book, "real", ids[0]) is None
+
+
+def test_what_cannot_be_read_stays_in_its_cell_with_a_sentence(bench, room):
+    table = room.view.hours
+    table.setFocus()
+    table.stand_at(1, 3)
+    type_on(table, "soon")
+    cell = table.words.index(1, 3)
+    assert "is not a time" in bench.window.foot.said and cell.data() == "soon" and not bench.layout.book.times
+    table.stand_at(1, 3)
+    type_on(table, "6")
+    assert cell.data() == "6" and cell.data(Qt.ItemDataRole.ToolTipRole) is None
+
+
+def test_planned_minutes_are_those_of_the_running_order(room):
+    for row in room.rows[:-1]:
+        op = next(op for op in room.work.ops if op.id == row.task.operation)
+        assert row.planned == pytest.approx(estimated(op, room.work.rates))
+
+
+def test_the_timer_runs_over_a_restart(bench, room, monkeypatch):
+    now = [1_000_000.0]
+    monkeypatch.setattr(book_room.time, "time", lambda: now[0])
+    table = room.view.hours
+    table.setFocus()
+    table.stand_at(2, 6)
+    QTest.keyClick(table, Qt.Key.Key_Space)
+    assert bench.window.foot._timer.isVisible() and "0:00:00" in bench.window.foot._timer.text()
+    now[0] += 750
+    again = headstock.decode(headstock.encode(bench.layout))
+    bench.window.document.replace(again, None)
+    assert "0:12:30" in bench.window.foot._timer.text()
+    QTest.keyClick(table, Qt.Key.Key_Space)
+    assert minutes_of(bench.layout.book, "practice", room.rows[2].task.operation) == 12.5
+    assert not bench.window.foot._timer.isVisible() and bench.window.document.unsaved
+
+
+def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path):
+    room.view.tabs.button(1).click()
+    table = room.view.money
+    table.setFocus()
+    table.stand_at(0, 0)
+    type_on(table, "=wood", Qt.Key.Key_Tab)
+    for text, end in (("3", Qt.Key.Key_Tab), ("0,10", Qt.Key.Key_Return)):
+        editor = QApplication.focusWidget()
+        editor.selectAll()
+        QTest.keyClicks(editor, text)
+        QTest.keyClick(editor, end)
+        bench.pump()
+    assert [(p.part, p.count, p.each) for p in bench.layout.book.prices] == [("=wood", 3, Decimal("0.10"))]
+    assert table.words.rows[0][3] == "0.30"
+    room.view.tabs.button(2).click()
+    room.view.notes.setFocus()
+    room.view.notes.stand_at(0, 0)
+    type_on(room.view.notes, "clamp it twice")
+    monkeypatch.setattr(ask, "save_file", lambda *_: tmp_path / "book.csv")
+    bench.window.commands.run("write book")
+    rows = list(csv.reader((tmp_path / "book.csv").read_text("utf-8-sig").splitlines()))
+    assert ["money", "practice", "'=wood", "", "3", "", "0.10", "", "0.30"] in rows
+    assert any(row[:3] == ["note", "practice", "clamp it twice"] for row in rows)
+
+
+def test_a_note_is_pinned_to_what_is_held_and_shown_there(bench, monkeypatch):
+    monkeypatch.setattr(ask, "text", lambda *_: "a larger pilot")
+    tuner = bench.layout.tuners[0].id
+    bench.window.document.hold((tuner,))
+    bench.window.commands.run("note")
+    note = bench.layout.book.remarks[0]
+    assert (note.on, note.text) == (tuner, "a larger pilot") and bench.window.document.unsaved
+    assert f"note {tuner}" in bench.window.canvas._notes._marks
+    bench.window.document.take_back()
+    assert not bench.window.canvas._notes._marks
+
+
+def test_found_minutes_become_the_rates_of_the_plan_as_one_step(bench, room):
+    table = room.view.hours
+    table.setFocus()
+    row = next(i for i, line in enumerate(room.rows) if line.task.rate == "template")
+    before = bench.layout.rates.template
+    table.stand_at(row, 3)
+    type_on(table, "500")
+    room.panel.buttons["rates"].click()
+    assert bench.layout.rates.template > before
+    bench.window.document.undo()
+    assert bench.layout.rates.template == before and bench.layout.book.times
