@@ -1,0 +1,104 @@
+"""Caliper readings of a finished piece held against the plan.
+
+What each kind of reading means, in mm (tilt: degrees):
+
+- `x`: to the middle of the hole, from the centreline (treble side positive), or from a square edge of the blank inwards;
+- `y`: to the middle of the hole, from the nut line towards the tip;
+- `below face`: to the middle of a bore from the side;
+- `diameter`, `depth`: of that drilling, the depth to the full diameter's end;
+- `tilt`: of a bore from the side in plan, against square to the blank's edge, positive when it runs to the tip on its way in;
+- `distance`: between two holes, middle to middle, or `over the wood` (between the near walls), `over the walls`
+  (between the far walls, inside jaws) or `over pins` (outside jaws, pins that fill the holes).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Piece, Reading
+from geometry.solids import Drilling, holes
+
+FARTHEST = 5.0
+"""mm or degrees: a reading that is off by more is taken for a slip of the pen or the wrong hole."""
+
+
+@dataclass(frozen=True, slots=True)
+class Off:
+    """One reading, what the plan says in the same terms, and how much larger the reading is."""
+
+    reading: Reading
+    planned: float
+
+    @property
+    def by(self) -> float:
+        """mm (tilt: degrees), positive when the reading is larger."""
+        return self.reading.value - self.planned
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether it is rather a slip of the pen: such a reading says nothing about the shop."""
+        return abs(self.by) > FARTHEST
+
+
+def drillings(layout: Headstock) -> dict[str, Drilling]:
+    """All drillings by id."""
+    return {d.id: d for hole in holes(layout) for d in hole.drillings}
+
+
+def centre_distance(value: float, how: str, one: float, other: float) -> float:
+    """Distance of the middles in mm from a caliper reading on holes with these diameters (mm)."""
+    walls = (one + other) / 2
+    return value + {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)
+
+
+def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drilling] | None = None) -> float:
+    """What the plan says in the terms of a reading. GeometryError when there is no such hole or it has no such measure."""
+    known = drillings(layout) if known is None else known
+    d = _drilling(known, reading.drilling)
+    if reading.what == "x":
+        if not d.upright:
+            raise GeometryError(f"{d.id} goes in from the side: measure y and how far below the face it lies.")
+        return {"bass edge": d.start[0] + layout.blank.bass, "treble edge": layout.blank.treble - d.start[0]}.get(reading.how, d.start[0])
+    if reading.what == "y":
+        return d.start[1]
+    if reading.what in ("diameter", "depth"):
+        return d.diameter if reading.what == "diameter" else d.depth
+    if reading.what == "distance":
+        return _distance(d, _drilling(known, reading.other or ""), reading.how)
+    if d.upright:
+        raise GeometryError(f"{d.id} is square to the face: it has neither a tilt nor a depth below the face.")
+    if reading.what == "below face":
+        return -d.start[2]
+    return math.degrees(math.atan2(d.direction[1], abs(d.direction[0])))
+
+
+def offs(layout: Headstock, readings: Iterable[Reading], piece: Piece) -> tuple[Off, ...]:
+    """Readings of one piece against the plan they were entered for, else against the layout as it is.
+
+    A reading of a hole that is gone is held against what was planned then, and left out when that was not kept.
+    """
+    known, found = drillings(layout), []
+    for reading in readings:
+        if reading.piece != piece:
+            continue
+        if reading.planned is not None:
+            found.append(Off(reading, reading.planned))
+        elif reading.drilling in known and (reading.what != "distance" or reading.other in known):
+            found.append(Off(reading, planned_value(layout, reading, known)))
+    return tuple(found)
+
+
+def _drilling(known: Mapping[str, Drilling], id: str) -> Drilling:
+    if id not in known:
+        raise GeometryError(f'There is no drilling called "{id}".')
+    return known[id]
+
+
+def _distance(one: Drilling, other: Drilling, how: str) -> float:
+    if one.id == other.id:
+        raise GeometryError("A distance is between two different holes.")
+    walls = one.radius + other.radius
+    return math.dist(one.start, other.start) - {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)

@@ -1,0 +1,133 @@
+"""Readings of a piece with planted errors: what is planted is found, and nothing where nothing was."""
+
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scipy import optimize
+
+from app.window.demo import demo
+from geometry.errors import GeometryError
+from geometry.layout import Accuracy, Reading
+from geometry.measured import Place, centre_distance, drillings, fit_places, implied, joined, offs, planned_value, take_accuracy
+
+LAYOUT = demo()
+KNOWN = drillings(LAYOUT)
+UPRIGHT = [d for d in KNOWN.values() if d.upright]
+SIDE = [d for d in KNOWN.values() if not d.upright]
+
+
+def reading(d, what, off=0.0, how="", other=None):
+    asked = Reading(piece="real", drilling=d.id, what=what, value=0.0, how=how, other=other)
+    return Reading(piece="real", drilling=d.id, what=what, value=planned_value(LAYOUT, asked) + off, how=how, other=other)
+
+
+def planted(seed, noise, shift=(0.0, 0.0), turn=0.0, stretch=(0.0, 0.0)):
+    """Places of all upright holes, moved exactly (not to first order) and with noise."""
+    draw = np.random.default_rng(seed)
+    made = []
+    for d in UPRIGHT:
+        x, y = d.start[0] * (1 + stretch[0]), d.start[1] * (1 + stretch[1])
+        moved = (x * math.cos(turn) - y * math.sin(turn) + shift[0], x * math.sin(turn) + y * math.cos(turn) + shift[1])
+        made += [Place(d.start[:2], axis, moved[axis] - d.start[axis] + draw.normal(0, noise)) for axis in (0, 1)]
+    return made
+
+
+def test_a_planted_stretch_is_found_to_its_uncertainty():
+    fit = fit_places(planted(1, 0.05, (0.2, -0.1), 0.002, (0.004, 0.006)))
+    assert fit.real and fit.chance < 1e-6
+    assert fit.stretch == (pytest.approx(0.004, abs=0.001), pytest.approx(0.006, abs=0.0004))
+    assert fit.rotation == pytest.approx(0.002, abs=0.0005)
+    assert math.sqrt(fit.squares / fit.freedom) == pytest.approx(0.05, rel=0.25)
+
+
+def test_without_a_stretch_one_is_claimed_about_once_in_a_hundred():
+    """200 pieces: at chance 0.01 more than 8 claims would come in fewer than 1 in 1,000 runs (binomial)."""
+    claims = sum(fit_places(planted(seed, 0.1)).chance < 0.01 for seed in range(200))
+    assert claims <= 8
+
+
+def test_a_stretch_too_small_to_matter_is_not_claimed_however_clear():
+    fit = fit_places(planted(2, 1e-5, stretch=(0.0, 0.0002)))
+    assert fit.chance < 1e-6 and not fit.real and fit.stretch == (0.0, 0.0)
+
+
+def test_the_fit_is_the_least_squares_of_another_solver():
+    places = planted(3, 0.1, (0.3, 0.1), 0.003, (0.01, -0.008))
+    fit = fit_places(places)
+
+    def left(p):
+        return [place.off - (p[0] - p[2] * place.at[1] + p[3] * place.at[0] if place.axis == 0
+                             else p[1] + p[2] * place.at[0] + p[4] * place.at[1]) for place in places]
+    other = optimize.least_squares(left, np.zeros(5), x_scale=(1, 1, 1e-2, 1e-2, 1e-2), xtol=1e-14, ftol=1e-14, gtol=1e-14)
+    assert (*fit.shift, fit.rotation, *fit.stretch) == pytest.approx(tuple(other.x), abs=1e-7)
+    assert fit.squares == pytest.approx(2 * other.cost, rel=1e-8)
+
+
+def test_readings_that_cannot_tell_are_not_fitted():
+    assert fit_places(planted(1, 0.1)[:3]) is None
+    assert fit_places([Place((1.0, 5.0), 0, 0.1)] * 6) is None
+    five = planted(1, 0.1)[:8]
+    assert fit_places(five).chance is None
+
+
+@given(st.floats(-4, 4), st.sampled_from(UPRIGHT), st.sampled_from(["", "centreline", "bass edge", "treble edge"]))
+def test_from_any_edge_the_same_hole_is_off_by_the_same(off, d, how):
+    sign = -1 if how == "treble edge" else 1
+    found = offs(LAYOUT, [reading(d, "x", sign * off, how)], "real")
+    assert sign * found[0].by == pytest.approx(off, abs=1e-9)
+    assert not offs(LAYOUT, [reading(d, "x")], "practice")
+
+
+@given(st.floats(1, 30), st.floats(1, 30), st.floats(20, 200))
+def test_every_way_of_the_jaws_gives_the_same_middles(one, other, apart):
+    for how, seen in (("over the wood", apart - one / 2 - other / 2), ("over the walls", apart + one / 2 + other / 2),
+                      ("over pins", apart + one / 2 + other / 2), ("", apart)):
+        assert centre_distance(seen, how, one, other) == pytest.approx(apart)
+
+
+def test_what_a_hole_does_not_have_is_refused_with_a_sentence():
+    for d, what in ((UPRIGHT[0], "tilt"), (UPRIGHT[0], "below face"), (SIDE[0], "x"), (UPRIGHT[0], "distance")):
+        with pytest.raises(GeometryError):
+            reading(d, what)
+    with pytest.raises(GeometryError, match="two different"):
+        reading(UPRIGHT[0], "distance", other=UPRIGHT[0].id)
+    assert reading(SIDE[0], "below face").value == pytest.approx(-SIDE[0].start[2])
+    assert reading(SIDE[0], "depth").value == SIDE[0].depth
+
+
+def test_the_shop_is_found_from_planted_errors_and_a_slip_is_left_out():
+    draw = np.random.default_rng(5)
+    taken = [reading(d, what, draw.normal(0, 0.12)) for d in UPRIGHT for what in ("x", "y")]
+    depths = [draw.normal(0.4, 0.2) for _ in UPRIGHT]
+    taken += [reading(d, "depth", off) for d, off in zip(UPRIGHT, depths, strict=True)]
+    taken += [reading(d, "tilt", draw.normal(0, 0.3)) for d in SIDE]
+    taken[0] = reading(UPRIGHT[0], "x", 30.0)
+    found, fit = implied(LAYOUT, offs(LAYOUT, taken, "real"))
+    by = {one.field: one for one in found}
+    assert by["mark"].low < 0.12 < by["mark"].high and not fit.real and by["mark"].count == 2 * len(UPRIGHT) - 1
+    assert by["stop"].mean == pytest.approx(np.mean(depths)) and by["stop"].deviation == pytest.approx(np.std(depths, ddof=1))
+    assert by["tilt_degrees"].low < 0.3 < by["tilt_degrees"].high
+    taken_over = take_accuracy(Accuracy(), found)
+    assert taken_over.mark == round(2 * by["mark"].deviation, 3) and taken_over.template == Accuracy().template
+
+
+def test_few_readings_change_nothing_in_the_shop():
+    found, _ = implied(LAYOUT, offs(LAYOUT, [reading(d, "depth", 0.1 * i) for i, d in enumerate(UPRIGHT[:3])], "real"))
+    assert found[0].freedom == 2 and take_accuracy(Accuracy(), found) == Accuracy()
+
+
+def test_a_plate_goes_on_while_its_holes_are_off_together_and_not_apart():
+    tuner = next(d.of for d in UPRIGHT if d.role == "screw")
+    a, b = [d for d in UPRIGHT if d.of == tuner and d.role == "screw"][:2]
+    together = [reading(d, what, 0.9) for d in (a, b) for what in ("x", "y")]
+    pair, = joined(LAYOUT, offs(LAYOUT, together, "real"))
+    assert pair.fits and pair.off == pytest.approx(0.0, abs=1e-9) and pair.play == 0.6
+    for off, fits in ((0.59, True), (0.61, False), (-0.61, False)):
+        pair, = joined(LAYOUT, offs(LAYOUT, [reading(a, "distance", off, "over the wood", b.id)], "real"))
+        assert pair.off == pytest.approx(off) and pair.fits is fits
+    wide = [reading(a, "diameter", 0.2), reading(a, "distance", 0.59, "over the wood", b.id)]
+    pair, = joined(LAYOUT, offs(LAYOUT, wide, "real"))
+    assert pair.off == pytest.approx(0.69) and not pair.fits
