@@ -84,10 +84,11 @@ class Document(QObject):
     # ---- changes --------------------------------------------------------
     def apply(self, name: str, layout: Headstock) -> None:
         """Make a layout the next step of the history; ends any preview."""
-        self._preview = None
         layout = self._record.kept(layout, self._history.current.book)
+        result = self._live.check(layout)
+        self._preview = None
         changed = self._history.push(name, layout)
-        self._refresh()
+        self._refresh(result)
         if changed:
             self.history_changed.emit()
 
@@ -97,8 +98,9 @@ class Document(QObject):
             layout = None
         if layout is self._preview:
             return
+        result = self._live.check(self.layout if layout is None else layout)
         self._preview = layout
-        self._refresh()
+        self._refresh(result)
 
     def undo(self) -> str | None:
         """Step back; the name of the step undone, if any."""
@@ -158,7 +160,7 @@ class Document(QObject):
         self._preview = None
         self.path, self.seen = path, seen
         self.hold(())
-        self._refresh()
+        self._refresh(self._live.check(self.shown))
         self.history_changed.emit()
         self.file_changed.emit()
 
@@ -191,12 +193,12 @@ class Document(QObject):
         self._preview = None
         name = move()
         if name is not None:
-            self._refresh()
+            self._refresh(self._live.check(self.shown))
             self.history_changed.emit()
         return name
 
-    def _refresh(self) -> None:
-        self._result = self._live.check(self.shown)
+    def _refresh(self, result: CheckResult) -> None:
+        self._result = result
         self.shown_changed.emit()
         if self._held:
             self.hold(self._held)

@@ -13,6 +13,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QLockFile, QObject, QTimer, Signal
 
+from app.document.document import Document
 from app.document.leftovers import ENDING, lock_of
 from app.formats import headstock
 from app.formats.errors import FormatError
@@ -24,7 +25,7 @@ DELAY_MS = 1000
 
 
 class Journal(QObject):
-    """Writes down one document's unsaved layout. Call `note` at each step and `clear` when it is safe."""
+    """Writes down one document's unsaved layout. Call `keep` at each step and each saving."""
 
     troubled = Signal(str)
     """a sentence: unsaved work can, for a new reason, not be written down"""
@@ -46,6 +47,13 @@ class Journal(QObject):
     def file(self) -> Path:
         """Where this journal writes."""
         return self._folder / f"{self._stem}{ENDING}"
+
+    def keep(self, document: Document) -> None:
+        """Note the document's work if any of it is unsaved, clear the journal if none is."""
+        if document.unsaved:
+            self.note(document.layout, document.path, document.seen)
+        else:
+            self.clear()
 
     def note(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """There is unsaved work: write it down within DELAY_MS. `path` and `seen` are the file it came from."""

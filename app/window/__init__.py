@@ -18,6 +18,7 @@ def run(file: Path | None = None) -> int:
     from app.document.leftovers import leftovers
     from app.formats import headstock
     from app.window.demo import demo
+    from app.window.faults import Faults
     from app.window.main import MainWindow
     from app.window.recovery import recover
 
@@ -30,9 +31,13 @@ def run(file: Path | None = None) -> int:
     left = leftovers(folder)
     window = MainWindow(layout, file, QSettings(), journal_folder=folder)
     window.document.seen = seen
+    faults = Faults(window)
+    faults.install()
     window.show()
     if left:
         recover(window, left)
     elif file is None:
         window.front.show()
-    return application.exec()
+    code = application.exec()
+    faults.remove()
+    return code

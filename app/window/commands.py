@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 
+from app.formats.errors import FormatError
 from app.look.theme import THEMES
 from app.window import ask, texts
 from geometry.edits import (
@@ -36,6 +37,8 @@ class Commands(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._w = window
+        self.doing = ""
+        """the action that runs, or that broke off with an error"""
         self._do: dict[str, Callable[[], object]] = {
             "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "before": window.files.open_before,
@@ -60,10 +63,13 @@ class Commands(QObject):
     def run(self, key: str) -> None:
         """Carry out the action of that key; what cannot be done is said in the foot of the window."""
         self._key = key
+        action = self._w.actions_.get(key)
+        self.doing = action.text().replace("&", "") if action is not None else key
         try:
             self._do[key]()
-        except GeometryError as error:
+        except (GeometryError, FormatError) as error:
             self._w.say(str(error))
+        self.doing = ""
 
     def fill_recent(self) -> None:
         """List the layouts opened lately."""

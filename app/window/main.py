@@ -264,21 +264,14 @@ class MainWindow(QMainWindow):
         self._file()
 
     def _file(self) -> None:
-        self._keep_journal()
+        if self.journal is not None:
+            self.journal.keep(self.document)
         name, unsaved = self.document.layout.name or self.tr("Without a name"), self.document.unsaved
         self.stages.set_name(name, unsaved)
         self.setWindowTitle(f"{name}[*] – Pegwright")
         self.setWindowModified(unsaved)
         self.setWindowFilePath(str(self.document.path or ""))
         self.commands.fill_recent()
-
-    def _keep_journal(self) -> None:
-        if self.journal is None:
-            return
-        if self.document.unsaved:
-            self.journal.note(self.document.layout, self.document.path, self.document.seen)
-        else:
-            self.journal.clear()
 
     def book_changed(self) -> None:
         """Something was written into the job book: no step, but unsaved work that the journal keeps."""
@@ -371,8 +364,10 @@ class MainWindow(QMainWindow):
         self.canvas.fit(self.document.shown)
 
     def closeEvent(self, event) -> None:
+        event.ignore()
         self.hand.cancel()
         if self.files.may_leave():
+            event.accept()
             self.front.end()
             self.cures.end()
             self.pins.end()
@@ -382,6 +377,3 @@ class MainWindow(QMainWindow):
             if self.journal is not None:
                 self.journal.clear()
             self.settings.setValue("geometry", self.saveGeometry())
-            event.accept()
-        else:
-            event.ignore()

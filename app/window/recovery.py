@@ -12,7 +12,7 @@ from geometry.drawing import opened_out
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
-PICTURE = (300, 260)
+PICTURE = (220, 260)
 """Width and height of the picture of what was found, in points."""
 
 

@@ -32,7 +32,7 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
     recover(bench.window, found)
     text, seen = asked[0]
     assert "Half done" in text and "12 tuners" in text and found[0].when.strftime("%H:%M") in text
-    assert seen.toImage() == picture(opened_out(demo()), bench.window.theme, 300, 260).toImage()
+    assert seen.toImage() == picture(opened_out(demo()), bench.window.theme, 220, 260).toImage()
     assert bench.layout.name == "Half done"
     assert bench.window.document.unsaved
     assert leftovers(tmp_path) == []

@@ -1,0 +1,151 @@
+"""A fault of the program never closes it: one calm dialog, the layout kept, and on with the work.
+
+Errors come from slots and virtual methods (sys.excepthook), from threads, and
+from the window toolkit. They are shown from the event loop, not from where
+they arose, since that may be in the middle of painting. The same fault is
+shown once; after that the foot of the window says that it came again.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import threading
+from collections import deque
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt, QtMsgType, Signal, qInstallMessageHandler
+from PySide6.QtWidgets import QApplication
+
+from app.window.fault_dialog import FaultDialog
+from app.window.fault_report import place_of, report
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+TRACE = "PEGWRIGHT_TRACE"
+"""Set this in the environment to have faults printed as well."""
+MOST_STEPS = 20
+MOST_TOLD = 20
+MOST_SHOWN = 20
+"""Different faults shown in one run; a program that breaks everywhere is not made better by more dialogs."""
+
+
+class ToolkitFault(Exception):
+    """The window toolkit called something critical."""
+
+
+class Faults(QObject):
+    """Catches what nothing else caught, for one window."""
+
+    _met = Signal(object)
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._told: deque[str] = deque(maxlen=MOST_TOLD)
+        self._shown: set[str] = set()
+        self._before: tuple | None = None
+        self.dialog: FaultDialog | None = None
+        self._met.connect(self._show, Qt.ConnectionType.QueuedConnection)
+
+    # ---- catching -------------------------------------------------------
+    def install(self) -> None:
+        """Catch from now on."""
+        self._before = (sys.excepthook, threading.excepthook, sys.unraisablehook, qInstallMessageHandler(self._message))
+        sys.excepthook = self._raised
+        threading.excepthook = self._raised_in_thread
+        sys.unraisablehook = self._unraisable
+
+    def remove(self) -> None:
+        """Leave everything as it was before `install`."""
+        if self._before is not None:
+            sys.excepthook, threading.excepthook, sys.unraisablehook, handler = self._before
+            qInstallMessageHandler(handler)
+            self._before = None
+
+    def _raised(self, kind: type, error: BaseException, trace) -> None:
+        if not isinstance(error, Exception) or os.environ.get(TRACE):
+            sys.__excepthook__(kind, error, trace)
+        if isinstance(error, Exception):
+            self._meet(error.with_traceback(trace))
+
+    def _raised_in_thread(self, args) -> None:
+        if isinstance(args.exc_value, Exception):
+            self._meet(args.exc_value)
+
+    def _meet(self, error: Exception) -> None:
+        """Take the error to the event loop of the window, with what was being done."""
+        commands = self._window.commands
+        doing, commands.doing = commands.doing, ""
+        self._met.emit((error, doing))
+
+    def _unraisable(self, args) -> None:
+        """An error while something was being thrown away: noted for the next report, not worth a dialog."""
+        self._told.append(f"{type(args.exc_value).__name__}: {args.exc_value}")
+
+    def _message(self, kind: QtMsgType, context, text: str) -> None:
+        self._told.append(text)
+        if kind == QtMsgType.QtCriticalMsg:
+            self._meet(ToolkitFault(text))
+        elif sys.stderr is not None:
+            print(text, file=sys.stderr)
+
+    # ---- showing --------------------------------------------------------
+    def _show(self, met: tuple[Exception, str]) -> None:
+        """Keep the layout, then tell; never raises, whatever state the window is in."""
+        error, doing = met
+        try:
+            place = f"{place_of(error)} {error}"[:300] if isinstance(error, ToolkitFault) else place_of(error)
+            known = place in self._shown or len(self._shown) >= MOST_SHOWN
+            if self.dialog is not None:
+                self._shown.add(place)
+                self.dialog.more("" if known else self._report(error, doing))
+            elif known:
+                self._window.say(self.tr("A fault of the program came again; your layout is kept."))
+            else:
+                self._shown.add(place)
+                self._open(error, doing, self._keep())
+        except Exception as second:
+            sys.__excepthook__(type(second), second, second.__traceback__)
+
+    def _keep(self) -> str:
+        """Put back what the hand was doing, write the journal, and say where the work is."""
+        window = self._window
+        try:
+            window.hand.cancel()
+        except Exception as error:
+            self._told.append(f"putting the gesture back: {type(error).__name__}: {error}")
+        document, journal = window.document, window.journal
+        if not document.unsaved and document.path is not None:
+            return self.tr("Your layout is safe: it is saved as {}.").format(document.path.name)
+        if journal is not None and document.unsaved:
+            journal.note(document.layout, document.path, document.seen)
+            journal.write()
+            if not journal.trouble:
+                return self.tr("Your layout is as it was after the last step, and it has been written down as {}: it is "
+                               "offered at the next start if anything else goes wrong. Go on, and save it soon."
+                               ).format(journal.file)
+        if not document.unsaved:
+            return self.tr("Your layout is as it was; it holds nothing that is not saved.")
+        return self.tr("Your layout is still in the window, but it could not be written down: save it now.")
+
+    def _open(self, error: Exception, doing: str, kept: str) -> None:
+        what = (self.tr("Something inside the program went wrong at “{}”.").format(doing) if doing else
+                self.tr("Something inside the program went wrong."))
+        parent = QApplication.activeModalWidget() or self._window
+        self.dialog = FaultDialog(what, kept, self._report(error, doing), parent)
+        self.dialog.finished.connect(self._closed)
+        self.dialog.open()
+
+    def _report(self, error: Exception, doing: str) -> str:
+        window = self._window
+        document = window.document
+        steps = [name for name, _ in document.history.past[-MOST_STEPS:]]
+        hidden = [str(document.path.parent), document.path.name] if document.path is not None else []
+        where = f"{doing or 'no command'} (stage {window.stage}, tool {window.tools.tool})"
+        return report(error, where, steps, self._told, hidden)
+
+    def _closed(self) -> None:
+        self.dialog.deleteLater()
+        self.dialog = None

@@ -1,0 +1,51 @@
+"""`python3 -m tests.endurance kills`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
+
+import argparse
+import sys
+import tempfile
+from pathlib import Path
+
+from app.setup.version import complaint, find_command
+
+
+def main() -> int:
+    """Set up what is missing, run one job; the exit code."""
+    sentence = complaint(sys.version_info, find_command)
+    if sentence:
+        sys.stderr.write(sentence + "\n")
+        return 2
+    parser = argparse.ArgumentParser(prog="python3 -m tests.endurance", description="Tries to break the program.")
+    jobs = parser.add_subparsers(dest="job", required=True)
+    kills = jobs.add_parser("kills", help="kill an editing program at random moments")
+    kills.add_argument("--count", type=int, default=300)
+    kills.add_argument("--windows", type=int, default=12, help="how many of them have the whole window")
+    kills.add_argument("--seed", type=int, default=1)
+    words = parser.parse_args()
+
+    from app.setup import start
+    from app.setup.system import ensure_window_libraries
+    start.ensure(["app", "tests"])
+    ensure_window_libraries()
+    with tempfile.TemporaryDirectory(prefix="pegwright-endurance-") as folder:
+        return {"kills": _kills}[words.job](words, Path(folder))
+
+
+def _kills(words: argparse.Namespace, folder: Path) -> int:
+    from PySide6.QtCore import QCoreApplication
+
+    from tests.endurance.kills import MOST_LOST, run
+    application = QCoreApplication([])
+    seeds = list(range(words.seed * 10_000, words.seed * 10_000 + words.count))
+    lost = sorted(run(folder, seeds, frozenset(seeds[:words.windows]), say=_say))
+    _say(f"{len(lost)} kills: lost at most {lost[-1]:.2f} s (allowed {MOST_LOST:.1f}), "
+         f"median {lost[len(lost) // 2]:.2f} s; every layout whole")
+    application.quit()
+    return 0
+
+
+def _say(text: str) -> None:
+    print(text, flush=True)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,109 @@
+"""A fault inside the program: one calm dialog, the layout kept, a report, and on with the work."""
+
+import sys
+import threading
+
+import pytest
+
+from app.window.faults import Faults
+from geometry.edits import mirror_layout
+
+
+@pytest.fixture
+def faults(bench):
+    made = Faults(bench.window)
+    made.install()
+    yield made
+    made.remove()
+
+
+def break_command(bench, monkeypatch, error=ZeroDivisionError("planted")):
+    def broken():
+        raise error
+    monkeypatch.setitem(bench.window.commands._do, "hold all", broken)
+
+
+def raise_as_a_slot_would(bench, key="hold all"):
+    """Qt hands an exception of a slot to sys.excepthook; the test library would catch it first."""
+    try:
+        bench.window.commands.run(key)
+    except Exception as error:
+        sys.excepthook(type(error), error, error.__traceback__)
+    bench.pump()
+
+
+def test_a_fault_is_told_once_with_the_layout_kept(bench, faults, monkeypatch, tmp_path):
+    bench.window.commands.run("turn over")
+    before = bench.layout
+    break_command(bench, monkeypatch)
+    raise_as_a_slot_would(bench)
+    assert faults.dialog is not None and faults.dialog.isVisible()
+    assert "ZeroDivisionError" in faults.dialog.report and "Left-handed mirror" in faults.dialog.report
+    assert bench.layout is before
+    faults.dialog.accept()
+    bench.pump()
+    raise_as_a_slot_would(bench)
+    assert faults.dialog is None, "the same fault is not shown again"
+    assert "came again" in bench.window.foot.said
+
+
+def test_faults_that_follow_are_counted_not_stacked(bench, faults, monkeypatch):
+    break_command(bench, monkeypatch)
+    raise_as_a_slot_would(bench)
+    first = faults.dialog
+    break_command(bench, monkeypatch, KeyError("another"))
+    for _ in range(30):
+        raise_as_a_slot_would(bench)
+    assert faults.dialog is first and "31 times" in first._more.text()
+    assert first.report.count("KeyError") >= 1
+    first.accept()
+
+
+def test_the_report_names_no_folder_of_the_maker(bench, faults, monkeypatch, tmp_path):
+    bench.window.document.save(tmp_path / "secret.headstock.json")
+    break_command(bench, monkeypatch, OSError(f"cannot read {tmp_path}/secret.headstock.json"))
+    raise_as_a_slot_would(bench)
+    assert str(tmp_path) not in faults.dialog.report and "secret" not in faults.dialog.report
+    faults.dialog.accept()
+
+
+def test_the_report_can_be_saved_and_a_full_disk_is_said(bench, faults, monkeypatch, tmp_path):
+    break_command(bench, monkeypatch)
+    raise_as_a_slot_would(bench)
+    dialog = faults.dialog
+    monkeypatch.setattr("app.window.ask.save_file", lambda *_: tmp_path / "report.txt")
+    dialog._save()
+    assert (tmp_path / "report.txt").read_text(encoding="utf-8") == dialog.report
+    monkeypatch.setattr("app.window.ask.save_file", lambda *_: tmp_path / "gone" / "report.txt")
+    dialog._save()
+    assert "report" in dialog._says.text() and "saved as" not in dialog._says.text()
+    dialog.accept()
+
+
+def test_an_error_in_a_thread_is_told_too(bench, faults):
+    """Called as Python calls it for a thread; the test library would catch the error of a real one first."""
+    error = ZeroDivisionError("planted in a thread")
+    threading.excepthook(threading.ExceptHookArgs((type(error), error, None, threading.current_thread())))
+    bench.pump()
+    assert faults.dialog is not None and "planted in a thread" in faults.dialog.report
+    faults.dialog.accept()
+
+
+def test_an_edit_that_the_checks_break_on_is_not_taken(bench, monkeypatch):
+    document = bench.window.document
+    before, steps = document.layout, len(document.history.past)
+
+    def broken(layout):
+        raise RuntimeError("planted in the checks")
+    with monkeypatch.context() as planted, pytest.raises(RuntimeError):
+        planted.setattr(document._live, "check", broken)
+        document.apply("Left-handed mirror", mirror_layout(before))
+    assert document.layout is before and len(document.history.past) == steps
+
+
+def test_everything_is_as_before_once_it_is_removed(bench):
+    hooks = sys.excepthook, threading.excepthook, sys.unraisablehook
+    made = Faults(bench.window)
+    made.install()
+    made.remove()
+    assert (sys.excepthook, threading.excepthook, sys.unraisablehook) == hooks
