@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, 
 
 from app.look.theme import Theme
 from app.panels.entry_table import PRESSED, TYPED, EntryTable, Head
+from app.panels.reading_page import ReadingPage
 from app.panels.tabs import Tabs
 
 
@@ -16,7 +17,7 @@ class BookView(QWidget):
     wanted = Signal(str)
     """a button: "start", "stop", "drop", "hardware", "note step", "remove price", "remove note" """
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, readings: ReadingPage, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -30,7 +31,8 @@ class BookView(QWidget):
         self.notes = EntryTable(self.tr("Notes"), (
             Head(self.tr("do this differently"), TYPED, left=True, wide=True), Head(self.tr("about"), left=True),
             Head(self.tr("piece"), left=True), Head(self.tr("seen to"), PRESSED, left=True)), self)
-        self.tabs = Tabs((self.tr("Hours"), self.tr("Money"), self.tr("Notes")), self)
+        self.tabs = Tabs((self.tr("Hours"), self.tr("Money"), self.tr("Notes"), self.tr("Readings")), self)
+        self.readings = readings
         self._pages = QStackedWidget(self)
         self._buttons: dict[str, QPushButton] = {}
         self.add_page(self.hours, (
@@ -45,6 +47,7 @@ class BookView(QWidget):
             self.tr("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
         self.add_page(self.notes, (("remove note", self.tr("Strike this note out"), self.tr("The Delete key does the same.")),),
                       self.tr("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
+        self.add_page(readings, (), self.tr("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out."))
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
         column.setContentsMargins(18, 12, 18, 12)
@@ -79,13 +82,13 @@ class BookView(QWidget):
         return self._buttons[key]
 
     def show_page(self, number: int) -> None:
-        """Show hours (0), money (1) or notes (2)."""
+        """Show hours (0), money (1), notes (2) or readings (3)."""
         self.tabs.button(number).setChecked(True)
         self._pages.setCurrentIndex(number)
 
     def set_theme(self, theme: Theme) -> None:
         """Other colours for what was refused."""
-        for table in (self.hours, self.money, self.notes):
+        for table in (self.hours, self.money, self.notes, self.readings.table):
             table.set_warning(theme.spoils)
 
     def _pressed(self) -> None:

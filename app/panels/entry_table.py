@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, Qt, Signal
+from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
@@ -164,6 +164,13 @@ class EntryTable(QTableView):
         index = self.currentIndex()
         if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache and index.row() + 1 < self.words.rowCount():
             self.setCurrentIndex(index.siblingAtRow(index.row() + 1))
+
+    def event(self, event: QEvent) -> bool:
+        """The Delete key strikes out here and does not remove what is held on the drawing."""
+        if event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Delete:
+            event.accept()
+            return True
+        return super().event(event)
 
     def keyPressEvent(self, event) -> None:
         index = self.currentIndex()

@@ -20,6 +20,7 @@ from app.window import ask
 from app.window.background import Background
 from app.window.book_file import write_book_file
 from app.window.order_room import asked_for, plan_steps
+from app.window.reading_desk import ReadingDesk
 from app.window.room import StageRoom
 from geometry.book import (
     Line,
@@ -58,7 +59,8 @@ class BookRoom(StageRoom):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self.panel = BookPanel(window.unit, window)
-        self.view = self.centre = BookView(window.theme, window)
+        self.readings = ReadingDesk(window)
+        self.view = self.centre = BookView(window.theme, self.readings.page, window)
         self.strip = self.view.tabs
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()
@@ -137,6 +139,7 @@ class BookRoom(StageRoom):
         cells = price_cells(book, book.piece)
         view.money.show_rows(cells, frozenset({len(cells) - 1}))
         view.notes.show_rows(note_cells(book, book.piece))
+        self.readings.show()
         view.button("start").setEnabled(book.clock is None and bool(self.rows))
         for key in ("stop", "drop"):
             view.button(key).setEnabled(book.clock is not None)

@@ -146,3 +146,36 @@ def test_found_minutes_become_the_rates_of_the_plan_as_one_step(bench, room):
     assert bench.layout.rates.template > before
     bench.window.document.undo()
     assert bench.layout.rates.template == before and bench.layout.book.times
+
+
+def test_readings_are_typed_hole_after_hole_and_taken_into_the_shop_accuracy(bench, room):
+    room.view.tabs.button(3).click()
+    page = room.readings.page
+    page.ways.setFocus()
+    for _ in range(3):
+        QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    assert page.way.what == "y"
+    page.table.setFocus()
+    page.table.stand_at(0, 2)
+    wanted = [row.planned for row in room.readings._rows]
+    for planned, off in zip(wanted, (0.1, -0.2, 0.3, 0.15, -0.1, 0.2, -0.3, 0.05), strict=False):
+        type_on(page.table, f"{planned + off:.3f}".replace(".", ","))
+    assert len(bench.layout.book.readings) == 8 and page.table.words.rows[0][3] == "+0.1"
+    page.table.stand_at(8, 2)
+    type_on(page.table, "wide")
+    assert "is not a length" in bench.window.foot.said and len(bench.layout.book.readings) == 8
+    page.table.stand_at(0, 2)
+    QTest.keyClick(page.table, Qt.Key.Key_Delete)
+    assert len(bench.layout.book.readings) == 7 and page.table.words.rows[0][2] == ""
+    page.ways.setCurrentIndex(next(i for i in range(page.ways.count()) if page.ways.itemData(i).what == "depth"))
+    page.way_chosen.emit()
+    page.table.setFocus()
+    page.table.stand_at(0, 2)
+    for reading, off in zip(list(room.readings._rows), (0.4, 0.6, 0.5, 0.7, 0.3), strict=False):
+        type_on(page.table, f"{reading.planned + off:.3f}")
+    assert "too deep on average" in page.said
+    before = bench.layout.accuracy
+    page.buttons["accuracy"].click()
+    assert bench.layout.accuracy.stop == pytest.approx(2 * 0.1581, abs=1e-3)  # standard deviation of 0.3 to 0.7 by steps of 0.1
+    bench.window.document.undo()
+    assert bench.layout.accuracy == before and len(bench.layout.book.readings) == 12

@@ -1,0 +1,78 @@
+"""Readings of the finished piece: a table to fill, and beside it what they say."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from app.panels.entry_table import TYPED, EntryTable, Head
+from app.panels.reading_rows import WAYS, Way
+
+WIDE = 300
+
+
+class ReadingPage(QWidget):
+    """One way of measuring at a time, hole after hole, as it is done at the bench."""
+
+    way_chosen = Signal()
+    wanted = Signal(str)
+    """a button: "accuracy", "printer" """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.ways = QComboBox(self)
+        self.ways.setAccessibleName(self.tr("What is measured"))
+        for way in WAYS:
+            self.ways.addItem(self.tr(way.words), way)
+        self.ways.activated.connect(self.way_chosen)
+        self.table = EntryTable(self.tr("Readings"), (
+            Head(self.tr("hole"), left=True, wide=True), Head(self.tr("planned")), Head(self.tr("measured"), TYPED),
+            Head(self.tr("off"))), self)
+        left = QVBoxLayout()
+        left.addWidget(self.ways)
+        left.addWidget(self.table, 1)
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._says.setTextFormat(Qt.TextFormat.PlainText)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(self._says)
+        self._says.setObjectName("words")
+        right = QVBoxLayout()
+        right.addWidget(scroll, 1)
+        self.buttons: dict[str, QPushButton] = {}
+        for key, word in (("accuracy", self.tr("Take into the shop accuracy")), ("printer", self.tr("Correct a printer…"))):
+            button = QPushButton(word, self)
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+            self.buttons[key] = button
+            right.addWidget(button)
+        side = QWidget(self)
+        side.setLayout(right)
+        side.setFixedWidth(WIDE)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addLayout(left, 1)
+        row.addWidget(side)
+
+    @property
+    def way(self) -> Way:
+        """What is being measured."""
+        return self.ways.currentData()
+
+    @property
+    def said(self) -> str:
+        """What the readings say, as it is shown."""
+        return self._says.text()
+
+    def show_readings(self, cells: list[tuple[str, ...]], sentences: list[str], enough: bool) -> None:
+        """Show rows and what they come to."""
+        self.table.show_rows(cells)
+        self._says.setText("\n\n".join(sentences))
+        self.buttons["accuracy"].setEnabled(enough)
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("key"))
