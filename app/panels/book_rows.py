@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from geometry.book import Line, cost, money_words, spent_on, total, total_cost
+from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
 from geometry.layout import Book, Piece, Remark
 
 PIECE_WORDS: Mapping[Piece, str] = {"practice": "Practice piece", "real": "Real piece"}
@@ -62,13 +62,6 @@ def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
 def notes_of(book: Book, piece: Piece) -> list[tuple[int, Remark]]:
     """Notes with their places in the book, those of one piece first."""
     return sorted(enumerate(book.remarks), key=lambda item: (item[1].piece != piece, item[0]))
-
-
-def pinned_words(note: Remark) -> str:
-    """What a note is about."""
-    if note.task is not None:
-        return note.task.title or note.task.operation
-    return note.on or ""
 
 
 def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:

@@ -112,9 +112,9 @@ class OrderPanel(QWidget):
             label.setText(text)
             label.setVisible(bool(text))
 
-    def show_hours(self, counts: Counts | None, layout: Headstock) -> None:
-        """Show hours and rates."""
-        self._hours.show_rows(hour_rows(counts) if counts else [])
+    def show_hours(self, counts: Counts | None, layout: Headstock, found: float | None = None) -> None:
+        """Show hours, those by the job book too, and rates."""
+        self._hours.show_rows(hour_rows(counts, found) if counts else [])
         self._rates.show_rows(rate_rows(layout))
 
     def say(self, text: str, warn: bool = False) -> None:

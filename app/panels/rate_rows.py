@@ -28,11 +28,12 @@ MOST_SAID = 2
 """Steps that cannot be done and are told above the list; the others are counted, and marked in it."""
 
 
-def hour_rows(counts: Counts) -> list[FieldRow]:
-    """What there is to do and how long it is expected to take."""
+def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
+    """What there is to do and how long it is expected to take; `found` is the hours by what the job book holds."""
     c, h = counts.changes, counts.hours
     return [FieldRow("Work", "fact", _hours(Hours(h.work, 0.0))), FieldRow("Set-ups and changes", "fact", _hours(Hours(0.0, h.changes))),
             FieldRow("Together", "fact", _hours(h)),
+            *([] if found is None else [FieldRow("By the job book", "fact", f"{found:.1f} h", help="Corrected by what the timed steps took.")]),
             FieldRow("Other machine", "fact", f"{c.machine} times"), FieldRow("Other bit", "fact", f"{c.bit} times"),
             FieldRow("Table set", "fact", f"{c.table} times"), FieldRow("Piece turned", "fact", f"{c.side} times"),
             FieldRow("Holes", "fact", f"{counts.holes} in {counts.drillings} drillings"),

@@ -1,4 +1,4 @@
-"""Pages of the job book to fill in by hand: hours a set-up, money a part, and what to do differently."""
+"""Pages of the job book: hours a set-up, money a part, what to do differently; what is not written down yet is to fill in."""
 
 from __future__ import annotations
 
@@ -8,9 +8,10 @@ from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, spa
 from app.sheets.lay import words as paragraph
 from app.sheets.needs import wares
 from app.sheets.work import Work
+from geometry.book import CHANGING, cost, lines, money_words, pinned_words, spent_on, tasks
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
-from geometry.layout import Headstock
+from geometry.layout import PIECES, Book, Headstock
 from geometry.sequence import Operation, minutes
 
 LINE = 7.0
@@ -24,26 +25,56 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     w = fitting((14, 84, 22, 26, 26), width)
     columns = [Column("steps", w[0]), Column("work", w[1]), Column("planned, min", w[2], True), Column("practice piece", w[3], True),
                Column("real piece", w[4], True)]
-    rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}", "", "") for run in _stretches(work)]
-    c = work.counts
-    rows += [("", "setting up and changing over", f"{c.changes.minutes(work.rates):.0f}", "", ""),
-             ("", "together", f"{60 * c.hours.total:.0f}", "", "")]
-    blocks += [_taller(row) for row in table(columns, rows)]
+    book, c = layout.book, work.counts
+    rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}",
+             *_spent(book, [op.id for op in run])) for run in _stretches(work)]
+    gone = [line.task.operation for line in lines(book, tasks(work.steps, c.changes)) if not line.current]
+    rows.append(("", "setting up and changing over", f"{c.changes.minutes(work.rates):.0f}", *_spent(book, [CHANGING])))
+    if gone:
+        rows.append(("", "timed, and no longer in the order", "", *_spent(book, gone)))
+    rows.append(("", "together", f"{60 * c.hours.total:.0f}", *_spent(book, [time.task.operation for time in book.times])))
+    blocks += [taller(row) for row in table(columns, rows)]
     blocks += [space(4.0), heading("Money", width)]
-    w = fitting((96, 12, 32, 32), width)
-    blocks += [_taller(row) for row in table(
-        [Column("part", w[0]), Column("no.", w[1], True), Column("each", w[2], True), Column("together", w[3], True)],
-        [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), ("wood", "", "", ""), ("template", "", "", ""),
-         ("together", "", "", "")])]
+    blocks += _money(layout, width)
     blocks += [space(4.0), heading("Notes: do this differently", width)]
     for note in layout.notes:
         blocks.append(paragraph(f"{note.on}: {note.text}" if note.on else note.text, width))
+    for remark in book.remarks:
+        about = pinned_words(remark)
+        blocks.append(paragraph(f"{remark.piece} piece{', ' + about if about else ''}: {remark.text}{' (seen to)' if remark.done else ''}",
+                                width))
     return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE) for _ in range(6)]
 
 
-def _taller(row: Block) -> Block:
-    """A row with room to write in: white above its words."""
-    more = LINE - 1.0 - row.height
+def _spent(book: Book, operations: list[str]) -> tuple[str, str]:
+    """Minutes written down for some operations, practice piece and real piece; room to write where nothing was."""
+    made = []
+    for piece in PIECES:
+        found = [time.minutes for time in book.times if time.piece == piece and time.task.operation in operations]
+        made.append(f"{sum(found):.0f}" if found else "")
+    return made[0], made[1]
+
+
+def _money(layout: Headstock, width: float) -> list[Block]:
+    """What was paid, a sum a piece; with nothing written down yet, a form with the parts of the layout."""
+    book = layout.book
+    w = fitting((96, 12, 32, 32), width)
+    columns = [Column("part", w[0]), Column("no.", w[1], True), Column("each", w[2], True), Column("together", w[3], True)]
+    rows: list[tuple[str, str, str, str]] = []
+    for piece in PIECES:
+        own = [price for price in book.prices if price.piece == piece]
+        rows += [(f"{price.part} ({piece})", str(price.count), money_words(price.each), money_words(cost(price))) for price in own]
+        if own:
+            rows.append((f"together, {piece} piece", "", "", money_words(spent_on(book, piece), book.currency)))
+    if not rows:
+        rows = [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), ("wood", "", "", ""), ("template", "", "", "")]
+        rows.append(("together", "", "", ""))
+    return [taller(row) for row in table(columns, rows)]
+
+
+def taller(row: Block, tall: float = LINE - 1.0) -> Block:
+    """A row with room to write in (mm): white above its words."""
+    more = tall - row.height
     return row if row.keep or more <= 0 else replace(row, placed=tuple(moved(row.placed, 0.0, -more)), height=row.height + more)
 
 

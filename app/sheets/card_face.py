@@ -11,6 +11,7 @@ from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
 from app.sheets.words import block, short
 from app.sheets.work import Work
+from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import Picture, mark_picture, scale_words
 from geometry.drawing.sections import section_along_bore
@@ -206,6 +207,8 @@ class Maker:
             said += [text for text in (*op.cautions, op.blocked) if text and text not in said]
         for text in said:
             self.say(f"Mind: {text}")
+        for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):
+            self.say(f"Do differently ({note.piece} piece): {note.text}")
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:

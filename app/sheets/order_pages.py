@@ -58,7 +58,13 @@ def summary(work: Work) -> str:
            f"No order can do with fewer than {work.order.bound} changes.")
     return (f"{c.operations} steps, {c.holes} holes in {c.drillings} drillings, {c.set_ups} set-ups at machines, "
             f"{_count(c.changes.total, 'change')} of machine, bit, table or side, {_count(c.tilts, 'table setting')} for bores "
-            f"from the side; about {c.hours.total:.1f} hours (common practice, no source). {how}{own}")
+            f"from the side; about {c.hours.total:.1f} hours (common practice, no source).{_found(work)} {how}{own}")
+
+
+def _found(work: Work) -> str:
+    """What the job book makes of the hours, once something was timed."""
+    hours = work.found_hours
+    return "" if hours is None else f" By what the job book holds it takes about {hours:.1f}."
 
 
 def troubles(work: Work) -> list[str]:

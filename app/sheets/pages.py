@@ -19,6 +19,7 @@ from app.sheets.lay import flow
 from app.sheets.list_pages import list_blocks
 from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts
+from app.sheets.reading_pages import reading_blocks
 from app.sheets.router_pages import router_blocks
 from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
@@ -118,7 +119,9 @@ def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], 
                  flow(to_cut, window)),
         _Section("Hole table", "Every drilling with its mark, tilt and stop; the same table is in the CSV file.",
                  [[Placed(table)] for table in hole_tables(layout, window)]),
-        _Section("Job book", "To fill in: hours, money, what to do differently.", flow(book_blocks(layout, work, wide), window))]
+        _Section("Job book", "Hours, money, what to do differently: recorded, or to fill in.", flow(book_blocks(layout, work, wide), window)),
+        _Section("Readings", "To fill in with a caliper once the piece is finished: what is measured against the plan.",
+                 flow(reading_blocks(layout, wide), window))]
     return [one for one in before if one.pages], [one for one in after if one.pages]
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from app.sheets.compensation import Compensation, compensation
+from geometry.book import corrected
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
@@ -91,6 +92,13 @@ class Work:
         """What goes wrong in this order; what no order can have is told in `order` itself."""
         kept = [edge for edge in self.before if edge not in self.order.given_up]
         return tuple(p for p in judge(self.order.steps, self.ops, kept) if p.op not in self.order.stuck)
+
+    @cached_property
+    def found_hours(self) -> float | None:
+        """Hours by what the job book holds; None when nothing was timed."""
+        if not self.layout.book.times:
+            return None
+        return counts(self.order.steps, self.ops, corrected(self.layout.book).rates(self.rates)).hours.total
 
     def with_order(self, layout: Headstock) -> Work:
         """The same work for a layout that differs in its running order and rates alone."""

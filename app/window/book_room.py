@@ -42,7 +42,6 @@ from geometry.book import (
 )
 from geometry.errors import GeometryError
 from geometry.layout import Book, Piece, Price, Remark, Task
-from geometry.sequence import counts
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -151,9 +150,8 @@ class BookRoom(StageRoom):
             return []
         now = self.work.counts.hours.total
         found = [(self.tr("By the minutes now set"), hours_words(60 * now))]
-        if self.book.times:
-            rates = corrected(self.book).rates(self.work.rates)
-            then = counts(self.work.order.steps, self.work.ops, rates).hours.total
+        then = self.work.found_hours
+        if then is not None:
             found.append((self.tr("By what this job took"), hours_words(60 * then)))
         return found
 

@@ -127,7 +127,7 @@ class OrderRoom(StageRoom):
         titles = {op.id: op.title for op in work.ops}
         loud = loud_words(work.order.blocked, [titles[id] for id in work.order.stuck])
         self.panel.show_head(tally(work.counts), self._changes(work), loud)
-        self.panel.show_hours(work.counts, self.window.document.layout)
+        self.panel.show_hours(work.counts, self.window.document.layout, work.found_hours)
         self._say()
         self._show_step()
 

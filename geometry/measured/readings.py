@@ -71,7 +71,7 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
     if d.upright:
         raise GeometryError(f"{d.id} is square to the face: it has neither a tilt nor a depth below the face.")
     if reading.what == "below face":
-        return -d.start[2]
+        return d.start[2]
     return math.degrees(math.atan2(d.direction[1], abs(d.direction[0])))
 
 

@@ -4,6 +4,7 @@ import csv
 import io
 import math
 from dataclasses import replace
+from decimal import Decimal
 
 import msgspec
 import pytest
@@ -17,12 +18,14 @@ from app.sheets.list_pages import csv_rows as list_rows
 from app.sheets.needs import bits, drills, lacks, pieces, wares
 from app.sheets.order_pages import csv_rows, troubles
 from app.sheets.router_pages import alike, centres_words
+from geometry.book import corrected
 from geometry.drawing import Cross, Label
 from geometry.edits.hand_cuts import set_flat, set_ramp
-from geometry.layout import Ear, Rack, Template
+from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, Task, Template, Time
 from geometry.layout.generic import RACK, RACK_INCH
 from geometry.layout.headstock import Note
 from geometry.routing import Waste
+from geometry.sequence import counts
 from geometry.solids import holes
 from geometry.solids.side import side_bore
 from tests.app.sheets.printed import layout, made, section, work
@@ -297,6 +300,32 @@ def test_notes_of_the_layout_are_printed():
     head = change(plain_head(), notes=(Note(on="slot", text="Leave the ramp longer."), Note(text="Oil, no lacquer.")))
     text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Job book")
     assert "slot: Leave the ramp longer." in text and "Oil, no lacquer." in text
+
+
+def test_what_the_book_holds_is_printed_and_left_out_when_seen_to():
+    head = layout("demo")
+    tuner = head.tuners[0].id
+    op = next(op for op in work("demo").steps if op.kind == "template")
+    task = Task(operation=op.id, title=op.title, rate="template", planned=60.0)
+    drilling = next(d for hole in holes(head) for d in hole.drillings if d.upright)
+    book = Book(times=(Time(piece="practice", task=task, minutes=777.0),), currency="coins",
+                prices=(Price(piece="real", part="ebony", count=3, each=Decimal("0.10")),),
+                remarks=(Remark(piece="practice", text="Smaller pilot", on=tuner), Remark(piece="practice", text="Dull bit", on=tuner, done=True)),
+                readings=(Reading(piece="practice", drilling=drilling.id, what="depth", value=87.65),))
+    head = change(head, book=book)
+    planned = work("demo").with_order(head)
+    printed = pages(head, "A4", (), planned)
+    text = {title: " ".join(_words(page) for page in printed if page.title == title) for title in BENCH + ("Readings",)}
+    assert "777" in text["Job book"] and "0.30 coins" in text["Job book"] and "Dull bit (seen to)" in text["Job book"]
+    assert "Smaller pilot" in text["Cards"] and "Dull bit" not in text["Cards"]
+    assert "87.65" in text["Readings"]
+    rates = corrected(book).rates(head.rates)
+    assert f"{counts(planned.order.steps, planned.ops, rates).hours.total:.1f}" in text["Running order"] and planned.found_hours > planned.counts.hours.total
+
+
+def test_the_readings_form_has_a_row_for_every_drilling():
+    text = section("demo", "Readings")
+    assert all(f"{d.id} {d.operation}" in text for hole in holes(layout("demo")) for d in hole.drillings)
 
 
 def _words(page):

@@ -12,6 +12,7 @@ from app.window.demo import demo
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Reading
 from geometry.measured import Place, centre_distance, drillings, fit_places, implied, joined, offs, planned_value, take_accuracy
+from geometry.solids.side import side_bore
 
 LAYOUT = demo()
 KNOWN = drillings(LAYOUT)
@@ -94,8 +95,15 @@ def test_what_a_hole_does_not_have_is_refused_with_a_sentence():
             reading(d, what)
     with pytest.raises(GeometryError, match="two different"):
         reading(UPRIGHT[0], "distance", other=UPRIGHT[0].id)
-    assert reading(SIDE[0], "below face").value == pytest.approx(-SIDE[0].start[2])
-    assert reading(SIDE[0], "depth").value == SIDE[0].depth
+
+
+def test_a_bore_from_the_side_is_planned_where_its_drilling_card_says():
+    """The demonstration's bass side 1: its post 8 mm below the face by its pattern, the table tilted by 3.1 degrees on its card."""
+    bore = KNOWN["bass side 1.1.1"]
+    assert reading(bore, "below face").value == pytest.approx(8.0)
+    assert abs(reading(bore, "tilt").value) == pytest.approx(3.1, abs=0.05)
+    assert abs(reading(bore, "tilt").value) == pytest.approx(abs(math.degrees(side_bore(LAYOUT, "bass side 1").tilt)))
+    assert reading(bore, "depth").value == bore.depth == 30.0
 
 
 def test_the_shop_is_found_from_planted_errors_and_a_slip_is_left_out():
