@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGraphicsScene, QGridLayout, QWidget
 from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
 from app.canvas.layer import MarkLayer
+from app.canvas.picture import PictureLayer
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.view import CanvasView, Grid
@@ -61,6 +62,7 @@ class Canvas(QWidget):
         small = self.font()
         small.setPixelSize(11)
         self._marks = MarkLayer(self._scene, theme, small)
+        self.picture = PictureLayer(self._scene)
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
         self._notes = MarkLayer(self._scene, theme, small, raised=18.0)
         self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
@@ -80,6 +82,7 @@ class Canvas(QWidget):
     def show_layout(self, layout: Headstock) -> None:
         """Draw a layout; only what differs from the last one is touched."""
         self._marks.show(opened_out_groups(layout))
+        self.picture.show(layout.picture)
 
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""

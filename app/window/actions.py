@@ -57,6 +57,17 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("rack", "Rac&k: bits, drills, machines", ("Ctrl+Shift+K",), "What the shop has: every plan is made with it."),
         Entry("hold", "What must I &hold?…", ("Ctrl+Shift+H",), "Which accuracy is needed where, and what to move."),
     ),
+    "&Picture": (
+        Entry("trace", "Lay a &photo or scan behind the drawing…", ("Ctrl+Shift+I",), "Set to scale, straightened, on the nut line."),
+        Entry("trace outline", "&Trace the picture…", ("Ctrl+T",), "Propose an outline along the edge in the picture."),
+        Entry("move picture", "&Move it by hand", (), "Drag the picture; with Shift turn it about the middle of the nut."),
+        RULE,
+        Entry("picture shown", "&Shown", ("Ctrl+Shift+T",), "Show or hide the picture behind the drawing.", checkable=True),
+        Entry("picture locked", "&Locked", (), "A locked picture is not moved by the hand.", checkable=True),
+        Entry("picture stronger", "St&ronger", (), "Let the picture show more strongly."),
+        Entry("picture fainter", "&Fainter", (), "Let the picture show more faintly."),
+        Entry("picture away", "Take it &away", (), "Take the picture out of the layout."),
+    ),
     "&View": (
         Entry("fit", "&Whole headstock", ("Ctrl+0",), "Show the whole opened-out view."),
         Entry("zoom in", "Zoom &in", ("Ctrl++", "Ctrl+="), "Look closer."),

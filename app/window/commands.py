@@ -53,7 +53,8 @@ class Commands(QObject):
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about, "rack": self._rack,
-            "note": window.book_watch.pin, "write book": self._write_book}
+            "note": window.book_watch.pin, "write book": self._write_book,
+            **window.pictures.commands}
 
     # ---- ways in --------------------------------------------------------
     def triggered(self) -> None:

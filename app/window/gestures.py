@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from app.document import Document
 from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section, wind
+from app.tools.picture import shove_picture
 from app.window.tool_bar import ToolBar
 from geometry.units import LengthUnit
 
@@ -44,6 +45,8 @@ class GestureChooser:
             return measure(layout, self.options)
         if tool == "section":
             return section(layout, self.options)
+        if tool == "picture":
+            return shove_picture(layout, self.options)
         if tool == "wind":
             return wind(layout)
         return place(layout, tool, self.options)

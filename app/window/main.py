@@ -40,6 +40,7 @@ from app.window.room import StageRoom
 from app.window.rooms import Rooms
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
+from app.window.tracing.desk import PictureDesk
 from geometry.drawing.line_section import line_section
 from geometry.layout import Headstock
 from geometry.units import LengthUnit
@@ -71,10 +72,12 @@ class MainWindow(QMainWindow):
         self.held_page = HeldPage(self)
         self.pins = PinProposal(self)
         self.book_watch = BookWatch(self)
+        self.pictures = PictureDesk(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):
             self.actions_[key].setChecked(True)
+        self.pictures.build()
         self._connect()
         self.cures = Cures(self)
         self.set_unit(self.unit)
@@ -261,6 +264,7 @@ class MainWindow(QMainWindow):
                                 ("redo", self.tr("&Redo"), history.redo_name)):
             self.actions_[key].setEnabled(name is not None)
             self.actions_[key].setText(f"{word}: {name}" if name else word)
+        self.pictures.follow()
         self._file()
 
     def _file(self) -> None:

@@ -12,6 +12,7 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
     "blank": (("hold", "Hold", "Press on a thing to hold it, drag it to move it."), ("measure", "Measure", "")),
     "outline": (("hold", "Hold", "Hold and drag nodes, handles and edges."),
                 ("draw outline", "Draw", "Draw a new outline: press for each node, close it on the first."),
+                ("picture", "Move picture", "Drag the picture behind the drawing, with Shift turn it about the middle of the nut."),
                 ("measure", "Measure", "")),
     "slots": (("hold", "Hold", ""), ("slot", "New slot", "Press where the nut end goes, then the tip end."),
               ("draw slot", "Drawn slot", "Draw a slot of any shape."), ("pin", "Pin", "Place a locating pin."),
@@ -34,6 +35,8 @@ ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins
 """Actions that a stage offers beside its tools."""
 FOR_SEVERAL = ("row on a line", "row along the edge")
 """Actions that only show while several things are held: the strip has no room for what cannot be done."""
+WHEN_TAKEN = ("picture",)
+"""Tools that a menu puts in hand; the strip shows them only meanwhile."""
 LAST = ("section", "measure")
 """Tools that stand after all others, in this order."""
 
@@ -192,7 +195,7 @@ class ToolBar(QWidget):
         """
         stage, tool = self._stage, self.tool
         keys = {key for key, _, _ in TOOLS[stage]}
-        wanted = [(button, key in keys) for key, button in self._tools.items()]
+        wanted = [(button, key in keys and (key not in WHEN_TAKEN or key == tool)) for key, button in self._tools.items()]
         wanted += [(button, key in ACTIONS.get(stage, ()) and (key not in FOR_SEVERAL or button.isEnabled()))
                    for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]

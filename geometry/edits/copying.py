@@ -10,6 +10,7 @@ from geometry.edits.adding import remove_features
 from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
+from geometry.edits.picture import mirrored_picture
 from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
 from geometry.edits.slots import flipped_slot, swapped_sides
 from geometry.edits.steps import renamed_steps
@@ -135,6 +136,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
                      for tuner in layout.tuners),
         pins=tuple(replace(pin, id=rename(pin.id), at=flip(pin.at)) for pin in layout.pins),
         holes=tuple(replace(hole, id=rename(hole.id), at=flip(hole.at)) for hole in layout.holes),
+        picture=mirrored_picture(layout.picture),
         notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes),
         order=renamed_steps(layout.order, names),
         book=renamed_in_book(layout.book, names)))

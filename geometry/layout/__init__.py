@@ -5,6 +5,7 @@ from geometry.layout.book import PIECES, Book, Clock, Piece, Price, Reading, Rem
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
 from geometry.layout.outline import Loop, Node, loop_of, loop_path
+from geometry.layout.picture import Picture
 from geometry.layout.rates import Rates
 from geometry.layout.shop import (
     Accuracy,
@@ -26,9 +27,9 @@ from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
     "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress",
-    "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins", "Node",
-    "Note", "Nut", "Pattern", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates", "Reading", "Remark",
-    "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot", "StraightRun", "StraightSlot",
-    "String", "Task", "Template", "Time", "Tool", "Tuner", "feature_ids", "loop_of", "loop_path", "slot_path",
-    "validate",
+    "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
+    "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
+    "Reading", "Remark", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "feature_ids", "loop_of",
+    "loop_path", "slot_path", "validate",
 ]

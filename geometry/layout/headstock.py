@@ -11,6 +11,7 @@ from geometry.layout.book import Book
 from geometry.layout.hardware import Pattern
 from geometry.layout.outline import Loop
 from geometry.layout.parts import Id, Part, Text
+from geometry.layout.picture import Picture
 from geometry.layout.rates import Rates
 from geometry.layout.shop import Accuracy, Margins, Rack, Route, Template
 from geometry.layout.slots import Pin, SingleHole, Slot
@@ -63,6 +64,7 @@ class Headstock(Part, kw_only=True):
     order: tuple[Step, ...] = ()
     rates: Rates = Rates()
     book: Book = Book()
+    picture: Picture | None = None
 
     def pattern(self, id: str) -> Pattern:
         """The hardware pattern of that id; KeyError when there is none (validate() excludes it)."""

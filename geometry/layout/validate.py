@@ -10,6 +10,7 @@ from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
+from geometry.tracing.plane_map import PlaneMap
 
 
 def validate(layout: Headstock) -> Headstock:
@@ -18,6 +19,7 @@ def validate(layout: Headstock) -> Headstock:
     _patterns(layout)
     _tuners(layout)
     _loops(layout)
+    _picture(layout)
     validate_book(layout.book)
     strings = {string.id for string in layout.strings}
     for i, tuner in enumerate(layout.tuners):
@@ -33,6 +35,19 @@ def validate(layout: Headstock) -> Headstock:
         raise GeometryError(f"The template names the guide bush {layout.template.bush}, which is not in the rack "
                             "(at $.template.bush).")
     return layout
+
+
+def _picture(layout: Headstock) -> None:
+    if layout.picture is None:
+        return
+    place = PlaneMap(layout.picture.place)
+    try:
+        if not place.sees(layout.picture.width, layout.picture.height):
+            raise GeometryError("its horizon runs through it")
+        place.inverse()
+    except GeometryError as error:
+        raise GeometryError("The picture behind the drawing cannot be laid where it should: "
+                            f"{str(error).rstrip('.')} (at $.picture.place).") from error
 
 
 def feature_ids(layout: Headstock) -> list[str]:

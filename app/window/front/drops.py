@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 DRAWINGS = (".dxf", ".svg")
+PICTURES = (".jpg", ".jpeg", ".png", ".tif", ".tiff", ".bmp", ".webp", ".gif")
 
 
 class Drops(QObject):
@@ -61,8 +62,11 @@ def take(window: MainWindow, file: Path) -> None:
     if name.endswith(DRAWINGS):
         from app.window.importing import import_drawing
         import_drawing(window, file)
+    elif name.endswith(PICTURES):
+        from app.window.tracing.lay import lay_picture
+        lay_picture(window, file)
     elif name.endswith((SUFFIX, ".json")):
         if window.files.open(file):
             window.canvas.fit(window.document.shown)
     else:
-        window.say(window.tr("{} is no layout and no drawing (DXF, SVG).").format(file.name))
+        window.say(window.tr("{} is no layout, no drawing (DXF, SVG) and no picture.").format(file.name))

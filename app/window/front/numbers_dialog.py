@@ -229,6 +229,8 @@ class NumbersDialog(QDialog):
         self._thread.start()
 
     def _finished(self) -> None:
+        if self._thread is None:  # closed while this was on its way
+            return
         self._thread.deleteLater()
         self._thread = None
         if self._answer is None or self._answer.numbers != self._numbers:

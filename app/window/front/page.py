@@ -59,6 +59,7 @@ class FrontPage(QWidget):
                 ("numbers", self.tr("From a few numbers…"),
                  self.tr("Strings, tuners and blank: a sound layout to go on from.")),
                 ("import", self.tr("From a drawing…"), self.tr("An outline from a DXF or SVG file.")),
+                ("trace", self.tr("From a photo or scan…"), self.tr("Set to scale, and its outline traced.")),
                 ("open", self.tr("Open a layout…"), self.tr("Go on with one that you saved."))):
             way = QPushButton(word, self)
             way.setObjectName("way")

@@ -1,0 +1,103 @@
+"""Pictures of any common kind, read reduced and upright, as the JPEG that a layout carries."""
+
+from __future__ import annotations
+
+import io
+import warnings
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+from PIL import Image, ImageOps, UnidentifiedImageError
+
+from app.formats.errors import FormatError
+from geometry.layout.picture import MOST_BYTES
+
+LONGEST = 2400
+"""Longer side of the picture kept, in points: 0.17 mm a point where it shows 400 mm."""
+MOST_POINTS = 120_000_000
+"""Larger pictures are refused unless they are JPEG, which is read reduced."""
+MOST_JPEG = 178_000_000
+LARGEST_FILE = 250_000_000
+WANTED_BYTES = 1_500_000
+
+
+@dataclass(frozen=True, slots=True)
+class PictureRead:
+    """A picture ready to be kept."""
+
+    jpeg: bytes
+    width: int
+    height: int
+    shrunk: float
+    """how many points of the file one point stands for, along a side"""
+
+
+def read_picture(path: Path) -> PictureRead:
+    """Read a picture file: turned upright by its own mark, on white where it is transparent, longer side at most LONGEST.
+
+    FormatError with one sentence when it is no picture, damaged, or too large.
+    """
+    path = Path(path)
+    try:
+        if path.stat().st_size > LARGEST_FILE:
+            raise FormatError(f"{path.name} is {path.stat().st_size / 1e6:.0f} MB: save a smaller picture.")
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")
+            with Image.open(path) as opened:
+                return _reduced(opened, path.name)
+    except UnidentifiedImageError as error:
+        raise FormatError(f"{path.name} is no picture that can be read: save it as JPEG or PNG.") from error
+    except Image.DecompressionBombError as error:
+        raise FormatError(f"{path.name} claims to be far larger than any camera's picture: save a smaller one.") from error
+    except (OSError, ValueError, SyntaxError, EOFError) as error:
+        if isinstance(error, OSError) and error.strerror:
+            raise FormatError(f"{path.name} cannot be read: {error.strerror}.") from error
+        raise FormatError(f"{path.name} is damaged: save the picture again.") from error
+
+
+def grey_of(jpeg: bytes) -> np.ndarray:
+    """(height, width) grey levels 0..255 of a kept picture. FormatError when it is damaged."""
+    try:
+        with Image.open(io.BytesIO(jpeg)) as opened:
+            return np.asarray(opened.convert("L"))
+    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
+        raise FormatError("The picture in this layout is damaged: lay it behind the drawing again.") from error
+
+
+def _reduced(opened: Image.Image, name: str) -> PictureRead:
+    width, height = opened.size
+    most = MOST_JPEG if opened.format == "JPEG" else MOST_POINTS
+    if width * height > most:
+        raise FormatError(f"{name} has {width} x {height} points, more than can be read here: save it with a longer "
+                          f"side of about {LONGEST} points.")
+    if opened.format == "JPEG":
+        opened.draft("RGB", (LONGEST, LONGEST))
+    upright = ImageOps.exif_transpose(opened)
+    if upright.mode in ("RGBA", "LA", "PA") or "transparency" in upright.info:
+        clear = upright.convert("RGBA")
+        upright = Image.new("RGB", clear.size, "white")
+        upright.paste(clear, mask=clear.getchannel("A"))
+    elif upright.mode.startswith("I") or upright.mode == "F":
+        upright = _levelled(upright)
+    upright = upright.convert("RGB")
+    upright.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS, reducing_gap=3.0)
+    return PictureRead(_squeezed(upright, name), *upright.size, max(width, height) / max(upright.size))
+
+
+def _levelled(deep: Image.Image) -> Image.Image:
+    """A picture of 16 or 32 bits a point, its own darkest to lightest spread over 0..255."""
+    values = np.asarray(deep, dtype=float)
+    low, high = float(values.min()), float(values.max())
+    return Image.fromarray(((values - low) * (255.0 / max(high - low, 1e-9))).astype(np.uint8))
+
+
+def _squeezed(picture: Image.Image, name: str) -> bytes:
+    for quality in (88, 75, 60, 40):
+        kept = io.BytesIO()
+        picture.save(kept, "JPEG", quality=quality)
+        if kept.tell() <= WANTED_BYTES:
+            return kept.getvalue()
+    if kept.tell() > MOST_BYTES:
+        raise FormatError(f"{name} cannot be made small enough to keep: use a smaller picture.")
+    return kept.getvalue()

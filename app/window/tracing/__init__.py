@@ -1,0 +1,1 @@
+"""A photo or scan behind the drawing: laid there to scale, and traced."""

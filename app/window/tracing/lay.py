@@ -1,0 +1,61 @@
+"""Laying a photo or scan behind the drawing: read beside the window, set straight, to scale and onto the nut line."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+from PySide6.QtWidgets import QDialog
+
+from app.formats.errors import FormatError
+from app.formats.picture_in import PictureRead, read_picture
+from app.window import ask
+from app.window.own_rack import with_own_rack
+from app.window.tracing.lay_dialog import LayDialog
+from app.window.tracing.waiting import done_beside
+from geometry.beginning import Numbers, mended
+from geometry.edits.picture import lay_picture as with_picture
+from geometry.layout import Headstock
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+KINDS = "Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)"
+
+
+def lay_picture(window: MainWindow, path: Path | None = None) -> None:
+    """Ask for a picture and where it lies; one step of the history."""
+    if path is None:
+        folder = str(window.document.path.parent if window.document.path else Path.home())
+        path = ask.open_file(window, window.tr("A photo or scan to trace"), folder, KINDS)
+    if path is None:
+        return
+    try:
+        read = done_beside(window, window.tr("Reading {}…").format(path.name), partial(read_picture, path))
+    except FormatError as error:
+        ask.warn(window, window.tr("This picture was not laid behind the drawing"), str(error))
+        return
+    if not isinstance(read, PictureRead):
+        return
+    dialog = LayDialog(window, path.name, read)
+    picture = dialog.picture if dialog.exec() == QDialog.DialogCode.Accepted else None
+    dialog.deleteLater()
+    if picture is not None:
+        if window.front.shown:
+            if not window.files.may_leave():
+                return
+            name = path.stem[:80] or window.tr("Traced")
+            window.document.replace(_begun(window, name), None)
+        window.document.apply(f"Lay {path.name} behind the drawing",
+                              with_picture(window.document.layout, picture))
+        window.set_stage("outline")
+        window.canvas.fit(window.document.shown)
+        window.say(window.tr("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
+
+
+def _begun(window: MainWindow, name: str) -> Headstock:
+    """A layout to trace into: from the usual numbers, its outline waits to be replaced."""
+    _, layout, _ = mended(Numbers())
+    return replace(with_own_rack(window, layout), name=name, about="")

@@ -1,0 +1,68 @@
+"""Proposing an outline from the picture: found and fitted beside the window, shown as a ghost, taken as one step."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from PySide6.QtWidgets import QDialog
+
+from app.formats.picture_in import grey_of
+from app.window.tracing.waiting import Progress
+from geometry.curves import Path
+from geometry.edits import replace_outline
+from geometry.errors import GeometryError
+from geometry.layout.picture import Picture
+from geometry.tracing.edges_of import edge_about
+from geometry.tracing.edges_of import threshold as threshold_of
+from geometry.tracing.fit import fit
+from geometry.tracing.plane_map import PlaneMap
+from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+@dataclass(frozen=True, eq=False)
+class Proposal:
+    """A smooth outline, how far it strays from the edge in the picture (mm), and the level of grey that parted it."""
+
+    path: Path
+    deviation: float
+    level: float
+
+
+def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
+    """The outline about a point of the picture; pure, so that it runs beside the window.
+
+    Grey level None takes the one that parts the picture best. GeometryError or
+    FormatError with a sentence when there is no such edge.
+    """
+    grey = grey_of(picture.jpeg)
+    if progress is not None:
+        progress.tell(0.02)
+    wanted = threshold_of(grey) if level is None else level
+    place = PlaneMap(picture.place)
+    edge = edge_about(grey, wanted, at)
+    made = fit(place.many(edge), tolerance, place.size_at(at),
+               None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
+    return Proposal(made.path, made.deviation, wanted)
+
+
+def over_picture(path: Path, picture: Picture) -> np.ndarray:
+    """Points of a path (mm) in the picture."""
+    return PlaneMap(picture.place).inverse().many(path.flatten(0.01))
+
+
+def trace_outline(window: MainWindow) -> None:
+    """Ask where the head is in the picture and take its outline; one step of the history."""
+    from app.window.tracing.trace_dialog import TraceDialog
+    picture = window.document.layout.picture
+    if picture is None:
+        raise GeometryError("No picture lies behind the drawing: lay one there first.")
+    dialog = TraceDialog(window, picture)
+    if dialog.exec() == QDialog.DialogCode.Accepted and dialog.proposal is not None:
+        window.document.apply("Trace the picture", replace_outline(window.document.layout, dialog.proposal.path))
+        window.set_stage("outline")
+    dialog.deleteLater()

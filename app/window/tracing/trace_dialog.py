@@ -1,0 +1,234 @@
+"""Where the head is in the picture, how fine the line follows it, and the proposal as a ghost over it."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QPainterPath, QPolygonF
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QProgressBar,
+    QPushButton,
+    QSlider,
+    QVBoxLayout,
+)
+
+from app.canvas.picture import pixmap
+from app.formats.errors import FormatError
+from app.window.background import Background
+from app.window.tracing.board import PictureBoard
+from app.window.tracing.trace import Proposal, over_picture, propose
+from app.window.tracing.waiting import Cancelled, Progress
+from geometry.errors import GeometryError
+from geometry.layout.picture import Picture
+from geometry.tracing.plane_map import PlaneMap
+from geometry.units import format_length
+from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+TOLERANCES = (0.1, 0.15, 0.25, 0.5, 1.0)
+BEGIN_WITH = 0.15
+
+
+class TraceDialog(QDialog):
+    """Proposes anew whenever a place, the level of grey or the tolerance changes; the newest wish wins."""
+
+    def __init__(self, window: MainWindow, picture: Picture) -> None:
+        super().__init__(window)
+        self.setWindowTitle(self.tr("Trace {}").format(picture.name or self.tr("the picture")))
+        self._window = window
+        self._picture = picture
+        self.proposal: Proposal | None = None
+        self._at = self._middle()
+        self._level: float | None = None
+        self._thread: Background | None = None
+        self._progress: Progress | None = None
+        self._again = False
+        self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
+        self.board.pressed.connect(self._pressed)
+        self.tolerance = QComboBox(self)
+        self.level = QSlider(Qt.Orientation.Horizontal, self)
+        self.best = QPushButton(self.tr("Best"), self)
+        self._says = QLabel(self)
+        self._bar = QProgressBar(self)
+        self.stop = QPushButton(self.tr("Stop"), self)
+        self._build()
+        self._propose()
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        for mm in TOLERANCES:
+            self.tolerance.addItem(format_length(mm, self._window.unit, mark=True), mm)
+        self.tolerance.setCurrentIndex(TOLERANCES.index(BEGIN_WITH))
+        self.tolerance.setAccessibleName(self.tr("How far the line may stray"))
+        self.tolerance.activated.connect(self._propose)
+        self.level.setRange(1, 254)
+        self.level.setAccessibleName(self.tr("Level of grey between head and background"))
+        self.level.valueChanged.connect(self._levelled)
+        self.best.setAutoDefault(False)
+        self.best.setToolTip(self.tr("The level that parts dark and light best."))
+        self.best.clicked.connect(self._best)
+        self.stop.setAutoDefault(False)
+        self.stop.clicked.connect(self._stop)
+        grey = QHBoxLayout()
+        grey.addWidget(self.level, 1)
+        grey.addWidget(self.best)
+        form = QFormLayout()
+        form.setVerticalSpacing(8)
+        form.setHorizontalSpacing(14)
+        form.addRow(self.tr("May stray by"), self.tolerance)
+        form.addRow(self.tr("Level of grey"), grey)
+        how = QLabel(self.tr("Press inside the head. The largest closed edge round that place is followed; corners stay "
+                             "corners."), self)
+        how.setObjectName("dim")
+        how.setWordWrap(True)
+        self._says.setWordWrap(True)
+        self._says.setMinimumHeight(76)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        running = QHBoxLayout()
+        self._bar.setRange(0, 100)
+        running.addWidget(self._bar, 1)
+        running.addWidget(self.stop)
+        note = QLabel(self.tr("The outline of the layout is replaced; tuners and slots stay where they are. The picture's "
+                              "own errors come on top: check the first print with the 100 mm bar."), self)
+        note.setObjectName("dim")
+        note.setWordWrap(True)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
+        self.take_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.take_button.setText(self.tr("Take this outline"))
+        buttons.accepted.connect(self._accept)
+        buttons.rejected.connect(self.reject)
+        right = QVBoxLayout()
+        right.setSpacing(10)
+        right.addWidget(how)
+        right.addLayout(form)
+        right.addLayout(running)
+        right.addWidget(self._says)
+        right.addStretch(1)
+        right.addWidget(note)
+        right.addWidget(buttons)
+        both = QHBoxLayout(self)
+        both.setContentsMargins(14, 14, 14, 14)
+        both.setSpacing(18)
+        both.addWidget(self.board, 3)
+        both.addLayout(right, 2)
+        self.resize(980, 680)
+
+    def _middle(self) -> Vec2:
+        """Where the head probably is: on the centreline, 60 mm from the nut line; else the picture's middle."""
+        size = self._picture.width, self._picture.height
+        try:
+            at = PlaneMap(self._picture.place).inverse()((0.0, 60.0))
+        except GeometryError:
+            at = (-1.0, -1.0)
+        return at if 0 < at[0] < size[0] and 0 < at[1] < size[1] else (size[0] / 2, size[1] / 2)
+
+    # ---- wishes ---------------------------------------------------------
+    def _pressed(self, at: Vec2) -> None:
+        self._at = at
+        self._propose()
+
+    def _levelled(self, value: int) -> None:
+        self._level = float(value)
+        self._propose()
+
+    def _best(self) -> None:
+        self._level = None
+        self._propose()
+
+    def _stop(self) -> None:
+        self._again = False
+        if self._progress is not None:
+            self._progress.stop()
+
+    # ---- proposing ------------------------------------------------------
+    def _propose(self) -> None:
+        self.proposal = None
+        self.take_button.setEnabled(False)
+        if self._thread is not None:
+            self._again = True
+            self._progress.stop()
+            return
+        self._progress = Progress(self)
+        self._progress.told.connect(self._bar.setValue)
+        work = partial(propose, self._picture, self._at, self._level, self.tolerance.currentData(), self._progress)
+        self._thread = Background(work, self)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._bar.setValue(0)
+        self.stop.setEnabled(True)
+        self._thread.start()
+
+    def _answered(self, made: Proposal) -> None:
+        if self._again:
+            return
+        self.proposal = made
+        self.level.blockSignals(True)
+        self.level.setValue(round(made.level))
+        self.level.blockSignals(False)
+        points = over_picture(made.path, self._picture)
+        ghost = QPainterPath()
+        ghost.addPolygon(QPolygonF([QPointF(x, y) for x, y in points.tolist()]))
+        nodes = PlaneMap(self._picture.place).inverse().many([segment.start for segment in made.path])
+        self.board.show_ghost(ghost, [tuple(node) for node in nodes.tolist()])
+        corners = len(made.path.corners())
+        self._tell(self.tr("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
+                           "more than {far} anywhere.").format(
+            nodes=len(made.path.segments), corners=corners,
+            far=format_length(made.deviation, self._window.unit, 2 if self._window.unit == "mm" else None, mark=True)),
+            "heading")
+        self.take_button.setEnabled(True)
+
+    def _failed(self, error: Exception) -> None:
+        if self._again:
+            return
+        self.board.show_ghost(QPainterPath())
+        if isinstance(error, Cancelled):
+            self._tell(self.tr("Stopped. Press in the head, or change a number, to try again."), "dim")
+        elif isinstance(error, (GeometryError, FormatError)):
+            self._tell(str(error), "warning")
+        else:
+            raise error
+
+    def _finished(self) -> None:
+        if self._thread is None:  # closed while this was on its way
+            return
+        self._thread.deleteLater()
+        self._progress.deleteLater()
+        self._thread = self._progress = None
+        self._bar.setValue(100 if self.proposal is not None else 0)
+        self.stop.setEnabled(False)
+        if self._again:
+            self._again = False
+            self._propose()
+
+    def _tell(self, text: str, name: str) -> None:
+        self._says.setText(text)
+        self._says.setObjectName(name)
+        self._says.style().unpolish(self._says)
+        self._says.style().polish(self._says)
+
+    def _accept(self) -> None:
+        if self.proposal is not None:
+            self.accept()
+
+    def done(self, result: int) -> None:
+        if self._thread is not None:
+            thread, self._thread = self._thread, None
+            for signal, slot in ((thread.answered, self._answered), (thread.failed, self._failed),
+                                 (thread.finished, self._finished)):
+                signal.disconnect(slot)
+            self._progress.stop()
+            thread.wait()
+            thread.deleteLater()
+        super().done(result)

@@ -1,0 +1,192 @@
+"""From a scan to an outline, by hand: laid to scale, moved, hidden, traced, taken back."""
+
+import re
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QDialog
+
+from app.formats import headstock
+from app.window import ask
+from app.window.demo import samples
+from app.window.tracing.lay_dialog import LayDialog
+from app.window.tracing.trace_dialog import TraceDialog
+from geometry.layout import loop_path
+from geometry.tracing.plane_map import PlaneMap
+from tests.geometry.tracing.scans import Scan
+from tests.gui.test_front import drop
+
+HEAD = headstock.read(samples() / "three-a-side.headstock.json")
+
+
+@pytest.fixture(scope="module")
+def scan() -> Scan:
+    """A scan of the outline of a sample, 100 points an inch."""
+    return Scan(loop_path(HEAD.outline), 100)
+
+
+@pytest.fixture
+def file(scan, tmp_path):
+    path = tmp_path / "old head.jpg"
+    path.write_bytes(scan.jpeg)
+    return path
+
+
+def drag(board, key: str, to: tuple[float, float]) -> None:
+    """Take a mark with the mouse and let go of it at a place of the picture."""
+    start, end = board.pixel(board._handles[key].at), board.pixel(to)
+    QTest.mousePress(board, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, start.toPoint())
+    for part in (0.5, 1.0):
+        QTest.mouseMove(board, (start + (end - start) * part).toPoint())
+        QApplication.processEvents()
+    QTest.mouseRelease(board, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, end.toPoint())
+
+
+def enter(field, text: str) -> None:
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Tab)
+
+
+def laid_by_hand(scan, qtbot, four: bool = False):
+    """What the maker does in the dialog: two points 120 mm apart or a 100 x 120 mm rectangle, and the ends of the nut."""
+    def by_hand(dialog):
+        dialog.show()
+        qtbot.waitExposed(dialog)
+        if four:
+            QTest.mouseClick(dialog.four, Qt.MouseButton.LeftButton, pos=QPoint(8, dialog.four.height() // 2))
+            for key, at in (("1", (-30, 130)), ("2", (30, 130)), ("3", (30, 10)), ("4", (-30, 10))):
+                drag(dialog.board, key, scan.at(*at))
+            enter(dialog.across, "60")
+            enter(dialog.along, "120")
+        else:
+            drag(dialog.board, "a", scan.at(0, 10))
+            drag(dialog.board, "b", scan.at(0, 130))
+            enter(dialog.distance, "120 mm")
+        drag(dialog.board, "bass", scan.at(-20, 0))
+        drag(dialog.board, "treble", scan.at(20, 0))
+        assert dialog.lay_button.isEnabled(), dialog._says.text()
+        QTest.mouseClick(dialog.lay_button, Qt.MouseButton.LeftButton)
+        assert dialog.result() == QDialog.DialogCode.Accepted
+        return QDialog.DialogCode.Accepted
+    return by_hand
+
+
+def lay(bench, scan, file, monkeypatch, qtbot, four: bool = False) -> None:
+    monkeypatch.setattr(LayDialog, "exec", laid_by_hand(scan, qtbot, four))
+    monkeypatch.setattr(ask, "open_file", lambda *asked: file)
+    bench.window.commands.run("trace")
+
+
+@pytest.mark.parametrize("four", [False, True], ids=["two points", "four corners"])
+def test_a_scan_is_laid_to_scale_on_the_nut_line(bench, scan, file, monkeypatch, qtbot, four):
+    lay(bench, scan, file, monkeypatch, qtbot, four)
+    picture = bench.layout.picture
+    place = PlaneMap(picture.place)
+    # A mark is set to a point of the screen, here about half a millimetre.
+    for at in ((0, 10), (0, 130), (30, 60), (-20, 0)):
+        assert place(scan.at(*at)) == pytest.approx(at, abs=1.2)
+    item = bench.window.canvas.picture.item
+    assert item.isVisible() and item.opacity() == pytest.approx(picture.opacity)
+    there = item.sceneTransform().map(*scan.at(30, 60))
+    assert there == pytest.approx(place(scan.at(30, 60)), abs=1e-6)
+    assert b"old head.jpg" in headstock.encode(bench.layout) and str(file.parent).encode() not in headstock.encode(bench.layout)
+    assert headstock.decode(headstock.encode(bench.layout)) == bench.layout
+    bench.window.commands.run("undo")
+    assert bench.layout.picture is None and bench.window.canvas.picture.item is None
+
+
+def test_the_picture_is_unlocked_moved_turned_hidden_and_taken_away(bench, scan, file, monkeypatch, qtbot):
+    lay(bench, scan, file, monkeypatch, qtbot)
+    actions = bench.window.actions_
+    assert not actions["move picture"].isEnabled()
+    actions["picture locked"].trigger()
+    actions["move picture"].trigger()
+    before = PlaneMap(bench.layout.picture.place)((100.0, 100.0))
+    bench.drag((0.0, 60.0), (10.0, 50.0))
+    after = PlaneMap(bench.layout.picture.place)((100.0, 100.0))
+    assert (after[0] - before[0], after[1] - before[1]) == pytest.approx((10, -10), abs=0.6)
+    assert bench.window.document.history.undo_name == "Move the picture"
+    placed = bench.layout.picture
+    bench.press((0.0, 60.0))
+    bench.move((5.0, 60.0))
+    bench.key(Qt.Key.Key_Escape)
+    assert bench.layout.picture is placed
+    actions["picture locked"].trigger()
+    assert bench.window.tools.tool == "hold" and bench.layout.picture.locked
+    bench.window.activateWindow()
+    bench.pump()
+    QTest.keyClick(bench.window, Qt.Key.Key_T, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
+    assert bench.layout.picture.hidden and not bench.window.canvas.picture.item.isVisible()
+    actions["picture shown"].trigger()
+    actions["picture fainter"].trigger()
+    assert bench.window.canvas.picture.item.opacity() == pytest.approx(0.4)
+    actions["picture away"].trigger()
+    assert bench.layout.picture is None and not actions["trace outline"].isEnabled()
+
+
+def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkeypatch, qtbot):
+    lay(bench, scan, file, monkeypatch, qtbot)
+    before = bench.layout
+    said = []
+
+    def by_hand(dialog):
+        dialog.show()
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled(), timeout=20000)
+        said.append(dialog._says.text())
+        QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
+        QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
+        dialog.tolerance.activated.emit(dialog.tolerance.currentIndex())
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and dialog._thread is None, timeout=20000)
+        said.append(dialog._says.text())
+        QTest.mouseClick(dialog.take_button, Qt.MouseButton.LeftButton)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(TraceDialog, "exec", by_hand)
+    bench.window.commands.run("trace outline")
+    fine, coarse = (int(re.match(r"(\d+) nodes", text).group(1)) for text in said)
+    assert coarse <= fine <= 60
+    assert re.search(r"no more than 0\.\d\d mm", said[0])
+    # The outline is known: tolerance 0.5 mm, and the marks were set with a hand to about 1 mm.
+    traced, true = loop_path(bench.layout.outline).flatten(0.02), loop_path(HEAD.outline).flatten(0.02)
+    from shapely import LineString, hausdorff_distance
+    assert hausdorff_distance(LineString(traced), LineString(true)) < 2.0
+    bench.window.commands.run("undo")
+    assert bench.layout is before
+
+
+def test_a_dropped_picture_on_the_front_page_begins_a_layout_to_trace_into(bench, scan, file, monkeypatch, qtbot):
+    bench.window.front.show()
+    monkeypatch.setattr(LayDialog, "exec", laid_by_hand(scan, qtbot))
+    assert drop(bench, file)
+    qtbot.waitUntil(lambda: bench.layout.picture is not None)
+    assert bench.layout.name == "old head" and bench.window.stage == "outline" and not bench.window.front.shown
+
+
+def test_what_is_no_picture_is_said_and_changes_nothing(bench, tmp_path, monkeypatch):
+    file = tmp_path / "letter.png"
+    file.write_text("Dear maker")
+    said = []
+    monkeypatch.setattr(ask, "warn", lambda parent, title, text: said.append(text))
+    monkeypatch.setattr(ask, "open_file", lambda *asked: file)
+    before = bench.layout
+    bench.window.commands.run("trace")
+    assert said == ["letter.png is no picture that can be read: save it as JPEG or PNG."]
+    assert bench.layout is before
+
+
+def test_marks_are_moved_by_keys(bench, scan, file, qtbot):
+    from app.formats.picture_in import read_picture
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    dialog.show()
+    board = dialog.board
+    board.setFocus()
+    start = dialog._at["b"]
+    QTest.keyClick(board, Qt.Key.Key_PageDown)
+    QTest.keyClick(board, Qt.Key.Key_Right)
+    QTest.keyClick(board, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    assert dialog._at["b"] == pytest.approx((start[0] + 1, start[1] - 10))
+    dialog.close()
+    dialog.deleteLater()
