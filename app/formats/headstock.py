@@ -13,7 +13,7 @@ import msgspec
 
 from app.formats.errors import FormatError
 from app.formats.saving import fingerprint, save_bytes
-from app.formats.tidy_json import sentence, tidy
+from app.formats.tidy_json import UNREADABLE, sentence, tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
 
@@ -30,7 +30,7 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
                           "choose the right file.")
     try:
         version = msgspec.json.decode(data, type=_Head).pegwright
-    except (msgspec.DecodeError, RecursionError) as error:
+    except UNREADABLE as error:
         raise FormatError(f"{name} is not a headstock layout: {sentence(error)}") from error
     if version is None:
         raise FormatError(f'{name} is not a headstock layout: it has no "pegwright" version at the top.')
@@ -39,7 +39,7 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
                           "Open it with a newer Pegwright.")
     try:
         return validate(msgspec.json.decode(data, type=Headstock))
-    except (msgspec.DecodeError, RecursionError) as error:
+    except UNREADABLE as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
     except GeometryError as error:
         raise FormatError(f"{name} cannot be used: {error}") from error

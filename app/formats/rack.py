@@ -14,7 +14,7 @@ import platformdirs
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
-from app.formats.tidy_json import sentence, tidy
+from app.formats.tidy_json import UNREADABLE, sentence, tidy
 from geometry.errors import GeometryError
 from geometry.layout import Rack
 from geometry.layout.generic import RACK, RACK_INCH
@@ -130,7 +130,7 @@ def decode_rack(data: bytes, name: str = "the file") -> Rack:
             raise FormatError(f"{name} is a rack of version {version}; this program reads version {VERSION}. "
                               "Open it with a newer Pegwright.")
         return validate_rack(msgspec.json.decode(data, type=RackFile).rack)
-    except (msgspec.DecodeError, RecursionError) as error:
+    except UNREADABLE as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
     except GeometryError as error:
         raise FormatError(f"{name} cannot be used: {error}") from error

@@ -12,10 +12,16 @@ def tidy(record: object) -> bytes:
     return (_lines(_plain(msgspec.to_builtins(record)), 0) + "\n").encode()
 
 
+UNREADABLE = (msgspec.DecodeError, UnicodeDecodeError, RecursionError)
+"""What the strict reader raises for bytes that it does not take."""
+
+
 def sentence(error: Exception) -> str:
     """What a strict reader objects to, as a sentence for the maker."""
     if isinstance(error, RecursionError):
         return "it is nested too deeply."
+    if isinstance(error, UnicodeDecodeError):
+        return "Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else."
     text = str(error).strip().rstrip(".")
     return text[0].upper() + text[1:] + "." if text else "it cannot be read."
 

@@ -14,7 +14,7 @@ from msgspec import Meta
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
-from app.formats.tidy_json import sentence, tidy
+from app.formats.tidy_json import UNREADABLE, sentence, tidy
 from app.printing.correction import BAR, LEAST, MOST, Correction
 
 VERSION = 1
@@ -95,7 +95,7 @@ def decode(data: bytes, name: str = "the file") -> tuple[Entry, ...]:
             raise FormatError(f"{name} is a list of printers of version {version}; this program reads version {VERSION}. "
                               "Open it with a newer Pegwright.")
         return msgspec.json.decode(data, type=PrintersFile).printers
-    except (msgspec.DecodeError, RecursionError) as error:
+    except UNREADABLE as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
 
 

@@ -246,6 +246,7 @@ def _whole(curve: Cubic) -> float:
 def _length(curve: Cubic, a: float, b: float, depth: int) -> float:
     m = (a + b) / 2
     whole, halves = _rule(curve, a, b), (_rule(curve, a, m), _rule(curve, m, b))
-    if depth >= 12 or abs(whole - sum(halves)) < 1e-10 * max(1.0, whole):
+    # "Not greater" also ends it for a curve whose numbers are no numbers.
+    if depth >= 12 or not abs(whole - sum(halves)) >= 1e-10 * max(1.0, whole):
         return sum(halves)
     return _length(curve, a, m, depth + 1) + _length(curve, m, b, depth + 1)

@@ -1,4 +1,4 @@
-"""`python3 -m tests.endurance kills`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
+"""`python3 -m tests.endurance kills|fuzz`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
 
 import argparse
 import sys
@@ -19,7 +19,10 @@ def main() -> int:
     kills = jobs.add_parser("kills", help="kill an editing program at random moments")
     kills.add_argument("--count", type=int, default=300)
     kills.add_argument("--windows", type=int, default=12, help="how many of them have the whole window")
-    kills.add_argument("--seed", type=int, default=1)
+    fuzz = jobs.add_parser("fuzz", help="read broken files")
+    fuzz.add_argument("--count", type=int, default=20_000)
+    for job in (kills, fuzz):
+        job.add_argument("--seed", type=int, default=1)
     words = parser.parse_args()
 
     from app.setup import start
@@ -27,7 +30,7 @@ def main() -> int:
     start.ensure(["app", "tests"])
     ensure_window_libraries()
     with tempfile.TemporaryDirectory(prefix="pegwright-endurance-") as folder:
-        return {"kills": _kills}[words.job](words, Path(folder))
+        return {"kills": _kills, "fuzz": _fuzz}[words.job](words, Path(folder))
 
 
 def _kills(words: argparse.Namespace, folder: Path) -> int:
@@ -41,6 +44,15 @@ def _kills(words: argparse.Namespace, folder: Path) -> int:
          f"median {lost[len(lost) // 2]:.2f} s; every layout whole")
     application.quit()
     return 0
+
+
+def _fuzz(words: argparse.Namespace, folder: Path) -> int:
+    from tests.endurance.fuzz import run
+    found = run(folder, words.seed, words.count, say=_say)
+    for case in found.bad:
+        _say(case)
+    _say(found.line)
+    return 1 if found.bad else 0
 
 
 def _say(text: str) -> None:

@@ -160,3 +160,7 @@ def test_a_line_without_length():
     spot = Line((1.0, 1.0), (1.0, 1.0))
     assert spot.length() == 0 and spot.at_length(3.0) == 0 and spot.nearest((5.0, 5.0)) == 0
     assert spot.tangent(0.5) == (1.0, 0.0)
+
+
+def test_a_curve_of_no_numbers_has_a_length_of_no_number_and_says_so_at_once():
+    assert math.isnan(Cubic((0.0, 0.0), (math.nan, 1.0), (2.0, 1.0), (3.0, 0.0)).length_to(1.0))

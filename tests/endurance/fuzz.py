@@ -1,0 +1,165 @@
+"""Broken files into every reader: each ends in a layout or in one sentence, soon and in little room.
+
+The cases run in children that the system holds to a gigabyte; a child that is
+slow or dies names the case it was at.
+"""
+
+from __future__ import annotations
+
+import random
+import re
+import signal
+import subprocess
+import sys
+import time
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from tests.endurance.mutations import mutated
+
+ROOT = Path(__file__).parents[2]
+SLOWEST = 2.0
+"""Seconds of the processor for one file."""
+ROOM = 1 << 30
+"""Bytes of memory for the child, beyond what its libraries take up as addresses alone."""
+BATCH = 250
+
+
+@dataclass
+class Found:
+    """What came of a job."""
+
+    cases: int = 0
+    bad: list[str] = field(default_factory=list)
+    ends: Counter = field(default_factory=Counter)
+
+    @property
+    def line(self) -> str:
+        """A line of numbers."""
+        ways = ", ".join(f"{count} {end}" for end, count in sorted(self.ends.items()))
+        return f"{self.cases} files: {ways}; {len(self.bad)} bad"
+
+
+def run(folder: Path, seed: int, count: int, say: Callable[[str], None] = lambda text: None) -> Found:
+    """Feed `count` files made from `seed` to the readers, in batches, each batch in a child of its own."""
+    found = Found()
+    for first in range(0, count, BATCH):
+        many = min(BATCH, count - first)
+        done = subprocess.run([sys.executable, "-m", "tests.endurance.fuzz", str(folder), str(seed), str(first), str(many)],
+                              cwd=ROOT, capture_output=True, text=True, errors="replace", timeout=SLOWEST * BATCH)
+        lines = [line.split("\t") for line in done.stdout.splitlines()]
+        found.cases += many
+        found.ends.update(line[1] for line in lines if len(line) >= 2)
+        found.bad += [" ".join(line) for line in lines if len(line) == 3]
+        if done.returncode != 0 or len(lines) != many:
+            at = first + len(lines)
+            found.bad.append(f"case {at} ended the child ({done.returncode}): {done.stderr.strip()[-400:]}")
+        if first // BATCH % 8 == 7:
+            say(found.line)
+    return found
+
+
+# ---- in the child -------------------------------------------------------------
+def main(folder: Path, seed: int, first: int, many: int) -> None:
+    """Run some cases; a line for each: number, how it ended, and what is bad about that."""
+    _hold_down()
+    readers = _readers(folder)
+    for number in range(first, first + many):
+        chance = random.Random(seed * 1_000_003 + number)
+        name, sound, read = readers[number % len(readers)]
+        data = mutated(chance.choice(sound), chance)
+        end, bad = _one(read, data)
+        print(number, f"{name} {end}", *([f"{bad} (seed {seed})"] if bad else []), sep="\t", flush=True)
+
+
+def _one(read: Callable[[bytes], object], data: bytes) -> tuple[str, str]:
+    from app.formats.errors import FormatError
+    from geometry.errors import GeometryError
+    began = time.process_time()
+    signal.alarm(int(10 * SLOWEST))
+    try:
+        read(data)
+        end, bad = "read", ""
+    except (FormatError, GeometryError) as error:
+        end, bad = "refused", _no_sentence(str(error))
+    except BaseException as error:  # whatever it is, it is what this job looks for
+        end, bad = "broke", f"{type(error).__name__}: {str(error)[:300]}"
+    signal.alarm(0)
+    took = time.process_time() - began
+    if not bad and took > SLOWEST:
+        bad = f"took {took:.1f} s"
+    return end, bad
+
+
+def _no_sentence(text: str) -> str:
+    """What keeps a text from being a sentence for the maker, "" when nothing does."""
+    if "\n" in text.strip() or not text.strip():
+        return f"not one line: {text[:200]!r}"
+    if re.search(r"Traceback|object at 0x|Error\(", text):
+        return f"speaks of the program: {text[:200]!r}"
+    return "" if len(text) <= 1000 else f"{len(text)} characters long"
+
+
+def _hold_down() -> None:
+    import resource
+    taken = int(re.search(r"VmSize:\s+(\d+)", Path("/proc/self/status").read_text()).group(1)) * 1024
+    # The libraries imported later map about this much again without using it.
+    most = taken + ROOM + (1 << 30)
+    resource.setrlimit(resource.RLIMIT_AS, (most, most))
+
+    def late(*_: object) -> None:
+        raise TimeoutError("the file took too long")
+    signal.signal(signal.SIGALRM, late)
+
+
+def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], object]]]:
+    from app.formats import headstock
+    from app.formats.drawing_in.read import read_drawing
+    from app.formats.rack import decode_rack, encode_rack, starting_rack
+    from app.printing import printers
+    from geometry.book.edits import read_amount, read_minutes
+    from geometry.checks import check
+    from geometry.units import parse_length
+
+    def drawing(data: bytes) -> None:
+        file = folder / "case.drawing"
+        file.write_bytes(data)
+        read_drawing(file)
+
+    def layout(data: bytes) -> None:
+        made = headstock.decode(data)
+        assert headstock.decode(headstock.encode(made)) == made, "not the same when read again"
+        check(made)
+
+    def typed(data: bytes) -> None:
+        text = data.decode("utf-8", "surrogateescape")
+        for read in (lambda t: parse_length(t, "mm"), read_amount, read_minutes):
+            try:
+                read(text)
+            except Exception as error:
+                from geometry.errors import GeometryError
+                if not isinstance(error, GeometryError):
+                    raise
+
+    layouts = [p.read_bytes() for p in sorted((ROOT / "samples").glob("*.headstock.json"))]
+    drawings = [p.read_bytes() for p in sorted((ROOT / "samples" / "outlines").glob("*.*")) if p.stat().st_size < 300_000]
+    racks = [encode_rack(starting_rack(unit)) for unit in ("mm", "inch")]
+    entries = list(_printers(folder))
+    words = [b'1 5/8" + 2 mm', b"12,5", b"3h 20", b"90 s", b"1.234,50", b"-2.5 in"]
+    return [("layout", layouts, layout), ("drawing", drawings, drawing), ("rack", racks, decode_rack),
+            ("drawing", drawings, drawing), ("printer", entries, printers.decode), ("typed", words, typed),
+            ("layout", layouts, layout)]
+
+
+def _printers(folder: Path) -> Iterator[bytes]:
+    from app.printing.correction import Correction
+    from app.printing.printers import keep_correction
+    file = folder / "printers.json"
+    keep_correction("front room", "A4", Correction(across=1.004, along=0.998), file)
+    yield file.read_bytes()
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]), *map(int, sys.argv[2:5]))
