@@ -18,6 +18,10 @@ from geometry.layout.validate import validate_book
 
 LONGEST = 100_000.0
 """Minutes that one operation may take."""
+LONGEST_PART, MOST_PARTS = 200, 100_000
+LONGEST_NOTE = 4000
+FARTHEST = 5000.0
+"""What the layout's file takes of names, numbers, notes (letters) and readings (mm): more could not be opened again."""
 
 
 def minutes_of(book: Book, piece: Piece, operation: str) -> float | None:
@@ -105,8 +109,10 @@ def put_price(book: Book, at: int | None, price: Price) -> Book:
     """A price in place of the one at that index; behind the others with None."""
     if not price.part.strip():
         raise GeometryError("A cost needs a word for what was paid for.")
-    if price.count < 0:
-        raise GeometryError("A number of parts is 0 or more.")
+    if len(price.part) > LONGEST_PART:
+        raise GeometryError(f"What was paid for has a name of at most {LONGEST_PART} letters: this one has {len(price.part)}.")
+    if not 0 <= price.count <= MOST_PARTS:
+        raise GeometryError(f"A number of parts is between 0 and {MOST_PARTS:,}.")
     prices = list(book.prices)
     prices[len(prices) if at is None else at:len(prices) if at is None else at + 1] = [price]
     return validate_book(replace(book, prices=tuple(prices)))
@@ -119,16 +125,12 @@ def remove_price(book: Book, at: int) -> Book:
 
 def add_remark(book: Book, remark: Remark) -> Book:
     """One more note, last."""
-    if not remark.text.strip():
-        raise GeometryError("A note needs some words.")
-    return replace(book, remarks=(*book.remarks, remark))
+    return replace(book, remarks=(*book.remarks, _worded(remark)))
 
 
 def put_remark(book: Book, at: int, remark: Remark) -> Book:
     """A note in place of the one at that index."""
-    if not remark.text.strip():
-        raise GeometryError("A note needs some words; remove it instead.")
-    return replace(book, remarks=(*book.remarks[:at], remark, *book.remarks[at + 1:]))
+    return replace(book, remarks=(*book.remarks[:at], _worded(remark), *book.remarks[at + 1:]))
 
 
 def remove_remark(book: Book, at: int) -> Book:
@@ -138,6 +140,8 @@ def remove_remark(book: Book, at: int) -> Book:
 
 def put_reading(book: Book, reading: Reading) -> Book:
     """A reading in place of the one of the same kind on the same hole of the same piece; else behind the others."""
+    if not abs(reading.value) <= FARTHEST:
+        raise GeometryError(f"A reading of {reading.value:g} cannot be: no headstock is longer than {FARTHEST:,.0f} mm.")
     same = [i for i, one in enumerate(book.readings) if _key(one) == _key(reading)]
     if not same:
         return replace(book, readings=(*book.readings, reading))
@@ -147,6 +151,14 @@ def put_reading(book: Book, reading: Reading) -> Book:
 def remove_reading(book: Book, reading: Reading) -> Book:
     """The book without that reading's kind on that hole of that piece."""
     return replace(book, readings=tuple(one for one in book.readings if _key(one) != _key(reading)))
+
+
+def _worded(remark: Remark) -> Remark:
+    if not remark.text.strip():
+        raise GeometryError("A note needs some words; strike it out instead when there is nothing to say.")
+    if len(remark.text) > LONGEST_NOTE:
+        raise GeometryError(f"A note has at most {LONGEST_NOTE:,} letters: this one has {len(remark.text):,}. Write it in two.")
+    return remark
 
 
 def _key(reading: Reading) -> tuple:

@@ -179,3 +179,15 @@ def test_readings_are_typed_hole_after_hole_and_taken_into_the_shop_accuracy(ben
     assert bench.layout.accuracy.stop == pytest.approx(2 * 0.1581, abs=1e-3)  # standard deviation of 0.3 to 0.7 by steps of 0.1
     bench.window.document.undo()
     assert bench.layout.accuracy == before and len(bench.layout.book.readings) == 12
+
+
+def test_readings_are_typed_and_shown_in_inches_too(bench, room):
+    bench.window.set_unit("in64")
+    page = room.readings.page
+    page.ways.setCurrentIndex(next(i for i in range(page.ways.count()) if page.ways.itemData(i).what == "diameter"))
+    page.way_chosen.emit()
+    room.view.tabs.button(3).click()
+    page.table.setFocus()
+    page.table.stand_at(0, 2)
+    type_on(page.table, "3/8")
+    assert bench.layout.book.readings[0].value == pytest.approx(9.525) and page.table.words.rows[0][2] == "0.375"

@@ -5,13 +5,17 @@ from decimal import Decimal
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
+from app.formats import headstock
+from app.window.demo import demo
 from geometry.book import (
     add_remark,
     drop_timer,
     minutes_of,
     put_price,
     put_reading,
+    put_remark,
     read_amount,
     read_minutes,
     remove_price,
@@ -117,3 +121,23 @@ def test_a_second_reading_of_the_same_kind_takes_the_place_of_the_first():
 def test_every_amount_reads_back_from_its_own_words(value):
     assert read_amount(format(value, "f")) == value
     assert read_amount(format(value, "f").replace(".", ",")) == value
+
+
+@pytest.mark.parametrize("write", [
+    lambda size: lambda book: add_remark(book, Remark(piece="real", text="n" * size)),
+    lambda size: lambda book: put_remark(add_remark(book, Remark(piece="real", text="n")), 0, Remark(piece="real", text="n" * size)),
+    lambda size: lambda book: put_price(book, None, Price(piece="real", part="p" * size)),
+    lambda size: lambda book: put_price(book, None, Price(piece="real", part="p", count=25 * size)),
+    lambda size: lambda book: put_reading(book, Reading(piece="real", drilling="a", what="y", value=float(size)))])
+def test_what_the_book_takes_can_be_opened_again_and_the_rest_is_refused(write):
+    """The limits are found from outside: what is not refused goes through the file and comes back."""
+    taken = refused = 0
+    for size in (1, 199, 200, 201, 3999, 4000, 4001, 5000, 5001):
+        try:
+            book = write(size)(Book())
+        except GeometryError:
+            refused += 1
+            continue
+        taken += 1
+        assert headstock.decode(headstock.encode(replace(demo(), book=book))).book == book
+    assert taken and refused
