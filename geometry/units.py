@@ -79,6 +79,22 @@ def format_length(mm: float, unit: LengthUnit = "mm", decimals: int | None = Non
     return f'{text}"' if mark else text
 
 
+CLOSE = 0.05
+"""mm: a length that a 64th of an inch misses by more is told in thousandths where the number is worked to."""
+
+
+def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bool = False) -> str:
+    """As format_length, but a fraction of an inch only where it is true to within CLOSE, else thousandths.
+
+    `decimals` is for mm.
+    """
+    if unit == "mm":
+        return format_length(mm, unit, decimals, mark)
+    step = MM_PER_INCH / 64
+    near = unit == "in64" and abs(round(mm / step) * step - mm) <= CLOSE
+    return format_length(mm, "in64" if near else "in", mark=mark)
+
+
 def parse_angle(text: str) -> float:
     """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`."""
     match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees)?\s*", text.replace("−", "-"))

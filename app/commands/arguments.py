@@ -8,6 +8,7 @@ from typing import NoReturn
 from app import __version__
 
 PAPERS = ("A4", "A3", "Letter", "Tabloid")
+SHEET_UNITS = ("mm", "in", "in64")
 UNITS = ("mm", "cm", "inch")
 FILE_ENDING = ".headstock.json"
 
@@ -93,6 +94,13 @@ def _sheets() -> _Parser:
         default="A4",
         metavar="|".join(PAPERS),
         help="the paper in the printer (default A4)",
+    )
+    parser.add_argument(
+        "--unit",
+        type=_one_of(SHEET_UNITS),
+        default="mm",
+        metavar="|".join(SHEET_UNITS),
+        help="what lengths are told in: mm, decimal inches, or inches in 64ths (default mm)",
     )
     return parser
 

@@ -20,7 +20,7 @@ def run(request: argparse.Namespace) -> int:
     layout = headstock.read(request.file)
     request.out.mkdir(parents=True, exist_ok=True)
     stem = request.file.name.removesuffix(FILE_ENDING)
-    for path in write_sheets(layout, request.out, request.paper, stem):
+    for path in write_sheets(layout, request.out, request.paper, stem, unit=request.unit):
         print(path)
     if check(layout).spoils:
         print(

@@ -5,20 +5,25 @@ from __future__ import annotations
 from app.formats.mark_shapes import drawing_box
 from app.sheets.cards import Card
 from app.sheets.lay import Block, Column, drawing, fitting, heading, space, table
+from app.sheets.lengths import length, tenths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
 from geometry.layout import Headstock
 from geometry.solids.side import block_height
-from geometry.units import format_angle, format_length
+from geometry.routing.words import spoken
+from geometry.units import MM_PER_INCH, format_angle
 
 LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
 """Lengths of boards for which the blocks are given, mm."""
+INCHES = tuple(MM_PER_INCH * n for n in (4, 6, 8, 10, 12))
+"""The same for a maker in inches, mm."""
 
 
 def lengths_for(base: float) -> tuple[float, ...]:
     """Five lengths of board in mm for the table: the one in the rack, and the usual ones beside it."""
-    others = [length for length in LENGTHS if abs(length - base) > 0.05]
-    return tuple(sorted((base, *others[:len(LENGTHS) - 1])))
+    usual = LENGTHS if spoken() == "mm" else INCHES
+    others = [one for one in usual if abs(one - base) > 0.05]
+    return tuple(sorted((base, *others[:len(usual) - 1])))
 
 
 def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
@@ -38,17 +43,17 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
     lengths = lengths_for(base)
     blocks = [space(5.0), heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
                       "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank. "
-                      f"The board of the rack is L {base:g}."),
+                      f"The board of the rack is L {length(base, 3)}."),
               _sketch()]
     w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - 4.6, 3.0)
     columns = [Column("tilt", w[0], True), Column("raised end", w[1]), Column("fence", w[2], True),
-               *(Column(f"L {length:g}", one, True) for length, one in zip(lengths, w[3:-1], strict=True)), Column("for", w[-1])]
+               *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column("for", w[-1])]
     rows = []
     for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
         level = format_angle(abs(tilt)) == format_angle(0.0)
         end = "level" if level else "tip" if tilt > 0 else "nut"
-        rows.append((format_angle(abs(tilt)), end, format_length(fence, decimals=1),
-                     *(f"{block_height(tilt, length):.1f}" for length in lengths), ", ".join(who)))
+        rows.append((format_angle(abs(tilt)), end, length(fence, 1),
+                     *(tenths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
 
 

@@ -6,9 +6,10 @@ from dataclasses import replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
-from app.sheets.card_rows import hand_op, length, point_of, rows
+from app.sheets.card_rows import hand_op, point_of, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
+from app.sheets.lengths import length, tenths
 from app.sheets.words import block, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -18,11 +19,12 @@ from geometry.drawing.sections import section_along_bore
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
+from geometry.routing.words import spoken
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
-from geometry.units import format_angle, format_length
+from geometry.units import format_angle
 
 PAD = 2.5
 """White inside the frame, mm."""
@@ -97,7 +99,7 @@ class Maker:
         bore = side_bore(self.layout, self.card.ids[0])
         lies = "back" if post.surface == "treble edge" else "face"
         step = f"Step {self.work.number[op.id]}: " if op is not None and op.id in self.work.number else ""
-        bit = op.setup.bit if op is not None else format_length(post.diameter)
+        bit = op.setup.bit if op is not None else length(post.diameter)
         self.say(f"{step}drill press, {bit}; {post.surface} up, the {lies} against the fence.")
         top = self.y - 0.8
         room = (max(SIDE_PICTURE[0], self.inner - SETTINGS), SIDE_PICTURE[1])
@@ -108,20 +110,20 @@ class Maker:
             return
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
         level = format_angle(abs(tilt)) == format_angle(0.0)
-        self._line("mark", f"{length(post.mark[1])} from the nut line")
-        self._line("", f"{length(post.mark[2])} below the face")
+        self._line("mark", f"{tenths(post.mark[1])} from the nut line")
+        self._line("", f"{tenths(post.mark[2])} below the face")
         if abs(bore.squared_miss) > 0.05:
-            self._line("", f"not at {length(post.mark[1] - bore.squared_miss)}, squared", boxed=False)
+            self._line("", f"not at {tenths(post.mark[1] - bore.squared_miss)}, squared", boxed=False)
         self._line("tilt", "level" if level else f"{format_angle(abs(tilt))}, {'tip' if tilt > 0 else 'nut'} end raised")
         if not level:
             for base in (self.layout.rack.press.base, 2 * self.layout.rack.press.base):
-                self._line("", f"blocks {length(block_height(tilt, base))} over {length(base)}", boxed=False)
+                self._line("", f"blocks {tenths(block_height(tilt, base))} over {tenths(base)}", boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
-            self._line("fence", f"{length(fence)} to the axis")
-        self._line("stop", f"{length(post.stop)} to full diameter")
-        self._line("", f"{length(post.stop + bore.point)} to the point", boxed=False)
-        self._line("", f"({length(bore.depth)} from the seat)", boxed=False)
+            self._line("fence", f"{tenths(fence)} to the axis")
+        self._line("stop", f"{tenths(post.stop)} to full diameter")
+        self._line("", f"{tenths(post.stop + bore.point)} to the point", boxed=False)
+        self._line("", f"({tenths(bore.depth)} from the seat)", boxed=False)
         if picture is not None:
             self._picture(picture, top)
             self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
@@ -192,7 +194,7 @@ class Maker:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
             sizes = sorted({(d.diameter, d.depth) for d in by_hand})
-            holes = ", ".join(f"{format_length(a)} wide, {format_length(b)} deep" for a, b in sizes)
+            holes = ", ".join(f"{length(a)} wide, {length(b)} deep" for a, b in sizes)
             self.say(f"{len(by_hand)} screw pilots later (steps {_list(steps)}): by hand through the plate once the outline "
                      f"is finished, {holes}.")
         elif self.card.kind == "side" and len(self.card.drillings) > 1:
@@ -214,7 +216,7 @@ class Maker:
 def section(layout: Headstock, work: Work, card: Card) -> Section:
     """The section through the first axis of a card; empty when the layout gives it no place."""
     if card.kind in ("side", "face"):
-        return section_along_bore(layout, card.ids[0]), None
+        return section_along_bore(layout, card.ids[0], spoken()), None
     d = card.drillings[0]
     op = next((one for one in card.ops if d.id in {x.id for x in one.drillings}), None)
     if op is None:

@@ -5,25 +5,20 @@ from __future__ import annotations
 from app.sheets.cards import Card
 from app.sheets.lay import SMALL, Column, fitting, table
 from app.sheets.lay import Block as Laid
+from app.sheets.lengths import length, tenths
 from geometry.layout import Headstock
 from geometry.sequence import Operation
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_length
-from geometry.units import format_length
 
 
 SHORT = {"screw": "pilot", "pin": "pin", "clearance": "clear"}
 """Names of operations that would not fit their column."""
 
 
-def length(value: float) -> str:
-    """A length in mm to a tenth."""
-    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
-
-
 def across(x: float) -> str:
     """How far to which side of the centreline."""
-    return "0.0" if abs(x) < 0.05 else f"{abs(x):.1f} {'treble' if x > 0 else 'bass'}"
+    return tenths(0.0) if abs(x) < 0.05 else f"{tenths(abs(x))} {'treble' if x > 0 else 'bass'}"
 
 
 def point_of(layout: Headstock, d: Drilling) -> float:
@@ -35,7 +30,7 @@ def point_of(layout: Headstock, d: Drilling) -> float:
 def drill_words(layout: Headstock, d: Drilling) -> str:
     """The rack's drill by its name, or the kind and size that the rack lacks."""
     drill = drill_for(layout, d)
-    return drill.id if drill else f"{d.drill} {format_length(d.diameter)}, not in the rack"
+    return drill.id if drill else f"{d.drill} {length(d.diameter)}, not in the rack"
 
 
 def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
@@ -58,9 +53,9 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
     if d.surface == "back":
         what += ", back"
     if d.through:
-        return (what, drill_words(layout, d), length(y), across(x) if upright else length(z), "through", "-")
-    return (what, drill_words(layout, d), length(y), across(x) if upright else length(z), length(deep),
-            length(deep + point_of(layout, d)))
+        return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), "through", "-")
+    return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), tenths(deep),
+            tenths(deep + point_of(layout, d)))
 
 
 def hand_op(card: Card, d: Drilling) -> Operation | None:

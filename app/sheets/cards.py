@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from app.sheets.lengths import length
 from app.sheets.work import Work
 from geometry.layout import Headstock
 from geometry.sequence import Operation
 from geometry.solids import Drilling, Hole, holes
-from geometry.units import format_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +72,7 @@ def _card(group: list[Hole], work: Work) -> Card:
     if first.role == "locating":
         return Card(0, "pin", "Locating pin holes" if len(of) > 1 else f"Locating pin hole {of[0]}", of, tuple(drillings), tuple(own))
     if first.role == "hole":
-        title = f"Hole {of[0]}" if len(of) == 1 else f"{len(of)} holes of {format_length(first.diameter)}"
+        title = f"Hole {of[0]}" if len(of) == 1 else f"{len(of)} holes of {length(first.diameter)}"
         return Card(0, "hole", title, of, tuple(drillings), tuple(own))
     kind = "face" if any(d.upright for d in drillings) else "side"
     return Card(0, kind, of[0], of, tuple(drillings), tuple(own))

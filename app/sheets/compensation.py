@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from app.sheets.lengths import marked
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing.follower import Follower, follower
-from geometry.units import format_length
+from geometry.routing.words import exact
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,18 +33,14 @@ def compensation(layout: Headstock) -> Compensation:
 
 def _tools(chosen: Follower) -> str:
     kind = {"guide bush": "guide bush", "bare shank": "bare shank"}.get(chosen.kind, chosen.kind)
-    return f"{_mm(chosen.diameter)} mm {kind} with a {_mm(chosen.bit.cutter)} mm cutter"
+    return f"{marked(chosen.diameter, 3)} {kind} with a {marked(chosen.bit.cutter, 3)} cutter"
 
 
 def _sizes(offset: float) -> str:
     if abs(offset) < 0.0005:
         return "openings the same size as the slots, outside the same size as the outline"
     if offset > 0:
-        return (f"openings {_mm(offset)} mm larger all round than the slots, "
-                f"outside {_mm(offset)} mm smaller all round than the outline")
-    return (f"openings {_mm(-offset)} mm smaller all round than the slots, "
-            f"outside {_mm(-offset)} mm larger all round than the outline")
-
-
-def _mm(value: float) -> str:
-    return format_length(value, decimals=3)
+        return (f"openings {exact(offset)} larger all round than the slots, "
+                f"outside {exact(offset)} smaller all round than the outline")
+    return (f"openings {exact(-offset)} smaller all round than the slots, "
+            f"outside {exact(-offset)} larger all round than the outline")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from app.formats.letters import text_width
 from app.formats.paper import Box
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
+from app.sheets.lengths import unit_words
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
@@ -30,7 +31,7 @@ def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, .
     x0, _, x1, top = window
     places = _columns(all_rows, x0 + TICK + 3.0, x1)
     y = top - 7.0
-    marks: list[Mark] = [Label("mm and degrees. x, y, z: the mark on the square blank. stop: drill depth from the "
+    marks: list[Mark] = [Label(f"{unit_words()} and degrees. x, y, z: the mark on the square blank. stop: drill depth from the "
                                "mark to full diameter.", (x0, top - 2.0), LETTER, "note")]
     marks += _row(PAPER_HEAD, places, y)
     marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))

@@ -6,10 +6,10 @@ import math
 from dataclasses import dataclass
 
 from app.formats.csv_out import Cell
+from app.sheets.lengths import length, tenths
 from geometry.layout import Headstock
 from geometry.solids import Drilling, frames, holes
 from geometry.solids.side import tilt_of
-from geometry.units import format_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,17 +53,13 @@ LEFT_COLUMNS = (0, 1, 3)
 
 
 def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
-    """The table for the page, lengths in mm, tilt in degrees."""
+    """The table for the page, lengths in the unit of the sheets, tilt in degrees."""
     out = []
     for row in rows(layout):
         d = row.drilling
-        x, y, z = (_mm(n) for n in (d.mark or d.start))
+        x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else f"{math.degrees(row.tilt):.1f}"
-        stop = "no edge" if d.mark is None else "through" if d.through else _mm(d.stop)
-        out.append((d.id, d.operation, format_length(d.diameter), d.surface, x, y, z, tilt,
-                    "through" if d.through else _mm(d.depth), stop))
+        stop = "no edge" if d.mark is None else "through" if d.through else tenths(d.stop)
+        out.append((d.id, d.operation, length(d.diameter), d.surface, x, y, z, tilt,
+                    "through" if d.through else tenths(d.depth), stop))
     return out
-
-
-def _mm(value: float) -> str:
-    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"

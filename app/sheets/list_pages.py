@@ -5,21 +5,21 @@ from __future__ import annotations
 from app.formats.csv_out import Cell
 from app.sheets.lay import Block, Column, fitting, heading, space, table
 from app.sheets.lay import words as paragraph
+from app.sheets.lengths import length, unit_words
 from app.sheets.needs import Tool, bits, drills, lacks, pieces, wares
 from app.sheets.work import Work
 from geometry.layout import Headstock
-from geometry.units import format_length
 
 
 def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     """Wood, hardware, tools, what the rack lacks."""
     room = width - 4.6
-    blocks = [heading("Cut list", width, "Finished sizes in mm, length along the grain. Allow for the saw and the plane as you "
+    blocks = [heading("Cut list", width, f"Finished sizes in {unit_words()}, length along the grain. Allow for the saw and the plane as you "
                       "are used to.", own_page=True)]
     w = fitting((40, 8, 16, 16, 16, 76), room)
     blocks += table([Column("piece", w[0]), Column("no.", w[1], True), Column("length", w[2], True), Column("width", w[3], True),
                      Column("thick", w[4], True), Column("", w[5])],
-                    [(p.name, str(p.count), _mm(p.length), _mm(p.width), _mm(p.thickness), p.remark) for p in pieces(layout, work)],
+                    [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 1), p.remark) for p in pieces(layout, work)],
                     ticks=True)
     blocks += [space(4.0), heading("Part list", width, "Hardware by its dimensions: hold each part against them before you drill.")]
     w = fitting((52, 10, 110), room)
@@ -53,7 +53,3 @@ def csv_rows(layout: Headstock, work: Work) -> list[tuple[Cell, ...]]:
     out += [("tool", tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
             for tool in (*drills(layout, work), *bits(work))]
     return out
-
-
-def _mm(value: float) -> str:
-    return format_length(value, decimals=1)

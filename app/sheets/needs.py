@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from app.sheets.lengths import length, marked
 from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
 from geometry.solids import Drilling, holes
 from geometry.solids.drilling import drill_for
-from geometry.units import format_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,14 +49,14 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
     long = blank.tip + blank.behind
     wide = blank.bass + blank.treble - sum(ears.values())
-    behind = f"{_mm(blank.tip)} from the nut line to the tip"
-    behind += f", {_mm(blank.behind)} behind it" if blank.behind else "; the neck goes on behind the nut line"
-    core = f"{behind}; {_mm(blank.bass - ears['bass'])} to the bass side, {_mm(blank.treble - ears['treble'])} to the treble side"
+    behind = f"{length(blank.tip)} from the nut line to the tip"
+    behind += f", {length(blank.behind)} behind it" if blank.behind else "; the neck goes on behind the nut line"
+    core = f"{behind}; {length(blank.bass - ears['bass'])} to the bass side, {length(blank.treble - ears['treble'])} to the treble side"
     found = [Piece("blank, all edges square", 1, long, wide, blank.thickness, core)]
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))
         found.append(Piece(f"ear {ear.id}", 1, high - low, ear.width, blank.thickness,
-                           f"{ear.side} side, from {_mm(low)} to {_mm(high)} from the nut line"))
+                           f"{ear.side} side, from {length(low)} to {length(high)} from the nut line"))
     found.append(_template(layout, work))
     if any(d.through for hole in holes(layout) for d in hole.drillings):
         found.append(Piece("spoil board", 1, long, blank.bass + blank.treble, 10.0, "any flat waste; goes under every through bore"))
@@ -71,8 +71,8 @@ def _template(layout: Headstock, work: Work) -> Piece:
         x0, y0, x1, y1 = loop_path(layout.outline).box
         x0, y0, x1, y1 = x0 - 10.0, y0 - 10.0, x1 + 10.0, y1 + 10.0
     offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
-    more = f"; the plans need {len(offsets)}, with offsets of {', '.join(_mm(o) for o in offsets)}" if len(offsets) > 1 else ""
-    return Piece("template board", 1, y1 - y0, x1 - x0, chosen.thickness, f"hardboard or plywood, 10 mm to spare all round{more}"
+    more = f"; the plans need {len(offsets)}, with offsets of {', '.join(length(o) for o in offsets)}" if len(offsets) > 1 else ""
+    return Piece("template board", 1, y1 - y0, x1 - x0, chosen.thickness, f"hardboard or plywood, {marked(10.0)} to spare all round{more}"
                  if chosen.board != "blank" else f"hardboard or plywood, as large as the blank{more}")
 
 
@@ -89,15 +89,15 @@ def wares(layout: Headstock) -> list[Ware]:
                     key = (bore.diameter, bore.depth)
                     screws[key] = screws.get(key, 0) + count
     for (diameter, depth), count in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
-        found.append(Ware("wood screw", count, f"for a pilot of {_mm(diameter)}"
-                          + (f", {_mm(depth)} deep" if depth is not None else ", through")))
+        found.append(Ware("wood screw", count, f"for a pilot of {length(diameter)}"
+                          + (f", {length(depth)} deep" if depth is not None else ", through")))
     for diameter in sorted({pin.diameter for pin in layout.pins}):
         found.append(Ware("locating pin", sum(pin.diameter == diameter for pin in layout.pins),
-                          f"{_mm(diameter)} steel or dowel, as long as blank and template are thick together"))
+                          f"{length(diameter)} steel or dowel, as long as blank and template are thick together"))
     if layout.strings:
-        sizes = ", ".join(f"{string.id}: {format_length(string.diameter, decimals=3)}" for string in layout.strings)
+        sizes = ", ".join(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
         found.append(Ware("string", len(layout.strings), sizes))
-    found.append(Ware("nut", 1, f"{_mm(layout.nut.width)} wide, {_mm(layout.nut.height)} high, {_mm(layout.nut.spread)} from the "
+    found.append(Ware("nut", 1, f"{length(layout.nut.width)} wide, {length(layout.nut.height)} high, {length(layout.nut.spread)} from the "
                                 "first string to the last"))
     return found
 
@@ -105,10 +105,10 @@ def wares(layout: Headstock) -> list[Ware]:
 def tuner_sizes(pattern: Pattern) -> str:
     """A tuner in its dimensions, so that it can be held against what lies in the box."""
     post, seat, button = pattern.post, pattern.seat, pattern.button
-    bores = ", ".join(f"{bore.role} {_mm(bore.diameter)}" + (f" to {_mm(bore.depth)}" if bore.depth is not None else " through")
+    bores = ", ".join(f"{bore.role} {length(bore.diameter)}" + (f" to {length(bore.depth)}" if bore.depth is not None else " through")
                       for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
-    return (f"through the {pattern.mount}; {bores}; post {_mm(post.diameter)}, {_mm(post.length)} long, string hole at "
-            f"{_mm(post.string_hole)}; seat {_mm(seat.before + seat.behind)} x {_mm(seat.across)}; button reaches {_mm(button.reach)}")
+    return (f"through the {pattern.mount}; {bores}; post {length(post.diameter)}, {length(post.length)} long, string hole at "
+            f"{length(post.string_hole)}; seat {length(seat.before + seat.behind)} x {length(seat.across)}; button reaches {length(button.reach)}")
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:
@@ -131,15 +131,15 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
         if id in waste:
             count, deep, more = count + waste[id][1], max(deep, waste[id][2]), f", {waste[id][1]} of them waste holes"
             del waste[id]
-        words = f"{_holes(count)}{more}, deepest {_mm(deep)}"
+        words = f"{_holes(count)}{more}, deepest {length(deep)}"
         kinds = sorted({d.drill for d in group})
         drill = drill_for(layout, group[0])
         if drill is None:
-            found.append((diameter, Tool(f"{kinds[0]} {_mm(diameter)}", words, False)))
+            found.append((diameter, Tool(f"{kinds[0]} {length(diameter)}", words, False)))
         else:
             other = "" if drill.kind in kinds else f"the pattern asks for {kinds[0]}"
             found.append((diameter, Tool(drill.id, words, True, other)))
-    found += [(diameter, Tool(id, f"{_holes(count)} for the waste, deepest {_mm(deep)}", True))
+    found += [(diameter, Tool(id, f"{_holes(count)} for the waste, deepest {length(deep)}", True))
               for id, (diameter, count, deep) in waste.items()]
     return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
 
@@ -166,7 +166,3 @@ def lacks(tools: Iterable[Tool]) -> list[str]:
 
 def _holes(count: int) -> str:
     return f"{count} hole" if count == 1 else f"{count} holes"
-
-
-def _mm(value: float) -> str:
-    return format_length(value)

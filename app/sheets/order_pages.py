@@ -11,6 +11,7 @@ from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
+from geometry.routing.words import spoken
 from geometry.sequence import Operation
 
 TITLES = 52.0
@@ -89,7 +90,7 @@ def _count(n: int, thing: str) -> str:
 
 def _set_up(first: Operation, width: float) -> Block:
     """A grey line with the machine and everything to set on it."""
-    text = first.setup.words()
+    text = first.setup.words(spoken())
     lines, y = block(text[0].upper() + text[1:], (1.5, -1.3), BODY, width - 3.0)
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
@@ -148,5 +149,5 @@ CSV_HEAD = ("step", "id", "kind", "title", "machine", "bit", "table", "side_up",
 def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
     return [(i, op.id, op.kind, op.title, op.setup.machine, op.setup.bit,
-             None if op.setup.table is None else op.setup.table.words(), op.setup.side, op.words, op.stop, card.get(op.id),
+             None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side, op.words, op.stop, card.get(op.id),
              " ".join(text for text in (*op.cautions, op.blocked) if text)) for i, op in enumerate(work.steps, 1)]

@@ -29,6 +29,8 @@ from geometry.drawing.section_cut import slot_area
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import Waste
+from geometry.routing.words import speaking
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
@@ -43,14 +45,21 @@ class _Section:
     pages: list[list[Placed]]
 
 
-def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None) -> list[Page]:
+def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
+          unit: LengthUnit = "mm") -> list[Page]:
     """Cover, lists, running order, the full-size papers, drilling cards, router cards, hole table, job book.
 
     `snags` are what the checks found, for a warning on the cover; None has them looked for. `work` holds the router
-    plans and the running order (the maker's own, perhaps); None has them planned.
+    plans and the running order (the maker's own, perhaps), with sentences in the same `unit`; None has them planned.
+    Lengths to work to are in `unit`; check bars and what is beside them stay in mm.
     FormatError with one sentence for a paper that is not known, a layout that has no shape to
     print, or one that is far too large for the paper.
     """
+    with speaking(unit):
+        return _pages(layout, paper, snags, work)
+
+
+def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None) -> list[Page]:
     width, height = paper_size(paper)
     window = window_of(width, height)
     broken = next((slot.id for slot in layout.slots if slot_area(slot) is None), None)

@@ -10,6 +10,7 @@ from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
 from app.sheets.lay import words as paragraph
+from app.sheets.lengths import length
 from app.sheets.words import block, short
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.curves import Matrix, turn
@@ -22,7 +23,6 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
-from geometry.units import format_length
 
 LYING = turn(-math.pi / 2)
 """Lays a slot along the page, its nut end to the left."""
@@ -170,9 +170,9 @@ def centres_words(waste: Waste) -> str:
     """Where to prick for the waste holes: from the nut line, and to which side of the centreline."""
     sides = {round(x, 2) for x, _ in waste.centres}
     if len(sides) == 1:
-        along = ", ".join(_mm(y) for _, y in waste.centres)
+        along = ", ".join(length(y, 1) for _, y in waste.centres)
         return f"Centres of {waste.drill.id}, all {_across(waste.centres[0][0])}, from the nut line: {along}. " + _pricked()
-    each = "; ".join(f"{_mm(y)} ({_across(x)})" for x, y in waste.centres)
+    each = "; ".join(f"{length(y, 1)} ({_across(x)})" for x, y in waste.centres)
     return f"Centres of {waste.drill.id}, from the nut line (and from the centreline): {each}. " + _pricked()
 
 
@@ -181,7 +181,7 @@ def _pricked() -> str:
 
 
 def _across(x: float) -> str:
-    return "on the centreline" if abs(x) < 0.05 else f"{_mm(abs(x))} to the {'treble' if x > 0 else 'bass'} side"
+    return "on the centreline" if abs(x) < 0.05 else f"{length(abs(x), 1)} to the {'treble' if x > 0 else 'bass'} side"
 
 
 def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
@@ -210,7 +210,3 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
         words.append(Label(f"{side} up, nut to the left, {scale_words(scale)}; dashed heavy: go carefully", (2.0, -high - 2.6), 1.3, "dimension"))
         blocks.append(Block((Placed(shown, place), Placed(tuple(words))), max(high + 5.0, -y + 1.0)))
     return blocks
-
-
-def _mm(value: float) -> str:
-    return format_length(value, decimals=1)

@@ -11,6 +11,7 @@ from geometry.book import corrected
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
+from geometry.routing.words import speaking, spoken
 from geometry.sequence import (
     Before,
     Counts,
@@ -110,8 +111,15 @@ class Work:
 def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
     """Router plans and the running order of a layout: the maker's own, or else the best.
 
+    Its sentences are in the unit of `wishes`; without them in the unit of `routing.words.speaking`.
     GeometryError when the outline or a slot has no inside.
     """
+    wishes = Wishes(unit=spoken()) if wishes is None else wishes
+    with speaking(wishes.unit):
+        return _plan_work(layout, wishes)
+
+
+def _plan_work(layout: Headstock, wishes: Wishes) -> Work:
     template = compensation(layout)
     try:
         routing, trouble = plan_routing(layout), ""

@@ -24,23 +24,31 @@ from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import Waste
+from geometry.routing.words import speaking, spoken
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
 
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
-                 snags: Sequence[Snag] | None = None, work: Work | None = None) -> list[Path]:
+                 snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm") -> list[Path]:
     """Write template and wrap paper as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
 
-    `snags` and `work` as for pages(). Everything is computed before the first file is written. FormatError with one sentence when the
+    `snags`, `work` and `unit` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is computed before the first file is written. FormatError with one sentence when the
     layout cannot be printed or the folder cannot be written.
     """
+    with speaking(unit):
+        return _write_sheets(layout, out_dir, paper, stem, snags, work)
+
+
+def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags: Sequence[Snag] | None,
+                  work: Work | None) -> list[Path]:
     try:
         work = plan_work(layout) if work is None else work
     except GeometryError as error:
         raise FormatError(f"There is nothing to print yet: {error}") from error
-    printed = pages(layout, paper, snags, work)
+    printed = pages(layout, paper, snags, work, spoken())
     drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work)))),

@@ -50,7 +50,7 @@ class HeldPage(QObject):
         elif held:
             page = describe(shown, held[0], window.unit, window.node)
             if any(t.id == held[0] for t in shown.tuners):
-                section = section_along_bore(shown, held[0])
+                section = section_along_bore(shown, held[0], window.unit)
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         window.side.show_room(None)

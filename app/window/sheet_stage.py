@@ -13,6 +13,7 @@ from app.window import ask
 from app.window.background import Background
 from app.window.room import StageRoom
 from geometry.layout import Headstock
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -27,13 +28,13 @@ class SheetStage(StageRoom):
         super().__init__(window)
         self.preview = self.centre = SheetPreview(window.theme, window)
         self.pages: list[Page] = []
-        self._laid: tuple[Headstock, str] | None = None
+        self._laid: tuple[Headstock, str, LengthUnit] | None = None
         self._thread: Background | None = None
         self._over = False
 
     def refresh(self) -> None:
-        """Lay the pages out anew if layout or paper changed; while one laying runs the next one waits for it."""
-        wanted = (self.window.document.layout, self.window.tools.paper.currentText())
+        """Lay the pages out anew if layout, paper or unit changed; while one laying runs the next one waits for it."""
+        wanted = (self.window.document.layout, self.window.tools.paper.currentText(), self.window.unit)
         if self._over or self._thread is not None or self._laid == wanted:
             return
         if not self.pages:
@@ -92,6 +93,6 @@ class SheetStage(StageRoom):
             self.refresh()
 
 
-def _lay_out(layout: Headstock, paper: str) -> list[Page]:
+def _lay_out(layout: Headstock, paper: str, unit: LengthUnit) -> list[Page]:
     from app.sheets import pages
-    return pages(layout, paper)
+    return pages(layout, paper, unit=unit)

@@ -13,6 +13,7 @@ from app.formats.errors import FormatError
 from app.window import ask
 from app.window.background import Background
 from geometry.errors import GeometryError
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -43,7 +44,7 @@ class SheetWriter(QObject):
         stem = "".join(c if c.isalnum() or c in "-_ " else "" for c in layout.name).strip().lower().replace(" ", "-")
         self._window.tools.enable_action("write sheets", False)
         self._window.say(self._window.tr("Writing the sheets…"))
-        self._thread = Background(partial(_write, layout, self._folder, paper, stem or "headstock"), self)
+        self._thread = Background(partial(_write, layout, self._folder, paper, stem or "headstock", self._window.unit), self)
         self._thread.answered.connect(self._done)
         self._thread.failed.connect(self._failed)
         self._thread.start()
@@ -66,6 +67,6 @@ class SheetWriter(QObject):
         ask.warn(self._window, self._window.tr("The sheets were not written"), str(error))
 
 
-def _write(layout, folder: Path, paper: str, stem: str) -> list[Path]:
+def _write(layout, folder: Path, paper: str, stem: str, unit: LengthUnit) -> list[Path]:
     from app.sheets import write_sheets as write
-    return write(layout, folder, paper=paper, stem=stem)
+    return write(layout, folder, paper=paper, stem=stem, unit=unit)

@@ -19,7 +19,7 @@ from geometry.layout import Headstock, Pattern
 from geometry.solids import Drilling, Frame, holes
 from geometry.solids.drilling import drill_for, point_length
 from geometry.solids.frames import frame
-from geometry.units import format_length
+from geometry.units import LengthUnit, format_close
 
 LETTER = 1.9
 """Capital height of the words in a section, mm."""
@@ -37,13 +37,18 @@ class _Scene:
     line: SectionLine
     end: float
     owner: str
+    unit: LengthUnit = "mm"
+
+    def say(self, length: float) -> str:
+        """A length in the maker's unit."""
+        return format_close(length, self.unit, 1, mark=self.unit != "mm")
 
     @property
     def thick(self) -> float:
         return self.layout.blank.thickness
 
 
-def section_along_bore(layout: Headstock, tuner_id: str) -> Drawing:
+def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm") -> Drawing:
     """The section through a tuner's post axis.
 
     Side mount: along the bore, with waste, rail, slot and web. Face mount: square to
@@ -60,7 +65,8 @@ def section_along_bore(layout: Headstock, tuner_id: str) -> Drawing:
     if post is None:
         return ()
     pattern = layout.pattern(tuner.pattern)
-    return _side(layout, placed, pattern, post) if placed.mount == "side" else _face(layout, placed, own, post)
+    return (_side(layout, placed, pattern, post, unit) if placed.mount == "side" else
+            _face(layout, placed, own, post, unit))
 
 
 def _drilled(start: float, end: float, level: float, radius: float, point: float, flat: bool) -> Path:
@@ -73,7 +79,7 @@ def _drilled(start: float, end: float, level: float, radius: float, point: float
                   (start, level + radius)), closed=True)
 
 
-def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling) -> Drawing:
+def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, unit: LengthUnit) -> Drawing:
     waste = post.stop - post.depth
     origin = (post.mark or post.start)[:2]
     line = SectionLine(origin, post.direction[:2])
@@ -82,7 +88,7 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling) ->
     level = -post.start[2]
     first = next((span for span, _ in _slots(layout, line) if span[1] > waste), None)
     reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND
-    scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner)
+    scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner, unit)
     marks = _wood(scene)
     marks += _crossing_bores(scene)
     kind = drill.kind if drill else post.drill
@@ -102,11 +108,11 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling) ->
     seat = pattern.seat.across / 2
     marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
     marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))
-    marks += _measure(scene, 0.0, post.stop, 4.0, f"stop {_mm(post.stop)}, point {_mm(point)} more")
+    marks += _measure(scene, 0.0, post.stop, 4.0, f"stop {scene.say(post.stop)}, point {scene.say(point)} more")
     return tuple(marks + _named_spans(scene, waste))
 
 
-def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling) -> Drawing:
+def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling, unit: LengthUnit) -> Drawing:
     out = placed.u[:2]
     centre = post.start[:2]
     origin = (centre[0] + out[0] * (reach := edge_distance(layout.blank, centre, out)),
@@ -116,7 +122,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling)
     first = next((span for span, _ in _slots(layout, line) if span[0] > reach), None)
     furthest = max([reach + widest, *(line.along(d.start[:2]) + d.radius for d in own)])
     end = max(furthest, first[1] if first and first[0] < furthest + 40 else 0.0) + BEYOND
-    scene = _Scene(layout, line, min(end, reach + edge_distance(layout.blank, centre, line.direction)), placed.tuner)
+    scene = _Scene(layout, line, min(end, reach + edge_distance(layout.blank, centre, line.direction)), placed.tuner, unit)
     marks = _wood(scene) + _crossing_bores(scene)
     for d in own:
         if line.chord(d) is None:
@@ -124,7 +130,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling)
             marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
     marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 3.0)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]
-    words = ", ".join(f"{d.operation} {_mm(d.diameter)} " + ("through" if d.through else f"to {_mm(d.depth)}")
+    words = ", ".join(f"{d.operation} {scene.say(d.diameter)} " + ("through" if d.through else f"to {scene.say(d.depth)}")
                       for d in stack)
     marks.append(Label(words, (0.0, 4.5), LETTER, "dimension", scene.owner))
     return tuple(marks + _named_spans(scene, 0.0))
@@ -190,13 +196,13 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
     start = next((a for a, b in wood if b > waste + 1e-6), None)
     named: list[tuple[float, float, str]] = []
     if start is not None and start > 0.05:
-        named.append((0.0, start, f"waste {_mm(start)}"))
+        named.append((0.0, start, f"waste {scene.say(start)}"))
     at, name = start or 0.0, "rail"
     for (a, b), _ in _slots(scene.layout, scene.line):
         if a >= scene.end:
             break
-        named.append((at, a, f"{name} {_mm(a - at)}"))
-        named.append((a, min(b, scene.end), f"slot {_mm(b - a)}"))
+        named.append((at, a, f"{name} {scene.say(a - at)}"))
+        named.append((a, min(b, scene.end), f"slot {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end:
         named.append((at, scene.end, "web" if name == "web" else "wood"))
@@ -225,6 +231,3 @@ def _measure(scene: _Scene, a: float, b: float, level: float, text: str) -> list
     line = Stroke(straight((a, level), (b, level)), "dimension", scene.owner)
     return [*ticks, line, Label(text, ((a + b) / 2, level + 1.4), LETTER, "dimension", scene.owner, anchor="middle")]
 
-
-def _mm(length: float) -> str:
-    return format_length(length, "mm", 1)

@@ -37,6 +37,11 @@ def speaking(unit: LengthUnit) -> Iterator[None]:
         _unit.reset(before)
 
 
+def spoken() -> LengthUnit:
+    """The unit that sentences are in here and now."""
+    return _unit.get()
+
+
 def mm(length: float) -> str:
     """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35); in inches to 0.001 or 1/64."""
     return _format(length, mark=True)

@@ -1,0 +1,33 @@
+"""Lengths on the sheets, in the unit that the sheets are laid out in (geometry.routing.words.speaking).
+
+In mm they stand bare, as the head of a table or card says. In inches each carries its sign, as thousandths or, where
+the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64th stays in thousandths.
+"""
+
+from __future__ import annotations
+
+from geometry.routing.words import spoken
+from geometry.units import format_close
+
+
+def length(value: float, decimals: int = 2) -> str:
+    """A length without trailing zeros: in mm to so many decimals and bare."""
+    unit = spoken()
+    return format_close(value, unit, decimals, mark=unit != "mm")
+
+
+def tenths(value: float) -> str:
+    """A length in mm always to a tenth, so that columns line up; in inches as `length`."""
+    if spoken() != "mm":
+        return length(value)
+    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
+
+
+def marked(value: float, decimals: int = 2) -> str:
+    """A length that carries its unit in mm too."""
+    return format_close(value, spoken(), decimals, mark=True)
+
+
+def unit_words() -> str:
+    """What lengths are in, for the head of a table."""
+    return "mm" if spoken() == "mm" else "inches"
