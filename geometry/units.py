@@ -84,14 +84,14 @@ CLOSE = 0.05
 
 
 def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bool = False) -> str:
-    """As format_length, but a fraction of an inch only where it is true to within CLOSE, else thousandths.
+    """As format_length, but a fraction of an inch only where it is true to within CLOSE and a hundredth of itself, else thousandths.
 
     `decimals` is for mm.
     """
     if unit == "mm":
         return format_length(mm, unit, decimals, mark)
     step = MM_PER_INCH / 64
-    near = unit == "in64" and abs(round(mm / step) * step - mm) <= CLOSE
+    near = unit == "in64" and abs(round(mm / step) * step - mm) <= min(CLOSE, abs(mm) / 100)
     return format_length(mm, "in64" if near else "in", mark=mark)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.formats.mark_shapes import drawing_box
 from app.sheets.cards import Card
 from app.sheets.lay import Block, Column, drawing, fitting, heading, space, table
-from app.sheets.lengths import length, tenths
+from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
 from geometry.layout import Headstock
@@ -53,7 +53,7 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
         level = format_angle(abs(tilt)) == format_angle(0.0)
         end = "level" if level else "tip" if tilt > 0 else "nut"
         rows.append((format_angle(abs(tilt)), end, length(fence, 1),
-                     *(tenths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
+                     *(thousandths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
 
 

@@ -9,7 +9,7 @@ from app.formats.paper import Box, Placed
 from app.sheets.card_rows import hand_op, point_of, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
-from app.sheets.lengths import length, tenths
+from app.sheets.lengths import length, tenths, thousandths
 from app.sheets.words import block, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -117,7 +117,7 @@ class Maker:
         self._line("tilt", "level" if level else f"{format_angle(abs(tilt))}, {'tip' if tilt > 0 else 'nut'} end raised")
         if not level:
             for base in (self.layout.rack.press.base, 2 * self.layout.rack.press.base):
-                self._line("", f"blocks {tenths(block_height(tilt, base))} over {tenths(base)}", boxed=False)
+                self._line("", f"blocks {thousandths(block_height(tilt, base))} over {thousandths(base)}", boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
             self._line("fence", f"{tenths(fence)} to the axis")

@@ -7,7 +7,7 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 from __future__ import annotations
 
 from geometry.routing.words import spoken
-from geometry.units import format_close
+from geometry.units import format_close, format_length
 
 
 def length(value: float, decimals: int = 2) -> str:
@@ -21,6 +21,11 @@ def tenths(value: float) -> str:
     if spoken() != "mm":
         return length(value)
     return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
+
+
+def thousandths(value: float) -> str:
+    """As `tenths`, but never a fraction of an inch: what is set with shims or worked out."""
+    return tenths(value) if spoken() == "mm" else format_length(value, "in", mark=True)
 
 
 def marked(value: float, decimals: int = 2) -> str:

@@ -5,19 +5,19 @@ from __future__ import annotations
 from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, table
 from app.sheets.lay import words as paragraph
+from app.sheets.lengths import length, unit_words
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Headstock, Reading
 from geometry.measured import drillings
 from geometry.solids import Drilling
-from geometry.units import format_length
 
 TALL = 6.2
 """Height of a row to write in, mm."""
 HEADS = {"practice": "Readings, practice piece", "real": "Readings, real piece"}
 BENCH = ("Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the "
          "centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in "
-         "place of x. mm.")
+         "place of x. In")
 
 
 def reading_blocks(layout: Headstock, width: float) -> list[Block]:
@@ -27,7 +27,7 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]
-        blocks += [heading(HEADS[piece], width, BENCH, own_page=not blocks), *_form(list(known.values()), taken, width), space(4.0),
+        blocks += [heading(HEADS[piece], width, f"{BENCH} {unit_words()}.", own_page=not blocks), *_form(list(known.values()), taken, width), space(4.0),
                    *_distances(taken, width)]
     return blocks
 
@@ -45,7 +45,7 @@ def _form(known: list[Drilling], taken: list[Reading], width: float) -> list[Blo
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
                             ("diameter", d.diameter), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
-            cells += ["through" if value is None else format_length(value), "" if found is None else format_length(found.value)]
+            cells += ["through" if value is None else length(value), "" if found is None else length(found.value)]
         rows.append(cells)
     made = table(columns, rows, gap=1.5)
     return [made[0], *(taller(row, TALL) for row in made[1:])]
@@ -56,8 +56,8 @@ def _distances(taken: list[Reading], width: float) -> list[Block]:
     found = [one for one in taken if one.what == "distance"]
     blocks = [paragraph("Distances between two holes, and how: over the wood left between, between the far walls, over pins", width)]
     for one in found:
-        planned = "" if one.planned is None else f", planned {format_length(one.planned)}"
-        blocks.append(paragraph(f"{one.drilling} to {one.other}, {one.how or 'middle to middle'}: {format_length(one.value)}{planned}", width))
+        planned = "" if one.planned is None else f", planned {length(one.planned)}"
+        blocks.append(paragraph(f"{one.drilling} to {one.other}, {one.how or 'middle to middle'}: {length(one.value)}{planned}", width))
     line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label("to", (width * 0.3, -TALL + 1.2), 1.8, "note"),
             Label("how", (width * 0.55, -TALL + 1.2), 1.8, "note"), Label("read", (width * 0.82, -TALL + 1.2), 1.8, "note"))
     return blocks + [of_marks(line, TALL) for _ in range(4)]

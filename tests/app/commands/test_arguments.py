@@ -26,6 +26,7 @@ def test_check() -> None:
 def test_sheets_take_a4_unless_told() -> None:
     assert parse(["sheets", "mine", "--out", "here"]).paper == "A4"
     assert parse(["sheets", "mine", "--out", "here", "--paper", "tabloid"]).paper == "Tabloid"
+    assert [parse(["sheets", "mine", "--out", "here", *more]).unit for more in ((), ("--unit", "in64"))] == ["mm", "in64"]
 
 
 def test_outline() -> None:
