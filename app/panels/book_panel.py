@@ -54,9 +54,11 @@ class BookPanel(QWidget):
         column.addWidget(self.says)
         self.buttons: dict[str, QPushButton] = {}
         for key, word, tip in (
-                ("rates", self.tr("Take into the minutes of the next plan"), self.tr("The rates of the Order stage become what you found; one undo takes it back.")),
+                ("rates", self.tr("Take into the minutes of the next plan"),
+                 self.tr("The rates of the Order stage become what you found; one undo takes it back.")),
                 ("csv", self.tr("Write the job book as a table…"), self.tr("A CSV file that a spreadsheet opens.")),
-                ("back", self.tr("Take the last entry back"), self.tr("The job book has its own way back: undo of a drawing step never touches it."))):
+                ("back", self.tr("Take the last entry back"),
+                 self.tr("The job book has its own way back: undo of a drawing step never touches it."))):
             button = QPushButton(word, self)
             button.setToolTip(tip)
             button.setProperty("key", key)

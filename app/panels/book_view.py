@@ -40,7 +40,7 @@ class BookView(QWidget):
             ("stop", self.tr("Stop and count"), self.tr("Add the minutes to the step that is timed.")),
             ("drop", self.tr("Stop without counting"), self.tr("Forget the time that runs.")),
             ("note step", self.tr("Note to this step…"), self.tr("Write what to do differently at the step of the row."))),
-            self.tr("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on, Space starts or stops the timer."))
+            self.tr("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or stops the timer."))
         self.add_page(self.money, (
             ("hardware", self.tr("List the hardware"), self.tr("Add a row for each part of the layout that is not listed yet.")),
             ("remove price", self.tr("Strike this row out"), self.tr("The Delete key does the same."))),

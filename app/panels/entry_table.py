@@ -135,6 +135,8 @@ class EntryTable(QTableView):
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
         """Show these words; the place of the keyboard stays."""
         self.words.show(rows, strong)
+        if rows and not self.currentIndex().isValid():
+            self.stand_at(0, next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0))
 
     def set_warning(self, colour: str) -> None:
         """The colour of what was refused."""

@@ -63,19 +63,21 @@ def key_of(reading: Reading) -> tuple[str, str, str, str | None]:
 
 
 def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, unit: LengthUnit) -> list[tuple[str, ...]]:
-    """Hole, planned, measured, off; a doubtful reading is marked with words."""
+    """Hole, planned, measured, off; a doubtful reading is marked with words. A reading that was taken stands beside the plan
+    it was taken for, even when the layout has changed since."""
     by_key = {key_of(one): one for one in taken if one.piece == piece}
     known = drillings(layout)
     made = []
     for one in wanted:
         degrees = one.what == "tilt"
-        planned = f"{one.planned:.1f}°" if degrees else length_words(one.planned, unit) + (" mm" if unit == "mm" else '"')
-        name = f"{one.drilling}  {known[one.drilling].operation}" if one.other is None else f"{one.drilling} to {one.other}"
         found = by_key.get(key_of(one))
+        aim = one.planned if found is None or found.planned is None else found.planned
+        planned = f"{aim:.1f}°" if degrees else length_words(aim, unit) + (" mm" if unit == "mm" else '"')
+        name = f"{one.drilling}  {known[one.drilling].operation}" if one.other is None else f"{one.drilling} to {one.other}"
         if found is None:
             made.append((name, planned, "", ""))
             continue
-        off = Off(found, one.planned if found.planned is None else found.planned)
+        off = Off(found, aim)
         shown = f"{found.value:.1f}°" if degrees else length_words(found.value, unit)
         by = f"{off.by:+.1f}°".replace("-", "−") if degrees else length_words(off.by, unit, True)
         made.append((name, planned, shown, f"{by} a slip?" if off.doubtful else by))
