@@ -144,7 +144,10 @@ class Commands(QObject):
         if self._w.hand.cancel():
             return
         name = self._w.document.undo()
-        self._w.say(self.tr("Undone: {}").format(name) if name else self.tr("Nothing to undo"))
+        words = self.tr("Undone: {}").format(name) if name else self.tr("Nothing to undo")
+        if self._w.stage == "book":
+            words += " " + self.tr("(a step of the drawing: entries of the book have a button of their own)")
+        self._w.say(words)
 
     def _redo(self) -> None:
         name = self._w.document.redo()

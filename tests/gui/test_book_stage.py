@@ -1,6 +1,7 @@
 """The Job book stage by the keyboard: hours, timer, money, notes, the table for a spreadsheet."""
 
 import csv
+import json
 from decimal import Decimal
 
 import pytest
@@ -8,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.document.journal import Journal
 from app.formats import headstock
 from app.window import ask, book_room
 from app.window.stages import STAGES
@@ -191,3 +193,17 @@ def test_readings_are_typed_and_shown_in_inches_too(bench, room):
     page.table.stand_at(0, 2)
     type_on(page.table, "3/8")
     assert bench.layout.book.readings[0].value == pytest.approx(9.525) and page.table.words.rows[0][2] == "0.375"
+
+
+def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):
+    bench.window.journal = journal = Journal(tmp_path / "kept", bench.window)
+    table = room.view.hours
+    table.setFocus()
+    type_on(table, "42")
+    journal.write()
+    kept, = (tmp_path / "kept").glob("*.json")
+    again = headstock.decode(json.loads(kept.read_text("utf-8"))["layout"].encode())
+    assert [time.minutes for time in again.book.times] == [42.0]
+    bench.window.commands.run("undo")
+    assert "Nothing to undo" in bench.window.foot.said and "button of their own" in bench.window.foot.said
+    journal.clear()
