@@ -58,5 +58,6 @@ def _words(layout: Headstock, tuner_id: str) -> str:
     tuner = layout.tuner(tuner_id)
     if tuner.string is None:
         return f"No string winds on {tuner_id}."
-    other = "bass" if tuner.winds == "treble" else "treble"
-    return f"String {tuner.string} to the {other} side of {tuner_id}"
+    if layout.pattern(tuner.pattern).mount == "side":
+        return f"String {tuner.string}: {'over' if tuner.winds == 'treble' else 'under'} the post"
+    return f"String {tuner.string}: {'bass' if tuner.winds == 'treble' else 'treble'} side"

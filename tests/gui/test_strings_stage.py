@@ -4,8 +4,8 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.tools.wind import NOT_A_POST, wind
 from app.tools.pointer import Pointer, Running
+from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES
 from geometry.drawing import Label
 from geometry.edits.strings import set_post
@@ -101,7 +101,9 @@ def test_a_click_on_a_post_leads_its_string_past_the_other_side(bench, room):
         return (at[0] - run.nut[0]) * (run.post[1] - run.nut[1]) - (at[1] - run.nut[1]) * (run.post[0] - run.nut[0])
     first = side()
     shown = Running(wind(before), before).send(Pointer(at, "move"))
-    assert shown.layout is before and len(shown.marks) == 2 and tuner.id in shown.readout
+    assert shown.layout is before and len(shown.marks) == 2
+    other = "bass" if tuner.winds == "treble" else "treble"
+    assert shown.readout == f"String {tuner.string}: {other} side"
     bench.click(at)
     assert bench.layout.tuner(tuner.id).winds != tuner.winds and side() * first < 0
     assert side() == pytest.approx(-first, rel=1e-6)
@@ -110,6 +112,14 @@ def test_a_click_on_a_post_leads_its_string_past_the_other_side(bench, room):
     bench.window.document.undo()
     bench.window.document.undo()
     assert bench.layout == before
+
+
+def test_over_a_side_post_it_says_over_or_under(bench, room):
+    layout = bench.layout
+    tuner = next(t for t in layout.tuners if layout.pattern(t.pattern).mount == "side" and t.string)
+    shown = Running(wind(layout), layout).send(Pointer(bench.inside(tuner.id), "move"))
+    assert tuner.winds == "bass" and shown.readout == f"String {tuner.string}: under the post"
+    assert room.panel.table._made[[s.id for s in layout.strings].index(tuner.string)][1].currentText() == "over"
 
 
 def test_a_click_beside_the_posts_says_so(bench, room):
