@@ -47,7 +47,8 @@ class BookView(QWidget):
             self.tr("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
         self.add_page(self.notes, (("remove note", self.tr("Strike this note out"), self.tr("The Delete key does the same.")),),
                       self.tr("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
-        self.add_page(readings, (), self.tr("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out."))
+        self.add_page(readings, (), self.tr("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the bass side of "
+                                          "the centreline x is below zero."))
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
         column.setContentsMargins(18, 12, 18, 12)

@@ -5,7 +5,7 @@ A standard deviation s with v degrees of freedom, and the interval that holds th
     s sqrt(v / c(0.975)) to s sqrt(v / c(0.025)),
 
 c the quantiles of the chi-square distribution with v degrees of freedom (NIST/SEMATECH e-Handbook of Statistical
-Methods, 7.2.3.1). What accounts for marks is what is left of x and y after shift, rotation and a stretch taken for
+Methods, 7.2.3.1; number of the section from memory). What accounts for marks is what is left of x and y after shift, rotation and a stretch taken for
 real; stop depth and tilt are spread about their own mean, which is told apart: a constant error is set right, not
 endured. Half-widths, as geometry.layout.Accuracy keeps them, are two standard deviations.
 """
