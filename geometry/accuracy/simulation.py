@@ -120,6 +120,10 @@ def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = 
     return found
 
 
+FAR = 1e6
+"""mm that a clearance counts as where nothing is in the way at all, so that sums stay finite."""
+
+
 class Tally:
     """Collects the measures of a simulation, block by block and clearance by clearance."""
 
@@ -139,7 +143,8 @@ class Tally:
         """The values (n,) of one clearance in the present block."""
         spec = self._specs[index]
         if index not in self._nominal:
-            self._nominal[index] = float(spec.measure(self._bench.nominal)[0])
+            self._nominal[index] = min(float(spec.measure(self._bench.nominal)[0]), FAR)
+        values = np.minimum(values, FAR)
         block = slice(self._at, self._at + len(values))
         gone, short = values < -TOUCH, values < spec.needed - TOUCH
         self._values[index, block] = values

@@ -6,6 +6,7 @@ overstate a clearance measure on the exact curve (Path.nearest) instead.
 
 from __future__ import annotations
 
+import numpy as np
 import shapely
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
@@ -21,7 +22,8 @@ def polygon(path: Path, sagitta: float = FLAT) -> Polygon:
         raise GeometryError("An open path has no inside: close it first.")
     made = Polygon(path.flatten(sagitta))
     if not made.is_valid:
-        raise GeometryError(f"The outline crosses itself: {shapely.is_valid_reason(made)}.")
+        x, y = crosses_itself(path, sagitta) or path.start
+        raise GeometryError(f"The outline crosses itself at {x:.1f} across, {y:.1f} along.")
     return made
 
 
@@ -41,6 +43,15 @@ def crosses_itself(path: Path, sagitta: float = FLAT) -> tuple[float, float] | N
         return (float(x), float(y))
     point = made.representative_point()
     return (point.x, point.y)
+
+
+def widest_circle(area: BaseGeometry, tolerance: float) -> LineString:
+    """From the middle of the largest circle inside an area to its rim, the radius true to `tolerance` mm.
+
+    The library strays through huge numbers on the way in very thin areas; the answer is sound.
+    """
+    with np.errstate(over="ignore", invalid="ignore", divide="ignore"):
+        return shapely.maximum_inscribed_circle(area, tolerance)
 
 
 def grown(area: BaseGeometry, by: float) -> BaseGeometry:

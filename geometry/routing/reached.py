@@ -17,7 +17,7 @@ from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
-from geometry.curves.polygons import grown, opened, parts, polygon
+from geometry.curves.polygons import grown, opened, parts, polygon, widest_circle
 from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
 from geometry.layout.edges import edges
 from geometry.routing.fit import pieces
@@ -212,7 +212,7 @@ def _patch(part: Polygon, beside: BaseGeometry, corners: frozenset[Vec2] = froze
     Where nothing is swept at all, the middle of the piece and its distance from the piece's own edge.
     """
     if beside.is_empty:
-        inside = shapely.maximum_inscribed_circle(part, 0.01)
+        inside = widest_circle(part, 0.01)
         return Patch(part, part.area, inside.length, inside.coords[0])
     ring = [tuple(p) for p in shapely.get_coordinates(part.exterior).tolist()]
     points = [p for p in ring if p in corners] or ring

@@ -15,7 +15,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.curves.polygons import polygon
+from geometry.curves.polygons import polygon, widest_circle
 from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
 from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
@@ -234,4 +234,4 @@ def widest(slot: Slot) -> float:
     """Diameter in mm of the largest disc inside a slot, to 0.01 mm; exact for a straight slot."""
     if isinstance(slot.shape, StraightSlot):
         return slot.shape.width
-    return 2 * shapely.length(shapely.maximum_inscribed_circle(polygon(slot_path(slot)), 0.005))
+    return 2 * shapely.length(widest_circle(polygon(slot_path(slot)), 0.005))
