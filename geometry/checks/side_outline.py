@@ -115,10 +115,13 @@ def _in_strip(solids: Cylinders, u: np.ndarray, w: np.ndarray, needed: np.ndarra
 
 
 def _only_mouth(near: np.ndarray, own_chord: np.ndarray, mouth: int) -> bool:
-    """Whether the corners near a drilling are one unbroken piece of outline about its mouth."""
+    """Whether the corners near a drilling are one unbroken piece of outline about its mouth.
+
+    The chords that lead away from both of its ends count too: they begin near the drilling.
+    """
     seen = np.flatnonzero(near)
     return bool(seen.size and seen[-1] - seen[0] + 1 == seen.size and seen[0] <= mouth <= seen[-1]
-                and own_chord[seen].all())
+                and own_chord[seen].all() and own_chord[seen[0] - 1])
 
 
 def _beyond_mouth(ring: _Ring, u: np.ndarray, near: np.ndarray, own_chord: np.ndarray, mouth: int,

@@ -5,6 +5,7 @@ from collections import Counter
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.edits import mirror_layout
@@ -52,3 +53,13 @@ def test_twice_is_the_same_layout(data):
         assert (one.grade, one.between) == (two.grade, two.between)
         assert one.where == pytest.approx(two.where, abs=1e-6)
         assert one.measured == pytest.approx(two.measured, abs=1e-6)
+
+
+@pytest.mark.parametrize("side", ["bass", "treble"])
+def test_the_corner_at_the_nut_counts_on_either_side(side):
+    """The nut line begins near a bore this low on the edge: its first chord may not be taken for the bore's own mouth."""
+    tuner = f"{side} side 3"
+    tuners = tuple(replace(one, place=replace(one.place, along=7.0)) if one.id == tuner else one for one in DEMO.tuners)
+    found = [snag for snag in check(replace(DEMO, tuners=tuners)).snags
+             if snag.kind == "side-bore-to-outline" and tuner in snag.between]
+    assert [snag.measured for snag in found] == [pytest.approx(3.821, abs=1e-3)]
