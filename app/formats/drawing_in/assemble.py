@@ -54,6 +54,9 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
         else:
             unit = again
     loops = with_roles(closed.loops)
+    if not loops and not closed.open:
+        why = " ".join([*haul.warnings, *closed.notes])
+        raise FormatError(f"No line of the drawing can be used: draw or export the outline anew. {why}".strip())
     about = loops[0].path.box if loops else _box(closed.open)
     size = (about[2] - about[0], about[3] - about[1])
     certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))

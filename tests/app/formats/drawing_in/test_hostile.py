@@ -149,3 +149,8 @@ def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
     except FormatError as error:
         sentence(error)
     assert time.monotonic() - started < 4.5
+
+
+@pytest.mark.parametrize("path", ["M10 10 H60 L10 10 Z", "M10 10 L60 10 L60 10 L10 10", "M0 0 A 5 5 0 0 1 10 0 A 5 5 0 0 0 0 0 Z"])
+def test_a_line_that_only_goes_there_and_back_leaves_nothing_and_is_said(path):
+    assert "crosses itself" in refusal(f'{SVG}<path d="{path}"/></svg>', ".svg")
