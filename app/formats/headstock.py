@@ -42,7 +42,7 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
     except UNREADABLE as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
     except GeometryError as error:
-        raise FormatError(f"{name} cannot be used: {error}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
 
 
 def read(path: Path) -> Headstock:

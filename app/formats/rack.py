@@ -133,4 +133,4 @@ def decode_rack(data: bytes, name: str = "the file") -> Rack:
     except UNREADABLE as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
     except GeometryError as error:
-        raise FormatError(f"{name} cannot be used: {error}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error

@@ -16,6 +16,10 @@ UNREADABLE = (msgspec.DecodeError, UnicodeDecodeError, RecursionError)
 """What the strict reader raises for bytes that it does not take."""
 
 
+LONGEST = 400
+"""Characters of a sentence: a file may hold names that fill pages."""
+
+
 def sentence(error: Exception) -> str:
     """What a strict reader objects to, as a sentence for the maker."""
     if isinstance(error, RecursionError):
@@ -23,6 +27,8 @@ def sentence(error: Exception) -> str:
     if isinstance(error, UnicodeDecodeError):
         return "Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else."
     text = str(error).strip().rstrip(".")
+    if len(text) > LONGEST:
+        text = f"{text[:LONGEST]}…"
     return text[0].upper() + text[1:] + "." if text else "it cannot be read."
 
 

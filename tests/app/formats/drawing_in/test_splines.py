@@ -29,8 +29,7 @@ def evaluated(p, knots, points, weights, t):
 
 def distance_to(segments, q):
     p = (float(q[0]), float(q[1]))
-    near = sorted(segments, key=lambda s: min(math.dist(s.point(t / 4), p) for t in range(5)))[:3]
-    return min(math.dist(s.point(s.nearest(p)), p) for s in near)
+    return min(math.dist(s.point(s.nearest(p)), p) for s in segments)
 
 
 POINTS = [(0.0, 0.0), (10.0, 60.0), (50.0, 70.0), (90.0, 20.0), (140.0, 30.0), (150.0, 90.0), (60.0, 120.0)]
