@@ -10,7 +10,6 @@ import math
 import numpy as np
 import pytest
 import shapely
-from shapely import affinity
 
 from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.built import Built
@@ -43,7 +42,7 @@ class Head:
         shift = [draws[row] for row in rows.place]
 
         def made(wall, grown: float) -> shapely.Polygon:
-            moved = affinity.affine_transform(shapely.Polygon(wall.points[:-1]), (size[0], 0, 0, size[1], *shift))
+            moved = shapely.transform(shapely.Polygon(wall.points[:-1]), lambda points: points * size + shift)
             return moved.buffer(grown, quad_segs=64)
 
         self.outline = made(self.model.scene.outline, draws[rows.outline])
