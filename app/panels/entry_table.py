@@ -112,6 +112,7 @@ class EntryTable(QTableView):
 
     def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._waiting: tuple[list[tuple[str, ...]], frozenset[int]] | None = None
         self.words = EntryModel(heads, self)
         self.words.entered.connect(self.entered)
         self.setModel(self.words)
@@ -133,7 +134,11 @@ class EntryTable(QTableView):
         self.clicked.connect(self._clicked)
 
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
-        """Show these words; the place of the keyboard stays."""
+        """Show these words; the place of the keyboard stays. While a cell is typed into they wait: they would undo the typing."""
+        if self.state() == QAbstractItemView.State.EditingState:
+            self._waiting = rows, strong
+            return
+        self._waiting = None
         self.words.show(rows, strong)
         if rows and not self.currentIndex().isValid():
             self.stand_at(0, next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0))
@@ -162,6 +167,9 @@ class EntryTable(QTableView):
         return index
 
     def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        if self._waiting is not None:
+            self.words.show(*self._waiting)
+            self._waiting = None
         super().closeEditor(editor, hint)
         index = self.currentIndex()
         if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache and index.row() + 1 < self.words.rowCount():

@@ -195,6 +195,19 @@ def test_readings_are_typed_and_shown_in_inches_too(bench, room):
     assert bench.layout.book.readings[0].value == pytest.approx(9.525) and page.table.words.rows[0][2] == "0.375"
 
 
+def test_words_that_come_while_a_cell_is_typed_into_do_not_undo_the_typing(bench, room):
+    table = room.view.hours
+    table.setFocus()
+    QTest.keyClicks(table, "4")
+    table.show_rows([(*row[:2], "7", *row[3:]) for row in table.words.rows], table.words.strong)
+    editor = QApplication.focusWidget()
+    assert editor.text() == "4"
+    QTest.keyClicks(editor, "2")
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    QApplication.processEvents()
+    assert [time.minutes for time in bench.layout.book.times] == [42.0]
+
+
 def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):
     bench.window.journal = journal = Journal(tmp_path / "kept", bench.window)
     table = room.view.hours
