@@ -8,3 +8,13 @@ class GeometryError(ValueError):
     A judgement about the work (a thin rail, a hole too close) is never raised:
     it is a snag, returned as data.
     """
+
+
+LONGEST_QUOTE = 40
+"""Characters of what was typed that a sentence repeats."""
+
+
+def quoted(text: str) -> str:
+    """What was typed, in quotation marks on one line: cut short when it fills pages, `?` for what cannot be shown."""
+    line = "".join(c if c.isprintable() else "?" for c in " ".join(text.split()))
+    return f'"{line if len(line) <= LONGEST_QUOTE else line[:LONGEST_QUOTE] + "…"}"'

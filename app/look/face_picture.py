@@ -8,8 +8,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QTransform
 from app.look.paths import add_mark
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
-from geometry.drawing import Drawing, Label
-from geometry.drawing.marks import Stroke
+from geometry.drawing import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock, loop_path
@@ -23,8 +22,13 @@ LEFT_OUT = ("blank", "waste", "axis", "fold", "cross", "centreline", "screw pilo
 def face_marks(layout: Headstock) -> Drawing:
     """The marks of the face that a small picture shows, with the strings. A second call is quick: parts are kept."""
     made = [mark for owner, marks in opened_out_groups(layout).items() if owner != "blank" for mark in marks
-            if not isinstance(mark, Label) and mark.style not in LEFT_OUT]
+            if not isinstance(mark, Label) and mark.style not in LEFT_OUT and not _on_an_edge(mark)]
     return (*made, *(Stroke(straight(run.nut, run.post), "string") for run in runs(layout)))
+
+
+def _on_an_edge(mark: Mark) -> bool:
+    """Whether a mark belongs to the folded edges, which a small picture does not show: round bores from the side."""
+    return isinstance(mark, Disc) and mark.style == "side bore"
 
 
 class FacePicture:
@@ -61,7 +65,10 @@ class FacePicture:
 def face_picture(layout: Headstock, room: float = 3.0) -> tuple[Drawing, tuple[float, float, float, float]]:
     """(marks, frame in mm) of a layout, as FacePicture takes them; pure, so that it may be made beside the window.
 
-    The frame is the outline with `room` mm about it and buttons beside it.
+    The frame is the outline and the buttons, with `room` mm about them.
     """
-    x0, y0, x1, y1 = loop_path(layout.outline).box
-    return face_marks(layout), (x0 - room - 14, y0 - room, x1 + room + 14, y1 + room)
+    marks = face_marks(layout)
+    boxes = [loop_path(layout.outline).box, *(m.outer.box for m in marks if isinstance(m, Area) and m.style == "button")]
+    x0, y0 = (min(box[i] for box in boxes) for i in (0, 1))
+    x1, y1 = (max(box[i] for box in boxes) for i in (2, 3))
+    return marks, (x0 - room, y0 - room, x1 + room, y1 + room)

@@ -90,6 +90,14 @@ def sheet(theme: Theme) -> str:
         border-right: 4px solid {t.paper}; border-top: 5px solid {t.dim}; }}
     QComboBox QAbstractItemView {{ background: {t.panel}; color: {t.ink}; border: 1px solid {t.line};
         selection-background-color: {t.accent}; selection-color: {t.accent_ink}; }}
+    QCheckBox::indicator {{ width: 11px; height: 11px; border: 2px solid {t.ink}; border-radius: 3px;
+        background: {t.panel}; }}
+    QCheckBox::indicator:checked {{ background: {t.ink}; }}
+    QRadioButton::indicator {{ width: 11px; height: 11px; border: 2px solid {t.ink}; border-radius: 7px;
+        background: {t.panel}; }}
+    QRadioButton::indicator:checked {{ background: qradialgradient(cx: 0.5, cy: 0.5, radius: 0.5, fx: 0.5, fy: 0.5,
+        stop: 0 {t.ink}, stop: 0.55 {t.ink}, stop: 0.65 {t.panel}, stop: 1 {t.panel}); }}
+    QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {t.focus}; border-radius: 4px; }}
     QScrollArea, QAbstractScrollArea#plain {{ background: transparent; border: none; }}
     QListView {{ background: {t.panel}; border: none; outline: none; }}

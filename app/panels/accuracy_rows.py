@@ -7,7 +7,7 @@ import re
 from app.panels.describe import field
 from app.panels.rows import FieldRow
 from geometry.edits import set_field
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.layout import Accuracy, Headstock
 
 WORDS = (
@@ -54,7 +54,7 @@ def _usual(value: float, kind: str) -> str:
 def _set_paper(layout: Headstock, text: str) -> Headstock:
     match = re.fullmatch(r"\s*(\d+(?:[.,]\d*)?|[.,]\d+)\s*%?\s*", text)
     if match is None:
-        raise GeometryError(f'"{text}" is not a percentage: write for example 0.2 %.')
+        raise GeometryError(f'{quoted(text)} is not a percentage: write for example 0.2 %.')
     value = float(match[1].replace(",", "."))
     if value > 5:
         raise GeometryError(f"Paper does not stretch by {value:g} %: measure the 100 mm bars and enter up to 5 %.")

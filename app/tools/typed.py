@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
@@ -45,7 +45,7 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     found: dict[str, float] = {}
     pieces = re.split(r"([A-Za-z]{3,})", text.strip())
     if len(pieces) < 3 or pieces[0].strip():
-        raise GeometryError(f'"{text}" is not understood here: type a length, or two with a semicolon between them.')
+        raise GeometryError(f'{quoted(text)} is not understood here: type a length, or two with a semicolon between them.')
     for word, value in zip(pieces[1::2], pieces[2::2], strict=True):
         word = word.lower()
         if word not in WORDS:

@@ -88,7 +88,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
     "&Help": (
         Entry("keys", "&Actions and words…", ("F1",), "Find any action, its keys, or a word of the trade."),
         Entry("safety", "&Safety", (), "Usual cautions at the drill press and the router."),
-        Entry("about", "&About Pegwright", (), "Version and licence."),
+        Entry("about", "&About Pegwright", (), "Which version this is."),
     ),
 }
 

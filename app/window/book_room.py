@@ -40,7 +40,7 @@ from geometry.book import (
     stop,
     tasks,
 )
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Piece, Price, Remark, Task
 
 if TYPE_CHECKING:
@@ -291,6 +291,6 @@ def _changed_price(price: Price, column: int, text: str) -> Price:
         return replace(price, part=text.strip())
     if column == 1:
         if not text.strip().isdecimal():
-            raise GeometryError(f'"{text}" is not a number of parts: write for example 12.')
+            raise GeometryError(f'{quoted(text)} is not a number of parts: write for example 12.')
         return replace(price, count=int(text))
     return replace(price, each=read_amount(text))

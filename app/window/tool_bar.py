@@ -90,11 +90,11 @@ class ToolBar(QWidget):
             self._row.addWidget(widget)
         self._actions: dict[str, QPushButton] = {}
         for key, word, about in (
-                ("import", self.tr("Import a drawing…"), self.tr("Read an outline from a DXF or SVG drawing.")),
-                ("fillet", self.tr("Round the corner…"), self.tr("Round the corner that is held.")),
+                ("import", self.tr("Import…"), self.tr("Read an outline from a DXF or SVG drawing.")),
+                ("fillet", self.tr("Round…"), self.tr("Round the corner that is held.")),
                 ("propose pins", self.tr("Propose pins"),
                  self.tr("Two locating pins where the wood allows them, to take or leave.")),
-                ("symmetric", self.tr("Make symmetric"), self.tr("The bass side follows the treble side.")),
+                ("symmetric", self.tr("Symmetric"), self.tr("The bass side follows the treble side.")),
                 ("row on a line", self.tr("Row on a line"),
                  self.tr("Space the held tuners evenly on the line from the first to the last.")),
                 ("row along the edge", self.tr("Row along the edge"),

@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from msgspec.structs import replace
 
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.validate import validate_book
 
@@ -74,10 +74,10 @@ def read_amount(text: str) -> Decimal:
     """
     match = re.fullmatch(r"([+-]?)(\d*)(?:[.,](\d*))?", re.sub(r"\s", "", text).replace("−", "-"))
     if match is None or not (match[2] or match[3]):
-        raise GeometryError(f'"{text}" is not an amount of money: write for example 12.50 or 12,50.')
+        raise GeometryError(f'{quoted(text)} is not an amount of money: write for example 12.50 or 12,50.')
     if match[3] and len(match[3]) == 3 and match[2].strip("0") and len(match[2]) <= 3:
         whole, part = match[2], match[3]
-        raise GeometryError(f'"{text}" may be read two ways: write {whole}{part} or {whole}.{part}0.')
+        raise GeometryError(f'{quoted(text)} may be read two ways: write {whole}{part} or {whole}.{part}0.')
     return Decimal(f"{match[1]}{match[2] or '0'}.{match[3] or '0'}") if match[3] else Decimal(f"{match[1]}{match[2]}")
 
 
@@ -101,7 +101,7 @@ def read_minutes(text: str) -> float | None:
         if not math.isfinite(value):
             raise ValueError
     except ValueError:
-        raise GeometryError(f'"{text}" is not a time: write minutes, for example 25, or 1:30, or 1.5 h.') from None
+        raise GeometryError(f'{quoted(text)} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.') from None
     return value
 
 

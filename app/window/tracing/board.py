@@ -25,6 +25,8 @@ class Handle:
     at: Vec2
     group: str
     """handles of one group are joined by a line and shown together"""
+    leftwards: bool = False
+    """whether its word stands to its left"""
 
 
 class PictureBoard(QWidget):
@@ -153,7 +155,7 @@ class PictureBoard(QWidget):
         _twice(painter, t.panel, colour, 2.6 if held else 1.5, draw)
         words = painter.fontMetrics().boundingRect(handle.word)
         box = QRectF(at.x() + 12, at.y() + 10, words.width() + 10, words.height() + 4)
-        if box.right() > self.width():
+        if box.right() > self.width() or handle.leftwards:
             box.moveRight(at.x() - 12)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(t.panel))

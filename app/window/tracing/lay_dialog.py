@@ -132,7 +132,7 @@ class LayDialog(QDialog):
         for field, shown in ((self.distance, not four), (self.across, four), (self.along, four)):
             self._form.setRowVisible(field, shown)
         words = {"bass": self.tr("nut, bass end"), "treble": self.tr("nut, treble end")}
-        handles += [Handle(key, words[key], self._at[key], "nut") for key in ("bass", "treble")]
+        handles += [Handle(key, words[key], self._at[key], "nut", key == "bass") for key in ("bass", "treble")]
         self.board.show_handles(handles, frozenset({"sheet"}))
         self._judge()
 

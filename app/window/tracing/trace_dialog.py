@@ -96,6 +96,8 @@ class TraceDialog(QDialog):
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         running = QHBoxLayout()
         self._bar.setRange(0, 100)
+        self._bar.setTextVisible(False)
+        self._bar.setAccessibleName(self.tr("How far the proposal is"))
         running.addWidget(self._bar, 1)
         running.addWidget(self.stop)
         note = QLabel(self.tr("The outline of the layout is replaced; tuners and slots stay where they are. The picture's "
