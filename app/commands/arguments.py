@@ -10,6 +10,7 @@ from app import __version__
 PAPERS = ("A4", "A3", "Letter", "Tabloid")
 SHEET_UNITS = ("mm", "in", "in64")
 UNITS = ("mm", "cm", "inch")
+LANGUAGES = ("en", "de")
 FILE_ENDING = ".headstock.json"
 
 WITHOUT_WINDOW = {
@@ -65,6 +66,7 @@ def _window() -> _Parser:
         metavar="FILE",
         help=f"a layout (*{FILE_ENDING}) to open; without it a page of ways to begin",
     )
+    _add_language(parser, "the language of the window, this time (default: what was chosen in it)")
     parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
     return parser
 
@@ -77,6 +79,7 @@ def _check() -> _Parser:
     )
     parser.add_argument("file", type=Path, metavar="FILE", help="the layout to check")
     parser.add_argument("--json", action="store_true", help="print one JSON object with snags, holes and counts (mm)")
+    _add_language(parser)
     return parser
 
 
@@ -102,6 +105,7 @@ def _sheets() -> _Parser:
         metavar="|".join(SHEET_UNITS),
         help="what lengths are told in: mm, decimal inches, or inches in 64ths (default mm)",
     )
+    _add_language(parser)
     return parser
 
 
@@ -128,11 +132,16 @@ def _outline() -> _Parser:
     parser.add_argument(
         "--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)"
     )
+    _add_language(parser)
     return parser
 
 
 def _schema() -> _Parser:
     return _parser("schema", "Print the JSON Schema of the layout file.")
+
+
+def _add_language(parser: _Parser, about: str = "the language of what is written (default en)") -> None:
+    parser.add_argument("--language", type=_one_of(LANGUAGES), metavar="|".join(LANGUAGES), help=about)
 
 
 def _one_of(words: tuple[str, ...]):

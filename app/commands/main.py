@@ -49,6 +49,10 @@ def run(request: argparse.Namespace) -> int:
     Whatever goes wrong with the maker's files ends as one sentence on standard
     error and exit code 2.
     """
+    if request.command != "window" and getattr(request, "language", None):
+        from app.languages.catalogue import speak
+
+        speak(request.language)  # before the rooms are loaded: their constants are said as they are loaded
     from app.formats.errors import FormatError
     from geometry.errors import GeometryError
 

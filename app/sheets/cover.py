@@ -53,29 +53,29 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     width = x1 - x0
     marks: list[Mark] = []
 
-    def say(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8) -> None:
+    def line(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8) -> None:
         nonlocal y
         lines, y = block(text, (x0 + indent, y), height, width - indent)
         marks.extend(lines)
         y -= after
 
     y -= 2.0
-    say(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
+    line(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
     if layout.about.strip():
-        say(_short(layout.about, 240), after=1.5)
+        line(_short(layout.about, 240), after=1.5)
     for warning in filter(None, (snag_warning(snags), order)):
         top = y
         y -= 1.8
-        say(warning, 2.4, indent=2.5, after=1.4)
+        line(warning, 2.4, indent=2.5, after=1.4)
         marks.append(Stroke(rectangle(x0, y, x1, top), "outline"))
         y -= 2.5
     if not complete(layout.name):
-        say("The print lacks some letters of the layout's name and shows others in their place.")
+        line("The print lacks some letters of the layout's name and shows others in their place.")
     for one in entries:
-        say(f"{one.title}, {one.pages}. {one.purpose}")
+        line(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
     for i, step in enumerate(_steps(laid), 1):
-        say(f"{i}.  {step}", indent=2.0, after=0.3)
+        line(f"{i}.  {step}", indent=2.0, after=0.3)
     y -= 2.0
     legend, low = _legend(x0, y, x1, laid)
     marks += legend

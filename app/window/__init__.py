@@ -6,13 +6,21 @@ import sys
 from pathlib import Path
 
 
-def run(file: Path | None = None) -> int:
+def run(file: Path | None = None, language: str | None = None) -> int:
     """Open the window on a layout (the front page without one) and return when it is closed.
 
-    Raises FormatError when the file cannot be read.
+    `language` is a code, for this time; else what the maker chose. Raises
+    FormatError when the file cannot be read.
     """
-    from platformdirs import user_state_path
     from PySide6.QtCore import QSettings
+
+    from app.languages import chosen
+
+    settings = QSettings("Pegwright", "Pegwright")
+    code = language or chosen.chosen(settings)
+    chosen.speak(code)  # before the rooms are loaded: their constants are said as they are loaded
+
+    from platformdirs import user_state_path
     from PySide6.QtWidgets import QApplication
 
     from app.document.leftovers import leftovers
@@ -27,9 +35,10 @@ def run(file: Path | None = None) -> int:
     application.setApplicationName("Pegwright")
     application.setOrganizationName("Pegwright")
     application.setStyle("Fusion")
+    chosen.teach_toolkit(application, code)
     folder = user_state_path("Pegwright", appauthor=False) / "journal"
     left = leftovers(folder)
-    window = MainWindow(layout, file, QSettings(), journal_folder=folder)
+    window = MainWindow(layout, file, settings, journal_folder=folder)
     window.document.seen = seen
     faults = Faults(window)
     faults.install()

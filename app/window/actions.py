@@ -20,6 +20,8 @@ class Entry:
 
 
 RULE = Entry("", "")
+SUBMENUS = ("recent", "language")
+"""Entries that are menus of their own, filled by whoever knows what is in them."""
 
 MENUS: dict[str, tuple[Entry, ...]] = {
     "&Layout": (
@@ -84,6 +86,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("mm", "&Millimetres", (), "Show lengths in mm.", checkable=True),
         Entry("in", "&Inches, decimal", (), "Show lengths in decimal inches.", checkable=True),
         Entry("in64", "Inches, &fractions", (), "Show lengths in inches down to 1/64.", checkable=True),
+        RULE,
+        Entry("language", "Lan&guage"),
     ),
     "&Help": (
         Entry("keys", "&Actions and words…", ("F1",), "Find any action, its keys, or a word of the trade."),
@@ -102,8 +106,8 @@ def build(window: QMainWindow, triggered) -> dict[str, QAction]:
             if entry is RULE:
                 menu.addSeparator()
                 continue
-            if entry.key == "recent":
-                made["recent"] = menu.addMenu(entry.word).menuAction()
+            if entry.key in SUBMENUS:
+                made[entry.key] = menu.addMenu(entry.word).menuAction()
                 continue
             action = QAction(entry.word, window)
             action.setData(entry.key)

@@ -88,7 +88,7 @@ def write_over(parent: QWidget, name: str) -> bool:
     return _answer(box, {replace: "yes"}, "no") == "yes"
 
 
-def say(parent: QWidget, title: str, text: str) -> None:
+def tell(parent: QWidget, title: str, text: str) -> None:
     """Tell the maker one thing and wait until it is read."""
     QMessageBox.information(parent, title, text)
 

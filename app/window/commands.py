@@ -243,10 +243,10 @@ class Commands(QObject):
             chosen.run()
 
     def _safety(self) -> None:
-        ask.say(self._w, self.tr("Safety"), texts.safety_text())
+        ask.tell(self._w, self.tr("Safety"), texts.safety_text())
 
     def _about(self) -> None:
-        ask.say(self._w, self.tr("About Pegwright"), texts.about_text())
+        ask.tell(self._w, self.tr("About Pegwright"), texts.about_text())
 
 
 def _ids(layout: Headstock) -> list[str]:

@@ -62,7 +62,7 @@ class Files:
         """Bring back, as a step that can be undone, what the file held before it was saved last."""
         path = self._document.path
         if path is None or not os.path.exists(before(path)):
-            ask.say(self._window, self._window.tr("The version before"), self._window.tr(
+            ask.tell(self._window, self._window.tr("The version before"), self._window.tr(
                 "There is no version before this one: it is kept from the second saving on."))
             return
         try:
@@ -104,7 +104,7 @@ class Files:
             answer = ask.not_saved(self._window, str(error))
             return answer == "again" and self._write(path) or answer == "elsewhere" and self.save_as()
         if not kept:
-            ask.say(self._window, self._window.tr("Saved"), self._window.tr(
+            ask.tell(self._window, self._window.tr("Saved"), self._window.tr(
                 "The layout is saved; the version before it could not be kept beside it."))
         sweep(path.parent)
         self._remember(path)

@@ -35,6 +35,7 @@ from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.held_page import HeldPage
+from app.window.language_menu import LanguageMenu
 from app.window.pin_proposal import PinProposal
 from app.window.room import StageRoom
 from app.window.rooms import Rooms
@@ -77,6 +78,7 @@ class MainWindow(QMainWindow):
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):
             self.actions_[key].setChecked(True)
+        LanguageMenu(self)
         self.pictures.build()
         self._connect()
         self.cures = Cures(self)

@@ -91,7 +91,7 @@ def test_a_file_touched_but_not_changed_is_no_matter(bench, opened):
 
 def test_the_version_before_comes_back_as_one_step(bench, opened, monkeypatch):
     said = []
-    monkeypatch.setattr(ask, "say", lambda *words: said.append(words))
+    monkeypatch.setattr(ask, "tell", lambda *words: said.append(words))
     bench.window.commands.run("before")
     assert len(said) == 1 and bench.layout.name == "first"
     rename(bench, "second")
