@@ -110,6 +110,22 @@ class Document(QObject):
         """Step forward; the name of the step redone, if any."""
         return self._step(self._history.redo)
 
+    def go(self, number: int) -> bool:
+        """Undo or redo until step `number` of the history is the present one; False when it is already."""
+        return bool(self._step(lambda: self._history.go(number) or None))
+
+    @property
+    def saved_steps(self) -> list[int]:
+        """Numbers of the steps whose drawing is the one in the file; the job book, which is no step, may differ."""
+        saved = self._saved
+        if saved is None:
+            return []
+        found = []
+        for number, layout in enumerate(self._history.layouts):
+            if layout is saved or (layout if layout.book is saved.book else replace(layout, book=saved.book)) == saved:
+                found.append(number)
+        return found
+
     # ---- the job book -----------------------------------------------------
     @property
     def book(self) -> Book:

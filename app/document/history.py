@@ -17,12 +17,15 @@ class History:
     current: Headstock
     past: list[tuple[str, Headstock]] = field(default_factory=list)
     future: list[tuple[str, Headstock]] = field(default_factory=list)
+    dropped: int = 0
+    """how many of the oldest steps were forgotten for want of room"""
 
     def push(self, name: str, layout: Headstock) -> bool:
         """Make `layout` current as a step called `name`; False when it changes nothing."""
         if layout == self.current:
             return False
         self.past.append((name, self.current))
+        self.dropped += max(0, len(self.past) - MOST_STEPS)
         del self.past[:-MOST_STEPS]
         self.future.clear()
         self.current = layout
@@ -53,6 +56,32 @@ class History:
         past = [(name, change(layout)) for name, layout in self.past]
         future = [(name, change(layout)) for name, layout in self.future]
         self.current, self.past, self.future = current, past, future
+
+    # ---- the steps as one row ---------------------------------------------
+    @property
+    def at(self) -> int:
+        """Number of the present step: 0 is the beginning, len(names) the last that can be done again."""
+        return len(self.past)
+
+    @property
+    def names(self) -> list[str]:
+        """Names of all steps, oldest first, those that were undone too: names[i] leads from layout i to layout i + 1."""
+        return [name for name, _ in self.past] + [name for name, _ in reversed(self.future)]
+
+    @property
+    def layouts(self) -> list[Headstock]:
+        """The layouts between the steps, oldest first: one more than there are names."""
+        return [*(layout for _, layout in self.past), self.current, *(layout for _, layout in reversed(self.future))]
+
+    def go(self, number: int) -> bool:
+        """Undo or redo until step `number` is the present one; False when it is already, or when there is none such."""
+        if number == self.at or not 0 <= number <= len(self.past) + len(self.future):
+            return False
+        while self.at > number:
+            self.undo()
+        while self.at < number:
+            self.redo()
+        return True
 
     @property
     def undo_name(self) -> str | None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
+from app.panels.change_list import ChangeList
 from app.panels.chance_page import ChanceLine, ChancePage
 from app.panels.chance_words import Chances
 from app.panels.describe import Page
@@ -26,6 +27,8 @@ class SidePanel(QWidget):
     refused = Signal(str)
     snag_chosen = Signal(object)
     chance_chosen = Signal(object)
+    changes_shown = Signal(bool)
+    """the list of changes came to the front, or went"""
 
     def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -67,7 +70,7 @@ class SidePanel(QWidget):
         self._tally.setObjectName("dim")
         self._tally.setWordWrap(True)
         self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.tabs = Tabs((self.tr("Snags"), self.tr("Chances")), below)
+        self.tabs = Tabs((self.tr("Snags"), self.tr("Chances"), self.tr("Changes")), below)
         heads.addWidget(self.tabs)
         heads.addWidget(self._tally, 1)
         self.snags = SnagList(theme, below)
@@ -78,6 +81,8 @@ class SidePanel(QWidget):
         lists = Stack(below)
         lists.addWidget(self.snags)
         lists.addWidget(self.chances)
+        self.changes = ChangeList(theme, below)
+        lists.addWidget(self.changes)
         self._lists = lists
         self.tabs.chosen.connect(self._list_chosen)
         lower = QVBoxLayout(below)
@@ -98,6 +103,7 @@ class SidePanel(QWidget):
         splitter.setSizes([540, 300])
         self._splitter = splitter
         self._snag_sizes: list[int] | None = None
+        self._with_snags = True
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(splitter)
@@ -125,7 +131,18 @@ class SidePanel(QWidget):
 
     def show_snags(self, shown: bool) -> None:
         """Keep the list of snags below, or give its room away."""
-        self._below.setVisible(shown)
+        self._with_snags = shown
+        self._below.setVisible(shown or self.shows_changes)
+
+    @property
+    def shows_changes(self) -> bool:
+        """Whether the list of changes is on show: it stays so on every stage."""
+        return self._lists.currentWidget() is self.changes
+
+    def show_changes(self, shown: bool) -> None:
+        """Bring the list of changes to the front, or the snags back."""
+        self.tabs.button(2 if shown else 0).click()
+        self._below.setVisible(shown or self._with_snags)
 
     def show_section(self, title: str, drawing: Drawing) -> None:
         """Show a section below the rows; an empty drawing hides it."""
@@ -155,9 +172,11 @@ class SidePanel(QWidget):
             whole = sum(self._snag_sizes)
             if self._snag_sizes[1] < 0.6 * whole:
                 self._splitter.setSizes([round(0.4 * whole), round(0.6 * whole)])
-        elif number == 0 and self._snag_sizes is not None:
+        elif number != 1 and self._snag_sizes is not None:
             self._splitter.setSizes(self._snag_sizes)
             self._snag_sizes = None
+        self.chance_line.setVisible(number != 2)
+        self.changes_shown.emit(number == 2)
 
     def show_chances(self, chances: Chances) -> None:
         """Show how likely the whole comes out, and where it may not."""
@@ -176,3 +195,4 @@ class SidePanel(QWidget):
         self._section.set_theme(theme)
         self.snags.set_theme(theme)
         self.chances.set_theme(theme)
+        self.changes.set_theme(theme)

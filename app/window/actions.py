@@ -44,6 +44,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
     "&Edit": (
         Entry("undo", "&Undo", ("Ctrl+Z",), "Take the last step back."),
         Entry("redo", "&Redo", ("Ctrl+Shift+Z", "Ctrl+Y"), "Take the step again."),
+        Entry("changes", "Chan&ges to this layout", ("Ctrl+Shift+Y",), "List what was done, and go back to any of it.",
+              checkable=True),
         RULE,
         Entry("remove", "R&emove", ("Delete", "Backspace"), "Remove what is held."),
         Entry("duplicate", "&Duplicate", ("Ctrl+D",), "Make another of what is held."),

@@ -44,7 +44,7 @@ class Commands(QObject):
             "before": window.files.open_before,
             "import": self._import, "write sheets": self._write_sheets,
             "print": self._print, "correct": self._correct, "quit": window.close,
-            "undo": self._undo, "redo": self._redo, "remove": self._remove, "duplicate": self._duplicate,
+            "undo": self._undo, "redo": self._redo, "changes": window.changes.show, "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
             "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "row on a line": self._row_on_a_line,
             "row along the edge": self._row_along_the_edge, "fit": self._fit,

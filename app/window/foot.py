@@ -3,10 +3,21 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from geometry.checks import CheckResult
 from geometry.units import LengthUnit, format_length
+
+
+class Saying(QLabel):
+    """A sentence in the middle; one too long for its room begins at the left and ends in dots."""
+
+    def paintEvent(self, event) -> None:
+        painter = QPainter(self)
+        painter.setPen(self.palette().windowText().color())
+        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
+        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter), text)
 
 
 class Foot(QWidget):
@@ -20,8 +31,7 @@ class Foot(QWidget):
         row.setContentsMargins(18, 5, 18, 5)
         self._where = QLabel(self)
         self._where.setMinimumWidth(250)
-        self._says = QLabel(self)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._says = Saying(self)
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._counts = QLabel(self)

@@ -25,6 +25,7 @@ from app.tools import Done, Shown
 from app.window import actions
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
+from app.window.changes import Changes
 from app.window.colours import chosen_theme
 from app.window.commands import Commands
 from app.window.cures import Cures
@@ -74,6 +75,7 @@ class MainWindow(QMainWindow):
         self.pins = PinProposal(self)
         self.book_watch = BookWatch(self)
         self.pictures = PictureDesk(self)
+        self.changes = Changes(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):

@@ -58,3 +58,36 @@ def test_any_sequence_equals_a_replay_on_a_list(words):
         elif history.push("Rename", named(word)):
             line, at = [*line[:at + 1], word], at + 1
         assert history.current.name == line[at]
+
+
+def test_going_to_any_step_gives_the_very_layout_made_there():
+    history = History(DEMO)
+    made = [DEMO]
+    for i in range(6):
+        made.append(named(str(i)))
+        history.push(f"Step {i}", made[-1])
+    for number in (3, 0, 6, 5, 1, 4, 2):
+        assert history.go(number)
+        assert history.current is made[number] and history.at == number
+        assert all(one is two for one, two in zip(history.layouts, made, strict=True))
+        assert history.names == [f"Step {i}" for i in range(6)]
+    assert not history.go(2) and not history.go(7) and not history.go(-1)
+    assert history.current is made[2]
+
+
+def test_after_going_back_a_new_step_ends_the_list_there():
+    history = History(DEMO)
+    for i in range(4):
+        history.push(str(i), named(str(i)))
+    history.go(1)
+    history.push("Other", named("other"))
+    assert history.names == ["0", "Other"] and history.at == 2
+    assert history.redo() is None
+
+
+def test_forgotten_steps_are_counted():
+    history = History(DEMO)
+    for i in range(MOST_STEPS + 3):
+        history.push(str(i), named(str(i)))
+    assert history.dropped == 3 and history.names[0] == "3"
+    assert history.go(0) and history.current.name == "2"

@@ -1,0 +1,173 @@
+"""The list of changes: what was done to this layout, step by step, and going back to any of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from app.look.theme import Theme
+
+ROW = Qt.ItemDataRole.UserRole
+HEIGHT = 26
+"""Of a row, in pixels, at the usual size of text; larger text makes it taller."""
+LINE = 18
+"""Where the line of steps runs, in pixels from the left."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChangeRow:
+    """One step. `when` is past, present or undone."""
+
+    number: int
+    words: str
+    when: str
+    saved: bool
+
+
+class ChangeModel(QAbstractListModel):
+    """The steps, the beginning first."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.rows: tuple[ChangeRow, ...] = ()
+
+    def rowCount(self, parent: QModelIndex | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        row = self.rows[index.row()]
+        if role == ROW:
+            return row
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return ", ".join(filter(None, (row.words, self._when(row), self.tr("as saved") if row.saved else "")))
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return row.words
+        return None
+
+    def _when(self, row: ChangeRow) -> str:
+        return {"present": self.tr("shown now"), "undone": self.tr("undone")}.get(row.when, "")
+
+    def show(self, rows: tuple[ChangeRow, ...]) -> None:
+        """Replace the list; rows that stay keep their place on the screen."""
+        old, new = len(self.rows), len(rows)
+        if new < old:
+            self.beginRemoveRows(QModelIndex(), new, old - 1)
+            self.rows = self.rows[:new]
+            self.endRemoveRows()
+        elif new > old:
+            self.beginInsertRows(QModelIndex(), old, new - 1)
+            self.rows = (*self.rows, *rows[old:])
+            self.endInsertRows()
+        before, self.rows = self.rows, rows
+        for i, (one, two) in enumerate(zip(before, rows, strict=True)):
+            if one != two:
+                self.dataChanged.emit(self.index(i), self.index(i))
+
+
+class ChangePaint(QStyledItemDelegate):
+    """A row: its sign on the line of steps, its words, and whether the file holds it.
+
+    A filled disc is what is shown, a ring what came before, a small ring on a broken line what was undone.
+    """
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.theme = theme
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
+        return QSize(80, max(HEIGHT, QFontMetrics(option.font).height() + 9))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
+        row: ChangeRow = index.data(ROW)
+        t, area = self.theme, QRectF(option.rect)
+        undone, present = row.when == "undone", row.when == "present"
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if present or option.state & QStyle.StateFlag.State_MouseOver:
+            painter.setPen(QPen(QColor(t.line), 1))
+            painter.setBrush(QColor(t.card))
+            painter.drawRoundedRect(area.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+        self._sign(painter, index, area, undone, present)
+        font = option.font
+        font.setBold(present)
+        painter.setFont(font)
+        metrics = QFontMetrics(font)
+        painter.setPen(QColor(t.dim if undone else t.ink))
+        said = self.tr("saved") if row.saved else ""
+        right = area.right() - 10 - (metrics.horizontalAdvance(said) + 10 if said else 0)
+        box = QRectF(area.left() + LINE + 16, area.top(), max(0.0, right - area.left() - LINE - 16), area.height())
+        middle = Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(box, int(middle), metrics.elidedText(row.words, Qt.TextElideMode.ElideRight, int(box.width())))
+        if said:
+            painter.setPen(QColor(t.note))
+            painter.drawText(area.adjusted(0, 0, -10, 0), int(middle | Qt.AlignmentFlag.AlignRight), said)
+        painter.restore()
+
+    def _sign(self, painter: QPainter, index: QModelIndex, area: QRectF, undone: bool, present: bool) -> None:
+        t = self.theme
+        last = index.row() + 1 == index.model().rowCount()
+        x, y = area.left() + LINE, area.center().y()
+        size = 6.0 if present else 3.5 if undone else 4.5
+        painter.setPen(QPen(QColor(t.dim), 1.5, Qt.PenStyle.DotLine if undone else Qt.PenStyle.SolidLine))
+        if index.row():
+            painter.drawLine(QPointF(x, area.top()), QPointF(x, y - size))
+        if not last:
+            painter.setPen(QPen(QColor(t.dim), 1.5, Qt.PenStyle.DotLine if undone or present else Qt.PenStyle.SolidLine))
+            painter.drawLine(QPointF(x, y + size), QPointF(x, area.bottom()))
+        painter.setPen(QPen(QColor(t.focus if present else t.dim), 1.5))
+        painter.setBrush(QColor(t.focus) if present else Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(QPointF(x, y), size, size)
+
+
+class ChangeList(QListView):
+    """The list itself. A press or an arrow key asks to go to a step; the list follows, it changes nothing by itself."""
+
+    wanted = Signal(int)
+    """number of the step to go to"""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model = ChangeModel(self)
+        self._paint = ChangePaint(theme, self)
+        self.setModel(self._model)
+        self.setItemDelegate(self._paint)
+        self.setMouseTracking(True)
+        self.setViewportMargins(4, 4, 4, 4)
+        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName(self.tr("Changes to this layout"))
+        self.setAccessibleDescription(self.tr("The arrow keys go back to a step or forward to one; Home is the beginning."))
+        self.clicked.connect(self._go)
+        self.activated.connect(self._go)
+
+    @property
+    def rows(self) -> tuple[ChangeRow, ...]:
+        """What is listed."""
+        return self._model.rows
+
+    def show_rows(self, rows: tuple[ChangeRow, ...]) -> None:
+        """Replace the list, and keep what is shown now in view."""
+        self._model.show(rows)
+        for row in rows:
+            if row.when == "present":
+                index = self._model.index(row.number)
+                self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.NoUpdate)
+                self.scrollTo(index, QListView.ScrollHint.EnsureVisible)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._paint.theme = theme
+        self.viewport().update()
+
+    def keyPressEvent(self, event) -> None:
+        super().keyPressEvent(event)
+        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End, Qt.Key.Key_PageUp,
+                           Qt.Key.Key_PageDown, Qt.Key.Key_Space):
+            self._go(self.currentIndex())
+
+    def _go(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self.wanted.emit(index.row())

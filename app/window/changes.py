@@ -1,0 +1,63 @@
+"""Wires the list of changes to the document: it follows every step, and a press on one goes there."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.panels.change_list import ChangeRow
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class Changes(QObject):
+    """Fills the list while it is on show; hidden it costs nothing."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        window.document.history_changed.connect(self.follow)
+        window.document.file_changed.connect(self.follow)
+        window.side.changes.wanted.connect(self.go)
+        window.side.changes_shown.connect(self._shown)
+
+    def show(self) -> None:
+        """Bring the list to the front, with the keyboard in it; or put it away again."""
+        on = self._window.actions_["changes"].isChecked()
+        self._window.side.show_changes(on)
+        if on:
+            self._window.side.changes.setFocus()
+        else:
+            self._window.canvas.view.setFocus()
+
+    def go(self, number: int) -> None:
+        """Undo or redo up to that step of the list; what the hand was doing is put back first."""
+        window, document = self._window, self._window.document
+        window.hand.cancel()
+        history, back = document.history, number < document.history.at
+        if not document.go(number):
+            return
+        name = history.names[number - 1] if number else ""
+        if not name:
+            window.say(self.tr("Back to the beginning"))
+        else:
+            window.say((self.tr("Back to: {}") if back else self.tr("Forward to: {}")).format(name))
+
+    def follow(self) -> None:
+        """List the steps as they are now."""
+        if not self._window.side.shows_changes:
+            return
+        document = self._window.document
+        history, saved = document.history, set(document.saved_steps)
+        first = (self.tr("The beginning") if not history.dropped else
+                 self.tr("Earlier changes are kept no longer"))
+        rows = [ChangeRow(number, words, "present" if number == history.at else "undone" if number > history.at else "past",
+                          number in saved)
+                for number, words in enumerate([first, *history.names])]
+        self._window.side.changes.show_rows(tuple(rows))
+
+    def _shown(self, on: bool) -> None:
+        self._window.actions_["changes"].setChecked(on)
+        self.follow()
