@@ -12,6 +12,7 @@ from app.canvas.layer import MarkLayer
 from app.canvas.picture import PictureLayer
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
+from app.canvas.tag import PointerTag
 from app.canvas.view import CanvasView, Grid
 from app.look.theme import DAY, Theme
 from geometry.accuracy import Simulation
@@ -66,12 +67,13 @@ class Canvas(QWidget):
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
         self._notes = MarkLayer(self._scene, theme, small, raised=18.0)
         self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
-        self._guides = MarkLayer(self._scene, theme, small, raised=25.0)
+        self._guides = MarkLayer(self._scene, theme, small, raised=25.0, plated=True)
         self._grips = GripLayer(self._scene, theme)
         bold = self.font()
         bold.setPixelSize(12)
         bold.setBold(True)
         self._snags = SnagLayer(self._scene, theme, bold)
+        self.tag = PointerTag(self._scene, self.view, theme, small)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
 
@@ -152,7 +154,7 @@ class Canvas(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme
-        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.chances, self._top, self._left):
+        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.tag, self.chances, self._top, self._left):
             layer.set_theme(theme)
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))

@@ -2,13 +2,30 @@
 
 from __future__ import annotations
 
-from PySide6.QtGui import QFont, QPainterPath
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene, QGraphicsSimpleTextItem
 
 from app.look.paths import add_mark
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
+
+
+class _PlatedText(QGraphicsSimpleTextItem):
+    """Text on a plate of its own, to be read over anything."""
+
+    plate = QColor()
+
+    def boundingRect(self) -> QRectF:
+        return super().boundingRect().adjusted(-4, -1, 4, 1)
+
+    def paint(self, painter: QPainter, option, widget=None) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self.plate)
+        painter.drawRoundedRect(self.boundingRect(), 3, 3)
+        super().paint(painter, option, widget)
 
 
 class MarkLayer:
@@ -18,7 +35,10 @@ class MarkLayer:
     marks changed, so a drag repaints what moved and nothing else.
     """
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont, raised: float = 0.0) -> None:
+    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont, raised: float = 0.0,
+                 plated: bool = False) -> None:
+        """`plated` puts labels on plates, for marks that lie over everything else."""
+        self._text = _PlatedText if plated else QGraphicsSimpleTextItem
         self._scene = scene
         self._theme = theme
         self._font = font
@@ -54,7 +74,7 @@ class MarkLayer:
             self._style(item, owner, style)
         for owner, items in self._labels.items():
             for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
-                item.setBrush(pen_and_brush(mark.style, theme, "")[0].color())
+                self._colour(item, mark)
 
     def clear(self) -> None:
         """Remove every item."""
@@ -88,7 +108,7 @@ class MarkLayer:
         while len(items) > len(labels):
             self._scene.removeItem(items.pop())
         while len(items) < len(labels):
-            item = QGraphicsSimpleTextItem()
+            item = self._text()
             item.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
             item.setFont(self._font)
             item.setZValue(20 + self._raised)
@@ -97,8 +117,16 @@ class MarkLayer:
         for item, label in zip(items, labels, strict=True):
             if item.text() != label.text:
                 item.setText(label.text)
-            item.setBrush(pen_and_brush(label.style, self._theme, "")[0].color())
+            self._colour(item, label)
             place_label(item, label)
+
+    def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
+        if isinstance(item, _PlatedText):
+            item.setBrush(QColor(self._theme.ink))
+            item.plate = QColor(self._theme.panel)
+            item.plate.setAlphaF(0.9)
+        else:
+            item.setBrush(pen_and_brush(label.style, self._theme, "")[0].color())
 
     def _style(self, item: QGraphicsPathItem, owner: str, style: str) -> None:
         pen, brush = pen_and_brush(style, self._theme, self._states.get(owner, ""))

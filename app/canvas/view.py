@@ -165,6 +165,12 @@ class CanvasView(QGraphicsView):
         super().leaveEvent(event)
 
     # ---- keys -----------------------------------------------------------
+    def focusNextPrevChild(self, onwards: bool) -> bool:
+        """Tab goes to the next value while one can be typed, else to the next widget."""
+        if self.key_filter is not None and self.key_filter("tab" if onwards else "tab back", ""):
+            return True
+        return super().focusNextPrevChild(onwards)
+
     def keyPressEvent(self, event) -> None:
         names = {Qt.Key.Key_Return: "enter", Qt.Key.Key_Enter: "enter", Qt.Key.Key_Backspace: "backspace"}
         plain = not event.modifiers() & (Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier)

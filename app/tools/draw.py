@@ -9,7 +9,8 @@ from app.tools import guides, typed, words
 from app.tools.chain import Chain
 from app.tools.options import DrawKind, Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown
-from app.tools.snap import POINT_REACH, Snap, Snapper, constrained
+from app.tools.snap import LINE_REACH, POINT_REACH, Snap, Snapper, constrained
+from app.tools.snap_edges import on_ray
 from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Path, Segment
 from geometry.drawing import Drawing
@@ -86,7 +87,15 @@ def _snapped(snapper: Snapper, state: _State, pointer: Pointer, options: Options
         return Snap(chain.first, "the first node: closes the line", guides.ring(chain.first, POINT_REACH * mpp))
     to, axis = constrained(chain.last, pointer.at, pointer.shift)
     own = [(f"node {i + 1} of this line", p) for i, p in enumerate(chain.points)]
-    snap = snapper.point(to, mpp, pointer.alt, axis, walls=True, own=own)
+    ahead = chain.edges and options.kind == "straight" and axis is None
+    snap = snapper.point(to, mpp, pointer.alt, axis, walls=True, own=own,
+                         start=chain.last if options.kind == "straight" else None)
+    if ahead and options.snapping and not pointer.alt and (not snap.words or snap.words.startswith("grid")):
+        way = chain.heading
+        ray = on_ray(chain.last, ((way, "straight on"), (v.left(way), "square to the edge before")), to,
+                     LINE_REACH * mpp, options.grid)
+        if ray is not None:
+            snap = Snap(ray.at, ray.words, guides.line(chain.last, ray.at))
     if _mirrored(options, into):
         side = next((p[0] for p in chain.points if abs(p[0]) > TOUCH), 1.0)
         if snap.point[0] * side < 0 or abs(snap.point[0]) <= TOUCH:
@@ -217,7 +226,8 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
     style = "outline" if into == OUTLINE else "slot"
     chain, mpp, unit = state.chain, pointer.mm_per_pixel, options.unit
     if chain is None:
-        return Shown(layout, snap.marks, state.message or words.place(snap.point, unit), snap.words)
+        return Shown(layout, snap.marks, state.message or words.place(snap.point, unit), snap.words,
+                     takes=words.place_takes(snap.point))
     marks: Drawing = tuple(guides.cross(p, mpp) for p in chain.points)
     drawn = list(chain.edges)
     if state.pressed is not None:
@@ -232,7 +242,8 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
         return Shown(layout, marks, f"handle {words.step(state.pressed, pointer.at, unit)}")
     edge, readout = _next_edge(state, snap.point, options)
     marks += (*_strokes([*drawn, *((edge,) if edge else ())], style, options, into), *snap.marks)
-    return Shown(layout, marks, state.message or readout, snap.words)
+    takes = words.STEP if state.arc_end is None and options.kind != "tangent arc" else (("radius", "radius"),)
+    return Shown(layout, marks, state.message or readout, snap.words, takes=takes)
 
 
 def _strokes(edges: list[Segment], style: str, options: Options, into: Into) -> Drawing:

@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from typing import Protocol
 
-from app.tools import guides, typed, words
+from app.tools import guides, neighbours, typed, words
 from app.tools.hit import Target, depth_at, strip_at
 from app.tools.options import Options
-from app.tools.pointer import Pointer, Shown
+from app.tools.pointer import Pointer, Shown, Takes
 from app.tools.snap import LINE_REACH, POINT_REACH, Snapper, constrained
 from app.tools.snap_along import AlongSnapper
 from geometry import vectors as v
@@ -48,11 +48,15 @@ class Grip(Protocol):
 
 
 class _Base:
+    now: Vec2 | None = None
+    """where its point was shown last: what a typed value leaves open stays there"""
+
     def __init__(self, layout: Headstock, options: Options, ids: tuple[str, ...]) -> None:
         self.layout, self.options, self.ids = layout, options, ids
 
-    def _shown(self, layout: Headstock, readout: str, snapped: str = "", marks: Drawing = ()) -> Shown:
-        return Shown(self._echoed(layout), marks, readout, snapped, self.ids)
+    def _shown(self, layout: Headstock, readout: str, snapped: str = "", marks: Drawing = (),
+               takes: tuple[Takes, ...] = ()) -> Shown:
+        return Shown(self._echoed(layout), marks, readout, snapped, self.ids, takes=takes)
 
     def _echoed(self, layout: Headstock) -> Headstock:
         return echo_features(self.layout, layout, self.ids) if self.options.mirrored else layout
@@ -78,10 +82,13 @@ class PointGrip(_Base):
         row = along_edge(layout, self._id) if self._tuner else None
         if row is not None:
             readout = f"along {words.length(row[1], self.options.unit)}, {readout}"
-        return self._shown(layout, readout, snap.words if v.distance(at, snap.point) < 0.01 else "", snap.marks)
+        self.now = at
+        marks = (*snap.marks, *neighbours.of_point(layout, self._id, self.options.unit, pointer.mm_per_pixel))
+        return self._shown(layout, readout, snap.words if v.distance(at, snap.point) < 0.01 else "", marks,
+                           words.place_takes(at))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
-        return self._echoed(self._at(typed.placed(text, self.options.unit, self.origin, pointer)))
+        return self._echoed(self._at(typed.placed(text, self.options.unit, self.origin, self.now or pointer)))
 
     def _at(self, to: Vec2) -> Headstock:
         if self._tuner:
@@ -118,7 +125,8 @@ class SideGrip(_Base):
         layout = slide_tuner(self.layout, self._id, stop.along, side if self._single else None)
         if self._by_mark and self._single and not pointer.shift:
             layout = self._sunk(layout, to, pointer)
-        return self._shown(layout, self._readout(layout), stop.words, stop.marks)
+        marks = (*stop.marks, *neighbours.of_seat(layout, self._id, self.options.unit, pointer.mm_per_pixel))
+        return self._shown(layout, self._readout(layout), stop.words, marks, (("along", "along the edge"),))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         number = typed.number(text, self.options.unit) if typed.point(text, self.options.unit) is None else None
@@ -169,14 +177,15 @@ class SlotEndGrip(_Base):
             size = v.dot(v.sub(to, other), way)
             step = self.options.grid if self.options.snapping and not pointer.alt else None
             size = round(size / step) * step if step else round(size, 2)
-            return self._result(v.along(other, way, size), "direction of the slot", ())
+            return self._result(v.along(other, way, size), "direction of the slot", (), pointer.mm_per_pixel)
         upright = abs(to[0] - other[0]) <= LINE_REACH * pointer.mm_per_pixel
         if upright and self.options.snapping and not pointer.alt:
             level = self._snapper.point((other[0], to[1]), pointer.mm_per_pixel, axis=1)
             at = (other[0], level.point[1])
-            return self._result(at, "in line with its other end", (*guides.line(other, at), *level.marks))
+            return self._result(at, "in line with its other end", (*guides.line(other, at), *level.marks),
+                                pointer.mm_per_pixel)
         level = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt)
-        return self._result(level.point, level.words, level.marks)
+        return self._result(level.point, level.words, level.marks, pointer.mm_per_pixel)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         absolute = typed.point(text, self.options.unit)
@@ -193,12 +202,13 @@ class SlotEndGrip(_Base):
             raise GeometryError("Type the length of the slot over its ends, or its width, or the place of the end.")
         return self._echoed(layout)
 
-    def _result(self, to: Vec2, snapped: str, marks: Drawing) -> Shown:
+    def _result(self, to: Vec2, snapped: str, marks: Drawing, mm_per_pixel: float) -> Shown:
         layout = move_slot_end(self.layout, self._id, self._end, to)
         shape = self._shape(layout)
         size = v.distance(shape.nut_end, shape.tip_end) + shape.width
         readout = f"length {words.length(size, self.options.unit)}, {words.place(to, self.options.unit)}"
-        return self._shown(layout, readout, snapped, marks)
+        room = neighbours.of_slot(layout, self._id, self.options.unit, mm_per_pixel)
+        return self._shown(layout, readout, snapped, (*marks, *room), (("length", "length"), ("width", "width")))
 
     def _shape(self, layout: Headstock) -> StraightSlot:
         return next(slot.shape for slot in layout.slots if slot.id == self._id)
@@ -211,6 +221,7 @@ class ManyGrip(_Base):
         super().__init__(layout, options, ids)
         self.name = f"Move {lead}" if len(ids) == 1 else f"Move {len(ids)} things"
         self.origin = plan_point(layout, lead)
+        self._slot = lead if len(ids) == 1 and any(slot.id == lead for slot in layout.slots) else ""
         moving = {mate for id in ids for mate in _row_mates(layout, id)}
         self._snapper = Snapper(layout, options, ignore=moving)
 
@@ -220,11 +231,22 @@ class ManyGrip(_Base):
         by = v.sub(snap.point, self.origin)
         readout = (f"moved {words.length(by[0], self.options.unit)} across, "
                    f"{words.length(by[1], self.options.unit)} along")
-        return self._shown(move_features(self.layout, self.ids, by), readout, snap.words, snap.marks)
+        self.now = snap.point
+        layout, marks = move_features(self.layout, self.ids, by), snap.marks
+        if self._slot:
+            marks += neighbours.of_slot(layout, self._slot, self.options.unit, pointer.mm_per_pixel)
+        return self._shown(layout, readout, snap.words, marks, (("across", "moved across"), ("along", "moved along")))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
-        to = typed.placed(text, self.options.unit, self.origin, pointer)
-        return self._echoed(move_features(self.layout, self.ids, v.sub(to, self.origin)))
+        """How far it is moved, across and along or as a length and an angle; or the place of its point."""
+        unit, now = self.options.unit, self.now or pointer
+        values = {} if typed.point(text, unit) is not None else typed.polar(text, unit)
+        if values and values.keys() <= {"across", "along"}:
+            by = v.sub(now, self.origin)
+            by = (values.get("across", by[0]), values.get("along", by[1]))
+        else:
+            by = v.sub(typed.placed(text, unit, self.origin, now), self.origin)
+        return self._echoed(move_features(self.layout, self.ids, by))
 
 
 def _row_mates(layout: Headstock, id: str) -> set[str]:

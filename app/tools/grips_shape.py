@@ -30,6 +30,7 @@ class NodeGrip:
     def __init__(self, layout: Headstock, options: Options, target: Target) -> None:
         self._layout, self._options = layout, options
         self._ref, self._index = target.id, target.part
+        self._now: Vec2 | None = None
         self.name = f"Move {target.name}"
         self.origin = target.at
         nodes = list(loop_at(layout, self._ref).nodes)
@@ -44,15 +45,16 @@ class NodeGrip:
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
         layout = self._at(snap.point)
         nodes = list(loop_at(layout, self._ref).nodes)
-        at = nodes[self._index].at
+        at = self._now = nodes[self._index].at
         return Shown(layout, (*snap.marks, *_neighbours(nodes, self._index, self._options, pointer.mm_per_pixel)),
-                     words.place(at, self._options.unit), snap.words, (self._ref,), self._index)
+                     words.place(at, self._options.unit), snap.words, (self._ref,), self._index,
+                     takes=words.place_takes(at))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """A place, or a length (and angle) from the node before."""
         nodes = loop_at(self._layout, self._ref).nodes
         before = nodes[(self._index - 1) % len(nodes)].at
-        return self._at(typed.placed(text, self._options.unit, before, pointer))
+        return self._at(typed.placed(text, self._options.unit, before, self._now or pointer))
 
     def _at(self, to: Vec2) -> Headstock:
         return move_node(self._layout, self._ref, self._index, to, self._options.mirrored)
@@ -90,7 +92,7 @@ class HandleGrip:
         nodes = loop_at(layout, self._ref).nodes
         at = nodes[self._edge].handles[self._which]
         return Shown(layout, marks, words.step(nodes[self._index].at, at, self._options.unit), snapped,
-                     (self._ref,), self._index)
+                     (self._ref,), self._index, takes=words.STEP)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """A place, or a length and an angle from the node."""
@@ -123,7 +125,8 @@ class EdgeGrip:
         readout = "" if segment is None else f"length {words.length(segment.length(), self._options.unit)}"
         if isinstance(segment, Arc):
             readout = f"radius {words.length(segment.radius, self._options.unit)}, {readout}"
-        return Shown(layout, snap.marks, readout, snap.words, (self._ref,))
+        takes = (("radius", "radius"),) if isinstance(self._segment, Arc) else (("length", "length"),)
+        return Shown(layout, snap.marks, readout, snap.words, (self._ref,), takes=takes)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """A length for any edge, a radius for an arc."""

@@ -60,7 +60,7 @@ def dimension(a: Vec2, b: Vec2, text: str, mm_per_pixel: float) -> Drawing:
     across = v.left(v.unit(v.sub(b, a)))
     bar = ARM * mm_per_pixel
     bars = tuple(mark for p in (a, b) for mark in line(v.along(p, across, -bar), v.along(p, across, bar)))
-    aside = across if across[0] >= 0 else v.scale(across, -1.0)
+    aside = across if across[0] > 0.2 or (abs(across[0]) <= 0.2 and across[1] > 0) else v.scale(across, -1.0)
     return (*line(a, b), *bars, _label(text, v.middle(a, b), aside, mm_per_pixel))
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Literal
 
-from app.tools import typed, words
+from app.tools import neighbours, typed, words
 from app.tools.hit import strip_at
 from app.tools.options import Options
-from app.tools.pointer import Done, Gesture, Pointer, Shown
-from app.tools.snap import Snapper
+from app.tools.pointer import Done, Gesture, Pointer, Shown, Takes
+from app.tools.snap import Snapper, tidy
 from app.tools.snap_along import AlongSnapper
 from geometry.drawing import Drawing
 from geometry.edits.adding import add_hole, add_pin, add_tuner
@@ -47,7 +47,8 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind == "key" and pointer.key == "escape":
                 return None
             if pointer.kind == "key" and pointer.typed:
-                made = _at_typed(layout, what, options, side, pointer)
+                made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
+                                 snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)
                 return Done(made, f"Add {new_ids(layout, made)[0]}", new_ids(layout, made))
             if pointer.kind != "key":
                 last = _along(layout, options, snapper, pointer) if side else \
@@ -62,7 +63,10 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
 def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, pointer: Pointer) -> Shown:
     snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
     made = _added(layout, what, options, snap.point)
-    return _shown(layout, made, words.place(snap.point, options.unit), snap.words, snap.marks)
+    id = new_ids(layout, made)[0]
+    near = () if options.mirrored else neighbours.of_point(made, id, options.unit, pointer.mm_per_pixel)
+    return _shown(layout, made, words.place(snap.point, options.unit), snap.words, (*snap.marks, *near),
+                  words.place_takes(snap.point))
 
 
 def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> Shown:
@@ -77,10 +81,11 @@ def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: 
     sits = frame(made, made.tuner(id))
     _, reached = along_edge(made, id)
     readout = f"along {words.length(reached, options.unit)}, tilt {format_angle(tilt_of(sits))}"
-    return _shown(layout, made, readout, stop.words, stop.marks)
+    near = () if options.mirrored else neighbours.of_seat(made, id, options.unit, pointer.mm_per_pixel)
+    return _shown(layout, made, readout, stop.words, (*stop.marks, *near), (("along", "along the edge"),))
 
 
-def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer) -> Headstock:
+def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer, now: Vec2) -> Headstock:
     text = pointer.typed
     to = typed.point(text, options.unit)
     if to is None and side:
@@ -91,7 +96,7 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
         which, _ = nearest_on_edges(layout.outline, pointer.at)
         to = edge(layout.outline, which).seat(along).point
     elif to is None:
-        raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
+        to = typed.placed(text, options.unit, None, now)
     return _added(layout, what, options, to)
 
 
@@ -108,5 +113,6 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headsto
     return made
 
 
-def _shown(layout: Headstock, made: Headstock, readout: str, snapped: str, marks: Drawing) -> Shown:
-    return Shown(made, marks, readout, snapped, new_ids(layout, made))
+def _shown(layout: Headstock, made: Headstock, readout: str, snapped: str, marks: Drawing,
+           takes: tuple[Takes, ...]) -> Shown:
+    return Shown(made, marks, readout, snapped, new_ids(layout, made), takes=takes)

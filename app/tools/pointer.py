@@ -30,6 +30,10 @@ class Pointer:
     typed: str = ""
 
 
+Takes = tuple[str, str]
+"""A value that can be typed: its word, as `typed.named` reads it, and what the maker reads beside it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Shown:
     """What to show while a gesture runs."""
@@ -46,6 +50,8 @@ class Shown:
     """the node in hand, of the outline or drawn slot that is held"""
     line: tuple[Vec2, Vec2] | None = None
     """the ends of a section line in mm, while one is laid"""
+    takes: tuple[Takes, ...] = ()
+    """values that can be typed now, in the order in which Tab leads through them"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,7 +35,7 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
             if pointer.kind == "key" and pointer.key == "escape":
                 return None
             if pointer.kind == "key" and pointer.typed:
-                to = _typed(pointer, options, first)
+                to = _typed(pointer, options, first, snap.point)
                 if to is not None and first is None:
                     first = to
                 elif to is not None:
@@ -64,14 +64,15 @@ def _snapped(snapper: Snapper, pointer: Pointer, first: Vec2 | None) -> Snap:
 def _ghost(layout: Headstock, options: Options, first: Vec2 | None, snap: Snap, pointer: Pointer) -> Shown:
     if first is None:
         ring = guides.ring(snap.point, options.slot_width / 2)
-        return Shown(layout, (*snap.marks, *ring), words.place(snap.point, options.unit), snap.words)
+        return Shown(layout, (*snap.marks, *ring), words.place(snap.point, options.unit), snap.words,
+                     takes=words.place_takes(snap.point))
     made = _made(layout, options, first, snap.point)
     size = v.distance(first, snap.point) + options.slot_width
     return Shown(made, snap.marks, f"length {words.length(size, options.unit)} over the ends, "
-                 f"{words.place(snap.point, options.unit)}", snap.words, new_ids(layout, made))
+                 f"{words.place(snap.point, options.unit)}", snap.words, new_ids(layout, made), takes=words.STEP)
 
 
-def _typed(pointer: Pointer, options: Options, first: Vec2 | None) -> Vec2 | None:
+def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) -> Vec2 | None:
     """The end that was typed, None when the text set the width."""
     text = pointer.typed
     if text.strip().lower().startswith("width"):
@@ -81,11 +82,11 @@ def _typed(pointer: Pointer, options: Options, first: Vec2 | None) -> Vec2 | Non
         options.slot_width = width
         return None
     if first is None or typed.point(text, options.unit) is not None:
-        return typed.placed(text, options.unit, first, pointer.at)
+        return typed.placed(text, options.unit, first, now)
     values = typed.polar(text, options.unit)
     if not values.keys() <= {"length", "angle"}:
         raise GeometryError("Type a place, the length over both ends, an angle, or a length and an angle here.")
-    to = typed.placed(text, options.unit, first, pointer.at)
+    to = typed.placed(text, options.unit, first, now)
     if "length" not in values:
         return to
     if values["length"] < options.slot_width:

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from app.tools import guides
 from app.tools.options import Options
+from app.tools.snap_edges import Spot, marked, met
 from app.tools.words import length
 from geometry import vectors as v
 from geometry.drawing import Drawing
@@ -35,14 +36,6 @@ class Snap:
 
 
 @dataclass(frozen=True, slots=True)
-class _Spot:
-    at: Vec2
-    words: str
-    of: tuple[Vec2, ...] = ()
-    """points that a guide is drawn to"""
-
-
-@dataclass(frozen=True, slots=True)
 class _Level:
     value: float
     words: str
@@ -60,7 +53,7 @@ class Snapper:
     def __init__(self, layout: Headstock, options: Options, ignore: Collection[str] = (), shape: bool = False,
                  skip: Collection[tuple[str, int]] = ()) -> None:
         self._options = options
-        self._spots: list[_Spot] = [_Spot((0.0, 0.0), "nut line on the centreline")]
+        self._spots: list[Spot] = [Spot((0.0, 0.0), "nut line on the centreline")]
         self._across: list[_Level] = [_Level(0.0, "centreline")]
         self._up: list[_Level] = [_Level(0.0, "nut line")]
         self._walls = [("the outline", loop_path(layout.outline))] if not (shape and skip) else []
@@ -70,10 +63,11 @@ class Snapper:
             self._nodes(layout, ignore, set(skip))
 
     def point(self, p: Vec2, mm_per_pixel: float, off: bool = False, axis: int | None = None,
-              walls: bool = False, own: Sequence[tuple[str, Vec2]] = ()) -> Snap:
+              walls: bool = False, own: Sequence[tuple[str, Vec2]] = (), start: Vec2 | None = None) -> Snap:
         """The place that p snaps to.
 
-        Points come first, then (with `walls`) the outline and slot walls, then
+        Points come first, then (with `walls`) the outline and slot walls, where
+        a line from `start` meets them square or touches them above all, then
         levels of x and of y each by itself, then the grid. `axis` 0 or 1 leaves
         the other coordinate alone. `own` are named points of what is being drawn,
         to be level with. `off` switches everything off; the place is then only
@@ -86,6 +80,11 @@ class Snapper:
             if spot is not None:
                 lines = tuple(mark for other in spot.of for mark in guides.line(other, spot.at))
                 return Snap(spot.at, spot.words, (*lines, guides.cross(spot.at, mm_per_pixel)))
+            if walls and start is not None:
+                found = (met(start, p, path, name, POINT_REACH * mm_per_pixel) for name, path in self._walls)
+                spot = min((one for one in found if one is not None), key=lambda one: v.distance(one.at, p), default=None)
+                if spot is not None:
+                    return Snap(spot.at, spot.words, (*guides.line(start, spot.at), guides.cross(spot.at, mm_per_pixel)))
             if walls:
                 wall = self._on_wall(p, LINE_REACH * mm_per_pixel)
                 if wall is not None:
@@ -115,15 +114,15 @@ class Snapper:
         marks = tuple(mark for level in caught if level.of is not None for mark in guides.line(level.of, at))
         return Snap(at, " and ".join(words), marks)
 
-    def _nearest_spot(self, p: Vec2, reach: float) -> _Spot | None:
+    def _nearest_spot(self, p: Vec2, reach: float) -> Spot | None:
         near = [(v.distance(spot.at, p), i) for i, spot in enumerate(self._spots)]
         distance, i = min(near)
         return self._spots[i] if distance <= reach else None
 
-    def _on_wall(self, p: Vec2, reach: float) -> _Spot | None:
+    def _on_wall(self, p: Vec2, reach: float) -> Spot | None:
         near = [(path.nearest(p), words) for words, path in self._walls]
         found = min(near, key=lambda pair: pair[0].distance, default=None)
-        return None if found is None or found[0].distance > reach else _Spot(found[0].point, f"on {found[1]}")
+        return None if found is None or found[0].distance > reach else Spot(found[0].point, f"on {found[1]}")
 
     # ---- gathering ------------------------------------------------------
     def _features(self, layout: Headstock, ignore: Collection[str], shape: bool) -> None:
@@ -133,10 +132,10 @@ class Snapper:
         for id, p in (*face, *others):
             if id in ignore:
                 continue
-            self._spots.append(_Spot(p, f"axis of {id}"))
+            self._spots.append(Spot(p, f"axis of {id}"))
             self._level_with(id, p)
             if abs(p[0]) > 1e-6 and not shape:
-                self._spots.append(_Spot((-p[0], p[1]), f"mirrors {id}", (p,)))
+                self._spots.append(Spot((-p[0], p[1]), f"mirrors {id}", (p,)))
         if not shape:
             self._neighbours([one for one in face if one[0] not in ignore])
         for slot in layout.slots:
@@ -144,11 +143,12 @@ class Snapper:
                 continue
             self._walls.append((slot.id, slot_path(slot)))
             if isinstance(slot.shape, StraightSlot):
+                self._spots.append(Spot(v.middle(slot.shape.nut_end, slot.shape.tip_end), f"middle of {slot.id}"))
                 for end, p in (("nut", slot.shape.nut_end), ("tip", slot.shape.tip_end)):
-                    self._spots.append(_Spot(p, f"{end} end of {slot.id}"))
+                    self._spots.append(Spot(p, f"{end} end of {slot.id}"))
                     self._level_with(f"{end} end of {slot.id}", p)
                     if abs(p[0]) > 1e-6:
-                        self._spots.append(_Spot((-p[0], p[1]), f"mirrors the {end} end of {slot.id}", (p,)))
+                        self._spots.append(Spot((-p[0], p[1]), f"mirrors the {end} end of {slot.id}", (p,)))
 
     def _neighbours(self, face: list[tuple[str, Vec2]]) -> None:
         """Half way between two neighbours of one side, and one step of theirs farther on."""
@@ -156,24 +156,25 @@ class Snapper:
             row = sorted((one for one in face if one[1][0] * sign > 0), key=lambda one: one[1][1])
             for (a, p), (b, q) in pairwise(row):
                 step = v.sub(q, p)
-                self._spots.append(_Spot(v.middle(p, q), f"midway between {a} and {b}", (p, q)))
-                self._spots.append(_Spot(v.add(q, step), f"same step as from {a} to {b}", (q,)))
-                self._spots.append(_Spot(v.sub(p, step), f"same step as from {b} to {a}", (p,)))
+                self._spots.append(Spot(v.middle(p, q), f"midway between {a} and {b}", (p, q)))
+                self._spots.append(Spot(v.add(q, step), f"same step as from {a} to {b}", (q,)))
+                self._spots.append(Spot(v.sub(p, step), f"same step as from {b} to {a}", (p,)))
 
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
         for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
-            self._spots.append(_Spot((x, 0.0), f"{end} end of the nut"))
+            self._spots.append(Spot((x, 0.0), f"{end} end of the nut"))
         loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
                                               if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
         for ref, loop in loops:
+            self._spots += marked(loop, ref, frozenset(i for other, i in skip if other == ref))
             for i, node in enumerate(loop.nodes):
                 if (ref, i) in skip:
                     continue
                 name = f"node {i + 1} of the {ref}" if ref == OUTLINE else f"node {i + 1} of {ref}"
-                self._spots.append(_Spot(node.at, name))
+                self._spots.append(Spot(node.at, name))
                 self._level_with(name, node.at)
                 if abs(node.at[0]) > 1e-6:
-                    self._spots.append(_Spot((-node.at[0], node.at[1]), f"mirrors {name}", (node.at,)))
+                    self._spots.append(Spot((-node.at[0], node.at[1]), f"mirrors {name}", (node.at,)))
 
     def _level_with(self, name: str, p: Vec2) -> None:
         self._across.append(_Level(p[0], f"in line with {name}", p))

@@ -9,7 +9,8 @@ from geometry.errors import GeometryError, quoted
 from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
-WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth")
+WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth", "treble", "bass", "across")
+"""What a number can be called. Treble and bass are how far a place lies to that side, along how far from the nut line."""
 
 
 def point(text: str, unit: LengthUnit) -> Vec2 | None:
@@ -43,7 +44,7 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     GeometryError when a word is not known or its number cannot be read.
     """
     found: dict[str, float] = {}
-    pieces = re.split(r"([A-Za-z]{3,})", text.strip())
+    pieces = re.split(r"([A-Za-z]{3,})", re.sub(r"\binch(es)?\b", '"', text.strip()))
     if len(pieces) < 3 or pieces[0].strip():
         raise GeometryError(f'{quoted(text)} is not understood here: type a length, or two with a semicolon between them.')
     for word, value in zip(pieces[1::2], pieces[2::2], strict=True):
@@ -68,14 +69,18 @@ def polar(text: str, unit: LengthUnit) -> dict[str, float]:
 def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Vec2:
     """A place typed absolutely, or as a length and an angle from `start`; what is not given follows the pointer.
 
-    The angle counts counter-clockwise from the treble side.
+    The angle counts counter-clockwise from the treble side. In words a place
+    is `treble 12 along 40` or `bass 12 along 40`.
     """
     absolute = point(text, unit)
     if absolute is not None:
         return absolute
+    values = polar(text, unit)
+    if values and values.keys() <= {"treble", "bass", "across", "along"}:
+        across = values.get("treble", values.get("across", -values["bass"] if "bass" in values else pointer[0]))
+        return (across, values.get("along", pointer[1]))
     if start is None:
         raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
-    values = polar(text, unit)
     if not values.keys() <= {"length", "angle"}:
         raise GeometryError("Type a place, a length, an angle, or a length and an angle here.")
     d = (pointer[0] - start[0], pointer[1] - start[1])

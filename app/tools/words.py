@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from app.tools.pointer import Takes
 from geometry.units import LengthUnit, format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -28,3 +29,13 @@ def step(a: Vec2, b: Vec2, unit: LengthUnit) -> str:
     """Length and direction from a to b."""
     d = (b[0] - a[0], b[1] - a[1])
     return f"length {length(math.hypot(*d), unit)}, angle {format_angle(math.atan2(d[1], d[0]))}"
+
+
+def place_takes(p: Vec2) -> tuple[Takes, ...]:
+    """The two values of a place, to be typed: how far to the side on which p lies, and how far from the nut line."""
+    side = ("bass", "to the bass") if p[0] < -0.005 else ("treble", "to the treble")
+    return (side, ("along", "from the nut line"))
+
+
+STEP: tuple[Takes, ...] = (("length", "length"), ("angle", "angle"))
+"""The two values of a step from one place to the next."""

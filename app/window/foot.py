@@ -51,6 +51,10 @@ class Foot(QWidget):
 
     def say(self, text: str) -> None:
         """One sentence; the whole of it as its tip where there is no room."""
+        fits = self._says.fontMetrics().horizontalAdvance(text) <= self._says.width()
+        # What does not fit begins at its beginning: centred it would lose both ends.
+        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter if fits else
+                                Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self._says.setText(text)
         self._says.setToolTip(text)
 

@@ -9,10 +9,16 @@ from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
 from app.tools import Done, Gesture, Pointer, Running, Shown
+from app.tools.entering import Entering
+from app.tools.pointer import Takes
 from geometry.errors import GeometryError
+from geometry.vectors import Vec2
 
 STARTS = "0123456789.,;-+/\"' °"
 """Characters that a typed value may begin with; letters only go on with one, alone they are keys of the tool."""
+
+Entries = tuple[tuple[str, str, bool], ...]
+"""(label, text, whether it is being typed into) of each value that can be typed."""
 
 Start = Callable[[Pointer], Gesture | None]
 
@@ -23,8 +29,8 @@ class Hand(QObject):
     shown = Signal(object)
     """the Shown of the running gesture, or None when it ended"""
     refused = Signal(str)
-    typed = Signal(str)
-    """what has been typed for the running gesture so far"""
+    typed = Signal(object)
+    """what has been typed for the running gesture so far, as Entries"""
     finished = Signal(object)
     """the Done of the gesture, or None when it came to nothing"""
 
@@ -34,26 +40,48 @@ class Hand(QObject):
         self._start = start
         self._running: Running | None = None
         self._last: Pointer | None = None
-        self._typed = ""
+        self._entering = Entering()
 
     def key(self, key: str, text: str) -> bool:
-        """Take a key for the running gesture: digits gather to a typed value, Enter sends it. False when not wanted."""
+        """Take a key for the running gesture: digits gather to a value, Tab leads to the next, Enter sends them.
+
+        False when the key is not wanted.
+        """
         if self._running is None or self._last is None:
             return False
         if key == "enter":
-            typed, self._typed = self._typed, ""
+            typed, self._entering = self._entering.composed(self.takes), Entering()
             self.point(replace(self._last, kind="key", key="enter", typed=typed))
-        elif key == "backspace" and self._typed:
-            self._typed = self._typed[:-1]
-        elif text and (text in STARTS or self._typed and text.isalpha()):
-            self._typed += text
+        elif key in ("tab", "tab back"):
+            if not self._entering.next(self.takes, 1 if key == "tab" else -1):
+                return False
+        elif key == "backspace" and self._entering:
+            self._entering.back()
+        elif text and (text in STARTS or self._entering and text.isalpha()):
+            self._entering.add(text)
         elif key == "backspace" or text.isalpha():
             self.point(replace(self._last, kind="key", key=key or text.lower()))
             return True
         else:
             return False
-        self.typed.emit(self._typed)
+        self.typed.emit(self.entries)
         return True
+
+    @property
+    def takes(self) -> tuple[Takes, ...]:
+        """The values that the running gesture can be given."""
+        shown = self._running.shown if self._running is not None else None
+        return shown.takes if shown is not None else ()
+
+    @property
+    def entries(self) -> Entries:
+        """What has been typed so far; nothing before the first key."""
+        return self._entering.shown(self.takes) if self._entering else ()
+
+    @property
+    def at(self) -> Vec2 | None:
+        """Where the pointer was last while the gesture ran, mm; None when none has come yet."""
+        return self._last.at if self._last is not None and self._running is not None else None
 
     @property
     def busy(self) -> bool:
@@ -111,5 +139,5 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
-        self._typed = ""
+        self._entering = Entering()
         self.shown.emit(None)

@@ -23,6 +23,7 @@ from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
 from app.window import actions
+from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
 from app.window.changes import Changes
@@ -72,6 +73,7 @@ class MainWindow(QMainWindow):
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self.chooser.start, self)
         self.held_page = HeldPage(self)
+        self.tagged = AtPointer(self)
         self.pins = PinProposal(self)
         self.book_watch = BookWatch(self)
         self.pictures = PictureDesk(self)
@@ -142,7 +144,7 @@ class MainWindow(QMainWindow):
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
         self.canvas.view.key_filter = self.hand.key
-        self.hand.typed.connect(self._typed)
+        self.hand.typed.connect(self.tagged.type)
         self.hand.shown.connect(self._gesture)
         self.hand.refused.connect(self.say)
         self.hand.finished.connect(self._finished)
@@ -195,6 +197,7 @@ class MainWindow(QMainWindow):
 
     def _gesture(self, shown: Shown | None) -> None:
         self.laying = shown is not None and shown.line is not None
+        self.tagged.show(shown)
         if shown is None:
             self.canvas.show_guides(())
             return
@@ -206,9 +209,6 @@ class MainWindow(QMainWindow):
                                    line_section(shown.layout, *shown.line, self.unit))
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
-
-    def _typed(self, text: str) -> None:
-        self.say(self.tr("Typed: {} – Enter takes it").format(text) if text else "")
 
     @property
     def room(self) -> StageRoom | None:

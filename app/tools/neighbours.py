@@ -1,0 +1,110 @@
+"""Live distances from what is dragged to the neighbours that matter: next posts, the edge, the nearest slot."""
+
+from __future__ import annotations
+
+import math
+
+from app.tools import guides, words
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.drawing import Drawing
+from geometry.edits.moving import plan_point
+from geometry.edits.tuners import along_edge
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Tuner, loop_path, slot_path
+from geometry.layout.edges import edge
+from geometry.solids.walls import Wall
+from geometry.units import LengthUnit
+from geometry.vectors import Vec2
+
+FAR = 25.0
+"""mm: a wall farther away than this is no neighbour."""
+
+ASIDE = 34.0
+"""Pixels that the distances along an edge stand outside it."""
+
+
+def of_point(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    """From a face tuner, a pin or a hole: centre to centre to the posts before and behind it on its side, and the wood
+    between its rim and the outline and the nearest slot."""
+    at, radius = plan_point(layout, id), _radius(layout, id)
+    marks: Drawing = ()
+    if any(tuner.id == id for tuner in layout.tuners):
+        for other in _beside(at, _face_points(layout, id)):
+            marks += guides.dimension(at, other, words.length(v.distance(at, other), unit), mm_per_pixel)
+    paths = [loop_path(layout.outline)]
+    slots = [slot_path(slot) for slot in layout.slots]
+    paths += sorted(slots, key=lambda path: path.nearest(at).distance)[:1]
+    for path in paths:
+        marks += _wood(at, radius, path, unit, mm_per_pixel)
+    return marks
+
+
+def of_seat(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    """From a side tuner: arc length along its edge to the side tuners before and behind it, drawn outside the edge."""
+    found = along_edge(layout, id)
+    if found is None:
+        return ()
+    side, here = found
+    run = edge(layout.outline, side)
+    others = [along for tuner in layout.tuners
+              if tuner.id != id and layout.pattern(tuner.pattern).mount == "side"
+              for where, along in [_along(layout, tuner)] if where == side]
+    before = max((along for along in others if along < here), default=None)
+    behind = min((along for along in others if along > here), default=None)
+    marks: Drawing = ()
+    for other in (before, behind):
+        if other is not None:
+            seats = [run.seat(along) for along in (here, other)]
+            a, b = (v.along(seat.point, seat.normal, ASIDE * mm_per_pixel) for seat in seats)
+            marks += guides.dimension(a, b, words.length(abs(other - here), unit), mm_per_pixel)
+    return marks
+
+
+def of_slot(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    """From a slot: the rail to the outline and the web to the nearest other slot."""
+    own = Wall(slot_path(next(slot for slot in layout.slots if slot.id == id)))
+    webs = [own.to(Wall(slot_path(slot))) for slot in layout.slots if slot.id != id]
+    nearest = [own.to(Wall(loop_path(layout.outline))), *sorted(webs, key=lambda found: found[0])[:1]]
+    return tuple(mark for distance, a, b in nearest if 0 < distance <= FAR
+                 for mark in guides.dimension(a, b, words.length(distance, unit), mm_per_pixel))
+
+
+def _wood(at: Vec2, radius: float, path: Path, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    near = path.nearest(at)
+    wood = near.distance - radius
+    if not 0 < wood <= FAR:
+        return ()
+    rim = v.along(at, v.unit(v.sub(near.point, at)), radius)
+    return guides.dimension(rim, near.point, words.length(wood, unit), mm_per_pixel)
+
+
+def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:
+    """The nearest point towards the nut and the nearest towards the tip."""
+    found = [min((p for p in others if (p[1] - at[1]) * way > 0), key=lambda p: math.dist(at, p), default=None)
+             for way in (-1, 1)]
+    return [p for p in found if p is not None]
+
+
+def _face_points(layout: Headstock, id: str) -> list[Vec2]:
+    """The other face tuners of the side that a tuner stands on."""
+    side = plan_point(layout, id)[0] >= 0
+    points = [plan_point(layout, tuner.id) for tuner in layout.tuners
+              if tuner.id != id and layout.pattern(tuner.pattern).mount == "face"]
+    return [p for p in points if (p[0] >= 0) == side]
+
+
+def _radius(layout: Headstock, id: str) -> float:
+    """Radius of the widest bore about the point itself, mm."""
+    for tuner in layout.tuners:
+        if tuner.id == id:
+            pattern = layout.pattern(tuner.pattern)
+            return max((bore.diameter / 2 for bore in pattern.bores if bore.at == (0.0, 0.0)), default=0.0)
+    return next(one.diameter for one in (*layout.pins, *layout.holes) if one.id == id) / 2
+
+
+def _along(layout: Headstock, tuner: Tuner) -> tuple[str, float]:
+    try:
+        return along_edge(layout, tuner.id) or ("", 0.0)
+    except GeometryError:
+        return ("", 0.0)

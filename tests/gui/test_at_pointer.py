@@ -1,0 +1,82 @@
+"""What is said at the pointer while the hand works, and values typed one after another."""
+
+import math
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+from app.look.theme import LAMP
+from geometry.edits import plan_point
+from geometry.layout import loop_path
+from tests.gui.bench import Bench
+
+
+def test_dimensions_and_snaps_stand_at_the_pointer_while_dragging(bench):
+    tag = bench.window.canvas.tag
+    start = bench.origin("treble face 2")
+    bench.press(start)
+    assert not tag.said, "only taken hold of: nothing flashes"
+    bench.move_along(start, (start[0], start[1] + 5))
+    said = tag.said
+    assert any("from the nut line" in line for line in said.lines)
+    assert said.snapped
+    assert (tag.pos().x(), tag.pos().y()) == pytest.approx((start[0], start[1] + 5), abs=0.5)
+    labels = [item.text() for item in bench.window.canvas._guides._labels["guides"]]
+    shown = bench.window.document.shown
+    pitch = math.dist(plan_point(shown, "treble face 2"), plan_point(shown, "treble face 1"))
+    assert f"{pitch:.1f} mm" in labels, labels
+    bench.key(Qt.Key.Key_Escape)
+    assert not tag.said
+    bench.release(start)
+
+
+def test_tab_leads_from_value_to_value_and_enter_takes_them(bench):
+    bench.window.set_tool("hole")
+    bench.move((-20.0, 100.0))
+    tag = bench.window.canvas.tag
+    bench.text("18")
+    assert tag.said.entries == (("to the bass", "18", True), ("from the nut line", "", False))
+    bench.key(Qt.Key.Key_Tab)
+    assert bench.view.hasFocus()
+    bench.text('4 1/2" + 1 mm')
+    assert tag.said.entries[1] == ("from the nut line", '4 1/2" + 1 mm', True)
+    bench.key(Qt.Key.Key_Return)
+    assert bench.layout.holes[-1].at == pytest.approx((-18.0, 115.3))
+    bench.window.escape()
+    bench.key(Qt.Key.Key_Tab)
+    assert not bench.view.hasFocus(), "with nothing to type Tab goes to the next widget"
+
+
+def test_a_line_drawn_says_where_it_meets_an_edge_square(bench):
+    bench.window.set_stage("outline")
+    bench.window.set_tool("draw outline")
+    tag = bench.window.canvas.tag
+    bench.click((10.0, 75.0))
+    bench.move(loop_path(bench.layout.outline).nearest((10.0, 75.0)).point)
+    assert tag.said.snapped == "square to the outline"
+    bench.key(Qt.Key.Key_Escape)
+    bench.window.set_tool("draw outline")
+    bench.click((90.0, 100.0))
+    bench.move((95.0, 120.0))
+    bench.text("30")
+    bench.key(Qt.Key.Key_Tab)
+    bench.text("70")
+    bench.key(Qt.Key.Key_Return)
+    turn, last = math.radians(70), (90 + 30 * math.cos(math.radians(70)), 100 + 30 * math.sin(math.radians(70)))
+    bench.move((last[0] - 13 * math.sin(turn), last[1] + 13 * math.cos(turn)))
+    assert tag.said.snapped == "square to the edge before"
+    bench.window.escape()
+
+
+def test_the_card_stays_in_the_view(qtbot, tmp_path):
+    bench = Bench(qtbot, tmp_path)
+    bench.window.set_theme(LAMP)
+    bench.window.set_tool("hole")
+    port = bench.view.viewport().rect()
+    for corner in (port.topLeft() + QPoint(3, 3), port.topRight() - QPoint(3, -3), port.bottomRight() - QPoint(3, 3)):
+        QTest.mouseMove(bench.view.viewport(), corner)
+        bench.pump()
+        tag = bench.window.canvas.tag
+        box = tag.boundingRect().translated(bench.view.mapFromScene(tag.pos()).toPointF()).toRect()
+        assert port.adjusted(-3, -3, 3, 3).contains(box), (corner, box)
