@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Literal
 
 from geometry.errors import GeometryError, quoted
+from geometry.saying import say
 
 MM_PER_INCH = 25.4
 """Exact by definition (international inch, 1959)."""
@@ -34,15 +35,16 @@ def parse_length(text: str, unit: LengthUnit = "mm") -> float:
     default = 1.0 if unit == "mm" else MM_PER_INCH
     cleaned = text.strip().lower().replace("−", "-")
     if not cleaned:
-        raise GeometryError('Type a length, for example 12.5, 12 mm or 1/2".')
+        raise GeometryError(say('Type a length, for example 12.5, 12 mm or 1/2".'))
     total, at, first = 0.0, 0, True
     while at < len(cleaned):
         match = _TERM.match(cleaned, at)
         if match is None or (not first and not match["sign"]):
-            raise GeometryError(f'{quoted(text)} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.')
+            raise GeometryError(say('{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.',
+                                    text=quoted(text)))
         denominator = match["den1"] or match["den2"]
         if denominator is not None and int(denominator) == 0:
-            raise GeometryError(f'{quoted(text)} divides by zero.')
+            raise GeometryError(say('{text} divides by zero.', text=quoted(text)))
         if match["den1"]:
             value = int(match["whole"]) + int(match["num1"]) / int(match["den1"])
         elif match["den2"]:
@@ -55,7 +57,7 @@ def parse_length(text: str, unit: LengthUnit = "mm") -> float:
         while at < len(cleaned) and cleaned[at] == " ":
             at += 1
     if not math.isfinite(total) or abs(total) > 1e6:
-        raise GeometryError(f'{quoted(text)} is far too long for a headstock.')
+        raise GeometryError(say('{text} is far too long for a headstock.', text=quoted(text)))
     return total
 
 
@@ -99,7 +101,7 @@ def parse_angle(text: str) -> float:
     """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`."""
     match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees)?\s*", text.replace("−", "-"))
     if match is None:
-        raise GeometryError(f'{quoted(text)} is not an angle: write degrees, for example 14.5.')
+        raise GeometryError(say('{text} is not an angle: write degrees, for example 14.5.', text=quoted(text)))
     return math.radians(float(match[1].replace(" ", "").replace(",", ".")))
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -30,7 +31,7 @@ class Arc:
     def about(cls, centre: Vec2, radius: float, a0: float, sweep: float) -> Arc:
         """Arc from its centre, radius (mm), first angle and sweep (rad)."""
         if not radius > 0:
-            raise GeometryError(f"An arc needs a radius above zero, got {radius:g} mm.")
+            raise GeometryError(say("An arc needs a radius above zero, got {radius:g} mm.", radius=radius))
         p0 = (centre[0] + radius * math.cos(a0), centre[1] + radius * math.sin(a0))
         a1 = a0 + sweep
         full = abs(abs(sweep) - 2 * math.pi) < 1e-12
@@ -46,7 +47,7 @@ class Arc:
         """
         chord = v.distance(p0, p1)
         if chord == 0 or bulge == 0 or not math.isfinite(bulge):
-            raise GeometryError("An arc needs two different ends and a bulge that is not zero.")
+            raise GeometryError(say("An arc needs two different ends and a bulge that is not zero."))
         sweep = 4 * math.atan(bulge)
         radius = chord * (1 + bulge * bulge) / (4 * abs(bulge))
         # Centre on the perpendicular bisector, left of the chord by (1 - b^2) / (4 b) chords.
@@ -63,7 +64,7 @@ class Arc:
         a, b = v.sub(on, p0), v.sub(p1, p0)
         turn = v.cross(a, b)
         if abs(turn) < 1e-12 * max(v.dot(a, a), v.dot(b, b), 1e-300):
-            raise GeometryError("Three points on a straight line make no arc.")
+            raise GeometryError(say("Three points on a straight line make no arc."))
         # The inscribed angle at `on` is half the arc that it does not see.
         inscribed = math.atan2(v.cross(v.sub(p1, on), v.sub(p0, on)), v.dot(v.sub(p1, on), v.sub(p0, on)))
         sweep = 2 * (math.pi - abs(inscribed))
@@ -182,7 +183,7 @@ class Arc:
         """The arc under a map that keeps circles round; GeometryError otherwise (use cubics())."""
         k = matrix.similarity()
         if k is None:
-            raise GeometryError("An unevenly stretched arc is no arc: turn it into curves first.")
+            raise GeometryError(say("An unevenly stretched arc is no arc: turn it into curves first."))
         centre, p0, p1 = matrix(self.centre), matrix(self.p0), matrix(self.p1)
         sweep = self.sweep if matrix.determinant > 0 else -self.sweep
         return Arc(centre, self.radius * k, math.atan2(p0[1] - centre[1], p0[0] - centre[0]), sweep, p0, p1)

@@ -16,6 +16,7 @@ from geometry.curves.cubic import Cubic
 from geometry.curves.line import Line
 from geometry.curves.matrix import Matrix
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
@@ -45,15 +46,16 @@ class Path:
     def __post_init__(self) -> None:
         """GeometryError when there is no segment or two neighbours do not meet (to 1e-6 mm)."""
         if not self.segments:
-            raise GeometryError("A path needs at least one segment.")
+            raise GeometryError(say("A path needs at least one segment."))
         pairs = list(zip(self.segments, self.segments[1:], strict=False))
         if self.closed:
             pairs.append((self.segments[-1], self.segments[0]))
         for one, two in pairs:
             if v.distance(one.end, two.start) > TOUCH:
                 raise GeometryError(
-                    f"The path is broken at ({one.end[0]:.3f}, {one.end[1]:.3f}): "
-                    f"the next segment starts {v.distance(one.end, two.start):.3f} mm away.")
+                    say("The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm "
+                        "away.",
+                        x=one.end[0], y=one.end[1], distance=v.distance(one.end, two.start)))
 
     # ---- measures -------------------------------------------------------
     @cached_property
@@ -82,7 +84,7 @@ class Path:
     def area(self) -> float:
         """Signed area of a closed path in mm2, exact; positive when counter-clockwise."""
         if not self.closed:
-            raise GeometryError("An open path has no area: close it first.")
+            raise GeometryError(say("An open path has no area: close it first."))
         return sum(segment.area_term() for segment in self.segments)
 
     @cached_property
@@ -182,7 +184,7 @@ class Path:
                 out.append(piece)
             before += size
         if not out:
-            raise GeometryError("This piece of the path has no length.")
+            raise GeometryError(say("This piece of the path has no length."))
         return Path(tuple(out))
 
     def corners(self, least_turn: float = math.radians(3)) -> list[tuple[int, float]]:

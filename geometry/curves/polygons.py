@@ -13,17 +13,18 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.path import Path
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import FLAT, QUAD_SEGS, SLIVER_AREA
 
 
 def polygon(path: Path, sagitta: float = FLAT) -> Polygon:
     """The area inside a closed path. Raises GeometryError when the path crosses itself."""
     if not path.closed:
-        raise GeometryError("An open path has no inside: close it first.")
+        raise GeometryError(say("An open path has no inside: close it first."))
     made = Polygon(path.flatten(sagitta))
     if not made.is_valid:
         x, y = crosses_itself(path, sagitta) or path.start
-        raise GeometryError(f"The outline crosses itself at {x:.1f} across, {y:.1f} along.")
+        raise GeometryError(say("The outline crosses itself at {x:.1f} across, {y:.1f} along.", x=x, y=y))
     return made
 
 

@@ -30,6 +30,8 @@ from geometry.layout import (
     Tuner,
     feature_ids,
 )
+from geometry.saying import say
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -51,10 +53,10 @@ def copy_side(layout: Headstock, source: Side, target: Side, replace_there: bool
     as it is: make it symmetric first if the copies are to sit in the same places.
     """
     if source == target:
-        raise GeometryError("A side is copied to the other side.")
+        raise GeometryError(say("A side is copied to the other side."))
     ids = side_features(layout, source)
     if not ids:
-        raise GeometryError(f"There is nothing on the {source} side to copy.")
+        raise GeometryError(say("There is nothing on the {source} side to copy.", source=term(source)))
     if replace_there:
         layout = remove_features(layout, side_features(layout, target))
     return mirror_copies(layout, ids)
@@ -72,7 +74,7 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
     wanted, taken = set(ids), taken_ids(layout)
     for id in wanted:
         if group_of(layout, id)[0] == "ears":
-            raise GeometryError(f"Ear {id} belongs to the blank and is not copied.")
+            raise GeometryError(say("Ear {id} belongs to the blank and is not copied.", id=id))
     chosen = [tuner for tuner in layout.tuners if tuner.id in wanted]
     row_names: dict[str, str] = {}
     rows: list[Row] = []

@@ -9,6 +9,8 @@ from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Side
 from geometry.layout.edges import Edge, edge
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
@@ -89,7 +91,7 @@ def along_for_mark(layout: Headstock, side: Side, y: float, near: float) -> floa
     if found:
         return min(found, key=lambda along: abs(along - near))
     if closest is None:
-        raise GeometryError(f"No bore of the {side} edge meets the square edge of the blank.")
+        raise GeometryError(say("No bore of the {side} edge meets the square edge of the blank.", side=term(side)))
     return _along(one, closest[1], closest[2])
 
 

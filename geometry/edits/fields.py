@@ -11,6 +11,8 @@ from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, feature_ids
 from geometry.layout.parts import Part
+from geometry.saying import say
+from geometry.terms import term
 
 Key = str | int
 
@@ -26,7 +28,7 @@ def set_field(layout: Headstock, path: tuple[Key, ...], value: object) -> Headst
     GeometryError the message says what is wrong with the value.
     """
     if not path:
-        raise GeometryError("A field needs a path to it.")
+        raise GeometryError(say("A field needs a path to it."))
     if path[-1] == "id" and len(path) >= 3:
         group = str(path[-3])
         part = _step(_walk(layout, path[:-2]), path[-2], path)
@@ -46,15 +48,15 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     such thing, when the name is taken, or when it is no good name.
     """
     if group not in GROUPS:
-        raise GeometryError(f"There is nothing to rename in {group}.")
+        raise GeometryError(say("There is nothing to rename in {group}.", group=term(group)))
     owner = layout.rack if group in ("bits", "bushes", "drills") else layout
     found = next((one for one in getattr(owner, group) if one.id == old), None)
     if found is None:
-        raise GeometryError(f"There is nothing named {old} in {group}.")
+        raise GeometryError(say("There is nothing named {old} in {group}.", old=old, group=term(group)))
     if new == old:
         return layout
     if group in FEATURE_GROUPS and new in RESERVED:
-        raise GeometryError(f"The name {new} is kept for the {new} itself: choose another.")
+        raise GeometryError(say("The name {new} is kept for the {new} itself: choose another.", new=new))
     renamed = checked(replace(found, id=new), "name")
     members = tuple(renamed if one is found else one for one in getattr(owner, group))
     changes: dict[str, object] = {}
@@ -102,7 +104,7 @@ def _step(part: object, key: Key, path: tuple[Key, ...]) -> object:
         return getattr(part, key)
     if isinstance(part, tuple):
         return part[_index(part, key, path)]
-    raise GeometryError(f"The layout has no field {_words(path)}.")
+    raise GeometryError(say("The layout has no field {words}.", words=_words(path)))
 
 
 def _index(members: tuple, key: Key, path: tuple[Key, ...]) -> int:
@@ -113,7 +115,7 @@ def _index(members: tuple, key: Key, path: tuple[Key, ...]) -> int:
         for i, one in enumerate(members):
             if getattr(one, "id", None) == key:
                 return i
-    raise GeometryError(f"The layout has no {_words(path)}.")
+    raise GeometryError(say("The layout has no {words}.", words=_words(path)))
 
 
 def _set(part: object, keys: tuple[Key, ...], value: object, path: tuple[Key, ...]) -> object:
@@ -126,7 +128,7 @@ def _set(part: object, keys: tuple[Key, ...], value: object, path: tuple[Key, ..
     if rest and isinstance(old, Part | tuple):
         value = _set(old, rest, value, path)
     elif rest:
-        raise GeometryError(f"The layout has no field {_words(path)}.")
+        raise GeometryError(say("The layout has no field {words}.", words=_words(path)))
     plain = {**msgspec.to_builtins(part), key: msgspec.to_builtins(value)}
     try:
         made = msgspec.convert(plain, type(part))

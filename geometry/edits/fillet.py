@@ -12,6 +12,7 @@ from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.twins import twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Node
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 STEPS = 24
@@ -40,7 +41,7 @@ def fillet(layout: Headstock, ref: str, index: int, radius: float, mirrored: boo
     nodes = list(loop_at(layout, ref).nodes)
     checked_index(nodes, index)
     if not (math.isfinite(radius) and radius > 0):
-        raise GeometryError("A rounding needs a radius above zero.")
+        raise GeometryError(say("A rounding needs a radius above zero."))
     twin = twin_of(nodes, index) if mirrored else None
     for one in sorted({index, index if twin is None else twin}, reverse=True):
         nodes = _rounded(nodes, one, radius)
@@ -57,7 +58,7 @@ def largest_fillet(layout: Headstock, ref: str, index: int, most: float = 1000.0
 def _edges_at(nodes: Nodes, index: int) -> tuple[Segment, Segment]:
     into, out = edge_of(nodes, (index - 1) % len(nodes)), edge_of(nodes, index)
     if into is None or out is None:
-        raise GeometryError("An edge at this corner has no length: remove its node first.")
+        raise GeometryError(say("An edge at this corner has no length: remove its node first."))
     return into, out
 
 
@@ -66,9 +67,9 @@ def _side(into: Segment, out: Segment) -> float:
     a, b = into.tangent(1.0), out.tangent(0.0)
     turn = math.atan2(v.cross(a, b), v.dot(a, b))
     if abs(turn) < 1e-6:
-        raise GeometryError("The edges meet without a corner here, so there is nothing to round.")
+        raise GeometryError(say("The edges meet without a corner here, so there is nothing to round."))
     if abs(turn) > math.pi - 1e-6:
-        raise GeometryError("The edges fold back on themselves here, so no arc fits between them.")
+        raise GeometryError(say("The edges fold back on themselves here, so no arc fits between them."))
     return math.copysign(1.0, turn)
 
 
@@ -77,9 +78,11 @@ def _rounded(nodes: Nodes, index: int, radius: float) -> Nodes:
     side = _side(into, out)
     largest, found = _grow(into, out, side, radius)
     if largest < radius:
-        room = (f"the largest that fits is {math.floor(largest * 100 + 1e-4) / 100:.2f} mm" if largest >= 0.01
-                else "no radius fits")
-        raise GeometryError(f"A radius of {radius:g} mm does not fit at this corner: {room}.")
+        if largest < 0.01:
+            raise GeometryError(say("A radius of {radius:g} mm does not fit at this corner: no radius fits.", radius=radius))
+        raise GeometryError(say("A radius of {radius:g} mm does not fit at this corner: the largest that fits is "
+                                "{largest:.2f} mm.",
+                                radius=radius, largest=math.floor(largest * 100 + 1e-4) / 100))
     s, t = min(max(found.s, 0.0), 1.0), min(max(found.t, 0.0), 1.0)
     start, end = into.point(s), out.point(t)
     a, b = into.tangent(s), out.tangent(t)

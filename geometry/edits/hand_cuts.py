@@ -7,6 +7,7 @@ from msgspec.structs import replace
 from geometry.edits.parts import checked, feature, settled, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import Flat, Headstock, Ramp, Slot, Tuner
+from geometry.saying import say
 from geometry.solids.flats import deep_enough
 from geometry.strings.ramps import freeing_ramp
 
@@ -15,18 +16,18 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
     """Some measures of a slot's ramp (length, depth, width in mm) set, or the ramp left out."""
     slot = feature(layout, id)
     if not isinstance(slot, Slot):
-        raise GeometryError(f"{id} is no slot, so it has no ramp.")
+        raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
     if gone:
         return with_feature(layout, id, replace(slot, ramp=None))
     ramp = replace(slot.ramp, **values) if slot.ramp is not None else Ramp(**values)
-    return settled(with_feature(layout, id, replace(slot, ramp=checked(ramp, f"Ramp of {id}"))))
+    return settled(with_feature(layout, id, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id)))))
 
 
 def propose_ramp(layout: Headstock, id: str) -> Headstock:
     """The slot with the ramp that frees all its strings; GeometryError when they need none or none does it."""
     ramp = freeing_ramp(layout, id)
     if ramp is None:
-        raise GeometryError(f"The strings of {id} clear its nut end: it needs no ramp.")
+        raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))
     return with_feature(layout, id, replace(feature(layout, id), ramp=ramp))
 
 
@@ -34,16 +35,16 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
     """Some values of a side tuner's flat (shape, size, depth in mm) set, or the flat left out."""
     tuner = feature(layout, id)
     if not isinstance(tuner, Tuner) or layout.pattern(tuner.pattern).mount != "side":
-        raise GeometryError(f"{id} does not sit on the edge, so there is no flat to cut for it.")
+        raise GeometryError(say("{id} does not sit on the edge, so there is no flat to cut for it.", id=id))
     if gone:
         return with_feature(layout, id, replace(tuner, flat=None))
     flat = replace(tuner.flat, **values) if tuner.flat is not None else Flat(**values)
-    return settled(with_feature(layout, id, replace(tuner, flat=checked(flat, f"Flat of {id}"))))
+    return settled(with_feature(layout, id, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id)))))
 
 
 def propose_flat(layout: Headstock, id: str) -> Headstock:
     """The side tuner with a flat that its plate sits on; GeometryError where the edge is straight."""
     flat = deep_enough(layout, id)
     if flat is None:
-        raise GeometryError(f"The edge under the plate of {id} is straight: it needs no flat.")
+        raise GeometryError(say("The edge under the plate of {id} is straight: it needs no flat.", id=id))
     return set_flat(layout, id, shape="flat", size=flat.size, depth=flat.depth)

@@ -7,6 +7,7 @@ from msgspec.structs import replace
 from geometry.edits.parts import fresh_id, settled, taken_ids
 from geometry.errors import GeometryError
 from geometry.layout import Bore, Ear, Headstock, Pattern, Side
+from geometry.saying import say
 
 
 def copy_pattern(layout: Headstock, id: str) -> Headstock:
@@ -21,7 +22,8 @@ def remove_pattern(layout: Headstock, id: str) -> Headstock:
     _pattern(layout, id)
     users = [t.id for t in layout.tuners if t.pattern == id]
     if users:
-        raise GeometryError(f"{users[0]} uses the hardware {id}: give its tuners other hardware first.")
+        raise GeometryError(say("{user} uses the hardware {id}: give its tuners other hardware first.",
+                                user=users[0], id=id))
     return settled(replace(layout, patterns=tuple(p for p in layout.patterns if p.id != id)))
 
 
@@ -37,7 +39,7 @@ def remove_bore(layout: Headstock, id: str, index: int) -> Headstock:
     """The layout without bore number `index` (0 first) of a pattern; a pattern keeps at least one."""
     pattern = _pattern(layout, id)
     if len(pattern.bores) < 2:
-        raise GeometryError(f"The hardware {id} needs at least one bore.")
+        raise GeometryError(say("The hardware {id} needs at least one bore.", id=id))
     return _with(layout, replace(pattern, bores=(*pattern.bores[:index], *pattern.bores[index + 1:])))
 
 
@@ -56,7 +58,7 @@ def _pattern(layout: Headstock, id: str) -> Pattern:
     for pattern in layout.patterns:
         if pattern.id == id:
             return pattern
-    raise GeometryError(f"The layout has no hardware named {id}.")
+    raise GeometryError(say("The layout has no hardware named {id}.", id=id))
 
 
 def _with(layout: Headstock, pattern: Pattern) -> Headstock:

@@ -25,6 +25,7 @@ from geometry.layout import (
     validate,
 )
 from geometry.layout.generic import PATTERNS, RACK
+from geometry.saying import say
 
 WASTE = 5.0
 """Least wood left around an imported outline, mm (common practice, no source)."""
@@ -44,12 +45,13 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
     outline = _outline(loops, place)
     x0, y0, x1, y1 = outline.box
     if max(x1 - x0, y1 - y0) > 4000:
-        raise GeometryError(f"The outline measures {x1 - x0:.0f} x {y1 - y0:.0f} mm, far more than a headstock: "
-                            "give the right unit.")
+        raise GeometryError(say("The outline measures {width:.0f} x {height:.0f} mm, far more than a headstock: give the "
+                                "right unit.",
+                                width=x1 - x0, height=y1 - y0))
     half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
     blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
-    made = Headstock(name=name, about="From an imported drawing.", blank=blank, outline=_tidy(loop_of(outline)),
+    made = Headstock(name=name, about=say("From an imported drawing."), blank=blank, outline=_tidy(loop_of(outline)),
                      patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
     if nut_width is not None:
         spread = max(nut_width - (made.nut.width - made.nut.spread), nut_width / 2)
@@ -91,12 +93,13 @@ def _tidy(loop: Loop) -> Loop:
 def _outline(loops: Sequence[Role], place: Matrix) -> Path:
     outlines = [path for path, role in loops if role == "outline"]
     if len(outlines) != 1:
-        raise GeometryError("Choose one loop as the outline." if outlines else "No closed loop is the outline: "
-                            "the drawing has none, or its ends do not meet.")
+        raise GeometryError(say("Choose one loop as the outline.") if outlines else
+                            say("No closed loop is the outline: the drawing has none, or its ends do not meet."))
     outline = outlines[0].mapped(place).counter_clockwise()
     at = crosses_itself(outline)
     if at is not None:
-        raise GeometryError(f"The outline crosses itself near ({at[0]:.1f}, {at[1]:.1f}) mm: mend the drawing first.")
+        raise GeometryError(say("The outline crosses itself near ({x:.1f}, {y:.1f}) mm: mend the drawing first.",
+                                x=at[0], y=at[1]))
     return outline
 
 

@@ -14,6 +14,7 @@ from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Segment
 from geometry.errors import GeometryError
 from geometry.layout import Loop, Node
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -26,7 +27,8 @@ SMOOTH_TURN = 1e-3
 def checked_index(nodes: Nodes, index: int) -> int:
     """The index itself; GeometryError when the loop has no such node."""
     if not 0 <= index < len(nodes):
-        raise GeometryError(f"The loop has {len(nodes)} nodes, so there is no node {index + 1}.")
+        raise GeometryError(say("The loop has {nodes} nodes, so there is no node {index}.",
+                                nodes=len(nodes), index=index + 1))
     return index
 
 

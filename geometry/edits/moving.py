@@ -27,6 +27,7 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.layout.edges import edge
+from geometry.saying import say
 from geometry.solids.frames import frame, row_point
 from geometry.vectors import Vec2
 
@@ -72,7 +73,7 @@ def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None 
     ids = list(dict.fromkeys(ids))
     k = {"x": 0, "y": 1}.get(axis)
     if k is None:
-        raise GeometryError(f"Features are aligned along x or y, not {axis}.")
+        raise GeometryError(say("Features are aligned along x or y, not {axis}.", axis=axis))
     if value is None:
         if not ids:
             return layout
@@ -80,17 +81,18 @@ def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None 
     for id in ids:
         part = feature(layout, id)
         if isinstance(part, Tuner) and isinstance(part.place, RowPlace):
-            raise GeometryError(f"Tuner {id} is placed by its row: free it first.")
+            raise GeometryError(say("Tuner {id} is placed by its row: free it first.", id=id))
         if isinstance(part, Tuner) and not isinstance(part.place, FreePlace):
             along = None if k == 0 else along_at_level(layout.outline, part.place.side, value, part.place.along)
             if along is None:
-                raise GeometryError(f"Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.")
+                raise GeometryError(say("Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.",
+                                        id=id, axis=axis, value=value))
             layout = slide_tuner(layout, id, along)
         elif isinstance(part, Tuner | Pin | SingleHole):
             at = plan_point(layout, id)
             layout = move_features(layout, [id], (value - at[0], 0.0) if k == 0 else (0.0, value - at[1]))
         else:
-            raise GeometryError(f"{id} has no single point to align.")
+            raise GeometryError(say("{id} has no single point to align.", id=id))
     return layout
 
 

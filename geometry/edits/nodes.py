@@ -32,6 +32,7 @@ from geometry.edits.parts import loop_at, point, with_loop
 from geometry.edits.twins import echo_edge, echo_nodes, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -61,7 +62,7 @@ def move_handle(layout: Headstock, ref: str, index: int, which: Literal[0, 1], t
     before = list(loop_at(layout, ref).nodes)
     checked_index(before, index)
     if before[index].handles is None:
-        raise GeometryError("This edge is no curve, so it has no handles: make it a curve first.")
+        raise GeometryError(say("This edge is no curve, so it has no handles: make it a curve first."))
     to = point(to)
     nodes = list(before)
     at = node_of_handle(nodes, index, which)
@@ -104,7 +105,7 @@ def bend_edge(layout: Headstock, ref: str, index: int, t: float, to: Vec2, mirro
     checked_index(before, index)
     to, segment = point(to), edge_of(before, index)
     if segment is None:
-        raise GeometryError("This edge has no length, so it cannot be bent: move its node instead.")
+        raise GeometryError(say("This edge has no length, so it cannot be bent: move its node instead."))
     nodes = list(before)
     after = (index + 1) % len(nodes)
     if isinstance(segment, Arc):
@@ -146,7 +147,7 @@ def _moved(before: Nodes, indices: list[int], by: Vec2, mirrored: bool) -> Nodes
 
 def _arc_through(arc: Arc, to: Vec2) -> Arc:
     if min(v.distance(to, arc.p0), v.distance(to, arc.p1)) <= TOUCH:
-        raise GeometryError("An arc cannot be pulled onto its own end: pull it farther out.")
+        raise GeometryError(say("An arc cannot be pulled onto its own end: pull it farther out."))
     return Arc.through(arc.p0, to, arc.p1)
 
 
@@ -174,12 +175,13 @@ def _smoothed(nodes: Nodes, index: int, smooth: bool) -> Nodes:
     if nodes[before].handles is None and nodes[index].handles is None:
         into, out = edge_of(nodes, before), edge_of(nodes, index)
         if into is None or out is None:
-            raise GeometryError("An edge at this node has no length, so the node cannot be smooth: remove it first.")
+            raise GeometryError(say("An edge at this node has no length, so the node cannot be smooth: remove it "
+                                    "first."))
         if isinstance(into, Arc) and isinstance(out, Arc):
             a, b = into.tangent(1.0), out.tangent(0.0)
             if v.dot(a, b) < 1 - 1e-9:
-                raise GeometryError("Both edges at this node are arcs and cannot turn into line: "
-                                    "make one of them a curve first.")
+                raise GeometryError(say("Both edges at this node are arcs and cannot turn into line: make one of them "
+                                        "a curve first."))
             return nodes
         for edge, segment in ((before, into), (index, out)):
             if not isinstance(segment, Arc):

@@ -12,6 +12,8 @@ from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Node, feature_ids, validate
 from geometry.layout.edges import edges
 from geometry.layout.parts import Part
+from geometry.saying import say
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 OUTLINE = "outline"
@@ -48,7 +50,7 @@ def point(p: Vec2) -> Vec2:
     """A point as two floats; GeometryError unless both are finite."""
     x, y = float(p[0]), float(p[1])
     if not (math.isfinite(x) and math.isfinite(y)):
-        raise GeometryError("A place needs two finite numbers, x and y in mm.")
+        raise GeometryError(say("A place needs two finite numbers, x and y in mm."))
     return (x, y)
 
 
@@ -58,7 +60,7 @@ def group_of(layout: Headstock, id: str) -> tuple[str, int]:
         for i, feature in enumerate(getattr(layout, group)):
             if feature.id == id:
                 return group, i
-    raise GeometryError(f"The layout has no feature named {id}.")
+    raise GeometryError(say("The layout has no feature named {id}.", id=id))
 
 
 def feature(layout: Headstock, id: str) -> Part:
@@ -93,15 +95,16 @@ def loop_at(layout: Headstock, ref: str) -> Loop:
         return layout.outline
     slot = next((slot for slot in layout.slots if slot.id == ref), None)
     if slot is None:
-        raise GeometryError(f"The layout has no slot named {ref}.")
+        raise GeometryError(say("The layout has no slot named {ref}.", ref=ref))
     if not isinstance(slot.shape, DrawnSlot):
-        raise GeometryError(f"Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.")
+        raise GeometryError(say("Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.",
+                                ref=ref))
     return slot.shape.loop
 
 
 def with_loop(layout: Headstock, ref: str, nodes: list[Node] | tuple[Node, ...]) -> Headstock:
     """The layout with new nodes for the loop that `ref` names, checked and validated."""
-    loop = checked(Loop(nodes=tuple(nodes)), "The outline" if ref == OUTLINE else f"Slot {ref}")
+    loop = checked(Loop(nodes=tuple(nodes)), say("The outline") if ref == OUTLINE else say("Slot {ref}", ref=ref))
     if ref == OUTLINE:
         return settled(msgspec.structs.replace(layout, outline=loop))
     group, i = group_of(layout, ref)
@@ -145,18 +148,22 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     message, _, path = text.partition(" - at `")
     names = [name for name in re.findall(r"\.([A-Za-z_]+)", path) if name not in ("nodes", "shape", "loop", "place")]
     name = names[-1].replace("_", " ") if names else "value"
-    head = f"{about[0].upper() + about[1:]}: {name}" if about else name[0].upper() + name[1:]
+    head = f"{about[0].upper() + about[1:]}: {term(name)}" if about else term(name)[0].upper() + term(name)[1:]
     limit = re.search(r"(<=|>=|<|>) (-?[\d.]+)$", message)
     if "matching regex" in message:
-        return f"{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs."
+        return say("{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.",
+                   head=head)
     if "length" in message or (limit and "`str`" in message):
-        return f"{head} is too long or too short: {message.removeprefix('Expected ')}."
+        return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
-        words = {"<=": "at most", ">=": "at least", "<": "below", ">": "above"}[limit[1]]
-        number = float(limit[2])
-        return f"{head} must be {words} {number:g}{' mm' if abs(number) == 5000 else ''}."
+        number = f"{float(limit[2]):g}" + (" mm" if abs(float(limit[2])) == 5000 else "")
+        return {"<=": say("{head} must be at most {number}.", head=head, number=number),
+                ">=": say("{head} must be at least {number}.", head=head, number=number),
+                "<": say("{head} must be below {number}.", head=head, number=number),
+                ">": say("{head} must be above {number}.", head=head, number=number)}[limit[1]]
     wanted = re.match(r"Expected `(\w+)", message)
-    kind = {"float": "a number", "int": "a whole number", "str": "words", "bool": "yes or no"}.get(wanted and wanted[1])
-    if kind:
-        return f"{head} must be {kind}."
+    kind = {"float": say("{head} must be a number.", head=head), "int": say("{head} must be a whole number.", head=head),
+            "str": say("{head} must be words.", head=head), "bool": say("{head} must be yes or no.", head=head)}
+    if wanted and wanted[1] in kind:
+        return kind[wanted[1]]
     return f"{head}: {message[0].lower() + message[1:]}."

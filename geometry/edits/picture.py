@@ -9,6 +9,7 @@ from msgspec.structs import replace
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, validate
 from geometry.layout.picture import Picture
+from geometry.saying import say
 from geometry.tracing.plane_map import PlaneMap, moved
 from geometry.vectors import Vec2
 
@@ -22,9 +23,9 @@ def move_picture(layout: Headstock, shift: Vec2 = (0.0, 0.0), turn: float = 0.0,
     """The picture turned about a point of the head (rad) and shifted (mm). GeometryError when it is locked."""
     picture = picture_of(layout)
     if picture.locked:
-        raise GeometryError("The picture is locked: unlock it on the Outline stage to move it.")
+        raise GeometryError(say("The picture is locked: unlock it on the Outline stage to move it."))
     if not all(math.isfinite(v) for v in (*shift, turn)):
-        raise GeometryError("A picture is moved by finite numbers.")
+        raise GeometryError(say("A picture is moved by finite numbers."))
     place = moved(moved(PlaneMap(picture.place), (-about[0], -about[1])), (about[0] + shift[0], about[1] + shift[1]),
                   turn)
     return lay_picture(layout, replace(picture, place=place.rows))
@@ -35,7 +36,7 @@ def set_picture(layout: Headstock, **fields: object) -> Headstock:
     picture = picture_of(layout)
     opacity = fields.get("opacity", picture.opacity)
     if not 0 <= opacity <= 1:
-        raise GeometryError("A picture is shown between 0 and 100 %.")
+        raise GeometryError(say("A picture is shown between 0 and 100 %."))
     return lay_picture(layout, replace(picture, **fields))
 
 
@@ -50,5 +51,5 @@ def mirrored_picture(picture: Picture | None) -> Picture | None:
 def picture_of(layout: Headstock) -> Picture:
     """The layout's picture; GeometryError when it has none."""
     if layout.picture is None:
-        raise GeometryError("No picture lies behind the drawing: lay one there first.")
+        raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
     return layout.picture

@@ -11,6 +11,7 @@ from geometry.edits.parts import checked, fresh_id, settled
 from geometry.errors import GeometryError
 from geometry.layout import Drill, GuideBush, Headstock, Rack, Route, RouterBit, Tool
 from geometry.layout.validate import validate_rack
+from geometry.saying import say
 
 Shelf = Literal["bits", "bushes", "drills"]
 """The lists of a rack."""
@@ -63,7 +64,7 @@ def set_in_rack(rack: Rack, path: tuple[str | int, ...], value: object) -> Rack:
     if path[-1] == "id":
         value = str(value).strip()
         if value != path[1] and value in _ids(rack, path[0]):
-            raise GeometryError(f"The name {value} is taken: choose another.")
+            raise GeometryError(say("The name {value} is taken: choose another.", value=value))
     return validate_rack(set_part(rack, path, value))
 
 
@@ -72,7 +73,7 @@ def set_rack(layout: Headstock, rack: Rack, renamed: tuple[str, str, str] | None
 
     `renamed` is (shelf, old name, new name) when the racks differ by that alone, so that choices follow.
     """
-    rack = checked(validate_rack(rack), "The rack")
+    rack = checked(validate_rack(rack), say("The rack"))
     template, routes = layout.template, layout.routes
     if renamed is not None:
         shelf, old, new = renamed
@@ -94,7 +95,7 @@ def choose_route(layout: Headstock, of: str, tools: tuple[tuple[str, str | None]
     """The layout with the maker's choice of (bit, bush) for a slot or the "outline"; none takes the choice back."""
     kept = tuple(route for route in layout.routes if route.of != of)
     if tools:
-        kept += (checked(Route(of=of, tools=tuple(Tool(bit=bit, bush=bush) for bit, bush in tools)), "The choice"),)
+        kept += (checked(Route(of=of, tools=tuple(Tool(bit=bit, bush=bush) for bit, bush in tools)), say("The choice")),)
     return settled(replace(layout, routes=kept))
 
 
@@ -121,4 +122,4 @@ def _at(rack: Rack, shelf: Shelf, id: str) -> int:
     for at, entry in enumerate(getattr(rack, shelf)):
         if entry.id == id:
             return at
-    raise GeometryError(f"The rack holds nothing named {id}.")
+    raise GeometryError(say("The rack holds nothing named {id}.", id=id))

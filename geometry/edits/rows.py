@@ -15,6 +15,7 @@ from geometry.edits.tuners import members, own_place, slide_tuner, tuner_of, wit
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Side, StraightRun, Tuner
 from geometry.layout.edges import edge
+from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
@@ -29,7 +30,7 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
     tuners = _same_mount(layout, ids)
     mount = layout.pattern(tuners[0].pattern).mount
     if mount == "side" and run == "straight":
-        raise GeometryError("Side tuners sit on an edge, so their row follows the edge.")
+        raise GeometryError(say("Side tuners sit on an edge, so their row follows the edge."))
     places = {tuner.id: own_place(layout, tuner) for tuner in tuners}
     if run == "straight":
         ordered = _ordered(tuners, places)
@@ -45,7 +46,7 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
         inset = 0.0 if mount == "side" else sum(insets.values()) / len(insets)
         made = EdgeRun(side=side, first=first, inset=inset)
     if spacing <= TOUCH:
-        raise GeometryError("The first and the last tuner stand on one place: move them apart before making a row.")
+        raise GeometryError(say("The first and the last tuner stand on one place: move them apart before making a row."))
     taken = {row.id for row in layout.rows}
     name = fresh_id(taken, f"{'treble' if _mean_x(layout, tuners) >= 0 else 'bass'} {mount}")
     row = checked(Row(id=name, run=made, spacing=spacing), name)
@@ -60,7 +61,7 @@ def set_row_spacing(layout: Headstock, row: str, spacing: float, keep: int = 0) 
     """Another spacing in mm for a row; its member number `keep` (0 first) stays where it is."""
     i = next((i for i, one in enumerate(layout.rows) if one.id == row), None)
     if i is None:
-        raise GeometryError(f"The layout has no row named {row}.")
+        raise GeometryError(say("The layout has no row named {row}.", row=row))
     old = layout.rows[i]
     shift = keep * (old.spacing - spacing)
     if isinstance(old.run, EdgeRun):
@@ -79,14 +80,14 @@ def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"]
     """
     tuners = _same_mount(layout, ids)
     if len(tuners) < 3:
-        raise GeometryError("To spread tuners evenly takes at least three of them.")
+        raise GeometryError(say("To spread tuners evenly takes at least three of them."))
     for tuner in tuners:
         if isinstance(tuner.place, RowPlace):
-            raise GeometryError(f"Tuner {tuner.id} is spaced by its row already: free it first.")
+            raise GeometryError(say("Tuner {tuner} is spaced by its row already: free it first.", tuner=tuner.id))
     places = {tuner.id: tuner.place for tuner in tuners}
     if along == "line":
         if layout.pattern(tuners[0].pattern).mount == "side":
-            raise GeometryError("Side tuners sit on an edge, so they are spread along it.")
+            raise GeometryError(say("Side tuners sit on an edge, so they are spread along it."))
         ordered = _ordered(tuners, places)
         one, two = places[ordered[0].id].at, places[ordered[-1].id].at
         for k, tuner in enumerate(ordered):
@@ -117,9 +118,9 @@ def row_length(layout: Headstock, row: str) -> float:
 def _same_mount(layout: Headstock, ids: Iterable[str]) -> list[Tuner]:
     tuners = [tuner_of(layout, id) for id in dict.fromkeys(ids)]
     if len(tuners) < 2:
-        raise GeometryError("A row takes at least two tuners.")
+        raise GeometryError(say("A row takes at least two tuners."))
     if len({layout.pattern(tuner.pattern).mount for tuner in tuners}) > 1:
-        raise GeometryError("Tuners through the face and through the side cannot share a row.")
+        raise GeometryError(say("Tuners through the face and through the side cannot share a row."))
     return tuners
 
 
@@ -147,7 +148,7 @@ def _on_edge(layout: Headstock, tuners: list[Tuner], places: dict) -> tuple[Side
         sides[tuner.id], alongs[tuner.id] = side, along
         insets[tuner.id] = max(0.0, v.dot(v.sub(seat.point, at), seat.normal))
     if len(set(sides.values())) > 1:
-        raise GeometryError("These tuners lie along both edges: choose those of one side.")
+        raise GeometryError(say("These tuners lie along both edges: choose those of one side."))
     return next(iter(sides.values())), alongs, insets
 
 

@@ -26,6 +26,7 @@ from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.twins import echo_edge, mirror, twin_edge, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 
 EdgeKind = Literal["straight", "arc", "curve"]
@@ -88,7 +89,7 @@ def set_edge(layout: Headstock, ref: str, index: int, kind: EdgeKind, mirrored: 
     elif kind == "arc":
         new = segment if isinstance(segment, Arc) else _arc_like(nodes, segment)
     else:
-        raise GeometryError(f"An edge is straight, an arc or a curve, not {kind}.")
+        raise GeometryError(say("An edge is straight, an arc or a curve, not {kind}.", kind=kind))
     return _reshaped(layout, ref, nodes, index, new, mirrored)
 
 
@@ -102,7 +103,7 @@ def set_bulge(layout: Headstock, ref: str, index: int, bulge: float, mirrored: b
     segment = _edge(nodes, index)
     chord = v.distance(segment.start, segment.end)
     if chord <= TOUCH:
-        raise GeometryError("The edge begins and ends on one point, so it makes no arc.")
+        raise GeometryError(say("The edge begins and ends on one point, so it makes no arc."))
     new = Line(segment.start, segment.end) if abs(bulge) <= 1e-9 else Arc.bulging(segment.start, segment.end, bulge)
     return _reshaped(layout, ref, nodes, index, new, mirrored)
 
@@ -118,9 +119,10 @@ def set_radius(layout: Headstock, ref: str, index: int, radius: float, mirrored:
     segment = _edge(nodes, index)
     half = v.distance(segment.start, segment.end) / 2
     if half <= TOUCH:
-        raise GeometryError("The edge begins and ends on one point, so it makes no arc.")
+        raise GeometryError(say("The edge begins and ends on one point, so it makes no arc."))
     if not math.isfinite(radius) or radius < half - TOUCH:
-        raise GeometryError(f"The nodes are {2 * half:.2f} mm apart, so the radius must be {half:.2f} mm or more.")
+        raise GeometryError(say("The nodes are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.",
+                                apart=2 * half, half=half))
     sweep = 2 * math.asin(min(1.0, half / radius))
     old = segment if isinstance(segment, Arc) else _arc_like(nodes, segment)
     if abs(old.sweep) > math.pi + 1e-9:
@@ -136,9 +138,9 @@ def set_edge_length(layout: Headstock, ref: str, index: int, length: float, mirr
     nodes = list(loop_at(layout, ref).nodes)
     segment = _edge(nodes, index)
     if not (math.isfinite(length) and length > TOUCH):
-        raise GeometryError("An edge needs a length above zero.")
+        raise GeometryError(say("An edge needs a length above zero."))
     if v.distance(segment.start, segment.end) <= TOUCH:
-        raise GeometryError("The edge begins and ends on one point, so its length has no direction.")
+        raise GeometryError(say("The edge begins and ends on one point, so its length has no direction."))
     k = length / segment.length()
     after = (index + 1) % len(nodes)
     grown = move_node(layout, ref, after, v.along(segment.start, v.sub(segment.end, segment.start), k), mirrored)
@@ -153,7 +155,7 @@ def set_edge_length(layout: Headstock, ref: str, index: int, length: float, mirr
 def joined_edges(nodes: Nodes, index: int) -> Nodes:
     """The nodes without one of them, its two edges made one as remove_node says; nothing else is checked."""
     if len(nodes) <= 2:
-        raise GeometryError("A loop needs at least two nodes, so this one stays.")
+        raise GeometryError(say("A loop needs at least two nodes, so this one stays."))
     before = (index - 1) % len(nodes)
     into, out = edge_of(nodes, before), edge_of(nodes, index)
     node = nodes[before]
@@ -171,7 +173,7 @@ def joined_edges(nodes: Nodes, index: int) -> Nodes:
 def _edge(nodes: Nodes, index: int) -> Segment:
     segment = edge_of(nodes, checked_index(nodes, index))
     if segment is None:
-        raise GeometryError("This edge has no length: remove one of its nodes.")
+        raise GeometryError(say("This edge has no length: remove one of its nodes."))
     return segment
 
 
@@ -202,10 +204,10 @@ def _arc_like(nodes: Nodes, segment: Segment) -> Arc:
 def _split(nodes: Nodes, index: int, t: float) -> Nodes:
     segment = _edge(nodes, index)
     if not 0 < t < 1:
-        raise GeometryError("A new node lies between the ends of its edge.")
+        raise GeometryError(say("A new node lies between the ends of its edge."))
     one, two = segment.split(t)
     if min(one.length(), two.length()) <= TOUCH:
-        raise GeometryError("There is a node at this place already.")
+        raise GeometryError(say("There is a node at this place already."))
     new = with_edge(Node(at=two.start, smooth=not isinstance(segment, Line)), two)
     return [*nodes[:index], with_edge(nodes[index], one), new, *nodes[index + 1:]]
 
@@ -241,5 +243,5 @@ def _evened(nodes: Nodes, index: int) -> None:
 def _with_area(nodes: Nodes) -> Nodes:
     """The nodes themselves; GeometryError when the loop they make has no area."""
     if abs(loop_path(Loop(nodes=tuple(nodes))).area) < LEAST_AREA:
-        raise GeometryError("This would leave a loop without area.")
+        raise GeometryError(say("This would leave a loop without area."))
     return nodes

@@ -13,6 +13,7 @@ from geometry.edits.parts import appended, feature, fresh_id, numbered_id, point
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 SlotEnd = Literal["nut", "tip"]
@@ -37,7 +38,8 @@ def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = 
     slot = _straight(layout, id)
     shape = slot.shape
     if not length >= shape.width:
-        raise GeometryError(f"Slot {id} is {shape.width:g} mm wide, so it cannot be shorter than that.")
+        raise GeometryError(say("Slot {id} is {width:g} mm wide, so it cannot be shorter than that.",
+                                id=id, width=shape.width))
     kept, other = (shape.nut_end, shape.tip_end) if fixed == "nut" else (shape.tip_end, shape.nut_end)
     if v.distance(kept, other) < 1e-9:
         way = (0.0, 1.0) if fixed == "nut" else (0.0, -1.0)
@@ -115,14 +117,14 @@ def swapped_sides(name: str) -> str:
 def _slot(layout: Headstock, id: str) -> Slot:
     slot = feature(layout, id)
     if not isinstance(slot, Slot):
-        raise GeometryError(f"{id} is no slot.")
+        raise GeometryError(say("{id} is no slot.", id=id))
     return slot
 
 
 def _straight(layout: Headstock, id: str) -> Slot:
     slot = _slot(layout, id)
     if not isinstance(slot.shape, StraightSlot):
-        raise GeometryError(f"Slot {id} is drawn freely: it has no ends and no width, only nodes.")
+        raise GeometryError(say("Slot {id} is drawn freely: it has no ends and no width, only nodes.", id=id))
     return slot
 
 

@@ -9,6 +9,7 @@ from msgspec.structs import replace
 from geometry.edits.parts import checked, settled
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.strings.runs import Run
 from geometry.strings.sets import StringSet
 
@@ -23,7 +24,7 @@ def serve(layout: Headstock, runs: Iterable[Run]) -> Headstock:
 def set_post(layout: Headstock, string: str, tuner: str | None) -> Headstock:
     """A string led to another post; the string that was there takes the post that becomes free. None frees its post."""
     if tuner is not None and tuner not in {t.id for t in layout.tuners}:
-        raise GeometryError(f"There is no tuner named {tuner}.")
+        raise GeometryError(say("There is no tuner named {tuner}.", tuner=tuner))
     there = None if tuner is None else layout.tuner(tuner).string
     changed = []
     for one in layout.tuners:
@@ -39,7 +40,8 @@ def set_post(layout: Headstock, string: str, tuner: str | None) -> Headstock:
 def string_set(layout: Headstock, chosen: StringSet) -> Headstock:
     """Every string as a set has it: diameter, core and note. GeometryError when the numbers of strings differ."""
     if len(chosen) != len(layout.strings):
-        raise GeometryError(f"That set has {len(chosen)} strings, the layout has {len(layout.strings)}.")
+        raise GeometryError(say("That set has {chosen} strings, the layout has {strings}.",
+                                chosen=len(chosen), strings=len(layout.strings)))
     strings = tuple(checked(replace(s, diameter=d, core=c, note=n)) for s, d, c, n in zip(
         layout.strings, chosen.diameters, chosen.cores, chosen.notes, strict=True))
     return settled(replace(layout, strings=strings))

@@ -13,6 +13,8 @@ from geometry.edits.twins import NEAR, mirror, twin_edge, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.layout.blank import Side
+from geometry.saying import say
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 
 
@@ -103,12 +105,13 @@ def _half(nodes: Nodes, keep: Side) -> Nodes:
     n = len(nodes)
     marks = sorted(set(found))
     if len(marks) < 2 or marks[-1][0] - marks[0][0] <= TOUCH:
-        raise GeometryError("The line must cross the centreline at two levels before one side can be mirrored.")
+        raise GeometryError(say("The line must cross the centreline at two levels before one side can be mirrored."))
     low, high = marks[0][1], marks[-1][1]
     half = [nodes[(low + k) % n] for k in range((high - low) % n + 1)]
     if any(node.at[0] < -TOUCH for node in half):
-        raise GeometryError(f"The {keep} half strays over the centreline, so it cannot be mirrored: "
-                            "move its nodes to their own side first.")
+        raise GeometryError(say("The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes "
+                                "to their own side first.",
+                                keep=term(keep)))
     return half
 
 

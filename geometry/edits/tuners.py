@@ -27,6 +27,7 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.layout.edges import edge
+from geometry.saying import say
 from geometry.solids.frames import frame, row_point
 from geometry.vectors import Vec2
 
@@ -73,14 +74,14 @@ def slide_tuner(layout: Headstock, id: str, along: float, side: Side | None = No
     tuner = tuner_of(layout, id)
     place = tuner.place
     if not math.isfinite(along):
-        raise GeometryError("The way along an edge is a finite number of mm.")
+        raise GeometryError(say("The way along an edge is a finite number of mm."))
     if isinstance(place, EdgePlace):
         side = side or place.side
         along = min(max(along, 0.0), edge(layout.outline, side).length)
         return _placed(layout, tuner, replace(place, side=side, along=along))
     row = layout.row(place.row) if isinstance(place, RowPlace) else None
     if row is None or not isinstance(row.run, EdgeRun):
-        raise GeometryError(f"Tuner {id} does not follow an edge, so it cannot slide along one.")
+        raise GeometryError(say("Tuner {id} does not follow an edge, so it cannot slide along one.", id=id))
     first = _first(layout, row, along - place.index * row.spacing)
     return _with_row(layout, replace(row, run=replace(row.run, first=first)))
 
@@ -104,7 +105,7 @@ def move_tuner_mark(layout: Headstock, id: str, y: float, depth: float | None = 
     """
     tuner = tuner_of(layout, id)
     if layout.pattern(tuner.pattern).mount != "side":
-        raise GeometryError(f"Tuner {id} mounts through the face, so it has no mark on the square edge.")
+        raise GeometryError(say("Tuner {id} mounts through the face, so it has no mark on the square edge.", id=id))
     side, along = along_edge(layout, id)
     moved = slide_tuner(layout, id, along_for_mark(layout, side, y, along))
     if depth is not None and isinstance(tuner.place, EdgePlace):
@@ -116,8 +117,8 @@ def set_axis_depth(layout: Headstock, id: str, depth: float | None) -> Headstock
     """The axis of a side tuner put `depth` mm below the face, or at half the thickness with None."""
     tuner = tuner_of(layout, id)
     if not isinstance(tuner.place, EdgePlace):
-        raise GeometryError(f"Only a side tuner of its own has a depth; free {id} from its row first."
-                            if isinstance(tuner.place, RowPlace) else f"Tuner {id} mounts through the face.")
+        raise GeometryError(say("Only a side tuner of its own has a depth; free {id} from its row first.", id=id)
+                            if isinstance(tuner.place, RowPlace) else say("Tuner {id} mounts through the face.", id=id))
     return _placed(layout, tuner, replace(tuner.place, depth=depth))
 
 
@@ -125,7 +126,7 @@ def free_from_row(layout: Headstock, id: str) -> Headstock:
     """A row's member put where it is on its own. The others keep their places; an empty row goes."""
     tuner = tuner_of(layout, id)
     if not isinstance(tuner.place, RowPlace):
-        raise GeometryError(f"Tuner {id} is in no row.")
+        raise GeometryError(say("Tuner {id} is in no row.", id=id))
     return with_tuner(layout, id, replace(tuner, place=own_place(layout, tuner)))
 
 
@@ -152,9 +153,10 @@ def set_turn(layout: Headstock, id: str, turn: float | None) -> Headstock:
     """Where the button of a free face tuner points, degrees counter-clockwise from +x; None: the nearest edge."""
     tuner = tuner_of(layout, id)
     if isinstance(tuner.place, RowPlace):
-        raise GeometryError(f"Tuner {id} takes its turn from its row: free it first.")
+        raise GeometryError(say("Tuner {id} takes its turn from its row: free it first.", id=id))
     if not isinstance(tuner.place, FreePlace):
-        raise GeometryError(f"Tuner {id} mounts through the side, so it stands square to its edge and has no turn.")
+        raise GeometryError(say("Tuner {id} mounts through the side, so it stands square to its edge and has no turn.",
+                                id=id))
     if turn is not None and math.isfinite(turn) and abs(turn) > 360:
         turn = math.fmod(turn, 360.0)
     return _placed(layout, tuner, replace(tuner.place, turn=turn))
@@ -185,7 +187,7 @@ def pattern_of(layout: Headstock, id: str) -> Pattern:
     """The pattern of that id; GeometryError when the layout has none."""
     found = next((pattern for pattern in layout.patterns if pattern.id == id), None)
     if found is None:
-        raise GeometryError(f"The layout has no hardware pattern named {id}.")
+        raise GeometryError(say("The layout has no hardware pattern named {id}.", id=id))
     return found
 
 
@@ -193,7 +195,7 @@ def tuner_of(layout: Headstock, id: str) -> Tuner:
     """The tuner of that id; GeometryError when there is none."""
     found = feature(layout, id)
     if not isinstance(found, Tuner):
-        raise GeometryError(f"{id} is no tuner.")
+        raise GeometryError(say("{id} is no tuner.", id=id))
     return found
 
 

@@ -15,6 +15,7 @@ from geometry.edits.twins import NEAR
 from geometry.errors import GeometryError
 from geometry.layout import FreePlace, Headstock, RowPlace, Slot, StraightSlot, Tuner
 from geometry.layout.parts import Part
+from geometry.saying import say
 
 
 def twin_feature(layout: Headstock, id: str) -> str | None:
@@ -72,7 +73,7 @@ def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:
 
 def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
     if own.row == other.row:
-        raise GeometryError("A row that runs across the centreline cannot be edited symmetrically.")
+        raise GeometryError(say("A row that runs across the centreline cannot be edited symmetrically."))
     row = replace(flipped_row(layout.row(own.row)), id=other.row)
     i = next(i for i, one in enumerate(layout.rows) if one.id == other.row)
     return put(layout, "rows", i, row)

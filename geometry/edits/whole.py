@@ -9,6 +9,7 @@ from geometry.edits.loops import with_smooth
 from geometry.edits.parts import loop_at, point, with_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_of, loop_path
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 
@@ -34,7 +35,7 @@ def scale_loop(layout: Headstock, ref: str, kx: float, ky: float | None = None,
     Factors are above zero. Arcs become curves when the factors differ.
     """
     if not all(math.isfinite(k) and k > 0 for k in (kx, kx if ky is None else ky)):
-        raise GeometryError("A scale factor is a number above zero.")
+        raise GeometryError(say("A scale factor is a number above zero."))
     x, y = point(about)
     return transform_loop(layout, ref, shift(x, y).after(stretch(kx, ky)).after(shift(-x, -y)))
 
@@ -42,14 +43,14 @@ def scale_loop(layout: Headstock, ref: str, kx: float, ky: float | None = None,
 def turn_loop(layout: Headstock, ref: str, angle: float, about: Vec2 = (0.0, 0.0)) -> Headstock:
     """The whole loop turned by an angle in rad, counter-clockwise, about a point."""
     if not math.isfinite(angle):
-        raise GeometryError("An angle is a finite number.")
+        raise GeometryError(say("An angle is a finite number."))
     return transform_loop(layout, ref, turn(angle, point(about)))
 
 
 def transform_loop(layout: Headstock, ref: str, matrix: Matrix) -> Headstock:
     """The whole loop under an affine map that neither mirrors nor flattens it."""
     if not matrix.determinant > 0:
-        raise GeometryError("This would flatten or mirror the line.")
+        raise GeometryError(say("This would flatten or mirror the line."))
     return with_loop(layout, ref, mapped_loop(loop_at(layout, ref), matrix).nodes)
 
 

@@ -12,6 +12,7 @@ from shapely.geometry import Polygon
 from geometry import vectors as v
 from geometry.curves import MIRROR, Matrix, Path, Segment, shift, turn
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 STRAIGHT = 0.2
@@ -60,7 +61,7 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     nut's; `mirrored` swaps bass and treble. Raises GeometryError for an open path.
     """
     if not outline.closed:
-        raise GeometryError("An open path cannot be placed: close the outline first.")
+        raise GeometryError(say("An open path cannot be placed: close the outline first."))
     path = outline.counter_clockwise()
     edges = _end_edges(path)
     best = max(edges, key=lambda edge: _score(edge, path, edges), default=None)
@@ -72,19 +73,24 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     if nut is not None:
         a, b = turn(angle)(nut.start), turn(angle)(nut.end)
         x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, nut.width
-        ground = f"The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline"
+        ground = say("The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for "
+                     "the centreline{turned}.",
+                     width=width, turned=_turned(angle, mirrored))
     else:
         x, y, width = (x0 + x1) / 2, y0, None
-        ground = "No straight edge at the end could be the nut line: the lowest point and the middle of the outline were taken"
+        ground = say("No straight edge at the end could be the nut line: the lowest point and the middle of the "
+                     "outline were taken{turned}.",
+                     turned=_turned(angle, mirrored))
     matrix = shift(-x, -y).after(turn(angle))
     if mirrored:
         matrix = MIRROR.after(matrix)
-    return Placing(matrix, f"{ground}{_turned(angle)}{', and mirrored' if mirrored else ''}.", width)
+    return Placing(matrix, ground, width)
 
 
-def _turned(angle: float) -> str:
+def _turned(angle: float, mirrored: bool) -> str:
     degrees = (math.degrees(angle) + 180) % 360 - 180
-    return f"; the drawing was turned by {degrees:.1f} degrees" if abs(degrees) > 0.005 else ""
+    turned = say("; the drawing was turned by {degrees:.1f} degrees", degrees=degrees) if abs(degrees) > 0.005 else ""
+    return turned + (say(", and mirrored") if mirrored else "")
 
 
 def _heading(edge: _Edge) -> float:

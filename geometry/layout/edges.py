@@ -10,6 +10,7 @@ from geometry.curves import Line, Path
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
 from geometry.layout.outline import Loop, loop_path
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -82,12 +83,12 @@ def edges(loop: Loop) -> tuple[Edge, Edge]:
     path = loop_path(loop).counter_clockwise()
     _, low, _, high = path.box
     if high - low <= TOUCH:
-        raise GeometryError("The outline has no height, so it has no edges to put tuners on.")
+        raise GeometryError(say("The outline has no height, so it has no edges to put tuners on."))
     level = 0.0 if low < TOUCH and high > TOUCH else low
     feet = _marks(path, level)
     tops = _marks(path, high)
     if not feet or not tops:
-        raise GeometryError("The outline has no edge between the nut line and the tip.")
+        raise GeometryError(say("The outline has no edge between the nut line and the tip."))
     treble_foot = max(feet, key=lambda mark: mark[1][0])[0]
     bass_foot = min(feet, key=lambda mark: mark[1][0])[0]
     total = path.length

@@ -10,6 +10,7 @@ from msgspec import Meta
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.errors import GeometryError
 from geometry.layout.parts import Part, Point
+from geometry.saying import say
 
 
 class Node(Part, kw_only=True, omit_defaults=True):
@@ -48,14 +49,14 @@ def loop_path(loop: Loop) -> Path:
         elif a != b:
             segments.append(Arc.bulging(a, b, node.bulge) if abs(node.bulge) > 1e-9 else Line(a, b))
     if not segments:
-        raise GeometryError("The loop has no length: all its nodes lie on one point.")
+        raise GeometryError(say("The loop has no length: all its nodes lie on one point."))
     return Path(tuple(segments), closed=True)
 
 
 def loop_of(path: Path) -> Loop:
     """The loop that keeps a closed path. Arcs longer than a half circle are kept in two pieces."""
     if not path.closed:
-        raise GeometryError("Only a closed path can become a loop.")
+        raise GeometryError(say("Only a closed path can become a loop."))
     nodes: list[Node] = []
     for segment in path:
         if isinstance(segment, Cubic):

@@ -9,6 +9,7 @@ from geometry.curves import Arc, Line, Path
 from geometry.errors import GeometryError
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.parts import Id, Part, Point, Size
+from geometry.saying import say
 
 
 class StraightSlot(Part, kw_only=True, tag="straight", tag_field="kind"):
@@ -79,7 +80,7 @@ def straight_path(a: Point, b: Point, width: float) -> Path:
     """The wall of a straight slot between two end centres; coinciding centres give a round hole."""
     radius = width / 2
     if not radius > 0:
-        raise GeometryError(f"A slot needs a width above zero, got {width:g} mm.")
+        raise GeometryError(say("A slot needs a width above zero, got {width:g} mm.", width=width))
     if v.distance(a, b) < 1e-9:
         up = (0.0, 1.0)
         b = a

@@ -10,6 +10,8 @@ from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
+from geometry.saying import say
+from geometry.terms import term
 from geometry.tracing.plane_map import PlaneMap
 
 
@@ -24,16 +26,18 @@ def validate(layout: Headstock) -> Headstock:
     strings = {string.id for string in layout.strings}
     for i, tuner in enumerate(layout.tuners):
         if tuner.string is not None and tuner.string not in strings:
-            raise GeometryError(f"Tuner {tuner.id} names the string {tuner.string}, which the layout does not have "
-                                f"(at $.tuners[{i}].string).")
+            raise GeometryError(say("Tuner {tuner} names the string {string}, which the layout does not have (at "
+                                    "$.tuners[{i}].string).",
+                                    tuner=tuner.id, string=tuner.string, i=i))
     bits = {bit.id for bit in layout.rack.bits}
     if layout.template.bit is not None and layout.template.bit not in bits:
-        raise GeometryError(f"The template names the bit {layout.template.bit}, which is not in the rack "
-                            "(at $.template.bit).")
+        raise GeometryError(say("The template names the bit {bit}, which is not in the rack (at $.template.bit).",
+                                bit=layout.template.bit))
     bushes = {bush.id for bush in layout.rack.bushes}
     if layout.template.bush is not None and layout.template.bush not in bushes:
-        raise GeometryError(f"The template names the guide bush {layout.template.bush}, which is not in the rack "
-                            "(at $.template.bush).")
+        raise GeometryError(say("The template names the guide bush {bush}, which is not in the rack (at "
+                                "$.template.bush).",
+                                bush=layout.template.bush))
     return layout
 
 
@@ -43,11 +47,12 @@ def _picture(layout: Headstock) -> None:
     place = PlaneMap(layout.picture.place)
     try:
         if not place.sees(layout.picture.width, layout.picture.height):
-            raise GeometryError("its horizon runs through it")
+            raise GeometryError(say("its horizon runs through it"))
         place.inverse()
     except GeometryError as error:
-        raise GeometryError("The picture behind the drawing cannot be laid where it should: "
-                            f"{str(error).rstrip('.')} (at $.picture.place).") from error
+        raise GeometryError(say("The picture behind the drawing cannot be laid where it should: {error} (at "
+                                "$.picture.place).",
+                                error=str(error).rstrip('.'))) from error
 
 
 def feature_ids(layout: Headstock) -> list[str]:
@@ -57,10 +62,10 @@ def feature_ids(layout: Headstock) -> list[str]:
 
 
 def _unique(layout: Headstock) -> None:
-    _each_once({"features (ears, slots, tuners, pins, holes)": feature_ids(layout),
-                "patterns": [p.id for p in layout.patterns], "rows": [r.id for r in layout.rows],
-                "strings": [s.id for s in layout.strings], "routes": [r.of for r in layout.routes],
-                "steps of the running order": list(layout.order)})
+    _each_once({say("features (ears, slots, tuners, pins, holes)"): feature_ids(layout),
+                say("patterns"): [p.id for p in layout.patterns], say("rows"): [r.id for r in layout.rows],
+                say("strings"): [s.id for s in layout.strings], say("routes"): [r.of for r in layout.routes],
+                say("steps of the running order"): list(layout.order)})
     validate_rack(layout.rack)
 
 
@@ -80,12 +85,14 @@ def validate_book(book: Book) -> Book:
     """The job book itself, or GeometryError: every price a plain number, each operation of a piece timed once."""
     for i, price in enumerate(book.prices):
         if not price.each.is_finite() or abs(price.each) > MOST_MONEY or price.each.as_tuple().exponent < FINEST_MONEY:
-            raise GeometryError(f"The price of {price.part} is not an amount of money: write for example 12.50 "
-                                f"(at $.book.prices[{i}].each).")
+            raise GeometryError(say("The price of {part} is not an amount of money: write for example 12.50 (at "
+                                    "$.book.prices[{i}].each).",
+                                    part=price.part, i=i))
     twice = [key for key, count in Counter((t.piece, t.task.operation) for t in book.times).items() if count > 1]
     if twice:
-        raise GeometryError(f"The job book times {twice[0][1]} of the {twice[0][0]} piece more than once: keep one "
-                            "(at $.book.times).")
+        raise GeometryError(say("The job book times {operation} of the {piece} piece more than once: keep one (at "
+                                "$.book.times).",
+                                operation=twice[0][1], piece=term(twice[0][0])))
     return book
 
 
@@ -93,7 +100,8 @@ def _each_once(groups: dict[str, list[str]]) -> None:
     for where, ids in groups.items():
         twice = [id for id, count in Counter(ids).items() if count > 1]
         if twice:
-            raise GeometryError(f"The id {twice[0]} is used more than once among the {where}: give each its own.")
+            raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.",
+                                    id=twice[0], where=where))
 
 
 def _patterns(layout: Headstock) -> None:
@@ -101,13 +109,16 @@ def _patterns(layout: Headstock) -> None:
         for k, bore in enumerate(pattern.bores):
             place = f"(at $.patterns[{i}].bores[{k}])"
             if pattern.mount == "side" and bore.surface != "seat":
-                raise GeometryError(f"Pattern {pattern.id} mounts through the side, so its bores start at the seat, "
-                                    f"not at the {bore.surface} {place}.")
+                raise GeometryError(say("Pattern {pattern} mounts through the side, so its bores start at the seat, "
+                                        "not at the {surface} {place}.",
+                                        pattern=pattern.id, surface=term(bore.surface), place=place))
             if pattern.mount == "face" and bore.surface == "seat":
-                raise GeometryError(f"Pattern {pattern.id} mounts through the face, so its bores start at the face "
-                                    f"or the back, not at a seat {place}.")
+                raise GeometryError(say("Pattern {pattern} mounts through the face, so its bores start at the face or "
+                                        "the back, not at a seat {place}.",
+                                        pattern=pattern.id, place=place))
             if bore.surface == "seat" and bore.depth is None:
-                raise GeometryError(f"Pattern {pattern.id} has a bore from the side without a depth {place}.")
+                raise GeometryError(say("Pattern {pattern} has a bore from the side without a depth {place}.",
+                                        pattern=pattern.id, place=place))
 
 
 def _tuners(layout: Headstock) -> None:
@@ -117,20 +128,25 @@ def _tuners(layout: Headstock) -> None:
         place = f"(at $.tuners[{i}])"
         pattern = patterns.get(tuner.pattern)
         if pattern is None:
-            raise GeometryError(f"Tuner {tuner.id} names the pattern {tuner.pattern}, which the layout does not have "
-                                f"{place}.")
+            raise GeometryError(say("Tuner {tuner} names the pattern {pattern}, which the layout does not have "
+                                    "{place}.",
+                                    tuner=tuner.id, pattern=tuner.pattern, place=place))
         if isinstance(tuner.place, RowPlace):
             row = rows.get(tuner.place.row)
             if row is None:
-                raise GeometryError(f"Tuner {tuner.id} stands in the row {tuner.place.row}, which the layout does "
-                                    f"not have {place}.")
+                raise GeometryError(say("Tuner {tuner} stands in the row {row}, which the layout does not have "
+                                        "{place}.",
+                                        tuner=tuner.id, row=tuner.place.row, place=place))
             if pattern.mount == "side" and not (isinstance(row.run, EdgeRun) and row.run.inset == 0):
-                raise GeometryError(f"Tuner {tuner.id} mounts through the side, so its row must follow an edge "
-                                    f"with inset 0 {place}.")
+                raise GeometryError(say("Tuner {tuner} mounts through the side, so its row must follow an edge with "
+                                        "inset 0 {place}.",
+                                        tuner=tuner.id, place=place))
         elif pattern.mount == "side" and not isinstance(tuner.place, EdgePlace):
-            raise GeometryError(f"Tuner {tuner.id} mounts through the side, so its place is on an edge {place}.")
+            raise GeometryError(say("Tuner {tuner} mounts through the side, so its place is on an edge {place}.",
+                                    tuner=tuner.id, place=place))
         elif pattern.mount == "face" and not isinstance(tuner.place, FreePlace):
-            raise GeometryError(f"Tuner {tuner.id} mounts through the face, so its place is a point or a row {place}.")
+            raise GeometryError(say("Tuner {tuner} mounts through the face, so its place is a point or a row {place}.",
+                                    tuner=tuner.id, place=place))
 
 
 def _loops(layout: Headstock) -> None:

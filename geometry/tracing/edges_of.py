@@ -7,6 +7,7 @@ import numpy as np
 import shapely
 
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 LEAST_POINTS = 12
@@ -68,6 +69,6 @@ def edge_about(grey: np.ndarray, level: float, at: Vec2) -> np.ndarray:
         if ring.area > most and shapely.contains(ring, point):
             best, most = line, ring.area
     if best is None:
-        raise GeometryError("No closed edge runs round this place: press inside the head, and see that all of it is in "
-                            "the picture and differs from what is behind it; or shift the level of grey.")
+        raise GeometryError(say("No closed edge runs round this place: press inside the head, and see that all of it "
+                                "is in the picture and differs from what is behind it; or shift the level of grey."))
     return best

@@ -13,6 +13,7 @@ import shapely
 from geometry.curves import Path, Segment
 from geometry.curves.polygons import crosses_itself
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import FLAT
 from geometry.tracing.corners import corners, evenly
 from geometry.tracing.pieces import arc_fit, cubic_fit, line_error, segment
@@ -44,19 +45,19 @@ def fit(line: np.ndarray, tolerance: float, point: float, tell: Callable[[float]
     be an outline, and when no smooth path of that tolerance is free of crossings.
     """
     if not tolerance > 0 or not point > 0:
-        raise GeometryError("The tolerance is a length above zero.")
+        raise GeometryError(say("The tolerance is a length above zero."))
     spans = np.ptp(line, axis=0) if len(line) else np.zeros(2)
     if len(line) < 12 or max(spans) < 20 * point:
-        raise GeometryError("This edge is too small to be an outline.")
+        raise GeometryError(say("This edge is too small to be an outline."))
     step = min(max(point, 0.08), 0.4)
     points = evenly(line, step)
     sharp = corners(points, step, blunt=2.0 * point)
     if len(sharp) > len(points) * step / 4:
-        raise GeometryError("This edge is all corners: choose a cleaner picture or another level of grey.")
+        raise GeometryError(say("This edge is all corners: choose a cleaner picture or another level of grey."))
     fitter = _Fitter(points, step, tolerance)
     path = fitter.path(sharp, tell or (lambda _: None))
     if crosses_itself(path) is not None:
-        raise GeometryError("The proposed line crosses itself: allow less deviation, or choose a cleaner picture.")
+        raise GeometryError(say("The proposed line crosses itself: allow less deviation, or choose a cleaner picture."))
     return Fitted(path.counter_clockwise(), strays(path, line))
 
 

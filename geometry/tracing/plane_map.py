@@ -14,6 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 
@@ -28,7 +29,7 @@ class PlaneMap:
         a, b, c, d, e, f, g, h, i = self.rows
         w = g * p[0] + h * p[1] + i
         if abs(w) < 1e-12:
-            raise GeometryError("This point of the picture lies on the horizon: choose one nearer the head.")
+            raise GeometryError(say("This point of the picture lies on the horizon: choose one nearer the head."))
         return ((a * p[0] + b * p[1] + c) / w, (d * p[0] + e * p[1] + f) / w)
 
     def many(self, points: np.ndarray) -> np.ndarray:
@@ -51,7 +52,7 @@ class PlaneMap:
         m = self.matrix
         scale = np.abs(m).max()
         if not abs(np.linalg.det(m / scale)) > 1e-18:
-            raise GeometryError("This map flattens the picture to a line.")
+            raise GeometryError(say("This map flattens the picture to a line."))
         return _of(np.linalg.inv(m))
 
     def size_at(self, p: Vec2) -> float:
@@ -93,12 +94,12 @@ def through_four(source: Sequence[Vec2], target: Sequence[Vec2]) -> PlaneMap:
     try:
         found = np.linalg.solve(np.array(rows), np.array(right))
     except np.linalg.LinAlgError as error:
-        raise GeometryError("These four corners fix no plane: move them apart.") from error
+        raise GeometryError(say("These four corners fix no plane: move them apart.")) from error
     made = _of(np.linalg.inv(home) @ np.append(found, 1.0).reshape(3, 3) @ away)
     g, h, i = made.rows[6:]
     ws = [g * x + h * y + i for x, y in source]
     if min(ws) * max(ws) <= 0:
-        raise GeometryError("The four corners do not run round a rectangle: put them in order, one at each corner.")
+        raise GeometryError(say("The four corners do not run round a rectangle: put them in order, one at each corner."))
     return made
 
 
@@ -109,7 +110,7 @@ def straightened(corners: Sequence[Vec2], width: float, height: float) -> PlaneM
     in the picture. The rectangle's lower left corner becomes the origin, y up.
     """
     if not (math.isfinite(width) and math.isfinite(height) and width > 0 and height > 0):
-        raise GeometryError("The rectangle needs a width and a height above zero.")
+        raise GeometryError(say("The rectangle needs a width and a height above zero."))
     return through_four(corners, ((0.0, height), (width, height), (width, 0.0), (0.0, 0.0)))
 
 
@@ -117,9 +118,9 @@ def scaled(a: Vec2, b: Vec2, distance: float) -> PlaneMap:
     """From the picture to mm, for two of its points that are `distance` mm apart; y turns up, nothing is straightened."""
     pixels = math.dist(a, b)
     if not (math.isfinite(distance) and distance > 0):
-        raise GeometryError("The two points need a distance above zero between them.")
+        raise GeometryError(say("The two points need a distance above zero between them."))
     if pixels < 2:
-        raise GeometryError("The two points lie on one another: move them apart, the farther the better.")
+        raise GeometryError(say("The two points lie on one another: move them apart, the farther the better."))
     k = distance / pixels
     return PlaneMap((k, 0, 0, 0, -k, 0, 0, 0, 1))
 
@@ -131,7 +132,7 @@ def laid(flat: PlaneMap, bass: Vec2, treble: Vec2, mirrored: bool = False) -> Pl
     """
     p, q = flat(bass), flat(treble)
     if math.dist(p, q) < 1.0:
-        raise GeometryError("The ends of the nut lie on one another: put them at either side of the neck.")
+        raise GeometryError(say("The ends of the nut lie on one another: put them at either side of the neck."))
     angle = math.atan2(q[1] - p[1], q[0] - p[0])
     c, s = math.cos(angle), math.sin(angle)
     x, y = (p[0] + q[0]) / 2, (p[1] + q[1]) / 2
@@ -158,19 +159,19 @@ def height_error(height: float, distance: float) -> float:
     """By what part the head comes out too large when its face lies `height` mm nearer to a camera `distance` mm away
     than the sheet or ruler that gave the scale: h / (D - h). 16 mm at 800 mm: 2.0 %."""
     if not 0 <= height < distance:
-        raise GeometryError("The face lies between the sheet and the camera.")
+        raise GeometryError(say("The face lies between the sheet and the camera."))
     return height / (distance - height)
 
 
 def _four(points: Sequence[Vec2]) -> None:
     if len(points) != 4 or not all(math.isfinite(c) for p in points for c in p):
-        raise GeometryError("A rectangle has four corners.")
+        raise GeometryError(say("A rectangle has four corners."))
     size = max(math.dist(p, q) for p in points for q in points)
     for i in range(4):
         a, b, c = (points[(i + k) % 4] for k in range(3))
         cross = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
         if not abs(cross) > 1e-3 * size * size:
-            raise GeometryError("Three of the corners lie on one line, or two on one another: move them apart.")
+            raise GeometryError(say("Three of the corners lie on one line, or two on one another: move them apart."))
 
 
 def _normal(points: Sequence[Vec2]) -> tuple[np.ndarray, np.ndarray]:
