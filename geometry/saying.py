@@ -50,6 +50,11 @@ def count(n: int, one: str, many: str, /, *, about: str = "", **fields: object) 
     return say(one if n == 1 else many, about=about, n=n, **fields)
 
 
+def within(sentence: str) -> str:
+    """A sentence that goes on behind a colon: English begins it small, a translation stays as it is."""
+    return sentence if _lookup is not None else sentence[:1].lower() + sentence[1:]
+
+
 def _translated(text: str, about: str) -> str:
     key = (text, about)
     found = _known.get(key)

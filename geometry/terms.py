@@ -15,6 +15,13 @@ ABOUT = "term"
 TERMS = frozenset({
     # sides and faces
     "face", "back", "bass", "treble", "bass edge", "treble edge", "nut", "tip", "nut line", "centreline", "outline",
+    "tip end", "nut end", "seat",
+    # walls and edges of a slot
+    "rail", "inner wall",
+    # several of one sort
+    "post bores", "counterbores", "clearance bores", "screw holes", "pin holes",
+    # kinds of features, and the pieces that are built
+    "ears", "slots", "tuners", "pins", "holes", "patterns", "rows", "practice", "real",
     # what is drilled
     "hole", "bore", "side bore", "counterbore", "screw", "pin hole", "locating pin", "post bore", "clearance bore",
     "screw pilot", "locating pin hole",

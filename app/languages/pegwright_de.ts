@@ -8,11 +8,55 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>, to the drill's point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; string {other} comes too near as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; strings {others} come too near as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; the drawing was turned by {degrees:.1f} degrees</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A blind bore has to leave wood at its bottom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A blind slot has to go below the post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A button behind the head needs room beyond its edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drill that enters at an angle slides off before it bites.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drill wanders along a glue line, and the joint is weakened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A field needs a path to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flat plate on a curved edge rocks or bridges: cut a flat for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flat takes wood from the rail that carries the tuner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line that crosses itself encloses no head.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -36,7 +80,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A pin needs wood all round it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A place needs two finite numbers, x and y in mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A plate wants wood under all of it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -68,11 +120,51 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A side bore has to come through the rail into its slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A side bore starts at a mark on the square edge of the blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A side is copied to the other side.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A slot needs a width above zero, got {width:g} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A slot that crosses the outline leaves no rail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A string in a slot must not rub on the walls beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A string on its way to its post needs air past the others.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A string that goes down into a slot must clear the edge it dives over, or get a ramp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wall that crosses itself cannot be routed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is as long as {most} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above 10 degrees a string tends to catch in the nut.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -128,7 +220,79 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Bit and follower do not go together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bit does not enter the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bit does not reach through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore deeper than the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore stops in the rail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bores cross a glue line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bores share a tilt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Both edges at this node are arcs and cannot turn into line: make one of them a curve first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Button close to the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buttons close together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change to {names} there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a bit of the rack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a bit of {width} mm or less, or make {opening} {b} mm wide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a follower nearer the cutter's size, or make the tongue wider.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a longer bit or a thinner template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a smaller plate, or another place for the slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a smaller plate, or widen the outline there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another bit or follower, or another thickness of template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another bit or guide bush.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -136,7 +300,103 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Choose smaller buttons, or move both tuners.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose smaller plates, or move both tuners.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corners tighter than the cutter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut a flat {rock} mm deep for it, or slide it to where the edge is straighter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut it {needed} mm larger.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut the flat {needed} mm shallower, or make {opening} narrower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deeper than the drill is long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deeper than the quill travels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the outline again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it {amount} mm less deep, or move {opening} {amount} mm away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it {lacking} mm deeper, or move {own} that much nearer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it {lacking} mm deeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill it {needed} mm less deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill point scars the inner wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill the {bores} of all {pattern} {by} deeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill the {bores} of all {pattern} {by} less deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill would skate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill {what} {by} deeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill {what} {by} less deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ear {id} belongs to the blank and is not copied.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ears are glued before anything crosses the glue line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a longer drill in the rack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the drill in the rack, or change the hardware pattern to one you have.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -144,11 +404,187 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Fewer than two locating pins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fingers need room between the buttons as they turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Flat of {id}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Flat too small for its plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From an imported drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {opening} a ramp {ramp_words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {tuner} a string nearer its side, or move it farther from the nut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glue line through a hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glue on {ear} before these are drilled, and let the glue cure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the table set and turn the blank over about the centreline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay a slot across its way, or slide {item} to where a slot lies ahead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lead it over its own post, give it another post, or set one of the two axes deeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lead it past the other side of its own post, or give it another post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least wood between a drilling and a slot's wall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least wood between a drilling and the edge of the finished head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least wood between two drillings, measured in space between the real cylinders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the blank {by} mm longer at the {end} end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengthen {slot} by {by} at its {end} end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Little wood above or below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locating pin near the blank's edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a deep centre mark, use a guide block, or start with a short stiff drill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a wedge for the rest of the angle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make one of them narrower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the blank {by} larger at the {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the blank {by} mm larger at the {side}, or glue on an ear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the blank {by} mm larger at the {side}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {ear} {measured} mm wider or narrower, or move {item} as much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {opening} narrower or shorter, or widen the outline there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {what} {by} narrower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {what} {by} wider</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {what} {ramp_words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mend the shape it depends on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move both, or choose smaller hardware.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with its place at the nut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm deeper into the wall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the nodes beside that place apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move them apart, or join them into one drawn slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {item} {needed} mm nearer the edge, or choose a longer shaft.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {opening} inwards, or make it shorter or narrower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {opening} {amount} mm away from {item}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {own} {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the seat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {what} {ways}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bit chosen for the template</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bit is chosen for the template, so its size is unknown.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -164,11 +600,47 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No mark on the square edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No picture lies behind the drawing: lay one there first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No place for a feature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No single move does it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No single move does it: {names} stand in the way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No single move does it: {names} stands in the way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No single move is known that cures this snag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No slot in the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No straight edge at the end could be the nut line: the lowest point and the middle of the outline were taken{turned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such drill in the rack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the same template {names} does it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -177,6 +649,22 @@
     </message>
     <message>
         <source>Only a side tuner of its own has a depth; free {id} from its row first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opposite bores need one table setting; the blank is turned over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outline crosses itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outline leaves the blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pare it by hand, or choose a slimmer bit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -196,7 +684,111 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Pins not mirrored for a template that turns over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plate over a slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plate overhangs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plate rocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plates overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Post bore does not come through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Post close to the slot's end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Post end close to the inner wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Post is longer than its bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rail is thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rail is thin behind a flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raise the table and drill on in a second travel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ramp of {id}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reshape the outline, or choose other hardware.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reshape {opening}, or choose other hardware.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rout {slot} {by} mm deeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rout {what} {by} deeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rout {what} {by} less deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis of {item} {by} mm deeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis of {item} {by} mm higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis of {what} {by} deeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis of {what} {by} higher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis {by} mm deeper, or choose a narrower plate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the axis {by} mm higher, or choose a narrower plate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set these two farther apart in the pattern {pattern}, or choose hardware with room between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set two pins on the centreline, as far apart as the wood allows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shorten {slot} by {by} at its {end} end</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -209,6 +801,42 @@
     </message>
     <message>
         <source>Side tuners sit on an edge, so they are spread along it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {item} to where the outline runs along the blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {item} {by} mm to the {end}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {tuner} {by} to the nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {tuner} {by} to the tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot close to the nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot crosses itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot leaves the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot too shallow for the post</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -228,11 +856,159 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Slots overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start {opening} {needed} mm nearer the tip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start {opening} {needed} mm nearer to the nut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop {measured} mm earlier, or use a drill with a shorter point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String bends sideways at the nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String beside the slot's wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String hole outside the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String over the ramp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String over the slot's nut end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String rubs on another post</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String winds on the slot's floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to {tolerable:g} is tolerable.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} on its way to {tuner} runs {measured} mm into the post of {item}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} passes {a} mm over {what}; {b} mm wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} runs {measured} mm through {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>String {string} winds {measured} mm into the floor of {opening}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Template cannot hold the shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Template does not guide the bit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>That set has {chosen} strings, the layout has {strings}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The axis of {item} never meets the {side} square edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The blank has to hold the whole outline and more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The button of {item} lies {measured} mm behind the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The button of {item} reaches {measured} mm behind the wood and cannot turn there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The buttons of {one} and {two} strike each other by {measured} mm as they turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cutter has to pass through its guide bush.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cutter leaves wood in corners to be pared by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill does not reach the bottom of the hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill for {item} enters the square edge at {tilt:.1f} degrees and would skate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill press has to be reset during the hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill's point for {item} goes {measured} mm into the inner wall of {own}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill's point runs ahead of its full diameter.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -241,6 +1017,10 @@
     </message>
     <message>
         <source>The edge begins and ends on one point, so its length has no direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge ends before {of} has slid so far.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -268,11 +1048,43 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The flat for {item} cuts into {opening}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flat for {item} is {a} mm, too small for its plate, which takes {b} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The follower has to rub on the template at every depth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The follower rides over wood thinner than it can follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The four corners do not run round a rectangle: put them in order, one at each corner.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The glue line of {ear} is crossed by the bores of {crossing}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The glue line of {ear} runs {measured} mm inside the {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The hardware {id} needs at least one bore.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hole of locating pin {item} leaves the blank by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -324,6 +1136,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark for {item} misses the square edge by {measured} mm at the {end} end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The name {new} is kept for the {new} itself: choose another.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -340,7 +1160,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The outline cannot be used: {error}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The outline crosses itself at {x:.1f} across, {y:.1f} along.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The outline crosses itself at {x}, {y}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -353,6 +1181,10 @@
     </message>
     <message>
         <source>The outline has no height, so it has no edges to put tuners on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The outline leaves the blank by {measured} mm at the {side}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -372,6 +1204,82 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The plate of {item} bridges the curved edge by {rock} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} lies {a} mm from the outline; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} lies {a} mm from the {side}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} overhangs the outline by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} reaches {depth} mm over {opening}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} rocks on the curved edge by {rock} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} runs {measured} mm past the {end} end of the edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plate of {item} stands {measured} mm over the {side}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plates of {one} and {two} overlap by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post bore of {item} leaves {above} mm of wood in the post's way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post has to pass from the back to the face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post has to turn free of the slot's inner wall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of a side tuner has to lie across a slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of {item} is {lacking} mm longer than its bore, which ends in wood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of {item} runs {measured} mm into the inner wall of {own}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The post of {item} runs {room} mm into the end of {own}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The price of {part} is not an amount of money: write for example 12.50 (at $.book.prices[{i}].each).</source>
         <translation type="unfinished"></translation>
     </message>
@@ -384,7 +1292,31 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The rack holds no drill of this diameter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rack holds no {diameter} mm drill for {named}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The rack holds nothing named {id}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rail beside {opening} is {a} mm; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rail is the wood between a slot and the outline; it carries the tuners.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ramp has to lie deeper than the strings that it leads down.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -392,11 +1324,59 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The seat of {item} lies {waste} mm outside the square edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shapes of the layout leave this feature nowhere to be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The side bore of {item} ends {lacking} mm before {own}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The side bore of {item} meets no slot at its height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The slot has to be as wide as the cutter everywhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The slot has to be finished from the other side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline{turned}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The string hole of {item} lies {measured} mm inside the {wall} of {own}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The string needs room on both sides of the post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The string reaches the hole in the post through the slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The strings of {id} clear its nut end: it needs no ramp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table of the drill press does not tilt that far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -405,6 +1385,10 @@
     </message>
     <message>
         <source>The template names the guide bush {bush}, which is not in the rack (at $.template.bush).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut from the back would not meet the cut from the face.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -420,11 +1404,51 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The wall of {opening} crosses itself at {x}, {y}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The way along an edge is a finite number of mm.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The web between {one} and {two} is {a} mm; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The web is the wood between two slots.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The windings need air below the post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wood between nut and slot carries the pull of the strings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wood is too thin: it takes {least} mm for this bore.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {cutter} mm bit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes to their own side first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no locating pins.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -445,6 +1469,10 @@
     </message>
     <message>
         <source>There is nothing to rename in {group}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is only one locating pin.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -501,6 +1529,10 @@
     </message>
     <message>
         <source>Three points on a straight line make no arc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt beyond the table</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -568,7 +1600,71 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Turn the template over on its pins and finish from the back, or choose a longer bit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the template over on its pins, or choose another thickness of template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turned over, the template comes back to its place only on pins that are each other's mirror image.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two bring the template back to the same place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two pins bring the template back to the same place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two plates cannot lie in one place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two slots share wood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Type a length, for example 12.5, 12 mm or 1/2".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use a slimmer pin or a larger blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Web is thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the bore ends in wood, the post cannot go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widen the blank, or glue on an ear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a bit the template has no size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood between a bore from the side and the face or the back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood left standing under a plate keeps it from sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write that template too, for {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your choice {names} does it on another template.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -602,7 +1698,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>clearance bores</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>counterbore</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counterbores</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ears</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -617,6 +1728,16 @@
     </message>
     <message>
         <source>hole</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holes</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inner wall</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -640,6 +1761,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>nut end</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nut line</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
@@ -654,12 +1780,47 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>patterns</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pin hole</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>pin holes</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>post bore</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>post bores</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rail</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -672,7 +1833,17 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>rows</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>screw</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screw holes</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -682,7 +1853,17 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>seat</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>side bore</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slots</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -695,7 +1876,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the nut end of {opening}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ramp of {opening}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>tip</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tip end</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -707,6 +1901,79 @@
     <message>
         <source>treble edge</source>
         <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tuners</source>
+        <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wall of {slot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to {depth} mm deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bits} then {bit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bit} does not do {opening}: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bit} does {opening} only from both sides: it is not guided at every depth from the face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bit} reaches {a} of {b} mm in {opening}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{by} to the bass side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{by} to the nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{by} to the tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{by} to the treble side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} breaks out of the outline by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} is cut by the outline: put it at least {needed} mm inside or outside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} leaves {a} mm of wood to the outline; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{called} lies outside the outline, {inside} mm from it to the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{feature} has no place: {why}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -750,6 +2017,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{ids} share a tilt of {level} degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{id} does not sit on the edge, so there is no flat to cut for it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -767,6 +2038,110 @@
     </message>
     <message>
         <source>{id} is no tuner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} mm long and {depth} mm deep ({angle:.1f} degrees)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{move}, out of its row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{move}; room beside {names} then gets tight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{names} and {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} breaks through the {side} by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} comes out of the {side} by {measured} mm{to_point}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} leaves {a} mm of wood to the {side}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{of} cannot become that short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{of} has no ends: its wall is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} and {two}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} and {two} overlap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} close to the outline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} meets another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} meets slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} meets {two}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} passes {a} mm from the {two}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} touches the {two}; {needed} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{opening} ends {a} mm before the nut line; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{opening} leaves the head by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{opening} runs {measured} mm past the nut line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{own} leaves {a} mm below the post of {item}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sort} of {name}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -14,6 +14,7 @@ from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Path
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.solids.walls import Wall, oblong
@@ -49,11 +50,13 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:
     needed = margins.button_gap
     a, b = both(measured, needed)
-    text = (f"The buttons of {one.id} and {two.id} strike each other by {mm(-measured)} mm as they turn."
+    text = (say("The buttons of {one} and {two} strike each other by {measured} mm as they turn.",
+                one=one.id, two=two.id, measured=mm(-measured))
             if measured < 0 else
-            f"The buttons of {one.id} and {two.id} pass {a} mm apart; {b} mm wanted for the fingers.")
+            say("The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.",
+                one=one.id, two=two.id, a=a, b=b))
     return Snag("buttons", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured,
-                needed, text, "Choose smaller buttons, or move both tuners.",
+                needed, text, say("Choose smaller buttons, or move both tuners."),
                 push=apart(one, two, on_a - on_b, needed - measured))
 
 
@@ -88,11 +91,15 @@ def _to_wood(item: Item, shape: Wall, meets: bool, outline: Wall, margins: Margi
         return ()
     level = float(item.button.start[0, 2])
     a, b = both(measured, needed)
-    cure = f"Move {item.id} {tenths(needed - measured)} mm nearer the edge, or choose a longer shaft."
+    cure = say("Move {item} {needed} mm nearer the edge, or choose a longer shaft.",
+               item=item.id, needed=tenths(needed - measured))
     if measured < 0 and item.pattern.button.stand < float(item.button.radius[0]):
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
-                     f"The button of {item.id} reaches {mm(-measured)} mm behind the wood and cannot turn there.",
+                     say("The button of {item} reaches {measured} mm behind the wood and cannot turn there.",
+                         item=item.id, measured=mm(-measured)),
                      cure),)
-    text = (f"The button of {item.id} lies {mm(-measured)} mm behind the head." if measured < 0 else
-            f"The button of {item.id} clears the edge by {a} mm; {b} mm is wanted for the fingers.")
+    text = (say("The button of {item} lies {measured} mm behind the head.",
+                item=item.id, measured=mm(-measured)) if measured < 0 else
+            say("The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.",
+                item=item.id, a=a, b=b))
     return (Snag("button-to-wood", NOTE, (item.id, OUTLINE), (*where, level), measured, needed, text, cure),)

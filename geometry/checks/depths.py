@@ -10,6 +10,8 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
 
@@ -62,13 +64,15 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
     side = BACK if drilling.surface == "face" else FACE
     level = thickness if side == BACK else 0.0
     a, b = both(measured, needed)
-    to_point = ", to the drill's point" if point else ""
-    text = (f"{first(name(drilling))} comes out of the {side} by {mm(max(0.0, -measured))} mm{to_point}."
+    to_point = say(", to the drill's point") if point else ""
+    text = (say("{name} comes out of the {side} by {measured} mm{to_point}.",
+                name=first(name(drilling)), side=term(side), measured=mm(max(0.0, -measured)), to_point=to_point)
             if measured <= TOUCH else
-            f"{first(name(drilling))} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.")
+            say("{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.",
+                name=first(name(drilling)), a=a, side=term(side), to_point=to_point, b=b))
     return [Snag("too-deep", SPOILS if measured <= TOUCH else TIGHT, (drilling.of, side),
                  (*plan(drilling.start), level), measured, needed, text,
-                 f"Drill it {tenths(needed - measured)} mm less deep.")]
+                 say("Drill it {needed} mm less deep.", needed=tenths(needed - measured)))]
 
 
 def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[Snag]:
@@ -83,5 +87,6 @@ def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[
         return []
     above = min((low for low, _ in spans if low > level + TOUCH), default=thickness)
     return [Snag("post-not-through", SPOILS, (item.id,), (*plan(stack[0].start), level), level, thickness,
-                 f"The post bore of {item.id} leaves {mm(above - level)} mm of wood in the post's way.",
-                 "Drill it through.")]
+                 say("The post bore of {item} leaves {above} mm of wood in the post's way.",
+                     item=item.id, above=mm(above - level)),
+                 say("Drill it through."))]

@@ -11,6 +11,7 @@ from geometry.checks.snags import TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.flats import least_size
 from geometry.solids.walls import Wall
 
@@ -30,8 +31,9 @@ def _alone(item: Item) -> tuple[Snag, ...]:
         return ()
     a, b = both(flat.size, needed)
     return (Snag("flat-too-small", TIGHT, (item.id,), item.frame.origin, flat.size, needed,
-                 f"The flat for {item.id} is {a} mm, too small for its plate, which takes {b} mm.",
-                 f"Cut it {tenths(needed - flat.size)} mm larger."),)
+                 say("The flat for {item} is {a} mm, too small for its plate, which takes {b} mm.",
+                     item=item.id, a=a, b=b),
+                 say("Cut it {needed} mm larger.", needed=tenths(needed - flat.size))),)
 
 
 def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
@@ -43,8 +45,9 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     if not short(measured, needed):
         return ()
     a, b = both(measured, needed)
-    text = (f"The flat for {item.id} cuts into {opening.id}." if measured <= 0 else
-            f"The rail between the flat for {item.id} and {opening.id} is {a} mm; {b} mm wanted.")
+    text = (say("The flat for {item} cuts into {opening}.", item=item.id, opening=opening.id) if measured <= 0 else
+            say("The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.",
+                item=item.id, opening=opening.id, a=a, b=b))
     return (Snag("flat-rail", grade(measured - 1e-5), (item.id, opening.id), (*v.middle(p, q), frame.origin[2]), measured,
-                 needed, text, f"Cut the flat {mm(min(needed - measured, item.tuner.flat.depth))} mm shallower, "
-                 f"or make {opening.id} narrower."),)
+                 needed, text, say("Cut the flat {needed} mm shallower, or make {opening} narrower.",
+                                   needed=mm(min(needed - measured, item.tuner.flat.depth)), opening=opening.id)),)

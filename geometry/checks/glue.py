@@ -10,6 +10,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
 from geometry.checks.words import listed, mm, name, tenths
 from geometry.layout.blank import Blank, Ear
+from geometry.saying import say
 from geometry.solids.drilling import Drilling
 
 
@@ -25,8 +26,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if crossing:
             yield Snag("glue-line-crossed", NOTE, (ear.id, *crossing),
                        (line_x(ear, blank), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
-                       f"The glue line of {ear.id} is crossed by the bores of {listed(crossing)}.",
-                       f"Glue on {ear.id} before these are drilled, and let the glue cure.")
+                       say("The glue line of {ear} is crossed by the bores of {crossing}.",
+                           ear=ear.id, crossing=listed(crossing)),
+                       say("Glue on {ear} before these are drilled, and let the glue cure.", ear=ear.id))
 
 
 def line_x(ear: Ear, blank: Blank) -> float:
@@ -48,8 +50,10 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
             continue
         found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
                           measured, 0.0,
-                          f"The glue line of {ear.id} runs {mm(-measured)} mm inside the {name(drilling)}.",
-                          f"Make {ear.id} {tenths(-measured)} mm wider or narrower, or move {item.id} as much.",
+                          say("The glue line of {ear} runs {measured} mm inside the {name}.",
+                              ear=ear.id, measured=mm(-measured), name=name(drilling)),
+                          say("Make {ear} {measured} mm wider or narrower, or move {item} as much.",
+                              ear=ear.id, measured=tenths(-measured), item=item.id),
                           push=(-measured if cx >= x else measured, 0.0)))
     return tuple(found)
 

@@ -18,6 +18,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade
 from geometry.checks.words import gap_text, name, sort_of
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.solids.drilling import Drilling
@@ -115,7 +116,8 @@ def _snag(one: Item, two: Item, i: int, k: int, measured: float, needed: float,
     kind = pair_kind(sort_of(a), sort_of(b))
     if one is two:
         return Snag(kind, grade(measured), between, where, measured, needed, text,
-                    f"Set these two farther apart in the pattern {one.pattern.id}, "
-                    "or choose hardware with room between them.")
-    return Snag(kind, grade(measured), between, where, measured, needed, text, "Move both, or choose smaller hardware.",
+                    say("Set these two farther apart in the pattern {pattern}, or choose hardware with room between "
+                        "them.",
+                        pattern=one.pattern.id))
+    return Snag(kind, grade(measured), between, where, measured, needed, text, say("Move both, or choose smaller hardware."),
                 push=apart(one, two, on_a - on_b, needed - measured))

@@ -19,6 +19,7 @@ from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
@@ -89,18 +90,21 @@ def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | N
         return None
     called = first(name(drilling))
     if inside <= -drilling.radius and not pin:
-        text = f"{called} lies outside the outline, {mm(-inside)} mm from it to the middle."
+        text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
+                   called=called, inside=mm(-inside))
     elif measured < 0 and pin:
-        text = f"{called} is cut by the outline: put it at least {mm(needed)} mm inside or outside it."
+        text = say("{called} is cut by the outline: put it at least {needed} mm inside or outside it.",
+                   called=called, needed=mm(needed))
     elif measured < 0:
-        text = f"{called} breaks out of the outline by {mm(-measured)} mm; {mm(needed)} mm of wood wanted."
+        text = say("{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.",
+                   called=called, measured=mm(-measured), needed=mm(needed))
     else:
         a, b = both(measured, needed)
-        text = f"{called} leaves {a} mm of wood to the outline; {b} mm wanted."
+        text = say("{called} leaves {a} mm of wood to the outline; {b} mm wanted.", called=called, a=a, b=b)
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
-                text, "Reshape the outline, or choose other hardware.",
+                text, say("Reshape the outline, or choose other hardware."),
                 push=_lacking(drilling, outline, None, margins))
 
 
@@ -118,8 +122,8 @@ def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Snag | N
     level = min(drilling.start[2], drilling.end[2]) if above else (drilling.start[2] + drilling.end[2]) / 2
     return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
                 (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
-                gap_text(name(drilling), f"wall of {opening.id}", measured, needed),
-                f"Reshape {opening.id}, or choose other hardware.",
+                gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed),
+                say("Reshape {opening}, or choose other hardware.", opening=opening.id),
                 push=_lacking(drilling, opening.wall, opening, margins))
 
 

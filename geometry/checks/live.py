@@ -28,6 +28,7 @@ from geometry.checks.scene import scene_of
 from geometry.checks.snags import CheckResult, Snag, count, in_order
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
+from geometry.saying import say
 
 FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outline, side_reach, side_marks, seats,
             buttons, pins, glue, router, rack, flats, string_angles, string_posts, string_slots)
@@ -59,7 +60,7 @@ class LiveCheck:
             scene = scene_of(layout, self._memo)
         except GeometryError as error:
             lost = Snag("no-place", "spoils the work", ("outline",), (0.0, 0.0, 0.0), None, None,
-                        f"The outline cannot be used: {error}", "Draw the outline again.")
+                        say("The outline cannot be used: {error}", error=error), say("Draw the outline again."))
             return CheckResult((lost,), (), count(()))
         found: list[Snag] = []
         for family in FAMILIES:

@@ -13,6 +13,7 @@ from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
 from geometry.layout.pin_pairs import missed, template_pins
 from geometry.layout.shop import Margins
+from geometry.saying import say
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -22,11 +23,11 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if item.what == "pin":
             yield from scene.memo.of(_in_blank, item, layout.blank, layout.margins)
     if layout.slots and len(layout.pins) < 2:
-        said = "There is only one locating pin." if layout.pins else "There are no locating pins."
+        said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
                    (0.0, layout.blank.tip / 2, 0.0), None, None,
-                   f"{said} Two bring the template back to the same place.",
-                   "Set two pins on the centreline, as far apart as the wood allows.")
+                   f"{said} " + say("Two bring the template back to the same place."),
+                   say("Set two pins on the centreline, as far apart as the wood allows."))
     elif layout.slots:
         yield from _askew(scene)
 
@@ -46,9 +47,11 @@ def _askew(scene: Scene) -> Iterable[Snag]:
     worst, miss = off[0]
     a, _ = both(miss, 0.0)
     yield Snag("pins-askew", TIGHT, (*(pin.id for pin, _ in off), turned), (*worst.at, 0.0), miss, 0.0,
-               f"The template turns over for {turned}, but {worst.id} misses its mirror image by {a} mm, so the cut from the "
-               "back would not meet the cut from the face.",
-               "Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.")
+               say("The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut "
+                   "from the back would not meet the cut from the face.",
+                   turned=turned, worst=worst.id, a=a),
+               say("Have two pins proposed: they are set mirrored about the centreline; or choose bits that get "
+                   "through from the face."))
 
 
 def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
@@ -64,7 +67,9 @@ def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     lacking = [(max(0.0, needed + pin.radius - distance), way) for distance, way in sides]
     by = (sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking))
     a, b = both(measured, needed)
-    text = (f"The hole of locating pin {item.id} leaves the blank by {mm(-measured)} mm." if measured < 0 else
-            f"The hole of locating pin {item.id} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.")
+    text = (say("The hole of locating pin {item} leaves the blank by {measured} mm.",
+                item=item.id, measured=mm(-measured)) if measured < 0 else
+            say("The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.",
+                item=item.id, a=a, b=b))
     return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
-                 "Use a slimmer pin or a larger blank.", push=by if room else None),)
+                 say("Use a slimmer pin or a larger blank."), push=by if room else None),)

@@ -10,6 +10,8 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
 from geometry.layout.shop import DrillPress
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.drilling import Drilling, point_length
 
 _NAMED = 3
@@ -25,10 +27,11 @@ def snags(scene: Scene) -> Iterable[Snag]:
         yield from scene.memo.of(_deep, item, scene.drills, rack.press)
     for diameter, wanted in sorted(lacking.items()):
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
-        named = list(ids[:_NAMED]) + ([f"{len(ids) - _NAMED} more"] if len(ids) > _NAMED else [])
+        named = list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else [])
         yield Snag("no-drill", NOTE, ids, wanted[0][1].start, None, None,
-                   f"The rack holds no {size(diameter)} mm drill for {listed(named)}.",
-                   "Enter the drill in the rack, or change the hardware pattern to one you have.")
+                   say("The rack holds no {diameter} mm drill for {named}.",
+                       diameter=size(diameter), named=listed(named)),
+                   say("Enter the drill in the rack, or change the hardware pattern to one you have."))
 
 
 def _missing(item: Item, drills: Drills) -> tuple[tuple[float, Drilling], ...]:
@@ -52,15 +55,18 @@ def _deep(item: Item, drills: Drills, press: DrillPress) -> tuple[Snag, ...]:
             beyond_drill = (deep, drill.length, drilling)
     found = []
     if beyond_quill:
-        found.append(_too_deep("quill", item, *beyond_quill, "the quill travels",
-                               "Raise the table and drill on in a second travel."))
+        found.append(_too_deep("quill", item, *beyond_quill,
+                               say("Raise the table and drill on in a second travel.")))
     if beyond_drill:
-        found.append(_too_deep("drill-short", item, *beyond_drill, "the drill is as long as",
-                               "Enter a longer drill in the rack."))
+        found.append(_too_deep("drill-short", item, *beyond_drill,
+                               say("Enter a longer drill in the rack.")))
     return tuple(found)
 
 
-def _too_deep(kind: str, item: Item, deep: float, most: float, drilling: Drilling, said: str, cure: str) -> Snag:
+def _too_deep(kind: str, item: Item, deep: float, most: float, drilling: Drilling, cure: str) -> Snag:
+    words = {"operation": term(drilling.operation), "item": item.id, "deep": mm(deep), "most": mm(most)}
     return Snag(kind, NOTE, (item.id,), drilling.mark or drilling.start, most, deep,
-                f"A {drilling.operation} of {item.id} goes {mm(deep)} mm deep, to the drill's point; "
-                f"{said} {mm(most)} mm.", cure)
+                say("A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.", **words)
+                if kind == "quill" else
+                say("A {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is as long as {most} mm.",
+                    **words), cure)

@@ -20,6 +20,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.search import plan_slot
+from geometry.saying import say, within
 from geometry.tolerance import TOUCH
 
 OTHER_BIT = ("bit-too-wide", "bit-too-short", "bit-unguided")
@@ -37,14 +38,14 @@ def snags(scene: Scene) -> Iterable[Snag]:
     bit = next((b for b in layout.rack.bits if b.id == chosen.bit), None)
     if bit is None:
         yield Snag("no-bit", NOTE, (TEMPLATE,), (0.0, 0.0, 0.0), None, None,
-                   "No bit is chosen for the template, so its size is unknown.", "Choose a bit of the rack.")
+                   say("No bit is chosen for the template, so its size is unknown."), say("Choose a bit of the rack."))
         return
     bush = next((b for b in layout.rack.bushes if b.id == chosen.bush), None)
     try:
         guide = scene.memo.of(follower_of, bit, bush)
     except GeometryError as error:
         yield Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
-                   "Choose another bit or guide bush.")
+                   say("Choose another bit or guide bush."))
         return
     for opening in scene.openings:
         for snag in (*scene.memo.of(_entering, opening, guide),
@@ -59,14 +60,23 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
     best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
     if best is None:
         return snag
-    names = " then ".join(best.bits)
+    names = _one_after_another(best.bits)
     if same_offset(best.offset, guide.offset):
-        said, advice = f"On the same template {names} does it.", f"Change to {names} there."
+        said = say("On the same template {names} does it.", names=names)
+        advice = say("Change to {names} there.", names=names)
     elif any(route.of == opening.id for route in layout.routes):
-        said, advice = f"Your choice {names} does it on another template.", f"Write that template too, for {names}."
+        said = say("Your choice {names} does it on another template.", names=names)
+        advice = say("Write that template too, for {names}.", names=names)
     else:
         return snag
     return replace(snag, grade=NOTE, said=f"{snag.said} {said}", advice=advice)
+
+
+def _one_after_another(bits: tuple[str, ...]) -> str:
+    said = bits[0]
+    for bit in bits[1:]:
+        said = say("{bits} then {bit}", bits=said, bit=bit)
+    return said
 
 
 def turns_over(opening: Opening, layout: Headstock) -> bool:
@@ -99,10 +109,13 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if places != 1:
         width = narrowest(opening.slot)
         a, b = both(width, cutter)
-        text = (f"The {size(cutter)} mm cutter does not enter {opening.id}, which is {a} mm wide." if places == 0 else
-                f"The {size(cutter)} mm cutter does not pass the neck of {opening.id}, which is {a} mm wide.")
+        text = (say("The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.",
+                    cutter=size(cutter), opening=opening.id, a=a) if places == 0 else
+                say("The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.",
+                    cutter=size(cutter), opening=opening.id, a=a))
         return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
-                     f"Choose a bit of {mm(width)} mm or less, or make {opening.id} {b} mm wide."),)
+                     say("Choose a bit of {width} mm or less, or make {opening} {b} mm wide.",
+                         width=mm(width), opening=opening.id, b=b)),)
     if straight:
         return ()
     found = []
@@ -110,15 +123,17 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if spill is not None:
         lost, place = spill
         found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), lost, 0.0,
-                          f"The template cannot hold a tongue of wood in {opening.id}: "
-                          f"{mm(lost)} mm2 of it would be cut.",
-                          "Choose a follower nearer the cutter's size, or make the tongue wider.", "mm2"))
+                          say("The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.",
+                              opening=opening.id, lost=mm(lost)),
+                          say("Choose a follower nearer the cutter's size, or make the tongue wider."), "mm2"))
     left = wood_left(opening.slot, area, cutter)
     if left is not None:
         at = first(opening.id)
         found.append(Snag("wood-left", NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
-                          f"{at} keeps {mm(left.area)} mm2 of wood in corners tighter than the {size(cutter)} mm cutter, "
-                          f"up to {mm(left.depth)} mm deep.", "Pare it by hand, or choose a slimmer bit.", "mm2"))
+                          say("{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to "
+                              "{depth} mm deep.",
+                              at=at, area=mm(left.area), cutter=size(cutter), depth=mm(left.depth)),
+                          say("Pare it by hand, or choose a slimmer bit."), "mm2"))
     return tuple(found)
 
 
@@ -134,21 +149,23 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
         return ()
     place = wall.area.representative_point()
     where = (place.x, place.y, job.depth)
-    bit = f"The {size(guide.bit.cutter)} mm bit"
+    bit = say("The {cutter} mm bit", cutter=size(guide.bit.cutter))
     reach = None if guide.bit.bearing == "tip" else reach_of(guide, job)
     if isinstance(reach, Reach) and short(reach.most, job.depth):
         measured = max(0.0, reach.most)
         a, b = both(measured, job.depth)
-        said = f"{bit} reaches {a} of {b} mm in {opening.id}."
+        said = say("{bit} reaches {a} of {b} mm in {opening}.", bit=bit, a=a, b=b, opening=opening.id)
         if isinstance(made, Refusal):
             return (Snag("bit-too-short", TIGHT, (opening.id, TEMPLATE), where, measured, job.depth, said,
-                         "Choose a longer bit or a thinner template."),)
+                         say("Choose a longer bit or a thinner template.")),)
         return (Snag("bit-too-short", NOTE, (opening.id, TEMPLATE), where, measured, job.depth, said,
-                     "Turn the template over on its pins and finish from the back, or choose a longer bit."),)
+                     say("Turn the template over on its pins and finish from the back, or choose a longer bit.")),)
     if isinstance(made, Refusal):
         return (Snag("bit-unguided", TIGHT, (opening.id, TEMPLATE), where, None, None,
-                     f"{bit} does not do {opening.id}: {made.reason[:1].lower()}{made.reason[1:]}",
-                     "Choose another bit or follower, or another thickness of template."),)
+                     say("{bit} does not do {opening}: {reason}",
+                         bit=bit, opening=opening.id, reason=within(made.reason)),
+                     say("Choose another bit or follower, or another thickness of template.")),)
     return (Snag("bit-unguided", NOTE, (opening.id, TEMPLATE), where, None, None,
-                 f"{bit} does {opening.id} only from both sides: it is not guided at every depth from the face.",
-                 "Turn the template over on its pins, or choose another thickness of template."),)
+                 say("{bit} does {opening} only from both sides: it is not guided at every depth from the face.",
+                     bit=bit, opening=opening.id),
+                 say("Turn the template over on its pins, or choose another thickness of template.")),)

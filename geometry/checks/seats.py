@@ -17,6 +17,8 @@ from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.flats import under_plate
 from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
@@ -86,10 +88,11 @@ def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     if not short(measured, needed):
         return ()
     a, b = both(measured, needed)
-    text = (f"The plate of {item.id} overhangs the outline by {mm(-measured)} mm." if measured < 0 else
-            f"The plate of {item.id} lies {a} mm from the outline; {b} mm wanted.")
+    text = (say("The plate of {item} overhangs the outline by {measured} mm.",
+                item=item.id, measured=mm(-measured)) if measured < 0 else
+            say("The plate of {item} lies {a} mm from the outline; {b} mm wanted.", item=item.id, a=a, b=b))
     return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text,
-                 "Choose a smaller plate, or widen the outline there.", push=push),)
+                 say("Choose a smaller plate, or widen the outline there."), push=push),)
 
 
 def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec2]:
@@ -122,8 +125,9 @@ def _over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
     depth = max(float(opening.wall.about(shape.points).max()), float(shape.about(opening.wall.points).max()), 2e-6)
     place = shared.representative_point()
     return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
-                 f"The plate of {item.id} reaches {mm(depth)} mm over {opening.id}.",
-                 "Choose a smaller plate, or another place for the slot.",
+                 say("The plate of {item} reaches {depth} mm over {opening}.",
+                     item=item.id, depth=mm(depth), opening=opening.id),
+                 say("Choose a smaller plate, or another place for the slot."),
                  push=_out_of(shape, opening, depth)),)
 
 
@@ -143,7 +147,7 @@ def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
     joint = shapely.shortest_line(a.area, b.area)
     where = joint.interpolate(0.5, normalized=True)
     return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.plate[0][2]), measured,
-                 needed, _beside(one, two, measured, needed), "Choose smaller plates, or move both tuners.",
+                 needed, _beside(one, two, measured, needed), say("Choose smaller plates, or move both tuners."),
                  push=v.scale(way, needed - measured)),)
 
 
@@ -170,8 +174,9 @@ def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
 
 def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
     a, b = both(measured, needed)
-    return (f"The plates of {one.id} and {two.id} overlap by {mm(-measured)} mm." if measured < 0 else
-            f"The plates of {one.id} and {two.id} lie {a} mm apart; {b} mm wanted.")
+    return (say("The plates of {one} and {two} overlap by {measured} mm.",
+                one=one.id, two=two.id, measured=mm(-measured)) if measured < 0 else
+            say("The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b))
 
 
 # ---- side mount: on the edge ------------------------------------------------
@@ -184,26 +189,33 @@ def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> t
                                   (BACK, thickness - z - seat.across / 2, thickness)):
         if short(measured, needed):
             a, b = both(measured, needed)
-            text = (f"The plate of {item.id} stands {mm(-measured)} mm over the {side}." if measured < 0 else
-                    f"The plate of {item.id} lies {a} mm from the {side}; {b} mm wanted.")
+            text = (say("The plate of {item} stands {measured} mm over the {side}.",
+                        item=item.id, measured=mm(-measured), side=term(side)) if measured < 0 else
+                    say("The plate of {item} lies {a} mm from the {side}; {b} mm wanted.",
+                        item=item.id, a=a, side=term(side), b=b))
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
-                              f"Set the axis {tenths(needed - measured)} mm "
-                              f"{'deeper' if side == FACE else 'higher'}, "
-                              "or choose a narrower plate."))
+                              say("Set the axis {by} mm deeper, or choose a narrower plate.", by=tenths(needed - measured))
+                              if side == FACE else
+                              say("Set the axis {by} mm higher, or choose a narrower plate.", by=tenths(needed - measured))))
     for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
         if short(measured, 0.0):
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
-                              f"The plate of {item.id} runs {mm(-measured)} mm past the {end} end of the edge.",
-                              f"Slide {item.id} {tenths(-measured)} mm to the {'tip' if end == 'nut' else 'nut'}."))
+                              say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
+                                  item=item.id, measured=mm(-measured), end=term(end)),
+                              say("Slide {item} {by} mm to the {end}.",
+                                  item=item.id, by=tenths(-measured), end=term("tip" if end == "nut" else "nut"))))
     rock = plate_gap(seat.before + seat.behind, foot.curvature)
     if item.tuner.flat is not None:
         rock = max(0.0, under_plate(edge(item.ground[0], item.frame.side), foot, seat.before, seat.behind)[0]
                    - item.tuner.flat.depth)
     if rock > ROCK:
-        said = "rocks on" if foot.curvature > 0 else "bridges"
+        text = (say("The plate of {item} rocks on the curved edge by {rock} mm.", item=item.id, rock=mm(rock))
+                if foot.curvature > 0 else
+                say("The plate of {item} bridges the curved edge by {rock} mm.", item=item.id, rock=mm(rock)))
         found.append(Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK,
-                          f"The plate of {item.id} {said} the curved edge by {mm(rock)} mm.",
-                          f"Cut a flat {mm(rock)} mm deep for it, or slide it to where the edge is straighter."))
+                          text,
+                          say("Cut a flat {rock} mm deep for it, or slide it to where the edge is straighter.",
+                              rock=mm(rock))))
     return tuple(found)
 
 
@@ -223,7 +235,7 @@ def _edges(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
         return ()
     where = shapely.shortest_line(a, b).interpolate(0.5, normalized=True)
     return (Snag("seats-overlap", grade(measured), (one.id, two.id), (where.x, where.y, one.frame.origin[2]), measured,
-                 needed, _beside(one, two, measured, needed), "Choose smaller plates, or move both tuners."),)
+                 needed, _beside(one, two, measured, needed), say("Choose smaller plates, or move both tuners.")),)
 
 
 def _stretch(item: Item) -> shapely.LineString:

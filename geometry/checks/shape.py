@@ -9,6 +9,8 @@ from geometry.checks.snags import BLANK, OUTLINE, SPOILS, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import Margins
+from geometry.saying import say, within
+from geometry.terms import term
 from geometry.solids.walls import Wall
 
 
@@ -16,8 +18,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the outline and the blank, and of features that the shapes leave nowhere to be."""
     for feature, sentence in scene.broken:
         yield Snag("no-place", SPOILS, (feature,), (0.0, 0.0, 0.0), None, None,
-                   f"{first(feature)} has no place: {sentence[:1].lower()}{sentence[1:]}",
-                   "Mend the shape it depends on.")
+                   say("{feature} has no place: {why}",
+                       feature=first(feature), why=within(sentence)),
+                   say("Mend the shape it depends on."))
     yield from scene.memo.of(_crossing, scene.outline)
     yield from scene.memo.of(_blank, scene.outline, scene.layout.blank, scene.layout.margins)
 
@@ -27,7 +30,8 @@ def _crossing(outline: Wall) -> tuple[Snag, ...]:
         return ()
     x, y = outline.crossing
     return (Snag("outline-crosses", SPOILS, (OUTLINE,), (x, y, 0.0), None, None,
-                 f"The outline crosses itself at {mm(x)}, {mm(y)}.", "Move the nodes beside that place apart."),)
+                 say("The outline crosses itself at {x}, {y}.",
+                     x=mm(x), y=mm(y)), say("Move the nodes beside that place apart.")),)
 
 
 def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
@@ -42,11 +46,14 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         if not short(measured, needed):
             continue
         a, b = both(measured, needed)
-        text = (f"The outline leaves the blank by {mm(-measured)} mm at the {side}." if measured < 0 else
-                f"The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.")
+        text = (say("The outline leaves the blank by {measured} mm at the {side}.",
+                    measured=mm(-measured), side=term(side)) if measured < 0 else
+                say("The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.",
+                    a=a, side=term(side), b=b))
         where = _extreme(outline, level)
-        cure = f"Make the blank {tenths(needed - measured)} mm larger at the {side}"
-        cure += ", or glue on an ear." if "edge" in side else "."
+        by = tenths(needed - measured)
+        cure = (say("Make the blank {by} mm larger at the {side}, or glue on an ear.", by=by, side=term(side))
+                if "edge" in side else say("Make the blank {by} mm larger at the {side}.", by=by, side=term(side)))
         found.append(Snag("blank-too-small", grade(measured), (OUTLINE, BLANK), (*where, 0.0), measured, needed, text,
                           cure))
     return tuple(found)

@@ -11,6 +11,8 @@ from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, degrees, first, listed, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.side import tilt_of
 
 _SAME_TILT = math.radians(0.05)
@@ -32,22 +34,26 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     bore = item.post()
     if bore.mark is None:
         return (Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, None, None,
-                     f"The axis of {item.id} never meets the {item.frame.side} square edge.",
-                     f"Slide {item.id} to where the outline runs along the blank."),)
+                     say("The axis of {item} never meets the {side} square edge.", item=item.id, side=term(item.frame.side)),
+                     say("Slide {item} to where the outline runs along the blank.", item=item.id)),)
     measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - bore.radius
     found = []
     if short(measured, margins.blank_edge):
         a, b = both(measured, margins.blank_edge)
         end = "tip" if blank.tip - bore.mark[1] < bore.mark[1] + blank.behind else "nut"
-        text = (f"The mark for {item.id} misses the square edge by {mm(-measured)} mm at the {end} end." if measured < 0
-                else f"The mark for {item.id} lies {a} mm from the {end} end of the blank; {b} mm wanted.")
+        text = (say("The mark for {item} misses the square edge by {measured} mm at the {end} end.",
+                    item=item.id, measured=mm(-measured), end=term(end)) if measured < 0
+                else say("The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.",
+                         item=item.id, a=a, end=term(end), b=b))
         found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
-                          f"Leave the blank {tenths(margins.blank_edge - measured)} mm longer at the {end} end."))
+                          say("Leave the blank {by} mm longer at the {end} end.",
+                              by=tenths(margins.blank_edge - measured), end=term(end))))
     waste = bore.stop - bore.depth
     if waste < -1e-6:
         found.append(Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, waste, 0.0,
-                          f"The seat of {item.id} lies {mm(-waste)} mm outside the square edge.",
-                          "Widen the blank, or glue on an ear."))
+                          say("The seat of {item} lies {waste} mm outside the square edge.",
+                              item=item.id, waste=mm(-waste)),
+                          say("Widen the blank, or glue on an ear.")))
     return tuple(found)
 
 
@@ -57,12 +63,14 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     where = item.post().mark or item.post().start
     if abs(tilt) > press.tilt + 1e-9:
         return (Snag("table-tilt", TIGHT, (item.id,), where, abs(tilt), press.tilt,
-                     f"{first(item.id)} needs a tilt of {abs(tilt):.1f} degrees; the table goes to {press.tilt:g}.",
-                     "Make a wedge for the rest of the angle.", "deg"),)
+                     say("{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.",
+                         item=first(item.id), tilt=abs(tilt), most=press.tilt),
+                     say("Make a wedge for the rest of the angle."), "deg"),)
     if abs(tilt) > skate + 1e-9:
         return (Snag("skate", NOTE, (item.id,), where, abs(tilt), skate,
-                     f"The drill for {item.id} enters the square edge at {abs(tilt):.1f} degrees and would skate.",
-                     "Make a deep centre mark, use a guide block, or start with a short stiff drill.", "deg"),)
+                     say("The drill for {item} enters the square edge at {tilt:.1f} degrees and would skate.",
+                         item=item.id, tilt=abs(tilt)),
+                     say("Make a deep centre mark, use a guide block, or start with a short stiff drill."), "deg"),)
     return ()
 
 
@@ -79,6 +87,7 @@ def _shared(sides: list[Item], thickness: float) -> Iterable[Snag]:
         if len({item.frame.side for item in group}) == 2:
             ids = tuple(item.id for item in group)
             yield Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
-                       f"{first(listed(ids))} share a tilt of {degrees(math.degrees(level[at][0]))} degrees.",
-                       "Keep the table set and turn the blank over about the centreline.", "deg")
+                       say("{ids} share a tilt of {level} degrees.",
+                           ids=first(listed(ids)), level=degrees(math.degrees(level[at][0]))),
+                       say("Keep the table set and turn the blank over about the centreline."), "deg")
         at = end

@@ -21,6 +21,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
@@ -62,12 +63,14 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
     for drilling, measured, needed, where in _near(item, outline, ring, margins):
         called = first(name(drilling))
         a, b = both(measured, needed)
-        text = (f"{called} breaks out of the outline by {mm(-measured)} mm." if measured < 0 else
-                f"{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.")
+        text = (say("{called} breaks out of the outline by {measured} mm.",
+                    called=called, measured=mm(-measured)) if measured < 0 else
+                say("{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.",
+                    called=called, a=a, b=b))
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
                           (*where, drilling.start[2]), measured, needed, text,
-                          f"Drill it {tenths(needed - measured)} mm less deep, choose shorter hardware, "
-                          "or reshape the outline."))
+                          say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.",
+                              needed=tenths(needed - measured))))
     return tuple(found)
 
 

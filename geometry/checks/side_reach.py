@@ -17,6 +17,8 @@ from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3
@@ -52,14 +54,16 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
     own = first_on_the_way(bore, _SIGHT, openings)
     if own is None:
         return (Snag("no-slot", SPOILS, (item.id,), bore.end, None, None,
-                     f"The side bore of {item.id} meets no slot at its height.",
-                     f"Lay a slot across its way, or slide {item.id} to where a slot lies ahead."),)
+                     say("The side bore of {item} meets no slot at its height.", item=item.id),
+                     say("Lay a slot across its way, or slide {item} to where a slot lies ahead.", item=item.id)),)
     axis = span(item, bore, own, 0.0)
     if short(bore.depth, axis.enters):
         lacking = axis.enters - bore.depth
         return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
-                     f"The side bore of {item.id} ends {mm(lacking)} mm before {own.id}.",
-                     f"Drill it {tenths(lacking)} mm deeper, or move {own.id} that much nearer."),)
+                     say("The side bore of {item} ends {lacking} mm before {own}.",
+                         item=item.id, lacking=mm(lacking), own=own.id),
+                     say("Drill it {lacking} mm deeper, or move {own} that much nearer.",
+                         lacking=tenths(lacking), own=own.id)),)
     found = [*_post(item, bore, own, axis, margins), *_string(item, bore, own, axis, margins)]
     found += _point(item, bore, own, axis, drills)
     if short(own.depth, bore.start[2] + post.diameter / 2 + margins.post_wall):
@@ -67,8 +71,10 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
         a, b = both(measured, margins.post_wall)
         found.append(Snag("slot-too-shallow", grade(measured), (item.id, own.id), _on(bore, post.string_hole), measured,
                           margins.post_wall,
-                          f"{first(own.id)} leaves {a} mm below the post of {item.id}; {b} mm wanted.",
-                          f"Rout {own.id} {tenths(margins.post_wall - measured)} mm deeper."))
+                          say("{own} leaves {a} mm below the post of {item}; {b} mm wanted.",
+                              own=first(own.id), a=a, item=item.id, b=b),
+                          say("Rout {slot} {by} mm deeper.",
+                              slot=own.id, by=tenths(margins.post_wall - measured))))
     return tuple(found)
 
 
@@ -80,20 +86,24 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
             return []
         lacking = post.length - bore.depth
         return [Snag("post-too-long", SPOILS, (item.id,), bore.end, bore.depth, post.length,
-                     f"The post of {item.id} is {mm(lacking)} mm longer than its bore, which ends in wood.",
-                     f"Drill it {tenths(lacking)} mm deeper.")]
+                     say("The post of {item} is {lacking} mm longer than its bore, which ends in wood.",
+                         item=item.id, lacking=mm(lacking)),
+                     say("Drill it {lacking} mm deeper.", lacking=tenths(lacking)))]
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
     measured = leaves - post.length
     if not short(measured, margins.post_wall):
         return []
     a, b = both(measured, margins.post_wall)
-    text = (f"The post of {item.id} runs {mm(-measured)} mm into the inner wall of {own.id}." if measured < 0 else
-            f"The post of {item.id} ends {a} mm before the inner wall of {own.id}; {b} mm wanted.")
+    text = (say("The post of {item} runs {measured} mm into the inner wall of {own}.",
+                item=item.id, measured=mm(-measured), own=own.id) if measured < 0 else
+            say("The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.",
+                item=item.id, a=a, own=own.id, b=b))
     lacking = margins.post_wall - measured
     return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
-                 text, f"Move the inner wall of {own.id} {tenths(lacking)} mm away, or bear the post's tip: drill "
-                       f"{tenths(max(0.0, post.length - bore.depth))} mm deeper into the wall.")]
+                 text, say("Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm "
+                           "deeper into the wall.",
+                           own=own.id, lacking=tenths(lacking), length=tenths(max(0.0, post.length - bore.depth))))]
 
 
 def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills) -> list[Snag]:
@@ -102,8 +112,9 @@ def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills)
     if bore.depth >= axis.leaves - TOUCH or not short(measured, 0.0):
         return []
     return [Snag("point-to-wall", TIGHT, (item.id, own.id), _on(bore, axis.leaves), measured, 0.0,
-                 f"The drill's point for {item.id} goes {mm(-measured)} mm into the inner wall of {own.id}.",
-                 f"Stop {tenths(-measured)} mm earlier, or use a drill with a shorter point.")]
+                 say("The drill's point for {item} goes {measured} mm into the inner wall of {own}.",
+                     item=item.id, measured=mm(-measured), own=own.id),
+                 say("Stop {measured} mm earlier, or use a drill with a shorter point.", measured=tenths(-measured)))]
 
 
 def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
@@ -116,14 +127,18 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         outer = hole - axis.enters < axis.leaves - hole
         a, b = both(measured, margins.string_hole)
         wall = "rail" if outer else "inner wall"
-        text = (f"The string hole of {item.id} lies {mm(-measured)} mm inside the {wall} of {own.id}." if measured < 0
-                else f"The string hole of {item.id} lies {a} mm from the {wall} of {own.id}; {b} mm wanted.")
+        text = (say("The string hole of {item} lies {measured} mm inside the {wall} of {own}.",
+                    item=item.id, measured=mm(-measured), wall=term(wall), own=own.id) if measured < 0
+                else say("The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.",
+                         item=item.id, a=a, wall=term(wall), own=own.id, b=b))
         lacking = tenths(margins.string_hole - measured)
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
                           margins.string_hole, text,
-                          f"Move {own.id} {lacking} mm {'outwards' if outer else 'inwards'}, "
-                          f"or choose a post with its hole {lacking} mm "
-                          f"{'deeper' if outer else 'nearer the seat'}."))
+                          say("Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.",
+                              own=own.id, lacking=lacking) if outer else
+                          say("Move {own} {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the "
+                              "seat.",
+                              own=own.id, lacking=lacking)))
     if measured < 0:
         return found
     spot = plan(_on(bore, hole))
@@ -131,12 +146,14 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     room = min(tip, nut)
     if short(room, margins.post_wall):
         a, b = both(room, margins.post_wall)
-        text = (f"The post of {item.id} runs {mm(-room)} mm into the end of {own.id}." if room < 0 else
-                f"The post of {item.id} lies {a} mm from the end of {own.id}; {b} mm wanted.")
+        text = (say("The post of {item} runs {room} mm into the end of {own}.",
+                    item=item.id, room=mm(-room), own=own.id) if room < 0 else
+                say("The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
+                    item=item.id, a=a, own=own.id, b=b))
         lacking = tenths(margins.post_wall - room)
         found.append(Snag("post-to-slot-end", grade(room), (item.id, own.id), _on(bore, hole), room, margins.post_wall,
-                          text, f"Slide {item.id} {lacking} mm to the {'nut' if tip < nut else 'tip'}, "
-                                f"or lengthen {own.id} by that."))
+                          text, say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
+                                    lacking=lacking, end=term("nut" if tip < nut else "tip"), own=own.id)))
     return found
 
 

@@ -20,6 +20,8 @@ from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.drilling import Drilling
 from geometry.solids.floor import floor_gap
 from geometry.solids.walls import Wall, oblong
@@ -42,17 +44,22 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     for drilling in item.drillings:
         needed = margins.screw_any if sort_of(drilling) == "screw" else margins.side_cover
         z = drilling.start[2]
-        for side, measured, level, way in ((FACE, z - drilling.radius, 0.0, "deeper"),
-                                          (BACK, thickness - z - drilling.radius, thickness, "higher")):
+        for side, measured, level in ((FACE, z - drilling.radius, 0.0),
+                                      (BACK, thickness - z - drilling.radius, thickness)):
             if not short(measured, needed):
                 continue
             a, b = both(measured, needed)
-            text = (f"{first(name(drilling))} breaks through the {side} by {mm(-measured)} mm." if measured < 0 else
-                    f"{first(name(drilling))} leaves {a} mm of wood to the {side}; {b} mm wanted.")
+            text = (say("{name} breaks through the {side} by {measured} mm.",
+                        name=first(name(drilling)), side=term(side), measured=mm(-measured)) if measured < 0 else
+                    say("{name} leaves {a} mm of wood to the {side}; {b} mm wanted.",
+                        name=first(name(drilling)), a=a, side=term(side), b=b))
             if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:
-                cure = f"Set the axis of {item.id} {tenths(needed - measured)} mm {way}."
+                by = tenths(needed - measured)
+                cure = (say("Set the axis of {item} {by} mm deeper.", item=item.id, by=by) if side == FACE else
+                        say("Set the axis of {item} {by} mm higher.", item=item.id, by=by))
             else:
-                cure = f"The wood is too thin: it takes {mm(2 * (drilling.radius + needed))} mm for this bore."
+                cure = say("The wood is too thin: it takes {least} mm for this bore.",
+                           least=mm(2 * (drilling.radius + needed)))
             middle = v.along(plan(drilling.start), plan(drilling.direction), drilling.depth / 2)
             found.append(Snag("cover", grade(measured), (item.id, side), (*middle, level), measured, needed, text,
                               cure))
@@ -80,10 +87,12 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
             if not short(measured, needed):
                 continue
             amount = tenths(needed - measured)
-            cure = (f"Drill it {amount} mm less deep, or move {opening.id} {amount} mm away."
-                    if drilling.depth > needed - measured else f"Move {opening.id} {amount} mm away from {item.id}.")
+            cure = (say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.",
+                        amount=amount, opening=opening.id)
+                    if drilling.depth > needed - measured else
+                    say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=amount, item=item.id))
             found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
-                              needed, gap_text(name(drilling), f"wall of {opening.id}", measured, needed), cure))
+                              needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure))
     return tuple(found)
 
 

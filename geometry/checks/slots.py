@@ -13,6 +13,7 @@ from geometry.checks.snags import NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, shor
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.layout.slots import StraightSlot
+from geometry.saying import say
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
@@ -38,8 +39,8 @@ def _crosses(opening: Opening) -> Snag | None:
         return None
     x, y = opening.wall.crossing
     return Snag("slot-crosses", SPOILS, (opening.id,), (x, y, 0.0), None, None,
-                f"The wall of {opening.id} crosses itself at {mm(x)}, {mm(y)}.",
-                "Move the nodes beside that place apart.")
+                say("The wall of {opening} crosses itself at {x}, {y}.", opening=opening.id, x=mm(x), y=mm(y)),
+                say("Move the nodes beside that place apart."))
 
 
 def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
@@ -48,11 +49,13 @@ def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     if not short(measured, needed):
         return ()
     a, b = both(measured, needed)
-    text = (f"{first(opening.id)} runs {mm(-measured)} mm past the nut line." if measured < 0 else
-            f"{first(opening.id)} ends {a} mm before the nut line; {b} mm wanted.")
+    text = (say("{opening} runs {measured} mm past the nut line.",
+                opening=first(opening.id), measured=mm(-measured)) if measured < 0 else
+            say("{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id), a=a, b=b))
     low = min(opening.wall.points.tolist(), key=lambda p: p[1])
     return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (low[0], low[1], 0.0), measured, needed, text,
-                 f"Start {opening.id} {tenths(needed - measured)} mm nearer the tip.", push=(0.0, needed - measured)),)
+                 say("Start {opening} {needed} mm nearer the tip.",
+                     opening=opening.id, needed=tenths(needed - measured)), push=(0.0, needed - measured)),)
 
 
 def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
@@ -65,13 +68,14 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
         return ()
     if measured < 0:
         return (Snag("slot-outside", SPOILS, (opening.id, OUTLINE), (*where, 0.0), measured, needed,
-                     f"{first(opening.id)} leaves the head by {mm(-measured)} mm.",
-                     f"Move {opening.id} inwards, or make it shorter or narrower.",
+                     say("{opening} leaves the head by {measured} mm.",
+                         opening=first(opening.id), measured=mm(-measured)),
+                     say("Move {opening} inwards, or make it shorter or narrower.", opening=opening.id),
                      push=_inwards(opening, outline, where, needed - measured)),)
     a, b = both(measured, needed)
     return (Snag("rail", TIGHT, (opening.id, OUTLINE), (*where, 0.0), measured, needed,
-                 f"The rail beside {opening.id} is {a} mm; {b} mm wanted.",
-                 f"Make {opening.id} narrower or shorter, or widen the outline there.",
+                 say("The rail beside {opening} is {a} mm; {b} mm wanted.", opening=opening.id, a=a, b=b),
+                 say("Make {opening} narrower or shorter, or widen the outline there.", opening=opening.id),
                  push=_inwards(opening, outline, where, needed - measured)),)
 
 
@@ -100,7 +104,8 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         depth = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
         shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
-                     f"{first(one.id)} and {two.id} overlap.", "Move them apart, or join them into one drawn slot."),)
+                     say("{one} and {two} overlap.",
+                         one=first(one.id), two=two.id), say("Move them apart, or join them into one drawn slot.")),)
     if not shapely.dwithin(one.wall.line, two.wall.line, needed + 2 * FLAT):
         return ()
     measured, p, q = one.wall.to(two.wall)
@@ -108,5 +113,5 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         return ()
     a, b = both(measured, needed)
     return (Snag("web", grade(measured), (one.id, two.id), (*v.middle(p, q), 0.0), measured, needed,
-                 f"The web between {one.id} and {two.id} is {a} mm; {b} mm wanted.",
-                 "Make one of them narrower.", push=v.scale(v.unit(v.sub(p, q)), needed - measured)),)
+                 say("The web between {one} and {two} is {a} mm; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b),
+                 say("Make one of them narrower."), push=v.scale(v.unit(v.sub(p, q)), needed - measured)),)

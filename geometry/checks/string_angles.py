@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, Snag
 from geometry.checks.string_runs import scene_runs
+from geometry.saying import say
 
 TOLERABLE = 10.0
 """degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
@@ -19,6 +20,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
         angle = abs(math.degrees(run.side_angle))
         if angle > TOLERABLE + 1e-9:
             yield Snag("side-angle", NOTE, (run.tuner, NUT), (*run.nut, 0.0), angle, TOLERABLE,
-                       f"String {run.string} leaves the nut {angle:.1f} degrees sideways to {run.tuner}; "
-                       f"up to {TOLERABLE:g} is tolerable.",
-                       f"Give {run.tuner} a string nearer its side, or move it farther from the nut.", "deg")
+                       say("String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to "
+                           "{tolerable:g} is tolerable.",
+                           string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
+                       say("Give {tuner} a string nearer its side, or move it farther from the nut.",
+                           tuner=run.tuner), "deg")

@@ -14,6 +14,7 @@ from geometry.checks.snags import Snag, grade, short
 from geometry.checks.string_runs import scene_runs
 from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.strings.runs import Run
@@ -57,12 +58,14 @@ def _near(rows: Sequence[tuple[Run, Item, Margins]]) -> list[Snag | None]:
 
 def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarray, needed: float) -> Snag:
     a, b = both(measured, needed)
-    text = (f"String {run.string} on its way to {run.tuner} runs {mm(-measured)} mm into the post of {item.id}."
+    text = (say("String {string} on its way to {tuner} runs {measured} mm into the post of {item}.",
+                string=run.string, tuner=run.tuner, measured=mm(-measured), item=item.id)
             if measured < 0 else
-            f"String {run.string} on its way to {run.tuner} passes {a} mm from the post of {item.id}; {b} mm wanted.")
+            say("String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.",
+                string=run.string, tuner=run.tuner, a=a, item=item.id, b=b))
     side = item.mount == "side"
-    cure = ("Lead it over its own post, give it another post, or set one of the two axes deeper." if side else
-            "Lead it past the other side of its own post, or give it another post.")
+    cure = (say("Lead it over its own post, give it another post, or set one of the two axes deeper.") if side else
+            say("Lead it past the other side of its own post, or give it another post."))
     aside = v.left(v.unit(v.sub(run.post, run.nut)))
     if v.dot(v.sub(item.frame.origin[:2], run.nut), aside) < 0:
         aside = v.scale(aside, -1.0)

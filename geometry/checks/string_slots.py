@@ -17,6 +17,7 @@ from geometry.checks.words import both, listed, mm, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
+from geometry.saying import say
 from geometry.strings.dive import Clearance, Dive, dive
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
@@ -53,7 +54,8 @@ def _dive(run: Run, opening: Opening) -> Dive | None:
 def ramp_words(ramp: Ramp) -> str:
     """`8.5 mm long and 2.1 mm deep (13.9 degrees)`."""
     angle = math.degrees(math.atan2(ramp.depth, ramp.length))
-    return f"{tenths(ramp.length)} mm long and {tenths(ramp.depth)} mm deep ({angle:.1f} degrees)"
+    return say("{length} mm long and {depth} mm deep ({angle:.1f} degrees)",
+               length=tenths(ramp.length), depth=tenths(ramp.depth), angle=angle)
 
 
 def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...], margins: Margins,
@@ -66,23 +68,29 @@ def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...],
     clearance, worst = min(low, key=lambda pair: pair[0].air)
     measured = clearance.air
     ramped = opening.slot.ramp is not None
-    what = f"the ramp of {opening.id}" if ramped else f"the nut end of {opening.id}"
+    what = (say("the ramp of {opening}", opening=opening.id) if ramped else
+            say("the nut end of {opening}", opening=opening.id))
     a, b = both(measured, needed)
-    text = (f"String {worst.run.string} runs {mm(-measured)} mm through {what}" if measured < 0 else
-            f"String {worst.run.string} passes {a} mm over {what}; {b} mm wanted")
+    text = (say("String {string} runs {measured} mm through {what}",
+                string=worst.run.string, measured=mm(-measured), what=what) if measured < 0 else
+            say("String {string} passes {a} mm over {what}; {b} mm wanted",
+                string=worst.run.string, a=a, what=what, b=b))
     others = [one.run.string for _, one in low if one is not worst]
     if others:
-        text += (f"; string {others[0]} comes too near as well" if len(others) == 1 else
-                 f"; strings {listed(others)} come too near as well")
+        text += (say("; string {other} comes too near as well", other=others[0]) if len(others) == 1 else
+                 say("; strings {others} come too near as well", others=listed(others)))
     try:
         ramp = ramp_for(opening.slot, dives, needed, thickness)
-        cure = "" if ramp is None else (f"Make {what} {ramp_words(ramp)}." if ramped else
-                                        f"Give {opening.id} a ramp {ramp_words(ramp)}.")
+        cure = "" if ramp is None else (say("Make {what} {ramp_words}.",
+                                            what=what, ramp_words=ramp_words(ramp)) if ramped else
+                                        say("Give {opening} a ramp {ramp_words}.",
+                                            opening=opening.id, ramp_words=ramp_words(ramp)))
     except GeometryError as error:
         cure = str(error)
     return (Snag("string-to-ramp" if ramped else "string-to-nut-end", TIGHT, (opening.id, worst.run.tuner),
                  clearance.where, measured, needed, f"{text}.",
-                 cure or f"Start {opening.id} {tenths(needed - measured)} mm nearer to the nut."),)
+                 cure or say("Start {opening} {needed} mm nearer to the nut.",
+                             opening=opening.id, needed=tenths(needed - measured))),)
 
 
 def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
@@ -92,13 +100,15 @@ def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
         return ()
     a, b = both(measured, needed)
     run = one.run
-    text = (f"String {run.string} on its way to {run.tuner} cuts {mm(-measured)} mm into the wall of {opening.id}."
+    text = (say("String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.",
+                string=run.string, tuner=run.tuner, measured=mm(-measured), opening=opening.id)
             if measured < 0 else
-            f"String {run.string} on its way to {run.tuner} passes {a} mm from the wall of {opening.id}; "
-            f"{b} mm wanted.")
+            say("String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.",
+                string=run.string, tuner=run.tuner, a=a, opening=opening.id, b=b))
     return (Snag("string-to-wall", TIGHT, (run.tuner, opening.id), clearance.where, measured, needed, text,
-                 f"Move that wall of {opening.id} {tenths(needed - measured)} mm away, or give string {run.string} "
-                 "a post more in line with its place at the nut."),)
+                 say("Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with "
+                     "its place at the nut.",
+                     opening=opening.id, needed=tenths(needed - measured), string=run.string)),)
 
 
 def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:
@@ -110,7 +120,10 @@ def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Sn
     if not short(measured, needed):
         return
     a, b = both(measured, needed)
-    text = (f"String {one.run.string} winds {mm(-measured)} mm into the floor of {opening.id}." if measured < 0 else
-            f"String {one.run.string} winds {a} mm above the floor of {opening.id}; {b} mm wanted.")
+    text = (say("String {string} winds {measured} mm into the floor of {opening}.",
+                string=one.run.string, measured=mm(-measured), opening=opening.id) if measured < 0 else
+            say("String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.",
+                string=one.run.string, a=a, opening=opening.id, b=b))
     yield Snag("string-to-floor", TIGHT, (item.id, opening.id), (*one.run.post, opening.depth), measured,
-               needed, text, f"Rout {opening.id} {tenths(needed - measured)} mm deeper.")
+               needed, text, say("Rout {slot} {by} mm deeper.",
+                                 slot=opening.id, by=tenths(needed - measured)))

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 
 from geometry.checks.said import length
+from geometry.saying import say
+from geometry.terms import term
 from geometry.solids.drilling import Drilling
 
 SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locating pin")
@@ -23,10 +25,12 @@ def name(drilling: Drilling) -> str:
     """How a sentence calls a drilling: `side bore of treble side 3`, `hole jig hole`, `locating pin nut pin`."""
     sort = sort_of(drilling)
     if sort in ("hole", "locating pin"):
-        return f"{sort} {drilling.of}"
+        return f"{term(sort)} {drilling.of}"
     if drilling.role == "post" and drilling.upright:
-        return f"post bore of {drilling.of}"
-    return f"{'clearance bore' if drilling.role == 'clearance' else sort} of {drilling.of}"
+        sort = "post bore"
+    elif drilling.role == "clearance":
+        sort = "clearance bore"
+    return say("{sort} of {name}", sort=term(sort), name=drilling.of)
 
 
 def first(text: str) -> str:
@@ -68,16 +72,19 @@ def tenths(value: float) -> str:
     return length(up(value), 1, exact=True)
 
 
-def gap_text(one: str, two: str, measured: float, needed: float, verb: str = "passes") -> str:
+def gap_text(one: str, two: str, measured: float, needed: float) -> str:
     """`Side bore of a passes 1.4 mm from the counterbore of b; 3.0 mm wanted.` or how far it cuts in."""
     if abs(measured) < 0.005:
-        return f"{first(one)} touches the {two}; {mm(needed)} mm wanted."
+        return say("{one} touches the {two}; {needed} mm wanted.", one=first(one), two=two, needed=mm(needed))
     if measured < 0:
-        return f"{first(one)} cuts {mm(-measured)} mm into the {two}; {mm(needed)} mm of wood wanted between them."
+        return say("{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.",
+                   one=first(one), measured=mm(-measured), two=two, needed=mm(needed))
     a, b = both(measured, needed)
-    return f"{first(one)} {verb} {a} mm from the {two}; {b} mm wanted."
+    return say("{one} passes {a} mm from the {two}; {b} mm wanted.", one=first(one), a=a, two=two, b=b)
 
 
 def listed(names: list[str] | tuple[str, ...]) -> str:
     """`a`, `a and b`, `a, b and c`."""
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+    if len(names) == 1:
+        return names[0]
+    return say("{names} and {last}", names=", ".join(names[:-1]), last=names[-1])

@@ -12,12 +12,13 @@ from geometry.edits.parts import feature, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, StraightSlot, Tuner
 from geometry.layout.edges import edge
+from geometry.saying import say
 
 
 def apply_cure(layout: Headstock, snag: Snag) -> Headstock:
     """The layout after the move that cures a snag. GeometryError when the snag carries none."""
     if snag.move is None:
-        raise GeometryError("No single move is known that cures this snag.")
+        raise GeometryError(say("No single move is known that cures this snag."))
     return carried_out(layout, snag.move)
 
 
@@ -33,7 +34,7 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
         layout = _alone(layout, move.of)
         side, along = along_edge(layout, move.of)
         if not 0 <= along + move.by <= edge(layout.outline, side).length:
-            raise GeometryError(f"The edge ends before {move.of} has slid so far.")
+            raise GeometryError(say("The edge ends before {of} has slid so far.", of=move.of))
         return slide_tuner(layout, move.of, along + move.by)
     assert isinstance(move, Shift)
     return move_features(_alone(layout, move.of), [move.of], move.by)
@@ -49,10 +50,10 @@ def _stretched(layout: Headstock, move: Stretch) -> Headstock:
     slot = feature(layout, move.of)
     shape = slot.shape
     if not isinstance(shape, StraightSlot):
-        raise GeometryError(f"{move.of} has no ends: its wall is drawn.")
+        raise GeometryError(say("{of} has no ends: its wall is drawn.", of=move.of))
     length = v.distance(shape.nut_end, shape.tip_end)
     if length + move.by < shape.width / 2:
-        raise GeometryError(f"{move.of} cannot become that short.")
+        raise GeometryError(say("{of} cannot become that short.", of=move.of))
     axis = v.unit(v.sub(shape.tip_end, shape.nut_end))
     new = (replace(shape, tip_end=v.along(shape.tip_end, axis, move.by)) if move.end == "tip" else
            replace(shape, nut_end=v.along(shape.nut_end, axis, -move.by)))

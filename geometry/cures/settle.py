@@ -17,6 +17,7 @@ from geometry.cures.tracks import Track, tracks
 from geometry.cures.words import told
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 _STEPS = (0.0, 0.1, 0.2, 0.4, 0.8)
 _STRIDE, _LONG_STRIDE, _LONG_AFTER = 1.0, 2.0, 8.0
@@ -136,7 +137,7 @@ class _Search:
         """The snag with a move that does it, and what becomes tight by it."""
         said = told(self._layout, move)
         names = sorted({name for snag in verdict.worse for name in snag.between})
-        said += f"; room beside {listed(names)} then gets tight." if names else "."
+        said = say("{move}; room beside {names} then gets tight.", move=said, names=listed(names)) if names else said + "."
         return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:
@@ -146,5 +147,10 @@ class _Search:
         own = set(self._snag.between)
         names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [
             name for name, _ in self._in_the_way.most_common(2)]
-        blocked = f": {listed(names)} {'stands' if len(names) == 1 else 'stand'} in the way" if names else ""
-        return replace(self._snag, cured=f"No single move does it{blocked}. {self._snag.advice}")
+        if not names:
+            said = say("No single move does it.")
+        elif len(names) == 1:
+            said = say("No single move does it: {names} stands in the way.", names=names[0])
+        else:
+            said = say("No single move does it: {names} stand in the way.", names=listed(names))
+        return replace(self._snag, cured=f"{said} {self._snag.advice}")

@@ -5,50 +5,64 @@ from __future__ import annotations
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
 from geometry.checks.said import length
 from geometry.layout import Headstock, RowPlace
+from geometry.saying import say
+from geometry.terms import term
+
+
+BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clearance bores", "screw": "screw holes",
+         "pin": "pin holes"}
+"""What a cure calls the bores of each role."""
 
 
 def told(layout: Headstock, move: Move) -> str:
     """`Move treble face 1 1.2 mm to the tip, out of its row`: what the move does, without a full stop."""
     if isinstance(move, Stretch):
-        return (f"{'Lengthen' if move.by > 0 else 'Shorten'} {move.of} by {_mm(move.by)} at its {move.end} end")
+        words = {"slot": move.of, "by": _mm(move.by), "end": term(move.end)}
+        return (say("Lengthen {slot} by {by} at its {end} end", **words) if move.by > 0 else
+                say("Shorten {slot} by {by} at its {end} end", **words))
     if isinstance(move, Change):
         return _change(layout, move)
-    row = _row(layout, move.of)
     if isinstance(move, Slide):
-        return f"Slide {move.of} {_mm(move.by)} to the {'tip' if move.by > 0 else 'nut'}{row}"
+        words = {"tuner": move.of, "by": _mm(move.by)}
+        said = (say("Slide {tuner} {by} to the tip", **words) if move.by > 0 else
+                say("Slide {tuner} {by} to the nut", **words))
+        return _row(layout, move.of, said)
     x, y = move.by
-    parts = [(abs(y), "to the tip" if y > 0 else "to the nut"),
-             (abs(x), "to the treble side" if x > 0 else "to the bass side")]
-    ways = " and ".join(f"{_mm(size)} {way}" for size, way in sorted(parts, key=lambda part: -part[0]) if size > 0)
-    return f"Move {move.of} {ways}{row}"
+    along = (say("{by} to the tip", by=_mm(y)) if y > 0 else say("{by} to the nut", by=_mm(y))) if y else ""
+    across = (say("{by} to the treble side", by=_mm(x)) if x > 0 else say("{by} to the bass side", by=_mm(x))) if x else ""
+    ways = [way for size, way in sorted(((abs(y), along), (abs(x), across)), key=lambda part: -part[0]) if size > 0]
+    if len(ways) == 2:
+        ways = [say("{one} and {two}", one=ways[0], two=ways[1])]
+    return _row(layout, move.of, say("Move {what} {ways}", what=move.of, ways="".join(ways)))
 
 
 def _change(layout: Headstock, move: Change) -> str:
     group, field = move.path[0], move.path[-1]
-    amount, more = _mm(move.after - move.before), move.after > move.before
+    more = move.after > move.before
+    words = {"what": move.path[1], "by": _mm(move.after - move.before)}
     if group == "blank":
-        end = {"tip": "tip end", "behind": "nut end"}.get(field, f"{field} edge")
-        return f"Make the blank {amount} larger at the {end}"
-    if group == "slots":
-        if field == "width":
-            return f"Make {move.path[1]} {amount} {'wider' if more else 'narrower'}"
-        return f"Rout {move.path[1]} {amount} {'deeper' if more else 'less deep'}"
-    if group == "ears":
-        return f"Make {move.path[1]} {amount} {'wider' if more else 'narrower'}"
+        end = term({"tip": "tip end", "behind": "nut end"}.get(field, f"{field} edge"))
+        return say("Make the blank {by} larger at the {end}", by=words["by"], end=end)
+    if group == "slots" and field != "width":
+        return say("Rout {what} {by} deeper", **words) if more else say("Rout {what} {by} less deep", **words)
+    if group in ("slots", "ears"):
+        return say("Make {what} {by} wider", **words) if more else say("Make {what} {by} narrower", **words)
     if group == "tuners":
-        return f"Set the axis of {move.path[1]} {amount} {'deeper' if more else 'higher'}{_row(layout, move.path[1])}"
+        said = (say("Set the axis of {what} {by} deeper", **words) if more else
+                say("Set the axis of {what} {by} higher", **words))
+        return _row(layout, move.path[1], said)
     if group == "holes":
-        return f"Drill {move.path[1]} {amount} {'deeper' if more else 'less deep'}"
+        return say("Drill {what} {by} deeper", **words) if more else say("Drill {what} {by} less deep", **words)
     pattern = layout.pattern(move.path[1])
-    role = pattern.bores[move.path[3]].role
-    called = {"post": "post bores", "counterbore": "counterbores", "clearance": "clearance bores", "screw": "screw holes",
-              "pin": "pin holes"}[role]
-    return f"Drill the {called} of all {pattern.id} {amount} {'deeper' if more else 'less deep'}"
+    words = {"bores": term(BORES[pattern.bores[move.path[3]].role]), "pattern": pattern.id, "by": words["by"]}
+    return (say("Drill the {bores} of all {pattern} {by} deeper", **words) if more else
+            say("Drill the {bores} of all {pattern} {by} less deep", **words))
 
 
-def _row(layout: Headstock, id: str) -> str:
+def _row(layout: Headstock, id: str, said: str) -> str:
     tuner = next((tuner for tuner in layout.tuners if tuner.id == id), None)
-    return ", out of its row" if tuner is not None and isinstance(tuner.place, RowPlace) else ""
+    in_row = tuner is not None and isinstance(tuner.place, RowPlace)
+    return say("{move}, out of its row", move=said) if in_row else said
 
 
 def _mm(value: float) -> str:
