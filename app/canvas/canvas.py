@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QPainter
-from PySide6.QtWidgets import QGraphicsScene, QGridLayout, QWidget
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidget
 
 from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
@@ -106,6 +106,10 @@ class Canvas(QWidget):
     def show_chances(self, simulation: Simulation | None) -> None:
         """Mark the worst places of a simulation; None takes the marks away."""
         self.chances.show(simulation)
+
+    def items_of(self, feature: str) -> list[QGraphicsItem]:
+        """What shows one feature of the layout on the canvas."""
+        return self._marks.items_of(feature)
 
     def show_more(self, groups: dict[str, Drawing]) -> None:
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""

@@ -81,6 +81,10 @@ class MarkLayer:
         for owner in list(self._marks):
             self._drop(owner)
 
+    def items_of(self, owner: str) -> list[QGraphicsItem]:
+        """What shows one feature: its lines and its labels."""
+        return [item for (of, _), item in self._lines.items() if of == owner] + self._labels.get(owner, [])
+
     # ---- inside ---------------------------------------------------------
     def _rebuild(self, owner: str, marks: Drawing) -> None:
         paths: dict[str, QPainterPath] = {}

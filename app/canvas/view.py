@@ -90,6 +90,12 @@ class CanvasView(QGraphicsView):
         """Whether a point (mm) lies in the window, well inside its border."""
         return self.viewport().rect().adjusted(30, 30, -30, -30).contains(self.mapFromScene(QPointF(x, y)))
 
+    def pan(self, by: QPoint) -> None:
+        """Move on over the drawing by some pixels."""
+        self._scroll(by)
+        self._fitted = None
+        self.looked.emit()
+
     def _scroll(self, by: QPoint) -> None:
         horizontal, vertical = self.horizontalScrollBar(), self.verticalScrollBar()
         horizontal.setValue(horizontal.value() + by.x())
@@ -108,10 +114,8 @@ class CanvasView(QGraphicsView):
         if event.modifiers() & Qt.KeyboardModifier.ShiftModifier or (not pixel.isNull() and not (
                 event.modifiers() & Qt.KeyboardModifier.ControlModifier)):
             move = pixel if not pixel.isNull() else delta / 2
-            self._scroll(QPoint(-move.x() - (move.y() if pixel.isNull() else 0),
-                                -move.y() if not pixel.isNull() else 0))
-            self._fitted = None
-            self.looked.emit()
+            self.pan(QPoint(-move.x() - (move.y() if pixel.isNull() else 0),
+                            -move.y() if not pixel.isNull() else 0))
         elif delta.y():
             self.zoom(1.0015 ** delta.y(), event.position().toPoint())
         event.accept()
@@ -137,10 +141,8 @@ class CanvasView(QGraphicsView):
     def mouseMoveEvent(self, event) -> None:
         if self._panning is not None:
             now = event.position().toPoint()
-            self._scroll(self._panning - now)
-            self._panning = now
-            self._fitted = None
-            self.looked.emit()
+            by, self._panning = self._panning - now, now
+            self.pan(by)
             return
         pointer = self._pointer(event, "move")
         self.pointed.emit(pointer)

@@ -1,0 +1,133 @@
+"""The hand on the canvas: from the mouse event to the painted frame, every snag current."""
+
+from __future__ import annotations
+
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QSettings, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.look.theme import DAY
+from app.window.demo import demo
+from app.window.main import MainWindow
+from geometry.edits import free_from_row
+from geometry.solids import frames
+from tests.benchmarks.lines import Line, part
+
+MOST = {1: 8.3, 2: 16.7}
+"""What a frame of a drag may take (p95, ms) by the screen's pixels to a point."""
+MOST_LOOK = 16.7
+TUNER = "treble face 2"
+CLEAR, TIGHT = (0.0, 9.6), (-9.6, 12.0)
+"""How far the tuner is dragged to and fro, mm: clear of all others, and into them. Each frame is more than a step of the grid."""
+STEPS = 7
+
+
+IDLE = 0.2
+"""s: when nothing is painted for so long, there was nothing to paint: the tuner snapped to where it was."""
+Spent = tuple[float, float]
+"""ms by the clock on the wall, and of the processor in the window's thread."""
+
+
+class Painted(QObject):
+    """Counts the paints of the canvas, so that a frame ends when it is painted and not before."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.count = 0
+        window.canvas.view.viewport().installEventFilter(self)
+
+    def eventFilter(self, thing: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint:
+            self.count += 1
+        return False
+
+    def frame(self, act: Callable[[], object]) -> Spent | None:
+        """ms from the act to the end of all that it brought about, at least one paint of the canvas; None when nothing was painted."""
+        before = self.count
+        began, worked = time.perf_counter(), time.thread_time()
+        act()
+        QApplication.processEvents()
+        while self.count == before:
+            if time.perf_counter() - began > IDLE:
+                return None
+            QApplication.processEvents()
+        return (time.perf_counter() - began) * 1000, (time.thread_time() - worked) * 1000
+
+
+def lines(rounds: int) -> Iterator[Line]:
+    """One window, one drag after the other; the reference moves the same items and paints them, nothing else."""
+    application = QApplication.instance() or QApplication(["benchmarks"])
+    application.setStyle("Fusion")
+    with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:
+        settings = QSettings(str(Path(folder) / "settings.ini"), QSettings.Format.IniFormat)
+        window = MainWindow(free_from_row(demo(), TUNER), None, settings, DAY)
+        window.resize(1360, 880)
+        window.show()
+        _settle(0.5)
+        painted = Painted(window)
+        scale = round(window.devicePixelRatioF())
+        for words, by in (("drag of a tuner clear of others", CLEAR), ("drag of a tuner into others", TIGHT)):
+            yield _line(words, _drag(window, painted, by, max(1, rounds)), MOST[scale])
+            _settle(0.3)
+        view = window.canvas.view
+        most = MOST_LOOK if scale == 1 else None
+        steps = range(max(1, rounds // 2))
+        yield _line("a step of zooming", ([painted.frame(lambda k=k: view.zoom(1.1 if k % 12 < 6 else 1 / 1.1))
+                                           for k in steps], []), most)
+        yield _line("a step of panning", ([painted.frame(lambda k=k: view.pan(QPoint(9 if k % 20 < 10 else -9, 5)))
+                                           for k in steps], []), most)
+        window.document.replace(window.document.layout, None)
+        window.close()
+        window.deleteLater()
+        _settle(0.1)
+
+
+def _line(name: str, spent: tuple[list[Spent], list[Spent]], most: float | None) -> Line:
+    walls, alone = ([wall for wall, _ in times] for times in spent)
+    busy = [worked for _, worked in spent[0]]
+    note = f"processor {part(busy, 0.5):.2f}, p95 {part(busy, 0.95):.2f}"
+    if not alone:
+        return Line(name, walls, most, note=note)
+    bare = [worked for _, worked in spent[1]]
+    return Line(name, walls, most, "its items moved and painted alone", alone, 2.0,
+                f"{note}, ratio {part(busy, 0.5) / part(bare, 0.5):.2f}")
+
+
+def _drag(window: MainWindow, painted: Painted, by: tuple[float, float], rounds: int) -> tuple[list[Spent], list[Spent]]:
+    """Frames of a drag to and fro, and in between the same items pushed to and fro with nothing worked out."""
+    view = window.canvas.view
+    x, y = frames(window.document.layout)[TUNER].origin[:2]
+    items = [item for item in window.canvas.items_of(TUNER)]
+    place, left = view.viewport(), Qt.MouseButton.LeftButton
+    QTest.mousePress(place, left, pos=view.mapFromScene(QPointF(x, y)))
+    times: tuple[list[Spent], list[Spent]] = [], []
+    for k in range(rounds + 2 * STEPS):
+        share = abs(k % (2 * STEPS) - STEPS) / STEPS
+        at = view.mapFromScene(QPointF(x + by[0] * share, y + by[1] * share))
+        sign = 1 if k % 2 else -1
+
+        def push(sign: int = sign) -> None:
+            for item in items:
+                item.moveBy(sign * by[0] / STEPS, sign * by[1] / STEPS)
+
+        spent = painted.frame(lambda at=at: QTest.mouseMove(place, at)), painted.frame(push)
+        if k >= 2 * STEPS and None not in spent:
+            for one, kept in zip(spent, times, strict=True):
+                kept.append(one)
+    if (rounds + 2 * STEPS) % 2:
+        push(-sign)
+    QTest.mouseRelease(place, left, pos=view.mapFromScene(QPointF(x, y)))
+    QApplication.processEvents()
+    return times
+
+
+def _settle(seconds: float) -> None:
+    ends = time.perf_counter() + seconds
+    while time.perf_counter() < ends:
+        QApplication.processEvents()
+        time.sleep(0.005)
