@@ -9,11 +9,12 @@ from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm
-from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
-from geometry.layout.pin_pairs import missed, template_pins
+from geometry.layout.pin_pairs import missed, standing_in
 from geometry.layout.shop import Margins
+from geometry.layout.slots import Pin
 from geometry.saying import say
+from geometry.solids.walls import Wall
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -35,10 +36,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
 def _askew(scene: Scene) -> Iterable[Snag]:
     """Pins that are not mirrored, where the best plan for a slot turns the template over on them."""
     layout = scene.layout
-    try:
-        off = missed(template_pins(layout))
-    except GeometryError:
-        return  # the outline has no inside: it has its own snag
+    off = scene.memo.of(_missed, scene.outline, layout.pins, layout.template.board)
     if not off:
         return
     turned = next((opening.id for opening in scene.openings if router.turns_over(opening, layout)), None)
@@ -52,6 +50,14 @@ def _askew(scene: Scene) -> Iterable[Snag]:
                    turned=turned, worst=worst.id, a=a),
                say("Have two pins proposed: they are set mirrored about the centreline; or choose bits that get "
                    "through from the face."))
+
+
+def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin, float], ...]:
+    if board == "blank":
+        return missed(pins)
+    if outline.crossing is not None:
+        return ()  # the outline has no inside: it has its own snag
+    return missed(standing_in(pins, outline.area))
 
 
 def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:

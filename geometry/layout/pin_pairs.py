@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from shapely.geometry import Point
+from shapely.geometry import Point, Polygon
 
 from geometry import vectors as v
 from geometry.curves.polygons import polygon
@@ -24,8 +24,12 @@ def template_pins(layout: Headstock) -> tuple[Pin, ...]:
     """
     if layout.template.board == "blank" or not layout.pins:
         return layout.pins
-    wood = polygon(loop_path(layout.outline))
-    return tuple(pin for pin in layout.pins if wood.contains(Point(pin.at).buffer(pin.diameter / 2)))
+    return standing_in(layout.pins, polygon(loop_path(layout.outline)))
+
+
+def standing_in(pins: Sequence[Pin], wood: Polygon) -> tuple[Pin, ...]:
+    """The pins that stand whole inside an area (mm)."""
+    return tuple(pin for pin in pins if wood.contains(Point(pin.at).buffer(pin.diameter / 2)))
 
 
 def missed(pins: Sequence[Pin]) -> tuple[tuple[Pin, float], ...]:

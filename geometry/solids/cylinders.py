@@ -98,3 +98,14 @@ def crosses(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     out[:, 1] = a[:, 2] * b[:, 0] - a[:, 0] * b[:, 2]
     out[:, 2] = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
     return out
+
+
+def square_to(n: np.ndarray) -> np.ndarray:
+    """A unit vector square to each row of n."""
+    steep = np.abs(n[:, 2]) >= 0.7
+    # n x (0, 0, 1), or n x (1, 0, 0) where n is nearly upright.
+    e = np.zeros_like(n)
+    e[:, 0] = np.where(steep, 0.0, n[:, 1])
+    e[:, 1] = np.where(steep, n[:, 2], -n[:, 0])
+    e[:, 2] = np.where(steep, -n[:, 1], 0.0)
+    return e / norms(e)[:, None]

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.solids.cylinders import Cylinders, dots, norms
-from geometry.solids.distance_depth import sharpest
+from geometry.solids.distance_direction import sharpest
 
 AGREE = 2e-7
 """mm between the bounds at which a distance counts as found."""

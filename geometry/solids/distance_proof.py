@@ -1,0 +1,199 @@
+"""Proof that no direction parts two overlapping cylinders by a shorter shift than the one found; or a shorter one.
+
+The shift h(n) along n is the support of the convex body of all differences
+between points of the two. A point p of that body, taken where it is farthest along the
+middle of a spherical triangle, bounds h from below on all of it: h(n) >= n . p, and a linear
+function that is positive at the three corners is nowhere less between them. Triangles whose bound
+is no better than the best shift known are done with; the others are cut in four.
+The bound strays from h by the square of the triangle's size, so few are cut often.
+Where the middle of one is better than all before, Newton's method goes to the bottom of that hollow.
+"""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+AGREE = 0.002
+"""mm within which the shift is proved to be the least"""
+_LEVELS = 12
+_BESIDE = math.cos(0.06)
+"""cosine of the angle within which two directions lead into the same hollow"""
+_MOST = 6000
+"""triangles of one pair at a time; beyond it the best shift known stands without its proof"""
+
+
+class Pairs:
+    """n pairs in frames of their own: the first axis is (1, 0, 0), the second (c, s, 0) with c and s never negative.
+
+    `w` in mm runs from the start of the first to that of the second, its third component never positive.
+    """
+
+    __slots__ = ("c", "length_a", "length_b", "radius_a", "radius_b", "rows", "s", "wx", "wy", "wz")
+
+    def __init__(self, rows: np.ndarray) -> None:
+        """`rows` (9, n): w, c, s, length and radius of the first, length and radius of the second."""
+        self.rows = rows
+        (self.wx, self.wy, self.wz, self.c, self.s, self.length_a, self.radius_a, self.length_b, self.radius_b) = rows
+
+    def shift(self, n: np.ndarray) -> np.ndarray:
+        """How far the first has to go along unit directions n (3, ..., n) to be clear of the second, mm."""
+        x, y, z = n
+        along = self.c * x + self.s * y
+        across = self.c * y - self.s * x
+        return (x * self.wx + y * self.wy + z * self.wz
+                + self.length_a * np.maximum(0.0, -x) + self.radius_a * np.sqrt(y * y + z * z)
+                + self.length_b * np.maximum(0.0, along) + self.radius_b * np.sqrt(across * across + z * z))
+
+    def farthest(self, n: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """The point of the body of differences that is farthest along n (3, n), parallel to neither axis."""
+        x, y, z = n
+        c, s = self.c, self.s
+        along, across = c * x + s * y, c * y - s * x
+        ratio_a = self.radius_a / np.sqrt(y * y + z * z)
+        ratio_b = self.radius_b / np.sqrt(across * across + z * z)
+        end_b, across = self.length_b * (along > 0), ratio_b * across
+        return (self.wx - self.length_a * (x < 0) + end_b * c - across * s,
+                self.wy + ratio_a * y + end_b * s + across * c,
+                self.wz + (ratio_a + ratio_b) * z)
+
+
+def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """(least shift (n,) in mm, its direction (3, n)), begun from the best ones known."""
+    value, way = value.copy(), way.copy()
+    count = len(value)
+    owner, corners = np.tile(np.arange(count), 128), _first(pairs)
+    for _ in range(_LEVELS):
+        x, y, z = middle = corners.sum(axis=1)
+        middle /= np.sqrt(x * x + y * y + z * z)
+        px, py, pz = Pairs(pairs.rows[:, owner]).farthest(middle)
+        here, known = x * px + y * py + z * pz, value[owner]
+        if (here < known + AGREE).any():
+            _descend(pairs, owner, middle, here, value, way)
+            known = value[owner]
+        least = (corners[0] * px + corners[1] * py + corners[2] * pz).min(axis=0)
+        open_ = np.flatnonzero(least < known - AGREE)
+        if len(open_) > _MOST:
+            open_ = open_[np.bincount(owner[open_], minlength=count)[owner[open_]] <= _MOST]
+        if not len(open_):
+            break
+        owner, corners = np.tile(owner[open_], 4), _cut(corners[:, :, open_])
+    return value, way
+
+
+_QUARTERS = np.array([(0, 1, 2, 3), (3, 4, 5, 4), (5, 3, 4, 5)])
+"""Corners of the four parts of a triangle, of its own corners 0, 1, 2 and the middles 3, 4, 5 of the sides from each to the next."""
+
+
+def _cut(corners: np.ndarray) -> np.ndarray:
+    """The four parts (3, 3, 4 k) of each triangle (3, 3, k): all first parts, all second, and so on."""
+    middles = corners + corners[:, [1, 2, 0]]
+    x, y, z = middles
+    middles /= np.sqrt(x * x + y * y + z * z)
+    return np.concatenate([corners, middles], axis=1)[:, _QUARTERS].reshape(3, 3, -1)
+
+
+def _first(pairs: Pairs) -> np.ndarray:
+    """128 triangles a pair (3, 3, 128 n) over the half of all directions that leans towards m: the other is never better.
+
+    First index: the coordinate; second: the corner. Their sides run where an axis is met squarely.
+    """
+    c, s = pairs.c, pairs.s
+    ring = np.zeros((3, 8, len(c)))
+    ring[0, 0] = ring[1, 2] = 1.0
+    ring[0, 1], ring[1, 1], ring[0, 3], ring[1, 3] = c, s, -s, c
+    ring[:, 4:] = -ring[:, :4]
+    pole = np.zeros_like(ring)
+    pole[2] = 1.0
+    lunes = np.stack([pole, ring, ring[:, [1, 2, 3, 4, 5, 6, 7, 0]]], axis=1)
+    return _cut(_cut(lunes.reshape(3, 3, -1)))
+
+
+def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarray, value: np.ndarray,
+             way: np.ndarray) -> None:
+    """Newton's method from the best middle of each pair that may be above a better hollow; `value`, `way` are brought up to date."""
+    # Where none is better yet, one that is nearly as good may be, unless it lies beside the best known.
+    other = (middle * way[:, owner]).sum(axis=0) < _BESIDE
+    promising = np.flatnonzero(here < value[owner] + AGREE * other)
+    # Of each pair the best: what else is computed at the same time does not matter.
+    order = promising[np.lexsort((here[promising], owner[promising]))]
+    seen = -1
+    for at, i in zip(order.tolist(), owner[order].tolist(), strict=True):
+        if i != seen:
+            seen = i
+            found, bottom = _bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
+            if found < value[i]:
+                value[i], way[:, i] = found, bottom
+
+
+def _bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float, tuple[float, float, float]]:
+    """The bottom (mm, direction) of the hollow about a direction; never above where it starts."""
+    best = _shift(row, n)
+    for _ in range(30):
+        step = _newton(row, n, best)
+        if step is None:
+            break
+        for _ in range(8):
+            trial = tuple(a + b for a, b in zip(n, step, strict=True))
+            size = math.hypot(*trial)
+            trial = tuple(a / size for a in trial)
+            found = _shift(row, trial)
+            if found < best:
+                break
+            step = tuple(a / 3 for a in step)
+        else:
+            break
+        gained, n, best = best - found, trial, found
+        if gained < 1e-13:
+            break
+    return best, n
+
+
+def _shift(row: tuple[float, ...], n: tuple[float, float, float]) -> float:
+    """As Pairs.shift, of one."""
+    wx, wy, wz, c, s, length_a, radius_a, length_b, radius_b = row
+    x, y, z = n
+    along, across = c * x + s * y, c * y - s * x
+    return (x * wx + y * wy + z * wz + length_a * max(0.0, -x) + radius_a * math.hypot(y, z)
+            + length_b * max(0.0, along) + radius_b * math.hypot(across, z))
+
+
+def _newton(row: tuple[float, ...], n: tuple[float, float, float], value: float) -> tuple[float, float, float] | None:
+    """A step square to n towards the least shift: Newton's where the surface is a bowl, else down its slope.
+
+    The bend of the shift in a direction is the radius of the body's surface there, less the shift itself;
+    a rim of radius r that is met s (sine) off its axis adds r / s across. None where there is no slope.
+    """
+    wx, wy, wz, c, s, length_a, radius_a, length_b, radius_b = row
+    x, y, z = n
+    along, across = c * x + s * y, c * y - s * x
+    sine_a, sine_b = math.hypot(y, z), math.hypot(across, z)
+    if sine_a < 1e-9 or sine_b < 1e-9:
+        return None
+    end_b = length_b if along > 0 else 0.0
+    p = (wx - (length_a if x < 0 else 0.0) + end_b * c - radius_b * across * s / sine_b,
+         wy + radius_a * y / sine_a + end_b * s + radius_b * across * c / sine_b,
+         wz + (radius_a / sine_a + radius_b / sine_b) * z)
+    # One tangent square to the first axis, the other square to it.
+    t = (0.0, -z / sine_a, y / sine_a)
+    u = (y * t[2] - z * t[1], z * t[0] - x * t[2], x * t[1] - y * t[0])
+    g, k = _dot(t, p), _dot(u, p)
+    if math.hypot(g, k) < 1e-12:
+        return None
+    rim = (s * z / sine_b, -c * z / sine_b, across / sine_b)
+    rt, ru = _dot(rim, t), _dot(rim, u)
+    a, b, d = radius_a / sine_a + radius_b / sine_b * rt * rt - value, radius_b / sine_b * rt * ru, radius_b / sine_b * ru * ru - value
+    bowl = a * d - b * b
+    if a > 0 and bowl > 1e-12 * a * a:
+        first, second = (b * k - d * g) / bowl, (b * g - a * k) / bowl
+    else:
+        first, second = -g, -k
+    size = math.hypot(first, second)
+    if size > 0.3:
+        first, second = first * 0.3 / size, second * 0.3 / size
+    return tuple(first * a + second * b for a, b in zip(t, u, strict=True))
+
+
+def _dot(a: tuple[float, float, float], b: tuple[float, float, float]) -> float:
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
