@@ -4,6 +4,14 @@
 <context>
     <name>Pegwright</name>
     <message>
+        <source>&amp;Clear this list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>, and mirrored</source>
         <translation type="unfinished"></translation>
     </message>
@@ -220,6 +228,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Begin another layout beside this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bit and follower do not go together</source>
         <translation type="unfinished"></translation>
     </message>
@@ -305,6 +317,18 @@
     </message>
     <message>
         <source>Choose smaller plates, or move both tuners.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close every window; unsaved work is asked about in each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close t&amp;he window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close this layout; unsaved work is asked about.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -580,6 +604,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>N&amp;ew window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No bit chosen for the template</source>
         <translation type="unfinished"></translation>
     </message>
@@ -640,6 +668,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Not saved there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On the same template {names} does it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -649,6 +685,18 @@
     </message>
     <message>
         <source>Only a side tuner of its own has a depth; free {id} from its row first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a layout beside this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a layout in a window of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open in a new win&amp;dow…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1504,6 +1552,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>This file was not opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This map flattens the picture to a line.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2069,11 +2121,31 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is open in this window already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name} leaves {a} mm of wood to the {side}; {b} mm wanted.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} – not there now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} file was left: drop drawings and pictures one at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} files were left: drop drawings and pictures one at a time.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
@@ -101,7 +101,7 @@ class SidePanel(QWidget):
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)
         splitter.setSizes([540, 300])
-        self._splitter = splitter
+        self.splitter = splitter
         self._snag_sizes: list[int] | None = None
         self._with_snags = True
         whole = QVBoxLayout(self)
@@ -111,6 +111,13 @@ class SidePanel(QWidget):
 
     def sizeHint(self) -> QSize:
         return QSize(420, 800)
+
+    def splitter_state(self) -> QByteArray:
+        """How the panel is divided, without what the tall cards of chances borrow."""
+        if self._snag_sizes is not None:
+            self.splitter.setSizes(self._snag_sizes)
+            self._snag_sizes = None
+        return self.splitter.saveState()
 
     def show_page(self, page: Page) -> None:
         """Show what is held."""
@@ -168,12 +175,12 @@ class SidePanel(QWidget):
         """Cards of chances are tall: they get more than half of the panel while they are on show."""
         self._lists.setCurrentIndex(number)
         if number == 1 and self._snag_sizes is None:
-            self._snag_sizes = self._splitter.sizes()
+            self._snag_sizes = self.splitter.sizes()
             whole = sum(self._snag_sizes)
             if self._snag_sizes[1] < 0.6 * whole:
-                self._splitter.setSizes([round(0.4 * whole), round(0.6 * whole)])
+                self.splitter.setSizes([round(0.4 * whole), round(0.6 * whole)])
         elif number != 1 and self._snag_sizes is not None:
-            self._splitter.setSizes(self._snag_sizes)
+            self.splitter.setSizes(self._snag_sizes)
             self._snag_sizes = None
         self.chance_line.setVisible(number != 2)
         self.changes_shown.emit(number == 2)

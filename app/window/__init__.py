@@ -28,7 +28,9 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     from app.window.demo import demo
     from app.window.faults import Faults
     from app.window.main import MainWindow
+    from app.window.place import kept_stage
     from app.window.recovery import recover
+    from app.window.windows import Windows
 
     layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
     application = QApplication.instance() or QApplication(sys.argv[:1])
@@ -38,14 +40,16 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     chosen.teach_toolkit(application, code)
     folder = user_state_path("Pegwright", appauthor=False) / "journal"
     left = leftovers(folder)
-    window = MainWindow(layout, file, settings, journal_folder=folder)
+    windows = Windows(settings, folder)
+    window = MainWindow(layout, file, settings, windows=windows)
     window.document.seen = seen
-    faults = Faults(window)
+    faults = Faults(windows)
     faults.install()
+    if file is not None:
+        window.files.remember(file)
+        window.set_stage(kept_stage(settings))
     window.show()
-    if left:
-        recover(window, left)
-    elif file is None:
+    if not recover(windows, left) and file is None:
         window.front.show()
     code = application.exec()
     faults.remove()

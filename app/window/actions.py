@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
+from geometry.saying import say
+
 
 @dataclass(frozen=True, slots=True)
 class Entry:
@@ -29,6 +31,9 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("open", "&Open…", ("Ctrl+O",), "Open a layout."),
         Entry("recent", "Opened &lately"),
         RULE,
+        Entry("new window", say("N&ew window"), ("Ctrl+Alt+N",), say("Begin another layout beside this one.")),
+        Entry("open beside", say("Open in a new win&dow…"), ("Ctrl+Shift+O",), say("Open a layout beside this one.")),
+        RULE,
         Entry("save", "&Save", ("Ctrl+S",), "Save the layout."),
         Entry("save as", "Save &as…", ("Ctrl+Shift+S",), "Save the layout under another name."),
         Entry("before", "Open the version &before", (), "Bring back what the file held before it was saved last."),
@@ -39,7 +44,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("write book", "Write the &job book…", (), "Write hours, money, notes and readings as a table (CSV)."),
         Entry("correct", "&Correct a printer…", (), "Enter what the two 100 mm bars of a page measure."),
         RULE,
-        Entry("quit", "&Close the window", ("Ctrl+Q",), "Leave; unsaved work is asked about."),
+        Entry("close", say("Close t&he window"), ("Ctrl+W",), say("Close this layout; unsaved work is asked about.")),
+        Entry("quit", say("&Quit"), ("Ctrl+Q",), say("Close every window; unsaved work is asked about in each.")),
     ),
     "&Edit": (
         Entry("undo", "&Undo", ("Ctrl+Z",), "Take the last step back."),

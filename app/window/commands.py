@@ -6,7 +6,6 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction
 
 from app.formats.errors import FormatError
 from app.look.theme import THEMES
@@ -43,7 +42,8 @@ class Commands(QObject):
             "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "before": window.files.open_before,
             "import": self._import, "write sheets": self._write_sheets,
-            "print": self._print, "correct": self._correct, "quit": window.close,
+            "print": self._print, "correct": self._correct, "close": window.close, "quit": window.windows.quit,
+            "new window": window.windows.empty, "open beside": window.files.open_beside,
             "undo": self._undo, "redo": self._redo, "changes": window.changes.show, "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
             "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "row on a line": self._row_on_a_line,
@@ -72,18 +72,6 @@ class Commands(QObject):
             self._w.say(str(error))
         self.doing = ""
 
-    def fill_recent(self) -> None:
-        """List the layouts opened lately."""
-        menu = self._w.actions_["recent"].menu()
-        menu.clear()
-        for path in self._w.files.recent():
-            action = QAction(path.name, menu)
-            action.setToolTip(str(path))
-            action.setData(path)
-            action.triggered.connect(self._open_recent)
-            menu.addAction(action)
-        self._w.actions_["recent"].setEnabled(not menu.isEmpty())
-
     def nudge(self, dx: float, dy: float) -> None:
         """Move what is held by steps of 1 mm times (dx, dy)."""
         held, node = self._w.document.held, self._w.node
@@ -101,10 +89,6 @@ class Commands(QObject):
 
     def _open(self) -> None:
         if self._w.files.open():
-            self._fit()
-
-    def _open_recent(self) -> None:
-        if self._w.files.open(self.sender().data()):
             self._fit()
 
     def _import(self) -> None:
@@ -225,9 +209,7 @@ class Commands(QObject):
         self._w.show_solid(self._w.actions_["solid"].isChecked())
 
     def _lamp(self) -> None:
-        theme = THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"]
-        self._w.settings.setValue("theme", theme.name)
-        self._w.set_theme(theme)
+        self._w.windows.set_theme(THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"])
 
     def _unit(self) -> None:
         self._w.set_unit(self._key)

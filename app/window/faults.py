@@ -22,6 +22,7 @@ from app.window.fault_report import place_of, report
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from app.window.windows import Windows
 
 TRACE = "PEGWRIGHT_TRACE"
 """Set this in the environment to have faults printed as well."""
@@ -36,18 +37,25 @@ class ToolkitFault(Exception):
 
 
 class Faults(QObject):
-    """Catches what nothing else caught, for one window."""
+    """Catches what nothing else caught, and tells of it in the window used last."""
 
     _met = Signal(object)
 
-    def __init__(self, window: MainWindow) -> None:
-        super().__init__(window)
-        self._window = window
+    def __init__(self, windows: Windows) -> None:
+        super().__init__(windows)
+        self._windows = windows
+        self._last = windows.current
         self._told: deque[str] = deque(maxlen=MOST_TOLD)
         self._shown: set[str] = set()
         self._before: tuple | None = None
         self.dialog: FaultDialog | None = None
         self._met.connect(self._show, Qt.ConnectionType.QueuedConnection)
+
+    @property
+    def _window(self) -> MainWindow:
+        """The window used last; the last one that was, when all are closed."""
+        self._last = self._windows.current or self._last
+        return self._last
 
     # ---- catching -------------------------------------------------------
     def install(self) -> None:
@@ -110,8 +118,11 @@ class Faults(QObject):
             sys.__excepthook__(type(second), second, second.__traceback__)
 
     def _keep(self) -> str:
-        """Put back what the hand was doing, write the journal, and say where the work is."""
+        """Put back what the hand was doing, write the journals, and say where the work is."""
         window = self._window
+        for other in self._windows.all:
+            if other is not window and other.journal is not None:
+                other.journal.write()
         try:
             window.hand.cancel()
         except Exception as error:

@@ -4,16 +4,19 @@ from __future__ import annotations
 
 import os
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings
-from PySide6.QtWidgets import QWidget
-
 from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
 from app.formats.saving import before, sweep
 from app.window import ask
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
 
 MOST_RECENT = 10
 
@@ -21,7 +24,7 @@ MOST_RECENT = 10
 class Files:
     """The file side of one window."""
 
-    def __init__(self, document: Document, window: QWidget, settings: QSettings) -> None:
+    def __init__(self, document: Document, window: MainWindow, settings: QSettings) -> None:
         self._document = document
         self._window = window
         self._settings = settings
@@ -41,6 +44,8 @@ class Files:
             path = ask.open_file(self._window, self._window.tr("Open a layout"), self._folder(), ask.LAYOUTS)
             if path is None:
                 return False
+        if self._is_elsewhere(path):
+            return False
         try:
             layout, seen = headstock.read_marked(path)
         except FormatError as error:
@@ -49,14 +54,31 @@ class Files:
         if not self.may_leave():
             return False
         self._document.replace(layout, path, seen)
-        self._remember(path)
+        self.remember(path)
         return True
 
+    def open_beside(self) -> None:
+        """Ask for a layout and open it in a window of its own."""
+        path = ask.open_file(self._window, say("Open a layout in a window of its own"), self._folder(), ask.LAYOUTS)
+        if path is not None:
+            self._window.windows.open(path)
+
     def recent(self) -> list[Path]:
-        """Layouts opened or saved lately that are still there."""
+        """Layouts opened or saved lately, the last one first; whether they are still there is not asked."""
+        self._settings.sync()
         names = self._settings.value("recent", []) or []
-        names = [names] if isinstance(names, str) else names
-        return [Path(name) for name in names if os.path.exists(name)]
+        names = names if isinstance(names, list) else [names]
+        return [Path(name) for name in names if isinstance(name, str)]
+
+    def remember(self, path: Path) -> None:
+        """Put a layout at the head of those opened lately."""
+        path = path.resolve()
+        names = [str(path), *(str(p) for p in self.recent() if p != path)]
+        self._settings.setValue("recent", names[:MOST_RECENT])
+
+    def forget_recent(self) -> None:
+        """Clear the list of layouts opened lately; the layouts stay where they are."""
+        self._settings.setValue("recent", [])
 
     def open_before(self) -> None:
         """Bring back, as a step that can be undone, what the file held before it was saved last."""
@@ -89,6 +111,12 @@ class Files:
             # The system asked about the name without its ending.
             if os.path.exists(path) and not ask.write_over(self._window, path.name):
                 return False
+        other = self._window.windows.holding(path)
+        if other is not None and other is not self._window:
+            ask.warn(self._window, say("Not saved there"), say(
+                "{name} is open in another window. Close it there first, or save this one under another name.",
+                name=path.name))
+            return False
         return self._write(path)
 
     def _write(self, path: Path) -> bool:
@@ -107,7 +135,7 @@ class Files:
             ask.tell(self._window, self._window.tr("Saved"), self._window.tr(
                 "The layout is saved; the version before it could not be kept beside it."))
         sweep(path.parent)
-        self._remember(path)
+        self.remember(path)
         return True
 
     def _take_theirs(self, path: Path) -> None:
@@ -127,10 +155,13 @@ class Files:
     def _folder(self) -> str:
         if self._document.path is not None:
             return str(self._document.path.parent)
-        recent = self.recent()
-        return str(recent[0].parent if recent else Path.home())
+        return str(next((p.parent for p in self.recent() if os.path.isdir(p.parent)), Path.home()))
 
-    def _remember(self, path: Path) -> None:
-        path = path.resolve()
-        names = [str(path), *(str(p) for p in self.recent() if p != path)]
-        self._settings.setValue("recent", names[:MOST_RECENT])
+    def _is_elsewhere(self, path: Path) -> bool:
+        """Whether another window holds the file; that one is brought to the front then."""
+        other = self._window.windows.holding(path)
+        if other is None or other is self._window:
+            return False
+        self._window.windows.front(other)
+        other.say(say("{name} is open in this window already.", name=path.name))
+        return True

@@ -6,12 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import (
-    QMainWindow,
-    QSplitter,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
@@ -22,7 +17,7 @@ from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
-from app.window import actions
+from app.window import actions, closing, place
 from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
@@ -39,11 +34,13 @@ from app.window.hand import Hand
 from app.window.held_page import HeldPage
 from app.window.language_menu import LanguageMenu
 from app.window.pin_proposal import PinProposal
+from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
 from app.window.rooms import Rooms
 from app.window.stages import STAGES, StageBar
 from app.window.tool_bar import ToolBar
 from app.window.tracing.desk import PictureDesk
+from app.window.windows import Windows
 from geometry.drawing.line_section import line_section
 from geometry.layout import Headstock
 from geometry.units import LengthUnit
@@ -58,13 +55,19 @@ class MainWindow(QMainWindow):
     """One window with one layout."""
 
     def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None,
-                 journal_folder: Path | None = None) -> None:
+                 journal_folder: Path | None = None, windows: Windows | None = None) -> None:
         super().__init__()
         self.settings = settings
+        self.windows = windows or Windows(settings, journal_folder)
+        self.windows.add(self)
+        self.asked = False
+        """whether the maker has been asked about unsaved work already, as the whole program ends"""
         self.unit: LengthUnit = settings.value("unit", "mm")
         self.theme = theme or chosen_theme(settings)
         self.document = Document(layout, path, self)
-        self.journal = Journal(journal_folder, self) if journal_folder is not None else None
+        folder = self.windows.journal_folder
+        self.journal = Journal(folder, self) if folder is not None else None
+        self.sheet_writer = None
         self.files = Files(self.document, self, settings)
         self.stage = "tuners"
         self.node: int | None = None
@@ -83,6 +86,7 @@ class MainWindow(QMainWindow):
         for key in ("grid", "snap"):
             self.actions_[key].setChecked(True)
         LanguageMenu(self)
+        RecentMenu(self)
         self.pictures.build()
         self._connect()
         self.cures = Cures(self)
@@ -94,10 +98,7 @@ class MainWindow(QMainWindow):
             self.show_solid(True)
         self._history()
         self._file()
-        self.resize(1360, 880)
-        geometry = settings.value("geometry")
-        if geometry is not None:
-            self.restoreGeometry(geometry)
+        place.restore(self)
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
@@ -279,7 +280,6 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{name}[*] – Pegwright")
         self.setWindowModified(unsaved)
         self.setWindowFilePath(str(self.document.path or ""))
-        self.commands.fill_recent()
 
     def book_changed(self) -> None:
         """Something was written into the job book: no step, but unsaved work that the journal keeps."""
@@ -371,17 +371,13 @@ class MainWindow(QMainWindow):
         super().showEvent(event)
         self.canvas.fit(self.document.shown)
 
+    def may_close(self) -> bool:
+        """Put back what the hand was doing and ask about unsaved work; whether the window may go."""
+        self.hand.cancel()
+        return self.files.may_leave()
+
     def closeEvent(self, event) -> None:
         event.ignore()
-        self.hand.cancel()
-        if self.files.may_leave():
+        if self.asked or self.may_close():
             event.accept()
-            self.front.end()
-            self.cures.end()
-            self.pins.end()
-            self.book_watch.end()
-            for room in self.rooms.made:
-                room.end()
-            if self.journal is not None:
-                self.journal.clear()
-            self.settings.setValue("geometry", self.saveGeometry())
+            closing.end(self)

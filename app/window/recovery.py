@@ -11,28 +11,51 @@ from geometry.drawing import opened_out
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from app.window.windows import Windows
 
 PICTURE = (220, 260)
 """Width and height of the picture of what was found, in points."""
 
 
-def recover(window: MainWindow, left: list[Leftover]) -> None:
-    """Ask about unsaved work, newest first, until the maker opens a piece or puts the question off.
+def recover(windows: Windows, left: list[Leftover]) -> int:
+    """Ask about unsaved work, newest first, until the maker puts the question off; how many pieces were opened.
 
-    What another running copy is asking about, or has dealt with, is passed over.
+    The first comes into the window that is there if nothing else is open in it,
+    each other one into a window of its own. What another running copy is asking
+    about, or has dealt with, is passed over.
     """
+    opened = 0
     for found in left:
         if not found.claim():
             continue
         try:
-            if not _settled(window, found):
-                return
+            answer = _asked(windows.current, found)
+            if answer == "open":
+                _open(_room_for(windows, found, opened), found)
+                opened += 1
+            elif answer == "discard":
+                found.forget()
+            else:
+                break
         finally:
             found.release()
+    return opened
 
 
-def _settled(window: MainWindow, found: Leftover) -> bool:
-    """Ask about one piece; whether the next one may be asked about."""
+def _room_for(windows: Windows, found: Leftover, opened: int) -> MainWindow:
+    """The window to open a piece in: the one with the older state of the same file, an empty one, or a new one."""
+    if found.path is not None:
+        held = windows.holding(found.path)
+        if held is not None and not held.document.unsaved:
+            return held
+    first = windows.current
+    if not opened and first.document.path is None and not first.document.unsaved:
+        return first
+    return windows.new(found.layout)
+
+
+def _asked(window: MainWindow, found: Leftover) -> str:
+    """What to do with one piece: open, discard or later."""
     layout = found.layout
     words = [window.tr("“{}” was not saved when the program ended.").format(layout.name),
              window.tr("Last change written down: {}").format(found.when.strftime("%Y-%m-%d %H:%M:%S")),
@@ -40,16 +63,14 @@ def _settled(window: MainWindow, found: Leftover) -> bool:
     if found.path is not None:
         words.append(window.tr("Opened from: {}").format(found.path))
     seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
-    answer = ask.recover(window, "\n".join(words), seen)
-    if answer == "open":
-        window.document.recover(layout, found.path, found.seen)
-        if window.journal is not None:
-            window.journal.write()
-        # Until it is written down anew, what was found is the only copy.
-        if window.journal is not None and not window.journal.trouble:
-            found.forget()
-        window.canvas.fit(window.document.shown)
-        return False
-    if answer == "discard":
+    return ask.recover(window, "\n".join(words), seen)
+
+
+def _open(window: MainWindow, found: Leftover) -> None:
+    """Go on with a piece; until it is written down anew, what was found is the only copy."""
+    window.document.recover(found.layout, found.path, found.seen)
+    if window.journal is not None:
+        window.journal.write()
+    if window.journal is not None and not window.journal.trouble:
         found.forget()
-    return answer == "discard"
+    window.canvas.fit(window.document.shown)

@@ -11,7 +11,7 @@ from geometry.edits import mirror_layout
 
 @pytest.fixture
 def faults(bench):
-    made = Faults(bench.window)
+    made = Faults(bench.window.windows)
     made.install()
     yield made
     made.remove()
@@ -103,7 +103,7 @@ def test_an_edit_that_the_checks_break_on_is_not_taken(bench, monkeypatch):
 
 def test_everything_is_as_before_once_it_is_removed(bench):
     hooks = sys.excepthook, threading.excepthook, sys.unraisablehook
-    made = Faults(bench.window)
+    made = Faults(bench.window.windows)
     made.install()
     made.remove()
     assert (sys.excepthook, threading.excepthook, sys.unraisablehook) == hooks

@@ -29,7 +29,7 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
     found = left_behind(tmp_path)
     asked = []
     monkeypatch.setattr(ask, "recover", lambda _, text, seen: asked.append((text, seen)) or "open")
-    recover(bench.window, found)
+    recover(bench.window.windows, found)
     text, seen = asked[0]
     assert "Half done" in text and "12 tuners" in text and found[0].when.strftime("%H:%M") in text
     assert seen.toImage() == picture(opened_out(demo()), bench.window.theme, 220, 260).toImage()
@@ -41,10 +41,10 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
 
 def test_it_can_wait_or_go(bench, tmp_path, monkeypatch):
     monkeypatch.setattr(ask, "recover", lambda *_: "later")
-    recover(bench.window, left_behind(tmp_path))
+    recover(bench.window.windows, left_behind(tmp_path))
     assert len(leftovers(tmp_path)) == 1
     monkeypatch.setattr(ask, "recover", lambda *_: "discard")
-    recover(bench.window, leftovers(tmp_path))
+    recover(bench.window.windows, leftovers(tmp_path))
     assert leftovers(tmp_path) == []
     assert bench.layout.name != "Half done"
 
@@ -56,7 +56,7 @@ def test_after_one_is_thrown_away_the_next_is_asked_about(bench, tmp_path, monke
     asked = []
     monkeypatch.setattr(ask, "recover", lambda _, text, seen: asked.append(text.split("”")[0]) or
                         ("discard" if len(asked) == 1 else "open"))
-    recover(bench.window, found)
+    recover(bench.window.windows, found)
     assert asked == ["“newer", "“older"]
     assert bench.layout.name == "older"
 
@@ -66,10 +66,10 @@ def test_two_running_copies_do_not_ask_about_the_same(bench, tmp_path, monkeypat
     theirs = leftovers(tmp_path)[0]
     assert theirs.claim()
     monkeypatch.setattr(ask, "recover", lambda *_: pytest.fail("another copy is asking"))
-    recover(bench.window, found)
+    recover(bench.window.windows, found)
     theirs.forget()
     theirs.release()
-    recover(bench.window, found)
+    recover(bench.window.windows, found)
 
 
 def test_work_is_not_forgotten_before_it_is_written_down_anew(bench, tmp_path, monkeypatch):
@@ -77,7 +77,7 @@ def test_work_is_not_forgotten_before_it_is_written_down_anew(bench, tmp_path, m
     blocked.write_text("in the way")
     bench.window.journal = Journal(blocked, bench.window)
     monkeypatch.setattr(ask, "recover", lambda *_: "open")
-    recover(bench.window, left_behind(tmp_path))
+    recover(bench.window.windows, left_behind(tmp_path))
     assert bench.layout.name == "Half done"
     assert len(leftovers(tmp_path)) == 1
     bench.window.journal.clear()
@@ -96,7 +96,7 @@ def test_after_recovery_a_file_changed_meanwhile_is_noticed(bench, tmp_path, mon
     found = left_behind(tmp_path, "Half done", path, seen)
     headstock.write(replace(demo(), name="theirs"), path)
     monkeypatch.setattr(ask, "recover", lambda *_: "open")
-    recover(bench.window, found)
+    recover(bench.window.windows, found)
     monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: "cancel")
     assert not bench.window.files.save()
     assert headstock.read(path).name == "theirs"

@@ -18,6 +18,7 @@ from app.window import ask
 from app.window.background import Background
 from app.window.demo import samples
 from app.window.front.page import FrontPage
+from app.window.place import kept_stage
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
@@ -122,7 +123,8 @@ class Front(QObject):
             self._window.document.replace(layout, None)
 
     def _recent(self, file: Path) -> None:
-        self._window.files.open(file)
+        if self._window.files.open(file):
+            self._window.set_stage(kept_stage(self._window.settings))
 
 
 def _drawn(file: Path) -> tuple[Path, Headstock, tuple] | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -18,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.look.theme import Theme
 from app.window.front.card import SIZE, Card
+from geometry.saying import say
 
 MOST_RECENT = 5
 GAP = 12
@@ -131,7 +133,10 @@ class FrontPage(QWidget):
             widget.hide()
             widget.deleteLater()
         for file in list(files)[:MOST_RECENT]:
-            button = QPushButton(file.name.removesuffix(".json").removesuffix(".headstock"), self)
+            name = file.name.removesuffix(".json").removesuffix(".headstock").replace("&", "&&")
+            there = os.path.exists(file)
+            button = QPushButton(name if there else say("{name} – not there now", name=name), self)
+            button.setEnabled(there)
             button.setObjectName("link")
             button.setToolTip(str(file))
             button.setProperty("file", str(file))

@@ -1,0 +1,90 @@
+"""Where a window lies and how it is divided: kept from one run to the next, and mended when the screen has changed."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QByteArray, QPoint, QRect, QSettings, QSize, Qt
+from PySide6.QtGui import QGuiApplication
+
+from app.window.stages import STAGES
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+USUAL = QSize(1360, 880)
+GRIP = QSize(120, 40)
+"""So much of the upper edge has to be on some screen, that the window can be taken by it, in points."""
+FIRST_STAGE = "tuners"
+
+
+def restore(window: MainWindow) -> None:
+    """Put the window where it was last, or somewhere sound."""
+    settings = window.settings
+    window.resize(USUAL.boundedTo(QGuiApplication.primaryScreen().availableSize()))
+    kept = settings.value("geometry")
+    if isinstance(kept, QByteArray) and window.restoreGeometry(kept):
+        to_reach(window)
+    for key, splitter in (("splitter", window.splitter), ("side splitter", window.side.splitter)):
+        state = settings.value(key)
+        if isinstance(state, QByteArray):
+            splitter.restoreState(state)
+
+
+def keep(window: MainWindow) -> None:
+    """Note where the window lies, how it is divided and which stage it shows."""
+    settings = window.settings
+    settings.setValue("geometry", window.saveGeometry())
+    settings.setValue("splitter", window.splitter.saveState())
+    settings.setValue("side splitter", window.side.splitter_state())
+    settings.setValue("stage", window.stage)
+
+
+def kept_stage(settings: QSettings) -> str:
+    """The stage that was on show last, for going on with a layout."""
+    stage = settings.value("stage", FIRST_STAGE)
+    return stage if any(stage == known.key for known in STAGES) else FIRST_STAGE
+
+
+def to_reach(window: MainWindow) -> None:
+    """Bring back a window that lies outside every screen, or is larger than its own."""
+    screens = [screen.availableGeometry() for screen in QGuiApplication.screens()]
+    mended = reachable(window.geometry(), screens)
+    if mended != window.geometry() and not window.windowState() & (
+            Qt.WindowState.WindowMaximized | Qt.WindowState.WindowFullScreen):
+        window.setGeometry(mended)
+
+
+def reachable(place: QRect, screens: list[QRect]) -> QRect:
+    """The place itself while its upper edge can be taken hold of on one of the screens and it is no larger than that
+    screen; else the nearest such place on the screen that it covers most, the first if it covers none. No screens: as it is."""
+    if not screens:
+        return place
+    best = max(screens, key=lambda screen: _area(screen.intersected(place)))
+    upper = QRect(place.topLeft(), QSize(place.width(), GRIP.height()))
+    held = best.intersected(upper)
+    fits = place.width() <= best.width() and place.height() <= best.height()
+    if fits and held.width() >= min(GRIP.width(), place.width()) and held.height() == GRIP.height():
+        return place
+    size = place.size().boundedTo(best.size())
+    x = min(max(place.x(), best.left()), best.right() + 1 - size.width())
+    y = min(max(place.y(), best.top()), best.bottom() + 1 - size.height())
+    return QRect(QPoint(x, y), size)
+
+
+def beside(window: MainWindow, other: MainWindow, step: int) -> None:
+    """Lay a new window a step to the right and down of another, as large as that, or at the upper left where no room is."""
+    if other.isMaximized() or other.isFullScreen():
+        return
+    screen = other.screen().availableGeometry()
+    size = other.size().boundedTo(screen.size())
+    at = other.pos() + QPoint(step, step)
+    if not screen.contains(QRect(at, size)):
+        at = screen.topLeft() + QPoint(step, step)
+    window.resize(size)
+    window.move(at)
+    to_reach(window)
+
+
+def _area(box: QRect) -> int:
+    return max(0, box.width()) * max(0, box.height())

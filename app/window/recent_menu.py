@@ -1,0 +1,56 @@
+"""The menu of layouts opened lately: filled as it opens, with what is missing now shown as missing."""
+
+from __future__ import annotations
+
+import os
+from collections import Counter
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction
+
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class RecentMenu(QObject):
+    """Fills the submenu `recent` of the window's actions whenever it opens: other windows write the same list."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._w = window
+        self._menu = window.actions_["recent"].menu()
+        self._menu.setToolTipsVisible(True)
+        self._menu.aboutToShow.connect(self.fill)
+
+    def fill(self) -> None:
+        """List the layouts, the last one first, and a way to clear the list."""
+        self._menu.clear()
+        paths = self._w.files.recent()
+        names = Counter(path.name for path in paths)
+        for path in paths:
+            action = QAction(entry(path, names[path.name] > 1), self._menu)
+            action.setToolTip(str(path))
+            action.setData(path)
+            action.setEnabled(os.path.exists(path))
+            action.triggered.connect(self._open)
+            self._menu.addAction(action)
+        self._menu.addSeparator()
+        clear = QAction(say("&Clear this list") if paths else say("Nothing yet"), self._menu)
+        clear.setEnabled(bool(paths))
+        clear.triggered.connect(self._w.files.forget_recent)
+        self._menu.addAction(clear)
+
+    def _open(self) -> None:
+        if self._w.files.open(self.sender().data()):
+            self._w.canvas.fit(self._w.document.shown)
+
+
+def entry(path: Path, twice: bool) -> str:
+    """The words for a file: its folder too where two have the same name, and that it is missing when it is."""
+    name = f"{path.name} ({path.parent.name})" if twice else path.name
+    name = name.replace("&", "&&")
+    return name if os.path.exists(path) else say("{name} – not there now", name=name)

@@ -1,0 +1,146 @@
+"""All windows of the running program: one layout in each, no file in two of them, and an end that asks about each."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, QSettings, Qt, Signal
+
+from app.formats import headstock
+from app.formats.errors import FormatError
+from app.window import ask
+from geometry.layout import Headstock
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.look.theme import Theme
+    from app.window.main import MainWindow
+
+STEP = 28
+"""How far a new window lies from the one it came from, to the right and down, in points."""
+
+
+class Windows(QObject):
+    """Knows every window. What belongs to the maker and not to a layout (colours, the list of files) is the same in all."""
+
+    def __init__(self, settings: QSettings, journal_folder: Path | None = None) -> None:
+        super().__init__()
+        self.settings = settings
+        self.journal_folder = journal_folder
+        self._all: list[MainWindow] = []
+
+    # ---- which there are --------------------------------------------------
+    @property
+    def all(self) -> list[MainWindow]:
+        """The open windows, the one used last at the end."""
+        return list(self._all)
+
+    @property
+    def current(self) -> MainWindow | None:
+        """The window used last; None when all are closed."""
+        return self._all[-1] if self._all else None
+
+    def holding(self, path: Path) -> MainWindow | None:
+        """The window in which this file is open."""
+        real = os.path.realpath(path)
+        for window in self._all:
+            mine = window.document.path
+            if mine is not None and (os.path.realpath(mine) == real or _same(mine, path)):
+                return window
+        return None
+
+    def add(self, window: MainWindow) -> None:
+        """A window has been made."""
+        self._all.append(window)
+        window.installEventFilter(self)
+
+    def gone(self, window: MainWindow) -> None:
+        """A window has been closed; it is destroyed unless it was the last, which ends the program."""
+        if window in self._all:
+            self._all.remove(window)
+            window.removeEventFilter(self)
+            if self._all:
+                window.deleteLater()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.WindowActivate and watched in self._all:
+            self._all.remove(watched)
+            self._all.append(watched)
+        return super().eventFilter(watched, event)
+
+    # ---- opening and closing ------------------------------------------------
+    def new(self, layout: Headstock, path: Path | None = None, seen: str | None = None) -> MainWindow:
+        """Show a layout in a window of its own, a step beside the one used last."""
+        from app.window.main import MainWindow
+        from app.window.place import beside
+
+        last = self.current
+        window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self)
+        window.document.seen = seen
+        if last is not None:
+            beside(window, last, STEP)
+        window.show()
+        self.front(window)
+        return window
+
+    def empty(self) -> MainWindow:
+        """A new window on the page of ways to begin."""
+        from app.window.demo import demo
+
+        window = self.new(demo())
+        window.front.show()
+        return window
+
+    def open(self, path: Path) -> MainWindow | None:
+        """Open a file in a window of its own, or bring the one to the front in which it is open. None when it cannot be read."""
+        held = self.holding(path)
+        if held is not None:
+            self.front(held)
+            return held
+        try:
+            layout, seen = headstock.read_marked(path)
+        except FormatError as error:
+            ask.warn(self.current, say("This file was not opened"), str(error))
+            return None
+        window = self.new(layout, path, seen)
+        window.files.remember(path)
+        return window
+
+    def front(self, window: MainWindow) -> None:
+        """Bring a window before the others."""
+        if window.isMinimized():
+            window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
+        window.raise_()
+        window.activateWindow()
+        if window in self._all:
+            self._all.remove(window)
+            self._all.append(window)
+
+    def quit(self) -> bool:
+        """Ask in each window with unsaved work, then close all. False when one wants to stay: then all stay."""
+        for window in reversed(self.all):
+            if window.document.unsaved:
+                self.front(window)
+            if not window.may_close():
+                return False
+        for window in self.all:
+            window.asked = True
+            window.close()
+        return True
+
+    # ---- what is the same in all --------------------------------------------
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint every window in another set of colours, and remember it."""
+        self.settings.setValue("theme", theme.name)
+        for window in self._all:
+            window.set_theme(theme)
+
+
+def _same(one: Path, two: Path) -> bool:
+    """Whether two names are one file on the disk, such as on a disk that ignores capitals."""
+    try:
+        return os.path.samefile(one, two)
+    except OSError:
+        return False

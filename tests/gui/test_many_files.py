@@ -1,0 +1,110 @@
+"""Several files at once, and the list of those opened lately."""
+
+from pathlib import Path
+
+import pytest
+from msgspec.structs import replace
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication
+
+from app.document.journal import Journal
+from app.document.leftovers import leftovers
+from app.formats import headstock
+from app.window import ask
+from app.window.demo import demo
+from app.window.recovery import recover
+
+
+def drop(bench, *files: Path) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(file)) for file in files])
+    rest = (Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
+    enter = QDragEnterEvent(QPoint(200, 200), *rest)
+    QApplication.sendEvent(bench.window, enter)
+    assert enter.isAccepted()
+    QApplication.sendEvent(bench.window, QDropEvent(QPointF(200, 200), *rest))
+    bench.pump()
+
+
+@pytest.fixture
+def layouts(tmp_path):
+    """Three layouts on the disk."""
+    files = [tmp_path / f"{name}.headstock.json" for name in ("one", "two", "three")]
+    for file in files:
+        headstock.write(replace(demo(), name=file.name.partition(".")[0]), file)
+    return files
+
+
+@pytest.fixture(autouse=True)
+def others_closed(bench):
+    yield
+    for window in bench.window.windows.all:
+        if window is not bench.window:
+            window.document.replace(window.document.layout, None)
+            window.close()
+
+
+def names(bench) -> list[str]:
+    return [window.document.layout.name for window in bench.window.windows.all]
+
+
+def test_several_layouts_dropped_open_in_windows_of_their_own(bench, layouts):
+    drop(bench, *layouts)
+    assert names(bench) == ["one", "two", "three"] and bench.layout.name == "one"
+    drop(bench, *layouts)
+    assert sorted(names(bench)) == ["one", "three", "two"], "each is open already"
+
+
+def test_layouts_go_before_drawings_and_what_is_left_is_said(bench, layouts, tmp_path):
+    picture = tmp_path / "photo.png"
+    picture.write_bytes(b"")
+    drop(bench, picture, layouts[0], picture)
+    assert bench.layout.name == "one"
+    assert bench.window.foot.said == "2 files were left: drop drawings and pictures one at a time."
+
+
+def test_the_list_shows_what_is_missing_and_can_be_cleared(bench, layouts, tmp_path):
+    far = tmp_path / "far" / "one.headstock.json"
+    far.parent.mkdir()
+    headstock.write(replace(demo(), name="far one"), far)
+    for file in (*layouts, far):
+        assert bench.window.files.open(file)
+    layouts[1].unlink()
+    menu = bench.window.actions_["recent"].menu()
+    menu.aboutToShow.emit()
+    entries = [action for action in menu.actions() if action.data()]
+    assert [action.data() for action in entries] == [far, layouts[2], layouts[1], layouts[0]]
+    assert [action.text() for action in entries] == [
+        "one.headstock.json (far)", "three.headstock.json", "two.headstock.json – not there now",
+        f"one.headstock.json ({tmp_path.name})"]
+    assert [action.isEnabled() for action in entries] == [True, True, False, True]
+    bench.window.front.show()
+    page = bench.window.front.page
+    second = [page._recent.itemAt(i).widget() for i in range(4)][2]
+    assert second.text() == "two – not there now" and not second.isEnabled()
+    entries[3].trigger()
+    assert bench.layout.name == "one"
+    menu.aboutToShow.emit()
+    menu.actions()[-1].trigger()
+    assert bench.window.files.recent() == [] and layouts[0].exists()
+    menu.aboutToShow.emit()
+    assert [action.text() for action in menu.actions() if action.text()] == ["Nothing yet"]
+
+
+def test_whatever_was_open_when_the_program_died_comes_back_in_windows_of_its_own(bench, tmp_path, monkeypatch):
+    for name in ("older", "newer"):
+        journal = Journal(tmp_path / "left")
+        journal.note(replace(demo(), name=name), None)
+        journal.write()
+        journal._lock.unlock()
+    windows = bench.window.windows
+    windows.journal_folder = bench.window.journal_folder = tmp_path / "own"
+    bench.window.journal = Journal(tmp_path / "own", bench.window)
+    monkeypatch.setattr(ask, "recover", lambda *_: "open")
+    found = leftovers(tmp_path / "left")
+    assert recover(windows, found) == 2
+    assert sorted(names(bench)) == ["newer", "older"]
+    assert all(window.document.unsaved and window.journal.file.exists() for window in windows.all)
+    assert leftovers(tmp_path / "left") == []
+    bench.window.journal.clear()
