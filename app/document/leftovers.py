@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import time
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -12,10 +13,15 @@ from PySide6.QtCore import QLockFile
 
 from app.formats import headstock
 from app.formats.errors import FormatError
+from app.formats.reading import read_bytes
 from app.formats.saving import fingerprint, fingerprint_of, sweep
 from geometry.layout import Headstock
 
 ENDING = ".journal.json"
+YOUNG_SECONDS = 10
+"""A lock younger than this may be in the making."""
+LARGEST = 2 * headstock.LARGEST_BYTES
+"""A journal is a layout as a string in JSON."""
 
 
 @dataclass
@@ -35,7 +41,7 @@ class Leftover:
     def claim(self) -> bool:
         """Keep other running copies from asking about it; False when one does so already, or when it is gone."""
         lock = lock_of(self.file)
-        if not lock.tryLock(0):
+        if not taken(lock):
             return False
         if not self.file.exists():
             lock.unlock()
@@ -65,7 +71,7 @@ def leftovers(folder: Path) -> list[Leftover]:
     found = []
     for file in sorted(folder.glob(f"*{ENDING}"), key=_written, reverse=True) if folder.is_dir() else []:
         lock = lock_of(file)
-        if not lock.tryLock(0):
+        if not taken(lock):
             continue
         try:
             one = _read(file)
@@ -80,11 +86,13 @@ def leftovers(folder: Path) -> list[Leftover]:
 
 def _read(file: Path) -> Leftover | None:
     try:
-        record = json.loads(file.read_bytes())
+        record = json.loads(read_bytes(file, LARGEST))
         layout = headstock.decode(record["layout"].encode(), file.name)
         path = Path(record["path"]) if record.get("path") else None
+        if path is not None and "\0" in str(path):
+            path = None
         return Leftover(file, layout, path, record.get("seen"), datetime.fromtimestamp(_written(file)))
-    except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError, FormatError):
+    except (ArithmeticError, OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError, FormatError):
         return None
 
 
@@ -104,3 +112,15 @@ def lock_of(file: Path) -> QLockFile:
     lock = QLockFile(str(file.with_suffix(".lock")))
     lock.setStaleLockTime(0)
     return lock
+
+
+def taken(lock: QLockFile) -> bool:
+    """Take a lock that nobody holds; False when somebody does.
+
+    A lock that the system says nobody holds is taken whatever stands in it: the power may have gone before its words
+    were on the disk, and the number of the program that died may belong to another one by now.
+    """
+    if lock.tryLock(0):
+        return True
+    old = abs(time.time() - _written(Path(lock.fileName()))) > YOUNG_SECONDS
+    return old and lock.removeStaleLockFile() and lock.tryLock(0)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import unicodedata
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from pathlib import Path
@@ -13,7 +14,10 @@ from app.formats.saving import save_bytes
 Cell = str | float | int | Decimal | None
 
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
-"""Text that begins so would be run as a formula by a spreadsheet; it gets an apostrophe in front."""
+"""Text that begins so would be run as a formula by a spreadsheet; it gets an apostrophe in front.
+
+So does text that begins so once what is not seen is left out, or in the wide letters of East Asian scripts.
+"""
 
 
 def csv_text(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> str:
@@ -35,8 +39,13 @@ def _cell(value: Cell) -> str:
     if value is None:
         return ""
     if isinstance(value, str):
-        return "'" + value if value.startswith(FORMULA_STARTS) else value
+        return "'" + value if _starts_a_formula(value) else value
     if isinstance(value, Decimal):
         return format(value, "f")
     text = f"{value:.4f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
+
+
+def _starts_a_formula(text: str) -> bool:
+    seen = next((char for char in text if char.isprintable() and not char.isspace()), "")
+    return text.startswith(FORMULA_STARTS) or unicodedata.normalize("NFKC", seen).startswith(("=", "+", "-", "@", "\u2212"))

@@ -12,8 +12,10 @@ from pathlib import Path
 import msgspec
 
 from app.formats.errors import FormatError
+from app.formats.reading import read_bytes
 from app.formats.saving import fingerprint, save_bytes
-from app.formats.tidy_json import UNREADABLE, sentence, tidy
+from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
+from app.formats.tidy_json import tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
 
@@ -29,18 +31,21 @@ def decode(data: bytes, name: str = "the file") -> Headstock:
         raise FormatError(f"{name} is {len(data) / 1e6:.0f} MB, far more than a layout needs: "
                           "choose the right file.")
     try:
+        data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright
     except UNREADABLE as error:
-        raise FormatError(f"{name} is not a headstock layout: {sentence(error)}") from error
+        raise FormatError(f"{name} is not a headstock layout: {sentence(error, data)}") from error
     if version is None:
         raise FormatError(f'{name} is not a headstock layout: it has no "pegwright" version at the top.')
-    if version != FORMAT:
+    if not 1 <= version < LATEST:
+        raise FormatError(f"{name} is damaged: there has never been a layout of the version that it names.")
+    if version > FORMAT:
         raise FormatError(f"{name} is a layout of version {version}; this program reads version {FORMAT}. "
-                          "Open it with a newer Pegwright.")
+                          "Update Pegwright to open it; the file is left as it is.")
     try:
-        return validate(msgspec.json.decode(data, type=Headstock))
+        return validate(read_strict(data, Headstock))
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
     except GeometryError as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
 
@@ -54,8 +59,7 @@ def read_marked(path: Path) -> tuple[Headstock, str]:
     """The layout in a file and the fingerprint of the bytes it was read from. FormatError as for `read`."""
     path = Path(path)
     try:
-        with path.open("rb") as file:
-            data = file.read(LARGEST_BYTES + 1)
+        data = read_bytes(path, LARGEST_BYTES)
     except (OSError, ValueError) as error:
         raise FormatError(f"{path.name} cannot be read: {getattr(error, 'strerror', None) or error}.") from error
     return decode(data, path.name), fingerprint(data)

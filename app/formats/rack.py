@@ -13,8 +13,10 @@ import msgspec
 import platformdirs
 
 from app.formats.errors import FormatError
+from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
-from app.formats.tidy_json import UNREADABLE, sentence, tidy
+from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
+from app.formats.tidy_json import tidy
 from geometry.errors import GeometryError
 from geometry.layout import Rack
 from geometry.layout.generic import RACK, RACK_INCH
@@ -55,8 +57,7 @@ def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> R
     """
     path = rack_path() if path is None else Path(path)
     try:
-        with path.open("rb") as file:
-            data = file.read(LARGEST_BYTES + 1)
+        data = read_bytes(path, LARGEST_BYTES)
     except FileNotFoundError:
         return starting_rack(unit)
     except OSError as error:
@@ -123,14 +124,17 @@ def decode_rack(data: bytes, name: str = "the file") -> Rack:
     if len(data) > LARGEST_BYTES:
         raise FormatError(f"{name} is far larger than a rack needs: choose the right file.")
     try:
+        data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright_rack
         if version is None:
             raise FormatError(f'{name} is not a rack: it has no "pegwright_rack" version at the top.')
-        if version != VERSION:
+        if not 1 <= version < LATEST:
+            raise FormatError(f"{name} is damaged: there has never been a rack of the version that it names.")
+        if version > VERSION:
             raise FormatError(f"{name} is a rack of version {version}; this program reads version {VERSION}. "
-                              "Open it with a newer Pegwright.")
-        return validate_rack(msgspec.json.decode(data, type=RackFile).rack)
+                              "Update Pegwright to open it; the file is left as it is.")
+        return validate_rack(read_strict(data, RackFile).rack)
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
     except GeometryError as error:
         raise FormatError(f"{name} cannot be used: {sentence(error)}") from error

@@ -16,6 +16,7 @@ from contextlib import suppress
 from pathlib import Path
 
 from app.formats.errors import FormatError
+from app.formats.reading import is_file
 from app.formats.saving_words import CANNOT_FLUSH, why
 
 BEFORE = ".before"
@@ -71,6 +72,8 @@ def fingerprint(data: bytes) -> str:
 def fingerprint_of(path: Path) -> str | None:
     """The fingerprint of a file as it is now; None when it cannot be read."""
     try:
+        if not is_file(path):
+            return None
         with open(path, "rb") as file:
             return hashlib.file_digest(file, "sha256").hexdigest()
     except (OSError, ValueError):

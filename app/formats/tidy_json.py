@@ -8,28 +8,11 @@ import msgspec
 
 
 def tidy(record: object) -> bytes:
-    """A record as file bytes: UTF-8, whole numbers without a decimal point, final newline."""
-    return (_lines(_plain(msgspec.to_builtins(record)), 0) + "\n").encode()
+    """A record as file bytes: UTF-8, whole numbers without a decimal point, final newline.
 
-
-UNREADABLE = (msgspec.DecodeError, UnicodeDecodeError, RecursionError)
-"""What the strict reader raises for bytes that it does not take."""
-
-
-LONGEST = 400
-"""Characters of a sentence: a file may hold names that fill pages."""
-
-
-def sentence(error: Exception) -> str:
-    """What a strict reader objects to, as a sentence for the maker."""
-    if isinstance(error, RecursionError):
-        return "it is nested too deeply."
-    if isinstance(error, UnicodeDecodeError):
-        return "Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else."
-    text = str(error).strip().rstrip(".")
-    if len(text) > LONGEST:
-        text = f"{text[:LONGEST]}…"
-    return text[0].upper() + text[1:] + "." if text else "it cannot be read."
+    Half a character, which no file can hold, becomes a question mark: it must not cost the maker the rest.
+    """
+    return (_lines(_plain(msgspec.to_builtins(record)), 0) + "\n").encode("utf-8", "replace")
 
 
 def _plain(value: object) -> object:

@@ -13,8 +13,10 @@ import platformdirs
 from msgspec import Meta
 
 from app.formats.errors import FormatError
+from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
-from app.formats.tidy_json import UNREADABLE, sentence, tidy
+from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
+from app.formats.tidy_json import tidy
 from app.printing.correction import BAR, LEAST, MOST, Correction
 
 VERSION = 1
@@ -88,22 +90,24 @@ def decode(data: bytes, name: str = "the file") -> tuple[Entry, ...]:
     if len(data) > LARGEST_BYTES:
         raise FormatError(f"{name} is far larger than a list of printers: choose the right file.")
     try:
+        data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright_printers
         if version is None:
             raise FormatError(f'{name} is not a list of printers: it has no "pegwright_printers" version at the top.')
-        if version != VERSION:
+        if not 1 <= version < LATEST:
+            raise FormatError(f"{name} is damaged: there has never been a list of printers of the version that it names.")
+        if version > VERSION:
             raise FormatError(f"{name} is a list of printers of version {version}; this program reads version {VERSION}. "
-                              "Open it with a newer Pegwright.")
-        return msgspec.json.decode(data, type=PrintersFile).printers
+                              "Update Pegwright to open it; the file is left as it is.")
+        return read_strict(data, PrintersFile).printers
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
 
 
 def _load(path: Path | None) -> tuple[Entry, ...]:
     path = printers_path() if path is None else Path(path)
     try:
-        with path.open("rb") as file:
-            data = file.read(LARGEST_BYTES + 1)
+        data = read_bytes(path, LARGEST_BYTES)
     except FileNotFoundError:
         return ()
     except OSError as error:

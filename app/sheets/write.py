@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from app.formats.csv_out import write_csv
 from app.formats.dxf_out import write_dxf
 from app.formats.errors import FormatError
+from app.formats.file_names import fitting
 from app.formats.mark_shapes import drawing_box
 from app.formats.pdf_out import write_pdf
 from app.formats.svg_out import write_svg
@@ -55,6 +56,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
     out_dir = Path(out_dir)
     title = layout.name or stem
+    stem = fitting(stem)
     try:
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:

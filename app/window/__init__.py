@@ -32,6 +32,8 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     from app.window.recovery import recover
     from app.window.windows import Windows
 
+    # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
+    file = file.absolute() if file is not None else None
     layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
     application = QApplication.instance() or QApplication(sys.argv[:1])
     application.setApplicationName("Pegwright")

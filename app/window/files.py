@@ -10,9 +10,10 @@ from PySide6.QtCore import QSettings
 from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError
+from app.formats.file_names import stem_of
 from app.formats.headstock import SUFFIX
 from app.formats.saving import before, sweep
-from app.window import ask
+from app.window import ask, kept
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -66,13 +67,11 @@ class Files:
     def recent(self) -> list[Path]:
         """Layouts opened or saved lately, the last one first; whether they are still there is not asked."""
         self._settings.sync()
-        names = self._settings.value("recent", []) or []
-        names = names if isinstance(names, list) else [names]
-        return [Path(name) for name in names if isinstance(name, str)]
+        return [Path(name) for name in kept.words(self._settings, "recent")]
 
     def remember(self, path: Path) -> None:
         """Put a layout at the head of those opened lately."""
-        path = path.resolve()
+        path = Path(os.path.realpath(path))
         names = [str(path), *(str(p) for p in self.recent() if p != path)]
         self._settings.setValue("recent", names[:MOST_RECENT])
 
@@ -101,8 +100,7 @@ class Files:
 
     def save_as(self) -> bool:
         """Ask for a place and save there."""
-        stem = "".join(c if c.isalnum() or c in " -_" else " " for c in self._document.layout.name).strip() or "layout"
-        suggestion = self._document.path or Path(self._folder()) / f"{stem.lower().replace(' ', '-')}{SUFFIX}"
+        suggestion = self._document.path or Path(self._folder()) / f"{stem_of(self._document.layout.name, 'layout')}{SUFFIX}"
         path = ask.save_file(self._window, self._window.tr("Save the layout"), str(suggestion), ask.LAYOUTS)
         if path is None:
             return False
@@ -149,7 +147,10 @@ class Files:
 
     def _is_open_from(self, path: Path) -> bool:
         mine = self._document.path
-        return mine is not None and os.path.realpath(mine) == os.path.realpath(path)
+        try:
+            return mine is not None and os.path.realpath(mine) == os.path.realpath(path)
+        except (OSError, ValueError):
+            return False
 
     # ---- inside ---------------------------------------------------------
     def _folder(self) -> str:

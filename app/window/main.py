@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import get_args
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -17,7 +18,7 @@ from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Shown
-from app.window import actions, closing, place
+from app.window import actions, closing, kept, place
 from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
@@ -62,7 +63,7 @@ class MainWindow(QMainWindow):
         self.windows.add(self)
         self.asked = False
         """whether the maker has been asked about unsaved work already, as the whole program ends"""
-        self.unit: LengthUnit = settings.value("unit", "mm")
+        self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
         self.theme = theme or chosen_theme(settings)
         self.document = Document(layout, path, self)
         folder = self.windows.journal_folder
@@ -94,7 +95,7 @@ class MainWindow(QMainWindow):
         self.set_theme(self.theme)
         self._show()
         self.set_stage("tuners")
-        if settings.value("solid", False, bool):
+        if kept.flag(settings, "solid"):
             self.show_solid(True)
         self._history()
         self._file()

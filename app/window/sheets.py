@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QUrl
 from PySide6.QtGui import QDesktopServices
 
 from app.formats.errors import FormatError
+from app.formats.file_names import stem_of
 from app.window import ask
 from app.window.background import Background
 from geometry.errors import GeometryError
@@ -41,10 +42,9 @@ class SheetWriter(QObject):
     def start(self) -> None:
         """Begin; the window goes on meanwhile."""
         layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
-        stem = "".join(c if c.isalnum() or c in "-_ " else "" for c in layout.name).strip().lower().replace(" ", "-")
         self._window.tools.enable_action("write sheets", False)
         self._window.say(self._window.tr("Writing the sheets…"))
-        self._thread = Background(partial(_write, layout, self._folder, paper, stem or "headstock", self._window.unit), self)
+        self._thread = Background(partial(_write, layout, self._folder, paper, stem_of(layout.name, "headstock"), self._window.unit), self)
         self._thread.answered.connect(self._done)
         self._thread.failed.connect(self._failed)
         self._thread.start()

@@ -129,6 +129,8 @@ def _set(part: object, keys: tuple[Key, ...], value: object, path: tuple[Key, ..
         value = _set(old, rest, value, path)
     elif rest:
         raise GeometryError(say("The layout has no field {words}.", words=_words(path)))
+    if isinstance(value, str) and any("\ud800" <= char <= "\udfff" for char in value):
+        raise GeometryError(say("The words hold half a character, which no file can keep: type them again."))
     plain = {**msgspec.to_builtins(part), key: msgspec.to_builtins(value)}
     try:
         made = msgspec.convert(plain, type(part))

@@ -11,6 +11,7 @@ from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.sniff import kind_of
 from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
 from app.formats.errors import FormatError
+from app.formats.reading import read_bytes
 from geometry.tolerance import JOIN
 
 MOST_BYTES = 50 * 1024 * 1024
@@ -54,7 +55,6 @@ def _bytes(path: str | os.PathLike[str]) -> bytes:
         if size > MOST_BYTES:
             raise FormatError(f"The file is {size / 1e6:.0f} MB, over the limit of {MOST_BYTES / 1e6:.0f} MB: "
                               "export only the outline, the slots and the holes.")
-        with open(path, "rb") as file:
-            return file.read(MOST_BYTES + 1)
+        return read_bytes(path, MOST_BYTES)
     except OSError as error:
         raise FormatError(f"The file '{os.fspath(path)}' cannot be read: {error.strerror or error}.") from error
