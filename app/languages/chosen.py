@@ -15,7 +15,7 @@ SYSTEM = "system"
 def choice(settings: QSettings) -> str:
     """What the maker chose: a code of NAMES, or SYSTEM."""
     kept = settings.value(KEY, SYSTEM)
-    return kept if kept in NAMES else SYSTEM
+    return kept if isinstance(kept, str) and kept in NAMES else SYSTEM
 
 
 def chosen(settings: QSettings) -> str:
