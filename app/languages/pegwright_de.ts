@@ -160,6 +160,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A tuner among these is placed by its row: free it from the row to set it out by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A wall that crosses itself cannot be routed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -173,6 +177,10 @@
     </message>
     <message>
         <source>Above 10 degrees a string tends to catch in the nut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above zero it lies outside the line, below zero inside. Corners that open become round.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -224,7 +232,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Apart across, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apart along, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As the &amp;system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the nut the line runs too flat to be offset.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -261,6 +281,14 @@
     </message>
     <message>
         <source>Both edges at this node are arcs and cannot turn into line: make one of them a curve first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring into line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring to one height</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -332,6 +360,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Copy bass to treble</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy treble to bass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Corners tighter than the cutter</source>
         <translation type="unfinished"></translation>
     </message>
@@ -348,11 +384,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Cut {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut {n} things</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Deeper than the drill is long</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Deeper than the quill travels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -468,6 +516,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold at least {n} things first: press with Shift, or pull a frame round them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the outline or a slot first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold tuners, slots, pins or holes first: these can be copied.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keep the table set and turn the blank over about the centreline.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -500,6 +564,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Leave the line, add a slot beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lengthen {slot} by {by} at its {end} end</source>
         <translation type="unfinished"></translation>
     </message>
@@ -513,6 +581,14 @@
     </message>
     <message>
         <source>Make a deep centre mark, use a guide block, or start with a short stiff drill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a row along the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a row on a line</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -569,6 +645,10 @@
     </message>
     <message>
         <source>Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm deeper into the wall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the line itself</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -672,7 +752,27 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing would be left of the slot: it is narrower than twice this distance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset of the outline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset of {slot}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -713,6 +813,14 @@
     </message>
     <message>
         <source>Pare it by hand, or choose a slimmer bit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste {n} things</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -905,6 +1013,14 @@
     </message>
     <message>
         <source>Slots overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread along the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread on a line</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1172,7 +1288,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The line is too narrow or turns too tightly for this distance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The line must cross the centreline at two levels before one side can be mirrored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line turns more tightly than this distance: choose a smaller one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1440,6 +1564,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The thing held first stays when the others come to it. In a row one spacing holds for all; spread, each can be moved alone again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tolerance is a length above zero.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1480,6 +1608,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The words hold half a character, which no file can keep: type them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The {cutter} mm bit</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1513,6 +1645,10 @@
     </message>
     <message>
         <source>There is nothing on the {source} side to copy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to paste: copy tuners, slots, pins or holes first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1681,6 +1817,10 @@
     </message>
     <message>
         <source>Type a length, for example 12.5, 12 mm or 1/2".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type how far the copy lies from the line, above or below zero.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2150,6 +2290,18 @@
     </message>
     <message>
         <source>{n} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} thing copied: Ctrl+V hangs it at the pointer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} things copied: Ctrl+V hangs them at the pointer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} things held</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -81,11 +81,6 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     return Page("", [], [])
 
 
-def many(ids: tuple[str, ...]) -> Page:
-    """The page of several held features."""
-    return Page(f"{len(ids)} things held", [FieldRow("Held", "fact", ", ".join(ids))], [])
-
-
 def shaped_loop(layout: Headstock, id: str) -> Loop | None:
     """The loop of nodes of the outline or of a drawn slot, None for anything else."""
     if id == "outline":

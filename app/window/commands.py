@@ -10,11 +10,11 @@ from PySide6.QtCore import QObject
 from app.formats.errors import FormatError
 from app.look.theme import THEMES
 from app.window import ask, texts
+from app.window.clipboard import Clipboard
+from app.window.setting_out import SettingOut
 from geometry.edits import (
-    copy_side,
     duplicate,
     fillet,
-    make_row,
     make_symmetric,
     mirror_layout,
     move_nodes,
@@ -38,6 +38,7 @@ class Commands(QObject):
         self._w = window
         self.doing = ""
         """the action that runs, or that broke off with an error"""
+        clipboard = Clipboard(window)
         self._do: dict[str, Callable[[], object]] = {
             "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "before": window.files.open_before,
@@ -45,16 +46,16 @@ class Commands(QObject):
             "print": self._print, "correct": self._correct, "close": window.close, "quit": window.windows.quit,
             "new window": window.windows.empty, "open beside": window.files.open_beside,
             "undo": self._undo, "redo": self._redo, "changes": window.changes.show, "remove": self._remove, "duplicate": self._duplicate,
-            "hold all": self._hold_all, "symmetric": self._symmetric, "copy side": self._copy_side,
-            "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "row on a line": self._row_on_a_line,
-            "row along the edge": self._row_along_the_edge, "fit": self._fit,
+            "hold all": self._hold_all, "symmetric": self._symmetric,
+            "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,
+            "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
             "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about, "rack": self._rack,
             "note": window.book_watch.pin, "write book": self._write_book,
-            **window.pictures.commands}
+            **window.pictures.commands, **SettingOut(window).commands}
 
     # ---- ways in --------------------------------------------------------
     def triggered(self) -> None:
@@ -159,9 +160,6 @@ class Commands(QObject):
     def _symmetric(self) -> None:
         self._apply("Make the outline symmetric", lambda layout: make_symmetric(layout, keep="treble"))
 
-    def _copy_side(self) -> None:
-        self._apply("Copy treble to bass", lambda layout: copy_side(layout, "treble", "bass"))
-
     def _turn_over(self) -> None:
         self._apply("Left-handed mirror", mirror_layout)
 
@@ -175,14 +173,6 @@ class Commands(QObject):
             self._w.node = None
             ref, mirrored = self._w.document.held[0], self._w.chooser.options.mirrored
             self._apply("Round the corner", lambda layout: fillet(layout, ref, node, radius, mirrored))
-
-    def _row_on_a_line(self) -> None:
-        held = self._w.document.held
-        self._apply("Make a row on a line", lambda layout: make_row(layout, held, "straight"))
-
-    def _row_along_the_edge(self) -> None:
-        held = self._w.document.held
-        self._apply("Make a row along the edge", lambda layout: make_row(layout, held, "edge"))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:

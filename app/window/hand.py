@@ -40,6 +40,7 @@ class Hand(QObject):
         self._start = start
         self._running: Running | None = None
         self._last: Pointer | None = None
+        self._pointed = True
         self._entering = Entering()
 
     def key(self, key: str, text: str) -> bool:
@@ -81,7 +82,7 @@ class Hand(QObject):
     @property
     def at(self) -> Vec2 | None:
         """Where the pointer was last while the gesture ran, mm; None when none has come yet."""
-        return self._last.at if self._last is not None and self._running is not None else None
+        return self._last.at if self._last is not None and self._pointed and self._running is not None else None
 
     @property
     def busy(self) -> bool:
@@ -91,6 +92,7 @@ class Hand(QObject):
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event."""
         self._last = pointer
+        self._pointed = self._pointed or pointer.kind != "key"
         try:
             if self._running is None:
                 gesture = self._start(pointer)
@@ -107,7 +109,7 @@ class Hand(QObject):
     def begin(self, gesture: Gesture) -> None:
         """Start a gesture that no pointer started: what an action proposes."""
         self.cancel()
-        self._last = Pointer((0.0, 0.0), "key")
+        self._last, self._pointed = Pointer((0.0, 0.0), "key"), False
         self._running = Running(gesture, self._document.layout)
         self._take(self._running.shown)
 
@@ -139,5 +141,6 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
+        self._pointed = True
         self._entering = Entering()
         self.shown.emit(None)

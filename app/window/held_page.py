@@ -6,7 +6,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from app.panels.describe import describe, many
+from app.panels.describe import describe
+from app.panels.several import several
 from app.window.stage_pages import stage_page
 from geometry.drawing.sections import section_along_bore
 
@@ -46,7 +47,7 @@ class HeldPage(QObject):
             window.side.show_room(room.panel)
             return
         if len(held) > 1:
-            page = many(held)
+            page = several(shown, held, window.unit)
         elif held:
             page = describe(shown, held[0], window.unit, window.node)
             if any(t.id == held[0] for t in shown.tuners):

@@ -190,8 +190,6 @@ class MainWindow(QMainWindow):
         drawing = self.hand.busy and self.tools.tool in ONCE
         self.canvas.show_grips(None if drawing else loop, self.node)
         self.tools.enable_action("fillet", self.node is not None)
-        for key in ("row on a line", "row along the edge"):
-            self.tools.enable_action(key, len(held) > 1)
         self.held_page.follow()
 
     def _hover(self, at: tuple[float, float] | None) -> None:

@@ -30,11 +30,9 @@ TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
 """(tool, word, help) of each stage."""
 
 ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins",),
-           "router": ("propose pins",), "tuners": ("row on a line", "row along the edge"),
+           "router": ("propose pins",),
            "sheets": ("print", "correct", "write sheets")}
 """Actions that a stage offers beside its tools."""
-FOR_SEVERAL = ("row on a line", "row along the edge")
-"""Actions that only show while several things are held: the strip has no room for what cannot be done."""
 WHEN_TAKEN = ("picture",)
 """Tools that a menu puts in hand; the strip shows them only meanwhile."""
 LAST = ("section", "measure")
@@ -95,10 +93,6 @@ class ToolBar(QWidget):
                 ("propose pins", self.tr("Propose pins"),
                  self.tr("Two locating pins where the wood allows them, to take or leave.")),
                 ("symmetric", self.tr("Symmetric"), self.tr("The bass side follows the treble side.")),
-                ("row on a line", self.tr("Row on a line"),
-                 self.tr("Space the held tuners evenly on the line from the first to the last.")),
-                ("row along the edge", self.tr("Row along the edge"),
-                 self.tr("Space the held tuners evenly along their edge.")),
                 ("print", self.tr("Print…"), self.tr("At 100 %, corrected for the printer.")),
                 ("correct", self.tr("Correct a printer…"),
                  self.tr("Enter what the two 100 mm bars of a printed page measure.")),
@@ -152,10 +146,8 @@ class ToolBar(QWidget):
         self.edge.setCurrentIndex(self.edge.findData(kind))
 
     def enable_action(self, key: str, on: bool) -> None:
-        """Grey out what cannot be done now; what is for several things is away until several are held."""
-        if self._actions[key].isEnabled() != on:
-            self._actions[key].setEnabled(on)
-            self._show_what_fits()
+        """Grey out what cannot be done now."""
+        self._actions[key].setEnabled(on)
 
     # ---- inside ---------------------------------------------------------
     def _add_tool(self, key: str, word: str, about: str) -> None:
@@ -196,7 +188,7 @@ class ToolBar(QWidget):
         stage, tool = self._stage, self.tool
         keys = {key for key, _, _ in TOOLS[stage]}
         wanted = [(button, key in keys and (key not in WHEN_TAKEN or key == tool)) for key, button in self._tools.items()]
-        wanted += [(button, key in ACTIONS.get(stage, ()) and (key not in FOR_SEVERAL or button.isEnabled()))
+        wanted += [(button, key in ACTIONS.get(stage, ()))
                    for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]
         wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),

@@ -1,0 +1,67 @@
+"""The page of several things that are held together: what they are, and how they can be set out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from app.panels.describe import Page
+from app.panels.rows import FieldRow
+from geometry.edits import align, make_row, plan_point, spread
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, RowPlace
+from geometry.saying import say
+from geometry.units import LengthUnit, format_length
+
+
+def several(layout: Headstock, ids: tuple[str, ...], unit: LengthUnit) -> Page:
+    """The page of two or more held things; the one held first stays where it is when they are set out."""
+    facts = [FieldRow(say("Held"), "fact", ", ".join(ids))]
+    points = _points(layout, ids)
+    if len(points) > 1:
+        across = max(x for x, _ in points) - min(x for x, _ in points)
+        along = max(y for _, y in points) - min(y for _, y in points)
+        facts += [FieldRow(say("Apart across, at most"), "fact", format_length(across, unit, mark=True)),
+                  FieldRow(say("Apart along, at most"), "fact", format_length(along, unit, mark=True))]
+    return Page(say("{n} things held", n=len(ids)), facts, _ways(layout, ids))
+
+
+def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
+    """A button for each way of setting them out that these things allow."""
+    tuners = [tuner for tuner in layout.tuners if tuner.id in ids]
+    singles = [one for one in (*layout.pins, *layout.holes) if one.id in ids]
+    mounts = {layout.pattern(tuner.pattern).mount for tuner in tuners}
+    free = not any(isinstance(tuner.place, RowPlace) for tuner in tuners)
+    rows: list[FieldRow] = []
+
+    def button(word: str, edit: Callable[[Headstock], Headstock]) -> None:
+        rows.append(FieldRow(word, "button", None, lambda _: edit(layout)))
+
+    if free and len(tuners) + len(singles) == len(ids):
+        button(say("Bring to one height"), lambda now: align(now, ids, "y"))
+        if "side" not in mounts:
+            button(say("Bring into line"), lambda now: align(now, ids, "x"))
+    if len(tuners) == len(ids) and len(mounts) == 1:
+        if free and len(tuners) > 2:
+            if mounts == {"face"}:
+                button(say("Spread on a line"), lambda now: spread(now, ids, "line"))
+            button(say("Spread along the edge"), lambda now: spread(now, ids, "edge"))
+        if mounts == {"face"}:
+            button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
+        button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
+    if not free:
+        rows.append(FieldRow(say("A tuner among these is placed by its row: free it from the row to set it out by itself."),
+                             "note"))
+    elif rows:
+        rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
+                                 "all; spread, each can be moved alone again."), "note"))
+    return rows
+
+
+def _points(layout: Headstock, ids: tuple[str, ...]) -> list[tuple[float, float]]:
+    found = []
+    for id in ids:
+        try:
+            found.append(plan_point(layout, id))
+        except GeometryError:
+            continue  # the outline, the nut and the blank have no point of their own
+    return found

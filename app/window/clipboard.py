@@ -1,0 +1,74 @@
+"""Cut, copy and paste of tuners, slots, pins and holes, between windows too."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import msgspec
+from PySide6.QtCore import QMimeData, QObject
+from PySide6.QtGui import QGuiApplication
+
+from app.tools.paste import paste_down
+from geometry.edits import remove_features
+from geometry.edits.clipping import Clip, clip
+from geometry.errors import GeometryError
+from geometry.saying import count, say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+KIND = "application/x-pegwright-features"
+LARGEST_BYTES = 5_000_000
+
+
+class Clipboard(QObject):
+    """Puts what a window holds on the clipboard of the desk, and takes it from there."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+
+    def copy(self) -> Clip:
+        """Copy what is held. GeometryError when nothing of it can be copied."""
+        document = self._window.document
+        made = clip(document.layout, document.held)
+        data = QMimeData()
+        data.setData(KIND, msgspec.json.encode(made))
+        data.setText(", ".join(one.id for group in (made.slots, made.tuners, made.pins, made.holes) for one in group))
+        QGuiApplication.clipboard().setMimeData(data)
+        n = sum(map(len, (made.slots, made.tuners, made.pins, made.holes)))
+        self._window.say(count(n, "{n} thing copied: Ctrl+V hangs it at the pointer.",
+                               "{n} things copied: Ctrl+V hangs them at the pointer."))
+        return made
+
+    def cut(self) -> None:
+        """Copy what is held and remove it; what cannot be copied stays."""
+        document, made = self._window.document, self.copy()
+        ids = [one.id for group in (made.slots, made.tuners, made.pins, made.holes) for one in group]
+        name = say("Cut {name}", name=ids[0]) if len(ids) == 1 else say("Cut {n} things", n=len(ids))
+        document.apply(name, remove_features(document.layout, ids))
+        document.hold(())
+
+    def paste(self) -> None:
+        """Hang a copy at the pointer. GeometryError when the clipboard holds nothing of a headstock."""
+        window, held = self._window, _held()
+        if window.stage not in ("slots", "tuners", "strings", "blank", "outline"):
+            window.set_stage("slots" if held.slots else "tuners")
+        window.set_tool("hold")
+        window.hand.begin(paste_down(window.document.layout, held, window.chooser.options))
+        window.canvas.view.setFocus()
+
+
+def _held() -> Clip:
+    data = QGuiApplication.clipboard().mimeData()
+    nothing = GeometryError(say("There is nothing to paste: copy tuners, slots, pins or holes first."))
+    if data is None or not data.hasFormat(KIND):
+        raise nothing
+    raw = bytes(data.data(KIND))
+    try:
+        made = msgspec.json.decode(raw[:LARGEST_BYTES], type=Clip)
+    except (msgspec.DecodeError, RecursionError) as error:
+        raise nothing from error
+    if not made:
+        raise nothing
+    return made

@@ -1,0 +1,235 @@
+"""A closed line set off evenly, as few exact and near-exact pieces.
+
+Lines and arcs stay exact. A cubic is offset piece by piece: each keeps the
+directions of its ends and gets the speed of the true offset there,
+|C'| (1 + k d) with curvature k (the ordinary offset curve of differential
+geometry), and is halved until it lies within CLOSE of the true offset.
+Corners that open are joined by arcs, corners that close are cut where the
+pieces cross.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.curves.arc import Arc
+from geometry.curves.cubic import Cubic
+from geometry.curves.line import Line
+from geometry.curves.path import Path, Segment
+from geometry.curves.polygons import crosses_itself
+from geometry.errors import GeometryError
+from geometry.saying import say
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2
+
+CLOSE = 0.002
+"""mm that an offset curve may stray from the true offset."""
+DEEPEST = 7
+"""Halvings after which a piece is taken as it is, or left out where the line turns too tightly."""
+CREVICE = 0.05
+"""mm between the ends of two pieces that do not cross which a straight line still bridges."""
+
+Chain = list[Segment]
+
+
+def offset_line(path: Path, by: float, keep_level: float | None = None) -> Path:
+    """A closed path offset by `by` mm, outwards when positive, made counter-clockwise.
+
+    Straight edges that lie on y = `keep_level` stay there, and their
+    neighbours are led to that level. GeometryError when the line is too narrow
+    or turns too tightly for the distance.
+    """
+    if not math.isfinite(by) or abs(by) <= TOUCH:
+        raise GeometryError(say("Type how far the copy lies from the line, above or below zero."))
+    runs = _runs(path.counter_clockwise(), by, keep_level)
+    if not runs:
+        raise GeometryError(say("The line turns more tightly than this distance: choose a smaller one."))
+    chains = [run.pieces for run in runs]
+    for i, run in enumerate(runs):
+        k = (i + 1) % len(runs)
+        following = runs[k]
+        if run.stays and not following.stays:
+            chains[k] = _turned(_led_to(_turned(chains[k]), keep_level))
+        elif following.stays and not run.stays:
+            chains[i] = _led_to(chains[i], keep_level)
+        elif v.distance(chains[i][-1].end, chains[k][0].start) > 10 * TOUCH:
+            turn = _turn(chains[i][-1], chains[k][0])
+            if turn * by > 0 and not following.after_gap:
+                chains[i] = [*chains[i], _corner(following.node, chains[i][-1].end, chains[k][0].start, by, turn)]
+            else:
+                _trimmed(chains, i, k, following.node)
+    for i, run in enumerate(runs):
+        if run.stays:
+            chains[i] = [Line(chains[i - 1][-1].end, chains[(i + 1) % len(chains)][0].start)]
+    return _whole([one for chain in chains for one in chain])
+
+
+@dataclass
+class _Run:
+    """Offset pieces that go on smoothly, and what lies before them on the line."""
+
+    pieces: Chain
+    node: Vec2
+    """where the line itself is at their start"""
+    stays: bool = False
+    after_gap: bool = False
+    """whether a stretch before them turns too tightly to have an offset"""
+
+
+def _runs(path: Path, by: float, level: float | None) -> list[_Run]:
+    runs: list[_Run] = []
+    gap, last = False, None
+    for edge in path.segments:
+        stays = level is not None and _on(edge, level)
+        for node, piece in [(edge.start, edge)] if stays else _moved(edge, by, DEEPEST):
+            if piece is None:
+                gap, last = True, None
+                continue
+            goes_on = last is not None and not stays and v.distance(last.end, piece.start) <= 10 * TOUCH
+            if goes_on:
+                runs[-1].pieces.append(piece)
+            else:
+                runs.append(_Run([piece], node, stays, gap))
+            gap, last = False, None if stays else piece
+    if not runs:
+        return []
+    runs[0].after_gap = runs[0].after_gap or gap
+    ends_meet = last is not None and not runs[0].stays and v.distance(last.end, runs[0].pieces[0].start) <= 10 * TOUCH
+    if ends_meet and not runs[0].after_gap and len(runs) > 1:
+        runs[0] = replace(runs[-1], pieces=runs[-1].pieces + runs[0].pieces)
+        runs.pop()
+    elif len(runs) == 1 and (runs[0].after_gap or not ends_meet):
+        half = len(runs[0].pieces) // 2
+        runs.append(_Run(runs[0].pieces[half:], runs[0].pieces[half].start))
+        del runs[0].pieces[half:]
+    return runs
+
+
+def _turned(chain: Chain) -> Chain:
+    return [one.reversed() for one in reversed(chain)]
+
+
+def _whole(segments: Chain) -> Path:
+    narrow = GeometryError(say("The line is too narrow or turns too tightly for this distance."))
+    try:
+        made = Path(tuple(_welded(segments)), closed=True)
+    except GeometryError as error:
+        raise narrow from error
+    if made.area <= 0 or crosses_itself(made) is not None:
+        raise narrow
+    return made
+
+
+def _welded(segments: Chain) -> Chain:
+    """Neighbours that miss one another by rounding made to meet to the last bit."""
+    out = []
+    for before, one in zip([segments[-1], *segments], segments, strict=False):
+        if one.start != before.end and v.distance(one.start, before.end) <= 10 * TOUCH:
+            one = replace(one, p0=before.end)
+        out.append(one)
+    return out
+
+
+def _on(edge: Segment, level: float) -> bool:
+    return isinstance(edge, Line) and abs(edge.start[1] - level) <= TOUCH and abs(edge.end[1] - level) <= TOUCH
+
+
+def _beside(edge: Segment, t: float, by: float) -> Vec2:
+    return v.along(edge.point(t), v.right(edge.tangent(t)), by)
+
+
+def _moved(edge: Segment, by: float, depth: int) -> list[tuple[Vec2, Segment | None]]:
+    """A segment shifted to its right by `by` mm (outwards on a counter-clockwise path): each piece with its start on
+    the line itself, None where the line turns too tightly to have an offset."""
+    start, end = _beside(edge, 0.0, by), _beside(edge, 1.0, by)
+    if isinstance(edge, Line):
+        return [(edge.start, Line(start, end))]
+    if isinstance(edge, Arc):
+        radius = edge.radius + (by if edge.sweep > 0 else -by)
+        return [(edge.start, Arc(edge.centre, radius, edge.a0, edge.sweep, start, end) if radius > TOUCH else None)]
+    speeds = [1 + edge.curvature(t) * by for t in (0.0, 0.5, 1.0)]
+    if depth == 0 and min(speeds) <= 0:
+        return [(edge.start, None)]
+    if min(speeds) > 0:
+        made = Cubic(start, v.along(start, edge.tangent(0.0), v.distance(edge.p0, edge.c0) * speeds[0]),
+                     v.along(end, edge.tangent(1.0), -v.distance(edge.c1, edge.p1) * speeds[2]), end)
+        if depth == 0 or _strays(edge, made, by) <= CLOSE:
+            return [(edge.start, made)]
+    return [piece for half in edge.split(0.5) for piece in _moved(half, by, depth - 1)]
+
+
+def _strays(edge: Cubic, made: Cubic, by: float) -> float:
+    places = [made.point(k / 8) for k in range(1, 8)]
+    return max(abs(v.distance(edge.point(edge.nearest(place)), place) - abs(by)) for place in places)
+
+
+def _turn(a: Segment, b: Segment) -> float:
+    """Change of direction between two segments, rad, left positive."""
+    s, t = a.tangent(1.0), b.tangent(0.0)
+    return math.atan2(v.cross(s, t), v.dot(s, t))
+
+
+def _corner(node: Vec2, start: Vec2, end: Vec2, by: float, turn: float) -> Segment:
+    return Arc(node, abs(by), math.atan2(start[1] - node[1], start[0] - node[0]), turn, start, end)
+
+
+def _led_to(chain: Chain, level: float) -> Chain:
+    """A chain whose end is brought to y = level: cut there, or led on straight."""
+    for n in range(len(chain) - 1, -1, -1):
+        crossings = [t for t in chain[n].level(1, level) if t > 0]
+        if crossings:
+            piece = chain[n] if crossings[-1] == 1 else chain[n].split(crossings[-1])[0]
+            return [*chain[:n], piece]
+    end, way = chain[-1].end, chain[-1].tangent(1.0)
+    reach = (level - end[1]) / way[1] if abs(way[1]) > 0.05 else -1.0
+    if reach < 0:
+        raise GeometryError(say("At the nut the line runs too flat to be offset."))
+    return [*chain, Line(end, (end[0] + reach * way[0], level))]
+
+
+def _trimmed(chains: list[Chain], i: int, k: int, node: Vec2) -> None:
+    """Cut two chains where they cross, the crossing nearest to their corner; chains that meet are left alone."""
+    a, b = chains[i], chains[k]
+    met = shapely.intersection(_flat(a), _flat(b))
+    points = shapely.get_coordinates(met)
+    if not len(points) and v.distance(a[-1].end, b[0].start) <= CREVICE:
+        chains[i] = [*a, Line(a[-1].end, b[0].start)]
+        return
+    if not len(points):
+        raise GeometryError(say("The line is too narrow or turns too tightly for this distance."))
+    x, y = points[np.argmin(np.hypot(*(points - node).T))]
+    p = (float(x), float(y))
+    (m, s), (n, t) = _at(a, p), _at(b, p)
+    for _ in range(4):
+        one, two, ds, dt = a[m].point(s), b[n].point(t), a[m].tangent(s), b[n].tangent(t)
+        det = v.cross(ds, dt)
+        if abs(det) < 1e-9:
+            break
+        p = v.along(one, ds, v.cross(v.sub(two, one), dt) / det)
+        s, t = a[m].nearest(p), b[n].nearest(p)
+    chains[i] = [*a[:m], _ended(a[m], s, p)]
+    chains[k] = [_begun(b[n], t, p), *b[n + 1:]]
+
+
+def _flat(chain: Chain) -> shapely.LineString:
+    return shapely.LineString(Path(tuple(_welded(chain) if len(chain) > 1 else chain)).flatten(FLAT))
+
+
+def _at(chain: Chain, p: Vec2) -> tuple[int, float]:
+    found = [(v.distance(one.point(t), p), n, t) for n, one in enumerate(chain) for t in (one.nearest(p),)]
+    return min(found)[1:]
+
+
+def _ended(edge: Segment, t: float, p: Vec2) -> Segment:
+    piece = edge if t >= 1 else edge.split(max(t, 1e-9))[0]
+    return replace(piece, p1=p)
+
+
+def _begun(edge: Segment, t: float, p: Vec2) -> Segment:
+    piece = edge if t <= 0 else edge.split(min(t, 1 - 1e-9))[1]
+    return replace(piece, p0=p)

@@ -1,0 +1,85 @@
+"""Cut, copy and paste: features taken out of a layout as a record of their own, and put into this or another one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.edits.moving import move_features, plan_point
+from geometry.edits.parts import feature, fresh_id, settled, taken_ids
+from geometry.edits.tuners import own_place
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Pattern, Pin, SingleHole, Slot, Tuner
+from geometry.layout.parts import Part
+from geometry.saying import say
+from geometry.vectors import Vec2
+
+
+class Clip(Part, frozen=True, kw_only=True):
+    """Tuners with the hardware that they need, slots, pins and holes, each at its place (mm)."""
+
+    patterns: tuple[Pattern, ...] = ()
+    tuners: tuple[Tuner, ...] = ()
+    slots: tuple[Slot, ...] = ()
+    pins: tuple[Pin, ...] = ()
+    holes: tuple[SingleHole, ...] = ()
+
+    def __bool__(self) -> bool:
+        return bool(self.tuners or self.slots or self.pins or self.holes)
+
+
+def clip(layout: Headstock, ids: Iterable[str]) -> Clip:
+    """What is named, in its own places: a tuner of a row without its row. Strings stay with the layout.
+
+    What cannot be copied (outline, nut, blank, an ear) is left out; GeometryError when nothing is left.
+    """
+    parts = [feature(layout, id) for id in dict.fromkeys(ids) if _copied(layout, id)]
+    tuners = tuple(replace(part, place=own_place(layout, part), string=None) for part in parts
+                   if isinstance(part, Tuner))
+    needed = {tuner.pattern for tuner in tuners}
+    made = Clip(patterns=tuple(one for one in layout.patterns if one.id in needed), tuners=tuners,
+                slots=tuple(part for part in parts if isinstance(part, Slot)),
+                pins=tuple(part for part in parts if isinstance(part, Pin)),
+                holes=tuple(part for part in parts if isinstance(part, SingleHole)))
+    if not made:
+        raise GeometryError(say("Hold tuners, slots, pins or holes first: these can be copied."))
+    return made
+
+
+def paste(layout: Headstock, held: Clip, by: Vec2 = (0.0, 0.0)) -> Headstock:
+    """The layout with what the clip holds, moved by a vector in mm; see parts.new_ids for the names.
+
+    A taken name gets the next free number. Hardware comes along; of the same
+    name but with other dimensions it comes under a name of its own.
+    """
+    taken, names = taken_ids(layout), {one.id for one in layout.patterns}
+    patterns, called = list(layout.patterns), {}
+    for pattern in held.patterns:
+        if pattern not in layout.patterns:
+            called[pattern.id] = fresh_id(names, pattern.id)
+            names.add(called[pattern.id])
+            patterns.append(replace(pattern, id=called[pattern.id]))
+
+    def named(part: Part) -> Part:
+        name = fresh_id(taken, part.id)
+        taken.add(name)
+        return replace(part, id=name)
+
+    tuners = [named(replace(one, pattern=called.get(one.pattern, one.pattern))) for one in held.tuners]
+    slots, pins, holes = ([named(one) for one in group] for group in (held.slots, held.pins, held.holes))
+    made = settled(replace(
+        layout, patterns=tuple(patterns), tuners=(*layout.tuners, *tuners), slots=(*layout.slots, *slots),
+        pins=(*layout.pins, *pins), holes=(*layout.holes, *holes)))
+    return made if by == (0.0, 0.0) else move_features(made, [one.id for one in (*slots, *tuners, *pins, *holes)], by)
+
+
+def lead(layout: Headstock, ids: Iterable[str]) -> Vec2:
+    """The point (mm) by which pasted features are carried: that of the only one, else the middle of all."""
+    points = [plan_point(layout, id) for id in ids]
+    return v.scale((sum(p[0] for p in points), sum(p[1] for p in points)), 1 / len(points))
+
+
+def _copied(layout: Headstock, id: str) -> bool:
+    return any(one.id == id for group in (layout.tuners, layout.slots, layout.pins, layout.holes) for one in group)

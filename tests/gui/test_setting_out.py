@@ -1,0 +1,136 @@
+"""Several things in hand: set out, copied, cut, pasted; offsets of outline and slots. By mouse and keyboard."""
+
+import math
+
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from app.window.offset_dialog import OffsetDialog
+from geometry.edits import plan_point
+from geometry.layout import StraightSlot, loop_path
+
+CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
+
+
+@pytest.fixture
+def holes(bench):
+    """Three holes in waste beyond the tip, set down by hand."""
+    bench.window.set_tool("hole")
+    for at in ((-30.0, 184.0), (0.0, 188.0), (20.0, 185.0)):
+        bench.move(at)
+        bench.press(at)
+        bench.release(at)
+    bench.window.escape()
+    return tuple(hole.id for hole in bench.layout.holes)
+
+
+def shortcut(bench, key: Qt.Key, keys=CTRL) -> None:
+    """A key of the menus; the window has to be the active one."""
+    QTest.keyClick(bench.view, key, keys)
+    bench.pump()
+
+
+def test_shift_press_holds_more_and_a_button_brings_them_to_one_height(bench, holes):
+    for id in holes:
+        bench.click(plan_point(bench.layout, id), SHIFT)
+    assert bench.window.document.held == holes
+    button = next(b for b in bench.window.side.findChildren(QPushButton) if b.text() == "Bring to one height")
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    heights = {plan_point(bench.layout, id)[1] for id in holes}
+    assert heights == {plan_point(bench.layout, holes[0])[1]}
+    assert bench.window.document.history.undo_name == "Bring to one height"
+    assert bench.window.document.held == holes
+
+
+def test_several_are_moved_nudged_and_removed_together(bench, holes):
+    for id in holes:
+        bench.click(plan_point(bench.layout, id), SHIFT)
+    before = [plan_point(bench.layout, id) for id in holes]
+    bench.key(Qt.Key.Key_Down)
+    bench.key(Qt.Key.Key_Right, SHIFT)
+    after = [plan_point(bench.layout, id) for id in holes]
+    for (x, y), now in zip(before, after, strict=True):
+        assert now == pytest.approx((x + 10, y - 1))
+    bench.key(Qt.Key.Key_Delete)
+    assert not bench.layout.holes
+    bench.window.commands.run("undo")
+    assert len(bench.layout.holes) == 3
+
+
+def test_copy_hangs_at_the_pointer_and_a_press_sets_it_down(bench, holes):
+    bench.click(plan_point(bench.layout, holes[0]))
+    bench.window.commands.run("copy")
+    bench.window.commands.run("paste")
+    assert len(bench.window.document.shown.holes) == 4 and len(bench.layout.holes) == 3
+    bench.move((-20.0, 10.0))
+    assert bench.window.canvas.tag.said.lines
+    bench.press((-20.0, 10.0))
+    bench.release((-20.0, 10.0))
+    assert math.dist(bench.layout.holes[-1].at, (-20.0, 10.0)) < 1.0
+    assert bench.window.document.held == (bench.layout.holes[-1].id,)
+
+
+def test_a_paste_takes_a_typed_place_and_escape_leaves_the_very_same_layout(bench, holes):
+    bench.click(plan_point(bench.layout, holes[0]))
+    bench.window.commands.run("cut")
+    assert len(bench.layout.holes) == 2
+    before = bench.layout
+    bench.window.commands.run("paste")
+    bench.move((10.0, 30.0))
+    bench.key(Qt.Key.Key_Escape)
+    assert bench.layout is before and bench.window.document.shown is before
+    bench.window.commands.run("paste")
+    bench.text("12")
+    bench.key(Qt.Key.Key_Tab)
+    bench.text("150")
+    bench.key(Qt.Key.Key_Return)
+    assert abs(bench.layout.holes[-1].at[0]) == 12.0 and bench.layout.holes[-1].at[1] == 150.0
+
+
+def test_nothing_to_paste_and_nothing_held_are_said(bench):
+    QApplication.clipboard().clear()
+    bench.window.commands.run("paste")
+    assert "nothing to paste" in bench.window.foot.said
+    bench.window.document.hold(())
+    bench.window.commands.run("copy")
+    assert "Hold tuners" in bench.window.foot.said
+    bench.window.commands.run("level")
+    assert "at least 2" in bench.window.foot.said
+
+
+def offset(bench, text: str, copy: bool = False) -> None:
+    def answer():
+        dialog = QApplication.activeModalWidget()
+        assert isinstance(dialog, OffsetDialog)
+        dialog.field.setFocus()
+        dialog.field.selectAll()
+        QTest.keyClicks(dialog.field, text)
+        QTest.keyClick(dialog.field, Qt.Key.Key_Tab)
+        if copy:
+            QTest.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
+        assert dialog._ok.isEnabled(), dialog._says.text()
+        QTest.mouseClick(dialog._ok, Qt.MouseButton.LeftButton)
+
+    QTimer.singleShot(0, answer)
+    bench.window.commands.run("offset")
+
+
+def test_an_outline_is_set_in_by_a_typed_distance(bench):
+    bench.window.set_stage("outline")
+    old = loop_path(bench.layout.outline)
+    offset(bench, "-3 mm")
+    new = loop_path(bench.layout.outline)
+    for along in (60.0, 150.0, 240.0):
+        assert old.nearest(new.point_at(along)).distance == pytest.approx(3.0, abs=0.01)
+    assert new.box[1] == pytest.approx(0.0, abs=1e-6), "the nut line stays"
+    assert bench.window.document.history.undo_name == "Offset"
+
+
+def test_a_slot_beside_a_slot(bench):
+    bench.window.document.hold(("bass slot",))
+    offset(bench, '1/16"', copy=True)
+    old, new = bench.layout.slots[0].shape, bench.layout.slots[-1].shape
+    assert isinstance(new, StraightSlot) and new.width == pytest.approx(old.width + 3.175)
+    assert (new.nut_end, new.tip_end) == (old.nut_end, old.tip_end)
