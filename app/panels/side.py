@@ -188,6 +188,7 @@ class SidePanel(QWidget):
     def show_chances(self, chances: Chances) -> None:
         """Show how likely the whole comes out, and where it may not."""
         self.chance_line.show_chances(chances)
+        self.snags.show_chances(chances)
         self.chances.show_chances(chances)
 
     def set_unit(self, unit: LengthUnit) -> None:

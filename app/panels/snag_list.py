@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractListModel, QCoreApplication, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.signs import sign_path
 from app.look.theme import Theme
+from app.panels.chance_words import Chances
+from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
 from geometry.checks import KINDS, Snag
 from geometry.cures import curable
 from geometry.units import LengthUnit, format_length
@@ -17,6 +19,7 @@ PAD, GAP, FRAME = 10, 8, 2
 BUTTON = 26
 """Height of a card's button in pixels."""
 SNAG = Qt.ItemDataRole.UserRole
+CHANCE = Qt.ItemDataRole.UserRole + 1
 
 
 def title(snag: Snag) -> str:
@@ -47,6 +50,7 @@ class SnagModel(QAbstractListModel):
         super().__init__(parent)
         self._snags: tuple[Snag, ...] = ()
         self.unit: LengthUnit = "mm"
+        self._chances = Chances()
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
         return len(self._snags)
@@ -55,11 +59,23 @@ class SnagModel(QAbstractListModel):
         snag = self._snags[index.row()]
         if role == SNAG:
             return snag
+        if role == CHANCE:
+            return chance_of(snag, self._chances)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return f"{snag.grade}: {title(snag)}. {snag.text_in(self.unit)} {cure_line(snag, self.unit)}"
+        if role == Qt.ItemDataRole.AccessibleDescriptionRole:
+            chance = chance_of(snag, self._chances)
+            return None if chance is None else chance.words(self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
             return KINDS[snag.kind].why
         return None
+
+    def show_chances(self, chances: Chances) -> bool:
+        """Take what is known of the chances; whether that changes what any card says."""
+        told = (chances.simulation if chances.fresh else None, chances.fresh, chances.trouble)
+        before = (self._chances.simulation if self._chances.fresh else None, self._chances.fresh, self._chances.trouble)
+        self._chances = chances
+        return told != before
 
     def show(self, snags: tuple[Snag, ...]) -> None:
         """Replace the list."""
@@ -80,32 +96,49 @@ class SnagModel(QAbstractListModel):
 
 
 class SnagCard(QStyledItemDelegate):
-    """Paints a snag as a card."""
+    """Paints a snag as a card; the one in hand with its chance."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, theme: Theme, parent: QListView) -> None:
         super().__init__(parent)
         self.theme = theme
         self.unit: LengthUnit = "mm"
         self.pointed: QModelIndex | None = None
         """the card whose button is pointed at"""
 
-    def button(self, option: QStyleOptionViewItem, snag: Snag, area: QRectF) -> QRectF | None:
+    def button(self, option: QStyleOptionViewItem, index: QModelIndex, area: QRectF) -> QRectF | None:
         """Where the button of a card lies that fills `area`; None on a card without a move."""
-        if snag.move is None:
-            return None
-        width = QFontMetrics(option.font).horizontalAdvance(self.word()) + 24
-        return QRectF(area.left() + 2 * PAD + 12, area.bottom() - PAD - BUTTON, width, BUTTON)
+        lines = self._lines(QStyleOptionViewItem(option), index, int(area.width()))
+        found = next((box for box, kind, _ in lines if kind == "button"), None)
+        return None if found is None else found.translated(area.topLeft())
 
     def word(self) -> str:
         """What the button says."""
         return self.tr("Do this")
 
-    def _lines(self, option: QStyleOptionViewItem, snag: Snag, width: int) -> list[tuple[QRectF, str, str]]:
+    def chance(self, index: QModelIndex) -> SnagChance | None:
+        """The chance to be shown on a card: on the one in hand alone."""
+        return index.data(CHANCE) if self.parent().selectionModel().isSelected(index) else None
+
+    def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
+        snag, chance = index.data(SNAG), self.chance(index)
         inner = max(60, width - 3 * PAD - 14)
         plain = QFontMetrics(option.font)
         flags = int(Qt.TextFlag.TextWordWrap)
         y, out = PAD, []
-        for kind, text in (("title", title(snag)), ("text", snag.text_in(self.unit)), ("cure", cure_line(snag, self.unit))):
+        said = [("title", title(snag)), ("text", snag.text_in(self.unit)), ("cure", cure_line(snag, self.unit))]
+        if snag.move is not None:
+            said.append(("button", self.word()))
+        if chance is not None:
+            said += [("picture", ""), ("chance" if chance.clearance is not None else "awaited", chance.words(self.unit))]
+        for kind, text in said:
+            if kind == "picture":
+                out.append((QRectF(PAD, y + 4, width - 2 * PAD, TALL), kind, text))
+                y += TALL + 8
+                continue
+            if kind == "button":
+                out.append((QRectF(2 * PAD + 12, y + 4, plain.horizontalAdvance(text) + 24, BUTTON), kind, text))
+                y += BUTTON + 6
+                continue
             if not text:
                 continue
             font = option.font
@@ -119,9 +152,8 @@ class SnagCard(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
         view = self.parent()
         width = view.viewport().width()
-        lines = self._lines(QStyleOptionViewItem(option), index.data(SNAG), width - FRAME)
-        below = 0 if index.data(SNAG).move is None else BUTTON + 6
-        return QSize(width, int(lines[-1][0].bottom()) + below + PAD + GAP)
+        lines = self._lines(QStyleOptionViewItem(option), index, width - FRAME)
+        return QSize(width, int(lines[-1][0].bottom()) + PAD + GAP)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         snag: Snag = index.data(SNAG)
@@ -135,7 +167,7 @@ class SnagCard(QStyledItemDelegate):
         painter.setBrush(QColor(t.card))
         painter.drawRoundedRect(area.adjusted(0.5, 0.5, -0.5, -0.5), 8, 8)
         painter.translate(area.left(), area.top())
-        lines = self._lines(QStyleOptionViewItem(option), snag, int(area.width()))
+        lines = self._lines(QStyleOptionViewItem(option), index, int(area.width()))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colour))
         painter.save()
@@ -144,22 +176,25 @@ class SnagCard(QStyledItemDelegate):
         painter.restore()
         for box, kind, text in lines:
             font = option.font
+            if kind == "picture":
+                paint_chance(painter, self.chance(index), box, t, font, self.unit)
+                continue
             font.setBold(kind == "title")
             painter.setFont(font)
-            painter.setPen(QColor({"title": t.ink, "text": t.dim, "cure": colour}[kind]))
+            if kind == "button":
+                self._paint_button(painter, box, text, self.pointed is not None and self.pointed == index)
+                continue
+            painter.setPen(QColor({"text": t.dim, "cure": colour, "awaited": t.dim}.get(kind, t.ink)))
             painter.drawText(box, int(Qt.TextFlag.TextWordWrap), text)
-        button = self.button(option, snag, area.translated(-area.topLeft()))
-        if button is not None:
-            font = option.font
-            font.setBold(False)
-            painter.setFont(font)
-            full = self.pointed is not None and self.pointed == index
-            painter.setPen(QPen(QColor(t.accent), 1))
-            painter.setBrush(QColor(t.accent if full else t.panel))
-            painter.drawRoundedRect(button.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
-            painter.setPen(QColor(t.accent_ink if full else t.ink))
-            painter.drawText(button, int(Qt.AlignmentFlag.AlignCenter), self.word())
         painter.restore()
+
+    def _paint_button(self, painter: QPainter, box: QRectF, word: str, full: bool) -> None:
+        t = self.theme
+        painter.setPen(QPen(QColor(t.accent), 1))
+        painter.setBrush(QColor(t.accent if full else t.panel))
+        painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+        painter.setPen(QColor(t.accent_ink if full else t.ink))
+        painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter), word)
 
 
 def card_area(option: QStyleOptionViewItem) -> QRectF:
@@ -196,6 +231,20 @@ class SnagList(QListView):
         """Replace the snags shown."""
         self._model.show(snags)
 
+    def show_chances(self, chances: Chances) -> None:
+        """Tell the chance of the snag in hand, or that it is being worked out."""
+        if self._model.show_chances(chances):
+            self.scheduleDelayedItemsLayout()
+            self.viewport().update()
+
+    def selectionChanged(self, now: QItemSelection, before: QItemSelection) -> None:
+        """The card in hand is taller: it shows its chance."""
+        super().selectionChanged(now, before)
+        self.scheduleDelayedItemsLayout()
+        if now.indexes():
+            self.executeDelayedItemsLayout()
+            self.scrollTo(now.indexes()[0])
+
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
         self._card.theme = theme
@@ -212,7 +261,7 @@ class SnagList(QListView):
         option = QStyleOptionViewItem()
         self.initViewItemOption(option)
         option.rect = self.visualRect(index)
-        return self._card.button(option, index.data(SNAG), card_area(option)) if index.isValid() else None
+        return self._card.button(option, index, card_area(option)) if index.isValid() else None
 
     def _on_button(self, at: QPoint) -> QModelIndex | None:
         index = self.indexAt(at)

@@ -8,6 +8,7 @@ from geometry.accuracy.requirements import requirements
 from geometry.accuracy.simulation import Clearance, Simulation, simulate
 from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share, Source
 from geometry.accuracy.targets import Aim
+from geometry.accuracy.told import is_simulated
 from geometry.accuracy.words import (
     cause_words,
     chance_words,
@@ -19,5 +20,5 @@ from geometry.accuracy.words import (
 
 __all__ = ["PERCENTS", "SOURCES", "TITLES", "UNITS", "Aim", "Clearance", "Input", "Linear", "Need", "Outlook",
            "Propagated", "Proposal", "Requirements", "Share", "Simulation", "Source", "Spread", "cause_words",
-           "chance_words", "propagate", "propose_moves", "requirements", "rise_words", "share_words",
-           "short_chance_words", "simulate", "success_words"]
+           "chance_words", "is_simulated", "propagate", "propose_moves", "requirements", "rise_words",
+           "share_words", "short_chance_words", "simulate", "success_words"]

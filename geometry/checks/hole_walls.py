@@ -22,6 +22,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
+from geometry.solids.ways_out import from_slot, upright_from_outside
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
@@ -88,6 +89,11 @@ def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | N
     measured = (abs(inside) if pin else inside) - drilling.radius
     if not short(measured, needed):
         return None
+    push = _lacking(drilling, outline, None, margins)
+    if measured < 0:
+        out = upright_from_outside(centre, drilling.radius, outline, either_side=pin)
+        if out is not None and out.depth > -measured + FLAT:
+            measured, push = -out.depth, v.scale(out.plan, out.depth + needed)
     called = first(name(drilling))
     if inside <= -drilling.radius and not pin:
         text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
@@ -104,8 +110,7 @@ def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | N
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
-                text, say("Reshape the outline, or choose other hardware."),
-                push=_lacking(drilling, outline, None, margins))
+                text, say("Reshape the outline, or choose other hardware."), push=push)
 
 
 def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Snag | None:
@@ -118,13 +123,16 @@ def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Snag | N
     measured = slot_gap(aside, above)
     if not short(measured, needed):
         return None
+    push = _lacking(drilling, opening.wall, opening, margins)
+    if measured < 0:
+        out = from_slot(drilling, opening.slot, opening.wall)
+        measured, push = -out.depth, v.scale(out.plan, out.depth + needed)
     foot = opening.wall.foot(centre)
     level = min(drilling.start[2], drilling.end[2]) if above else (drilling.start[2] + drilling.end[2]) / 2
     return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
                 (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
                 gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed),
-                say("Reshape {opening}, or choose other hardware.", opening=opening.id),
-                push=_lacking(drilling, opening.wall, opening, margins))
+                say("Reshape {opening}, or choose other hardware.", opening=opening.id), push=push)
 
 
 def slot_gap(aside: float, above: float) -> float:

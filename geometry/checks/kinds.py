@@ -58,6 +58,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "web": Kind(say("Web is thin"), say("The web is the wood between two slots.")),
     "slots-overlap": Kind(say("Slots overlap"), say("Two slots share wood.")),
     "slot-to-nut": Kind(say("Slot close to the nut"), say("The wood between nut and slot carries the pull of the strings.")),
+    "hole-to-ramp": Kind(say("Hole meets a ramp"),
+                         say("Least wood between a drilling and the slope at the nut end of a slot.")),
     # side bores
     "cover": Kind(say("Little wood above or below"), say("Wood between a bore from the side and the face or the back.")),
     "no-slot": Kind(say("No slot in the way"), say("The post of a side tuner has to lie across a slot.")),

@@ -11,6 +11,7 @@ from geometry.checks import (
     hole_walls,
     pins,
     rack,
+    ramp_walls,
     router,
     seats,
     shape,
@@ -30,7 +31,7 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
 
-FAMILIES = (shape, slots, hole_walls, hole_pairs, depths, side_walls, side_outline, side_reach, side_marks, seats,
+FAMILIES = (shape, slots, hole_walls, hole_pairs, ramp_walls, depths, side_walls, side_outline, side_reach, side_marks, seats,
             buttons, pins, glue, router, rack, flats, string_angles, string_posts, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 

@@ -25,6 +25,7 @@ from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
+from geometry.solids.ways_out import level_from_outside
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
@@ -98,7 +99,7 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
         quick = float(shapely.distance(shape.area, rest))
         if quick - FLAT >= needed:
             continue
-        measured, where = _gap(shape, outline, rest, quick)
+        measured, where = _gap(drilling, shape, outline, rest, quick)
         if not short(measured, needed):
             continue
         found.append((drilling, measured, needed, where))
@@ -161,8 +162,8 @@ def _cut(inner: np.ndarray, outer: np.ndarray, a: float, b: float, half: float) 
     return inner + (outer - inner) * ((level - a) / (b - a)) if abs(a) < half <= abs(b) else None
 
 
-def _gap(shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> tuple[float, Vec2]:
-    """(gap in mm, place); negative by how far the bore sticks out of the wood."""
+def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> tuple[float, Vec2]:
+    """(gap in mm, place); negative by the least shift that brings the bore back into the wood."""
     if quick > 0:
         p, q = shapely.shortest_line(shape.line, rest).coords[:]
         foot = outline.foot(q)
@@ -179,4 +180,6 @@ def _gap(shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> 
     deep = shape.about(inner)
     i, k = int(np.argmax(out)), int(np.argmax(deep))
     place, depth = (ends[i], out[i]) if out[i] >= deep[k] else (inner[k], deep[k])
-    return -max(float(depth), 2 * TOUCH), (float(place[0]), float(place[1]))
+    back = level_from_outside(drilling, inner)
+    depth = max(float(depth), 2 * TOUCH) if back is None else max(back.depth, 2 * TOUCH)
+    return -depth, (float(place[0]), float(place[1]))

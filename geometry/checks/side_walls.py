@@ -25,8 +25,9 @@ from geometry.terms import term
 from geometry.solids.drilling import Drilling
 from geometry.solids.floor import floor_gap
 from geometry.solids.walls import Wall, oblong
+from geometry.solids.ways_out import from_slot
 from geometry.tolerance import FLAT, TOUCH
-from geometry.vectors import Vec2
+from geometry.vectors import Vec2, Vec3
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -83,7 +84,7 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
             far = shapely.distance(axes[i], opening.wall.area)
             if math.hypot(max(0.0, far - FLAT), below) - drilling.radius >= needed:
                 continue
-            measured, where = _slot_gap(drilling, opening, below)
+            measured, where, way = slot_gap(drilling, opening, below)
             if not short(measured, needed):
                 continue
             amount = tenths(needed - measured)
@@ -92,7 +93,8 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
                     if drilling.depth > needed - measured else
                     say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=amount, item=item.id))
             found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
-                              needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure))
+                              needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure,
+                              push=None if way is None else v.scale(way, needed - measured)))
     return tuple(found)
 
 
@@ -107,26 +109,34 @@ def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, 
     return min(found, key=lambda pair: pair[0])[1] if found else None
 
 
-def _slot_gap(drilling: Drilling, opening: Opening, below: float) -> tuple[float, tuple[float, float, float]]:
-    """(gap in mm, place): in plan beside a wall that stands at the axis, in space below the floor of a blind slot."""
+def slot_gap(drilling: Drilling, opening: Opening, below: float) -> tuple[float, Vec3, Vec2 | None]:
+    """(gap in mm, place, the way in plan on which the drilling leaves the slot or its neighbourhood if there is one).
+
+    In plan beside a wall that stands at the axis, in space below the floor of a blind slot; negative by the
+    least shift that parts the two.
+    """
     z = drilling.start[2]
     if below > 0:
         gap, place = floor_gap(drilling, opening.wall, below)
-        return gap, (*place, (z + opening.depth) / 2)
-    shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
-    if not shapely.intersects(shape.area, opening.wall.area):
-        distance, p, q = shape.to(opening.wall)
-        return distance, (*v.middle(p, q), z)
-    depth, place = _sunk(shape, opening.wall)
-    return -depth, (*place, z)
+        spot = (*place, (z + opening.depth) / 2)
+        if gap >= 0:
+            return gap, spot, None
+    else:
+        shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
+        if not shapely.intersects(shape.area, opening.wall.area):
+            distance, p, q = shape.to(opening.wall)
+            return distance, (*v.middle(p, q), z), v.unit(v.sub(p, q)) if distance > 0 else None
+        spot = (*_deepest(shape, opening.wall), z)
+    out = from_slot(drilling, opening.slot, opening.wall)
+    return -max(0.0, out.depth), spot, out.plan if v.norm(out.plan) > 1e-9 else None
 
 
-def _sunk(one: Wall, two: Wall) -> tuple[float, Vec2]:
-    """How far two areas reach into each other: the deepest corner of either inside the other, and where."""
-    best = (0.0, tuple(one.points[0]))
+def _deepest(one: Wall, two: Wall) -> Vec2:
+    """A place to look at where two areas overlap: the corner of either that lies deepest in the other."""
+    best, place = -math.inf, one.path.start
     for a, b in ((one, two), (two, one)):
         depth = b.about(a.points)
         i = int(np.argmax(depth))
-        if depth[i] > best[0]:
-            best = (float(depth[i]), tuple(float(c) for c in a.points[i]))
-    return best
+        if depth[i] > best:
+            best, place = float(depth[i]), (float(a.points[i, 0]), float(a.points[i, 1]))
+    return place

@@ -14,6 +14,7 @@ from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.layout.slots import StraightSlot
 from geometry.saying import say
+from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
@@ -67,11 +68,15 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
     if not short(measured, needed):
         return ()
     if measured < 0:
+        back = into_outline(opening.slot, opening.wall, outline)
+        if back is not None and back[0] > -measured:
+            measured = -back[0]
+        push = (_inwards(opening, outline, where, needed - measured) if back is None else
+                v.scale(back[1], needed - measured))
         return (Snag("slot-outside", SPOILS, (opening.id, OUTLINE), (*where, 0.0), measured, needed,
                      say("{opening} leaves the head by {measured} mm.",
                          opening=first(opening.id), measured=mm(-measured)),
-                     say("Move {opening} inwards, or make it shorter or narrower.", opening=opening.id),
-                     push=_inwards(opening, outline, where, needed - measured)),)
+                     say("Move {opening} inwards, or make it shorter or narrower.", opening=opening.id), push=push),)
     a, b = both(measured, needed)
     return (Snag("rail", TIGHT, (opening.id, OUTLINE), (*where, 0.0), measured, needed,
                  say("The rail beside {opening} is {a} mm; {b} mm wanted.", opening=opening.id, a=a, b=b),
@@ -102,10 +107,14 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.web
     if shapely.intersects(one.wall.area, two.wall.area):
         depth = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
+        out = out_of_slot(one.slot, one.wall, two.slot, two.wall)
+        push = None if out is None else v.scale(out[1], out[0] + needed)
+        depth = depth if out is None else max(out[0], 2e-6)
         shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
                      say("{one} and {two} overlap.",
-                         one=first(one.id), two=two.id), say("Move them apart, or join them into one drawn slot.")),)
+                         one=first(one.id), two=two.id), say("Move them apart, or join them into one drawn slot."),
+                     push=push),)
     if not shapely.dwithin(one.wall.line, two.wall.line, needed + 2 * FLAT):
         return ()
     measured, p, q = one.wall.to(two.wall)

@@ -1,9 +1,13 @@
 """Chances in the window: worked out when the layout rests, told in the panel, ringed on the drawing."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor
 from PySide6.QtTest import QTest
 
+from app.look.theme import DAY
+from app.panels.snag_list import CHANCE
 from geometry.accuracy import simulate
 from tests.geometry.accuracy.specimens import crowded
 from tests.gui.bench import Bench
@@ -134,3 +138,63 @@ def test_a_headstock_that_is_spoiled_as_drawn_is_not_called_sound(qtbot, tmp_pat
     assert any(s.grade == "spoils the work" for s in bench.window.document.result.snags)
     known(bench, qtbot)
     assert bench.window.side.chance_line.text.startswith("Not sound as drawn: ")
+
+
+def card(bench: Bench, row: int):
+    snags = bench.window.side.snags
+    return snags.visualRect(snags.model().index(row, 0))
+
+
+def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(crowd: Bench, qtbot) -> None:
+    side, watch = crowd.window.side, crowd.window.rooms.chances
+    snags, model = side.snags, side.snags.model()
+    row, snag = next((i, s) for i, s in enumerate(crowd.window.document.result.snags) if s.kind == "screw-to-screw")
+    snags.scrollTo(model.index(row, 0))
+    low = card(crowd, row).height()
+    QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=card(crowd, row).center())
+    crowd.pump()
+    # In hand its card has room for the picture, and says that the chance is on its way.
+    assert snags.currentIndex().row() == row and card(crowd, row).height() > low + 60
+    told = model.index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole)
+    assert told == "Chance: being worked out…"
+    known(crowd, qtbot)
+    crowd.pump()
+    own = watch.chances.simulation.of(snag)
+    told = model.index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole)
+    assert told.startswith("In your shop's accuracy. Spoils the work: under 1 in 3,300")
+    assert model.index(row, 0).data(CHANCE).clearance is own and own.spread.counts
+    ink = painted(snags.viewport().grab().toImage(), card(crowd, row), DAY.tight)
+    assert ink > 200, "the bars under the margin"
+    # The next layout has no chance yet: not one number of the old one stays.
+    crowd.window.document.hold(("treble side 2",))
+    crowd.view.setFocus()
+    crowd.key(Qt.Key.Key_Up)
+    row = next(i for i, s in enumerate(crowd.window.document.result.snags) if s.kind == "screw-to-screw")
+    assert model.index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole) == "Chance: being worked out…"
+    assert model.index(row, 0).data(CHANCE).clearance is None
+
+
+def test_a_snag_that_no_error_of_the_shop_changes_has_no_chance(qtbot, tmp_path) -> None:
+    few = replace(crowded(), pins=())
+    bench = Bench(qtbot, tmp_path, few)
+    known(bench, qtbot)
+    snags = bench.window.side.snags
+    row = next(i for i, s in enumerate(bench.window.document.result.snags) if s.kind == "few-pins")
+    snags.scrollTo(snags.model().index(row, 0))
+    low = card(bench, row).height()
+    QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=card(bench, row).center())
+    bench.pump()
+    assert card(bench, row).height() == low
+    assert snags.model().index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole) is None
+
+
+def painted(image, box, colour: str) -> int:
+    """How many points of a part of a picture have a colour, or nearly."""
+    want = QColor(colour)
+    scale = image.devicePixelRatio()
+    found = 0
+    for y in range(int(box.top() * scale), min(image.height(), int(box.bottom() * scale))):
+        for x in range(int(box.left() * scale), min(image.width(), int(box.right() * scale))):
+            got = image.pixelColor(x, y)
+            found += abs(got.red() - want.red()) + abs(got.green() - want.green()) + abs(got.blue() - want.blue()) < 24
+    return found

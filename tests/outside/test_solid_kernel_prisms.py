@@ -7,7 +7,7 @@ import pytest
 
 from geometry.checks.hole_walls import slot_gap
 from geometry.checks.scene import Opening
-from geometry.checks.side_walls import _slot_gap
+from geometry.checks.side_walls import slot_gap as level_gap
 from geometry.layout import Loop, Node, Slot, StraightSlot
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path
@@ -32,7 +32,7 @@ def _ours(kind, cylinder, shape):
         return slot_gap(-wall.inside(start[:2]) - radius, max(0.0, THICK - length - depth))
     drilling = Drilling("d", "d", "d", "post", "bore", 2 * radius, start, axis, length, False, "treble edge", "brad",
                         None, length)
-    return _slot_gap(drilling, Opening("s", slot, wall), max(0.0, start[2] - depth))[0]
+    return level_gap(drilling, Opening("s", slot, wall), max(0.0, start[2] - depth))[0]
 
 
 @pytest.fixture(scope="module")

@@ -10,17 +10,12 @@ from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.propagation import propagate
 from geometry.accuracy.simulation import simulate
 from geometry.accuracy.spec import Reach
+from geometry.accuracy.told import NOT_SIMULATED
 from geometry.checks import check
 from geometry.layout import Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
 from tests.geometry.accuracy.specimens import SAMPLES, WIDE, face_head, head, holes, only, sample, side_head
 from tests.geometry.edits.heads import curved, plain, twelve
 
-NOT_SIMULATED = {
-    "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "buttons", "button-to-wood", "no-mark",
-    "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
-    "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through",
-    "string-to-post", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"}
-"""Hardware, strings, blank, rack and router: nothing that the shop's errors are modelled to change."""
 STRAIGHT_ONLY = {"slot-not-reached"}
 """Told by the checks as two depths, here as their difference."""
 DEPTH_OF_OVERLAP = 0.05

@@ -6,7 +6,7 @@ one millimetre, half a millimetre into each other, or the margin exactly.
 
 from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
 from geometry.checks.words import SORTS
-from geometry.layout import Pin, SingleHole
+from geometry.layout import Pin, Ramp, SingleHole
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import FACE, PINS, SIDE, bore, face, head, pattern, side, slot
 
@@ -90,4 +90,25 @@ def _outline_cases():
         yield Case(outline_kind(sort), make(-0.5), -0.5, "spoils the work", make(need), between=("a", "outline"))
 
 
-CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases())
+def _ramp_cases():
+    """A ramp that falls by 5 in 12 (and 13 aslant) from y = 42 to the nut end of the slot at y = 54, 6 mm to either side of x = 14."""
+    opening = slot()
+    opening = type(opening)(id="slot", shape=opening.shape, ramp=Ramp(length=12.0, depth=5.0))
+
+    def hole(x, y, depth=None):
+        return head(holes=(SingleHole(id="a", at=(x, y), diameter=6.0, surface="back" if depth else "face", depth=depth),),
+                    slots=(opening,))
+
+    def level(gap):
+        """A side bore at y = 48, where the ramp lies 2.5 mm deep: seen along it, 12/13 of the drop from there to its axis."""
+        return head(tuners=(side("a", 48.0, depth=2.5 + (gap + 3.0) * 13 / 12),), patterns=(SIDE,), slots=(opening,))
+
+    def under(gap):
+        """From the back: its rim at y = 51 comes nearest, where the ramp lies 3.75 mm deep."""
+        return hole(14.0, 48.0, 16.0 - 3.75 - gap * 13 / 12)
+    for make in (lambda gap: hole(23.0 + gap, 48.0), lambda gap: hole(14.0, 39.0 - gap), under, level):
+        for gap, grade in ((2.0, "tight"), (-0.5, "spoils the work")):
+            yield Case("hole-to-ramp", make(gap), gap, grade, make(3.0), between=("a", "slot"), within=1e-4)
+
+
+CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases())

@@ -1,0 +1,17 @@
+"""Which snags the simulation has an answer for."""
+
+from __future__ import annotations
+
+from geometry.checks.snags import Snag
+
+NOT_SIMULATED = frozenset({
+    "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "buttons", "button-to-wood", "no-mark",
+    "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
+    "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through", "hole-to-ramp",
+    "string-to-post", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"})
+"""Hardware, strings, blank, rack and router: kinds of snag that nothing the shop's errors are modelled to change."""
+
+
+def is_simulated(snag: Snag) -> bool:
+    """Whether a snag is about a clearance that the simulation measures."""
+    return snag.unit == "mm" and snag.measured is not None and snag.kind not in NOT_SIMULATED

@@ -1,0 +1,74 @@
+"""Drillings against the ramps of slots: wood above, beside and before a slope that goes down from the face.
+
+A side bore may pass the ramp of the slot that it opens into.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.checks.hole_walls import wanted_to_slot
+from geometry.checks.items import Item, plan
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.side_walls import first_on_the_way
+from geometry.checks.snags import Snag, grade, short
+from geometry.checks.words import gap_text, name, sort_of
+from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.solids.drilling import Drilling
+from geometry.solids.ramp_gap import from_ramp
+from geometry.solids.ramps import RampCut, ramp_cut
+from geometry.tolerance import TOUCH
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every drilling with every ramp; of each hole the worst."""
+    ramped = tuple(opening for opening in scene.openings if opening.slot.ramp is not None)
+    for item in scene.items if ramped else ():
+        if item.drillings:
+            for opening in ramped:
+                yield from scene.memo.of(_ramp, item, opening, scene.openings, scene.layout.margins)
+
+
+def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
+    cut = ramp_cut(opening.slot)
+    taken = shapely.Polygon([cut.corner(0.0, -1.0), cut.corner(cut.reach, -1.0), cut.corner(cut.reach, 1.0), cut.corner(0.0, 1.0)])
+    axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
+    far = shapely.distance(axes, taken)
+    worst: dict[int, Snag] = {}
+    for i, drilling in enumerate(item.drillings):
+        needed = wanted_to_slot(drilling, margins)
+        if far[i] - drilling.radius >= needed or not _at_its_height(drilling, cut, needed):
+            continue
+        if sort_of(drilling) == "side bore" and first_on_the_way(drilling, drilling.depth, openings) is opening:
+            continue
+        out = from_ramp(drilling, cut)
+        measured = -out.depth
+        if not short(measured, needed):
+            continue
+        hole = item.hole_of[i]
+        if hole not in worst or needed - measured > worst[hole].lacks:
+            worst[hole] = Snag(
+                "hole-to-ramp", grade(measured), (item.id, opening.id), _look_at(drilling, cut), measured, needed,
+                gap_text(name(drilling), say("ramp of {slot}", slot=opening.id), measured, needed),
+                say("Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.", slot=opening.id),
+                push=v.scale(out.plan, needed - measured) if v.norm(out.plan) > TOUCH else None)
+    return tuple(worst.values())
+
+
+def _at_its_height(drilling: Drilling, cut: RampCut, needed: float) -> bool:
+    """Whether the top of a drilling comes within what is needed of the ramp's deepest place."""
+    top = min(drilling.start[2], drilling.end[2]) - (0.0 if drilling.upright else drilling.radius)
+    return top - cut.reach * cut.slope < needed
+
+
+def _look_at(drilling: Drilling, cut: RampCut) -> tuple[float, float, float]:
+    """Between the drilling's axis and the nearest place of the ramp's middle line."""
+    line = shapely.LineString([cut.start, v.along(cut.start, cut.axis, cut.length)])
+    axis = shapely.LineString([plan(drilling.start), plan(drilling.end)])
+    (ax, ay), (bx, by) = shapely.shortest_line(axis, line).coords
+    return (ax + bx) / 2, (ay + by) / 2, float(np.clip(cut.along((bx, by)), 0.0, cut.length)) * cut.slope

@@ -1,0 +1,97 @@
+"""Sums of plane shapes (every point of one plus every point of the other), and the shortest way out of one.
+
+Two shapes share area as long as the shift between them lies in the sum of the
+one and the mirror image of the other. So the least shift that parts them is the
+distance from no shift at all to the rim of that sum.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from geometry.vectors import Vec2
+
+NO_SHIFT = shapely.Point(0.0, 0.0)
+
+
+def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
+    """The sum of the convex hulls of two sets of points (n, 2) and (k, 2)."""
+    return shapely.MultiPoint((a[:, None] + b[None]).reshape(-1, 2)).convex_hull
+
+
+def swept(chain: np.ndarray, b: np.ndarray) -> BaseGeometry:
+    """The sum of a chain of chords through (n, 2) points and the convex hull of (k, 2) points."""
+    ends = np.stack([chain[:-1], chain[1:]], axis=1)
+    return shapely.union_all(_hulls((ends[:, :, None] + b[None, None]).reshape(len(ends), -1, 2)))
+
+
+def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry:
+    """The sum of an area, whose rim runs through (n, 2) points, and the convex hull of (k, 2) points."""
+    if shapely.area(area) >= (1 - 1e-12) * shapely.area(shapely.convex_hull(area)):
+        return convex_sum(rim, b)
+    moved = shapely.transform(area, lambda xy: xy + b[0])
+    return shapely.union_all([moved, swept(rim, b)])
+
+
+def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
+    """The sum of what lies up to `far` mm to the right of a chain and the convex hull of (k, 2) points.
+
+    The right of an outline that runs counter-clockwise is its outside. Where
+    the chain turns left the gap between the two sides is filled.
+    """
+    ends = np.stack([chain[:-1], chain[1:]], axis=1)
+    along = ends[:, 1] - ends[:, 0]
+    size = np.hypot(along[:, 0], along[:, 1])
+    keep = size > 1e-9
+    ends, along = ends[keep], along[keep] / size[keep, None]
+    out = far * np.stack([along[:, 1], -along[:, 0]], axis=1)
+    bands = np.concatenate([ends, ends + out[:, None]], axis=1)
+    follows = np.flatnonzero(np.all(ends[:-1, 1] == ends[1:, 0], axis=1))
+    corners = ends[follows, 1]
+    wedges = np.stack([corners, corners + out[follows], corners + out[follows + 1],
+                       corners + (out[follows] + out[follows + 1]) / 2], axis=1)
+    if len(ends) > 1 and np.all(ends[-1, 1] == ends[0, 0]):
+        wedges = np.concatenate([wedges, [[ends[0, 0], ends[0, 0] + out[-1], ends[0, 0] + out[0],
+                                           ends[0, 0] + (out[-1] + out[0]) / 2]]])
+    pieces = np.concatenate([bands, wedges])
+    return shapely.union_all(_hulls((pieces[:, :, None] + b[None, None]).reshape(len(pieces), -1, 2)))
+
+
+def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | None:
+    """(least shift in mm, its unit direction) that leaves a sum grown by a radius `round` mm.
+
+    The sum must be convex where `round` is given. Below zero by how far no shift at all lies outside
+    already. None where the sum holds no area, or the direction is undefined.
+    """
+    if summed.is_empty:
+        return None
+    rim = summed.boundary if summed.geom_type in ("Polygon", "MultiPolygon") else summed
+    near = shapely.shortest_line(NO_SHIFT, rim).coords[1]
+    size = float(np.hypot(*near))
+    inside = rim is not summed and bool(shapely.intersects(summed, NO_SHIFT))
+    if size < 1e-12:
+        return round, _square_to_rim(summed)
+    way = (near[0] / size, near[1] / size)
+    return (size + round, way) if inside else (round - size, (-way[0], -way[1]))
+
+
+def _square_to_rim(summed: BaseGeometry) -> Vec2:
+    """The direction out of a sum whose rim runs through no shift at all: square to the rim, away from its middle."""
+    rim = shapely.get_coordinates(shapely.convex_hull(summed))
+    ahead = np.diff(rim, axis=0)
+    size = np.hypot(*ahead.T)
+    off = np.abs(rim[:-1, 0] * ahead[:, 1] - rim[:-1, 1] * ahead[:, 0]) / np.maximum(size, 1e-300)
+    k = int(np.argmin(np.where(size > 1e-12, off, np.inf))) if len(ahead) else -1
+    if k < 0 or size[k] <= 1e-12:
+        return (1.0, 0.0)
+    x, y = (float(c) for c in ahead[k] / size[k])
+    return (y, -x) if rim.mean(axis=0) @ (y, -x) <= 0 else (-y, x)
+
+
+def _hulls(points: np.ndarray) -> np.ndarray:
+    """The convex hull of each row of (m, k, 2) points."""
+    count, each, _ = points.shape
+    made = shapely.points(points.reshape(-1, 2))
+    return shapely.convex_hull(shapely.multipoints(made, indices=np.repeat(np.arange(count), each)))

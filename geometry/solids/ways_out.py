@@ -1,0 +1,166 @@
+"""How deep a drilling overlaps a slot or what lies outside the outline: the least shift that parts the two, and its direction.
+
+Which shifts count is settled by what the wood is: a slot is open at the face
+(a through slot at the back too), so nothing gets clear of it that way, and only
+below the floor of a blind slot is there another way out than in plan. A
+drilling comes from its own surface: one from the face is open upwards. The
+outline stands full height. Turning a drilling is not looked at.
+
+A straight slot is measured in closed form (a line of centres with a radius);
+drawn shapes and outlines by chords within SAGITTA.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.layout.slots import Slot, StraightSlot
+from geometry.solids.drilling import Drilling
+from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, way_out
+from geometry.solids.walls import Wall
+from geometry.tolerance import QUAD_SEGS, TOUCH
+from geometry.vectors import Vec2, Vec3
+
+SAGITTA = 0.0005
+"""mm: how far a curve is flattened for a depth"""
+_LOOKS, _ROUNDS = 33, 40
+_INNER = (math.sqrt(5) - 1) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class WayOut:
+    """`depth` in mm: the least shift that parts the two, below zero where they are apart; `way`: its unit direction."""
+
+    depth: float
+    way: Vec3
+
+    @property
+    def plan(self) -> Vec2:
+        """The direction seen on the face; not of length 1 where it leads downwards too."""
+        return self.way[0], self.way[1]
+
+
+def strip(drilling: Drilling, half: float | None = None) -> np.ndarray:
+    """(4, 2) corners in plan of a level drilling, or of the part of it that is `half` mm wide to either side."""
+    half = drilling.radius if half is None else half
+    start, along = np.array(drilling.start[:2]), np.array(drilling.direction[:2])
+    out = half * np.array([-along[1], along[0]])
+    end = start + drilling.depth * along
+    return np.array([start - out, end - out, end + out, start + out])
+
+
+def from_slot(drilling: Drilling, slot: Slot, wall: Wall) -> WayOut:
+    """The way of a drilling, level or upright, out of a slot whose exact wall is given."""
+    deep = math.inf if slot.depth is None else slot.depth
+    shifts = _shifts(slot, wall)
+    if drilling.upright:
+        depth, way = shifts(np.array([drilling.start[:2]]), drilling.radius)
+        found = WayOut(depth, (*way, 0.0))
+        down = deep - drilling.end[2]
+        return WayOut(down, (0.0, 0.0, 1.0)) if drilling.direction[2] < 0 and down < depth else found
+    return _level_from_slot(drilling, deep, shifts)
+
+
+_Shifts = Callable[[np.ndarray, float], tuple[float, Vec2]]
+"""(corners of a convex shape, how much it is grown) -> (least shift out of the slot in plan, direction)"""
+
+
+def _shifts(slot: Slot, wall: Wall) -> _Shifts:
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        core = np.array([shape.nut_end, shape.tip_end])
+        return lambda corners, grown: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
+    fine = Wall(wall.path, SAGITTA)
+
+    def drawn(corners: np.ndarray, grown: float) -> tuple[float, Vec2]:
+        summed = area_sum(fine.area, fine.points, -corners)
+        return way_out(shapely.buffer(summed, grown, quad_segs=4 * QUAD_SEGS) if grown else summed)
+    return drawn
+
+
+def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut:
+    """In plan, straight down below the floor, or aslant between the two: as it sinks, less of its width meets the slot."""
+    radius, under = drilling.radius, deep - drilling.start[2]
+    if under <= -radius:
+        return WayOut(under + radius, (0.0, 0.0, 1.0))
+
+    def at(turn: float) -> tuple[float, float, float, Vec2]:
+        """(shift, of it down, of it in plan, direction in plan) with the floor `radius * sin(turn)` above the axis."""
+        aside, way = shifts(strip(drilling, radius * math.cos(turn)), 0.0)
+        down = max(0.0, under + radius * math.sin(turn))
+        return math.hypot(down, max(0.0, aside)), down, aside, way
+
+    first = math.asin(max(0.0, -under / radius))
+    _, _, aside, way = at(first if under < 0 else 0.0)
+    best = WayOut(aside, (*way, 0.0))
+    if aside <= 0 or under >= aside:
+        return best
+    if under + radius < aside:
+        best = WayOut(under + radius, (0.0, 0.0, 1.0))
+    turns = np.linspace(first, math.pi / 2, _LOOKS)
+    seen = [at(turn)[0] for turn in turns.tolist()]
+    k = int(np.argmin(seen))
+    low, high = turns[max(0, k - 1)], turns[min(_LOOKS - 1, k + 1)]
+    for _ in range(_ROUNDS):
+        one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
+        low, high = (low, two) if at(one)[0] <= at(two)[0] else (one, high)
+    for turn in (float(low + high) / 2, float(turns[k])):
+        size, down, aside, way = at(turn)
+        if TOUCH < size < best.depth:
+            aside = max(0.0, aside)
+            best = WayOut(size, (way[0] * aside / size, way[1] * aside / size, down / size))
+    return best
+
+
+def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side: bool = False) -> WayOut | None:
+    """The way back inside the outline of an upright drilling; None where the head is nowhere wide enough for it.
+
+    `either_side`: the way outwards will do as well, as for a locating pin.
+    """
+    foot = outline.foot(centre)
+    inside = outline.inside(centre)
+    inwards = v.left(foot.tangent)
+    if foot.distance > TOUCH:
+        inwards = v.scale(v.unit(v.sub(foot.point, centre)), -1.0 if inside > 0 else 1.0)
+    found = []
+    for keep, way in ((1.0, inwards), (-1.0, v.scale(inwards, -1.0))):
+        if keep < 0 and not either_side:
+            continue
+        depth = radius - keep * inside
+        there = v.along(centre, way, depth)
+        if abs(keep * outline.inside(there) - radius) <= TOUCH:
+            found.append(WayOut(depth, (*way, 0.0)))
+            continue
+        # In a corner or a neck the nearest wall's way leads against another wall.
+        fine = Wall(outline.path, SAGITTA)
+        room = shapely.buffer(fine.area, -keep * radius, quad_segs=4 * QUAD_SEGS)
+        room = room if keep > 0 else room.boundary
+        if not room.is_empty:
+            near = shapely.shortest_line(shapely.Point(centre), room).coords[1]
+            found.append(WayOut(v.distance(centre, near), (*v.unit(v.sub(near, centre)), 0.0)))
+    return min(found, key=lambda one: one.depth, default=None)
+
+
+def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
+    """The way of a level drilling back inside an outline, of which a chain of (n, 2) points counts; wood on its left.
+
+    None where it meets nothing outside.
+    """
+    corners = strip(drilling)
+    far = 2 * (drilling.depth + 2 * drilling.radius)
+    chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))
+    near = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
+    reach = shapely.distance(near, shapely.Polygon(corners)) <= far
+    runs = np.split(np.arange(len(reach)), np.flatnonzero(~reach))
+    parts = [chain[run[0]:run[-1] + 2] for run in ([k for k in run.tolist() if reach[k]] for run in runs) if run]
+    summed = shapely.union_all([beyond_sum(part, far, -corners) for part in parts])
+    if not shapely.intersects(summed, NO_SHIFT):
+        return None
+    depth, way = way_out(summed)
+    return WayOut(depth, (*way, 0.0))

@@ -1,0 +1,134 @@
+"""Least ways out of slots and back inside outlines: by hand, and by brute force with an independent polygon clipper."""
+
+import math
+
+import numpy as np
+import pyclipper
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
+from geometry.solids.slot_ways import into_outline, out_of_slot
+from geometry.solids.walls import Wall
+from geometry.solids.ways_out import from_slot, level_from_outside, strip, upright_from_outside
+from tests.geometry.checks.heads import loop
+from tests.outside.overlap_cases import drilling
+
+SCALE = 1e6
+DIAGONAL = math.sqrt(0.5)
+
+
+def straight(nut, tip, width, depth=None):
+    slot = Slot(id="s", shape=StraightSlot(nut_end=nut, tip_end=tip, width=width), depth=depth)
+    return slot, Wall(slot_path(slot))
+
+
+def shares(one, two):
+    """The area in mm2 that two polygons share, by the independent clipper."""
+    clip = pyclipper.Pyclipper()
+    clip.AddPath([(round(x * SCALE), round(y * SCALE)) for x, y in one], pyclipper.PT_SUBJECT, True)
+    clip.AddPath([(round(x * SCALE), round(y * SCALE)) for x, y in two], pyclipper.PT_CLIP, True)
+    return sum(abs(pyclipper.Area(p)) for p in clip.Execute(pyclipper.CT_INTERSECTION, pyclipper.PFT_NONZERO,
+                                                            pyclipper.PFT_NONZERO)) / SCALE ** 2
+
+
+def test_a_bore_across_a_slot_leaves_it_endways_or_sideways_whichever_is_nearer():
+    # The slot's wall stands at x = -6..6 from y = 0 to 60. A bore 8 wide ends 4 past the near wall: 4 back along itself.
+    slot, wall = straight((0.0, 0.0), (0.0, 60.0), 12.0)
+    out = from_slot(drilling((20.0, 30.0, 8.0), (-1.0, 0.0, 0.0), 18.0, 4.0), slot, wall)
+    assert (out.depth, out.way) == (pytest.approx(4.0), pytest.approx((1.0, 0.0, 0.0)))
+    # Beside the round end, 3 short of clearing it: the end reaches y = 66, the bore's flank lies at y = 63.
+    out = from_slot(drilling((20.0, 67.0, 8.0), (-1.0, 0.0, 0.0), 40.0, 4.0), slot, wall)
+    assert (out.depth, out.way) == (pytest.approx(3.0), pytest.approx((0.0, 1.0, 0.0)))
+
+
+def test_the_deepest_corner_is_not_the_depth():
+    # A bore 2 wide runs from x = 10 to -12 right across a slot 4 wide: no corner of either lies in the other, and the
+    # nearest way out is 10 + 2 on over the far end, not 12 + 2 back.
+    slot, wall = straight((0.0, -40.0), (0.0, 40.0), 4.0)
+    out = from_slot(drilling((10.0, 0.0, 8.0), (-1.0, 0.0, 0.0), 22.0, 1.0), slot, wall)
+    assert (out.depth, out.way[1]) == (pytest.approx(12.0), pytest.approx(0.0))
+
+
+def test_out_below_a_blind_floor():
+    # Axis 5 deep, floor at 6: straight down by 6 - 5 + 4 = 5, where the way in plan would be 10.
+    slot, wall = straight((0.0, -40.0), (0.0, 40.0), 12.0, depth=6.0)
+    out = from_slot(drilling((20.0, 0.0, 5.0), (-1.0, 0.0, 0.0), 24.0, 4.0), slot, wall)
+    assert (out.depth, out.way) == (pytest.approx(5.0), pytest.approx((0.0, 0.0, 1.0)))
+    # From the back to a level of 4, 2 above the floor: drilled 2 less deep.
+    out = from_slot(drilling((0.0, 0.0, 16.0), (0.0, 0.0, -1.0), 12.0, 3.0), slot, wall)
+    assert (out.depth, out.way) == (pytest.approx(2.0), pytest.approx((0.0, 0.0, 1.0)))
+    # From the face there is no such way: 6 to the wall and a radius of 3 more.
+    out = from_slot(drilling((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), 4.0, 3.0), slot, wall)
+    assert out.depth == pytest.approx(9.0) and abs(out.way[0]) == pytest.approx(1.0)
+
+
+def test_aslant_past_a_floor_and_a_round_end():
+    """A bore along x below the round end of a slot of radius 6 whose floor is level with its axis: sinking by 4 sin t leaves
+    a strip 4 cos t wide to either side, which lies 3 - 4 (1 - cos t) deep beside the end at y = 66."""
+    slot, wall = straight((0.0, 0.0), (0.0, 60.0), 12.0, depth=8.0)
+    out = from_slot(drilling((20.0, 67.0, 8.0), (-1.0, 0.0, 0.0), 40.0, 4.0), slot, wall)
+    t = np.linspace(0, math.pi / 2, 100_001)
+    # Squared: 16 sin^2 t + (4 cos t - 1)^2 = 17 - 8 cos t, least without sinking.
+    assert out.depth == pytest.approx(np.sqrt(17 - 8 * np.cos(t)).min(), abs=1e-9) == pytest.approx(3.0)
+
+
+def test_an_upright_bore_in_a_corner_of_the_outline():
+    # Radius 5, 2 from both edges of a square corner: not 3 but 3 times the root of 2, along the diagonal.
+    square = Wall(loop_path(loop((0.0, 0.0), (40.0, 0.0), (40.0, 40.0), (0.0, 40.0))))
+    out = upright_from_outside((2.0, 2.0), 5.0, square)
+    assert out.depth == pytest.approx(3 * math.sqrt(2), abs=1e-6) and out.way[:2] == pytest.approx((DIAGONAL, DIAGONAL), abs=1e-6)
+    out = upright_from_outside((2.0, 20.0), 5.0, square)
+    assert (out.depth, out.plan) == (pytest.approx(3.0), pytest.approx((1.0, 0.0)))
+    assert upright_from_outside((2.0, 20.0), 30.0, square) is None
+    # A pin may as well leave: it lies 2 inside the edge, so 5 + 2 out, but 3 in.
+    assert upright_from_outside((-1.0, 20.0), 5.0, square, either_side=True).plan == pytest.approx((-1.0, 0.0))
+
+
+def test_two_slots_and_a_slot_beyond_the_outline():
+    one, two = straight((0.0, 0.0), (0.0, 60.0), 12.0), straight((9.0, 10.0), (9.0, 50.0), 10.0)
+    depth, way = out_of_slot(*one, *two)
+    assert (depth, way) == (pytest.approx(6 + 5 - 9), pytest.approx((-1.0, 0.0)))
+    square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
+    assert into_outline(*one, square) == (pytest.approx(2.0, abs=0.001), pytest.approx((0.0, -1.0), abs=1e-3))
+    assert into_outline(*two, square) is None
+
+
+@settings(max_examples=25)
+@given(st.floats(0, 6.28), st.tuples(st.floats(-25, 35), st.floats(-25, 35)), st.floats(5, 30), st.floats(0.8, 5),
+       st.floats(8, 12), st.floats(15, 30), st.floats(-0.3, 0.3))
+def test_out_of_a_hollow_slot_against_a_clipper(turn, start, length, radius, w, arm, bulge):
+    shape = loop((0.0, 0.0), (2.4 * w, 0.0, bulge), (2.4 * w, arm), (1.4 * w, arm), (1.4 * w, w), (w, w), (w, arm), (0.0, arm))
+    slot = Slot(id="s", shape=DrawnSlot(loop=shape))
+    wall = Wall(slot_path(slot))
+    bore = drilling((*start, 8.0), (math.cos(turn), math.sin(turn), 0.0), length, radius)
+    out = from_slot(bore, slot, wall)
+    rim, corners = Wall(wall.path, 1e-4).points[:-1], strip(bore)
+    if out.depth <= 0:
+        assert shares(corners, rim) < 1e-3
+        return
+    assert shares(corners + (out.depth + 0.002) * np.array(out.plan), rim) < 1e-4
+    for k in range(180):
+        n = np.array([math.cos(k * math.pi / 90), math.sin(k * math.pi / 90)])
+        assert shares(corners + max(0.0, out.depth - 0.002) * n, rim) > 0
+
+
+@settings(max_examples=25)
+@given(st.floats(0, 6.28), st.floats(15, 34), st.floats(0.8, 5), st.lists(st.floats(25, 40), min_size=6, max_size=6),
+       st.floats(-0.25, 0.25))
+def test_back_inside_an_outline_against_a_clipper(turn, length, radius, spokes, bulge):
+    corners = [(r * math.cos(k * math.pi / 3), r * math.sin(k * math.pi / 3), bulge) for k, r in enumerate(spokes)]
+    outline = Wall(loop_path(loop(*corners)).counter_clockwise())
+    bore = drilling((0.0, 0.0, 8.0), (math.cos(turn), math.sin(turn), 0.0), length, radius)
+    out = level_from_outside(bore, Wall(outline.path, 5e-4).points)
+    rim, shape = Wall(outline.path, 5e-4).points[:-1], strip(bore)
+    whole = 2 * radius * length
+    if out is None:
+        assert shares(shape, rim) == pytest.approx(whole, abs=1e-3)
+        return
+    assert shares(shape + (out.depth + 0.002) * np.array(out.plan), rim) == pytest.approx(whole, abs=1e-3)
+    for k in range(180):
+        n = np.array([math.cos(k * math.pi / 90), math.sin(k * math.pi / 90)])
+        if k % 4 == 0 and out.depth > 0.01:
+            assert shares(shape + (out.depth - 0.01) * n, rim) < whole - 1e-6
