@@ -75,6 +75,7 @@ class SidePanel(QWidget):
         heads.addWidget(self._tally, 1)
         self.snags = SnagList(theme, below)
         self.snags.chosen.connect(self.snag_chosen)
+        self.snags.grown.connect(self._make_room)
         self.chance_line = ChanceLine(below)
         self.chances = ChancePage(theme, unit, below)
         self.chances.chosen.connect(self.chance_chosen)
@@ -170,6 +171,13 @@ class SidePanel(QWidget):
             words.append(f"{counts['note']} {'note' if counts['note'] == 1 else 'notes'}")
         self._tally.setText(" · ".join(words) or self.tr("none: nothing in the way"))
         self.snags.show_snags(result.snags)
+
+    def _make_room(self, lacking: int) -> None:
+        """The snag in hand with its chance wants to be seen whole: it gets up to the lower three fifths of the panel."""
+        upper, lower = self._splitter.sizes()
+        more = min(lacking, round(0.6 * (upper + lower)) - lower)
+        if more > 0:
+            self._splitter.setSizes([upper - more, lower + more])
 
     def _list_chosen(self, number: int) -> None:
         """Cards of chances are tall: they get more than half of the panel while they are on show."""

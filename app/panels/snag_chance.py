@@ -32,7 +32,7 @@ class SnagChance:
         """What stands below the picture, and what a screen reader says."""
         if self.clearance is None:
             return _tr("Chance: being worked out…")
-        return _tr("In your shop's accuracy. {}").format(card_words(self.clearance, self.trials, unit)[2])
+        return card_words(self.clearance, self.trials, unit)[2]
 
 
 def chance_of(snag: Snag, chances: Chances) -> SnagChance | None:

@@ -133,7 +133,7 @@ class SnagCard(QStyledItemDelegate):
         for kind, text in said:
             if kind == "picture":
                 out.append((QRectF(PAD, y + 4, width - 2 * PAD, TALL), kind, text))
-                y += TALL + 8
+                y += TALL + 10
                 continue
             if kind == "button":
                 out.append((QRectF(2 * PAD + 12, y + 4, plain.horizontalAdvance(text) + 24, BUTTON), kind, text))
@@ -211,6 +211,8 @@ class SnagList(QListView):
     """the Snag whose move is to be made"""
     cure_pointed = Signal(object)
     """the Snag whose button is pointed at, or None"""
+    grown = Signal(int)
+    """the card in hand is so many pixels taller than the list"""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -234,16 +236,24 @@ class SnagList(QListView):
     def show_chances(self, chances: Chances) -> None:
         """Tell the chance of the snag in hand, or that it is being worked out."""
         if self._model.show_chances(chances):
-            self.scheduleDelayedItemsLayout()
+            self._lay_out()
             self.viewport().update()
 
     def selectionChanged(self, now: QItemSelection, before: QItemSelection) -> None:
         """The card in hand is taller: it shows its chance."""
         super().selectionChanged(now, before)
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        """Give every card its height again, and let the one in hand be seen whole."""
         self.scheduleDelayedItemsLayout()
-        if now.indexes():
+        chosen = self.selectionModel().selectedIndexes()
+        if chosen and self.isVisible():
             self.executeDelayedItemsLayout()
-            self.scrollTo(now.indexes()[0])
+            lacking = self.visualRect(chosen[0]).height() - self.viewport().height()
+            if lacking > 0:
+                self.grown.emit(lacking)
+            self.scrollTo(chosen[0])
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -161,7 +161,7 @@ def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(cro
     crowd.pump()
     own = watch.chances.simulation.of(snag)
     told = model.index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole)
-    assert told.startswith("In your shop's accuracy. Spoils the work: under 1 in 3,300")
+    assert told.startswith("Spoils the work: under 1 in 3,300")
     assert model.index(row, 0).data(CHANCE).clearance is own and own.spread.counts
     ink = painted(snags.viewport().grab().toImage(), card(crowd, row), DAY.tight)
     assert ink > 200, "the bars under the margin"
