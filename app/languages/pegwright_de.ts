@@ -300,6 +300,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Chance: being worked out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change to {names} there.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -532,6 +536,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Hole meets a ramp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keep the table set and turn the blank over about the centreline.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -553,6 +561,10 @@
     </message>
     <message>
         <source>Least wood between a drilling and the edge of the finished head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least wood between a drilling and the slope at the nut end of a slot.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -609,6 +621,10 @@
     </message>
     <message>
         <source>Make the blank {by} mm larger at the {side}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2009,6 +2025,10 @@
     <message>
         <source>rail</source>
         <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ramp of {slot}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -174,10 +174,10 @@ class SidePanel(QWidget):
 
     def _make_room(self, lacking: int) -> None:
         """The snag in hand with its chance wants to be seen whole: it gets up to the lower three fifths of the panel."""
-        upper, lower = self._splitter.sizes()
+        upper, lower = self.splitter.sizes()
         more = min(lacking, round(0.6 * (upper + lower)) - lower)
         if more > 0:
-            self._splitter.setSizes([upper - more, lower + more])
+            self.splitter.setSizes([upper - more, lower + more])
 
     def _list_chosen(self, number: int) -> None:
         """Cards of chances are tall: they get more than half of the panel while they are on show."""

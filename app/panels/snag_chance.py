@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication, QRectF, Qt
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
 
 from app.look.paint import paint_picture
@@ -13,6 +13,7 @@ from app.panels.chance_words import Chances, card_words
 from geometry.accuracy import Clearance, is_simulated
 from geometry.checks import Snag
 from geometry.drawing.chances import spread_picture
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 PICTURE = (100.0, 20.0)
@@ -31,7 +32,7 @@ class SnagChance:
     def words(self, unit: LengthUnit) -> str:
         """What stands below the picture, and what a screen reader says."""
         if self.clearance is None:
-            return _tr("Chance: being worked out…")
+            return say("Chance: being worked out…")
         return card_words(self.clearance, self.trials, unit)[2]
 
 
@@ -59,7 +60,3 @@ def paint_chance(painter: QPainter, chance: SnagChance, box: QRectF, theme: Them
     small.setBold(False)
     small.setPixelSize(11)
     paint_picture(painter, spread_picture(chance.clearance, *PICTURE, unit=unit), PICTURE, box, theme, small)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Chances", text)

@@ -1,6 +1,7 @@
 """Drillings against the ramps of slots: wood above, beside and before a slope that goes down from the face.
 
-A side bore may pass the ramp of the slot that it opens into.
+A side bore may pass the ramp of the slot that it opens into, and a locating
+pin has done its work when the ramp is filed.
 """
 
 from __future__ import annotations
@@ -29,7 +30,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling with every ramp; of each hole the worst."""
     ramped = tuple(opening for opening in scene.openings if opening.slot.ramp is not None)
     for item in scene.items if ramped else ():
-        if item.drillings:
+        if item.drillings and item.what != "pin":
             for opening in ramped:
                 yield from scene.memo.of(_ramp, item, opening, scene.openings, scene.layout.margins)
 
