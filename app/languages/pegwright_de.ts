@@ -176,11 +176,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>About Pegwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Above 10 degrees a string tends to catch in the nut.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Above zero it lies outside the line, below zero inside. Corners that open become round.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -292,6 +300,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Built on these libraries, each under its own licence:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Button close to the wood</source>
         <translation type="unfinished"></translation>
     </message>
@@ -352,6 +364,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Close every window; unsaved work is asked about in each.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -365,6 +381,10 @@
     </message>
     <message>
         <source>Copy bass to treble</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the versions</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -581,6 +601,18 @@
     </message>
     <message>
         <source>Lengthen {slot} by {by} at its {end} end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Libraries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Library</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licence</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -860,6 +892,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Plans the holes, slots and templates of a guitar headstock, for makers in small shops.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plate over a slot</source>
         <translation type="unfinished"></translation>
     </message>
@@ -889,6 +925,10 @@
     </message>
     <message>
         <source>Post is longer than its bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same licence, version 2.1; its source text is at {other}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1380,6 +1420,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The owners have not chosen a licence yet: all rights reserved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm away.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1593,6 +1637,10 @@
     </message>
     <message>
         <source>The two points need a distance above zero between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The versions are on the clipboard.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1844,6 +1892,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Versions of the program, its libraries and this machine, for a report of a fault.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Web is thin</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1961,6 +2017,10 @@
     <message>
         <source>locating pin hole</source>
         <comment>term</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said in its record</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

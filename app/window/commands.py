@@ -218,7 +218,10 @@ class Commands(QObject):
         ask.tell(self._w, self.tr("Safety"), texts.safety_text())
 
     def _about(self) -> None:
-        ask.tell(self._w, self.tr("About Pegwright"), texts.about_text())
+        from app.window.about import AboutDialog
+        dialog = AboutDialog(self._w)
+        dialog.exec()
+        dialog.deleteLater()
 
 
 def _ids(layout: Headstock) -> list[str]:

@@ -13,6 +13,7 @@ import PySide6
 
 from app import __version__
 from app.setup.places import CHECKOUT
+from app.window.libraries import libraries
 
 MOST_FRAMES = 40
 MOST_TEXT = 2000
@@ -23,6 +24,7 @@ def report(error: BaseException, doing: str, steps: Iterable[str], told: Iterabl
     """The report as text. `steps` are names of the last steps, `told` what the window toolkit said, `hidden` what to leave out."""
     lines = [f"Pegwright {__version__}, Python {platform.python_version()}, PySide6 {PySide6.__version__}, "
              f"{platform.system()} {platform.release()} {platform.machine()}",
+             "With " + ", ".join(f"{library.name} {library.version}" for library in libraries()),
              f"While: {doing}", "", "Last steps, oldest first:",
              *(f"  {step}" for step in steps), "", "Where it arose:", _trace(error)]
     said = list(told)

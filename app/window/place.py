@@ -77,7 +77,7 @@ def beside(window: MainWindow, other: MainWindow, step: int) -> None:
     if other.isMaximized() or other.isFullScreen():
         return
     screen = other.screen().availableGeometry()
-    size = other.size().boundedTo(screen.size())
+    size = other.size().boundedTo(screen.size() - QSize(step, step))
     at = other.pos() + QPoint(step, step)
     if not screen.contains(QRect(at, size)):
         at = screen.topLeft() + QPoint(step, step)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from app import __version__
-
 SAFETY = (
     "Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and "
     "qualified instruction come first.",
@@ -29,10 +27,3 @@ HAND_KEYS = (
 def safety_text() -> str:
     """The usual cautions, as rich text."""
     return "".join(f"<p>{line}</p>" for line in SAFETY)
-
-
-def about_text() -> str:
-    """Version and what it is."""
-    return (f"<p><b>Pegwright {__version__}</b></p><p>Plans the holes, slots and templates of a guitar headstock. "
-            "All samples are invented. Margins and rates marked as common practice have no published source: "
-            "set what you trust.</p>")
