@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidget
 
 from app.canvas.chance_marks import ChanceLayer
@@ -14,6 +14,7 @@ from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.tag import PointerTag
 from app.canvas.view import CanvasView, Grid
+from app.look.sizes import keep, lettered
 from app.look.theme import DAY, Theme
 from geometry.accuracy import Simulation
 from geometry.checks import Snag
@@ -22,6 +23,10 @@ from geometry.drawing.opened_out import opened_out_groups
 from geometry.layout import Headstock, Loop
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
+
+
+SMALL, CARDS = 11, 12
+"""Letters of labels, and of the cards of snags, at 100 %, pixels."""
 
 
 class _Scene(QGraphicsScene):
@@ -51,7 +56,7 @@ class Canvas(QWidget):
         self._top = Ruler(self.view, False, theme, self)
         self._left = Ruler(self.view, True, theme, self)
         self._corner = QWidget(self)
-        self._corner.setFixedSize(THICK, THICK)
+        keep(self._corner, fixed=(THICK, THICK))
         self._corner.setAutoFillBackground(True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
@@ -60,8 +65,7 @@ class Canvas(QWidget):
         grid.addWidget(self._top, 0, 1)
         grid.addWidget(self._left, 1, 0)
         grid.addWidget(self.view, 1, 1)
-        small = self.font()
-        small.setPixelSize(11)
+        small = lettered(self.font(), SMALL)
         self._marks = MarkLayer(self._scene, theme, small)
         self.picture = PictureLayer(self._scene)
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
@@ -69,9 +73,7 @@ class Canvas(QWidget):
         self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
         self._guides = MarkLayer(self._scene, theme, small, raised=25.0, plated=True)
         self._grips = GripLayer(self._scene, theme)
-        bold = self.font()
-        bold.setPixelSize(12)
-        bold.setBold(True)
+        bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)
         self.tag = PointerTag(self._scene, self.view, theme, small)
         self.chances = ChanceLayer(self._scene, theme, bold)
@@ -165,11 +167,28 @@ class Canvas(QWidget):
         self._corner.setPalette(palette)
         self._scene.invalidate()
 
+    def follow_sizes(self) -> None:
+        """Letters, signs and grips at the size in use."""
+        small, bold = lettered(self.font(), SMALL), _bold(self.font())
+        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides):
+            layer.set_font(small)
+        for layer in (self._snags, self.chances):
+            layer.set_font(bold)
+        self.tag.set_font(small)
+        self._grips.follow_sizes()
+        self._looked()
+
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
         self._snags.look(self.view.pixels_per_mm)
         self.chances.keep_clear_of(self._snags.taken)
         self.chances.look(self.view.pixels_per_mm)
+
+
+def _bold(font: QFont) -> QFont:
+    made = lettered(font, CARDS)
+    made.setBold(True)
+    return made
 
 
 def feature_states(snags: list[Snag], held: tuple[str, ...]) -> dict[str, str]:

@@ -8,8 +8,9 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
-from app.canvas.snag_marks import SPOTS
+from app.canvas.snag_marks import LEFT, SIGN, SPOTS
 from app.look.signs import sign_path
+from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from geometry.accuracy import Clearance, Simulation, short_chance_words
 from geometry.vectors import Vec2
@@ -21,7 +22,7 @@ SELDOM = 1e-3
 SAME_PLACE = 1.5
 """mm: of clearances nearer to each other than this the worse one is marked."""
 SMALL, LARGE = 6.0, 14.0
-"""Radii of the ring in pixels, for the rarest and for the surest trouble."""
+"""Radii of the ring in pixels at 100 %, for the rarest and for the surest trouble."""
 RAREST = 1e-4
 FAR_SPOTS = (*SPOTS, (34.0, -72.0), (-34.0, -72.0), (34.0, 72.0), (-34.0, 72.0), (90.0, -34.0), (-90.0, -34.0),
              (90.0, 34.0), (-90.0, 34.0))
@@ -53,7 +54,7 @@ class ChanceItem(QGraphicsItem):
 
     def __init__(self, font: QFont) -> None:
         super().__init__()
-        self._font = font
+        self.font = font
         self._shown: tuple = ("tight", "", 6.0, "#000000", "#ffffff", QRectF())
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(38)
@@ -72,11 +73,12 @@ class ChanceItem(QGraphicsItem):
         return "" if self._shown[5].isEmpty() else self._shown[1]
 
     def boundingRect(self) -> QRectF:
-        return self._shown[5].united(QRectF(-LARGE, -LARGE, 2 * LARGE, 2 * LARGE)).adjusted(-3, -3, 3, 3)
+        reach = px(LARGE)
+        return self._shown[5].united(QRectF(-reach, -reach, 2 * reach, 2 * reach)).adjusted(-3, -3, 3, 3)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
         grade, words, radius, ink, paper, box = self._shown
-        colour, card = QColor(ink), QColor(paper)
+        colour, card, k = QColor(ink), QColor(paper), sizes().factor
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         pen = QPen(colour, 2.2)
         pen.setDashPattern([2.2, 1.4])
@@ -92,14 +94,14 @@ class ChanceItem(QGraphicsItem):
         painter.setBrush(card)
         painter.drawRoundedRect(box, 5, 5)
         painter.save()
-        painter.translate(box.left() + 12, along)
+        painter.translate(box.left() + 12 * k, along)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
-        painter.drawPath(sign_path(grade, 4.5))
+        painter.drawPath(sign_path(grade, SIGN * k))
         painter.restore()
         painter.setPen(colour)
-        painter.setFont(self._font)
-        painter.drawText(box.adjusted(21, 0, -5, 0), Qt.AlignmentFlag.AlignVCenter, words)
+        painter.setFont(self.font)
+        painter.drawText(box.adjusted(LEFT * k, 0, -5 * k, 0), Qt.AlignmentFlag.AlignVCenter, words)
 
 
 class ChanceLayer:
@@ -120,6 +122,17 @@ class ChanceLayer:
     def show(self, simulation: Simulation | None) -> None:
         """Mark the worst places of a simulation; None marks none."""
         self._places = [] if simulation is None else worst_places(simulation)
+        self._lay()
+
+    def set_font(self, font: QFont) -> None:
+        """Write the cards in another font; rings and signs grow with the letters."""
+        if font == self._font:
+            return
+        self._font = font
+        for item in self._items:
+            item.prepareGeometryChange()
+            item.font = font
+            item.update()
         self._lay()
 
     def keep_clear_of(self, taken: list[QRectF]) -> None:
@@ -147,12 +160,13 @@ class ChanceLayer:
             self._scene.addItem(item)
             self._items.append(item)
         metrics = QFontMetricsF(self._font)
-        height = metrics.height() + 6
+        height, k = metrics.height() + 6, sizes().factor
+        reach = LARGE * k
         spots = [QPointF(at[0] * self._scale, -at[1] * self._scale) for at, *_ in self._places]
-        taken = self._taken + [QRectF(p.x() - LARGE, p.y() - LARGE, 2 * LARGE, 2 * LARGE) for p in spots]
+        taken = self._taken + [QRectF(p.x() - reach, p.y() - reach, 2 * reach, 2 * reach) for p in spots]
         for item, spot, (at, grade, chance, words) in zip(self._items, spots, self._places, strict=True):
-            width, found = metrics.horizontalAdvance(words) + 28, QRectF()
-            for x, y in FAR_SPOTS:
+            width, found = metrics.horizontalAdvance(words) + 28 * k, QRectF()
+            for x, y in ((a * k, b * k) for a, b in FAR_SPOTS):
                 box = QRectF(x if x > 0 else x - width, y - height / 2, width, height)
                 there = box.translated(spot)
                 if not any(there.intersects(other) for other in taken):
@@ -160,7 +174,7 @@ class ChanceLayer:
                     found = box
                     break
             colour = self._theme.spoils if grade == "spoils the work" else self._theme.tight
-            item.show_place(at, (grade, words, _radius(chance), colour, self._theme.panel, found))
+            item.show_place(at, (grade, words, _radius(chance) * k, colour, self._theme.panel, found))
 
 
 def _radius(chance: float) -> float:

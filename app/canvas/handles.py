@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 
+from app.look.sizes import sizes
 from app.look.theme import Theme
 from geometry.layout import Loop
 
@@ -18,6 +19,7 @@ class Grip(QGraphicsItem):
         self._theme = theme
         self._kind = "corner"
         self._held = False
+        self._size = sizes().factor
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(30)
 
@@ -27,11 +29,19 @@ class Grip(QGraphicsItem):
             self._kind, self._held, self._theme = kind, held, theme
             self.update()
 
+    def follow_sizes(self) -> None:
+        """As large as the letters ask for."""
+        self.prepareGeometryChange()
+        self._size = sizes().factor
+        self.update()
+
     def boundingRect(self) -> QRectF:
-        return QRectF(-7, -7, 14, 14)
+        reach = 7 * self._size
+        return QRectF(-reach, -reach, 2 * reach, 2 * reach)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
         ink = QColor(self._theme.focus)
+        painter.scale(self._size, self._size)
         painter.setPen(QPen(ink, 1.4))
         painter.setBrush(ink if self._held else QColor(self._theme.panel))
         if self._kind == "corner":
@@ -70,6 +80,11 @@ class GripLayer:
         pen.setCosmetic(True)
         self._arms.setPen(pen)
         self._lay()
+
+    def follow_sizes(self) -> None:
+        """Grips as large as the letters ask for."""
+        for grip in self._grips:
+            grip.follow_sizes()
 
     def _lay(self) -> None:
         wanted: list[tuple[tuple[float, float], str, bool]] = []

@@ -76,6 +76,16 @@ class MarkLayer:
             for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
                 self._colour(item, mark)
 
+    def set_font(self, font: QFont) -> None:
+        """Write the labels in another font."""
+        if font == self._font:
+            return
+        self._font = font
+        for owner, items in self._labels.items():
+            for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
+                item.setFont(font)
+                place_label(item, mark)
+
     def clear(self) -> None:
         """Remove every item."""
         for owner in list(self._marks):

@@ -7,12 +7,17 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from app.canvas.view import CanvasView
+from app.look.sizes import keep, lettered, px
 from app.look.theme import Theme
 from geometry.units import MM_PER_INCH, LengthUnit
 
 THICK = 22
 LETTERS = 40
-"""Pixels that a figure may take beside its tick."""
+"""At 100 %: pixels across a ruler, and what a figure may take beside its tick."""
+FIGURES = 10
+"""Letters of the figures at 100 %, pixels."""
+APART = 46
+"""Pixels that figures stand apart at 100 %."""
 
 
 class Ruler(QWidget):
@@ -25,7 +30,7 @@ class Ruler(QWidget):
         self._theme = theme
         self._unit: LengthUnit = "mm"
         self._at: float | None = None
-        (self.setFixedWidth if upright else self.setFixedHeight)(THICK)
+        keep(self, **{"fixed_width" if upright else "fixed_height": THICK})
         view.looked.connect(self.update)
         view.hovered.connect(self._follow)
 
@@ -44,7 +49,7 @@ class Ruler(QWidget):
         for value in (old, self._at):
             if value is not None:
                 p = round(self._pixel(value))
-                self.update(0, p - 3, THICK, 6) if self._upright else self.update(p - 3, 0, 6, THICK)
+                self.update(0, p - 3, self.width(), 6) if self._upright else self.update(p - 3, 0, 6, self.height())
 
     def _pixel(self, mm: float) -> float:
         point = self._view.viewportTransform().map(QPointF(mm, mm))
@@ -55,13 +60,13 @@ class Ruler(QWidget):
         return point.y() if self._upright else point.x()
 
     def _steps(self) -> tuple[float, int]:
-        """(mm between figures, ticks between figures), so that figures stand at least 46 pixels apart."""
-        scale = self._view.pixels_per_mm
+        """(mm between figures, ticks between figures), so that figures stand APART."""
+        scale, apart = self._view.pixels_per_mm, px(APART)
         if self._unit == "mm":
             choices = ((1, 10), (2, 10), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10), (200, 4), (500, 5))
-            return next(((float(s), n) for s, n in choices if s * scale >= 46), (1000.0, 10))
+            return next(((float(s), n) for s, n in choices if s * scale >= apart), (1000.0, 10))
         choices = ((1 / 8, 4), (1 / 4, 4), (1 / 2, 8), (1, 8), (2, 4), (5, 5), (10, 10))
-        return next(((s * MM_PER_INCH, n) for s, n in choices if s * MM_PER_INCH * scale >= 46), (508.0, 10))
+        return next(((s * MM_PER_INCH, n) for s, n in choices if s * MM_PER_INCH * scale >= apart), (508.0, 10))
 
     def _figure(self, mm: float) -> str:
         if self._unit == "mm":
@@ -74,41 +79,40 @@ class Ruler(QWidget):
         painter.fillRect(self.rect(), QColor(self._theme.bar))
         dirty = event.rect()
         first, last = (dirty.top(), dirty.bottom()) if self._upright else (dirty.left(), dirty.right())
-        ends = sorted((self._millimetres(first - LETTERS), self._millimetres(last + LETTERS)))
+        font, thick, away = lettered(self.font(), FIGURES), px(THICK), px(LETTERS)
+        ends = sorted((self._millimetres(first - away), self._millimetres(last + away)))
         step, ticks = self._steps()
-        font = QFont(self.font())
-        font.setPixelSize(10)
         font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         painter.setFont(font)
         small = step / ticks
         for i in range(int(ends[0] // small) - 1, int(ends[1] // small) + 2):
             p = self._pixel(i * small)
             whole = i % ticks == 0
-            size = 9 if whole else (6 if 2 * i % ticks == 0 else 3)
+            size = px(9 if whole else (6 if 2 * i % ticks == 0 else 3))
             painter.setPen(QPen(QColor(self._theme.dim), 1))
             if self._upright:
-                painter.drawLine(QPointF(THICK - size, p), QPointF(THICK, p))
+                painter.drawLine(QPointF(thick - size, p), QPointF(thick, p))
             else:
-                painter.drawLine(QPointF(p, THICK - size), QPointF(p, THICK))
+                painter.drawLine(QPointF(p, thick - size), QPointF(p, thick))
             if whole:
                 self._write(painter, p, self._figure(round(i * small, 6)))
         if self._at is not None:
             p = self._pixel(self._at)
             painter.setPen(QPen(QColor(self._theme.spoils), 1))
-            painter.drawLine(*((QPointF(0, p), QPointF(THICK, p)) if self._upright else
-                               (QPointF(p, 0), QPointF(p, THICK))))
+            painter.drawLine(*((QPointF(0, p), QPointF(thick, p)) if self._upright else
+                               (QPointF(p, 0), QPointF(p, thick))))
         painter.setPen(QPen(QColor(self._theme.line), 1))
         if self._upright:
-            painter.drawLine(THICK - 1, 0, THICK - 1, self.height())
+            painter.drawLine(thick - 1, 0, thick - 1, self.height())
         else:
-            painter.drawLine(0, THICK - 1, self.width(), THICK - 1)
+            painter.drawLine(0, thick - 1, self.width(), thick - 1)
 
     def _write(self, painter: QPainter, p: float, text: str) -> None:
         if not self._upright:
-            painter.drawText(QRectF(p + 2, 0, 60, 12), Qt.AlignmentFlag.AlignLeft, text)
+            painter.drawText(QRectF(p + 2, 0, px(60), px(12)), Qt.AlignmentFlag.AlignLeft, text)
             return
         painter.save()
         painter.translate(1, p - 2)
         painter.rotate(-90)
-        painter.drawText(QRectF(0, 0, 60, 12), Qt.AlignmentFlag.AlignLeft, text)
+        painter.drawText(QRectF(0, 0, px(60), px(12)), Qt.AlignmentFlag.AlignLeft, text)
         painter.restore()

@@ -7,13 +7,16 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, 
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.look.signs import sign_path
+from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from geometry.checks import Snag
 from geometry.vectors import Vec2
 
 SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.0), (-26.0, -46.0), (26.0, 46.0),
          (-26.0, 46.0), (60.0, 0.0), (-60.0, 0.0))
-"""Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels."""
+"""Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels at 100 %."""
+RING, SIGN, LEFT = 10.0, 4.5, 21.0
+"""Radius of a ring, half-width of a sign and where the words of a card begin, in pixels at 100 %."""
 
 
 class SnagItem(QGraphicsItem):
@@ -21,7 +24,7 @@ class SnagItem(QGraphicsItem):
 
     def __init__(self, font: QFont) -> None:
         super().__init__()
-        self._font = font
+        self.font = font
         self._text = ""
         self._grade = "tight"
         self._colours = ("#000000", "#ffffff")
@@ -41,41 +44,43 @@ class SnagItem(QGraphicsItem):
             self.setPos(*at)
 
     def boundingRect(self) -> QRectF:
-        return self._box.united(QRectF(-13, -13, 26, 26)).adjusted(-2, -2, 2, 2)
+        reach = px(RING + 3)
+        return self._box.united(QRectF(-reach, -reach, 2 * reach, 2 * reach)).adjusted(-2, -2, 2, 2)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
         colour, card = (QColor(c) for c in self._colours)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(colour, 2.4 if self.chosen else 1.6))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(QPointF(0, 0), 10, 10)
+        k = sizes().factor
+        painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
         if self._box.isEmpty():
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour)
-            painter.translate(8, -8)
-            painter.drawPath(sign_path(self._grade, 4))
+            painter.translate(8 * k, -8 * k)
+            painter.drawPath(sign_path(self._grade, 4 * k))
             return
         across = self._box.left() if self._box.left() > 0 else self._box.right()
         along = self._box.center().y()
         far = (across ** 2 + along ** 2) ** 0.5
-        painter.drawLine(QPointF(across, along) * (10 / far), QPointF(across, along))
+        painter.drawLine(QPointF(across, along) * (RING * k / far), QPointF(across, along))
         card.setAlphaF(0.94)
         painter.setBrush(card)
         painter.setPen(QPen(colour, 1.0))
         painter.drawRoundedRect(self._box, 5, 5)
         painter.save()
-        painter.translate(self._box.left() + 12, self._box.center().y())
+        painter.translate(self._box.left() + 12 * k, self._box.center().y())
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
-        painter.drawPath(sign_path(self._grade, 4.5))
+        painter.drawPath(sign_path(self._grade, SIGN * k))
         painter.restore()
         painter.setPen(colour)
-        painter.setFont(self._font)
-        painter.drawText(self._box.adjusted(21, 0, -5, 0), Qt.AlignmentFlag.AlignVCenter, self._text)
+        painter.setFont(self.font)
+        painter.drawText(self._box.adjusted(LEFT * k, 0, -5 * k, 0), Qt.AlignmentFlag.AlignVCenter, self._text)
 
     def shape(self) -> QPainterPath:
         made = QPainterPath()
-        made.addEllipse(QPointF(0, 0), 12, 12)
+        made.addEllipse(QPointF(0, 0), px(RING + 2), px(RING + 2))
         made.addRect(self._box)
         return made
 
@@ -107,6 +112,17 @@ class SnagLayer:
             item.chosen = self._chosen is not None and same_place(snag, self._chosen)
             item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box)
 
+    def set_font(self, font: QFont) -> None:
+        """Write the cards in another font; rings and signs grow with the letters."""
+        if font == self._font:
+            return
+        self._font = font
+        for item in self._items:
+            item.prepareGeometryChange()
+            item.font = font
+            item.update()
+        self.show(self._shown)
+
     @property
     def taken(self) -> list[QRectF]:
         """Pixels of the zoomed drawing, y down, that rings and cards take."""
@@ -122,14 +138,15 @@ class SnagLayer:
     def _lay(self) -> list[QRectF]:
         """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without."""
         metrics = QFontMetricsF(self._font)
-        height = metrics.height() + 6
+        height, k = metrics.height() + 6, sizes().factor
+        reach = RING * k
         places = [QPointF(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
-        taken = [QRectF(p.x() - 10, p.y() - 10, 20, 20) for p in places]
+        taken = [QRectF(p.x() - reach, p.y() - reach, 2 * reach, 2 * reach) for p in places]
         out = []
         for place, (_, text) in zip(places, self._shown, strict=True):
             found = QRectF()
-            width = metrics.horizontalAdvance(text) + 28 if text else 0.0
-            for x, y in SPOTS if text else ():
+            width = metrics.horizontalAdvance(text) + 28 * k if text else 0.0
+            for x, y in ((a * k, b * k) for a, b in SPOTS) if text else ():
                 box = QRectF(x if x > 0 else x - width, y - height / 2, width, height)
                 there = box.translated(place)
                 if not any(there.intersects(other) for other in taken):

@@ -6,11 +6,13 @@ import math
 
 from PySide6.QtCore import QPointF, QSize, Qt, QTimer
 from PySide6.QtGui import QColor, QPainter, QPen, QTransform
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.canvas.canvas import feature_states
 from app.canvas.solid_paint import paint
+from app.look.flow import Flow
 from app.look.signs import sign_path
+from app.look.sizes import keep, sizes
 from app.look.theme import Theme
 from geometry.checks import Snag
 from geometry.drawing.solid import Solid, solid
@@ -36,9 +38,7 @@ class SolidView(QWidget):
         sides = QWidget(self)
         sides.setObjectName("tools")
         sides.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        row = QHBoxLayout(sides)
-        row.setContentsMargins(8, 6, 8, 6)
-        row.setSpacing(3)
+        row = Flow(sides, (8, 6, 8, 6), 3)
         self.turntable = Turntable(theme, self)
         self._views = {}
         for word, view in ((self.tr("Face"), FACE), (self.tr("Back"), BACK), (self.tr("Bass"), BASS_EDGE),
@@ -48,10 +48,9 @@ class SolidView(QWidget):
             button.clicked.connect(self._chosen)
             self._views[button] = view
             row.addWidget(button)
-        row.addStretch(1)
         column.addWidget(sides)
         column.addWidget(self.turntable, 1)
-        self.setMinimumWidth(380)
+        keep(self, panel_width=300)
 
     def show_layout(self, layout: Headstock, snags: tuple[Snag, ...], held: tuple[str, ...]) -> None:
         """Show a layout with its snags and what is held."""
@@ -131,12 +130,13 @@ class Turntable(QWidget):
         colour = QColor(self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight)
         painter.setPen(QPen(colour, 1.8))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(at, 10, 10)
+        k = sizes().factor
+        painter.drawEllipse(at, 10 * k, 10 * k)
         painter.save()
-        painter.translate(at + QPointF(8, -8))
+        painter.translate(at + QPointF(8, -8) * k)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
-        painter.drawPath(sign_path(snag.grade, 4))
+        painter.drawPath(sign_path(snag.grade, 4 * k))
         painter.restore()
 
     def _move(self) -> QTransform:

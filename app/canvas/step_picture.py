@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
 from app.look.painting import Painting, fitted
+from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
 
@@ -51,7 +52,8 @@ class StepPicture(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(self._theme.paper))
         if not self._box.isEmpty():
-            room = QRectF(self.rect()).adjusted(BORDER, BORDER + 6, -BORDER, -BORDER + 6)
+            border = px(BORDER)
+            room = QRectF(self.rect()).adjusted(border, border + 6, -border, -border + 6)
             self._painting.paint(painter, fitted(self._box, room), self._theme, self.width())
         if self.hasFocus():
             painter.setPen(QColor(self._theme.focus))

@@ -8,11 +8,12 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView
 
+from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from geometry.vectors import Vec2
 
 WIDEST = 270.0
-"""Pixels after which a sentence is wrapped."""
+"""Pixels at 100 % after which a sentence is wrapped."""
 OFF = 18.0
 """Pixels between the pointer and the card."""
 PAD = 8.0
@@ -36,11 +37,9 @@ class PointerTag(QGraphicsItem):
 
     def __init__(self, scene: QGraphicsScene, view: QGraphicsView, theme: Theme, font: QFont) -> None:
         super().__init__()
-        self._view, self._theme, self._font = view, theme, font
-        self._bold = QFont(font)
-        self._bold.setBold(True)
+        self._view, self._theme = view, theme
+        self.set_font(font)
         self._tag = Tag()
-        self._rows: list[tuple[QRectF, str, str]] = []
         self._box = QRectF()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
@@ -82,6 +81,12 @@ class PointerTag(QGraphicsItem):
         self._theme = theme
         self.update()
 
+    def set_font(self, font: QFont) -> None:
+        """Write in another font from the next words on."""
+        self._font, self._bold = QFont(font), QFont(font)
+        self._bold.setBold(True)
+        self._rows: list[tuple[QRectF, str, str]] = []
+
     # ---- inside ---------------------------------------------------------
     def _lay(self, tag: Tag) -> list[tuple[QRectF, str, str]]:
         """(box from the card's corner, role, text) of every row."""
@@ -91,7 +96,7 @@ class PointerTag(QGraphicsItem):
         def put(role: str, text: str, indent: float = 0.0) -> None:
             nonlocal y
             metrics = QFontMetricsF(self._font if role == "snapped" else self._bold)
-            wide = QRectF(0, 0, WIDEST, 1000)
+            wide = QRectF(0, 0, px(WIDEST), 4000)
             size = metrics.boundingRect(wide, int(Qt.TextFlag.TextWordWrap), text)
             rows.append((QRectF(PAD + indent, y, size.width() + 4, size.height()), role, text))
             y += size.height() + 2
@@ -99,7 +104,7 @@ class PointerTag(QGraphicsItem):
         for line in tag.lines:
             put("line", line)
         if tag.snapped:
-            put("snapped", tag.snapped, 14.0)
+            put("snapped", tag.snapped, px(14))
         for label, text, open_ in tag.entries:
             put("open" if open_ else "entry", f"{label}:  {text}".removeprefix(":  "), 6.0)
             if open_:
@@ -125,7 +130,7 @@ class PointerTag(QGraphicsItem):
                 painter.drawRoundedRect(box.adjusted(-5, -1, 8, 2), 3, 3)
                 text += "|"
             if role == "snapped":
-                self._sign(painter, QPointF(PAD + 5, box.top() + QFontMetricsF(self._font).height() / 2))
+                self._sign(painter, QPointF(PAD + px(5), box.top() + QFontMetricsF(self._font).height() / 2))
             painter.setPen(QColor({"snapped": t.focus, "entry": t.dim}.get(role, t.ink)))
             painter.setFont(self._font if role == "snapped" else self._bold)
             painter.drawText(box.adjusted(0, 0, 12, 0), int(Qt.TextFlag.TextWordWrap), text)
@@ -134,6 +139,7 @@ class PointerTag(QGraphicsItem):
         """A prick of the scriber: a small cross in a ring, for what was caught."""
         painter.setPen(QPen(QColor(self._theme.focus), 1.3))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(at, 3.2, 3.2)
-        painter.drawLine(QPointF(at.x() - 5, at.y()), QPointF(at.x() + 5, at.y()))
-        painter.drawLine(QPointF(at.x(), at.y() - 5), QPointF(at.x(), at.y() + 5))
+        k = sizes().factor
+        painter.drawEllipse(at, 3.2 * k, 3.2 * k)
+        painter.drawLine(QPointF(at.x() - 5 * k, at.y()), QPointF(at.x() + 5 * k, at.y()))
+        painter.drawLine(QPointF(at.x(), at.y() - 5 * k), QPointF(at.x(), at.y() + 5 * k))

@@ -8,8 +8,24 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Daylight</source>
+        <translation>&amp;Tageslicht</translation>
+    </message>
+    <message>
+        <source>&amp;Lamplight</source>
+        <translation>&amp;Lampenlicht</translation>
+    </message>
+    <message>
+        <source>&amp;Larger letters</source>
+        <translation>&amp;Größere Buchstaben</translation>
+    </message>
+    <message>
         <source>&amp;Quit</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Smaller letters</source>
+        <translation>&amp;Kleinere Buchstaben</translation>
     </message>
     <message>
         <source>, and mirrored</source>
@@ -249,7 +265,7 @@
     </message>
     <message>
         <source>As the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das &amp;System</translation>
     </message>
     <message>
         <source>At the nut the line runs too flat to be offset.</source>
@@ -414,6 +430,10 @@
     <message>
         <source>Cut {n} things</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark colours; the same key goes back to the light ones.</source>
+        <translation>Dunkle Farben; dieselbe Taste führt zu den hellen zurück.</translation>
     </message>
     <message>
         <source>Deeper than the drill is long</source>
@@ -604,6 +624,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Letters at {percent} % of the desktop's.</source>
+        <translation>Buchstaben mit {percent} % der Größe des Arbeitsplatzes.</translation>
+    </message>
+    <message>
+        <source>Letters of this size, in every window.</source>
+        <translation>Buchstaben dieser Größe, in jedem Fenster.</translation>
+    </message>
+    <message>
         <source>Libraries</source>
         <translation type="unfinished"></translation>
     </message>
@@ -614,6 +642,14 @@
     <message>
         <source>Licence</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light colours.</source>
+        <translation>Helle Farben.</translation>
+    </message>
+    <message>
+        <source>Light or dark as the desktop is, also when that changes.</source>
+        <translation>Hell oder dunkel, wie der Arbeitsplatz es ist, auch wenn das wechselt.</translation>
     </message>
     <message>
         <source>Little wood above or below</source>
@@ -1378,6 +1414,14 @@
     <message>
         <source>The name {value} is taken: choose another.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next larger letters, up to twice as large.</source>
+        <translation>Die nächstgrößeren Buchstaben, bis zur doppelten Größe.</translation>
+    </message>
+    <message>
+        <source>The next smaller letters.</source>
+        <translation>Die nächstkleineren Buchstaben.</translation>
     </message>
     <message>
         <source>The nodes are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.</source>
@@ -2443,6 +2487,10 @@
     <message>
         <source>{own} leaves {a} mm below the post of {item}; {b} mm wanted.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <translation>{percent} %</translation>
     </message>
     <message>
         <source>{sort} of {name}</source>

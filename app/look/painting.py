@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.paths import add_mark
+from app.look.sizes import lettered
 from app.look.styles import LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 
 LETTERS = 11
-"""Size of the letters, pixels."""
+"""Size of the letters at 100 %, pixels."""
 
 
 class Painting:
@@ -38,8 +39,7 @@ class Painting:
             painter.setPen(pen)
             painter.setBrush(brush)
             painter.drawPath(move.map(path))
-        font = QFont(painter.font())
-        font.setPixelSize(LETTERS)
+        font = lettered(painter.font(), LETTERS)
         painter.setFont(font)
         metrics = QFontMetricsF(font)
         painter.setPen(QPen(QColor(theme.dim)))
@@ -47,6 +47,9 @@ class Painting:
         for label in self._labels:
             at = move.map(QPointF(*label.at))
             size = metrics.size(0, label.text)
+            over = size.width() / max(width - 4, 1.0)
+            painter.setFont(font if over <= 1 else lettered(font, LETTERS / over))
+            size = size if over <= 1 else QFontMetricsF(painter.font()).size(0, label.text)
             left = {"left": 0.0, "middle": size.width() / 2, "right": size.width()}[label.anchor]
             box = QRectF(at.x() - left, at.y() - size.height() / 2, size.width(), size.height())
             box.moveLeft(min(max(box.left(), 1.0), max(1.0, width - box.width() - 1)))

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.look.wrapping import WrappingButton
 from app.panels.book_rows import PIECE_WORDS
 from app.panels.fields import TextField
 from app.panels.form import Form, rule
@@ -24,8 +25,8 @@ class BookPanel(QWidget):
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setObjectName("page")
-        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        page = QWidget(self)
+        page.setObjectName("page")
         title = QLabel(self.tr("Job book"), self)
         title.setObjectName("title")
         self.pieces = Tabs(tuple(self.tr(PIECE_WORDS[piece]) for piece in PIECES), self)
@@ -38,7 +39,7 @@ class BookPanel(QWidget):
         self.says = QLabel(self)
         self.says.setObjectName("dim")
         self.says.setWordWrap(True)
-        column = QVBoxLayout(self)
+        column = QVBoxLayout(page)
         column.setContentsMargins(22, 16, 18, 14)
         column.setSpacing(9)
         column.addWidget(title)
@@ -59,13 +60,21 @@ class BookPanel(QWidget):
                 ("csv", self.tr("Write the job book as a table…"), self.tr("A CSV file that a spreadsheet opens.")),
                 ("back", self.tr("Take the last entry back"),
                  self.tr("The job book has its own way back: undo of a drawing step never touches it."))):
-            button = QPushButton(word, self)
+            button = WrappingButton(word, self)
             button.setToolTip(tip)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)
             self.buttons[key] = button
             column.addWidget(button)
         column.addStretch(1)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(page)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scroll)
 
     def show_book(self, piece: Piece, currency: str, sums: list[tuple[str, str]], coming: list[tuple[str, str]], says: str) -> None:
         """Show which piece is on the bench, its sums, and the next estimate."""

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
+from app.look.flow import Flow
 from app.look.theme import Theme
 from app.panels.entry_table import PRESSED, TYPED, EntryTable, Head
 from app.panels.reading_page import ReadingPage
@@ -61,7 +62,7 @@ class BookView(QWidget):
         page = QWidget(self)
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
-        row = QHBoxLayout()
+        row = Flow(gap=6)
         for key, word, tip in buttons:
             button = QPushButton(word, page)
             button.setToolTip(tip)
@@ -69,7 +70,6 @@ class BookView(QWidget):
             button.clicked.connect(self._pressed)
             self._buttons[key] = button
             row.addWidget(button)
-        row.addStretch(1)
         column.addLayout(row)
         column.addWidget(main, 1)
         words = QLabel(says, page)

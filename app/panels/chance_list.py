@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from app.look.paint import paint_picture
 from app.look.signs import sign_path
+from app.look.sizes import lettered, px
 from app.look.theme import Theme
 from app.panels.chance_words import card_words
 from geometry.accuracy import Clearance, Simulation
@@ -19,7 +20,9 @@ PAD, GAP, FRAME = 10, 8, 2
 PICTURE = (100.0, 22.0)
 """Size of the histogram in mm of its display list."""
 TALL = 62
-"""Height of the histogram on the card, pixels."""
+"""Height of the histogram on the card at 100 %, pixels."""
+FIGURES = 11
+"""Letters in it."""
 CLEARANCE = Qt.ItemDataRole.UserRole
 MOST = 60
 """Cards at most; the worst come first."""
@@ -63,14 +66,15 @@ class ChanceCard(QStyledItemDelegate):
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         model: ChanceModel = index.model()
-        inner = max(60, width - 3 * PAD - 14)
+        beside, tall = PAD + px(22), px(TALL)
+        inner = max(60, width - beside - PAD - 2)
         title, between, words = card_words(index.data(CLEARANCE), model.trials, model.unit)
         y, out = PAD, []
         for kind, text in (("title", title), ("between", between), ("picture", ""), ("words", words)):
-            left = PAD if kind == "picture" else 2 * PAD + 12
+            left = PAD if kind == "picture" else beside
             if kind == "picture":
-                out.append((QRectF(left, y + 4, width - 2 * PAD, TALL), kind, text))
-                y += TALL + 10
+                out.append((QRectF(left, y + 4, width - 2 * PAD, tall), kind, text))
+                y += tall + 10
                 continue
             font = QFont(option.font)
             font.setBold(kind == "title")
@@ -101,13 +105,13 @@ class ChanceCard(QStyledItemDelegate):
         painter.save()
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colour))
-        painter.translate(PAD + 7, lines[0][0].center().y())
-        painter.drawPath(sign_path(grade, 6))
+        painter.translate(PAD + px(7), lines[0][0].top() + QFontMetrics(option.font).height() / 2)
+        painter.drawPath(sign_path(grade, px(6)))
         painter.restore()
         for box, kind, text in lines:
             font = QFont(option.font)
             if kind == "picture":
-                font.setPixelSize(11)
+                font = lettered(font, FIGURES)
                 paint_picture(painter, spread_picture(clearance, *PICTURE, unit=index.model().unit), PICTURE, box, t,
                               font)
                 continue

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
+from app.look.flow import Flow
 from app.look.theme import Theme
 from app.panels.chance_list import ChanceList
 from app.panels.chance_words import MODEL, Chances, whole_words
@@ -70,7 +71,6 @@ class ChancePage(QWidget):
         self._none.setWordWrap(True)
         about = QLabel(self.tr("A model with your own figures"), self)
         about.setObjectName("dim")
-        about.setWordWrap(True)
         about.setToolTip(MODEL)
         self.ask = QPushButton(self.tr("What must I hold?"), self)
         self.ask.setToolTip(self.tr("Which accuracy is needed where, and what moving a tuner would gain."))
@@ -80,10 +80,9 @@ class ChancePage(QWidget):
         column.setSpacing(6)
         column.addWidget(self._none)
         column.addWidget(self.list, 1)
-        foot = QHBoxLayout()
-        foot.setContentsMargins(0, 0, 12, 0)
+        foot = Flow(margins=(0, 0, 12, 0))
         foot.addWidget(self.ask)
-        foot.addWidget(about, 1, Qt.AlignmentFlag.AlignVCenter)
+        foot.addWidget(about)
         column.addLayout(foot)
         self.show_chances(self._chances)
 

@@ -8,6 +8,8 @@ from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from app.look.sizes import keep
+
 FREE, TYPED, PRESSED = "", "typed", "pressed"
 
 
@@ -125,7 +127,7 @@ class EntryTable(QTableView):
         self.setShowGrid(False)
         self.setObjectName("entries")
         self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(27)
+        keep(self, rows=27)
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         for i, head in enumerate(heads):

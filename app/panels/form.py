@@ -131,6 +131,7 @@ class Form(QWidget):
             index = widget.findData(row.value)
             if index != widget.currentIndex():
                 widget.setCurrentIndex(index)
+            widget.setToolTip("\n".join(word for word in (widget.currentText(), row.help) if word))
         elif isinstance(widget, QCheckBox):
             widget.setChecked(bool(row.value))
         else:

@@ -9,13 +9,14 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.signs import sign_path
+from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from app.panels.order_rows import Row, SetUpRow, StepRow
 
 SET_UP, STEP = 34, 25
-"""Heights of rows, pixels."""
+"""Heights of rows at 100 %, pixels."""
 NUMBER = 46
-"""Where titles begin, pixels."""
+"""Where titles begin at 100 %, pixels."""
 SIGNS = {"loud": "spoils the work", "unwise": "tight"}
 
 
@@ -32,10 +33,10 @@ class OrderCard(QStyledItemDelegate):
         row: Row = index.data(Qt.ItemDataRole.UserRole)
         width = self.parent().viewport().width()
         if isinstance(row, SetUpRow):
-            return QSize(width, SET_UP)
+            return QSize(width, px(SET_UP))
         if not row.text:
-            return QSize(width, STEP)
-        return QSize(width, STEP + round(self._text_box(option.font, row, width).height()) + 6)
+            return QSize(width, px(STEP))
+        return QSize(width, px(STEP) + round(self._text_box(option.font, row, width).height()) + 6)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index) -> None:
         row: Row = index.data(Qt.ItemDataRole.UserRole)
@@ -67,7 +68,7 @@ class OrderCard(QStyledItemDelegate):
                          QFontMetricsF(font).elidedText(row.rest, Qt.TextElideMode.ElideRight, rest.width()))
 
     def _step(self, painter: QPainter, option: QStyleOptionViewItem, row: StepRow) -> None:
-        t, area = self.theme, QRectF(option.rect)
+        t, area, begin, tall = self.theme, QRectF(option.rect), px(NUMBER), px(STEP)
         grade = row.grade if self.would is None else self.would.get(row.id, ("", ""))[0]
         colour = QColor(t.spoils if grade == "loud" else t.tight)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
@@ -82,37 +83,38 @@ class OrderCard(QStyledItemDelegate):
             painter.setBrush(QColor(t.accent))
             painter.drawRoundedRect(body, 5, 5)
             ink = dim = QColor(t.accent_ink)
-        line = QRectF(area.left(), area.top(), area.width(), STEP)
+        line = QRectF(area.left(), area.top(), area.width(), tall)
         if grade:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour)
             painter.drawRect(QRectF(area.left() + 9, area.top() + 2, 4, area.height() - 4))
             if chosen and row.id != self.held:
                 painter.setBrush(QColor(t.card))
-                painter.drawEllipse(QPointF(area.left() + NUMBER - 1, line.center().y()), 8, 8)
+                painter.drawEllipse(QPointF(area.left() + begin - 1, line.center().y()), px(8), px(8))
                 painter.setBrush(colour)
             painter.save()
-            painter.translate(area.left() + NUMBER - 1, line.center().y())
-            painter.drawPath(sign_path(SIGNS[grade], 5.5))
+            painter.translate(area.left() + begin - 1, line.center().y())
+            painter.drawPath(sign_path(SIGNS[grade], 5.5 * sizes().factor))
             painter.restore()
         metrics = QFontMetricsF(option.font)
         painter.setPen(dim)
-        painter.drawText(QRectF(line.left() + 14, line.top(), NUMBER - 25, STEP),
+        painter.drawText(QRectF(line.left() + 14, line.top(), begin - px(11) - 14, tall),
                          int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), str(row.number))
         painter.drawText(line.adjusted(0, 0, -14, 0), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight),
                          row.minutes)
         painter.setPen(ink)
-        left = NUMBER + (10 if grade else -5)
+        left = begin + (px(10) if grade else -px(5))
         title = line.adjusted(left, 0, -22 - metrics.horizontalAdvance(row.minutes), 0)
         painter.drawText(title, int(Qt.AlignmentFlag.AlignVCenter),
                          metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, title.width()))
         if row.text:
             painter.setPen(ink if chosen and row.id != self.held else colour if self.would is None else dim)
             box = self._text_box(option.font, row, area.width())
-            painter.drawText(box.translated(area.left(), area.top() + STEP - 1), int(Qt.TextFlag.TextWordWrap), row.text)
+            painter.drawText(box.translated(area.left(), area.top() + tall - 1), int(Qt.TextFlag.TextWordWrap), row.text)
 
     def _text_box(self, font: QFont, row: StepRow, width: float) -> QRectF:
         """Room for what is wrong, under the title."""
-        inner = max(80.0, width - NUMBER - 10 - 16)
-        return QFontMetricsF(font).boundingRect(QRectF(NUMBER + 10, 0, inner, 2000), int(Qt.TextFlag.TextWordWrap),
+        left = px(NUMBER + 10)
+        inner = max(80.0, width - left - 16)
+        return QFontMetricsF(font).boundingRect(QRectF(left, 0, inner, 2000), int(Qt.TextFlag.TextWordWrap),
                                                 row.text)

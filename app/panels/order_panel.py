@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
+from app.look.flow import Flow
+from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.form import Form, rule
 from app.panels.order_list import OrderList
@@ -44,7 +46,7 @@ class OrderPanel(QWidget):
         self._says = self._label("dim")
         self._says.setWordWrap(True)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._says.setMinimumHeight(3 * self._says.fontMetrics().lineSpacing() + 4)
+        keep(self._says, minimum_height=52)
         self._pages = QStackedWidget(self)
         self._pages.addWidget(self.list)
         self._pages.addWidget(self._hour_page())
@@ -72,13 +74,13 @@ class OrderPanel(QWidget):
         return scroll
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
+        head = Flow()
         head.addWidget(self._title)
-        head.addStretch(1)
+        head.add_gap()
         head.addWidget(self._whose)
-        row = QHBoxLayout()
+        row = Flow()
         row.addWidget(self.tabs)
-        row.addStretch(1)
+        row.add_gap()
         row.addWidget(self.back)
         top = QVBoxLayout()
         top.setContentsMargins(14, 0, 12, 0)

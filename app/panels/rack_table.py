@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from app.look.sizes import keep
 from app.panels.rack_rows import HEADS, cells
 from geometry.edits.rack import Shelf
 from geometry.layout import Rack
@@ -66,7 +67,7 @@ class ShelfTable(QTableView):
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
         self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(26)
+        keep(self, rows=26)
         self.setShowGrid(False)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

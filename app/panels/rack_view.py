@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
-    QHBoxLayout,
     QLabel,
     QPushButton,
     QScrollArea,
@@ -18,6 +17,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.flow import Flow
+from app.look.sizes import keep
 from app.panels.form import Form
 from app.panels.rack_rows import MACHINES, SHELVES, entry_rows, machine_rows
 from app.panels.rack_table import ShelfTable
@@ -134,9 +135,9 @@ class RackView(QWidget):
         self.buttons: dict[str, QPushButton] = {}
         title = QLabel(self.tr("Rack"), self)
         title.setObjectName("title")
-        first, second = QHBoxLayout(), QHBoxLayout()
+        first, second = Flow(), Flow()
         first.addWidget(title)
-        first.addSpacing(8)
+        first.add_gap(8)
         first.addWidget(self._whose)
         for key, word, about in WHOLE:
             button = QPushButton(self.tr(word), self)
@@ -146,19 +147,16 @@ class RackView(QWidget):
             self.buttons[key] = button
             (first if key in ("take", "keep", "back") else second).addWidget(button)
         self.buttons["back"].setVisible(False)
-        first.addStretch(1)
-        second.addStretch(1)
         both = QVBoxLayout()
         both.setSpacing(8)
         both.addLayout(first)
         both.addLayout(second)
         return both
 
-    def _tabs(self) -> QHBoxLayout:
+    def _tabs(self) -> Flow:
         group = QButtonGroup(self)
         group.setExclusive(True)
-        row = QHBoxLayout()
-        row.setSpacing(6)
+        row = Flow()
         self._tab: dict[str, QPushButton] = {}
         for key, word in (*SHELVES, (MACHINES, "Machines and template")):
             button = QPushButton(self.tr(word), self)
@@ -168,20 +166,17 @@ class RackView(QWidget):
             group.addButton(button)
             self._tab[key] = button
             row.addWidget(button)
-        row.addStretch(1)
         self._tab["bits"].setChecked(True)
         return row
 
-    def _below(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(6)
+    def _below(self) -> Flow:
+        row = Flow()
         for key, word, slot in (("add", "Add", self._add), ("copy", "Copy", self._copy), ("remove", "Remove", self._remove),
                                 ("sort", "Sort by size", self._sort)):
             button = QPushButton(self.tr(word), self)
             button.clicked.connect(slot)
             self.buttons[key] = button
             row.addWidget(button)
-        row.addStretch(1)
         return row
 
     # ---- inside ---------------------------------------------------------
@@ -268,10 +263,10 @@ def _scrolled(form: Form, parent: QWidget) -> QScrollArea:
     column.setContentsMargins(12, 0, 10, 8)
     column.addWidget(form)
     column.addStretch(1)
-    form.setMaximumWidth(520)
+    keep(form, maximum_width=520)
     area = QScrollArea(parent)
     area.setWidgetResizable(True)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setWidget(page)
-    area.setMinimumWidth(280)
+    keep(area, panel_width=280)
     return area

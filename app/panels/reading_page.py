@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.look.sizes import keep
+from app.look.wrapping import WrappingButton
 from app.panels.entry_table import TYPED, EntryTable, Head
 from app.panels.reading_rows import WAYS, Way
 
@@ -24,6 +26,9 @@ class ReadingPage(QWidget):
         self.ways.setAccessibleName(self.tr("What is measured"))
         for way in WAYS:
             self.ways.addItem(self.tr(way.words), way)
+        self.ways.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.ways.setMinimumContentsLength(12)
+        self.ways.currentTextChanged.connect(self.ways.setToolTip)
         self.ways.activated.connect(self.way_chosen)
         self.table = EntryTable(self.tr("Readings"), (
             Head(self.tr("hole"), left=True, wide=True), Head(self.tr("planned")), Head(self.tr("measured"), TYPED),
@@ -45,14 +50,14 @@ class ReadingPage(QWidget):
         right.addWidget(scroll, 1)
         self.buttons: dict[str, QPushButton] = {}
         for key, word in (("accuracy", self.tr("Take into the shop accuracy")), ("printer", self.tr("Correct a printer…"))):
-            button = QPushButton(word, self)
+            button = WrappingButton(word, self)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)
             self.buttons[key] = button
             right.addWidget(button)
         side = QWidget(self)
         side.setLayout(right)
-        side.setFixedWidth(WIDE)
+        keep(side, fixed_panel=WIDE)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addLayout(left, 1)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look.theme import Theme
+from app.look.wrapping import WrappingButton
 from app.panels.fold import Fold
 from app.panels.form import Form, rule
 from app.panels.lines import Lines, numbered, plain
@@ -55,9 +56,9 @@ class RoutPanel(QWidget):
         self.stepper = PassStepper(theme, self)
         self.facts = Lines(self, (1, 1))
         self.template = self._label("")
-        self.make_template = QPushButton(self.tr("Make the template for this plan"), self)
+        self.make_template = WrappingButton(self.tr("Make the template for this plan"), self)
         self.make_template.clicked.connect(self._template)
-        self.write_template = QPushButton(self.tr("Write this plan's template…"), self)
+        self.write_template = WrappingButton(self.tr("Write this plan's template…"), self)
         self.write_template.setToolTip(self.tr("The board alone, with openings and pin holes, as DXF or SVG at full size."))
         self.write_template.clicked.connect(self._write)
         self.form = Form(unit, self)

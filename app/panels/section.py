@@ -7,12 +7,13 @@ from PySide6.QtGui import QPainter, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.look.painting import Painting
+from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
 
 
 class SectionView(QWidget):
-    """Paints a display list to fit its width, y up; `room_below` pixels are kept for words under it."""
+    """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None, room_below: int = 56) -> None:
         super().__init__(parent)
@@ -51,7 +52,11 @@ class SectionView(QWidget):
     def heightForWidth(self, width: int) -> int:
         if self._box.isEmpty():
             return 10
-        return min(250, round(self._box.height() * self._scale(width)) + self._room_below)
+        return min(px(250), round(self._box.height() * self._scale(width)) + px(self._room_below))
+
+    def follow_sizes(self) -> None:
+        """Room for the words at the size in use."""
+        self.updateGeometry()
 
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), 190 / max(self._box.height(), 1e-6))
@@ -62,7 +67,7 @@ class SectionView(QWidget):
         painter = QPainter(self)
         scale = self._scale(self.width())
         move = QTransform()
-        move.translate(self.width() / 2, 16)
+        move.translate(self.width() / 2, px(16))
         move.scale(scale, -scale)
         move.translate(-self._box.center().x(), -self._box.bottom())
         self._painting.paint(painter, move, self._theme, self.width())

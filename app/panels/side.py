@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
+from app.look.sizes import keep, sizes
 from app.look.theme import Theme
 from app.panels.change_list import ChangeList
 from app.panels.chance_page import ChanceLine, ChancePage
@@ -18,6 +19,10 @@ from app.panels.stack import Stack
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
 from geometry.units import LengthUnit
+
+
+WIDTH = 420
+"""Width of the panel at 100 %, pixels."""
 
 
 class SidePanel(QWidget):
@@ -108,10 +113,10 @@ class SidePanel(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(splitter)
-        self.setMinimumWidth(340)
+        keep(self, panel_width=WIDTH - 80)
 
     def sizeHint(self) -> QSize:
-        return QSize(420, 800)
+        return QSize(sizes().soft(WIDTH), 800)
 
     def splitter_state(self) -> QByteArray:
         """How the panel is divided, without what the tall cards of chances borrow."""

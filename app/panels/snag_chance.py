@@ -8,6 +8,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
 
 from app.look.paint import paint_picture
+from app.look.sizes import lettered
 from app.look.theme import Theme
 from app.panels.chance_words import Chances, card_words
 from geometry.accuracy import Clearance, is_simulated
@@ -19,7 +20,9 @@ from geometry.units import LengthUnit
 PICTURE = (100.0, 20.0)
 """Size of the histogram in mm of its display list."""
 TALL = 56
-"""Height of the histogram on the card, pixels."""
+"""Height of the histogram on the card at 100 %, pixels."""
+FIGURES = 11
+"""Letters in it."""
 
 
 @dataclass(frozen=True)
@@ -56,7 +59,6 @@ def paint_chance(painter: QPainter, chance: SnagChance, box: QRectF, theme: Them
         painter.setPen(QPen(QColor(theme.line), 1, Qt.PenStyle.DashLine))
         painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
         return
-    small = QFont(font)
+    small = lettered(font, FIGURES)
     small.setBold(False)
-    small.setPixelSize(11)
     paint_picture(painter, spread_picture(chance.clearance, *PICTURE, unit=unit), PICTURE, box, theme, small)

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.signs import sign_path
+from app.look.sizes import px
 from app.look.theme import Theme
 from app.panels.chance_words import Chances
 from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
@@ -17,7 +18,7 @@ from geometry.units import LengthUnit, format_length
 PAD, GAP, FRAME = 10, 8, 2
 """Pixels inside a card, between cards, and of a card's frame on both sides together."""
 BUTTON = 26
-"""Height of a card's button in pixels."""
+"""Height of a card's button in pixels at 100 %."""
 SNAG = Qt.ItemDataRole.UserRole
 CHANCE = Qt.ItemDataRole.UserRole + 1
 
@@ -121,7 +122,8 @@ class SnagCard(QStyledItemDelegate):
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         snag, chance = index.data(SNAG), self.chance(index)
-        inner = max(60, width - 3 * PAD - 14)
+        left = PAD + px(22)
+        inner = max(60, width - left - PAD - 2)
         plain = QFontMetrics(option.font)
         flags = int(Qt.TextFlag.TextWordWrap)
         y, out = PAD, []
@@ -132,12 +134,12 @@ class SnagCard(QStyledItemDelegate):
             said += [("picture", ""), ("chance" if chance.clearance is not None else "awaited", chance.words(self.unit))]
         for kind, text in said:
             if kind == "picture":
-                out.append((QRectF(PAD, y + 4, width - 2 * PAD, TALL), kind, text))
-                y += TALL + 10
+                out.append((QRectF(PAD, y + 4, width - 2 * PAD, px(TALL)), kind, text))
+                y += px(TALL) + 10
                 continue
             if kind == "button":
-                out.append((QRectF(2 * PAD + 12, y + 4, plain.horizontalAdvance(text) + 24, BUTTON), kind, text))
-                y += BUTTON + 6
+                out.append((QRectF(left, y + 4, plain.horizontalAdvance(text) + px(24), px(BUTTON)), kind, text))
+                y += px(BUTTON) + 6
                 continue
             if not text:
                 continue
@@ -145,7 +147,7 @@ class SnagCard(QStyledItemDelegate):
             font.setBold(kind == "title")
             metrics = QFontMetrics(font) if kind == "title" else plain
             box = metrics.boundingRect(0, 0, inner, 1000, flags, text)
-            out.append((QRectF(2 * PAD + 12, y, inner, box.height()), kind, text))
+            out.append((QRectF(left, y, inner, box.height()), kind, text))
             y += box.height() + 2
         return out
 
@@ -171,8 +173,8 @@ class SnagCard(QStyledItemDelegate):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colour))
         painter.save()
-        painter.translate(QPointF(PAD + 7, lines[0][0].center().y()))
-        painter.drawPath(sign_path(snag.grade, 6))
+        painter.translate(QPointF(PAD + px(7), lines[0][0].top() + QFontMetrics(option.font).height() / 2))
+        painter.drawPath(sign_path(snag.grade, px(6)))
         painter.restore()
         for box, kind, text in lines:
             font = option.font

@@ -7,6 +7,7 @@ from html import escape
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.section import SectionView
 from app.panels.step_words import Reason, StepWords
@@ -39,7 +40,7 @@ class StepPage(QScrollArea):
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidget(page)
-        self.setMinimumWidth(250)
+        keep(self, panel_width=250)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
 
     def sizeHint(self) -> QSize:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.look.flow import Flow
+from app.look.wrapping import WrappingButton
 from app.panels.describe import field, nut_rows
 from app.panels.form import Form
 from app.panels.rows import FieldRow
@@ -35,17 +37,16 @@ class StringPanel(QWidget):
         title = QLabel(self.tr("Nut and strings"), page)
         title.setObjectName("title")
         self.table = StringTable(page)
-        self.propose = QPushButton(self.tr("Propose which post serves which string"), page)
+        self.propose = WrappingButton(self.tr("Propose which post serves which string"), page)
         self.propose.clicked.connect(self.wanted)
         self.gain = QLabel(page)
         self.gain.setWordWrap(True)
         self.take, self.leave = QPushButton(self.tr("Take it"), page), QPushButton(self.tr("Leave it"), page)
         self.take.clicked.connect(self.taken)
         self.leave.clicked.connect(self.left)
-        answers = QHBoxLayout()
+        answers = Flow()
         answers.addWidget(self.take)
         answers.addWidget(self.leave)
-        answers.addStretch(1)
         self.sets = QComboBox(page)
         self.sets.setAccessibleName(self.tr("Generic set of strings"))
         self.sets.activated.connect(self._set)

@@ -120,7 +120,7 @@ class StringTable(QWidget):
             for box in (post, winds):
                 box.setProperty("row", number - 1)
                 box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-                box.setMinimumContentsLength(9 if box is post else 3)
+                box.setMinimumContentsLength(9 if box is post else 5)
             post.activated.connect(self._chosen)
             winds.activated.connect(self._wound)
             labels = tuple(QLabel(self) for _ in range(3))

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
+
+from app.look.flow import Flow
 
 
 class Tabs(QWidget):
@@ -15,9 +17,7 @@ class Tabs(QWidget):
         super().__init__(parent)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(2)
+        row = Flow(self, gap=2)
         for number, word in enumerate(words):
             button = QPushButton(word, self)
             button.setObjectName("stage")

@@ -8,6 +8,9 @@ from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
 from app.formats.paper import Page
+from app.look.elided import Elided
+from app.look.flow import Flow
+from app.look.sizes import keep
 from app.look.theme import Theme
 from app.preview.page_list import PICTURE, PageModel
 from app.preview.page_view import STEP, PageView
@@ -24,14 +27,13 @@ class SheetPreview(QWidget):
         self.model = PageModel(self)
         self.list = QListView(self)
         self.list.setModel(self.model)
-        self.list.setIconSize(PICTURE)
+        keep(self.list, icons=(PICTURE.width(), PICTURE.height()), fixed_panel=212)
         self.list.setUniformItemSizes(True)
-        self.list.setFixedWidth(212)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setAccessibleName(self.tr("Pages"))
         self.view = PageView(theme, self)
-        self._title = QLabel(self)
+        self._title = Elided(self)
         self._title.setObjectName("heading")
         self._size = QLabel(self)
         self._size.setObjectName("dim")
@@ -49,10 +51,9 @@ class SheetPreview(QWidget):
         bar = QWidget(self)
         bar.setObjectName("tools")
         bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        row = QHBoxLayout(bar)
-        row.setContentsMargins(14, 5, 14, 5)
-        row.setSpacing(6)
-        row.addWidget(self._title, 1)
+        row = Flow(bar, (14, 5, 14, 5), 6)
+        row.addWidget(self._title)
+        row.add_gap()
         row.addWidget(self._size)
         for word, about, slot in ((self.tr("Whole page"), self.tr("Show the whole page (0)"), self.view.fit),
                                   (self.tr("Full size"), self.tr("As large as on paper (1)"), self.view.zoom_full_size),

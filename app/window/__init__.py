@@ -25,6 +25,7 @@ def run(file: Path | None = None, language: str | None = None) -> int:
 
     from app.document.leftovers import leftovers
     from app.formats import headstock
+    from app.look.sizes import follow_desktop
     from app.window.demo import demo
     from app.window.faults import Faults
     from app.window.main import MainWindow
@@ -40,6 +41,7 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     application.setOrganizationName("Pegwright")
     application.setStyle("Fusion")
     chosen.teach_toolkit(application, code)
+    follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
     folder = user_state_path("Pegwright", appauthor=False) / "journal"
     left = leftovers(folder)
     windows = Windows(settings, folder)

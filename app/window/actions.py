@@ -22,7 +22,7 @@ class Entry:
 
 
 RULE = Entry("", "")
-SUBMENUS = ("recent", "language")
+SUBMENUS = ("recent", "language", "colours", "letters")
 """Entries that are menus of their own, filled by whoever knows what is in them."""
 
 MENUS: dict[str, tuple[Entry, ...]] = {
@@ -105,12 +105,13 @@ MENUS: dict[str, tuple[Entry, ...]] = {
               checkable=True),
         Entry("chances", "&Chances on the drawing", ("Ctrl+H",), "Ring the places where the shop's own errors do harm.",
               checkable=True),
-        Entry("lamp", "&Lamplight", ("Ctrl+L",), "Dark colours.", checkable=True),
         RULE,
         Entry("mm", "&Millimetres", (), "Show lengths in mm.", checkable=True),
         Entry("in", "&Inches, decimal", (), "Show lengths in decimal inches.", checkable=True),
         Entry("in64", "Inches, &fractions", (), "Show lengths in inches down to 1/64.", checkable=True),
         RULE,
+        Entry("colours", "&Colours"),
+        Entry("letters", "Size of &letters"),
         Entry("language", "Lan&guage"),
     ),
     "&Help": (

@@ -1,18 +1,37 @@
-"""Which set of colours the window begins in."""
+"""Which set of colours and which size of letters the maker wants, as it is kept in the settings."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication
 
+from app.look import sizes
 from app.look.theme import THEMES, Theme
 from app.window import kept
+
+SYSTEM = "system"
+"""As the desktop is set, now and whenever that changes."""
+
+
+def colour_choice(settings: QSettings) -> str:
+    """`day`, `lamp` or `system`; what is not understood counts as `system`."""
+    return kept.one_of(settings, "theme", THEMES, SYSTEM)
 
 
 def chosen_theme(settings: QSettings) -> Theme:
     """The maker's choice, else what the desktop is set to."""
-    chosen = kept.one_of(settings, "theme", THEMES, "")
-    if chosen:
+    chosen = colour_choice(settings)
+    if chosen != SYSTEM:
         return THEMES[chosen]
     dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
     return THEMES["lamp" if dark else "day"]
+
+
+def letter_choice(settings: QSettings) -> int:
+    """Per cent of the desktop's letters, one of sizes.CHOICES; 100 for what is not understood."""
+    return int(kept.one_of(settings, "letters", [str(percent) for percent in sizes.CHOICES], "100"))
+
+
+def take_letters(settings: QSettings) -> None:
+    """Put the size of letters that is wanted in use, before widgets are made or before they are told of it."""
+    sizes.use(sizes.desktop() * letter_choice(settings) / 100)

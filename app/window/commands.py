@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.formats.errors import FormatError
-from app.look.theme import THEMES
 from app.window import ask, texts
 from app.window.clipboard import Clipboard
 from app.window.setting_out import SettingOut
@@ -51,7 +50,7 @@ class Commands(QObject):
             "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
-            "lamp": self._lamp, "solid": self._solid, "mm": self._unit, "in": self._unit,
+            "solid": self._solid, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about, "rack": self._rack,
             "note": window.book_watch.pin, "write book": self._write_book,
@@ -197,9 +196,6 @@ class Commands(QObject):
 
     def _solid(self) -> None:
         self._w.show_solid(self._w.actions_["solid"].isChecked())
-
-    def _lamp(self) -> None:
-        self._w.windows.set_theme(THEMES["lamp" if self._w.actions_["lamp"].isChecked() else "day"])
 
     def _unit(self) -> None:
         self._w.set_unit(self._key)

@@ -3,21 +3,18 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
+from app.look.elided import Elided
+from app.look.sizes import sizes
 from geometry.checks import CheckResult
 from geometry.units import LengthUnit, format_length
 
 
-class Saying(QLabel):
-    """A sentence in the middle; one too long for its room begins at the left and ends in dots."""
-
-    def paintEvent(self, event) -> None:
-        painter = QPainter(self)
-        painter.setPen(self.palette().windowText().color())
-        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
-        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter), text)
+ALONE = 1.4
+"""Letters this many times larger than at 100 % leave no room for a sentence between the two others."""
+WHERE = 250
+"""Room kept for where the hand points, at 100 %, pixels."""
 
 
 class Foot(QWidget):
@@ -27,22 +24,30 @@ class Foot(QWidget):
         super().__init__(parent)
         self.setObjectName("foot")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(18, 5, 18, 5)
-        self._where = QLabel(self)
-        self._where.setMinimumWidth(250)
-        self._says = Saying(self)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(18, 5, 18, 5)
+        self._grid.setColumnStretch(1, 1)
+        self._where = Elided(self, least=10)
+        self._says = Elided(self)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self._counts = QLabel(self)
-        row.addWidget(self._where)
-        row.addWidget(self._says, 1)
-        self._timer = QLabel(self)
+        self._counts = Elided(self, least=10)
+        self._timer = Elided(self, least=10)
         self._timer.setAccessibleName(self.tr("Timer"))
         self._timer.hide()
-        row.addWidget(self._timer)
-        row.addSpacing(14)
-        row.addWidget(self._counts)
+        self._grid.addWidget(self._where, 0, 0)
+        self._grid.addWidget(self._timer, 0, 2)
+        self._grid.addWidget(self._counts, 0, 3)
+        self._grid.setHorizontalSpacing(14)
+        self.follow_sizes()
+
+    def follow_sizes(self) -> None:
+        """Large letters give the sentence a row of its own."""
+        self._grid.removeWidget(self._says)
+        alone = sizes().factor > ALONE
+        self._where.setMinimumWidth(0 if alone else sizes().soft(WHERE))
+        self._grid.addWidget(self._says, *((1, 0, 1, 4) if alone else (0, 1)))
 
     @property
     def said(self) -> str:
@@ -51,12 +56,7 @@ class Foot(QWidget):
 
     def say(self, text: str) -> None:
         """One sentence; the whole of it as its tip where there is no room."""
-        fits = self._says.fontMetrics().horizontalAdvance(text) <= self._says.width()
-        # What does not fit begins at its beginning: centred it would lose both ends.
-        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter if fits else
-                                Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self._says.setText(text)
-        self._says.setToolTip(text)
 
     def show_timer(self, text: str) -> None:
         """The timer of the job book that runs; nothing when none does."""

@@ -5,14 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 from typing import get_args
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QEvent, QSettings, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
 from app.document.journal import Journal
-from app.look.style import palette, sheet
 from app.look.theme import Theme
 from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
@@ -23,7 +22,7 @@ from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
 from app.window.changes import Changes
-from app.window.colours import chosen_theme
+from app.window.colours import chosen_theme, take_letters
 from app.window.commands import Commands
 from app.window.cures import Cures
 from app.window.files import Files
@@ -34,6 +33,7 @@ from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.held_page import HeldPage
 from app.window.language_menu import LanguageMenu
+from app.window.looks import Looks
 from app.window.pin_proposal import PinProposal
 from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
@@ -65,6 +65,7 @@ class MainWindow(QMainWindow):
         """whether the maker has been asked about unsaved work already, as the whole program ends"""
         self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
         self.theme = theme or chosen_theme(settings)
+        take_letters(settings)
         self.document = Document(layout, path, self)
         folder = self.windows.journal_folder
         self.journal = Journal(folder, self) if folder is not None else None
@@ -88,6 +89,7 @@ class MainWindow(QMainWindow):
             self.actions_[key].setChecked(True)
         LanguageMenu(self)
         RecentMenu(self)
+        self.looks = Looks(self)
         self.pictures.build()
         self._connect()
         self.cures = Cures(self)
@@ -354,16 +356,7 @@ class MainWindow(QMainWindow):
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
-        self.theme = theme
-        self.setPalette(palette(theme))
-        self.setStyleSheet(sheet(theme))
-        self.canvas.set_theme(theme)
-        self.front.set_theme(theme)
-        self.side.set_theme(theme)
-        for room in self.rooms.made:
-            room.set_theme(theme)
-        self.beside.set_theme(theme)
-        self.actions_["lamp"].setChecked(theme.name == "lamp")
+        self.looks.paint(theme)
 
     # ---- the window itself ----------------------------------------------
     def showEvent(self, event) -> None:
@@ -374,6 +367,11 @@ class MainWindow(QMainWindow):
         """Put back what the hand was doing and ask about unsaved work; whether the window may go."""
         self.hand.cancel()
         return self.files.may_leave()
+
+    def changeEvent(self, event) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ApplicationFontChange and hasattr(self, "looks"):
+            self.looks.desktop_letters()
 
     def closeEvent(self, event) -> None:
         event.ignore()

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
+from PySide6.QtWidgets import QToolButton, QWidget
+
+from app.look.flow import Flow
 
 SHOWS = (
     ("left", "Wood left", "Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand.", True),
@@ -24,12 +26,10 @@ class RouterStrip(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(2, 0, 0, 0)
-        row.setSpacing(4)
+        row = Flow(self, (2, 0, 0, 0), 4)
         self.rack = self._button(row, self.tr("Rack"), self.tr("Your bits, bushes, drills and machines, in place of the head."))
         self.rack.toggled.connect(self._rack)
-        row.addSpacing(4)
+        row.add_gap(4)
         self.buttons: dict[str, QToolButton] = {}
         for key, word, about, on in SHOWS:
             button = self._button(row, self.tr(word), self.tr(about))
@@ -43,7 +43,7 @@ class RouterStrip(QWidget):
         """The groups that are wanted."""
         return {key for key, button in self.buttons.items() if button.isChecked()}
 
-    def _button(self, row: QHBoxLayout, word: str, about: str) -> QToolButton:
+    def _button(self, row: Flow, word: str, about: str) -> QToolButton:
         button = QToolButton(self)
         button.setText(word)
         button.setToolTip(about)

@@ -5,7 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QLabel, QPushButton, QWidget
+
+from app.look.flow import Flow
+from app.look.sizes import px
+
+NAME = 230
+"""Room for the name of the layout at 100 %, pixels; the rest is in its tip."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,15 +45,13 @@ class StageBar(QWidget):
         super().__init__(parent)
         self.setObjectName("bar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._name = QLabel(self)
+        self._name, self._named = QLabel(self), ("", False)
         self._name.setObjectName("name")
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(18, 8, 14, 8)
-        row.setSpacing(4)
+        row = Flow(self, (18, 8, 14, 8), 4)
         row.addWidget(self._name)
-        row.addStretch(1)
+        row.add_gap()
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):
             button = QPushButton(stage.word, self)
@@ -59,17 +63,19 @@ class StageBar(QWidget):
             self._group.addButton(button)
             self._buttons[stage.key] = button
             row.addWidget(button)
-        row.addStretch(1)
-        self.right = QHBoxLayout()
-        self.right.setSpacing(6)
-        row.addLayout(self.right)
+        row.add_gap()
 
     def set_name(self, name: str, unsaved: bool) -> None:
         """Show the layout's name, with a dot while it has unsaved changes."""
-        metrics = self._name.fontMetrics()
-        short = metrics.elidedText(name, Qt.TextElideMode.ElideRight, 230)
+        self._named = name, unsaved
+        self._name.ensurePolished()
+        short = self._name.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, px(NAME))
         self._name.setText(f"{short} •" if unsaved else short)
         self._name.setToolTip(name + (" (not saved)" if unsaved else ""))
+
+    def follow_sizes(self) -> None:
+        """Shorten the name anew for letters of another size."""
+        self.set_name(*self._named)
 
     def set_stage(self, key: str) -> None:
         """Mark a stage as the one on show."""

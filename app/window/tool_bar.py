@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QHBoxLayout, QLabel, QPushButton, QToolButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QPushButton, QToolButton, QWidget
 
+from app.look.flow import Flow
+from app.look.sizes import keep
 from app.panels.fields import LengthField
 from geometry.units import LengthUnit
 
@@ -54,9 +56,7 @@ class ToolBar(QWidget):
         super().__init__(parent)
         self.setObjectName("tools")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(18, 6, 14, 6)
-        self._row.setSpacing(6)
+        self._row = Flow(self, (18, 6, 14, 6), 6)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         self._tools: dict[str, QPushButton] = {}
@@ -66,7 +66,7 @@ class ToolBar(QWidget):
         for key, word, about in ordered:
             if key not in self._tools:
                 self._add_tool(key, word, about or ABOUT.get(key, ""))
-        self._row.addSpacing(10)
+        self._row.add_gap(10)
         self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
                                   ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))),
                                  self.tr("Kind of edge drawn next"))
@@ -74,14 +74,15 @@ class ToolBar(QWidget):
         self.slot_width_label = QLabel(self.tr("Width"), self)
         self.slot_width_label.setObjectName("dim")
         self.slot_width_field = LengthField(unit, parent=self)
-        self.slot_width_field.setFixedWidth(90)
+        keep(self.slot_width_field, fixed_width=90)
         self.slot_width_field.setAccessibleName(self.tr("Width of the new slot"))
         self.slot_width_field.show_value(13.0)
         self.slot_width_field.sent.connect(self._width)
         self.slot_width = 13.0
         self.hardware = QComboBox(self)
         self.hardware.setAccessibleName(self.tr("Hardware"))
-        self.hardware.setMinimumContentsLength(13)
+        self.hardware.setMinimumContentsLength(16)
+        self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
         self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
@@ -108,7 +109,7 @@ class ToolBar(QWidget):
         self.paper.setAccessibleName(self.tr("Paper"))
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
-        self._row.addStretch(1)
+        self._row.add_gap()
         self.set_stage("tuners")
         self.set_tool("hold")
 
@@ -129,7 +130,7 @@ class ToolBar(QWidget):
     def add_strip(self, stage: str, strip: QWidget) -> None:
         """Take in more widgets of a stage, right of its tools; they are seen only in that stage."""
         strip.setVisible(False)
-        self._row.insertWidget(self._row.count() - 1, strip)
+        self._row.insert_widget(self._row.count() - 1, strip)
         self._strips[stage] = strip
 
     def set_hardware(self, patterns: list[str]) -> None:

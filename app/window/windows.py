@@ -15,7 +15,6 @@ from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.look.theme import Theme
     from app.window.main import MainWindow
 
 STEP = 28
@@ -129,13 +128,6 @@ class Windows(QObject):
             window.asked = True
             window.close()
         return True
-
-    # ---- what is the same in all --------------------------------------------
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint every window in another set of colours, and remember it."""
-        self.settings.setValue("theme", theme.name)
-        for window in self._all:
-            window.set_theme(theme)
 
 
 def _same(one: Path, two: Path) -> bool:

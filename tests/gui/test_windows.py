@@ -89,7 +89,7 @@ def test_closing_one_leaves_the_other(bench, windows, tmp_path):
     assert not isValid(second) and windows.all == [bench.window]
     assert bench.window.isVisible() and bench.layout.name == "mine"
     bench.window.commands.run("undo")
-    bench.window.commands.run("lamp")
+    bench.window.actions_["lamp"].trigger()
 
 
 def test_each_window_keeps_a_journal_of_its_own(bench, windows, tmp_path, monkeypatch):

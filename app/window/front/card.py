@@ -7,9 +7,12 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from app.look.face_picture import FacePicture
+from app.look.sizes import px, sizes
 from app.look.theme import Theme
 
 SIZE = QSize(172, 224)
+WORDS = 42
+"""The whole card, and the height of its name in two rows, at 100 %, pixels."""
 
 
 class Card(QPushButton):
@@ -21,7 +24,7 @@ class Card(QPushButton):
         self._name = name
         self._theme = theme
         self._picture: FacePicture | None = None
-        self.setFixedSize(SIZE)
+        self.follow_sizes()
         self.setAccessibleName(name)
         self.setAccessibleDescription(about)
         self.setToolTip(about)
@@ -51,12 +54,20 @@ class Card(QPushButton):
         self._theme = theme
         self.update()
 
+    def follow_sizes(self) -> None:
+        """As large as the letters ask for."""
+        self.setFixedSize(sizes().soft(SIZE.width()), sizes().soft(SIZE.height()) + self._room() - WORDS)
+
+    def _room(self) -> int:
+        """Room for the name in two rows, pixels."""
+        return px(WORDS)
+
     def paintEvent(self, event) -> None:
         super().paintEvent(event)
         painter = QPainter(self)
-        area = QRectF(self.rect()).adjusted(10, 10, -10, -44)
+        area = QRectF(self.rect()).adjusted(10, 10, -10, -self._room() - 2)
         if self._picture is not None:
             self._picture.paint(painter, area, self._theme)
         painter.setPen(QColor(self._theme.ink))
-        words = self.rect().adjusted(8, SIZE.height() - 42, -8, -4)
+        words = self.rect().adjusted(8, self.height() - self._room(), -8, -4)
         painter.drawText(words, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._name)

@@ -17,11 +17,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.sizes import keep, sizes
 from app.look.theme import Theme
 from app.window.front.card import SIZE, Card
 from geometry.saying import say
 
 MOST_RECENT = 5
+WAY = 300
+"""Width of the ways to begin at 100 %, pixels."""
 GAP = 12
 
 
@@ -43,17 +46,27 @@ class FrontPage(QWidget):
         both = QHBoxLayout(self)
         both.setContentsMargins(48, 36, 36, 24)
         both.setSpacing(44)
-        both.addLayout(self._ways())
+        both.addWidget(self._ways())
         both.addLayout(self._samples(), 1)
 
     # ---- building -------------------------------------------------------
-    def _ways(self) -> QVBoxLayout:
-        column = QVBoxLayout()
+    def _ways(self) -> QScrollArea:
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.viewport().setAutoFillBackground(False)
+        keep(area, fixed_panel=WAY + 16)
+        inside = QWidget(area)
+        inside.setAutoFillBackground(False)
+        area.setWidget(inside)
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
         column.addWidget(_label(self, self.tr("A new headstock"), "front title"))
         said = _label(self, self.tr("Every beginning can be changed in all its parts, and nothing is saved until you "
                                     "say so."), "dim")
-        said.setFixedWidth(300)
+        keep(said, fixed_panel=WAY)
         column.addWidget(said)
         column.addSpacing(10)
         self.ways: dict[str, QPushButton] = {}
@@ -66,7 +79,7 @@ class FrontPage(QWidget):
             way = QPushButton(word, self)
             way.setObjectName("way")
             way.setProperty("way", key)
-            way.setFixedWidth(300)
+            keep(way, fixed_panel=WAY)
             way.setAutoDefault(True)
             way.setAccessibleDescription(about)
             way.setToolTip(about)
@@ -89,7 +102,7 @@ class FrontPage(QWidget):
         self.back.clicked.connect(self._way)
         column.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(_label(self, self.tr("A drawing, a picture or a layout may also be dropped here."), "dim"))
-        return column
+        return area
 
     def _samples(self) -> QVBoxLayout:
         column = QVBoxLayout()
@@ -144,6 +157,10 @@ class FrontPage(QWidget):
             self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._recent_title.setVisible(bool(files))
 
+    def follow_sizes(self) -> None:
+        """Lay the cards anew for letters of another size."""
+        self._lay()
+
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
         self._theme = theme
@@ -152,7 +169,7 @@ class FrontPage(QWidget):
 
     # ---- inside ---------------------------------------------------------
     def _columns(self) -> int:
-        return max(1, (self._area.viewport().width() + GAP) // (SIZE.width() + GAP))
+        return max(1, (self._area.viewport().width() + GAP) // (sizes().soft(SIZE.width()) + GAP))
 
     def _lay(self) -> None:
         columns = self._columns()

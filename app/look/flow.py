@@ -1,0 +1,126 @@
+"""A row of widgets that goes on in another row where there is no room: large letters stay inside the window."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
+from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QSpacerItem, QWidget
+from shiboken6 import isValid
+
+
+class Flow(QLayout):
+    """Widgets from left to right, then below. A gap (`add_gap`) takes what room its row leaves over, or a fixed width.
+
+    In one row it looks like a plain row. Widgets in a row stand at its middle height.
+    """
+
+    def __init__(self, parent: QWidget | None = None, margins: tuple[int, int, int, int] = (0, 0, 0, 0),
+                 gap: int = 6) -> None:
+        super().__init__(parent)
+        self._items: list[QLayoutItem] = []
+        self.setContentsMargins(*margins)
+        self.setSpacing(gap)
+
+    # ---- what QLayout asks for -------------------------------------------
+    def addItem(self, item: QLayoutItem) -> None:
+        self._items.append(item)
+        self.invalidate()
+
+    def count(self) -> int:
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        return self._lay(QRect(0, 0, width, 0), False)
+
+    def setGeometry(self, area: QRect) -> None:
+        super().setGeometry(area)
+        self._lay(area, True)
+
+    def sizeHint(self) -> QSize:
+        """All in one row."""
+        shown = [item for item in self._living() if not item.isEmpty() or item.spacerItem() is not None]
+        width = sum(item.sizeHint().width() for item in shown) + max(0, len(shown) - 1) * self.spacing()
+        return self._around(QSize(width, max((item.sizeHint().height() for item in shown), default=0)))
+
+    def minimumSize(self) -> QSize:
+        """The widest widget alone in a row."""
+        least = QSize()
+        for item in self._living():
+            if item.spacerItem() is None and not item.isEmpty():
+                least = least.expandedTo(item.minimumSize())
+        return self._around(least)
+
+    # ---- more than a row has ---------------------------------------------
+    def insert_widget(self, index: int, widget: QWidget) -> None:
+        """A widget before the item of that number."""
+        self.addWidget(widget)
+        self._items.insert(index, self._items.pop())
+        self.invalidate()
+
+    def add_gap(self, width: int = 0) -> None:
+        """Room of a fixed width; without one it takes what its row leaves over."""
+        policy = QSizePolicy.Policy.Fixed if width else QSizePolicy.Policy.Expanding
+        self.addItem(QSpacerItem(width, 0, policy, QSizePolicy.Policy.Minimum))
+
+    # ---- inside -----------------------------------------------------------
+    def _living(self) -> list[QLayoutItem]:
+        """The items; while a window is destroyed Qt still asks for sizes when the items are gone for Python already."""
+        return [item for item in self._items if isValid(item)]
+
+    def _around(self, size: QSize) -> QSize:
+        m = self.contentsMargins()
+        return size + QSize(m.left() + m.right(), m.top() + m.bottom())
+
+    def _lay(self, area: QRect, move: bool) -> int:
+        """Height needed in the width of `area`; with `move` the widgets are placed in it."""
+        m: QMargins = self.contentsMargins()
+        room = area.width() - m.left() - m.right()
+        y = area.y() + m.top()
+        rows = self._rows(room)
+        for row in rows:
+            height = max((size.height() for _, size in row), default=0)
+            if move:
+                self._place(row, area.x() + m.left(), y, room, height)
+            y += height + self.spacing()
+        return y - (self.spacing() if rows else 0) + m.bottom() - area.y()
+
+    def _rows(self, room: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        rows: list[list[tuple[QLayoutItem, QSize]]] = []
+        at = room + 1
+        for item in self._living():
+            gap = item.spacerItem()
+            if gap is None and item.isEmpty():
+                continue
+            size = item.sizeHint()
+            if gap is None and size.width() > room:
+                size = QSize(room, item.heightForWidth(room) if item.hasHeightForWidth() else size.height())
+            if gap is not None and not rows:
+                rows.append([])
+                at = 0
+            if gap is None and at + size.width() > room:
+                rows.append([])
+                at = 0
+            rows[-1].append((item, size))
+            at += size.width() + self.spacing()
+        return rows
+
+    def _place(self, row: list[tuple[QLayoutItem, QSize]], x: int, y: int, room: int, height: int) -> None:
+        used = sum(size.width() for _, size in row) + max(0, len(row) - 1) * self.spacing()
+        growing = [item for item, _ in row if item.spacerItem() is not None
+                   and item.expandingDirections() & Qt.Orientation.Horizontal]
+        over = max(0, room - used) // len(growing) if growing else 0
+        for item, size in row:
+            if item.spacerItem() is None:
+                item.setGeometry(QRect(QPoint(x, y + (height - size.height()) // 2), size))
+            x += size.width() + self.spacing() + (over if item in growing else 0)

@@ -1,0 +1,146 @@
+"""How the windows look: colours as the desktop has them or as the maker chose, and the size of the letters."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
+from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
+
+from app.look import sizes
+from app.look.style import palette, sheet
+from app.look.theme import Theme
+from app.window.colours import SYSTEM, chosen_theme, colour_choice, letter_choice, take_letters
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class Looks(QObject):
+    """Fills two menus, keeps what is chosen there, and repaints every window and dialog that is open."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._w = window
+        self._colours: dict[str, QAction] = {}
+        self._letters: dict[int, QAction] = {}
+        self._factor = 0.0
+        self._fill_colours(window.actions_["colours"].menu())
+        self._fill_letters(window.actions_["letters"].menu())
+        QGuiApplication.styleHints().colorSchemeChanged.connect(self._desktop_colours)
+
+    # ---- the menus ----------------------------------------------------------
+    def _fill_colours(self, menu: QMenu) -> None:
+        for key, word, keys, about in (
+                (SYSTEM, say("As the &system"), "", say("Light or dark as the desktop is, also when that changes.")),
+                ("day", say("&Daylight"), "", say("Light colours.")),
+                ("lamp", say("&Lamplight"), "Ctrl+L", say("Dark colours; the same key goes back to the light ones."))):
+            action = self._action(menu, key, word, keys, about, self._colours_chosen)
+            action.setCheckable(True)
+            self._colours[key] = action
+
+    def _fill_letters(self, menu: QMenu) -> None:
+        for percent in sizes.CHOICES:
+            word, about = say("{percent} %", percent=percent), say("Letters of this size, in every window.")
+            action = self._action(menu, f"letters {percent}", word, "", about, self._letters_chosen)
+            action.setProperty("percent", percent)
+            action.setCheckable(True)
+            self._letters[percent] = action
+        menu.addSeparator()
+        self._action(menu, "letters larger", say("&Larger letters"), "Ctrl+Alt++",
+                     say("The next larger letters, up to twice as large."), self._larger)
+        self._action(menu, "letters smaller", say("&Smaller letters"), "Ctrl+Alt+-",
+                     say("The next smaller letters."), self._smaller)
+
+    def _action(self, menu: QMenu, key: str, word: str, keys: str, about: str, slot) -> QAction:
+        action = QAction(word, self._w)
+        action.setData(key)
+        action.setStatusTip(about)
+        if keys:
+            more = [keys.replace("++", "+=")] if keys.endswith("++") else []
+            action.setShortcuts([QKeySequence(word) for word in (keys, *more)])
+        action.triggered.connect(slot)
+        menu.addAction(action)
+        self._w.actions_[key] = action
+        return action
+
+    # ---- what is chosen -----------------------------------------------------
+    def _colours_chosen(self) -> None:
+        key = self.sender().data()
+        if key == "lamp" and self._w.theme.name == "lamp":
+            key = "day"
+        self._w.settings.setValue("theme", key)
+        for window in self._w.windows.all:
+            window.looks.paint(chosen_theme(self._w.settings), key)
+
+    def _letters_chosen(self) -> None:
+        self.choose_letters(self.sender().property("percent"))
+
+    def _larger(self) -> None:
+        self._step(1)
+
+    def _smaller(self) -> None:
+        self._step(-1)
+
+    def _step(self, by: int) -> None:
+        at = sizes.CHOICES.index(letter_choice(self._w.settings)) + by
+        if 0 <= at < len(sizes.CHOICES):
+            self.choose_letters(sizes.CHOICES[at])
+
+    def choose_letters(self, percent: int) -> None:
+        """Letters of so many per cent of the desktop's, in every window, now and after the next start."""
+        self._w.settings.setValue("letters", str(percent))
+        self._letters_anew()
+        self._w.say(say("Letters at {percent} % of the desktop's.", percent=percent))
+
+    # ---- the desktop --------------------------------------------------------
+    def _desktop_colours(self, _scheme: Qt.ColorScheme) -> None:
+        if colour_choice(self._w.settings) == SYSTEM:
+            self.paint(chosen_theme(self._w.settings), SYSTEM)
+
+    def desktop_letters(self) -> None:
+        """The desktop's letters have changed while the program runs."""
+        sizes.follow_desktop(QApplication.font(), self._w.logicalDpiY())
+        self._letters_anew()
+
+    def _letters_anew(self) -> None:
+        take_letters(self._w.settings)
+        for window in self._w.windows.all:
+            window.looks.paint(window.theme, colour_choice(self._w.settings))
+
+    # ---- painting -----------------------------------------------------------
+    def paint(self, theme: Theme, choice: str = "") -> None:
+        """Repaint a window and its dialogs in these colours, with letters of the size in use."""
+        window = self._w
+        window.theme = theme
+        window.setPalette(palette(theme))
+        window.setStyleSheet(sheet(theme))
+        for part in (window.canvas, window.front, window.side, window.beside, *window.rooms.made):
+            part.set_theme(theme)
+        for dialog in window.findChildren(QDialog):
+            paint_all(dialog, theme)
+        sizes.follow(window)
+        self._share_out()
+        for key, action in self._colours.items():
+            action.setChecked(key == (choice or colour_choice(window.settings)))
+        percent = letter_choice(window.settings)
+        for known, action in self._letters.items():
+            action.setChecked(known == percent)
+
+
+    def _share_out(self) -> None:
+        """Give the panel on the right the width that its letters ask for, once for a size."""
+        factor = sizes.sizes().factor
+        if factor != self._factor:
+            self._factor = factor
+            wide = self._w.side.sizeHint().width()
+            self._w.splitter.setSizes([max(self._w.splitter.width(), 2 * wide) - wide, wide])
+
+
+def paint_all(root: QWidget, theme: Theme) -> None:
+    """Tell every widget below that paints in colours of its own."""
+    for widget in (root, *root.findChildren(QWidget)):
+        if hasattr(widget, "set_theme"):
+            widget.set_theme(theme)
