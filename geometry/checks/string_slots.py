@@ -6,7 +6,7 @@ None of these spoils the work: wood in a string's way can still be pared when th
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from geometry.checks.items import Item
 from geometry.checks.memo import together
@@ -18,7 +18,7 @@ from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
 from geometry.saying import say
-from geometry.strings.dive import Clearance, Dive, dive
+from geometry.strings.dive import Clearance, Dive, dive, surely
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
 
@@ -29,22 +29,27 @@ CLEAR = 0.01
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
     found = scene_runs(scene)
-    for opening in scene.openings:
-        if opening.wall.crossing is not None:
-            continue
-        dives = [made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
-        # The air over the end takes long to tell: it is kept string by string, not slot by slot.
-        ends = [scene.memo.of(_air, one, scene.layout.margins) for one in dives]
-        yield from scene.memo.of(_end, opening, scene.memo.of(together, *dives), scene.memo.of(together, *ends),
-                                 scene.layout.margins, scene.layout.blank.thickness)
-        own = {id(run): item for run, item in found}
-        for one in dives:
-            yield from scene.memo.of(_beside, opening, one, scene.layout.margins)
+    margins = scene.layout.margins
+    openings = [opening for opening in scene.openings if opening.wall.crossing is None]
+    dives = [[made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
+             for opening in openings]
+    # The air takes long to tell: it is kept string by string, and told for all that are new at once.
+    airs = iter(scene.memo.many(_airs, [(one, margins) for group in dives for one in group]))
+    own = {id(run): item for run, item in found}
+    for opening, group in zip(openings, dives, strict=True):
+        told = [next(airs) for _ in group]
+        yield from scene.memo.of(_end, opening, scene.memo.of(together, *group), scene.memo.of(together, *told),
+                                 margins, scene.layout.blank.thickness)
+        for one, air in zip(group, told, strict=True):
+            yield from scene.memo.of(_beside, opening, one, air, margins)
             yield from _floor(scene, opening, one, own[id(one.run)])
 
 
-def _air(one: Dive, margins: Margins) -> Clearance:
-    return one.end(margins.string_air + CLEAR)
+def _airs(rows: Sequence[tuple[Dive, Margins]]) -> list[tuple[Clearance, Clearance]]:
+    """(air over the end, air beside) of each string; exact only under what is enough."""
+    enough = [margins.string_air + CLEAR for _, margins in rows]
+    return [(Clearance(wanted, one.edge) if over else one.end(wanted), Clearance(wanted, one.edge) if by else one.beside(wanted))
+            for (one, _), wanted, (over, by) in zip(rows, enough, surely([one for one, _ in rows], enough), strict=True)]
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:
@@ -58,11 +63,11 @@ def ramp_words(ramp: Ramp) -> str:
                length=tenths(ramp.length), depth=tenths(ramp.depth), angle=angle)
 
 
-def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...], margins: Margins,
+def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance, Clearance], ...], margins: Margins,
          thickness: float) -> tuple[Snag, ...]:
     """One snag for a slot: the worst string over its nut end, and which others."""
     needed = margins.string_air
-    low = [(clearance, one) for one, clearance in zip(dives, ends, strict=True) if short(clearance.air, needed)]
+    low = [(clearance, one) for one, (clearance, _) in zip(dives, airs, strict=True) if short(clearance.air, needed)]
     if not low:
         return ()
     clearance, worst = min(low, key=lambda pair: pair[0].air)
@@ -93,8 +98,8 @@ def _end(opening: Opening, dives: tuple[Dive, ...], ends: tuple[Clearance, ...],
                              opening=opening.id, needed=tenths(needed - measured))),)
 
 
-def _beside(opening: Opening, one: Dive, margins: Margins) -> tuple[Snag, ...]:
-    clearance: Clearance = one.beside(margins.string_air + CLEAR)
+def _beside(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], margins: Margins) -> tuple[Snag, ...]:
+    clearance = air[1]
     measured, needed = clearance.air, margins.string_air
     if not short(measured, needed):
         return ()

@@ -11,24 +11,23 @@ the least shift down or aside that frees it.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 import numpy as np
 
 from geometry import vectors as v
-from geometry.curves import Arc, Line
 from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.near_curve import FACE, Pieces, Plane, Stretch, curve_gap
+from geometry.strings.cut_walls import crossed, cut_up, of_rounding, on_ramp, ramp_lines, rounding
+from geometry.strings.near_curve import FACE, Ask, Plane, at_least
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
 _ACROSS = math.sqrt(0.5)
 """Sine of the angle between a string and a wall above which the wall is an end for it, not a side."""
-_ROUND = 0.05
-"""Sine of the angle to the slot's axis above which a wall in the slot's nut end belongs to that end's rounding."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,77 +95,79 @@ class Dive:
 
         Air of `enough` mm or more need not be exact, only never too much.
         """
-        if self.low > 0 and not self.over_an_end:
-            return Clearance(math.inf, self.edge)
-        found = [self._rim(enough)]
-        if self.ramp is not None:
-            found += self._ramp(self.ramp)
-        return min(found, key=lambda one: one.air)
+        return self._least(*self.end_parts, enough)
 
-    def _rim(self, enough: float) -> Clearance:
-        """The edge between ramp (or face) and slot."""
-        r = self.run.diameter / 2
+    @cached_property
+    def end_parts(self) -> tuple[list[Clearance], list[Ask]]:
+        """What is known of the air over the end without measuring, and what has to be measured."""
+        if self.low > 0 and not self.over_an_end:
+            return [Clearance(math.inf, self.edge)], []
+        known: list[Clearance] = []
+        asks: list[Ask] = []
         if self.low > 0:
-            return Clearance(-self.low * self.steep - r, self.edge)
-        wall, ends = _cut_up(self.wall), self._kinds[0]
-        on_ramp = self._on_ramp(wall.pieces) if self.ramp is not None else np.zeros(len(ends), dtype=bool)
-        under = ends & on_ramp
-        found = []
-        for mask, plane in ((under, self._plane), (ends & ~under, FACE)):
-            group = wall.pieces.pick(np.flatnonzero(mask))
-            far, _, there = curve_gap(self.edge, self.run.end, group, plane, enough + r)
+            known.append(Clearance(-self.low * self.steep - self.run.diameter / 2, self.edge))
+        else:
+            asks += self._rim()
+        if self.ramp is not None:
+            on_ramp, off_ramp = self._ramp(self.ramp)
+            known, asks = known + on_ramp, asks + off_ramp
+        return known, asks
+
+    def _least(self, known: list[Clearance], asks: list[Ask], enough: float) -> Clearance:
+        found = list(known)
+        r = self.run.diameter / 2
+        for ask in asks:
+            far, near, there = ask.gap(enough + r)
+            if ask.flat and far < math.inf:
+                there = (*there[:2], self.at(math.dist(self.run.nut, near[:2]))[2])
             found.append(Clearance(far - r, there))
             enough = min(enough, far - r)
-        return min([*found, *self._below_the_rim(ends, under, enough)], key=lambda one: one.air)
+        return min(found, key=lambda one: one.air, default=Clearance(math.inf, self.edge))
 
-    def _below_the_rim(self, ends: np.ndarray, under: np.ndarray, enough: float) -> list[Clearance]:
-        """Air to the rounding of the nut end where the string runs beside it, below its rim."""
-        r = self.run.diameter / 2
-        found: list[Clearance] = []
-        wall = _cut_up(self.wall)
+    def _rim(self) -> list[Ask]:
+        """The edge between ramp (or face) and slot, and its rounding where the string runs beside it, below its rim."""
+        wall, ends = cut_up(self.wall), self._kinds[0]
+        under = ends & on_ramp(self.wall, self.ramp) if self.ramp is not None else np.zeros(len(ends), dtype=bool)
+        asks = [Ask(self.edge, self.run.end, wall.pieces, np.flatnonzero(mask), plane)
+                for mask, plane in ((under, self._plane), (ends & ~under, FACE))]
         level: dict[float, list[int]] = {}
-        for i in np.flatnonzero(ends & (np.abs(_crossed(wall.tangents, self.way)) < _ACROSS)).tolist():
+        for i in np.flatnonzero(ends & (np.abs(crossed(wall.tangents, self.way)) < _ACROSS)).tolist():
             top = min(self.ramp.level(tuple(p)) for p in (wall.pieces.p[i].tolist(), wall.pieces.q[i].tolist())
                       ) if under[i] else 0.0
             begins = (self.run.nut_height + top) / self.slope
             if begins < self.run.length:
                 level.setdefault(max(begins, self.enters), []).append(i)
-        for begins, group in level.items():
-            one, two = self.at(begins), self.run.end
-            far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), wall.pieces.pick(np.array(group)),
-                                         enough=enough + r)
-            found.append(Clearance(far - r, (*there[:2], one[2] + self.slope * math.dist(one[:2], near[:2]))))
-            enough = min(enough, far - r)
-        return found
+        return asks + [self._in_plan(begins, np.array(group)) for begins, group in level.items()]
+
+    def _in_plan(self, begins: float, index: np.ndarray) -> Ask:
+        """The string from a plan distance on, beside upright walls."""
+        return Ask((*self.at(begins)[:2], 0.0), (*self.run.post, 0.0), cut_up(self.wall).pieces, index, flat=True)
 
     def _cut(self) -> float:
         """The least shift, upwards or aside, that takes the string's middle out of a wall, as a negative number."""
         return max(-self.low * self.steep, -self.wall.foot(self.at(self.surfaces)[:2]).distance)
 
-    def _ramp(self, ramp: RampCut) -> list[Clearance]:
+    def _ramp(self, ramp: RampCut) -> tuple[list[Clearance], list[Ask]]:
         """The line where the ramp leaves the face, and its sides."""
         r = self.run.diameter / 2
-        found = []
+        known, asks = [], []
         begins = self._meets(ramp)
+        lines = ramp_lines(ramp)
         if begins is not None and 0 <= begins <= self.enters:
             spot = self.at(begins)
             if spot[2] > 0:
-                found.append(Clearance(-spot[2] * self.steep - r, spot))
+                known.append(Clearance(-spot[2] * self.steep - r, spot))
             else:
-                line = Stretch(Line(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), 0.0, 1.0)
-                far, _, there = curve_gap(self.run.start, self.edge, Pieces([line]))
-                found.append(Clearance(far - r, there))
+                asks.append(Ask(self.run.start, self.edge, lines, np.array([0])))
         first = max(0.0, begins or 0.0)
         sunk = min(max(first, self.surfaces), self.enters)
-        sides = [Stretch(Line(ramp.corner(0.0, s), ramp.corner(ramp.length, s)), 0.0, 1.0) for s in (1.0, -1.0)]
         if sunk > first:
-            far, _, there = curve_gap(self.at(first), self.at(sunk), Pieces(sides))
-            found.append(Clearance(far - r, there))
+            asks.append(Ask(self.at(first), self.at(sunk), lines, np.array([1, 2])))
         if self.surfaces < self.enters:
             for far in (sunk, self.enters):
                 p = self.at(far)
-                found.append(Clearance(ramp.half - ramp.across(p[:2]) - r, p))
-        return found
+                known.append(Clearance(ramp.half - ramp.across(p[:2]) - r, p))
+        return known, asks
 
     def _meets(self, ramp: RampCut) -> float | None:
         """Plan distance at which the string passes over the start of the ramp."""
@@ -176,21 +177,21 @@ class Dive:
     # ---- the walls beside it -----------------------------------------------
     def beside(self, enough: float = math.inf) -> Clearance:
         """Air to the walls that run along with it, above the face to their edge and below it level; `enough` as in end."""
-        r = self.run.diameter / 2
+        return self._least(*self.beside_parts, enough)
+
+    @cached_property
+    def beside_parts(self) -> tuple[list[Clearance], list[Ask]]:
+        """As end_parts, of the air beside it."""
         if self.low > 0 and not self.over_an_end:
-            return Clearance(self._cut() - r, self.edge)
-        walls = _cut_up(self.wall).pieces.pick(np.flatnonzero(self._kinds[1]))
+            return [Clearance(self._cut() - self.run.diameter / 2, self.edge)], []
+        walls = np.flatnonzero(self._kinds[1])
         down = min(max(self.surfaces, self.enters), self.run.length)
-        found = []
+        asks = []
         if down > self.enters:
-            far, _, there = curve_gap(self.edge, self.at(down), walls, enough=enough + r)
-            found.append(Clearance(far - r, there))
+            asks.append(Ask(self.edge, self.at(down), cut_up(self.wall).pieces, walls))
         if down < self.run.length:
-            one, two = self.at(down), self.run.end
-            far, near, there = curve_gap((*one[:2], 0.0), (*two[:2], 0.0), walls, enough=enough + r)
-            deep = one[2] + self.slope * math.dist(one[:2], near[:2])
-            found.append(Clearance(far - r, (*there[:2], deep)))
-        return min(found, key=lambda one: one.air, default=Clearance(math.inf, self.edge))
+            asks.append(self._in_plan(down, walls))
+        return [], asks
 
     # ---- pieces of the wall -------------------------------------------------
     @cached_property
@@ -199,32 +200,14 @@ class Dive:
 
         What ends the slot before the post is neither.
         """
-        wall = _cut_up(self.wall)
-        across = self._across(wall.middles, wall.tangents)
-        passed = (wall.middles - np.array(self.run.post)) @ np.array(self.way) < 0
+        wall, way = cut_up(self.wall), self.way
+        across = rounding(self.wall, self.nut_end) | (np.abs(crossed(wall.tangents, way)) >= _ACROSS - 1e-12)
+        passed = (wall.middles[:, 0] - self.run.post[0]) * way[0] + (wall.middles[:, 1] - self.run.post[1]) * way[1] < 0
         return across & passed, ~across
-
-    def _across(self, p: np.ndarray, tangents: np.ndarray) -> np.ndarray:
-        """Whether pieces of wall at p (n, 2) belong to an end of the slot rather than to its sides."""
-        end = self.nut_end
-        rounding = (((p - np.array(end.at)) @ np.array(end.axis) <= end.room + 1e-6)
-                    & (np.abs(_crossed(tangents, end.axis)) > _ROUND))
-        return rounding | (np.abs(_crossed(tangents, self.way)) >= _ACROSS - 1e-12)
 
     def _ends(self, p: Vec2, tangent: Vec2) -> bool:
         """Whether a piece of wall at p belongs to an end of the slot rather than to its sides."""
-        return bool(self._across(np.array([p]), np.array([tangent]))[0])
-
-    def _on_ramp(self, pieces: Pieces) -> np.ndarray:
-        """Whether both ends of each piece lie on the ramp."""
-        ramp = self.ramp
-        made = np.ones(len(pieces), dtype=bool)
-        for points in (pieces.p, pieces.q):
-            from_start = points - np.array(ramp.start)
-            along = from_start @ np.array(ramp.axis)
-            made &= ((np.abs(_crossed(from_start, ramp.axis)) <= ramp.half + 1e-9)
-                     & (along >= 0) & (along <= ramp.reach + 1e-9))
-        return made
+        return of_rounding(self.nut_end, p, tangent) or abs(v.cross(tangent, self.way)) >= _ACROSS - 1e-12
 
     @property
     def _plane(self) -> Plane:
@@ -235,29 +218,19 @@ class Dive:
         return a, b, -(a * ramp.start[0] + b * ramp.start[1])
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _CutUp:
-    """A wall in pieces, with the middle and the direction of each: the same for every string."""
+def surely(dives: Sequence[Dive], enough: Sequence[float]) -> list[tuple[bool, bool]]:
+    """Whether each string certainly has so much air (mm) over the end, and beside it: told for all at once, never wrongly.
 
-    pieces: Pieces
-    middles: np.ndarray
-    tangents: np.ndarray
-
-
-@lru_cache(maxsize=64)
-def _cut_up(wall: Wall) -> _CutUp:
-    found: list[Stretch] = []
-    for segment in wall.path.segments:
-        pieces = max(4, math.ceil(abs(segment.sweep) / (math.pi / 16))) if isinstance(segment, Arc) else 16
-        found += Stretch(segment, 0.0, 1.0).cut(pieces)
-    middles = [(s.segment, (s.t0 + s.t1) / 2) for s in found]
-    return _CutUp(Pieces(found), np.array([segment.point(t) for segment, t in middles]),
-                  np.array([segment.tangent(t) for segment, t in middles]))
-
-
-def _crossed(many: np.ndarray, one: Vec2) -> np.ndarray:
-    """Cross products of many vectors (n, 2) with one."""
-    return many[:, 0] * one[1] - many[:, 1] * one[0]
+    False says nothing: then it has to be measured.
+    """
+    parts = [part for one in dives for part in (one.end_parts, one.beside_parts)]
+    least = iter(at_least([ask for _, asks in parts for ask in asks]).tolist())
+    clear = []
+    for i, (known, asks) in enumerate(parts):
+        wanted = enough[i // 2]
+        bounds = [next(least) - dives[i // 2].run.diameter / 2 for _ in asks]
+        clear.append(all(one.air >= wanted for one in known) and all(bound >= wanted for bound in bounds))
+    return list(zip(clear[::2], clear[1::2], strict=True))
 
 
 def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:

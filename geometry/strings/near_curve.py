@@ -79,6 +79,45 @@ class Pieces:
         return Pieces([part for i in index.tolist() for part in self.stretches[i].cut(_CUTS)])
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Ask:
+    """How far a straight line from a to b in space is from some pieces of a curve on a plane."""
+
+    a: Vec3
+    b: Vec3
+    curve: Pieces
+    index: np.ndarray
+    """which pieces"""
+    plane: Plane = FACE
+    flat: bool = False
+    """whether a and b were laid into the plan: the curve is an upright wall, and only the distance in plan counts"""
+
+    def gap(self, enough: float) -> tuple[float, Vec3, Vec3]:
+        """As curve_gap."""
+        return curve_gap(self.a, self.b, self.curve.pick(self.index), self.plane, enough)
+
+
+def at_least(asks: Sequence[Ask]) -> np.ndarray:
+    """What each distance (n,) in mm is at least, told from the chords alone, all at once; infinite for no pieces."""
+    out = np.full(len(asks), np.inf)
+    some = [i for i, ask in enumerate(asks) if len(ask.index)]
+    if not some:
+        return out
+    many = [len(asks[i].index) for i in some]
+    ends = np.repeat(np.array([(asks[i].a, asks[i].b, asks[i].plane) for i in some]), many, axis=0)
+    a, b, plane = ends[:, 0], ends[:, 1], ends[:, 2]
+    p, q, strays = (np.concatenate([getattr(asks[i].curve, part)[asks[i].index] for i in some])
+                    for part in ("p", "q", "strays"))
+    lifted = []
+    for points in (p, q):
+        up = points[:, 0] * plane[:, 0] + points[:, 1] * plane[:, 1] + plane[:, 2]
+        lifted.append(np.concatenate([points, up[:, None]], axis=1))
+    steep = np.sqrt(1 + plane[:, 0] ** 2 + plane[:, 1] ** 2)
+    far, _, _ = chord_gaps(a, b, *lifted)
+    out[some] = np.minimum.reduceat(far - strays * steep, np.cumsum([0, *many[:-1]]))
+    return out
+
+
 def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
               enough: float = math.inf) -> tuple[float, Vec3, Vec3]:
     """(distance in mm, point of the line a-b, point of the curve); infinite for no curve.
@@ -102,23 +141,28 @@ def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
 
 
 def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tuple[np.ndarray, ...]:
-    """(distances (n,), points on a-b (n, 3), points on p[i]-q[i] (n, 3)) of one straight piece and n others.
+    """(distances (n,), points on a-b (n, 3), points on p[i]-q[i] (n, 3)) of one straight piece, or n of them, and n others.
 
     The usual closed form: the feet of the common perpendicular, held between the ends.
     """
     d, e = b - a, q - p
     r = a - p
-    dd, ee = float(d @ d), np.einsum("ij,ij->i", e, e)
-    de, dr, er = e @ d, r @ d, np.einsum("ij,ij->i", e, r)
+    dd, ee = (d * d).sum(axis=-1), np.einsum("ij,ij->i", e, e)
+    de, dr, er = (e * d).sum(axis=1), (r * d).sum(axis=1), np.einsum("ij,ij->i", e, r)
     lone, spot = ee < 1e-24, dd < 1e-24
-    safe_dd, safe_ee = max(dd, 1e-300), np.where(lone, 1.0, ee)
+    safe_dd, safe_ee = np.maximum(dd, 1e-300), np.where(lone, 1.0, ee)
     span = dd * ee - de * de
-    s = np.where(span > 1e-14 * dd * ee, np.clip((de * er - dr * ee) / np.where(span > 0, span, 1.0), 0.0, 1.0), 0.0)
-    s = np.where(lone, np.clip(-dr / safe_dd, 0.0, 1.0), s)
-    t = np.where(lone, 0.0, np.clip((de * s + er) / safe_ee, 0.0, 1.0))
-    s = np.zeros_like(t) if spot else np.clip((de * t - dr) / safe_dd, 0.0, 1.0)
+    s = np.where(span > 1e-14 * dd * ee, _held((de * er - dr * ee) / np.where(span > 0, span, 1.0)), 0.0)
+    s = np.where(lone, _held(-dr / safe_dd), s)
+    t = np.where(lone, 0.0, _held((de * s + er) / safe_ee))
+    s = np.where(spot, 0.0, _held((de * t - dr) / safe_dd))
     on, there = a + d * s[:, None], p + e * t[:, None]
-    return np.sqrt(np.einsum("ij,ij->i", on - there, on - there)), on, there
+    apart = on - there
+    return np.sqrt(np.einsum("ij,ij->i", apart, apart)), on, there
+
+
+def _held(share: np.ndarray) -> np.ndarray:
+    return np.minimum(np.maximum(share, 0.0), 1.0)
 
 
 def _lifted(p: np.ndarray, plane: Plane) -> np.ndarray:

@@ -15,6 +15,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Nut, Ramp, Slot, StraightSlot
 from geometry.solids.ramps import ramp_cut
 from geometry.strings import dive, dives, freeing_ramp
+from geometry.strings.dive import surely
 from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
@@ -116,3 +117,23 @@ def test_crossing_pieces_by_hand():
     assert d == pytest.approx([1.0, math.sqrt(2.0)])
     assert on[0] == pytest.approx((1.0, 0.0, 1.0))
     assert there[1] == pytest.approx((1.0, -1.0, 0.0))
+
+
+@given(st.lists(st.tuples(st.floats(-12, 12), st.floats(2, 9), st.floats(-5, 5), st.floats(50, 115), st.floats(1, 9),
+                          st.none() | st.tuples(st.floats(1, 20), st.floats(0.1, 8))), min_size=1, max_size=5),
+       st.floats(0.05, 3))
+def test_what_is_told_for_all_strings_at_once_is_never_wrong(cases, enough):
+    """From chords alone: sure only where the exact measure agrees."""
+    found = [dive(run(nut, height, (x, y), low), straight(0.0, 12.0, ramp and Ramp(length=ramp[0], depth=ramp[1])))
+             for nut, height, x, y, low, ramp in cases]
+    told = surely(found, [enough] * len(found))
+    assert len(told) == len(found)
+    for one, (over, by) in zip(found, told, strict=True):
+        assert not over or one.end().air >= enough
+        assert not by or one.beside().air >= enough
+
+
+def test_strings_far_from_all_wood_are_told_sure():
+    slots = [straight(0.0, 12.0), straight(0.0, 12.0, Ramp(length=20.0, depth=9.0))]
+    found = [dive(run(0.0, 9.0, (0.0, 100.0), 3.0), slot) for slot in slots]
+    assert surely(found, [1.0, 1.0]) == [(True, True), (True, True)]

@@ -1,0 +1,79 @@
+"""A slot's wall and its ramp in small pieces, prepared once for all the strings that dive into the slot."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+
+from geometry import vectors as v
+from geometry.curves import Arc, Line
+from geometry.solids.ramps import NutEnd, RampCut
+from geometry.solids.walls import Wall
+from geometry.strings.near_curve import Pieces, Stretch
+from geometry.vectors import Vec2
+
+_ROUND = 0.05
+"""Sine of the angle to the slot's axis above which a wall in the slot's nut end belongs to that end's rounding."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class CutUp:
+    """A wall in pieces, with the middle and the direction of each: the same for every string."""
+
+    pieces: Pieces
+    middles: np.ndarray
+    tangents: np.ndarray
+
+
+@lru_cache(maxsize=256)
+def cut_up(wall: Wall) -> CutUp:
+    """The pieces of a wall: a sixteenth of a half turn of an arc, a sixteenth of a cubic, a line whole."""
+    found: list[Stretch] = []
+    for segment in wall.path.segments:
+        pieces = max(4, math.ceil(abs(segment.sweep) / (math.pi / 16))) if isinstance(segment, Arc) else 16
+        found += Stretch(segment, 0.0, 1.0).cut(pieces)
+    middles = [(s.segment, (s.t0 + s.t1) / 2) for s in found]
+    return CutUp(Pieces(found), np.array([segment.point(t) for segment, t in middles]),
+                 np.array([segment.tangent(t) for segment, t in middles]))
+
+
+@lru_cache(maxsize=256)
+def rounding(wall: Wall, end: NutEnd) -> np.ndarray:
+    """Which pieces of a wall belong to the rounding of its nut end, as a mask."""
+    wall = cut_up(wall)
+    return np.array([of_rounding(end, tuple(p), tuple(t)) for p, t in zip(wall.middles.tolist(), wall.tangents.tolist(),
+                                                                          strict=True)], dtype=bool)
+
+
+def of_rounding(end: NutEnd, p: Vec2, tangent: Vec2) -> bool:
+    """Whether a piece of wall at p belongs to the rounding of a nut end."""
+    return v.dot(v.sub(p, end.at), end.axis) <= end.room + 1e-6 and abs(v.cross(tangent, end.axis)) > _ROUND
+
+
+@lru_cache(maxsize=256)
+def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
+    """Of which pieces of a wall both ends lie on a ramp, as a mask."""
+    pieces = cut_up(wall).pieces
+    made = np.ones(len(pieces), dtype=bool)
+    for points in (pieces.p, pieces.q):
+        from_start = points - np.array(ramp.start)
+        along = from_start @ np.array(ramp.axis)
+        made &= ((np.abs(crossed(from_start, ramp.axis)) <= ramp.half + 1e-9)
+                 & (along >= 0) & (along <= ramp.reach + 1e-9))
+    return made
+
+
+@lru_cache(maxsize=256)
+def ramp_lines(ramp: RampCut) -> Pieces:
+    """The line where a ramp leaves the face, then its left and its right side, in plan."""
+    corners = [(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), *((ramp.corner(0.0, s), ramp.corner(ramp.length, s))
+                                                                  for s in (1.0, -1.0))]
+    return Pieces([Stretch(Line(*ends), 0.0, 1.0) for ends in corners])
+
+
+def crossed(many: np.ndarray, one: Vec2) -> np.ndarray:
+    """Cross products of many vectors (n, 2) with one."""
+    return many[:, 0] * one[1] - many[:, 1] * one[0]
