@@ -9,6 +9,7 @@ import shapely
 
 from geometry import vectors as v
 from geometry.checks.items import Item, apart, plan
+from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
@@ -17,6 +18,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
+from geometry.solids.nearby import boxes_near_each_other
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT
 
@@ -27,15 +29,20 @@ def snags(scene: Scene) -> Iterable[Snag]:
     if not items:
         return
     margins = scene.layout.margins
-    low, high = Cylinders.joined([item.button for item in items]).boxes()
-    apart = np.maximum(low[:, None] - high[None], low[None] - high[:, None]).max(axis=2)
-    near = np.argwhere(np.triu(apart <= margins.button_gap, 1))
-    for found in scene.memo.many(_measure, [(items[i], items[k], margins) for i, k in near.tolist()]):
+    items = scene.memo.of(together, *items)
+    near = scene.memo.of(_may_meet, items, margins.button_gap)
+    for found in scene.memo.many(_measure, [(items[i], items[k], margins) for i, k in near]):
         yield from found
     rows = [(item, scene.outline, margins) for item in items if item.mount == "face"]
     if rows:
         for found in scene.memo.many(_behind, rows):
             yield from found
+
+
+def _may_meet(items: tuple[Item, ...], gap: float) -> tuple[tuple[int, int], ...]:
+    """Which buttons have boxes that come as near as the gap (mm) that is wanted between two."""
+    i, k = boxes_near_each_other(Cylinders.joined([item.button for item in items]).boxes(), gap)
+    return tuple((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
 
 
 def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:

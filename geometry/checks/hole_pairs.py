@@ -22,6 +22,7 @@ from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.solids.drilling import Drilling
+from geometry.solids.nearby import boxes_near_each_other
 from geometry.tolerance import TOUCH
 
 
@@ -35,17 +36,19 @@ def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of all pairs of holes; only pairs of which a feature changed are measured again."""
-    items = [item for item in scene.items if item.drillings]
-    if not items:
-        return
     margins = scene.layout.margins
-    reach = max(margins.bore_bore, margins.screw_any, margins.pin_any)
-    low, high = np.array([i.low for i in items]), np.array([i.high for i in items])
-    apart = np.maximum(low[:, None] - high[None], low[None] - high[:, None]).max(axis=2)
-    near = np.argwhere(np.triu(apart <= reach))
-    rows = [(items[i], items[k], margins) for i, k in near.tolist()]
-    for found in scene.memo.many(_measure, rows):
+    near = scene.memo.of(_may_meet, scene.items, margins)
+    for found in scene.memo.many(_measure, [(scene.items[i], scene.items[k], margins) for i, k in near]):
         yield from found
+
+
+def _may_meet(items: tuple[Item, ...], margins: Margins) -> tuple[tuple[int, int], ...]:
+    """Which items have boxes that come as near as any margin; each is near itself."""
+    if not items:
+        return ()
+    boxes = np.array([item.low for item in items]), np.array([item.high for item in items])
+    reach = max(margins.bore_bore, margins.screw_any, margins.pin_any)
+    return tuple(zip(*(side.tolist() for side in boxes_near_each_other(boxes, reach)), strict=True))
 
 
 def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:

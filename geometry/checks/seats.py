@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
-from itertools import combinations
 
 import numpy as np
 import shapely
@@ -20,6 +20,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.terms import term
 from geometry.solids.flats import under_plate
+from geometry.solids.nearby import boxes_near_each_other
 from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
@@ -42,22 +43,31 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if item.mount == "side":
             length = edge(layout.outline, item.frame.side).length
             yield from scene.memo.of(_on_edge, item, length, layout.blank.thickness, layout.margins)
-    for one, two in combinations(placed, 2):
-        if one.mount == two.mount and _may_meet(one, two, layout.margins.seat_gap):
-            measure = _backs if one.mount == "face" else _edges
-            yield from scene.memo.of(measure, one, two, layout.margins)
+    placed = scene.memo.of(together, *placed)
+    for i, k in scene.memo.of(_may_meet, placed, layout.margins.seat_gap):
+        measure = _backs if placed[i].mount == "face" else _edges
+        yield from scene.memo.of(measure, placed[i], placed[k], layout.margins)
 
 
-def _may_meet(one: Item, two: Item, gap: float) -> bool:
-    if one.mount == "side" and one.frame.side != two.frame.side:
-        return False
-    reach = _radius(one) + _radius(two) + gap
-    return v.distance(plan(one.frame.origin), plan(two.frame.origin)) <= reach
+def _may_meet(items: tuple[Item, ...], gap: float) -> tuple[tuple[int, int], ...]:
+    """Which plates on one surface stand so near that there may be less than the gap (mm) that is wanted between two."""
+    if not items:
+        return ()
+    centres = np.array([item.frame.origin for item in items])
+    centres[:, 2] = 0.0
+    reach = np.array([_radius(item) for item in items])
+    spread = reach[:, None] + gap / 2
+    i, k = boxes_near_each_other((centres - spread, centres + spread), 0.0)
+    apart = centres[i, :2] - centres[k, :2]
+    close = np.hypot(apart[:, 0], apart[:, 1]) <= reach[i] + reach[k] + gap
+    surface = ["face" if item.mount == "face" else item.frame.side for item in items]
+    return tuple((one, two) for one, two in zip(i[close].tolist(), k[close].tolist(), strict=True)
+                 if one < two and surface[one] == surface[two])
 
 
 def _radius(item: Item) -> float:
     seat = item.pattern.seat
-    return float(np.hypot(max(seat.before, seat.behind), seat.across / 2))
+    return math.hypot(max(seat.before, seat.behind), seat.across / 2)
 
 
 def _shape(item: Item, by: Vec2 = (0.0, 0.0)) -> Wall:

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.items import Item
+from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, degrees, first, listed, mm, tenths
@@ -26,7 +27,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     for item in sides:
         yield from scene.memo.of(_mark, item, layout.blank, layout.margins)
         yield from scene.memo.of(_tilt, item, layout.margins.skate_angle, layout.rack.press)
-    yield from _shared(sides, layout.blank.thickness)
+    yield from scene.memo.of(_shared, scene.memo.of(together, *sides), layout.blank.thickness)
 
 
 def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
@@ -74,11 +75,11 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     return ()
 
 
-def _shared(sides: list[Item], thickness: float) -> Iterable[Snag]:
+def _shared(sides: tuple[Item, ...], thickness: float) -> tuple[Snag, ...]:
     """One note for each table setting that bores of both sides share; exact only at half the thickness."""
     level = sorted(((tilt_of(i.frame), n, i) for n, i in enumerate(sides)
                     if abs(i.frame.origin[2] - thickness / 2) <= _SAME_DEPTH), key=lambda entry: entry[:2])
-    at = 0
+    found, at = [], 0
     while at < len(level):
         end = at
         while end < len(level) and level[end][0] - level[at][0] <= _SAME_TILT:
@@ -86,8 +87,9 @@ def _shared(sides: list[Item], thickness: float) -> Iterable[Snag]:
         group = [item for _, _, item in sorted(level[at:end], key=lambda entry: entry[1])]
         if len({item.frame.side for item in group}) == 2:
             ids = tuple(item.id for item in group)
-            yield Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
-                       say("{ids} share a tilt of {level} degrees.",
-                           ids=first(listed(ids)), level=degrees(math.degrees(level[at][0]))),
-                       say("Keep the table set and turn the blank over about the centreline."), "deg")
+            found.append(Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
+                              say("{ids} share a tilt of {level} degrees.",
+                                  ids=first(listed(ids)), level=degrees(math.degrees(level[at][0]))),
+                              say("Keep the table set and turn the blank over about the centreline."), "deg"))
         at = end
+    return tuple(found)

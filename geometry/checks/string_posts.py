@@ -2,55 +2,61 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
 
 import numpy as np
 
 from geometry import vectors as v
 from geometry.checks.items import Item
+from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.string_runs import scene_runs
 from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.cylinders import Cylinders
-from geometry.solids.distance import gaps
+from geometry.solids.cylinders import Cylinders, norms
+from geometry.solids.distance import at_least, gaps
+from geometry.solids.nearby import boxes_near
 from geometry.strings.runs import Run
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with every post but its own."""
-    rows = [(run, item, scene.layout.margins) for run, own in scene_runs(scene) for item in scene.items
-            if item.frame is not None and item is not own]
-    yield from (snag for snag in scene.memo.many(_near, rows) if snag is not None)
+    memo, margins = scene.memo, scene.layout.margins
+    runs = memo.of(together, *[run for run, _ in scene_runs(scene)])
+    items = memo.of(together, *[item for item in scene.items if item.frame is not None])
+    if runs:
+        rows = [(runs[i], items[k], margins) for i, k in memo.of(_may_be_near, runs, items, margins.string_air)]
+        yield from (snag for snag in memo.many(_near, rows) if snag is not None)
 
 
-def string_solid(run: Run) -> Cylinders:
-    """A string from the nut to where it touches its post, as one cylinder."""
-    length = math.dist(run.start, run.end)
-    way = tuple((b - a) / length for a, b in zip(run.start, run.end, strict=True))
-    return Cylinders.made([(run.start, way, length, run.diameter / 2)])
+def string_solids(runs: Sequence[Run]) -> Cylinders:
+    """Strings from the nut to where they touch their posts, as cylinders."""
+    start, end = np.array([run.start for run in runs]), np.array([run.end for run in runs])
+    length = norms(end - start)
+    return Cylinders(start, (end - start) / length[:, None], length, np.array([run.diameter / 2 for run in runs]))
 
 
-def post_solid(item: Item) -> Cylinders:
-    """A tuner's post: above the face for a face mount, from the seat inwards for a side mount."""
-    post = item.pattern.post
-    way = (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w
-    return Cylinders.made([(item.frame.origin, way, post.length, post.diameter / 2)])
+def post_solids(items: Sequence[Item]) -> Cylinders:
+    """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
+    return Cylinders.made([(item.frame.origin, (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w,
+                            item.pattern.post.length, item.pattern.post.diameter / 2) for item in items])
+
+
+def _may_be_near(runs: tuple[Run, ...], items: tuple[Item, ...], air: float) -> tuple[tuple[int, int], ...]:
+    """(string, post) by their numbers, of which the axes come so near that the solids may lack air (mm)."""
+    strings, posts = string_solids(runs), post_solids(items)
+    i, k = boxes_near(strings.boxes(), posts.boxes(), air)
+    tuners = [item.id for item in items]
+    close = at_least(strings.pick(i), posts.pick(k)) < air
+    return tuple((one, two) for one, two in zip(i[close].tolist(), k[close].tolist(), strict=True)
+                 if runs[one].tuner != tuners[two])
 
 
 def _near(rows: Sequence[tuple[Run, Item, Margins]]) -> list[Snag | None]:
-    solids: dict[int, Cylinders] = {}
-    for run, item, _ in rows:
-        if id(run) not in solids:
-            solids[id(run)] = string_solid(run)
-        if id(item) not in solids:
-            solids[id(item)] = post_solid(item)
     needed = np.array([margins.string_air for _, _, margins in rows])
-    found = gaps(Cylinders.joined([solids[id(run)] for run, _, _ in rows]),
-                 Cylinders.joined([solids[id(item)] for _, item, _ in rows]), needed)
+    found = gaps(string_solids([run for run, _, _ in rows]), post_solids([item for _, item, _ in rows]), needed)
     return [_snag(run, item, gap, on, there, margins.string_air) if short(gap, margins.string_air) else None
             for (run, item, margins), gap, on, there in zip(rows, found.distance.tolist(), found.on_a, found.on_b,
                                                             strict=True)]
