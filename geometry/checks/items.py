@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -23,6 +24,7 @@ from geometry.vectors import Vec2, Vec3
 
 
 _RANKS = {"screw": 1, "pin": 1, "locating": 2}
+_WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -64,52 +66,54 @@ class Item:
         return max((d for d in self.drillings if d.role == "post"), key=lambda d: d.diameter, default=None)
 
 
-def tuner_item(tuner: Tuner, pattern: Pattern, row: Row | None, outline: Loop, blank: Blank) -> Item:
-    """A tuner in place; where the outline has no place for it, an item without drillings that says why."""
+Placing = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None, Loop, Blank]
+"""A feature with its pattern and its row where it has them, and the outline and the blank that it sits in."""
+
+
+def items_of(rows: Sequence[Placing]) -> list[Item]:
+    """Features in their place; where the outline has no place for a tuner, an item without drillings that says why."""
+    made = [_made(*row) for row in rows]
+    drillings = [tuple(drilling for hole in holes_ for drilling in hole.drillings) for holes_, _, _ in made]
+    # What is told in arrays is told for all at once and handed out in slices.
+    solids = Cylinders.of([drilling for own in drillings for drilling in own])
+    buttons = Cylinders.made([button for _, button, _ in made if button is not None])
+    low, high = solids.boxes()
+    upright = np.abs(solids.axis[:, 2]) > 0.5
+    items, at, button_at = [], 0, 0
+    for (feature, *_), own, (holes_, button, rest) in zip(rows, drillings, made, strict=True):
+        here = slice(at, at + len(own))
+        at = here.stop
+        if button is not None:
+            rest["button"] = buttons.part(slice(button_at, button_at + 1))
+            button_at += 1
+        items.append(Item(
+            feature.id, _WHAT[type(feature)], holes_, own, tuple(i for i, hole in enumerate(holes_) for _ in hole.drillings),
+            solids.part(here), low[here].min(axis=0, initial=math.inf), high[here].max(axis=0, initial=-math.inf),
+            np.flatnonzero(upright[here]), tuple(_RANKS.get(d.role, 0) for d in own), **rest))
+    return items
+
+
+def _made(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row | None, outline: Loop,
+          blank: Blank) -> tuple[tuple[Hole, ...], tuple[Vec3, Vec3, float, float] | None, dict[str, object]]:
+    """(holes, the button's cylinder, what else there is to say) of a feature."""
+    if isinstance(feature, SingleHole):
+        return holes(Headstock(name="", blank=blank, outline=outline, holes=(feature,))), None, {"held": False}
+    if isinstance(feature, Pin):
+        return holes(Headstock(name="", blank=blank, outline=outline, pins=(feature,))), None, {"held": False}
+    rest = {"held": feature.held, "tuner": feature, "pattern": pattern}
     alone = Headstock(name="", blank=blank, outline=outline, patterns=(pattern,),
-                      rows=() if row is None else (row,), tuners=(tuner,))
+                      rows=() if row is None else (row,), tuners=(feature,))
     try:
         placed = frames(alone)
-        frame, made = placed[tuner.id], holes(alone, placed)
+        frame, found = placed[feature.id], holes(alone, placed)
     except GeometryError as error:
-        return _item(tuner.id, "tuner", (), tuner.held, trouble=str(error), tuner=tuner, pattern=pattern)
-    return _item(tuner.id, "tuner", made, tuner.held, tuner=tuner, pattern=pattern, frame=frame,
-                 ground=(outline, blank), button=_button(pattern, frame, blank.thickness),
-                 plate=_plate(pattern, frame, blank.thickness))
+        return (), None, {**rest, "trouble": str(error)}
+    return found, _button(pattern, frame, blank.thickness), {
+        **rest, "frame": frame, "ground": (outline, blank), "plate": _plate(pattern, frame, blank.thickness)}
 
 
-def hole_item(single: SingleHole, outline: Loop, blank: Blank) -> Item:
-    """A single hole in place."""
-    return _item(single.id, "hole", holes(Headstock(name="", blank=blank, outline=outline, holes=(single,))), False)
-
-
-def pin_item(pin: Pin, outline: Loop, blank: Blank) -> Item:
-    """A locating pin in place."""
-    return _item(pin.id, "pin", holes(Headstock(name="", blank=blank, outline=outline, pins=(pin,))), False)
-
-
-def _item(id: str, what: str, made: tuple[Hole, ...], held: bool, **rest) -> Item:
-    drillings = tuple(drilling for hole in made for drilling in hole.drillings)
-    solids = Cylinders.of(drillings)
-    low, high = _box(drillings)
-    hole_of = tuple(i for i, hole in enumerate(made) for _ in hole.drillings)
-    upright = np.array([i for i, d in enumerate(drillings) if d.upright], dtype=int)
-    ranks = tuple(_RANKS.get(d.role, 0) for d in drillings)
-    return Item(id, what, made, drillings, hole_of, solids, low, high, upright, ranks, held, **rest)
-
-
-def _box(drillings: tuple[Drilling, ...]) -> tuple[np.ndarray, np.ndarray]:
-    """Corners of the upright box about some drillings; for none a box that holds nothing."""
-    low, high = [math.inf] * 3, [-math.inf] * 3
-    for drilling in drillings:
-        for axis, (a, b, d) in enumerate(zip(drilling.start, drilling.end, drilling.direction, strict=True)):
-            reach = drilling.radius * math.sqrt(max(0.0, 1 - d * d))
-            low[axis], high[axis] = min(low[axis], min(a, b) - reach), max(high[axis], max(a, b) + reach)
-    return np.array(low), np.array(high)
-
-
-def _button(pattern: Pattern, frame: Frame, thickness: float) -> Cylinders:
-    """The space that the turning button sweeps: a cylinder about its shaft.
+def _button(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, Vec3, float, float]:
+    """The space that the turning button sweeps: a cylinder about its shaft, as (start, axis, length, radius).
 
     Its diameter is the button's larger cross measure (mm). Face mount: the
     shaft runs out along u, `stand` behind the back. Side mount: it runs down
@@ -119,8 +123,8 @@ def _button(pattern: Pattern, frame: Frame, thickness: float) -> Cylinders:
     near = max(0.0, button.reach - button.length)
     radius = max(button.width, button.thickness) / 2
     if frame.mount == "face":
-        return Cylinders.made([(frame.at(near, 0.0, thickness + button.stand), frame.u, button.reach - near, radius)])
-    return Cylinders.made([(frame.at(0.0, near, -button.stand), frame.v, button.reach - near, radius)])
+        return frame.at(near, 0.0, thickness + button.stand), frame.u, button.reach - near, radius
+    return frame.at(0.0, near, -button.stand), frame.v, button.reach - near, radius
 
 
 def _plate(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, ...]:

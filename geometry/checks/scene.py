@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from geometry.checks.drills import Drills
-from geometry.checks.items import Item, hole_item, pin_item, tuner_item
+from geometry.checks.items import Item, items_of
 from geometry.checks.memo import Memo, together
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
@@ -56,12 +56,10 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     broken = [(id, trouble) for id, trouble in made if isinstance(trouble, str)]
     rows = {row.id: row for row in layout.rows}
     patterns = {pattern.id: pattern for pattern in layout.patterns}
-    items = []
-    for tuner in layout.tuners:
-        row = rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None
-        items.append(memo.of(tuner_item, tuner, patterns[tuner.pattern], row, layout.outline, layout.blank))
-    items += [memo.of(hole_item, hole, layout.outline, layout.blank) for hole in layout.holes]
-    items += [memo.of(pin_item, pin, layout.outline, layout.blank) for pin in layout.pins]
+    placings = [(tuner, patterns[tuner.pattern], rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None,
+                 layout.outline, layout.blank) for tuner in layout.tuners]
+    placings += [(one, None, None, layout.outline, layout.blank) for one in (*layout.holes, *layout.pins)]
+    items = memo.many(items_of, placings)
     broken += [(item.id, item.trouble) for item in items if item.trouble]
     return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken),
                  memo.of(Drills, layout.rack.drills), memo)

@@ -8,7 +8,8 @@ has turned by 60 degrees and becomes a wall beside the bore.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -33,15 +34,17 @@ _MOUTH_TURN = math.cos(math.radians(60))
 _SLACK = 4 * FLAT
 _CHORD = 1.0
 """mm: the outline is looked at in pieces no longer than this"""
+_FEW, _LONG = 2, 2000
+"""items, and corners of the outline, above which it pays to look only at the corners about each drilling first"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling from the side with the outline."""
-    ring = None
-    for item in scene.items:
-        if item.mount == "side":
-            ring = ring or scene.memo.of(_ring, scene.outline)
-            yield from scene.memo.of(_outline, item, scene.outline, ring, scene.layout.margins)
+    items = [item for item in scene.items if item.mount == "side"]
+    if items:
+        ring = _ring(scene.outline)
+        for found in scene.memo.many(_all, [(item, scene.outline, ring, scene.layout.margins) for item in items]):
+            yield from found
 
 
 class _Ring:
@@ -53,10 +56,58 @@ class _Ring:
         ahead = np.roll(self.points, -1, axis=0) - self.points
         self.size = np.hypot(ahead[:, 0], ahead[:, 1])
         self.unit = ahead / np.maximum(self.size, 1e-300)[:, None]
+        self.tree = shapely.STRtree(shapely.points(self.points))
 
 
+@lru_cache(maxsize=8)
 def _ring(outline: Wall) -> _Ring:
     return _Ring(outline)
+
+
+def _all(rows: Sequence[tuple[Item, Wall, _Ring, Margins]]) -> list[tuple[Snag, ...]]:
+    _, outline, ring, margins = rows[0]
+    some = len(rows) > _FEW or len(ring.points) > _LONG
+    clear = _nothing_but_mouths([item for item, *_ in rows], ring, margins) if some else [False] * len(rows)
+    return [() if sure else _outline(item, outline, ring, margins) for (item, *_), sure in zip(rows, clear, strict=True)]
+
+
+def _nothing_but_mouths(items: Sequence[Item], ring: _Ring, margins: Margins) -> list[bool]:
+    """Whether each item's drillings come near the outline at their own mouths alone: told from the corners about them.
+
+    True only where _near finds nothing.
+    """
+    drillings = [drilling for item in items for drilling in item.drillings]
+    solids = Cylinders.joined([item.solids for item in items])
+    wish = np.array([wanted_to_outline(drilling, margins) for drilling in drillings])
+    low, high = solids.boxes()
+    more = wish + _CHORD + _SLACK
+    i, k = ring.tree.query(shapely.box(low[:, 0] - more, low[:, 1] - more, high[:, 0] + more, high[:, 1] + more))
+    # As in _near: beside and ahead of each start.
+    into, away = solids.axis[i, :2], ring.points[k] - solids.start[i, :2]
+    u, w = away[:, 0] * into[:, 1] - away[:, 1] * into[:, 0], away[:, 0] * into[:, 0] + away[:, 1] * into[:, 1]
+    far = u * u + w * w
+    aside = np.maximum(np.abs(u) - solids.radius[i], 0.0)
+    ahead = np.maximum(np.maximum(-w, w - solids.length[i]), 0.0)
+    near = (aside < wish[i] + _SLACK) & (aside * aside + ahead * ahead < (wish[i] + _CHORD) ** 2)
+    sure = np.ones(len(drillings), dtype=bool)
+    if near.any():
+        nearest = np.full(len(drillings), np.inf)
+        np.minimum.at(nearest, i, far)
+        i, k, far = i[near], k[near], far[near]
+        order = np.lexsort((k, i))
+        i, k, far = i[order], k[order], far[order]
+        at = np.flatnonzero(np.diff(i, prepend=-1))
+        some, to = i[at], np.append(at[1:], len(i)) - 1
+        # The mouth is the nearest corner of all; then its chord, and those from one end of the corners to the other.
+        mouth = np.lexsort((far, i))[at]
+        heading, before = (ring.unit[which, 0] * into_y - ring.unit[which, 1] * into_x for which, into_x, into_y in (
+            (k, solids.axis[i, 0], solids.axis[i, 1]), (k[at] - 1, solids.axis[some, 0], solids.axis[some, 1])))
+        way = np.where(heading[mouth] >= 0, 1.0, -1.0)
+        run = np.minimum.reduceat(heading * np.repeat(way, to - at + 1), at)
+        sure[some] = ((far[mouth] <= nearest[some]) & (far[mouth] <= (wish[some] + _CHORD) ** 2)
+                      & (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (before * way > _MOUTH_TURN))
+    ends = np.cumsum([0, *(len(item.drillings) for item in items)])
+    return np.logical_and.reduceat(sure, ends[:-1]).tolist()
 
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:

@@ -46,6 +46,10 @@ class Cylinders:
         """The cylinders at an index array or mask."""
         return Cylinders(self.start[index], self.axis[index], self.length[index], self.radius[index])
 
+    def part(self, here: slice) -> Cylinders:
+        """Some cylinders that follow each other."""
+        return Cylinders(self.start[here], self.axis[here], self.length[here], self.radius[here])
+
     def moved(self, by: np.ndarray) -> Cylinders:
         """Every cylinder shifted by its row of `by` (n, 3) or by one vector (3,), mm."""
         return Cylinders(self.start + by, self.axis, self.length, self.radius)

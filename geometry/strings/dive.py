@@ -241,6 +241,9 @@ def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:
     if run.height >= 0 or run.length == 0:
         return None
     wall = Wall(slot_path(slot)) if wall is None else wall
+    x0, y0, x1, y1 = wall.path.box
+    if not (x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1):
+        return None
     back = v.unit(v.sub(run.nut, run.post))
     stretches = wall.stretches(run.post, back)
     if not stretches or stretches[0][0] > 0:
