@@ -12,6 +12,10 @@ from geometry.vectors import Vec2
 
 LEAST_POINTS = 12
 """Loops of fewer points are specks."""
+HOLE = 0.03
+"""Part of the largest loop below which a loop inside it is a hole and no head."""
+NEAR = 7
+"""Points to either side by which the shade of a place is judged."""
 
 
 def threshold(grey: np.ndarray) -> float:
@@ -57,18 +61,39 @@ def loops(grey: np.ndarray, level: float) -> list[np.ndarray]:
 
 
 def edge_about(grey: np.ndarray, level: float, at: Vec2) -> np.ndarray:
-    """The largest loop round a point of the picture. GeometryError with what to do when there is none."""
-    point = shapely.Point(at)
-    best, most = None, 0.0
-    for line in loops(softened(grey), level):
+    """The largest loop round a point of the picture whose inner side is as dark, or as light, as that point.
+
+    So a head on a sheet is followed and not the sheet. Where only a small one is
+    of that kind (the point lies in a hole of the head) the largest of all is taken.
+    GeometryError with what to do when there is none.
+    """
+    soft = softened(grey)
+    point, dark = shapely.Point(at), _shade(soft, at) < level
+    around: list[tuple[float, bool, np.ndarray]] = []
+    for line in loops(soft, level):
         x0, y0 = line.min(axis=0)
         x1, y1 = line.max(axis=0)
-        if not (x0 < at[0] < x1 and y0 < at[1] < y1) or (x1 - x0) * (y1 - y0) <= most:
+        if not (x0 < at[0] < x1 and y0 < at[1] < y1):
             continue
         ring = shapely.Polygon(line)
-        if ring.area > most and shapely.contains(ring, point):
-            best, most = line, ring.area
-    if best is None:
+        if shapely.contains(ring, point):
+            around.append((ring.area, _dark_inside(line) == dark, line))
+    around.sort(key=lambda one: -one[0])
+    if not around:
         raise GeometryError(say("No closed edge runs round this place: press inside the head, and see that all of it "
                                 "is in the picture and differs from what is behind it; or shift the level of grey."))
-    return best
+    meant = next((line for area, alike, line in around if alike and area > HOLE * around[0][0]), None)
+    return around[0][2] if meant is None else meant
+
+
+def _shade(grey: np.ndarray, at: Vec2) -> float:
+    """The middle grey about a point: a streak of the wood or a speck does not count."""
+    x, y = (int(c) for c in at)
+    about = grey[max(0, y - NEAR):y + NEAR + 1, max(0, x - NEAR):x + NEAR + 1]
+    return float(np.median(about)) if about.size else 0.0
+
+
+def _dark_inside(line: np.ndarray) -> bool:
+    """Whether a loop of `loops` goes round something darker: the tracer keeps the lighter side to one hand."""
+    x, y = line[:, 0], line[:, 1]
+    return float((x[:-1] * y[1:] - x[1:] * y[:-1]).sum()) < 0

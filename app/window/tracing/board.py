@@ -10,8 +10,12 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QTransf
 from PySide6.QtWidgets import QWidget
 
 from app.look.theme import Theme
+from app.window.tracing.loupe import paint_loupe
+from geometry.saying import say
 from geometry.vectors import Vec2
 
+STRAYS = 3.0
+"""Pixels by which a hand with a mouse strays."""
 GRASP = 14
 """Pixels about a handle in which a press takes it."""
 
@@ -34,6 +38,8 @@ class PictureBoard(QWidget):
 
     moved = Signal(str, object)
     """(key, place) of a handle while it is dragged"""
+    let_go = Signal(str, float)
+    """(key, points of the picture that a hand strays by) when a handle is let go of; not with Alt"""
     pressed = Signal(object)
     """a place of the picture that was pressed beside every handle"""
 
@@ -54,8 +60,9 @@ class PictureBoard(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(self.tr("Picture"))
-        self.setToolTip(self.tr("Wheel zooms, the middle button or Space shoves. Page up and down take the next mark, "
-                                "arrow keys move it (Shift farther, Alt finer)."))
+        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes "
+                            "onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it "
+                            "(Shift farther, Alt finer)."))
 
     def sizeHint(self) -> QSize:
         return QSize(620, 640)
@@ -74,6 +81,10 @@ class PictureBoard(QWidget):
         self._ghost = path
         self._ghost_nodes = [QPointF(*node) for node in nodes]
         self.update()
+
+    def place(self, key: str, at: Vec2) -> None:
+        """Put a handle somewhere else."""
+        self._move(key, at)
 
     def pixel(self, at: Vec2) -> QPointF:
         """Where a place of the picture is on the widget."""
@@ -141,6 +152,9 @@ class PictureBoard(QWidget):
             _twice(painter, t.panel, colour, 1.4, lambda line=line: painter.drawPath(line))
         for handle in self._handles.values():
             self._paint_handle(painter, handle)
+        if self._held:
+            paint_loupe(painter, self._picture, self._handles[self._held].at, self.pixel(self._handles[self._held].at),
+                        QRectF(self.rect()), view.m11(), t)
 
     def _paint_handle(self, painter: QPainter, handle: Handle) -> None:
         t, at = self._theme, self.pixel(handle.at)
@@ -196,7 +210,10 @@ class PictureBoard(QWidget):
 
     def mouseReleaseEvent(self, event) -> None:
         self._panning = None
-        self._held = ""
+        held, self._held = self._held, ""
+        if held and not event.modifiers() & Qt.KeyboardModifier.AltModifier:
+            self.let_go.emit(held, STRAYS / self._transform().m11())
+        self.update()
 
     def keyPressEvent(self, event) -> None:
         keys = list(self._handles)

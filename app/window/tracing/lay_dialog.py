@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+import numpy as np
 from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
+    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -17,11 +19,13 @@ from PySide6.QtWidgets import (
 )
 
 from app.canvas.picture import pixmap
-from app.formats.picture_in import PictureRead
+from app.formats.picture_in import PictureRead, grey_of
 from app.panels.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
+from geometry.saying import say
+from geometry.tracing.catching import caught
 from geometry.tracing.plane_map import PlaneMap, laid, scaled, straightened
 from geometry.units import format_length
 from geometry.vectors import Vec2
@@ -31,6 +35,14 @@ if TYPE_CHECKING:
 
 SHEET = (210.0, 297.0)
 """A4, mm (ISO 216)."""
+
+
+def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
+    """Common sheets (ISO 216; ANSI/ASME Y14.1) as they can lie in a picture, mm."""
+    a4, a3, letter = (210.0, 297.0), (297.0, 420.0), (215.9, 279.4)
+    return [(say("A4 upright"), a4), (say("A4 on its side"), a4[::-1]), (say("A3 upright"), a3),
+            (say("A3 on its side"), a3[::-1]), (say("Letter upright"), letter),
+            (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
 
 
 class LayDialog(QDialog):
@@ -50,6 +62,8 @@ class LayDialog(QDialog):
             "bass": (0.42 * w, 0.85 * h), "treble": (0.58 * w, 0.85 * h)}
         self.board = PictureBoard(pixmap(read.jpeg), window.theme, self)
         self.board.moved.connect(self._moved)
+        self.board.let_go.connect(self._catch)
+        self._grey: np.ndarray | None = None
         self.two = QRadioButton(self.tr("Two points a known distance apart"), self)
         self.four = QRadioButton(self.tr("A rectangle of known size: sheet, ruler, template"), self)
         self.back = QCheckBox(self.tr("The picture shows the back"), self)
@@ -57,6 +71,12 @@ class LayDialog(QDialog):
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
         self._lengths = {"distance": 100.0, "across": SHEET[0], "along": SHEET[1]}
+        self.sheets = QComboBox(self)
+        self.sheets.setAccessibleName(say("Sheet"))
+        for word, size in _sheets():
+            self.sheets.addItem(word, size)
+        self.sheets.activated.connect(self._sheet)
+        self._caught = self._words("", "dim")
         self._says = QLabel(self)
         self._build()
         self._show()
@@ -81,9 +101,11 @@ class LayDialog(QDialog):
             field.show_value(self._lengths[key])
             field.sent.connect(self._length)
             self._form.addRow(labels[key], field)
+        self._form.insertRow(1, say("Sheet"), self.sheets)
         right.addLayout(self._form)
         self._how = self._words("", "dim")
         right.addWidget(self._how)
+        right.addWidget(self._caught)
         right.addSpacing(6)
         right.addWidget(self._words(self.tr("2. Its place"), "heading"))
         right.addWidget(self._words(self.tr("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "
@@ -129,7 +151,7 @@ class LayDialog(QDialog):
             handles = [Handle("a", "A", self._at["a"], "size"), Handle("b", "B", self._at["b"], "size")]
             self._how.setText(self.tr("Nothing is straightened: for scans, and for photos taken square from far away. "
                                       "The farther apart the points, the better."))
-        for field, shown in ((self.distance, not four), (self.across, four), (self.along, four)):
+        for field, shown in ((self.distance, not four), (self.sheets, four), (self.across, four), (self.along, four)):
             self._form.setRowVisible(field, shown)
         words = {"bass": self.tr("nut, bass end"), "treble": self.tr("nut, treble end")}
         handles += [Handle(key, words[key], self._at[key], "nut", key == "bass") for key in ("bass", "treble")]
@@ -140,8 +162,29 @@ class LayDialog(QDialog):
         self._at[key] = at
         self._judge()
 
+    def _catch(self, key: str, hand: float) -> None:
+        """Put a mark onto the corner next to it, to a fraction of a point; where none is it stays."""
+        if self._grey is None:
+            self._grey = grey_of(self._read.jpeg)
+        corner = caught(self._grey, self._at[key], hand)
+        if corner is not None:
+            self.board.place(key, corner)
+        self._caught.setText(say("The mark lies on the corner that it was next to; with Alt it stays where you let go.")
+                             if corner is not None else "")
+
+    def _sheet(self) -> None:
+        """Take over the size of a common sheet, lying as the corners in the picture do."""
+        chosen = self.sheets.currentData()
+        if chosen is not None:
+            for key, field, value in (("across", self.across, chosen[0]), ("along", self.along, chosen[1])):
+                self._lengths[key] = value
+                field.show_value(value)
+            self._judge()
+
     def _length(self, value: float) -> None:
         self._lengths[self.sender().property("length")] = value
+        if self.sender() is not self.distance:
+            self.sheets.setCurrentIndex(self.sheets.count() - 1)
         self._judge()
 
     def _map(self) -> PlaneMap:

@@ -1,0 +1,106 @@
+"""A photo taken askew in poor light: laid, straightened by the sheet, traced, and held against the outline it was made of."""
+
+from pathlib import Path as File
+
+import numpy as np
+import pytest
+import shapely
+
+from app.formats import headstock
+from app.formats.picture_in import grey_of, read_picture
+from app.window.tracing.trace import propose
+from geometry.layout import loop_path
+from geometry.layout.picture import Picture
+from geometry.tracing.catching import caught, corner_near
+from geometry.tracing.edges_of import edge_about
+from geometry.tracing.plane_map import laid, straightened
+from tests.geometry.tracing.photos import SHEET, Photo
+
+SAMPLES = File(__file__).parents[3] / "samples"
+CLOSE = 0.3
+"""mm within which the traced outline has to lie."""
+
+
+@pytest.fixture(scope="module")
+def outline():
+    return loop_path(headstock.read(SAMPLES / "three-a-side.headstock.json").outline)
+
+
+@pytest.fixture(scope="module")
+def photo(outline) -> Photo:
+    return Photo(outline)
+
+
+@pytest.fixture(scope="module")
+def read(photo, tmp_path_factory):
+    file = tmp_path_factory.mktemp("photo") / "head.jpg"
+    file.write_bytes(photo.jpeg)
+    return read_picture(file)
+
+
+def placed(photo, read, hand: float = 0.0):
+    """The map that a maker gets whose marks stray by so many points and are then caught by the corners."""
+    rng = np.random.default_rng(5)
+    k, grey = read.width / photo.size[0], grey_of(read.jpeg)
+
+    def mark(at):
+        there = tuple(np.array(at) * k + rng.uniform(-hand, hand, 2))
+        return caught(grey, there, hand) if hand else there
+
+    flat = straightened([mark(photo.corner(c)) for c in "1234"], *SHEET)
+    return laid(flat, mark(photo.at(-21.5, 0.0)), mark(photo.at(21.5, 0.0)))
+
+
+def test_a_picture_of_twelve_million_points_is_read_reduced(photo, read):
+    assert photo.size[0] * photo.size[1] == 12_000_000
+    assert read.width * read.height < photo.size[0] * photo.size[1]
+    assert read.width / read.height == pytest.approx(0.75, abs=0.001)
+
+
+def test_the_sheet_sets_the_picture_straight(photo, read):
+    place, k = placed(photo, read), read.width / photo.size[0]
+    for at in ((0.0, 0.0), (-40.0, 150.0), (40.0, 150.0), (0.0, 168.0), (35.0, 29.0)):
+        u, v = photo.at(*at)
+        assert place((u * k, v * k)) == pytest.approx(at, abs=0.02)
+
+
+def test_marks_are_caught_by_the_corners_of_sheet_and_nut(photo, read):
+    k, grey = read.width / photo.size[0], grey_of(read.jpeg)
+    for at in (*(photo.corner(c) for c in "1234"), photo.at(-21.5, 0.0), photo.at(21.5, 0.0)):
+        true = np.array(at) * k
+        for stray in ((5.0, -4.0), (-6.0, 2.0)):
+            found = corner_near(grey, tuple(true + stray))
+            assert found is not None and np.hypot(*(np.array(found) - true)) < 0.5, "half a point of the picture"
+    assert corner_near(grey, (600.0, 1000.0)) is None, "bare paper"
+    assert corner_near(grey, tuple(np.array(photo.at(-36.5, 90.0)) * k)) is None, "one straight edge"
+    assert corner_near(grey, (2.0, 2.0)) is None, "the border of the picture"
+
+
+def test_the_outline_comes_back_within_three_tenths(photo, read, outline):
+    place, k = placed(photo, read, 9.0), read.width / photo.size[0]
+    picture = Picture(name="head.jpg", jpeg=read.jpeg, width=read.width, height=read.height, place=place.rows)
+    inside = tuple(c * k for c in photo.at(0.0, 90.0))
+    made = propose(picture, inside, None, 0.15, None)
+    traced, true = (shapely.LineString(path.flatten(0.01)) for path in (made.path, outline))
+    apart = shapely.hausdorff_distance(traced, true, densify=0.002)
+    assert apart < CLOSE, f"{apart:.3f} mm"
+    assert made.deviation < CLOSE
+    # The two corners at the nut are kept, and nothing else became one.
+    corners = made.path.corners(np.radians(25))
+    assert len(corners) == 2
+    for index, _ in corners:
+        assert min(np.hypot(*(np.array(made.path.segments[index].start) - p)) for p in ((-21.5, 0.0), (21.5, 0.0))) < 0.5
+    assert len(made.path.segments) <= 24
+
+
+def test_the_head_is_followed_and_not_the_sheet_that_it_lies_on():
+    grey = np.full((120, 100), 110.0)
+    grey[10:110, 10:90] = 225.0
+    grey[30:90, 35:65] = 90.0
+    grey[55:65, 45:55] = 230.0
+    head = edge_about(grey, 160.0, (40.0, 40.0))
+    assert (np.ptp(head[:, 0]), np.ptp(head[:, 1])) == pytest.approx((30, 60), abs=1.5)
+    light_on_dark = edge_about(255.0 - grey, 95.0, (40.0, 40.0))
+    assert np.ptp(light_on_dark[:, 0]) == pytest.approx(30, abs=1.5)
+    # On the paper itself the sheet is meant.
+    assert np.ptp(edge_about(grey, 160.0, (20.0, 100.0))[:, 0]) == pytest.approx(80, abs=1.5)
