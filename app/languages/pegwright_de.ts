@@ -192,6 +192,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A3 on its side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A3 upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4 on its side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4 upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>About Pegwright</source>
         <translation type="unfinished"></translation>
     </message>
@@ -253,6 +269,10 @@
     </message>
     <message>
         <source>An unevenly stretched arc is no arc: turn it into curves first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another rectangle</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -621,6 +641,14 @@
     </message>
     <message>
         <source>Lengthen {slot} by {by} at its {end} end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter on its side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter upright</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1036,6 +1064,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shorten {slot} by {by} at its {end} end</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1405,6 +1437,10 @@
     </message>
     <message>
         <source>The mark for {item} misses the square edge by {measured} mm at the {end} end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark lies on the corner that it was next to; with Alt it stays where you let go.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1945,6 +1981,10 @@
     </message>
     <message>
         <source>Web is thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
