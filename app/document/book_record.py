@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from msgspec.structs import replace
 
 from geometry.layout import Book, Headstock
@@ -18,17 +21,20 @@ class BookRecord:
     """
 
     def __init__(self) -> None:
-        self._past: list[tuple[str, Book]] = []
+        self._past: list[tuple[str, Book, Book]] = []
         self._gone: dict[int, Book] = {}
 
-    def note(self, name: str, before: Book) -> None:
-        """An entry called `name` was made after this book."""
-        self._past.append((name, before))
+    def note(self, name: str, before: Book, after: Book) -> None:
+        """An entry called `name` led from one book to the other."""
+        self._past.append((name, before, after))
         del self._past[:-MOST_TAKEN_BACK]
 
-    def last(self) -> tuple[str, Book] | None:
-        """The last entry and the book before it, which is then forgotten; None without any."""
-        return self._past.pop() if self._past else None
+    def last(self) -> tuple[str, Callable[[Book], Book]] | None:
+        """The name of the last entry and what takes it out of a book; the entry is then forgotten. None without any."""
+        if not self._past:
+            return None
+        name, before, after = self._past.pop()
+        return name, partial(_without_entry, before, after)
 
     def gone(self, book: Book) -> None:
         """This book is no longer the one of record."""
@@ -38,3 +44,25 @@ class BookRecord:
         """The layout with the book of record in place of one that is out of date."""
         self._gone.pop(id(current), None)
         return replace(layout, book=current) if id(layout.book) in self._gone else layout
+
+
+def _without_entry(before: Book, after: Book, book: Book) -> Book:
+    """A book that has grown from `after` by renamings alone, as it was before the entry that led there.
+
+    Only what the entry changed is put back: all else keeps the names that features have by now.
+    """
+    changes = {}
+    for field in Book.__struct_fields__:
+        old, new = getattr(before, field), getattr(after, field)
+        if old == new:
+            continue
+        changes[field] = _with_back(old, new, getattr(book, field)) if isinstance(old, tuple) else old
+    return replace(book, **changes)
+
+
+def _with_back(old: tuple, new: tuple, now: tuple) -> tuple:
+    """The list `now` with what differs between `old` and `new` as it was in `old`."""
+    least = min(len(old), len(new))
+    head = next((i for i in range(least) if old[i] != new[i]), least)
+    tail = next((i for i in range(least - head) if old[-1 - i] != new[-1 - i]), least - head)
+    return (*now[:head], *old[head:len(old) - tail], *now[len(new) - tail:])

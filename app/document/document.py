@@ -137,7 +137,7 @@ class Document(QObject):
         before = self.book
         self._amend(change)
         if self.book != before:
-            self._record.note(name, before)
+            self._record.note(name, before, self.book)
             self.book_changed.emit()
 
     def take_back(self) -> str | None:
@@ -145,8 +145,8 @@ class Document(QObject):
         last = self._record.last()
         if last is None:
             return None
-        name, book = last
-        self._amend(lambda _: book)
+        name, without = last
+        self._amend(without)
         self.book_changed.emit()
         return name
 

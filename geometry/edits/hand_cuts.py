@@ -25,6 +25,7 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
 
 def propose_ramp(layout: Headstock, id: str) -> Headstock:
     """The slot with the ramp that frees all its strings; GeometryError when they need none or none does it."""
+    feature(layout, id)
     ramp = freeing_ramp(layout, id)
     if ramp is None:
         raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))
@@ -44,6 +45,7 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
 
 def propose_flat(layout: Headstock, id: str) -> Headstock:
     """The side tuner with a flat that its plate sits on; GeometryError where the edge is straight."""
+    feature(layout, id)
     flat = deep_enough(layout, id)
     if flat is None:
         raise GeometryError(say("The edge under the plate of {id} is straight: it needs no flat.", id=id))

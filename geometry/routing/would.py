@@ -125,7 +125,7 @@ def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Itera
 
 def _width_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """A slot just wide enough for a bit as it is."""
-    if job.width is not None and bit.cutter > job.width:
+    if job.width and bit.cutter > job.width:
         yield (_Change(bit.cutter / job.width - 1, f"A slot {mm(bit.cutter)} wide would let {bit.id}{_with(bush)} in, {{done}}."),
                bit, replace(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
 

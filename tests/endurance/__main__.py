@@ -1,4 +1,4 @@
-"""`python3 -m tests.endurance kills|fuzz`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
+"""`python3 -m tests.endurance kills|fuzz|sessions`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
 
 import argparse
 import sys
@@ -21,7 +21,10 @@ def main() -> int:
     kills.add_argument("--windows", type=int, default=12, help="how many of them have the whole window")
     fuzz = jobs.add_parser("fuzz", help="read broken files")
     fuzz.add_argument("--count", type=int, default=20_000)
-    for job in (kills, fuzz):
+    sessions = jobs.add_parser("sessions", help="edits, undo, entries, saving and dying in any order, against a replay")
+    sessions.add_argument("--count", type=int, default=2000)
+    sessions.add_argument("--steps", type=int, default=40)
+    for job in (kills, fuzz, sessions):
         job.add_argument("--seed", type=int, default=1)
     words = parser.parse_args()
 
@@ -30,7 +33,7 @@ def main() -> int:
     start.ensure(["app", "tests"])
     ensure_window_libraries()
     with tempfile.TemporaryDirectory(prefix="pegwright-endurance-") as folder:
-        return {"kills": _kills, "fuzz": _fuzz}[words.job](words, Path(folder))
+        return {"kills": _kills, "fuzz": _fuzz, "sessions": _sessions}[words.job](words, Path(folder))
 
 
 def _kills(words: argparse.Namespace, folder: Path) -> int:
@@ -53,6 +56,30 @@ def _fuzz(words: argparse.Namespace, folder: Path) -> int:
         _say(case)
     _say(found.line)
     return 1 if found.bad else 0
+
+
+def _sessions(words: argparse.Namespace, folder: Path) -> int:
+    import random
+
+    from PySide6.QtCore import QCoreApplication
+
+    from app.window.demo import demo
+    from tests.endurance.session import Session, by_chance
+    application = QCoreApplication([])
+    for number in range(words.count):
+        place = folder / str(number)
+        place.mkdir()
+        session = Session(demo(), place)
+        try:
+            by_chance(session, random.Random(words.seed * 1_000_003 + number), words.steps)
+            session.end()
+        except Exception:
+            _say(f"session {number} of seed {words.seed} broke")
+            raise
+        if number % 100 == 99:
+            _say(f"{number + 1} sessions of {words.steps} things done: each is what a replay gives")
+    application.quit()
+    return 0
 
 
 def _say(text: str) -> None:

@@ -1,0 +1,278 @@
+"""Every edit there is with arguments by chance, many of them without sense: a layout that can be saved, or one sentence.
+
+Nothing but the layout (never its job book) and the chance decides, so that a sequence can be done over again.
+"""
+
+from __future__ import annotations
+
+import math
+import random
+from collections.abc import Callable
+
+from geometry import edits
+from geometry.curves import Matrix
+from geometry.edits import hand_cuts, hardware, picture, strings
+from geometry.edits import rack as rack_edits
+from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightSlot, feature_ids
+from geometry.layout.outline import loop_path
+from geometry.layout.slots import straight_path
+from geometry.strings.sets import SETS
+from geometry.vectors import Vec2
+
+Edit = Callable[[Headstock, random.Random], Headstock]
+SIDES = ("bass", "treble")
+WORDS = ("", "a", "Slot 2", "bass slot", "outline", "no/such", "x" * 61, "x" * 60, "ä", "new.1", "\ud800", "-1", "post 1")
+
+
+def far(chance: random.Random) -> float:
+    """A length: small, on the head, absurd or broken."""
+    return chance.choice((chance.uniform(-3, 3), chance.uniform(-60, 190), chance.uniform(-3, 3), chance.uniform(-60, 190),
+                          0.0, chance.uniform(-6000, 6000), 1e-9, -0.0, 1e300, math.nan, math.inf))
+
+
+def length(chance: random.Random) -> float:
+    return chance.choice((chance.uniform(0.5, 30), chance.uniform(0.5, 30), chance.uniform(0.5, 30), far(chance)))
+
+
+def place(chance: random.Random) -> Vec2:
+    if chance.random() < 0.1:
+        return far(chance), far(chance)
+    return chance.uniform(-60, 60), chance.uniform(-20, 190)
+
+
+def step(chance: random.Random) -> Vec2:
+    return (chance.uniform(-6, 6), chance.uniform(-6, 6)) if chance.random() < 0.9 else (far(chance), far(chance))
+
+
+def any_of(chance: random.Random, ids) -> str:
+    ids = list(ids)
+    return chance.choice(ids) if ids and chance.random() < 0.97 else chance.choice(WORDS)
+
+
+def feature(layout: Headstock, chance: random.Random) -> str:
+    return any_of(chance, feature_ids(layout))
+
+
+def some(layout: Headstock, chance: random.Random, ids=None) -> list[str]:
+    ids = list(feature_ids(layout) if ids is None else ids)
+    return chance.sample(ids, min(len(ids), chance.randrange(0, 5)))
+
+
+def tuner(layout: Headstock, chance: random.Random) -> str:
+    return any_of(chance, [one.id for one in layout.tuners])
+
+
+def alike(layout: Headstock, chance: random.Random) -> list[str]:
+    """Tuners of one pattern on one side, mostly."""
+    like = any_of(chance, [one.id for one in layout.tuners])[:-2]
+    return some(layout, chance, [one.id for one in layout.tuners if one.id.startswith(like)])
+
+
+def slot(layout: Headstock, chance: random.Random) -> str:
+    return any_of(chance, [one.id for one in layout.slots])
+
+
+def loop(layout: Headstock, chance: random.Random) -> tuple[str, int]:
+    """A loop and a number of one of its nodes; now and then neither is there."""
+    drawn = [one.id for one in layout.slots if not isinstance(one.shape, StraightSlot)]
+    ref = chance.choice([edits.OUTLINE, edits.OUTLINE, *drawn]) if chance.random() < 0.95 else chance.choice(WORDS)
+    nodes = next((s.shape.loop.nodes for s in layout.slots if s.id == ref and s.id in drawn), layout.outline.nodes)
+    return ref, chance.randrange(len(nodes)) if chance.random() < 0.95 else chance.choice((-1, -99, 99, len(nodes)))
+
+
+def wall(chance: random.Random):
+    return straight_path(place(chance), place(chance), abs(length(chance)))
+
+
+def fields(part: object, way: tuple = ()):
+    """The way to every plain value of a layout, as set_field takes it."""
+    for name in part.__struct_fields__:
+        value = getattr(part, name)
+        if hasattr(value, "__struct_fields__"):
+            yield from fields(value, (*way, name))
+        elif isinstance(value, tuple) and value and hasattr(value[0], "__struct_fields__"):
+            for i, one in enumerate(value):
+                yield from fields(one, (*way, name, i))
+        elif name != "pegwright" and name != "jpeg":
+            yield (*way, name), value
+
+
+def set_field(layout: Headstock, chance: random.Random) -> Headstock:
+    way, old = chance.choice([one for one in fields(layout) if one[0][0] not in ("book", "order")])
+    near = old * chance.uniform(0.8, 1.25) if isinstance(old, float) else chance.choice(WORDS)
+    return edits.set_field(layout, way, chance.choice((near, near, near, far(chance), None, chance.choice(WORDS), [], True)))
+
+
+def set_place(layout: Headstock, chance: random.Random) -> Headstock:
+    here = (FreePlace(at=place(chance), turn=chance.choice((None, chance.uniform(-180, 180)))) if chance.random() < 0.5 else
+            EdgePlace(side=chance.choice(SIDES), along=chance.uniform(-20, 200)))
+    return edits.set_place(layout, tuner(layout, chance), here)
+
+
+def in_rack(layout: Headstock, chance: random.Random) -> Headstock:
+    shelf = chance.choice(("bits", "bushes", "drills"))
+    ids = [one.id for one in getattr(layout.rack, shelf)]
+    id, rack = any_of(chance, ids), layout.rack
+    what = chance.randrange(6)
+    if what == 0:
+        rack = rack_edits.add_entry(rack, shelf)
+    elif what == 1:
+        rack = rack_edits.copy_entry(rack, shelf, id)
+    elif what == 2:
+        rack = rack_edits.remove_entry(rack, shelf, id)
+    elif what == 3:
+        rack = rack_edits.sort_shelf(rack, shelf)
+    elif what == 4:
+        name = chance.choice(WORDS)
+        return rack_edits.set_rack(layout, rack_edits.set_in_rack(rack, (shelf, id, "id"), name), (shelf, id, name))
+    else:
+        way, _ = chance.choice(list(fields(rack)))
+        rack = rack_edits.set_in_rack(rack, way, length(chance))
+    return rack_edits.set_rack(layout, rack)
+
+
+def route(layout: Headstock, chance: random.Random) -> Headstock:
+    bits = [bit.id for bit in layout.rack.bits]
+    bushes = [None, *(bush.id for bush in layout.rack.bushes)]
+    tools = tuple((any_of(chance, bits), chance.choice(bushes)) for _ in range(chance.randrange(0, 4)))
+    return rack_edits.choose_route(layout, chance.choice((slot(layout, chance), edits.OUTLINE)), tools)
+
+
+def template(layout: Headstock, chance: random.Random) -> Headstock:
+    bits, bushes = [bit.id for bit in layout.rack.bits], [bush.id for bush in layout.rack.bushes]
+    return rack_edits.set_template_tool(layout, chance.choice((None, any_of(chance, bits))), chance.choice((None, any_of(chance, bushes))))
+
+
+def order(layout: Headstock, chance: random.Random) -> Headstock:
+    """The running order as the list of steps keeps it: a permutation, of which some may no longer be asked for."""
+    steps = list(layout.order) or [f"rout {one.id}" for one in layout.slots] + ["cut outline"]
+    chance.shuffle(steps)
+    return edits.set_field(layout, ("order",), steps[:chance.randrange(0, len(steps) + 1)])
+
+
+def rename(layout: Headstock, chance: random.Random) -> Headstock:
+    group = chance.choice(edits.GROUPS)
+    members = getattr(layout.rack if group in ("bits", "bushes", "drills") else layout, group)
+    new = chance.choice((*WORDS, feature(layout, chance), f"new {chance.randrange(99)}", f"new {chance.randrange(99)}"))
+    return edits.rename(layout, group, any_of(chance, [one.id for one in members]), new)
+
+
+def lay_picture(layout: Headstock, chance: random.Random) -> Headstock:
+    numbers = (chance.uniform(0.1, 1), 0, -50, 0, chance.uniform(-1, -0.1), 150, chance.choice((0, 0, 0.01)), 0, 1)
+    return picture.lay_picture(layout, chance.choice((None, Picture(
+        name=chance.choice(("a", "b.jpg")), jpeg=b"\xff\xd8\xff\xd9", width=100, height=200, place=tuple(map(float, numbers))))))
+
+
+def in_picture(layout: Headstock, chance: random.Random) -> Headstock:
+    if chance.random() < 0.5:
+        return picture.move_picture(layout, step(chance), far(chance), place(chance))
+    return picture.set_picture(layout, **chance.choice(({"opacity": far(chance)}, {"hidden": True}, {"locked": False})))
+
+
+def spread(layout: Headstock, chance: random.Random) -> Headstock:
+    held = alike(layout, chance)
+    for one in layout.tuners:
+        if one.id in held and isinstance(one.place, RowPlace):
+            layout = edits.free_from_row(layout, one.id)
+    return edits.spread(layout, held, chance.choice(("edge", "line")))
+
+
+def bore(layout: Headstock, chance: random.Random) -> Headstock:
+    id = any_of(chance, [one.id for one in layout.patterns])
+    return chance.choice((hardware.add_bore, hardware.copy_pattern, hardware.remove_pattern,
+                          lambda l, i: hardware.remove_bore(l, i, chance.choice((0, 1, 9, -1)))))(layout, id)
+
+
+def cut(layout: Headstock, chance: random.Random) -> Headstock:
+    gone, size, depth = chance.random() < 0.2, length(chance), length(chance)
+    return chance.choice((
+        lambda: hand_cuts.set_ramp(layout, slot(layout, chance), gone, length=size, depth=depth),
+        lambda: hand_cuts.propose_ramp(layout, slot(layout, chance)),
+        lambda: hand_cuts.set_flat(layout, tuner(layout, chance), gone, size=size, depth=depth),
+        lambda: hand_cuts.propose_flat(layout, tuner(layout, chance))))()
+
+
+def on_loop(function: Callable, *more: Callable) -> Edit:
+    """An edit of a loop at one of its nodes, now and then with its mirror image."""
+    def edit(layout: Headstock, chance: random.Random) -> Headstock:
+        ref, index = loop(layout, chance)
+        return function(layout, ref, index, *(one(chance) for one in more), mirrored=chance.random() < 0.3)
+    return edit
+
+
+def part(chance: random.Random) -> float:
+    return chance.choice((chance.random(), chance.random(), 0.0, 1.0, far(chance)))
+
+
+def small(chance: random.Random) -> float:
+    return chance.choice((chance.uniform(-1, 1), chance.uniform(-1, 1), far(chance)))
+
+
+def angle(chance: random.Random) -> float:
+    return chance.choice((chance.uniform(-0.3, 0.3), far(chance)))
+
+
+def scale(chance: random.Random) -> float:
+    return chance.choice((chance.uniform(0.8, 1.25), chance.uniform(0.8, 1.25), -1.0, far(chance)))
+
+
+EDITS: dict[str, Edit] = {
+    "add_drawn_slot": lambda l, c: edits.add_drawn_slot(l, wall(c), c.choice((None, length(c)))),
+    "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c), c.choice((None, length(c)))),
+    "add_pin": lambda l, c: edits.add_pin(l, place(c), length(c)),
+    "add_straight_slot": lambda l, c: edits.add_straight_slot(l, place(c), place(c), length(c), c.choice((None, length(c)))),
+    "add_tuner": lambda l, c: edits.add_tuner(l, any_of(c, [p.id for p in l.patterns]), place(c), c.choice((None, angle(c)))),
+    "add_node": on_loop(edits.add_node, part),
+    "align": lambda l, c: edits.align(l, some(l, c), c.choice(("x", "y", "z")), c.choice((None, far(c)))),
+    "bend_edge": on_loop(edits.bend_edge, part, place),
+    "copy_side": lambda l, c: edits.copy_side(l, c.choice(SIDES), c.choice(SIDES), c.random() < 0.5),
+    "duplicate": lambda l, c: edits.duplicate(l, some(l, c), step(c)),
+    "echo_features": lambda l, c: edits.echo_features(l, edits.move_features(l, (held := some(l, c)), step(c)), held),
+    "fillet": on_loop(edits.fillet, length),
+    "free_from_row": lambda l, c: edits.free_from_row(l, tuner(l, c)),
+    "make_row": lambda l, c: edits.make_row(l, alike(l, c), c.choice(("straight", "edge"))),
+    "make_symmetric": lambda l, c: edits.make_symmetric(l, c.choice(SIDES), loop(l, c)[0]),
+    "mirror_copies": lambda l, c: edits.mirror_copies(l, some(l, c)),
+    "mirror_layout": lambda l, c: edits.mirror_layout(l),
+    "mirror_slot": lambda l, c: edits.mirror_slot(l, slot(l, c)),
+    "move_features": lambda l, c: edits.move_features(l, some(l, c), step(c)),
+    "move_handle": lambda l, c: edits.move_handle(l, *loop(l, c), c.choice((0, 1)), place(c), c.random() < 0.3),
+    "move_loop": lambda l, c: edits.move_loop(l, loop(l, c)[0], step(c)),
+    "move_node": on_loop(edits.move_node, place),
+    "move_nodes": lambda l, c: edits.move_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), step(c), c.random() < 0.3),
+    "move_slot": lambda l, c: edits.move_slot(l, slot(l, c), step(c)),
+    "move_slot_end": lambda l, c: edits.move_slot_end(l, slot(l, c), c.choice(("nut", "tip")), place(c)),
+    "move_tuner": lambda l, c: edits.move_tuner(l, tuner(l, c), place(c), c.random() < 0.7),
+    "move_tuner_mark": lambda l, c: edits.move_tuner_mark(l, tuner(l, c), far(c), c.choice((None, length(c)))),
+    "nudge": lambda l, c: edits.nudge(l, some(l, c), *step(c)),
+    "remove_features": lambda l, c: edits.remove_features(l, some(l, c)[:c.choice((1, 1, 4))]),
+    "remove_node": on_loop(edits.remove_node),
+    "rename": rename,
+    "replace_loop": lambda l, c: edits.replace_loop(l, loop(l, c)[0], wall(c)),
+    "replace_outline": lambda l, c: edits.replace_outline(l, c.choice((wall(c), loop_path(l.outline)))),
+    "scale_loop": lambda l, c: edits.scale_loop(l, loop(l, c)[0], scale(c), c.choice((None, scale(c))), place(c)),
+    "set_axis_depth": lambda l, c: edits.set_axis_depth(l, tuner(l, c), c.choice((None, length(c)))),
+    "set_bulge": on_loop(edits.set_bulge, small),
+    "set_edge": on_loop(edits.set_edge, lambda c: c.choice(("straight", "arc", "curve"))),
+    "set_edge_length": on_loop(edits.set_edge_length, length),
+    "set_field": set_field,
+    "set_pattern": lambda l, c: edits.set_pattern(l, tuner(l, c), any_of(c, [p.id for p in l.patterns])),
+    "set_place": set_place,
+    "set_radius": on_loop(edits.set_radius, far),
+    "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c), c.choice((0, 1, 99))),
+    "set_slot_depth": lambda l, c: edits.set_slot_depth(l, slot(l, c), c.choice((None, length(c)))),
+    "set_slot_length": lambda l, c: edits.set_slot_length(l, slot(l, c), c.choice((length(c), 60.0)), c.choice(("nut", "tip"))),
+    "set_slot_width": lambda l, c: edits.set_slot_width(l, slot(l, c), length(c)),
+    "set_smooth": on_loop(edits.set_smooth, lambda c: c.random() < 0.5),
+    "set_turn": lambda l, c: edits.set_turn(l, tuner(l, c), c.choice((None, angle(c), c.uniform(-180, 180)))),
+    "slide_tuner": lambda l, c: edits.slide_tuner(l, tuner(l, c), far(c), c.choice((None, *SIDES))),
+    "spread": spread,
+    "to_drawn": lambda l, c: edits.to_drawn(l, slot(l, c)),
+    "transform_loop": lambda l, c: edits.transform_loop(l, loop(l, c)[0], Matrix(scale(c), angle(c), angle(c), scale(c), *step(c))),
+    "turn_loop": lambda l, c: edits.turn_loop(l, loop(l, c)[0], angle(c), place(c)),
+    "rack": in_rack, "choose_route": route, "set_template_tool": template, "order": order,
+    "lay_picture": lay_picture, "picture": in_picture, "hardware": bore, "hand cuts": cut,
+    "add_ear": lambda l, c: hardware.add_ear(l, c.choice(SIDES)),
+    "string_set": lambda l, c: strings.string_set(l, c.choice(SETS)),
+    "set_post": lambda l, c: strings.set_post(l, any_of(c, [s.id for s in l.strings]), c.choice((None, tuner(l, c)))),
+}
