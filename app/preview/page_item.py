@@ -22,6 +22,11 @@ class PageItem(QGraphicsItem):
         self._line = QColor(line)
         self._shapes: list[Shape] = page_shapes(page)
 
+    def set_line(self, line: str) -> None:
+        """Another colour for the edge of the sheet."""
+        self._line = QColor(line)
+        self.update()
+
     def boundingRect(self) -> QRectF:
         return QRectF(-SHADOW, -SHADOW, self.page.width + 3 * SHADOW, self.page.height + 3 * SHADOW)
 

@@ -55,6 +55,8 @@ class PageView(QGraphicsView):
         """Colours round the sheet; the sheet itself is always ink on white."""
         self._theme = theme
         self.setBackgroundBrush(QColor(theme.paper))
+        if self._item is not None:
+            self._item.set_line(theme.line)
 
     def show_page(self, page: Page | None) -> None:
         """Show a page, or nothing; the zoom stays, a fitted page is fitted again."""

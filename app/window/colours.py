@@ -23,8 +23,12 @@ def chosen_theme(settings: QSettings) -> Theme:
     chosen = colour_choice(settings)
     if chosen != SYSTEM:
         return THEMES[chosen]
-    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
-    return THEMES["lamp" if dark else "day"]
+    return THEMES["lamp" if desktop_is_dark() else "day"]
+
+
+def desktop_is_dark() -> bool:
+    """Whether the desktop asks for light letters on dark ground; False where it does not say."""
+    return QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
 
 
 def letter_choice(settings: QSettings) -> int:

@@ -32,6 +32,11 @@ class ImportPreview(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(460, 560)
 
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
     def show_loops(self, loops: Sequence[tuple[Path, str]], open_chains: Sequence[Path], place: Matrix) -> None:
         """Show closed loops with their roles and loose chains, mapped by `place`."""
         self._paths = [(painter_path(path.mapped(place)), role) for path, role in loops]

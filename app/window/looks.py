@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
-from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
+from PySide6.QtGui import QAction, QFont, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from app.look import sizes
@@ -30,6 +30,7 @@ class Looks(QObject):
         self._fill_colours(window.actions_["colours"].menu())
         self._fill_letters(window.actions_["letters"].menu())
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._desktop_colours)
+        QApplication.instance().fontChanged.connect(self._desktop_letters)
 
     # ---- the menus ----------------------------------------------------------
     def _fill_colours(self, menu: QMenu) -> None:
@@ -100,8 +101,7 @@ class Looks(QObject):
         if colour_choice(self._w.settings) == SYSTEM:
             self.paint(chosen_theme(self._w.settings), SYSTEM)
 
-    def desktop_letters(self) -> None:
-        """The desktop's letters have changed while the program runs."""
+    def _desktop_letters(self, _font: QFont) -> None:
         sizes.follow_desktop(QApplication.font(), self._w.logicalDpiY())
         self._letters_anew()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import get_args
 
-from PySide6.QtCore import QEvent, QSettings, Qt
+from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
 
@@ -367,11 +367,6 @@ class MainWindow(QMainWindow):
         """Put back what the hand was doing and ask about unsaved work; whether the window may go."""
         self.hand.cancel()
         return self.files.may_leave()
-
-    def changeEvent(self, event) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.ApplicationFontChange and hasattr(self, "looks"):
-            self.looks.desktop_letters()
 
     def closeEvent(self, event) -> None:
         event.ignore()

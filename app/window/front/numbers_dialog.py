@@ -93,6 +93,11 @@ class _Picture(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(400, 520)
 
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
     def show_tried(self, answer: Tried) -> None:
         self._picture = FacePicture(answer.marks, answer.frame) if answer.marks else None
         self._faint = answer.layout is None

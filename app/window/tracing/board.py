@@ -67,6 +67,11 @@ class PictureBoard(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(620, 640)
 
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self.update()
+
     # ---- what to show ---------------------------------------------------
     def show_handles(self, handles: Sequence[Handle], closed: frozenset[str] = frozenset()) -> None:
         """Show these handles; groups in `closed` are joined to a ring."""

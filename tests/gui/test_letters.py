@@ -1,0 +1,97 @@
+"""Letters up to twice their size: nothing is cut off on any stage, and every window follows."""
+
+import pytest
+from PySide6.QtCore import QEventLoop, QSettings, QTimer
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QApplication
+
+from app.look import sizes
+from app.look.theme import DAY
+from app.window.demo import demo
+from app.window.main import MainWindow
+from app.window.stages import STAGES
+from tests.gui.bench import _forget
+from tests.gui.cut import cut
+
+
+@pytest.fixture(autouse=True)
+def plain():
+    yield
+    sizes.use(sizes.BODY)
+
+
+def rest(window: MainWindow, longest: int = 20000) -> None:
+    """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
+    calm = 0
+    for _ in range(longest // 30):
+        loop = QEventLoop()
+        QTimer.singleShot(30, loop.quit)
+        loop.exec()
+        calm = calm + 1 if all(getattr(room, "_thread", None) is None for room in window.rooms.made) else 0
+        if calm == 4:
+            return
+    raise AssertionError("something never came to an end")
+
+
+@pytest.mark.parametrize("percent", [100, 150, 200])
+def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", str(percent))
+    window = MainWindow(demo(), None, settings, DAY)
+    qtbot.addWidget(window, before_close_func=_forget)
+    window.resize(1360, 880)
+    window.show()
+    qtbot.waitExposed(window)
+    assert window.canvas._marks._font.pixelSize() == round(11 * percent / 100)
+    for stage in STAGES:
+        window.set_stage(stage.key)
+        if stage.key in ("tuners", "slots"):
+            window.document.hold(("treble side 3",))
+        rest(window)
+        assert (window.width(), window.height()) == (1360, 880), stage.key
+        assert cut(window) == [], stage.key
+    window.front.show()
+    rest(window)
+    assert cut(window) == []
+
+
+def test_keys_make_letters_larger_and_smaller_and_it_is_kept(bench):
+    window = bench.window
+    window.resize(1360, 880)
+    before = window.side._title.fontMetrics().height()
+    for _ in range(6):
+        window.actions_["letters larger"].trigger()
+    bench.pump()
+    assert window.settings.value("letters") == "200" and window.actions_["letters 200"].isChecked()
+    assert window.side._title.fontMetrics().height() > 1.8 * before
+    assert window.canvas._top.height() == 44
+    window.actions_["letters 125"].trigger()
+    assert sizes.sizes().factor == 1.25 and not window.actions_["letters 200"].isChecked()
+    window.actions_["letters smaller"].trigger()
+    assert sizes.sizes().factor == 1.0 and window.canvas._top.height() == 22
+
+
+def test_every_window_has_the_same_letters(bench):
+    second = bench.window.windows.empty()
+    second.actions_["letters 150"].trigger()
+    assert bench.window.actions_["letters 150"].isChecked()
+    assert bench.window.canvas._top.height() == second.canvas._top.height() == 33
+    _forget(second)
+    second.close()
+
+
+def test_the_desktops_letters_are_followed_while_the_program_runs(bench):
+    before = QApplication.font()
+    larger = QFont(before)
+    larger.setPixelSize(20)
+    try:
+        QApplication.setFont(larger)
+        bench.pump()
+        assert sizes.sizes().body == 20
+        bench.window.actions_["letters 150"].trigger()
+        assert sizes.sizes().body == 30
+    finally:
+        QApplication.setFont(before)
+        bench.pump()
+        sizes.follow_desktop(QFont(), 72)
+    assert bench.window.side._title.font().pixelSize() > 0
