@@ -30,6 +30,7 @@ def main(folder: Path) -> None:
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from tests.icon_sheet import icon_sheet
 
     application = QApplication.instance() or QApplication([])
     application.setStyle("Fusion")
@@ -37,6 +38,7 @@ def main(folder: Path) -> None:
     kept = tempfile.TemporaryDirectory()
     settings = QSettings(str(Path(kept.name) / "none.ini"), QSettings.Format.IniFormat)
     for theme in THEMES.values():
+        icon_sheet(theme).save(str(folder / f"icons-{theme.name}.png"))
         window = MainWindow(demo(), None, settings, theme)
         for size, mark in (((1440, 900), ""), ((1280, 720), "-small")):
             window.show()

@@ -71,6 +71,10 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QPushButton:focus, QToolButton:focus {{ border: 2px solid {t.ring}; {pad(5, 12, 2)} }}
     QPushButton#main {{ background: {t.accent}; color: {t.accent_ink}; border-color: {t.accent}; }}
     QPushButton#main:focus {{ border-color: {t.ring}; }}
+    QToolButton#tiny {{ background: transparent; border: 1px solid transparent; {pad(2, 5)} }}
+    QToolButton#tiny:hover {{ border-color: {t.dim}; }}
+    QToolButton#tiny:checked {{ background: {t.accent}; border-color: {t.accent}; }}
+    QToolButton#tiny:focus {{ border: 2px solid {t.ring}; {pad(2, 5, 2)} }}
     QToolButton#small {{ {pad(5, 7)} }}
     QToolButton#small:focus {{ {pad(5, 7, 2)} }}
     QToolButton#fold {{ background: transparent; border: 1px solid transparent; {pad(3, 2)} font-weight: 600;
@@ -135,6 +139,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QMenuBar::item:selected {{ background: {t.accent}; color: {t.accent_ink}; border-radius: 4px; }}
     QMenu {{ background: {t.panel}; border: 1px solid {t.rim}; padding: 4px; }}
     QMenu::item {{ padding: {soft(5)}px {soft(26)}px {soft(5)}px {soft(18)}px; border-radius: 4px; }}
+    QMenu::icon {{ margin-left: 8px; }}
     QMenu::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QMenu::item:disabled {{ color: {t.dim}; }}
     QMenu::separator {{ height: 1px; background: {t.line}; margin: 4px 8px; }}

@@ -25,6 +25,7 @@ def run(file: Path | None = None, language: str | None = None) -> int:
 
     from app.document.leftovers import leftovers
     from app.formats import headstock
+    from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
     from app.window.demo import demo
     from app.window.faults import Faults
@@ -40,6 +41,8 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     application.setApplicationName("Pegwright")
     application.setOrganizationName("Pegwright")
     application.setStyle("Fusion")
+    application.setWindowIcon(program_icon())
+    application.setDesktopFileName("pegwright")
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
     folder = user_state_path("Pegwright", appauthor=False) / "journal"

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
+from app.look.icons import SHAPES, menu_icon
+from app.look.theme import Theme
 from geometry.saying import say
 
 
@@ -22,6 +24,8 @@ class Entry:
 
 
 RULE = Entry("", "")
+TOOL_SIGNS = ("hold",)
+"""Actions whose key is also that of a tool which does something else: the sign is the tool's."""
 SUBMENUS = ("recent", "language", "colours", "letters")
 """Entries that are menus of their own, filled by whoever knows what is in them."""
 
@@ -143,3 +147,10 @@ def build(window: QMainWindow, triggered) -> dict[str, QAction]:
             menu.addAction(action)
             made[entry.key] = action
     return made
+
+
+def set_theme(made: dict[str, QAction], theme: Theme) -> None:
+    """Give the actions that have a sign theirs in the colours of a theme."""
+    for key, action in made.items():
+        if key in SHAPES and key not in TOOL_SIGNS and not action.isCheckable():
+            action.setIcon(menu_icon(key, theme))

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 from app.look import sizes
 from app.look.style import palette, sheet
 from app.look.theme import Theme
+from app.window import actions
 from app.window.colours import SYSTEM, chosen_theme, colour_choice, letter_choice, take_letters
 from geometry.saying import say
 
@@ -117,8 +118,10 @@ class Looks(QObject):
         window.theme = theme
         window.setPalette(palette(theme))
         window.setStyleSheet(sheet(theme))
-        for part in (window.canvas, window.front, window.side, window.beside, *window.rooms.made):
+        for part in (window.canvas, window.front, window.side, window.beside, window.tools, window.history_buttons,
+                     *window.rooms.made):
             part.set_theme(theme)
+        actions.set_theme(window.actions_, theme)
         for dialog in window.findChildren(QDialog):
             paint_all(dialog, theme)
         sizes.follow(window)

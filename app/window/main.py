@@ -32,6 +32,7 @@ from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.held_page import HeldPage
+from app.window.history_buttons import HistoryButtons
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
 from app.window.pin_proposal import PinProposal
@@ -89,6 +90,7 @@ class MainWindow(QMainWindow):
             self.actions_[key].setChecked(True)
         LanguageMenu(self)
         RecentMenu(self)
+        self.history_buttons = HistoryButtons(self)
         self.looks = Looks(self)
         self.pictures.build()
         self._connect()

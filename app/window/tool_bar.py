@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QPushButton, QToolButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QToolButton, QWidget
 
 from app.look.flow import Flow
 from app.look.sizes import keep
+from app.look.theme import Theme
 from app.panels.fields import LengthField
+from app.window.sign_button import SignButton
 from geometry.units import LengthUnit
 
 TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
@@ -59,7 +61,7 @@ class ToolBar(QWidget):
         self._row = Flow(self, (18, 6, 14, 6), 6)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
-        self._tools: dict[str, QPushButton] = {}
+        self._tools: dict[str, SignButton] = {}
         self._stage = ""
         self._strips: dict[str, QWidget] = {}
         ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: LAST.index(tool[0]) if tool[0] in LAST else -1)
@@ -87,7 +89,7 @@ class ToolBar(QWidget):
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
             self._row.addWidget(widget)
-        self._actions: dict[str, QPushButton] = {}
+        self._actions: dict[str, SignButton] = {}
         for key, word, about in (
                 ("import", self.tr("Import…"), self.tr("Read an outline from a DXF or SVG drawing.")),
                 ("fillet", self.tr("Round…"), self.tr("Round the corner that is held.")),
@@ -98,8 +100,7 @@ class ToolBar(QWidget):
                 ("correct", self.tr("Correct a printer…"),
                  self.tr("Enter what the two 100 mm bars of a printed page measure.")),
                 ("write sheets", self.tr("Write the sheets…"), self.tr("DXF, SVG, PDF and the hole table."))):
-            button = QPushButton(word, self)
-            button.setToolTip(about)
+            button = SignButton(key, word, about, self)
             button.setProperty("action", key)
             button.clicked.connect(self._acted)
             self._actions[key] = button
@@ -150,11 +151,52 @@ class ToolBar(QWidget):
         """Grey out what cannot be done now."""
         self._actions[key].setEnabled(on)
 
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint the signs in another set of colours."""
+        for button in self._signs():
+            button.set_theme(theme)
+
+    # ---- room for words ---------------------------------------------------
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._fit_words()
+
+    def _fit_words(self) -> None:
+        """Show words beside the signs while all fits in one row: those of the tools, in hand all day, go first.
+
+        Where even the signs alone have no room, the row goes on below.
+        """
+        for shown in ((True, True), (False, True), (True, False), (False, False)):
+            if self._wanted(shown) <= self.width():
+                break
+        for buttons, on in zip((self._tools, self._actions), shown, strict=True):
+            for button in buttons.values():
+                button.show_word(on)
+
+    def _wanted(self, words: tuple[bool, bool]) -> int:
+        """Width in points of all that is shown, with the words of the tools and of the actions or without."""
+        margins = self._row.contentsMargins()
+        width, count = margins.left() + margins.right(), 0
+        for i in range(self._row.count()):
+            item = self._row.itemAt(i)
+            widget = item.widget()
+            if widget is None:
+                width += item.sizeHint().width()
+            elif widget.isVisibleTo(self):
+                count += 1
+                if isinstance(widget, SignButton):
+                    width += widget.room(words[0 if widget.property("tool") else 1])
+                else:
+                    width += widget.sizeHint().width() if all(words) else widget.minimumSizeHint().width()
+        return width + self._row.spacing() * max(0, count)
+
+    def _signs(self) -> list[SignButton]:
+        return [*self._tools.values(), *self._actions.values()]
+
     # ---- inside ---------------------------------------------------------
     def _add_tool(self, key: str, word: str, about: str) -> None:
-        button = QPushButton(word, self)
+        button = SignButton(key, word, about, self)
         button.setCheckable(True)
-        button.setToolTip(about)
         button.setProperty("tool", key)
         button.clicked.connect(self._picked)
         self._group.addButton(button)
@@ -197,6 +239,8 @@ class ToolBar(QWidget):
                    (self.slot_width_field, tool == "slot"), (self.slot_width_label, tool == "slot")]
         for widget, shown in sorted(wanted, key=lambda pair: pair[1]):
             widget.setVisible(shown)
+        self._fit_words()
+        self.updateGeometry()
 
     def _picked(self) -> None:
         self._show_what_fits()

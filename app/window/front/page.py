@@ -6,7 +6,7 @@ import os
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.icons import button_icon
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
 from app.window.front.card import SIZE, Card
@@ -78,6 +79,8 @@ class FrontPage(QWidget):
                 ("open", self.tr("Open a layout…"), self.tr("Go on with one that you saved."))):
             way = QPushButton(word, self)
             way.setObjectName("way")
+            way.setIconSize(QSize(20, 20))
+            way.setIcon(button_icon(key, self._theme))
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)
             way.setAutoDefault(True)
@@ -166,6 +169,8 @@ class FrontPage(QWidget):
         self._theme = theme
         for card in self.cards:
             card.set_theme(theme)
+        for key, way in self.ways.items():
+            way.setIcon(button_icon(key, theme))
 
     # ---- inside ---------------------------------------------------------
     def _columns(self) -> int:

@@ -1,0 +1,58 @@
+"""Undo, redo and the list of changes as three small signs at the right end of the menu bar."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
+
+from app.look.icons import button_icon
+from app.look.sizes import px
+from app.look.theme import Theme
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+KEYS = ("undo", "redo", "changes")
+
+
+class HistoryButtons(QWidget):
+    """They do what the actions of the menu do, and follow them."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window.menuBar())
+        self._actions = {key: window.actions_[key] for key in KEYS}
+        self.buttons: dict[str, QToolButton] = {}
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 2, 14, 0)
+        row.setSpacing(4)
+        for key, action in self._actions.items():
+            button = QToolButton(self)
+            button.setObjectName("tiny")
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            button.setCheckable(action.isCheckable())
+            button.clicked.connect(action.trigger)
+            action.changed.connect(self.follow)
+            self.buttons[key] = button
+            row.addWidget(button)
+        self.follow()
+        window.menuBar().setCornerWidget(self, Qt.Corner.TopRightCorner)
+
+    def follow(self) -> None:
+        """Take over what can be done, and what it is called."""
+        for key, action in self._actions.items():
+            button = self.buttons[key]
+            words = action.text().replace("&", "")
+            keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+            button.setEnabled(action.isEnabled())
+            button.setChecked(action.isChecked())
+            button.setAccessibleName(words)
+            button.setToolTip(f"{words} ({keys})")
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        for key, button in self.buttons.items():
+            button.setIcon(button_icon(key, theme))
+            button.setIconSize(QSize(px(16), px(16)))

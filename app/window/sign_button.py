@@ -1,0 +1,56 @@
+"""A button with a sign and a word, that makes do with the sign where there is no room for both."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QPushButton, QStyle, QStyleOptionButton, QWidget
+
+from app.look.icons import SHAPES, button_icon
+from app.look.sizes import px
+from app.look.theme import Theme
+
+SIDE = 18
+"""Of the sign, in points at the usual size of letters."""
+
+
+class SignButton(QPushButton):
+    """Its tip tells the word too, and so does its name for those who hear the window."""
+
+    def __init__(self, key: str, word: str, about: str, parent: QWidget) -> None:
+        super().__init__(word, parent)
+        self._key, self._word = key, word
+        self.follow_sizes()
+        self.setAccessibleName(word.rstrip("…"))
+        self.setAccessibleDescription(about)
+        self.setToolTip(f"{word.rstrip('…')}: {about}" if about else word)
+
+    @property
+    def has_sign(self) -> bool:
+        """Whether there is a sign; without one the word stays."""
+        return self._key in SHAPES
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint the sign in another set of colours."""
+        if self.has_sign:
+            self.setIcon(button_icon(self._key, theme))
+
+    def follow_sizes(self) -> None:
+        """Let the sign grow with the letters."""
+        self.setIconSize(QSize(px(SIDE), px(SIDE)))
+
+    def show_word(self, shown: bool) -> None:
+        """Show the word beside the sign, or the sign alone."""
+        text = self._word if shown or not self.has_sign else ""
+        if self.text() != text:
+            self.setText(text)
+
+    def room(self, word: bool) -> int:
+        """Width in points that the button wants with its word or without."""
+        option = QStyleOptionButton()
+        self.initStyleOption(option)
+        metrics = self.fontMetrics()
+        side = self.iconSize().width()
+        size = QSize(side if self.has_sign else 0, max(side, metrics.height()))
+        if word or not self.has_sign:
+            size.setWidth(size.width() + (4 if self.has_sign else 0) + metrics.horizontalAdvance(self._word))
+        return self.style().sizeFromContents(QStyle.ContentsType.CT_PushButton, option, size, self).width()
