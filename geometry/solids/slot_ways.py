@@ -10,9 +10,9 @@ import numpy as np
 import shapely
 
 from geometry.layout.slots import Slot, StraightSlot
-from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, way_out
+from geometry.solids.sums import NO_SHIFT, area_sum, convex_sum, way_out
 from geometry.solids.walls import Wall
-from geometry.solids.ways_out import SAGITTA
+from geometry.solids.ways_out import fine_wall
 from geometry.tolerance import QUAD_SEGS
 from geometry.vectors import Vec2
 
@@ -40,12 +40,16 @@ def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[f
 def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | None:
     """(least shift in mm that brings a slot inside an outline that it leaves, unit direction).
 
-    None where it lies inside already, or within reach has no place inside. A hollow-sided slot is taken as its hull.
+    None where it lies inside already, or has no place inside. A hollow-sided slot is taken as its hull.
     """
     core, radius, _ = _core(slot, wall)
-    fine = Wall(outline.path, SAGITTA)
-    size = float(np.ptp(core, axis=0).max()) + 2 * radius
-    summed = beyond_sum(fine.points, 2 * size, -core)
+    fine = fine_wall(outline)
+    # All that lies outside, as far as it takes from anywhere in or about slot and outline to anywhere else.
+    x0, y0, x1, y1 = shapely.bounds([fine.area, wall.area]).T
+    low, high = np.array([x0.min(), y0.min()]), np.array([x1.max(), y1.max()])
+    far = float(np.hypot(*(high - low)))
+    outside = shapely.difference(shapely.box(*(low - far), *(high + far)), fine.area)
+    summed = area_sum(outside, fine.points, -core)
     summed = shapely.buffer(summed, radius, quad_segs=4 * QUAD_SEGS) if radius else summed
     if not shapely.intersects(summed, NO_SHIFT):
         return None
@@ -58,6 +62,6 @@ def _core(slot: Slot, wall: Wall) -> tuple[np.ndarray, float, shapely.Geometry |
     """(points, a radius about them, the area where it is not convex and so not their hull)."""
     if isinstance(slot.shape, StraightSlot):
         return np.array([slot.shape.nut_end, slot.shape.tip_end]), slot.shape.width / 2, None
-    fine = Wall(wall.path, SAGITTA)
+    fine = fine_wall(wall)
     convex = fine.area.area >= (1 - _SAME) * fine.area.convex_hull.area
     return fine.points, 0.0, None if convex else fine.area

@@ -23,6 +23,8 @@ def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
 
 def swept(chain: np.ndarray, b: np.ndarray) -> BaseGeometry:
     """The sum of a chain of chords through (n, 2) points and the convex hull of (k, 2) points."""
+    if len(b) == 2:
+        return shapely.union_all(_ribbons(chain, b))
     ends = np.stack([chain[:-1], chain[1:]], axis=1)
     return shapely.union_all(_hulls((ends[:, :, None] + b[None, None]).reshape(len(ends), -1, 2)))
 
@@ -88,6 +90,15 @@ def _square_to_rim(summed: BaseGeometry) -> Vec2:
         return (1.0, 0.0)
     x, y = (float(c) for c in ahead[k] / size[k])
     return (y, -x) if rim.mean(axis=0) @ (y, -x) <= 0 else (-y, x)
+
+
+def _ribbons(chain: np.ndarray, b: np.ndarray) -> list[shapely.Polygon]:
+    """What a straight line between two points (2, 2) sweeps along a chain: one area for each part that keeps to one side of it."""
+    ahead, step = np.diff(chain, axis=0), b[1] - b[0]
+    side = np.sign(ahead[:, 0] * step[1] - ahead[:, 1] * step[0])
+    parts = np.split(np.arange(len(side)), np.flatnonzero(np.diff(side)) + 1)
+    runs = [chain[part[0]:part[-1] + 2] for part in parts if side[part[0]]]
+    return [shapely.Polygon(np.concatenate([run + b[0], run[::-1] + b[1]])) for run in runs]
 
 
 def _hulls(points: np.ndarray) -> np.ndarray:

@@ -15,6 +15,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -31,6 +32,12 @@ SAGITTA = 0.0005
 """mm: how far a curve is flattened for a depth"""
 _LOOKS, _ROUNDS = 33, 40
 _INNER = (math.sqrt(5) - 1) / 2
+
+
+@lru_cache(maxsize=64)
+def fine_wall(wall: Wall) -> Wall:
+    """A wall in chords within SAGITTA of it."""
+    return Wall(wall.path, SAGITTA)
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +83,7 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
     if isinstance(shape, StraightSlot):
         core = np.array([shape.nut_end, shape.tip_end])
         return lambda corners, grown: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
-    fine = Wall(wall.path, SAGITTA)
+    fine = fine_wall(wall)
 
     def drawn(corners: np.ndarray, grown: float) -> tuple[float, Vec2]:
         summed = area_sum(fine.area, fine.points, -corners)
@@ -138,7 +145,7 @@ def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side
             found.append(WayOut(depth, (*way, 0.0)))
             continue
         # In a corner or a neck the nearest wall's way leads against another wall.
-        fine = Wall(outline.path, SAGITTA)
+        fine = fine_wall(outline)
         room = shapely.buffer(fine.area, -keep * radius, quad_segs=4 * QUAD_SEGS)
         room = room if keep > 0 else room.boundary
         if not room.is_empty:

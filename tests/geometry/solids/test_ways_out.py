@@ -5,11 +5,13 @@ import math
 import numpy as np
 import pyclipper
 import pytest
+import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
 from geometry.solids.slot_ways import into_outline, out_of_slot
+from geometry.solids.sums import swept
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot, level_from_outside, strip, upright_from_outside
 from tests.geometry.checks.heads import loop
@@ -132,3 +134,19 @@ def test_back_inside_an_outline_against_a_clipper(turn, length, radius, spokes, 
         n = np.array([math.cos(k * math.pi / 90), math.sin(k * math.pi / 90)])
         if k % 4 == 0 and out.depth > 0.01:
             assert shares(shape + (out.depth - 0.01) * n, rim) < whole - 1e-6
+
+
+@given(st.lists(st.tuples(st.floats(-20, 20), st.floats(-20, 20)), min_size=2, max_size=9, unique=True),
+       st.tuples(st.floats(-15, 15), st.floats(-15, 15)), st.tuples(st.floats(-15, 15), st.floats(-15, 15)))
+def test_what_a_line_sweeps_along_a_chain_is_what_it_sweeps_along_each_chord(points, one, two):
+    points = [*points, points[0]]
+    chain, b = np.round(np.array(points), 3), np.round(np.array([one, two]), 3)
+    each = [shapely.MultiPoint((chain[i:i + 2, None] + b[None]).reshape(-1, 2)).convex_hull for i in range(len(chain) - 1)]
+    apart = shapely.symmetric_difference(swept(chain, b), shapely.union_all([hull for hull in each if hull.area > 0]))
+    assert apart.area < 1e-6
+
+
+def test_a_slot_far_outside_the_outline_is_led_back():
+    square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
+    depth, way = into_outline(*straight((500.0, 0.0), (500.0, 50.0), 12.0), square)
+    assert (depth, way) == (pytest.approx(466.0, abs=0.001), pytest.approx((-1.0, 0.0), abs=1e-3))
