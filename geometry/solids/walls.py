@@ -129,6 +129,11 @@ class Wall:
         return {}
 
     @cached_property
+    def _feet(self) -> dict[Vec2, Foot]:
+        """Feet already found: one check asks for the same bore's several times over."""
+        return {}
+
+    @cached_property
     def _columns(self) -> tuple[np.ndarray, np.ndarray]:
         """x and y of the points, each in one piece of memory."""
         return np.ascontiguousarray(self.points[:, 0]), np.ascontiguousarray(self.points[:, 1])
@@ -136,6 +141,14 @@ class Wall:
     # ---- exact -----------------------------------------------------------
     def foot(self, p: Vec2) -> Foot:
         """The nearest point of the exact wall."""
+        known = self._feet.get(p)
+        if known is None:
+            if len(self._feet) >= _MOST_RAYS:
+                self._feet.clear()
+            known = self._feet[p] = self._foot(p)
+        return known
+
+    def _foot(self, p: Vec2) -> Foot:
         best = None
         for i, t in self._valleys(p):
             found = settle_point(self.path, i, t, p)
@@ -174,11 +187,8 @@ class Wall:
 
     def _valleys(self, p: Vec2) -> list[tuple[int, float]]:
         """Places (segment, t) on the chords that may be nearest to p on the exact curve: at most one a segment."""
-        points, segment, t0, t1 = self._flat
-        a, d = points[:-1], np.diff(points, axis=0)
-        w = np.array(p) - a
-        share = np.clip(np.einsum("ij,ij->i", w, d) / np.maximum(np.einsum("ij,ij->i", d, d), 1e-300), 0.0, 1.0)
-        far = np.hypot(*(w - d * share[:, None]).T)
+        _, segment, t0, t1 = self._flat
+        share, far = self._to_chords(p)
         near = np.flatnonzero(far <= far.min() + 2 * self.sagitta)
         best: dict[int, tuple[float, float]] = {}
         for k in near.tolist():
@@ -187,13 +197,26 @@ class Wall:
                 best[i] = (float(far[k]), float(t0[k] + (t1[k] - t0[k]) * share[k]))
         return [(i, t) for i, (_, t) in best.items()]
 
+    def _to_chords(self, p: Vec2) -> tuple[np.ndarray, np.ndarray]:
+        """(share of each chord at which it comes nearest to p, distance there in mm)."""
+        x, y, dx, dy, per = self._chords
+        wx, wy = p[0] - x, p[1] - y
+        share = np.minimum(np.maximum((wx * dx + wy * dy) * per, 0.0), 1.0)
+        return share, np.hypot(wx - dx * share, wy - dy * share)
+
+    @cached_property
+    def _chords(self) -> tuple[np.ndarray, ...]:
+        """x, y of each chord's start, dx, dy to its end, and one over its squared length (0 for none)."""
+        x, y = self._columns
+        dx, dy = np.diff(x), np.diff(y)
+        squared = dx * dx + dy * dy
+        return x[:-1], y[:-1], dx, dy, np.where(squared > 0, 1 / np.maximum(squared, 1e-300), 0.0)
+
     def _place(self, q: Vec2) -> tuple[int, float]:
         """(segment, t) of a point that lies on a chord."""
-        points, segment, t0, t1 = self._flat
-        a, d = points[:-1], np.diff(points, axis=0)
-        w = np.array(q) - a
-        share = np.clip(np.einsum("ij,ij->i", w, d) / np.maximum(np.einsum("ij,ij->i", d, d), 1e-300), 0.0, 1.0)
-        k = int(np.argmin(np.hypot(*(w - d * share[:, None]).T)))
+        _, segment, t0, t1 = self._flat
+        share, far = self._to_chords(q)
+        k = int(np.argmin(far))
         return int(segment[k]), float(t0[k] + (t1[k] - t0[k]) * share[k])
 
 
