@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPen
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QWidget
 
 from app.canvas.view import CanvasView
@@ -30,19 +30,20 @@ class Ruler(QWidget):
         self._theme = theme
         self._unit: LengthUnit = "mm"
         self._at: float | None = None
+        self._ruled: QPixmap | None = None
         keep(self, **{"fixed_width" if upright else "fixed_height": THICK})
-        view.looked.connect(self.update)
+        view.looked.connect(self._anew)
         view.hovered.connect(self._follow)
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Rule in mm or in inches."""
         self._unit = unit
-        self.update()
+        self._anew()
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
         self._theme = theme
-        self.update()
+        self._anew()
 
     def _follow(self, at: tuple[float, float] | None) -> None:
         old, self._at = self._at, None if at is None else at[1 if self._upright else 0]
@@ -75,37 +76,56 @@ class Ruler(QWidget):
         return format_length(mm, "in64" if self._unit == "in64" else "in")
 
     def paintEvent(self, event) -> None:
+        if self._ruled is None or self._ruled.size() != self.size() * self.devicePixelRatioF():
+            self._ruled = self._rule()
         painter = QPainter(self)
+        painter.drawPixmap(0, 0, self._ruled)
+        if self._at is not None:
+            p = self._pixel(self._at)
+            painter.setPen(QPen(QColor(self._theme.spoils), 1))
+            painter.drawLine(*((QPointF(0, p), QPointF(self.width(), p)) if self._upright else
+                               (QPointF(p, 0), QPointF(p, self.height()))))
+
+    def _rule(self) -> QPixmap:
+        """The ruler without the tick at the pointer: a hand on the canvas changes no more than that tick."""
+        ratio = self.devicePixelRatioF()
+        ruled = QPixmap(self.size() * ratio)
+        ruled.setDevicePixelRatio(ratio)
+        painter = QPainter(ruled)
         painter.fillRect(self.rect(), QColor(self._theme.bar))
-        dirty = event.rect()
-        first, last = (dirty.top(), dirty.bottom()) if self._upright else (dirty.left(), dirty.right())
         font, thick, away = lettered(self.font(), FIGURES), px(THICK), px(LETTERS)
-        ends = sorted((self._millimetres(first - away), self._millimetres(last + away)))
+        ends = sorted((self._millimetres(-away), self._millimetres((self.height() if self._upright else self.width()) + away)))
         step, ticks = self._steps()
         font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         painter.setFont(font)
+        painter.setPen(QPen(QColor(self._theme.dim), 1))
         small = step / ticks
         for i in range(int(ends[0] // small) - 1, int(ends[1] // small) + 2):
             p = self._pixel(i * small)
             whole = i % ticks == 0
             size = px(9 if whole else (6 if 2 * i % ticks == 0 else 3))
-            painter.setPen(QPen(QColor(self._theme.dim), 1))
             if self._upright:
                 painter.drawLine(QPointF(thick - size, p), QPointF(thick, p))
             else:
                 painter.drawLine(QPointF(p, thick - size), QPointF(p, thick))
             if whole:
                 self._write(painter, p, self._figure(round(i * small, 6)))
-        if self._at is not None:
-            p = self._pixel(self._at)
-            painter.setPen(QPen(QColor(self._theme.spoils), 1))
-            painter.drawLine(*((QPointF(0, p), QPointF(thick, p)) if self._upright else
-                               (QPointF(p, 0), QPointF(p, thick))))
         painter.setPen(QPen(QColor(self._theme.line), 1))
         if self._upright:
             painter.drawLine(thick - 1, 0, thick - 1, self.height())
         else:
             painter.drawLine(0, thick - 1, self.width(), thick - 1)
+        painter.end()
+        return ruled
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.PaletteChange):
+            self._anew()
+
+    def _anew(self) -> None:
+        self._ruled = None
+        self.update()
 
     def _write(self, painter: QPainter, p: float, text: str) -> None:
         if not self._upright:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
-from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
+from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.signs import sign_path
 from app.look.sizes import px
@@ -21,6 +21,8 @@ BUTTON = 26
 """Height of a card's button in pixels at 100 %."""
 SNAG = Qt.ItemDataRole.UserRole
 CHANCE = Qt.ItemDataRole.UserRole + 1
+REMEMBERED = 200
+"""Cards whose lines are remembered."""
 
 
 def title(snag: Snag) -> str:
@@ -105,10 +107,11 @@ class SnagCard(QStyledItemDelegate):
         self.unit: LengthUnit = "mm"
         self.pointed: QModelIndex | None = None
         """the card whose button is pointed at"""
+        self._laid: dict[int, tuple[Snag, tuple, QFont, list[tuple[QRectF, str, str]]]] = {}
 
     def button(self, option: QStyleOptionViewItem, index: QModelIndex, area: QRectF) -> QRectF | None:
         """Where the button of a card lies that fills `area`; None on a card without a move."""
-        lines = self._lines(QStyleOptionViewItem(option), index, int(area.width()))
+        lines = self._lines(option, index, int(area.width()))
         found = next((box for box, kind, _ in lines if kind == "button"), None)
         return None if found is None else found.translated(area.topLeft())
 
@@ -121,6 +124,19 @@ class SnagCard(QStyledItemDelegate):
         return index.data(CHANCE) if self.parent().selectionModel().isSelected(index) else None
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
+        """Boxes, kinds and texts of a card's lines. They are remembered: a drag changes one snag, and the list asks for all."""
+        snag = index.data(SNAG)
+        asked = (width, self.unit, px(100), self.chance(index))
+        known = self._laid.get(id(snag))
+        if known is not None and known[:2] == (snag, asked) and known[2] == option.font:
+            return known[3]
+        if len(self._laid) >= REMEMBERED:
+            self._laid.clear()
+        lines = self._lay(QStyleOptionViewItem(option), index, width)
+        self._laid[id(snag)] = (snag, asked, QFont(option.font), lines)
+        return lines
+
+    def _lay(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         snag, chance = index.data(SNAG), self.chance(index)
         left = PAD + px(22)
         inner = max(60, width - left - PAD - 2)
@@ -154,7 +170,7 @@ class SnagCard(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
         view = self.parent()
         width = view.viewport().width()
-        lines = self._lines(QStyleOptionViewItem(option), index, width - FRAME)
+        lines = self._lines(option, index, width - FRAME)
         return QSize(width, int(lines[-1][0].bottom()) + PAD + GAP)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
@@ -169,7 +185,7 @@ class SnagCard(QStyledItemDelegate):
         painter.setBrush(QColor(t.card))
         painter.drawRoundedRect(area.adjusted(0.5, 0.5, -0.5, -0.5), 8, 8)
         painter.translate(area.left(), area.top())
-        lines = self._lines(QStyleOptionViewItem(option), index, int(area.width()))
+        lines = self._lines(option, index, int(area.width()))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colour))
         painter.save()
@@ -256,6 +272,15 @@ class SnagList(QListView):
             if lacking > 0:
                 self.grown.emit(lacking)
             self.scrollTo(chosen[0])
+
+    def dataChanged(self, first: QModelIndex, last: QModelIndex, roles: list[int] | None = None) -> None:
+        """A card that stays as high as it was is painted anew by itself: the list is laid out anew for others alone."""
+        option = QStyleOptionViewItem()
+        self.initViewItemOption(option)
+        below = first.siblingAtRow(first.row() + 1)
+        same = (first == last and below.isValid() and self._card.sizeHint(option, first).height()
+                == self.visualRect(below).top() - self.visualRect(first).top())
+        (QAbstractItemView if same else QListView).dataChanged(self, first, last, roles or [])
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -1,4 +1,4 @@
-"""What the panel shows of what is held. During a drag it follows the drawing at an eye's pace, not at the hand's."""
+"""What the panel shows: the list of snags, and what is held. During a drag it follows the drawing at an eye's pace, not at the hand's."""
 
 from __future__ import annotations
 
@@ -13,9 +13,13 @@ from geometry.drawing.sections import section_along_bore
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from geometry.checks import CheckResult
 
-PACE_MS = 33
-"""Numbers that change faster cannot be read; the drawing and its snags do not wait for them."""
+BEAT_MS = 17
+"""List and page are filled at every other beat, in turn, so that no frame of a drag has to wait for both.
+
+Words that change faster than that cannot be read; the drawing and the rings and numbers of its snags do not wait for them.
+"""
 
 
 class HeldPage(QObject):
@@ -24,13 +28,15 @@ class HeldPage(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
+        self._listed: CheckResult | None = None
+        self._page_next = False
         self._due = QTimer(self)
         self._due.setSingleShot(True)
-        self._due.setInterval(PACE_MS)
-        self._due.timeout.connect(self.show)
+        self._due.setInterval(BEAT_MS)
+        self._due.timeout.connect(self._beat)
 
     def follow(self) -> None:
-        """Show what is held: at once, or within PACE_MS while a gesture runs."""
+        """Show snags and what is held: at once, or within two beats while a gesture runs."""
         if not self._window.hand.busy:
             self.show()
         elif not self._due.isActive():
@@ -39,6 +45,26 @@ class HeldPage(QObject):
     def show(self) -> None:
         """Show it now."""
         self._due.stop()
+        self._page_next = False
+        self._list()
+        self._page()
+
+    def _beat(self) -> None:
+        if self._page_next:
+            self._page()
+        else:
+            self._list()
+            self._due.start()
+        self._page_next = not self._page_next
+
+    def _list(self) -> None:
+        """The snags of the layout on show; cures that were found for them since are not undone."""
+        result = self._window.document.result
+        if result is not self._listed:
+            self._listed = result
+            self._window.side.show_result(result)
+
+    def _page(self) -> None:
         window, section = self._window, ()
         shown, held, room = window.document.shown, window.document.held, window.room
         if window.laying:
@@ -51,7 +77,7 @@ class HeldPage(QObject):
         elif held:
             page = describe(shown, held[0], window.unit, window.node)
             if any(t.id == held[0] for t in shown.tuners):
-                section = section_along_bore(shown, held[0], window.unit)
+                section = section_along_bore(shown, held[0], window.unit, window.document.result.holes)
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         window.side.show_room(None)

@@ -174,7 +174,6 @@ class MainWindow(QMainWindow):
         self.canvas.show_layout(shown)
         self.foot.show_counts(result)
         self.tools.set_hardware([p.id for p in shown.patterns])
-        self.side.show_result(result)
         room = self.room
         if room is not None:
             room.shown()

@@ -121,19 +121,19 @@ class Path:
         return self.segments[i].curvature(t)
 
     def nearest(self, p: Vec2) -> Nearest:
-        """Nearest point of the exact curve to p, over all segments."""
-        best: Nearest | None = None
-        for i, segment in enumerate(self.segments):
-            if best is not None and _box_distance(segment, p) > best.distance:
-                continue
+        """Nearest point of the exact curve to p, over all segments; of equally near ones the first."""
+        best_d, best_i, best_t, best_q = math.inf, len(self.segments), 0.0, p
+        for least, i in sorted((_box_distance(segment, p), i) for i, segment in enumerate(self.segments)):
+            if least > best_d:
+                break
+            segment = self.segments[i]
             t = segment.nearest(p)
             q = segment.point(t)
             d = v.distance(q, p)
-            if best is None or d < best.distance:
-                before = self.ends[i - 1] if i else 0.0
-                best = Nearest(q, d, before + segment.length_to(t), i, t)
-        assert best is not None
-        return best
+            if (d, i) < (best_d, best_i):
+                best_d, best_i, best_t, best_q = d, i, t, q
+        before = self.ends[best_i - 1] if best_i else 0.0
+        return Nearest(best_q, best_d, before + self.segments[best_i].length_to(best_t), best_i, best_t)
 
     # ---- making others --------------------------------------------------
     def flatten(self, sagitta: float = FLAT) -> np.ndarray:

@@ -41,13 +41,7 @@ class SectionLine:
 
     def spans(self, area: Polygon, least: float = 1e-3) -> list[Span]:
         """Where the line runs inside an area, sorted; touches shorter than `least` mm are dropped."""
-        line = LineString([v.along(self.origin, self.direction, -FAR), v.along(self.origin, self.direction, FAR)])
-        found = []
-        for piece in shapely.get_parts(shapely.intersection(line, area)):
-            if piece.length > least:
-                ends = sorted(self.along(c) for c in (piece.coords[0], piece.coords[-1]))
-                found.append((ends[0], ends[1]))
-        return sorted(found)
+        return list(_inside(self, Same(area), least))
 
     def chord(self, d: Drilling) -> Span | None:
         """What the plane cuts out of a bore square to the face, or None when it misses it."""
@@ -75,6 +69,18 @@ def edge_distance(blank: Blank, p: Vec2, outward: Vec2) -> float:
 def wood_area(layout: Headstock) -> Polygon | None:
     """The inside of the outline, or None while it has none: the checks say why."""
     return _area(Same(layout.outline))
+
+
+@lru_cache(maxsize=32)
+def _inside(line: SectionLine, area: Same[Polygon], least: float) -> tuple[Span, ...]:
+    """As line.spans; remembered, because one section asks for the same few several times."""
+    ray = LineString([v.along(line.origin, line.direction, -FAR), v.along(line.origin, line.direction, FAR)])
+    found = []
+    for piece in shapely.get_parts(shapely.intersection(ray, area.value)):
+        if piece.length > least:
+            ends = sorted(line.along(c) for c in (piece.coords[0], piece.coords[-1]))
+            found.append((ends[0], ends[1]))
+    return tuple(sorted(found))
 
 
 @lru_cache(maxsize=128)

@@ -16,7 +16,7 @@ from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
-from geometry.solids import Drilling, Frame, holes
+from geometry.solids import Drilling, Frame, Hole, holes
 from geometry.solids.drilling import drill_for, point_length
 from geometry.solids.frames import frame
 from geometry.units import LengthUnit, format_close
@@ -48,25 +48,27 @@ class _Scene:
         return self.layout.blank.thickness
 
 
-def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm") -> Drawing:
+def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm",
+                       drilled: tuple[Hole, ...] | None = None) -> Drawing:
     """The section through a tuner's post axis.
 
     Side mount: along the bore, with waste, rail, slot and web. Face mount: square to
     the edge that its button points at. Empty when the tuner has no place yet or no post bore
-    (the checks say why). KeyError for an id that the layout does not have.
+    (the checks say why). `drilled` may hand in holes(layout), where they are known already. KeyError for an id that the layout does not have.
     """
     tuner = layout.tuner(tuner_id)
     try:
         placed = frame(layout, tuner)
     except GeometryError:
         return ()
-    own = [d for hole in holes(layout) if hole.of == tuner_id for d in hole.drillings]
+    drilled = holes(layout) if drilled is None else drilled
+    own = [d for hole in drilled if hole.of == tuner_id for d in hole.drillings]
     post = next((d for d in own if d.role == "post"), None)
     if post is None:
         return ()
     pattern = layout.pattern(tuner.pattern)
-    return (_side(layout, placed, pattern, post, unit) if placed.mount == "side" else
-            _face(layout, placed, own, post, unit))
+    return (_side(layout, placed, pattern, post, drilled, unit) if placed.mount == "side" else
+            _face(layout, placed, own, post, drilled, unit))
 
 
 def _drilled(start: float, end: float, level: float, radius: float, point: float, flat: bool) -> Path:
@@ -79,7 +81,8 @@ def _drilled(start: float, end: float, level: float, radius: float, point: float
                   (start, level + radius)), closed=True)
 
 
-def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, unit: LengthUnit) -> Drawing:
+def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, drilled: tuple[Hole, ...],
+          unit: LengthUnit) -> Drawing:
     waste = post.stop - post.depth
     origin = (post.mark or post.start)[:2]
     line = SectionLine(origin, post.direction[:2])
@@ -90,7 +93,7 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, un
     reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND
     scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner, unit)
     marks = _wood(scene)
-    marks += _crossing_bores(scene)
+    marks += _crossing_bores(scene, drilled)
     kind = drill.kind if drill else post.drill
     marks.append(Area(_drilled(0.0, post.stop, level, post.radius, point, kind != "twist"), "side bore",
                       scene.owner))
@@ -112,7 +115,8 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, un
     return tuple(marks + _named_spans(scene, waste))
 
 
-def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling, unit: LengthUnit) -> Drawing:
+def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling, drilled: tuple[Hole, ...],
+          unit: LengthUnit) -> Drawing:
     out = placed.u[:2]
     centre = post.start[:2]
     origin = (centre[0] + out[0] * (reach := edge_distance(layout.blank, centre, out)),
@@ -123,7 +127,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
     furthest = max([reach + widest, *(line.along(d.start[:2]) + d.radius for d in own)])
     end = max(furthest, first[1] if first and first[0] < furthest + 40 else 0.0) + BEYOND
     scene = _Scene(layout, line, min(end, reach + edge_distance(layout.blank, centre, line.direction)), placed.tuner, unit)
-    marks = _wood(scene) + _crossing_bores(scene)
+    marks = _wood(scene) + _crossing_bores(scene, drilled)
     for d in own:
         if line.chord(d) is None:
             middle = line.along(d.start[:2])
@@ -167,10 +171,10 @@ def _shown(scene: _Scene, span: Span) -> Span | None:
     return (a, b) if b > a else None
 
 
-def _crossing_bores(scene: _Scene) -> list[Mark]:
+def _crossing_bores(scene: _Scene, drilled: tuple[Hole, ...]) -> list[Mark]:
     """Every bore square to the face that the section cuts, own and foreign, narrower ones below wider ones."""
     marks: list[Mark] = []
-    for hole in holes(scene.layout):
+    for hole in drilled:
         opened: dict[str, float] = {}
         for d in hole.drillings:
             chord = scene.line.chord(d) if d.upright else None

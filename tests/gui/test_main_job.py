@@ -16,14 +16,17 @@ def test_the_window_opens_on_the_demo_with_its_counts(bench):
     assert not bench.window.document.unsaved
 
 
-def test_dragging_a_side_tuner_brings_a_snag_and_escape_puts_everything_back(bench):
+def test_dragging_a_side_tuner_brings_a_snag_and_escape_puts_everything_back(bench, qtbot):
     before = bench.layout
     start = bench.inside("treble side 2")
     bench.press(start)
     bench.move_along(start, (start[0], start[1] - 20))
     spoiled = [s for s in bench.window.document.result.snags if s.grade == "spoils the work"]
     assert spoiled and any("treble side 2" in s.between for s in spoiled)
-    assert bench.window.side.snags.model().rowCount() == len(bench.window.document.result.snags)
+    snags, listed = bench.window.document.result.snags, bench.window.side.snags.model()
+    rings = [(item.x(), item.y()) for item in bench.window.canvas._snags._items]
+    assert rings == [snag.where[:2] for snag in snags if snag.grade != "note"], "in every frame"
+    qtbot.waitUntil(lambda: listed.rowCount() == len(snags), timeout=2000)
     bench.key(Qt.Key.Key_Escape)
     assert bench.window.document.shown is before
     assert not bench.window.document.result.spoils
