@@ -287,7 +287,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
         option = QStyleOptionViewItem()
         option.font = snags.font()
         card = snags.visualRect(index)
-        painted = snags.itemDelegate()._lines(option, index.data(Qt.ItemDataRole.UserRole), card.width() - FRAME)
+        painted = snags.itemDelegate()._lines(option, index, card.width() - FRAME)
         assert painted[-1][0].bottom() + PAD + GAP <= card.height() + 1, index.data(Qt.ItemDataRole.UserRole).cure
 
 
