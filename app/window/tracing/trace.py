@@ -18,6 +18,7 @@ from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
 from geometry.tracing.plane_map import PlaneMap
+from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
@@ -47,7 +48,8 @@ def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, p
     edge = edge_about(grey, wanted, at)
     made = fit(place.many(edge), tolerance, place.size_at(at),
                None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
-    return Proposal(made.path, made.deviation, wanted)
+    path, moved = to_nut(made.path)
+    return Proposal(path, made.deviation + moved, wanted)
 
 
 def over_picture(path: Path, picture: Picture) -> np.ndarray:

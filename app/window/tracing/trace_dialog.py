@@ -168,7 +168,7 @@ class TraceDialog(QDialog):
         self._thread.failed.connect(self._failed)
         self._thread.finished.connect(self._finished)
         self._bar.setValue(0)
-        self.stop.setEnabled(True)
+        self._running(True)
         self._thread.start()
 
     def _answered(self, made: Proposal) -> None:
@@ -208,11 +208,18 @@ class TraceDialog(QDialog):
         self._thread.deleteLater()
         self._progress.deleteLater()
         self._thread = self._progress = None
-        self._bar.setValue(100 if self.proposal is not None else 0)
-        self.stop.setEnabled(False)
+        self._running(False)
         if self._again:
             self._again = False
             self._propose()
+
+    def _running(self, on: bool) -> None:
+        """Bar and Stop are there while a proposal is made; their room stays."""
+        for widget in (self._bar, self.stop):
+            keeps = widget.sizePolicy()
+            keeps.setRetainSizeWhenHidden(True)
+            widget.setSizePolicy(keeps)
+            widget.setVisible(on)
 
     def _tell(self, text: str, name: str) -> None:
         self._says.setText(text)

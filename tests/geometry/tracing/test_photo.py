@@ -91,6 +91,7 @@ def test_the_outline_comes_back_within_three_tenths(photo, read, outline):
     for index, _ in corners:
         assert min(np.hypot(*(np.array(made.path.segments[index].start) - p)) for p in ((-21.5, 0.0), (21.5, 0.0))) < 0.5
     assert len(made.path.segments) <= 24
+    assert made.path.box[1] == 0.0, "its straight end lies on the nut line"
 
 
 def test_the_head_is_followed_and_not_the_sheet_that_it_lies_on():
