@@ -1,5 +1,6 @@
 """Every layout that comes with the program opens, checks and exports, and says that it is invented."""
 
+import math
 from pathlib import Path
 
 import pytest
@@ -7,11 +8,17 @@ import pytest
 from app.formats import headstock
 from app.sheets import write_sheets
 from geometry.checks import check
+from geometry.checks.kinds import KINDS
+from geometry.curves.polygons import crosses_itself
+from geometry.layout import loop_path
 from geometry.strings import runs
 
 SAMPLES = sorted((Path(__file__).parents[2] / "samples").glob("*.headstock.json"))
-DELIBERATE = {"six-in-line": {"locating-pin-to-outline"}}
-"""Snags that a sample has on purpose, to teach; its text names them."""
+DELIBERATE = {
+    "six-in-line": {"locating-pin-to-outline"},
+    "slotted-snags-to-find": {"string-to-wall", "hole-to-slot", "seats-overlap"},
+    "mixed-one-slide-too-far": {"buttons", "side-bore-to-screw", "counterbore-to-screw"}}
+"""Snags that a sample has on purpose, to teach; its notes name them."""
 
 
 def stem(path: Path) -> str:
@@ -36,6 +43,23 @@ class TestEach:
         found = {snag.kind for snag in check(layout).snags if snag.grade != "note"}
         assert found == DELIBERATE.get(stem(path), set())
         assert bool(found) == ("deliberate" in layout.about)
+
+    def test_each_deliberate_snag_is_named_in_a_note_pinned_to_what_it_is_about(self, path):
+        layout = headstock.read(path)
+        for snag in check(layout).snags:
+            if snag.grade != "note":
+                title = KINDS[snag.kind].title.lower()
+                assert any(note.on in snag.between and title in note.text.lower() for note in layout.notes), title
+        assert all(note.text.startswith("Deliberate: ") for note in layout.notes)
+        assert {note.on for note in layout.notes} == {
+            id for snag in check(layout).snags if snag.grade != "note" for id in snag.between
+            if any(note.on == id for note in layout.notes)}
+
+    def test_the_outline_is_a_smooth_line_with_few_corners_and_lies_in_the_blank(self, path):
+        layout = headstock.read(path)
+        outline = loop_path(layout.outline)
+        assert len(outline.segments) <= 14 and len(outline.corners(math.radians(2))) <= 6
+        assert crosses_itself(outline) is None
 
     def test_every_string_has_its_post(self, path):
         layout = headstock.read(path)
