@@ -14,7 +14,7 @@ def painted(size: int) -> bytes:
     from PySide6.QtGui import QImage, QPainter
     from PySide6.QtSvg import QSvgRenderer
 
-    from app.look.program_icon import FOLDER
+    from app.look.program_sizes import FOLDER
 
     master = FOLDER / ("pegwright-small.svg" if size < 32 else "pegwright.svg")
     image = QImage(size, size, QImage.Format.Format_ARGB32)
@@ -34,7 +34,7 @@ def main() -> None:
     from PIL import Image
     from PySide6.QtGui import QGuiApplication
 
-    from app.look.program_icon import FOLDER, SIZES, png
+    from app.look.program_sizes import FOLDER, SIZES, png
 
     application = QGuiApplication.instance() or QGuiApplication([])
     for size in SIZES:

@@ -18,6 +18,7 @@ WITHOUT_WINDOW = {
     "sheets": "write everything to print and cut",
     "outline": "make a layout from a drawing, DXF or SVG",
     "schema": "print the JSON Schema of the layout file",
+    "launcher": "put Pegwright into the menus of the desktop, or take it out",
 }
 """The commands that need no display, and what each is for."""
 
@@ -66,6 +67,7 @@ def _window() -> _Parser:
         metavar="FILE",
         help=f"a layout (*{FILE_ENDING}) to open; without it a page of ways to begin",
     )
+    parser.add_argument("more", nargs="*", type=Path, metavar="FILE", help="more layouts, each in a window of its own")
     _add_language(parser, "the language of the window, this time (default: what was chosen in it)")
     parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
     return parser
@@ -144,6 +146,16 @@ def _add_language(parser: _Parser, about: str = "the language of what is written
     parser.add_argument("--language", type=_one_of(LANGUAGES), metavar="|".join(LANGUAGES), help=about)
 
 
+def _launcher() -> _Parser:
+    parser = _parser(
+        "launcher",
+        "Put Pegwright into the menus of this user's desktop, and let layouts open with it (Linux and other\n"
+        "systems that follow freedesktop.org); tells every file that it writes.",
+    )
+    parser.add_argument("--remove", action="store_true", help="take all of it away again")
+    return parser
+
+
 def _one_of(words: tuple[str, ...]):
     """A reader of one of these words in any case."""
     known = {word.lower(): word for word in words}
@@ -156,4 +168,4 @@ def _one_of(words: tuple[str, ...]):
     return read
 
 
-_PARSERS = {"check": _check, "sheets": _sheets, "outline": _outline, "schema": _schema}
+_PARSERS = {"check": _check, "sheets": _sheets, "outline": _outline, "schema": _schema, "launcher": _launcher}

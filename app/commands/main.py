@@ -81,10 +81,8 @@ def run(request: argparse.Namespace) -> int:
 
 def _hopeless(request: argparse.Namespace) -> str | None:
     """Why this request cannot succeed whatever is installed, in one sentence; None if it may."""
-    for named in ("file", "drawing"):
-        path: Path | None = getattr(request, named, None)
-        if path is None:
-            continue
+    named = [getattr(request, "file", None), getattr(request, "drawing", None), *getattr(request, "more", [])]
+    for path in filter(None, named):
         if path.is_dir():
             return f"{path} is a folder: name a file in it."
         if not path.exists():

@@ -580,6 +580,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Headstock layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Headstock layouts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Held</source>
         <translation type="unfinished"></translation>
     </message>
@@ -888,6 +896,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On the same template {names} does it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -953,6 +965,10 @@
     </message>
     <message>
         <source>Pins not mirrored for a template that turns over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan the holes, slots and templates of a guitar headstock</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1996,6 +2012,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Windows knows a file by what follows the last dot of its name, so layouts (.headstock.json) cannot be given to Pegwright alone: make a shortcut to the program, and drop layouts on it or on its window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Without a bit the template has no size.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2013,6 +2033,10 @@
     </message>
     <message>
         <source>Your choice {names} does it on another template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it was</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2181,6 +2205,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>routes</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2266,6 +2294,14 @@
     </message>
     <message>
         <source>wall of {slot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2445,7 +2481,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{n} file changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{n} file was left: drop drawings and pictures one at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} files changed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -11,8 +11,12 @@ PINS = {"app": APP / "setup" / "pins.txt", "tests": APP / "setup" / "pins-tests.
 
 
 def in_checkout() -> bool:
-    """Whether the program runs from its source folder, rather than as an installed package."""
-    return (CHECKOUT / "pyproject.toml").is_file()
+    """Whether the program runs from its source folder, rather than as an installed package.
+
+    An installed copy has the samples inside. That is asked too, because other
+    packages may leave a pyproject.toml in the folder that all are installed in.
+    """
+    return (CHECKOUT / "pyproject.toml").is_file() and not (APP / "samples").is_dir()
 
 
 def interpreter(environment: Path) -> Path:

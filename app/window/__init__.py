@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 
 
-def run(file: Path | None = None, language: str | None = None) -> int:
+def run(file: Path | None = None, language: str | None = None, more: Sequence[Path] = ()) -> int:
     """Open the window on a layout (the front page without one) and return when it is closed.
 
-    `language` is a code, for this time; else what the maker chose. Raises
+    `language` is a code, for this time; else what the maker chose. `more` are
+    layouts that open in windows of their own. Raises
     FormatError when the file cannot be read.
     """
     from PySide6.QtCore import QSettings
@@ -58,6 +60,10 @@ def run(file: Path | None = None, language: str | None = None) -> int:
     window.show()
     if not recover(windows, left) and file is None:
         window.front.show()
+    for other in more:
+        windows.open(other)
+    if sys.platform == "darwin":
+        application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
     code = application.exec()
     faults.remove()
     return code

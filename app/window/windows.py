@@ -67,6 +67,10 @@ class Windows(QObject):
         if event.type() == QEvent.Type.WindowActivate and watched in self._all:
             self._all.remove(watched)
             self._all.append(watched)
+        if event.type() == QEvent.Type.FileOpen and event.file():
+            # macOS hands over what was opened in its file manager in this way.
+            self.open(Path(event.file()))
+            return True
         return super().eventFilter(watched, event)
 
     # ---- opening and closing ------------------------------------------------

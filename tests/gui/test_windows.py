@@ -3,6 +3,7 @@
 import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtGui import QFileOpenEvent
 from shiboken6 import isValid
 
 from app.document.leftovers import leftovers
@@ -68,6 +69,12 @@ def test_a_file_is_open_once(bench, windows, tmp_path):
     assert windows.current is second and len(windows.all) == 2
     assert "open in this window already" in second.foot.said
     assert bench.window.document.path is None
+
+
+def test_a_file_handed_over_by_the_system_opens_in_a_window_of_its_own(bench, windows, tmp_path):
+    path = written(tmp_path / "handed.headstock.json", "handed")
+    assert windows.eventFilter(bench.window.windowHandle(), QFileOpenEvent(str(path)))
+    assert windows.current.document.path == path and bench.window.document.path is None
 
 
 def test_a_file_that_is_open_elsewhere_is_not_saved_over(bench, windows, tmp_path, monkeypatch):

@@ -11,7 +11,7 @@ from PySide6.QtGui import QImage
 from app.look.icons import SHAPES, button_icon
 from app.look.icons.icon import PIXELS, paint
 from app.look.icons.sketch import STROKE, UNITS
-from app.look.program_icon import FOLDER, SIZES, png
+from app.look.program_sizes import FOLDER, SIZES, png
 from app.look.theme import THEMES, contrast
 from tests.program_icon import painted
 
