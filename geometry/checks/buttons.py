@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from functools import partial
 
 import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.memo import together
 from geometry.checks.scene import Scene
@@ -17,38 +19,43 @@ from geometry.curves import Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.distance import gaps
+from geometry.solids.distance import Gaps
 from geometry.solids.nearby import boxes_near_each_other
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every two buttons that come near, and of buttons behind the head."""
-    items = [item for item in scene.items if item.button is not None]
-    if not items:
-        return
-    margins = scene.layout.margins
-    items = scene.memo.of(together, *items)
-    near = scene.memo.of(_may_meet, items, margins.button_gap)
-    for found in scene.memo.many(_measure, [(items[i], items[k], margins) for i, k in near]):
-        yield from found
-    rows = [(item, scene.outline, margins) for item in items if item.mount == "face"]
+    """Snags of buttons behind the head."""
+    rows = [(item, scene.outline, scene.layout.margins) for item in scene.items
+            if item.button is not None and item.mount == "face"]
     if rows:
         for found in scene.memo.many(_behind, rows):
             yield from found
 
 
+def pairs(scene: Scene) -> list[tuple[Item, Item, Margins]]:
+    """Tuners whose buttons come near each other."""
+    items = scene.memo.of(together, *[item for item in scene.items if item.button is not None])
+    margins = scene.layout.margins
+    return [(items[i], items[k], margins) for i, k in scene.memo.of(_may_meet, items, margins.button_gap)]
+
+
 def _may_meet(items: tuple[Item, ...], gap: float) -> tuple[tuple[int, int], ...]:
     """Which buttons have boxes that come as near as the gap (mm) that is wanted between two."""
+    if not items:
+        return ()
     i, k = boxes_near_each_other(Cylinders.joined([item.button for item in items]).boxes(), gap)
     return tuple((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
 
 
-def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:
-    a = Cylinders.joined([one.button for one, _, _ in rows])
-    b = Cylinders.joined([two.button for _, two, _ in rows])
-    measured = gaps(a, b, np.array([margins.button_gap for *_, margins in rows]))
+def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
+    """The gap between two buttons, wherever they are in their turn."""
+    return Asked(Cylinders.joined([one.button for one, _, _ in rows]), Cylinders.joined([two.button for _, two, _ in rows]),
+                 np.array([margins.button_gap for *_, margins in rows]), partial(_told, rows))
+
+
+def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
     return [(_snag(*row, float(measured.distance[i]), measured.on_a[i], measured.on_b[i]),)
             if measured.exact[i] and short(float(measured.distance[i]), row[2].button_gap) else ()
             for i, row in enumerate(rows)]

@@ -7,11 +7,13 @@ share the axis of another bore. Of two holes only the worst pair of drillings is
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
+from functools import partial
 
 import numpy as np
 
 from geometry import vectors as v
+from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
 from geometry.checks.scene import Scene
@@ -20,7 +22,7 @@ from geometry.checks.words import gap_text, name, sort_of
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.distance import gaps
+from geometry.solids.distance import Gaps
 from geometry.solids.drilling import Drilling
 from geometry.solids.nearby import boxes_near_each_other
 from geometry.tolerance import TOUCH
@@ -34,12 +36,10 @@ def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
     return margins.screw_any if sorts & {"screw", "pin hole"} else margins.bore_bore
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of all pairs of holes; only pairs of which a feature changed are measured again."""
+def pairs(scene: Scene) -> list[tuple[Item, Item, Margins]]:
+    """Items that come near each other, and each with itself."""
     margins = scene.layout.margins
-    near = scene.memo.of(_may_meet, scene.items, margins)
-    for found in scene.memo.many(_measure, [(scene.items[i], scene.items[k], margins) for i, k in near]):
-        yield from found
+    return [(scene.items[i], scene.items[k], margins) for i, k in scene.memo.of(_may_meet, scene.items, margins)]
 
 
 def _may_meet(items: tuple[Item, ...], margins: Margins) -> tuple[tuple[int, int], ...]:
@@ -51,8 +51,8 @@ def _may_meet(items: tuple[Item, ...], margins: Margins) -> tuple[tuple[int, int
     return tuple(zip(*(side.tolist() for side in boxes_near_each_other(boxes, reach)), strict=True))
 
 
-def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...]]:
-    """Snags of each (item, item, margins); an item may be paired with itself."""
+def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
+    """The pairs of drillings of each (item, item, margins) that have to keep clear of each other."""
     left: list[int] = []
     right: list[int] = []
     needed: list[float] = []
@@ -74,26 +74,30 @@ def _measure(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[Snag, ...
                 needed.append(by_rank[max(rank, two.ranks[k])])
                 owner.append((row, i, k))
         offset = second + len(two.drillings)
+    together, wish = Cylinders.joined(solids), np.array(needed)
+    return Asked(together.pick(np.array(left, dtype=int)), together.pick(np.array(right, dtype=int)), wish,
+                 partial(_told, rows, owner, wish))
+
+
+def _told(rows: Sequence[tuple[Item, Item, Margins]], owner: list[tuple[int, int, int]], wish: np.ndarray,
+          measured: Gaps) -> list[tuple[Snag, ...]]:
+    """Of each two holes only the worst pair of drillings."""
     out: list[list[Snag]] = [[] for _ in rows]
-    if left:
-        together = Cylinders.joined(solids)
-        wish = np.array(needed)
-        measured = gaps(together.pick(np.array(left)), together.pick(np.array(right)), wish)
-        worst: dict[tuple[int, int, int], int] = {}
-        for at in np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH)).tolist():
-            row, i, k = owner[at]
-            holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
-            if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
-                worst[holes] = at
-        for at in sorted(worst.values(), key=lambda at: (owner[at][0], -_missing(measured, wish, at))):
-            row, i, k = owner[at]
-            one, two, _ = rows[row]
-            out[row].append(_snag(one, two, i, k, float(measured.distance[at]), needed[at],
-                                  measured.on_a[at], measured.on_b[at]))
+    worst: dict[tuple[int, int, int], int] = {}
+    for at in np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH)).tolist():
+        row, i, k = owner[at]
+        holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
+        if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
+            worst[holes] = at
+    for at in sorted(worst.values(), key=lambda at: (owner[at][0], -_missing(measured, wish, at))):
+        row, i, k = owner[at]
+        one, two, _ = rows[row]
+        out[row].append(_snag(one, two, i, k, float(measured.distance[at]), float(wish[at]),
+                              measured.on_a[at], measured.on_b[at]))
     return [tuple(found) for found in out]
 
 
-def _missing(measured, wish: np.ndarray, at: int) -> float:
+def _missing(measured: Gaps, wish: np.ndarray, at: int) -> float:
     return float(wish[at] - measured.distance[at])
 
 

@@ -7,7 +7,6 @@ from geometry.checks import (
     depths,
     flats,
     glue,
-    hole_pairs,
     hole_walls,
     pins,
     rack,
@@ -20,8 +19,8 @@ from geometry.checks import (
     side_reach,
     side_walls,
     slots,
+    solid_pairs,
     string_angles,
-    string_posts,
     string_slots,
 )
 from geometry.checks.memo import Memo
@@ -31,8 +30,8 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
 
-FAMILIES = (shape, slots, hole_walls, hole_pairs, ramp_walls, depths, side_walls, side_outline, side_reach, side_marks, seats,
-            buttons, pins, glue, router, rack, flats, string_angles, string_posts, string_slots)
+FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, depths, side_walls, side_outline, side_reach, side_marks, seats,
+            buttons, pins, glue, router, rack, flats, string_angles, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

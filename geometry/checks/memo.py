@@ -37,18 +37,27 @@ class Memo:
 
     def many(self, function: Callable[[Sequence[tuple]], Sequence[Any]], rows: Sequence[tuple]) -> list[Any]:
         """Results for several argument rows; those not known yet go to `function` together, in their order."""
-        keys = [_key(function, row) for row in rows]
-        missing: dict[tuple, tuple] = {}
-        for key, row in zip(keys, rows, strict=True):
+        missing = self.missing(function, rows)
+        if missing:
+            self.keep(function, missing, function(missing))
+        return [self._now[_key(function, row)][1] for row in rows]
+
+    def missing(self, function: Callable[..., Any], rows: Sequence[tuple]) -> list[tuple]:
+        """The rows, each once, whose results are not known; the others stay known for this round."""
+        found: dict[tuple, tuple] = {}
+        for row in rows:
+            key = _key(function, row)
             if key not in self._now:
                 if key in self._before:
                     self._now[key] = self._before[key]
                 else:
-                    missing[key] = row
-        if missing:
-            for (key, row), result in zip(missing.items(), function(list(missing.values())), strict=True):
-                self._now[key] = (row, result)
-        return [self._now[key][1] for key in keys]
+                    found[key] = row
+        return list(found.values())
+
+    def keep(self, function: Callable[..., Any], rows: Sequence[tuple], results: Sequence[Any]) -> None:
+        """Remember what `function` gives for some rows."""
+        for row, result in zip(rows, results, strict=True):
+            self._now[_key(function, row)] = (row, result)
 
 
 def together(*parts: Any) -> tuple:

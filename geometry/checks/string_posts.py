@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
+from functools import partial
 
 import numpy as np
 
 from geometry import vectors as v
+from geometry.checks.asked import Asked
 from geometry.checks.items import Item
 from geometry.checks.memo import together
 from geometry.checks.scene import Scene
@@ -16,19 +18,19 @@ from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, norms
-from geometry.solids.distance import at_least, gaps
+from geometry.solids.distance import Gaps, at_least
 from geometry.solids.nearby import boxes_near
 from geometry.strings.runs import Run
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every string with every post but its own."""
+def pairs(scene: Scene) -> list[tuple[Run, Item, Margins]]:
+    """Strings with the posts that they may come near, but never with their own."""
     memo, margins = scene.memo, scene.layout.margins
     runs = memo.of(together, *[run for run, _ in scene_runs(scene)])
     items = memo.of(together, *[item for item in scene.items if item.frame is not None])
-    if runs:
-        rows = [(runs[i], items[k], margins) for i, k in memo.of(_may_be_near, runs, items, margins.string_air)]
-        yield from (snag for snag in memo.many(_near, rows) if snag is not None)
+    if not runs:
+        return []
+    return [(runs[i], items[k], margins) for i, k in memo.of(_may_be_near, runs, items, margins.string_air)]
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
@@ -54,11 +56,15 @@ def _may_be_near(runs: tuple[Run, ...], items: tuple[Item, ...], air: float) -> 
                  if runs[one].tuner != tuners[two])
 
 
-def _near(rows: Sequence[tuple[Run, Item, Margins]]) -> list[Snag | None]:
-    needed = np.array([margins.string_air for _, _, margins in rows])
-    found = gaps(string_solids([run for run, _, _ in rows]), post_solids([item for _, item, _ in rows]), needed)
-    return [_snag(run, item, gap, on, there, margins.string_air) if short(gap, margins.string_air) else None
-            for (run, item, margins), gap, on, there in zip(rows, found.distance.tolist(), found.on_a, found.on_b,
+def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:
+    """The gap between a string and a post."""
+    return Asked(string_solids([run for run, _, _ in rows]), post_solids([item for _, item, _ in rows]),
+                 np.array([margins.string_air for _, _, margins in rows]), partial(_told, rows))
+
+
+def _told(rows: Sequence[tuple[Run, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
+    return [(_snag(run, item, gap, on, there, margins.string_air),) if short(gap, margins.string_air) else ()
+            for (run, item, margins), gap, on, there in zip(rows, measured.distance.tolist(), measured.on_a, measured.on_b,
                                                             strict=True)]
 
 

@@ -45,6 +45,10 @@ class Gaps:
     on_b: np.ndarray
     exact: np.ndarray
 
+    def part(self, here: slice) -> Gaps:
+        """The gaps of some pairs that follow each other."""
+        return Gaps(self.distance[here], self.on_a[here], self.on_b[here], self.exact[here])
+
 
 def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gaps:
     """The gap between a[i] and b[i] for every i.

@@ -20,7 +20,7 @@ from geometry.solids.distance_proof import Pairs, proved
 
 _SCAN = 8
 _SHARES = np.linspace(0.0, 1.0, _SCAN + 1)[:, None]
-_ROUNDS = 6
+_ROUNDS = 5
 
 
 def depths(a: Cylinders, b: Cylinders, shared: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

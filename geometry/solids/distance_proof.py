@@ -15,7 +15,7 @@ import math
 
 import numpy as np
 
-AGREE = 0.002
+AGREE = 0.005
 """mm within which the shift is proved to be the least"""
 _LEVELS = 12
 _BESIDE = math.cos(0.06)
