@@ -48,6 +48,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A bare blank with nut and strings, the pencil in hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A blind bore has to leave wood at its bottom.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -468,7 +472,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Draw it yourself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Draw the outline again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn by hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1005,6 +1017,10 @@
     </message>
     <message>
         <source>Post is longer than its bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -61,7 +61,7 @@ class Hand(QObject):
         elif text and (text in STARTS or self._entering and text.isalpha()):
             self._entering.add(text)
         elif key == "backspace" or text.isalpha():
-            self.point(replace(self._last, kind="key", key=key or text.lower()))
+            self.point(replace(self._last, kind="key", key=key or text.lower(), typed=""))
             return True
         else:
             return False

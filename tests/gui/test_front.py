@@ -67,7 +67,7 @@ def test_the_pictures_are_drawn_from_the_layouts(front):
 def test_the_keyboard_goes_from_way_to_way_and_from_card_to_card(bench, front):
     page = front.page
     assert QApplication.focusWidget() is page.ways["numbers"]
-    for way in ("import", "trace", "open"):
+    for way in ("draw", "import", "trace", "open"):
         QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
         assert QApplication.focusWidget() is page.ways[way]
     page.cards[0].setFocus()

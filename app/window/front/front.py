@@ -110,6 +110,9 @@ class Front(QObject):
         elif way == "numbers":
             from app.window.front.numbers_dialog import begin_from_numbers
             begin_from_numbers(self._window)
+        elif way == "draw":
+            from app.window.front.bare import begin_bare
+            begin_bare(self._window)
         else:
             self._window.commands.run(way)
 

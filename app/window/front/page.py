@@ -27,6 +27,8 @@ MOST_RECENT = 5
 WAY = 300
 """Width of the ways to begin at 100 %, pixels."""
 GAP = 12
+SIGNS = {"draw": "draw outline"}
+"""Signs of ways that are not called like the way."""
 
 
 class FrontPage(QWidget):
@@ -74,13 +76,14 @@ class FrontPage(QWidget):
         for key, word, about in (
                 ("numbers", self.tr("From a few numbers…"),
                  self.tr("Strings, tuners and blank: a sound layout to go on from.")),
+                ("draw", say("Draw it yourself"), say("A bare blank with nut and strings, the pencil in hand.")),
                 ("import", self.tr("From a drawing…"), self.tr("An outline from a DXF or SVG file.")),
                 ("trace", self.tr("From a photo or scan…"), self.tr("Set to scale, and its outline traced.")),
                 ("open", self.tr("Open a layout…"), self.tr("Go on with one that you saved."))):
             way = QPushButton(word, self)
             way.setObjectName("way")
             way.setIconSize(QSize(20, 20))
-            way.setIcon(button_icon(key, self._theme))
+            way.setIcon(button_icon(SIGNS.get(key, key), self._theme))
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)
             way.setAutoDefault(True)
@@ -170,7 +173,7 @@ class FrontPage(QWidget):
         for card in self.cards:
             card.set_theme(theme)
         for key, way in self.ways.items():
-            way.setIcon(button_icon(key, theme))
+            way.setIcon(button_icon(SIGNS.get(key, key), theme))
 
     # ---- inside ---------------------------------------------------------
     def _columns(self) -> int:

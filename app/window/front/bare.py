@@ -1,0 +1,32 @@
+"""To draw a head oneself: a bare blank with nut and strings, the drawing tool in hand."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+
+from app.window.own_rack import with_own_rack
+from geometry.beginning import Numbers, mended
+from geometry.layout import Headstock
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+def bare() -> Headstock:
+    """The usual blank, nut and strings, an outline that waits to be drawn over, and nothing else."""
+    _, layout, _ = mended(Numbers())
+    return replace(layout, name=say("Drawn by hand"), about="", tuners=(), rows=(), slots=(), pins=(), holes=())
+
+
+def begin_bare(window: MainWindow) -> None:
+    """Open it on the Outline stage."""
+    if window.files.may_leave():
+        window.document.replace(with_own_rack(window, bare()), None)
+        window.set_stage("outline")
+        window.tools.mirrored.setChecked(True)
+        window.set_tool("draw outline")
+        window.say(say("Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, "
+                       "a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them."))
