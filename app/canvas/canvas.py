@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidge
 from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
 from app.canvas.layer import MarkLayer
+from app.canvas.pen import Pen
 from app.canvas.picture import PictureLayer
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
@@ -75,6 +76,7 @@ class Canvas(QWidget):
         self._grips = GripLayer(self._scene, theme)
         bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)
+        self.pen = Pen(self._scene, theme)
         self.tag = PointerTag(self._scene, self.view, theme, small)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
@@ -145,12 +147,12 @@ class Canvas(QWidget):
         self._top.set_unit(unit)
         self._left.set_unit(unit)
         self._scene.grid.step_mm = 10.0 if unit == "mm" else 6.35
-        self._scene.invalidate()
+        self._repaper()
 
     def set_grid_visible(self, visible: bool) -> None:
         """Rule the paper or leave it plain."""
         self._scene.grid.visible = visible
-        self._scene.invalidate()
+        self._repaper()
 
     @property
     def grid_step(self) -> float:
@@ -160,12 +162,13 @@ class Canvas(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme
-        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.tag, self.chances, self._top, self._left):
+        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.tag,
+                      self.pen, self.chances, self._top, self._left):
             layer.set_theme(theme)
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))
         self._corner.setPalette(palette)
-        self._scene.invalidate()
+        self._repaper()
 
     def follow_sizes(self) -> None:
         """Letters, signs and grips at the size in use."""
@@ -177,6 +180,11 @@ class Canvas(QWidget):
         self.tag.set_font(small)
         self._grips.follow_sizes()
         self._looked()
+
+    def _repaper(self) -> None:
+        """Paint the paper anew: the view keeps a picture of it, which an invalid scene alone does not drop."""
+        self.view.resetCachedContent()
+        self._scene.invalidate()
 
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm

@@ -14,6 +14,10 @@ SMALLEST, LARGEST = 0.4, 120.0
 """Pixels per mm between which the view zooms."""
 
 
+PAN = 60
+"""Pixels that Ctrl and an arrow key move the paper under the window."""
+
+
 class CanvasView(QGraphicsView):
     """A y-up view in mm. It reports the pointer and leaves to others what that means."""
 
@@ -25,6 +29,8 @@ class CanvasView(QGraphicsView):
     """zoom or pan changed"""
     nudged = Signal(float, float)
     """arrow keys: steps in x and y"""
+    keys = None
+    """called with a key event before anybody else; True when it was taken"""
     key_filter = None
     """called with (key, text) before the view takes a key; True when somebody wanted it"""
 
@@ -86,6 +92,17 @@ class CanvasView(QGraphicsView):
             self.setTransform(QTransform.fromScale(self._scale, -self._scale))
         self.centerOn(QPointF(x, y))
         self.looked.emit()
+
+    @property
+    def middle(self) -> tuple[float, float]:
+        """The place in the middle of what is seen, mm."""
+        at = self.mapToScene(self.viewport().rect().center())
+        return (at.x(), at.y())
+
+    @property
+    def pressing(self) -> bool:
+        """Whether the mouse has a thing in hand."""
+        return self._pressed
 
     def shows(self, x: float, y: float) -> bool:
         """Whether a point (mm) lies in the window, well inside its border."""
@@ -175,6 +192,9 @@ class CanvasView(QGraphicsView):
         return super().focusNextPrevChild(onwards)
 
     def keyPressEvent(self, event) -> None:
+        if self.keys is not None and self.keys(event):
+            event.accept()
+            return
         names = {Qt.Key.Key_Return: "enter", Qt.Key.Key_Enter: "enter", Qt.Key.Key_Backspace: "backspace"}
         plain = not event.modifiers() & (Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier)
         if plain and self.key_filter is not None and self.key_filter(names.get(event.key(), ""), event.text()):
@@ -184,6 +204,11 @@ class CanvasView(QGraphicsView):
         if event.key() == Qt.Key.Key_Space:
             self._space = True
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
+        elif event.key() in steps and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            x, y = steps[event.key()]
+            self._scroll(QPoint(x * PAN, -y * PAN))
+            self._fitted = None
+            self.looked.emit()
         elif event.key() in steps:
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.1 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)

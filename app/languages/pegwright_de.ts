@@ -224,6 +224,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add a node</source>
+        <translation>Punkt hinzufügen</translation>
+    </message>
+    <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -604,8 +608,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Hold a node first (K): the new one comes into the edge after it.</source>
+        <translation>Erst einen Punkt halten (K): der neue kommt in die Kante danach.</translation>
+    </message>
+    <message>
         <source>Hold at least {n} things first: press with Shift, or pull a frame round them.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the outline or a drawn slot first: then K leads from node to node.</source>
+        <translation>Erst den Umriss oder einen gezeichneten Schlitz halten: dann führt K von Punkt zu Punkt.</translation>
     </message>
     <message>
         <source>Hold the outline or a slot first.</source>
@@ -618,6 +630,14 @@
     <message>
         <source>Hole meets a ramp</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Job book</source>
+        <translation>Werkbuch</translation>
     </message>
     <message>
         <source>Keep the table set and turn the blank over about the centreline.</source>
@@ -884,12 +904,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing is held.</source>
+        <translation>Nichts wird gehalten.</translation>
+    </message>
+    <message>
         <source>Nothing would be left of the slot: it is narrower than twice this distance.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing yet</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nut and strings</source>
+        <translation>Sattel und Saiten</translation>
     </message>
     <message>
         <source>Offset</source>
@@ -1020,8 +1048,13 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them.</source>
         <translation type="unfinished"></translation>
+=======
+        <source>Put back</source>
+        <translation>Zurückgelegt</translation>
+>>>>>>> 16f71e5 (Lead the keyboard through the whole window as it is read, from thing to thing and with a pen on the drawing, and tell screen readers what is held)
     </message>
     <message>
         <source>Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same licence, version 2.1; its source text is at {other}.</source>
@@ -1360,6 +1393,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The entry that is chosen</source>
+        <translation>Der gewählte Eintrag</translation>
+    </message>
+    <message>
         <source>The face lies between the sheet and the camera.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1548,6 +1585,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
         <source>The plate of {item} bridges the curved edge by {rock} mm.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1692,6 +1733,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The step in words</source>
+        <translation>Der Arbeitsgang in Worten</translation>
+    </message>
+    <message>
         <source>The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline{turned}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1808,8 +1853,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>There are no snags.</source>
+        <translation>Es gibt keine Haken.</translation>
+    </message>
+    <message>
         <source>There is a node at this place already.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no snag.</source>
+        <translation>Es gibt keinen Haken.</translation>
     </message>
     <message>
         <source>There is no tuner named {tuner}.</source>
@@ -2014,6 +2067,14 @@
     <message>
         <source>Web is thin</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is held, or the stage</source>
+        <translation>Was gehalten wird, oder der Schritt</translation>
+    </message>
+    <message>
+        <source>What the readings say</source>
+        <translation>Was die Messungen sagen</translation>
     </message>
     <message>
         <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
@@ -2321,6 +2382,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{across} to the bass side, {along} from the nut line.</source>
+        <translation>{across} zur Bassseite, {along} vom Sattel.</translation>
+    </message>
+    <message>
+        <source>{across} to the treble side, {along} from the nut line.</source>
+        <translation>{across} zur Diskantseite, {along} vom Sattel.</translation>
+    </message>
+    <message>
         <source>{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to {depth} mm deep.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2383,6 +2452,10 @@
     <message>
         <source>{feature} has no place: {why}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grade}: {kind}. {sentence}</source>
+        <translation>{grade}: {kind}. {sentence}</translation>
     </message>
     <message>
         <source>{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.</source>
@@ -2517,8 +2590,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{n} snag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} snags.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{n} thing copied: Ctrl+V hangs it at the pointer.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} things are held: {names}.</source>
+        <translation>{n} Dinge werden gehalten: {names}.</translation>
     </message>
     <message>
         <source>{n} things copied: Ctrl+V hangs them at the pointer.</source>

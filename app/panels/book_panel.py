@@ -12,6 +12,7 @@ from app.panels.form import Form, rule
 from app.panels.rows import FieldRow
 from app.panels.tabs import Tabs
 from geometry.layout import PIECES, Piece
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -68,9 +69,10 @@ class BookPanel(QWidget):
             column.addWidget(button)
         column.addStretch(1)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(say("Job book"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(page)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)

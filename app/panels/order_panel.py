@@ -14,6 +14,7 @@ from app.panels.order_rows import Row
 from app.panels.rate_rows import hour_rows, rate_rows
 from app.panels.tabs import Tabs
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence import Counts
 from geometry.units import LengthUnit
 
@@ -68,6 +69,8 @@ class OrderPanel(QWidget):
         column.addWidget(self._rates)
         column.addStretch(1)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(say("Hours"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(page)

@@ -26,6 +26,7 @@ from app.panels.rows import FieldRow
 from geometry.edits.rack import add_entry, copy_entry, remove_entry, sort_shelf
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 WHOSE = (("layout", "The rack in this layout"), ("mine", "My own rack"))
@@ -265,6 +266,8 @@ def _scrolled(form: Form, parent: QWidget) -> QScrollArea:
     column.addStretch(1)
     keep(form, maximum_width=520)
     area = QScrollArea(parent)
+    area.setAccessibleName(say("The entry that is chosen"))
+    area.setFocusPolicy(Qt.FocusPolicy.TabFocus)
     area.setWidgetResizable(True)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setWidget(page)

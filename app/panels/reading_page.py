@@ -9,6 +9,7 @@ from app.look.sizes import keep
 from app.look.wrapping import WrappingButton
 from app.panels.entry_table import TYPED, EntryTable, Head
 from app.panels.reading_rows import WAYS, Way
+from geometry.saying import say
 
 WIDE = 300
 
@@ -42,6 +43,8 @@ class ReadingPage(QWidget):
         self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._says.setTextFormat(Qt.TextFormat.PlainText)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(say("What the readings say"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(self._says)

@@ -13,6 +13,7 @@ from app.panels.lines import Lines, numbered, plain
 from app.panels.pass_stepper import PassStepper
 from app.panels.rout_sheet import RoutSheet
 from app.panels.rows import FieldRow
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -84,6 +85,8 @@ class RoutPanel(QWidget):
         column.addWidget(self.speeds_fold)
         column.addStretch(1)
         self._scroll = QScrollArea(self)
+        self._scroll.setAccessibleName(say("The plan"))
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(page)

@@ -18,6 +18,7 @@ from app.panels.tabs import Tabs
 from app.panels.stack import Stack
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -61,6 +62,8 @@ class SidePanel(QWidget):
         column.addWidget(self._fields)
         column.addStretch(1)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(say("What is held, or the stage"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(page)
@@ -103,6 +106,8 @@ class SidePanel(QWidget):
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._upper)
         splitter.addWidget(below)
+        self.upper, self.lower = self._upper, below
+        """what is held or the stage's panel, and the lists below it"""
         self._below = below
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)

@@ -12,6 +12,7 @@ from app.look.theme import Theme
 from app.panels.section import SectionView
 from app.panels.step_words import Reason, StepWords
 from geometry.drawing import Drawing
+from geometry.saying import say
 
 
 class StepPage(QScrollArea):
@@ -41,7 +42,8 @@ class StepPage(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidget(page)
         keep(self, panel_width=250)
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setAccessibleName(say("The step in words"))
 
     def sizeHint(self) -> QSize:
         return QSize(340, 600)

@@ -12,6 +12,7 @@ from app.panels.form import Form
 from app.panels.rows import FieldRow
 from app.panels.string_table import StringTable, string_rows
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.strings.sets import SETS
 from geometry.units import LengthUnit, format_length
 
@@ -69,6 +70,8 @@ class StringPanel(QWidget):
         column.addWidget(self.strings)
         column.addStretch(1)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(say("Nut and strings"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(page)

@@ -118,6 +118,15 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("letters", "Size of &letters"),
         Entry("language", "Lan&guage"),
     ),
+    "&Go": (
+        Entry("next thing", "&Next thing", ("F3",), "Hold the next thing of the drawing; N does it on the drawing."),
+        Entry("thing before", "Thing &before", ("Shift+F3",), "Hold the thing before; Shift+N does it on the drawing."),
+        Entry("next snag", "Next &snag", ("F4",), "Go to the next snag and choose its card; S does it on the drawing."),
+        Entry("snag before", "Snag bef&ore", ("Shift+F4",), "Go to the snag before; Shift+S does it on the drawing."),
+        RULE,
+        Entry("next part", "Next &part of the window", ("F6",), "Stages, tools, drawing, panel, lists."),
+        Entry("part before", "Part be&fore", ("Shift+F6",), "The same the other way round."),
+    ),
     "&Help": (
         Entry("keys", "&Actions and words…", ("F1",), "Find any action, its keys, or a word of the trade."),
         Entry("safety", "&Safety", (), "Usual cautions at the drill press and the router."),

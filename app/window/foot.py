@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from app.look.elided import Elided
@@ -54,9 +54,13 @@ class Foot(QWidget):
         """The sentence on show."""
         return self._says.text()
 
+    saying = Signal(str)
+    """a sentence has been put on show"""
+
     def say(self, text: str) -> None:
         """One sentence; the whole of it as its tip where there is no room."""
         self._says.setText(text)
+        self.saying.emit(text)
 
     def show_timer(self, text: str) -> None:
         """The timer of the job book that runs; nothing when none does."""

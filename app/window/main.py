@@ -6,12 +6,12 @@ from pathlib import Path
 from typing import get_args
 
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
 from app.document.journal import Journal
+from app.look import walk
 from app.look.theme import Theme
 from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
@@ -33,13 +33,15 @@ from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.held_page import HeldPage
 from app.window.history_buttons import HistoryButtons
+from app.window.keyboard import Keyboard
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
 from app.window.pin_proposal import PinProposal
 from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
 from app.window.rooms import Rooms
-from app.window.stages import STAGES, StageBar
+from app.window.spoken import Spoken
+from app.window.stages import StageBar
 from app.window.tool_bar import ToolBar
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
@@ -78,6 +80,7 @@ class MainWindow(QMainWindow):
         self._build()
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self.chooser.start, self)
+        self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
         self.pins = PinProposal(self)
@@ -101,6 +104,7 @@ class MainWindow(QMainWindow):
         self.set_stage("tuners")
         if kept.flag(settings, "solid"):
             self.show_solid(True)
+        self.spoken = Spoken(self)
         self._history()
         self._file()
         place.restore(self)
@@ -161,12 +165,6 @@ class MainWindow(QMainWindow):
         self.side.edited.connect(self._edited)
         self.side.refused.connect(self.say)
         self.side.snag_chosen.connect(self.go_to_snag)
-        escape = QShortcut(QKeySequence("Esc"), self)
-        escape.activated.connect(self.escape)
-        for number, stage in enumerate(STAGES, 1):
-            shortcut = QShortcut(QKeySequence(f"Alt+{number}"), self)
-            shortcut.setProperty("stage", stage.key)
-            shortcut.activated.connect(self._stage_key)
 
     # ---- showing --------------------------------------------------------
     def _show(self) -> None:
@@ -310,9 +308,16 @@ class MainWindow(QMainWindow):
         self.document.hold(())
         self._options()
         self.show_room()
+        self.keyboard.home()
 
-    def _stage_key(self) -> None:
-        self.set_stage(self.sender().property("stage"))
+    def focusNextPrevChild(self, onward: bool) -> bool:
+        """Tab leads through the window as it is read."""
+        return walk.step(self, onward)
+
+    @property
+    def parts(self) -> tuple[QWidget, ...]:
+        """The parts of the window, as F6 leads through them."""
+        return (self.stages, self.tools, self.beside, self.side.upper, self.side.lower)
 
     def set_tool(self, tool: str) -> None:
         """Take another tool in hand."""
@@ -321,21 +326,9 @@ class MainWindow(QMainWindow):
         self._options()
         self.canvas.view.viewport().setCursor(
             Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
-        self.canvas.view.setFocus()
+        self.keyboard.put_pen_away()
+        self.keyboard.home()
         self.say("")
-
-    def escape(self) -> None:
-        """Put back a gesture; else take the holding tool; else hold nothing."""
-        if self.front.shown:
-            self.front.leave()
-        elif self.hand.cancel():
-            self.say(self.tr("Put back"))
-        elif self.tools.tool != "hold":
-            self.set_tool("hold")
-        else:
-            self.node = None
-            self.document.hold(())
-            self.canvas.choose_snag(None)
 
     def go_to_snag(self, snag) -> None:
         """Bring a snag into view and hold the first feature it is about."""

@@ -43,7 +43,7 @@ def test_tab_leads_from_value_to_value_and_enter_takes_them(bench):
     assert tag.said.entries[1] == ("from the nut line", '4 1/2" + 1 mm', True)
     bench.key(Qt.Key.Key_Return)
     assert bench.layout.holes[-1].at == pytest.approx((-18.0, 115.3))
-    bench.window.escape()
+    bench.window.keyboard.escape()
     bench.key(Qt.Key.Key_Tab)
     assert not bench.view.hasFocus(), "with nothing to type Tab goes to the next widget"
 
@@ -66,7 +66,7 @@ def test_a_line_drawn_says_where_it_meets_an_edge_square(bench):
     turn, last = math.radians(70), (90 + 30 * math.cos(math.radians(70)), 100 + 30 * math.sin(math.radians(70)))
     bench.move((last[0] - 13 * math.sin(turn), last[1] + 13 * math.cos(turn)))
     assert tag.said.snapped == "square to the edge before"
-    bench.window.escape()
+    bench.window.keyboard.escape()
 
 
 def test_the_card_stays_in_the_view(qtbot, tmp_path):

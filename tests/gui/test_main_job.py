@@ -107,7 +107,7 @@ def test_placing_a_tuner_follows_the_pointer_until_pressed(bench):
     new = bench.layout.tuners[-1]
     assert isinstance(new.place, FreePlace)
     assert math.dist(new.place.at, (0.0, 100.0)) < 1.5
-    bench.window.escape()
+    bench.window.keyboard.escape()
 
 
 def test_a_new_slot_takes_two_presses(bench):

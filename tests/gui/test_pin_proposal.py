@@ -34,7 +34,7 @@ def test_a_press_takes_them_too(bench, asked):
 
 
 def test_esc_puts_back(bench, asked):
-    bench.window.escape()
+    bench.window.keyboard.escape()
     assert bench.layout is asked and bench.window.document.shown is asked and not bench.window.hand.busy
 
 

@@ -22,7 +22,7 @@ def holes(bench):
         bench.move(at)
         bench.press(at)
         bench.release(at)
-    bench.window.escape()
+    bench.window.keyboard.escape()
     return tuple(hole.id for hole in bench.layout.holes)
 
 

@@ -1,0 +1,132 @@
+"""Tab leads through every stage as it is read, without a trap; everything that takes the keyboard has a name."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QGraphicsView,
+    QLineEdit,
+    QPlainTextEdit,
+    QProgressBar,
+    QScrollArea,
+    QSlider,
+    QWidget,
+)
+
+from app.window.stages import STAGES
+from tests.gui.test_letters import rest
+
+TAKES = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QSlider, QGraphicsView, QPlainTextEdit)
+
+
+def takers(root: QWidget) -> list[QWidget]:
+    """Every visible part that a hand can do something with, found without asking the way of Tab."""
+    return [widget for widget in root.findChildren(QWidget)
+            if widget.isVisible() and widget.isEnabled() and isinstance(widget, TAKES)
+            and not isinstance(widget.parent(), QComboBox) and type(widget).__name__ != "QHeaderView"]
+
+
+def group_of(widget: QWidget):
+    return widget.group() if isinstance(widget, QAbstractButton) and widget.group() is not None else None
+
+
+def walked(window: QWidget, key: Qt.Key) -> list[QWidget]:
+    """What has the keyboard, one after the other, until it comes round."""
+    found: list[QWidget] = []
+    for _ in range(300):
+        now = QApplication.focusWidget()
+        if found and now is found[0]:
+            return found
+        assert now not in found, f"a trap: {[_told(widget) for widget in [*found, now]]}"
+        found.append(now)
+        QTest.keyClick(now, key)
+    raise AssertionError("Tab never comes round")
+
+
+def _told(widget: QWidget) -> str:
+    return f"{type(widget).__name__} {widget.accessibleName() or getattr(widget, 'text', str)()!r}"
+
+
+@pytest.fixture
+def window(bench):
+    bench.window.activateWindow()
+    bench.pump()
+    return bench.window
+
+
+def test_tab_visits_all_of_each_stage_and_comes_back(window):
+    for stage in STAGES:
+        window.set_stage(stage.key)
+        if stage.key == "tuners":
+            window.document.hold(("treble side 3",))
+        rest(window)
+        assert QApplication.focusWidget() is not None, stage.key
+        there = walked(window, Qt.Key.Key_Tab)
+        groups = {group_of(widget) for widget in there} - {None}
+        missed = [widget for widget in takers(window) if widget not in there and group_of(widget) not in groups]
+        assert not missed, (stage.key, [(type(w).__name__, w.accessibleName(), getattr(w, "text", str)()) for w in missed])
+        back = walked(window, Qt.Key.Key_Backtab)
+        assert back == [there[0], *reversed(there[1:])], stage.key
+
+
+def test_stages_come_before_tools_before_the_drawing_before_the_panel(window):
+    window.set_stage("blank")
+    rest(window)
+    there = walked(window, Qt.Key.Key_Tab)
+    at = [next(i for i, widget in enumerate(there) if part.isAncestorOf(widget)) for part in window.parts]
+    first = at.index(min(at))
+    assert at[first:] + at[:first] == sorted(at)
+    fields = [w.accessibleName() for w in there if window.side.upper.isAncestorOf(w) and isinstance(w, QLineEdit)]
+    assert fields[:3] == ["Name of the layout", "Centreline to the bass edge", "Centreline to the treble edge"]
+
+
+def test_arrow_keys_lead_along_the_stages_and_stay_there(window):
+    window.stages._buttons["tuners"].setFocus()
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Right)
+    assert window.stage == "strings" and QApplication.focusWidget() is window.stages._buttons["strings"]
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Left)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Left)
+    assert window.stage == "slots" and QApplication.focusWidget() is window.stages._buttons["slots"]
+
+
+def test_f6_leads_from_part_to_part(window):
+    window.canvas.view.setFocus()
+    seen = []
+    for _ in window.parts:
+        window.actions_["next part"].trigger()
+        seen.append(next(i for i, part in enumerate(window.parts) if part.isAncestorOf(QApplication.focusWidget())))
+    assert seen == [3, 4, 0, 1, 2]
+    window.actions_["part before"].trigger()
+    assert window.tools.isAncestorOf(QApplication.focusWidget())
+
+
+def nameless(root: QWidget) -> list[str]:
+    found = []
+    more = [w for w in root.findChildren(QWidget) if w.isVisible() and isinstance(w, (QScrollArea, QProgressBar))]
+    own = [w for w in root.findChildren(QWidget) if w.isVisible() and w.focusPolicy() & Qt.FocusPolicy.TabFocus
+           and w.focusProxy() is None]
+    for widget in {*takers(root), *more, *own}:
+        if isinstance(widget.parent(), QComboBox) or isinstance(widget, QScrollArea) and not (
+                widget.focusPolicy() & Qt.FocusPolicy.TabFocus):
+            continue
+        interface = QAccessible.queryAccessibleInterface(widget)
+        if not interface.text(QAccessible.Text.Name).strip():
+            found.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
+    return found
+
+
+def test_everything_that_takes_the_keyboard_has_a_name(window):
+    for stage in STAGES:
+        window.set_stage(stage.key)
+        if stage.key == "tuners":
+            window.document.hold(("treble side 3",))
+        rest(window)
+        assert nameless(window) == [], stage.key
+    window.front.show()
+    rest(window)
+    assert nameless(window) == []
