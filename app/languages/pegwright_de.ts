@@ -1048,13 +1048,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-<<<<<<< HEAD
         <source>Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them.</source>
         <translation type="unfinished"></translation>
-=======
+    </message>
+    <message>
         <source>Put back</source>
         <translation>Zurückgelegt</translation>
->>>>>>> 16f71e5 (Lead the keyboard through the whole window as it is read, from thing to thing and with a pen on the drawing, and tell screen readers what is held)
     </message>
     <message>
         <source>Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same licence, version 2.1; its source text is at {other}.</source>
