@@ -2,19 +2,37 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from app.window.windows import Windows
+
+RECEIVES_MS = 300
+"""From the opening of the window to listening for later starts: the window comes first."""
 
 
 def run(file: Path | None = None, language: str | None = None, more: Sequence[Path] = ()) -> int:
     """Open the window on a layout (the front page without one) and return when it is closed.
 
     `language` is a code, for this time; else what the maker chose. `more` are
-    layouts that open in windows of their own. Raises
-    FormatError when the file cannot be read.
+    layouts that open in windows of their own. When the program runs already
+    and no language is asked for, it is given the files and 0 comes at once.
+    Raises FormatError when the file cannot be read.
     """
-    from PySide6.QtCore import QSettings
+    from platformdirs import user_state_path
+
+    # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
+    file = file.absolute() if file is not None else None
+    more = [other.absolute() for other in more]
+    state = user_state_path("Pegwright", appauthor=False)
+    if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
+        return 0
+    from PySide6.QtCore import QSettings, QTimer
 
     from app.languages import chosen
 
@@ -22,7 +40,6 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     code = language or chosen.chosen(settings)
     chosen.speak(code)  # before the rooms are loaded: their constants are said as they are loaded
 
-    from platformdirs import user_state_path
     from PySide6.QtWidgets import QApplication
 
     from app.document.leftovers import leftovers
@@ -36,8 +53,6 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     from app.window.recovery import recover
     from app.window.windows import Windows
 
-    # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
-    file = file.absolute() if file is not None else None
     layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
     application = QApplication.instance() or QApplication(sys.argv[:1])
     application.setApplicationName("Pegwright")
@@ -47,9 +62,8 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     application.setDesktopFileName("pegwright")
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
-    folder = user_state_path("Pegwright", appauthor=False) / "journal"
-    left = leftovers(folder)
-    windows = Windows(settings, folder)
+    left = leftovers(state / "journal")
+    windows = Windows(settings, state / "journal")
     window = MainWindow(layout, file, settings, windows=windows)
     window.document.seen = seen
     faults = Faults(windows)
@@ -64,6 +78,25 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
         windows.open(other)
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
+    QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
     code = application.exec()
+    windows.stop_receiving()
     faults.remove()
     return code
+
+
+def handed_over(state: Path, files: Sequence[Path]) -> bool:
+    """Whether the program runs already, with its own things in this folder, and has taken the files."""
+    if os.name != "nt" and not (state / "running").exists():
+        return False
+    from app.window.one_program import hand_over, meeting_place
+
+    return hand_over(meeting_place(state), files)
+
+
+def receive(windows: Windows, state: Path) -> None:
+    """Hear from later starts from now on."""
+    from app.window.one_program import Reception, meeting_place
+
+    state.mkdir(parents=True, exist_ok=True)
+    windows.reception = Reception(windows, meeting_place(state))

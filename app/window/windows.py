@@ -16,6 +16,7 @@ from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from app.window.one_program import Reception
 
 STEP = 28
 """How far a new window lies from the one it came from, to the right and down, in points."""
@@ -29,6 +30,8 @@ class Windows(QObject):
         self.settings = settings
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
+        self.reception: Reception | None = None
+        """what hears from later starts of the program; None while nothing does"""
 
     # ---- which there are --------------------------------------------------
     @property
@@ -120,6 +123,11 @@ class Windows(QObject):
         if window in self._all:
             self._all.remove(window)
             self._all.append(window)
+
+    def stop_receiving(self) -> None:
+        """The program ends: the next start is one of its own."""
+        if self.reception is not None:
+            self.reception.end()
 
     def quit(self) -> bool:
         """Ask in each window with unsaved work, then close all. False when one wants to stay: then all stay."""

@@ -53,7 +53,7 @@ class ImportJob:
                        "PYTHONPATH": os.pathsep.join(filter(None, [str(root), os.environ.get("PYTHONPATH", "")]))}
         try:
             self._process = subprocess.Popen(
-                [sys.executable, "-m", "app.formats.drawing_in.worker", *self._arguments], cwd=root, env=environment,
+                [sys.executable, *_worker(), *self._arguments], cwd=root, env=environment,
                 stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL,
                 creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0))
         except (OSError, ValueError) as error:
@@ -123,3 +123,9 @@ def read_drawing_safely(path: str | os.PathLike[str], unit: str | None = None, j
                         seconds: float = SECONDS, memory_mb: int = MEMORY_MB) -> DrawingRead:
     """Like read_drawing, in a worker process that may take `seconds` and `memory_mb` and no more."""
     return ImportJob(path, unit, join, seconds, memory_mb).start().result()
+
+
+def _worker() -> list[str]:
+    """The words after the name of the running program that make it the other process."""
+    from app.formats.drawing_in.worker import ALONE
+    return [ALONE] if getattr(sys, "frozen", False) else ["-m", "app.formats.drawing_in.worker"]

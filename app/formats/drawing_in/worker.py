@@ -11,6 +11,10 @@ import sys
 import warnings
 
 
+ALONE = "--read-a-drawing"
+"""The first word by which the one-file program, which is its own Python, is told to be this process."""
+
+
 def main(arguments: list[str]) -> int:
     """Read one drawing within its limits and print the answer. Always 0: a refusal is an answer."""
     path, unit, join, seconds, memory_mb = arguments

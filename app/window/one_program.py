@@ -1,0 +1,116 @@
+"""A second start hands its files to the program that runs already: one process, several windows.
+
+The two meet at a socket in this user's own folder. A start that gets no answer
+within a moment goes on as a program of its own, so a copy that hangs keeps
+nobody from work.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtNetwork import QLocalServer, QLocalSocket
+from PySide6.QtWidgets import QApplication
+
+if TYPE_CHECKING:
+    from app.window.windows import Windows
+
+PATIENCE_MS = 1500
+"""How long a start waits for the answer of the running program."""
+MOST_BYTES = 1_000_000
+MOST_PLACE = 100
+"""Bytes of the socket's name: systems refuse longer ones, and then every start is a program of its own."""
+TAKEN = b"taken\n"
+
+
+def meeting_place(folder: Path) -> str:
+    """The name of the socket in a folder of this user's; "" where it would be too long."""
+    name = str(folder / "running")
+    return name if len(os.fsencode(name)) <= MOST_PLACE else ""
+
+
+def hand_over(place: str, files: Sequence[Path]) -> bool:
+    """Give the files (absolute) to the running program; whether there is one that took them."""
+    if not place or (os.name != "nt" and not os.path.exists(place)):
+        return False
+    socket = QLocalSocket()
+    socket.connectToServer(place)
+    if not socket.waitForConnected(PATIENCE_MS):
+        return False
+    socket.write(json.dumps([str(file) for file in files]).encode() + b"\n")
+    socket.flush()
+    answer = b""
+    while not answer.endswith(b"\n") and socket.waitForReadyRead(PATIENCE_MS):
+        answer += bytes(socket.readAll().data())
+    socket.disconnectFromServer()
+    return answer == TAKEN
+
+
+class Reception(QObject):
+    """Listens for later starts and opens what they bring, each file in a window of its own."""
+
+    def __init__(self, windows: Windows, place: str) -> None:
+        super().__init__(windows)
+        self._windows = windows
+        self._waiting: list[list[str]] = []
+        self._server = QLocalServer(self)
+        self._server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
+        self._server.newConnection.connect(self._met)
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._open)
+        if place and not self._server.listen(place):
+            QLocalServer.removeServer(place)  # left behind by a program that died
+            self._server.listen(place)
+
+    @property
+    def listens(self) -> bool:
+        """Whether later starts are heard."""
+        return self._server.isListening()
+
+    def end(self) -> None:
+        """Hear no more: the next start is a program of its own."""
+        self._server.close()
+
+    def _met(self) -> None:
+        while (socket := self._server.nextPendingConnection()) is not None:
+            socket.readyRead.connect(self._read)
+            socket.disconnected.connect(socket.deleteLater)
+
+    def _read(self) -> None:
+        socket = self.sender()
+        if not socket.canReadLine():
+            if socket.bytesAvailable() > MOST_BYTES:
+                socket.abort()
+            return
+        files = _files(bytes(socket.readLine(MOST_BYTES).data()))
+        if files is None:
+            socket.abort()
+            return
+        self._waiting.append(files)
+        socket.write(TAKEN)
+        socket.flush()
+        # Opening may ask something; the other start has its answer and is not kept waiting.
+        self._later.start(0)
+
+    def _open(self) -> None:
+        waiting, self._waiting = self._waiting, []
+        for files in waiting:
+            opened = [self._windows.open(Path(file)) for file in files] or [self._windows.empty()]
+            for window in filter(None, opened):
+                QApplication.alert(window)
+
+
+def _files(line: bytes) -> list[str] | None:
+    """The names in a message; None for one that makes no sense."""
+    try:
+        files = json.loads(line)
+    except ValueError:
+        return None
+    good = isinstance(files, list) and all(isinstance(file, str) and os.path.isabs(file) for file in files)
+    return files if good else None

@@ -1,0 +1,115 @@
+"""A second start hands its files to the running program; what makes no sense is not opened."""
+
+import subprocess
+import sys
+
+import pytest
+from msgspec.structs import replace
+from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QTimer
+from PySide6.QtNetwork import QLocalSocket
+
+from app.formats import headstock
+from app.setup.places import CHECKOUT
+from app.window.demo import demo
+from app.window.one_program import MOST_PLACE, Reception, hand_over, meeting_place
+
+SECOND = """
+import sys
+from pathlib import Path
+from app.window import handed_over
+print(handed_over(Path(sys.argv[1]), [Path(file) for file in sys.argv[2:]]))
+"""
+
+
+@pytest.fixture
+def state(tmp_path_factory):
+    """A folder with a short name, as a user's own is."""
+    return tmp_path_factory.mktemp("s")
+
+
+@pytest.fixture
+def reception(bench, state):
+    made = Reception(bench.window.windows, meeting_place(state))
+    assert made.listens
+    yield made
+    made.end()
+    for window in bench.window.windows.all:
+        if window is not bench.window:
+            window.document.replace(window.document.layout, None)
+            window.close()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    made.deleteLater()
+
+
+def second_start(state, *files) -> str:
+    """What another process says of handing over, while this one goes on."""
+    process = subprocess.Popen([sys.executable, "-c", SECOND, str(state), *map(str, files)], cwd=CHECKOUT,
+                               stdout=subprocess.PIPE, text=True)
+    loop = QEventLoop()
+    watch = QTimer()
+    watch.setInterval(20)
+    watch.timeout.connect(lambda: process.poll() is not None and loop.quit())
+    watch.start()
+    limit = QTimer()
+    limit.timeout.connect(loop.quit)
+    limit.start(20_000)
+    loop.exec()
+    watch.stop()
+    limit.stop()
+    said, _ = process.communicate(timeout=5)
+    return said.strip()
+
+
+def test_files_of_a_second_start_open_here(bench, reception, state, tmp_path):
+    files = [tmp_path / f"{name}.headstock.json" for name in ("one", "zwei ü")]
+    for file in files:
+        headstock.write(replace(demo(), name=file.name), file)
+    assert second_start(state, *files) == "True"
+    bench.pump()
+    windows = bench.window.windows
+    assert [window.document.path for window in windows.all] == [None, *files]
+    assert second_start(state, files[0]) == "True"
+    bench.pump()
+    assert len(windows.all) == 3 and windows.current.document.path == files[0]
+
+
+def test_a_start_without_a_file_gets_a_window_to_begin_in(bench, reception, state):
+    assert second_start(state) == "True"
+    bench.pump()
+    assert len(bench.window.windows.all) == 2 and bench.window.windows.current.front.shown
+
+
+def test_without_a_running_program_nothing_is_handed_over(state):
+    assert not hand_over(meeting_place(state), [])
+    (state / "running").write_text("left behind", encoding="utf-8")
+    assert not hand_over(meeting_place(state), [])
+
+
+def test_what_a_dead_program_left_is_taken_over(bench, state):
+    (state / "running").write_text("left behind", encoding="utf-8")
+    made = Reception(bench.window.windows, meeting_place(state))
+    assert made.listens
+    made.end()
+    made.deleteLater()
+
+
+def test_a_place_with_too_long_a_name_is_none(bench, state):
+    assert meeting_place(state / ("x" * MOST_PLACE)) == ""
+    assert not hand_over("", [])
+    made = Reception(bench.window.windows, "")
+    assert not made.listens
+    made.deleteLater()
+
+
+@pytest.mark.parametrize("message", [b"nonsense\n", b'{"a": 1}\n', b"[1]\n", b'["relative.headstock.json"]\n', b"\xff\xfe\n"])
+def test_a_message_without_sense_opens_nothing(bench, reception, state, message):
+    socket = QLocalSocket()
+    socket.connectToServer(meeting_place(state))
+    assert socket.waitForConnected(1000)
+    socket.write(message)
+    socket.flush()
+    bench.pump()
+    bench.pump()
+    socket.waitForReadyRead(50)
+    assert bytes(socket.readAll().data()) == b"" and len(bench.window.windows.all) == 1
+    socket.abort()
