@@ -87,12 +87,12 @@ class Cylinders:
 
 def dots(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     """Row by row scalar product of (n, 3) arrays."""
-    return np.einsum("ij,ij->i", a, b)
+    return np.vecdot(a, b)
 
 
 def norms(a: np.ndarray) -> np.ndarray:
     """Row by row length of an (n, 3) array."""
-    return np.sqrt(np.einsum("ij,ij->i", a, a))
+    return np.sqrt(np.vecdot(a, a))
 
 
 def crosses(a: np.ndarray, b: np.ndarray) -> np.ndarray:

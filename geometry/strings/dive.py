@@ -114,11 +114,17 @@ class Dive:
         return known, asks
 
     def _least(self, known: list[Clearance], asks: list[Ask], enough: float) -> Clearance:
-        found = list(known)
         r = self.run.diameter / 2
-        for ask in asks:
-            far, near, there = ask.gap(enough + r)
-            if ask.flat and far < math.inf:
+        found = list(known)
+        enough = min([enough, *(one.air for one in known)])
+        # What may be nearest is measured first; what the chords alone show to be no nearer is not measured at all.
+        bounds = at_least(asks).tolist()
+        for i in sorted(range(len(asks)), key=bounds.__getitem__):
+            if bounds[i] - r >= enough:
+                found.append(Clearance(bounds[i] - r, self.edge))
+                break
+            far, near, there = asks[i].gap(enough + r)
+            if asks[i].flat and far < math.inf:
                 there = (*there[:2], self.at(math.dist(self.run.nut, near[:2]))[2])
             found.append(Clearance(far - r, there))
             enough = min(enough, far - r)

@@ -47,12 +47,13 @@ def freeing_ramp(layout: Headstock, slot_id: str) -> Ramp | None:
 
 def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
-    wall = Wall(slot_path(slot))
+    wall = found[0].wall if found else Wall(slot_path(slot))
     plain = replace(slot, ramp=None)
     bare = [dive(one.run, plain, wall) for one in found]
     low = [one for one in bare if one is not None and one.end(air).air < air - TOUCH]
     if not low:
         return None
+    tried = low + [one for one in bare if one is not None and one not in low]
     length, depth = _first_guess(slot, [one for one in bare if one is not None], air)
     deepest = thickness if slot.depth is None else slot.depth
     for _ in range(_TRIES):
@@ -64,10 +65,18 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
             raise GeometryError(f"A ramp that frees the strings of {slot.id} would be as deep as the slot: start the "
                                 "slot nearer to the nut.")
         ramped = replace(slot, ramp=ramp)
-        if all(again.end(air).air >= air - TOUCH for again in (dive(one.run, ramped, wall) for one in bare) if again):
+        lacking = next((one for one in tried if not _freed(one.run, ramped, wall, air)), None)
+        if lacking is None:
             return ramp
+        # Most often the same string lacks air the next time.
+        tried = [lacking, *(one for one in tried if one is not lacking)]
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
     raise GeometryError(f"The strings of {slot.id} leave its ramp sideways: move their posts or widen the slot.")
+
+
+def _freed(run: Run, slot: Slot, wall: Wall, air: float) -> bool:
+    again = dive(run, slot, wall)
+    return again is None or again.end(air).air >= air - TOUCH
 
 
 def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
