@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtCore import QPointF, QRect, QSize, Qt
+from PySide6.QtGui import QIcon, QIconEngine, QPainter, QPixmap
 
 from app.look.icons.shapes import SHAPES
 from app.look.icons.sketch import Sketch
 from app.look.theme import Theme
 
 PIXELS = (16, 18, 20, 24, 27, 30, 32, 36, 40, 48, 64)
-"""Sides that are painted, each on its own: 16 to 32 points at 1, 1.5 and 2 pixels to a point, without any stretching."""
+"""Sides that are asked for: 16 to 32 points at 1, 1.5 and 2 pixels to a point. Each is painted on its own, without any stretching."""
 
 
 def paint(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
@@ -25,30 +25,47 @@ def paint(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
     return pixmap
 
 
+@lru_cache(maxsize=600)
+def _painted(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
+    return paint(name, size, ink, tone, mark)
+
+
+class SignEngine(QIconEngine):
+    """Paints a sign in the very size that is asked for, when it is asked for: most are never seen in most sizes."""
+
+    def __init__(self, name: str, theme: Theme, in_menu: bool) -> None:
+        super().__init__()
+        self._name, self._theme, self._in_menu = name, theme, in_menu
+
+    def colours(self, mode: QIcon.Mode, state: QIcon.State) -> tuple[str, str, str]:
+        """Ink, tone and mark of the sign in a state of its button or of its entry in a menu."""
+        t = self._theme
+        if mode == QIcon.Mode.Disabled:
+            return t.dim, t.card, t.dim
+        reversed_ = mode != QIcon.Mode.Normal if self._in_menu else state == QIcon.State.On
+        return (t.accent_ink, t.dim, t.accent_ink) if reversed_ else (t.ink, t.wood, t.bore)
+
+    def pixmap(self, size: QSize, mode: QIcon.Mode, state: QIcon.State) -> QPixmap:
+        return _painted(self._name, max(1, min(size.width(), size.height())), *self.colours(mode, state))
+
+    def paint(self, painter: QPainter, rect: QRect, mode: QIcon.Mode, state: QIcon.State) -> None:
+        ratio = painter.device().devicePixelRatioF()
+        made = QPixmap(self.pixmap(rect.size() * ratio, mode, state))
+        made.setDevicePixelRatio(ratio)
+        side = made.deviceIndependentSize()
+        painter.drawPixmap(QPointF(rect.center().x() + 0.5 - side.width() / 2, rect.center().y() + 0.5 - side.height() / 2), made)
+
+    def clone(self) -> QIconEngine:
+        return SignEngine(self._name, self._theme, self._in_menu)
+
+
 @lru_cache(maxsize=200)
 def button_icon(name: str, theme: Theme) -> QIcon:
     """For a button: dark on light, light on dark while it is pressed down, dim while it cannot be pressed."""
-    made = QIcon()
-    for size in PIXELS:
-        plain = paint(name, size, theme.ink, theme.wood, theme.bore)
-        down = paint(name, size, theme.accent_ink, theme.dim, theme.accent_ink)
-        dim = paint(name, size, theme.dim, theme.card, theme.dim)
-        for mode in (QIcon.Mode.Normal, QIcon.Mode.Active, QIcon.Mode.Selected):
-            made.addPixmap(plain, mode, QIcon.State.Off)
-            made.addPixmap(down, mode, QIcon.State.On)
-        made.addPixmap(dim, QIcon.Mode.Disabled, QIcon.State.Off)
-        made.addPixmap(dim, QIcon.Mode.Disabled, QIcon.State.On)
-    return made
+    return QIcon(SignEngine(name, theme, in_menu=False))
 
 
 @lru_cache(maxsize=200)
 def menu_icon(name: str, theme: Theme) -> QIcon:
     """For a menu, in which the entry pointed at stands on the dark bar of a choice."""
-    made = QIcon()
-    for size in PIXELS:
-        made.addPixmap(paint(name, size, theme.ink, theme.wood, theme.bore), QIcon.Mode.Normal)
-        chosen = paint(name, size, theme.accent_ink, theme.dim, theme.accent_ink)
-        for mode in (QIcon.Mode.Active, QIcon.Mode.Selected):
-            made.addPixmap(chosen, mode)
-        made.addPixmap(paint(name, size, theme.dim, theme.card, theme.dim), QIcon.Mode.Disabled)
-    return made
+    return QIcon(SignEngine(name, theme, in_menu=True))
