@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidget
@@ -17,13 +19,15 @@ from app.canvas.tag import PointerTag
 from app.canvas.view import CanvasView, Grid
 from app.look.sizes import keep, lettered
 from app.look.theme import DAY, Theme
-from geometry.accuracy import Simulation
 from geometry.checks import Snag
 from geometry.drawing import Drawing
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.layout import Headstock, Loop
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from geometry.accuracy import Simulation
 
 
 SMALL, CARDS = 11, 12

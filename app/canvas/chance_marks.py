@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
@@ -12,8 +13,11 @@ from app.canvas.snag_marks import LEFT, SIGN, SPOTS
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
-from geometry.accuracy import Clearance, Simulation, short_chance_words
+from geometry.accuracy.words import short_chance_words
 from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from geometry.accuracy import Clearance, Simulation
 
 MOST = 16
 """Places marked at most, the worst first."""

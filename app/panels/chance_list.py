@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
@@ -11,9 +13,11 @@ from app.look.signs import sign_path
 from app.look.sizes import lettered, px
 from app.look.theme import Theme
 from app.panels.chance_words import card_words
-from geometry.accuracy import Clearance, Simulation
 from geometry.drawing.chances import spread_picture
 from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from geometry.accuracy import Clearance, Simulation
 
 PAD, GAP, FRAME = 10, 8, 2
 """Pixels inside a card, between cards, and of a card's frame on both sides together."""

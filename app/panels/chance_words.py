@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
-from geometry.accuracy import Clearance, Simulation, cause_words, chance_words, success_words
+from geometry.accuracy.words import cause_words, chance_words, success_words
 from geometry.checks import KINDS, CheckResult
 from geometry.units import LengthUnit, format_length
+
+if TYPE_CHECKING:
+    from geometry.accuracy import Clearance, Simulation
 
 MODEL = ("A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots "
          "or a slipping vice.")

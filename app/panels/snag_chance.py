@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
@@ -11,11 +12,14 @@ from app.look.paint import paint_picture
 from app.look.sizes import lettered
 from app.look.theme import Theme
 from app.panels.chance_words import Chances, card_words
-from geometry.accuracy import Clearance, is_simulated
+from geometry.accuracy.told import is_simulated
 from geometry.checks import Snag
 from geometry.drawing.chances import spread_picture
 from geometry.saying import say
 from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from geometry.accuracy import Clearance
 
 PICTURE = (100.0, 20.0)
 """Size of the histogram in mm of its display list."""

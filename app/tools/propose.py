@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
@@ -10,7 +12,9 @@ from geometry.curves.polygons import parts
 from geometry.drawing import Area, Cross, Disc, Drawing, Mark
 from geometry.drawing.shapes import chain
 from geometry.layout import Headstock
-from geometry.sequence.pin_plan import PinPlan
+
+if TYPE_CHECKING:
+    from geometry.sequence.pin_plan import PinPlan
 
 REACH = 4.0
 """How far the cross of a proposed pin stands over its hole, mm."""

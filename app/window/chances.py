@@ -10,12 +10,12 @@ from app.panels.chance_words import Chances
 from app.window.background import Background
 from app.window.room import StageRoom
 from app.window.trial import Trial
-from geometry.accuracy import Clearance, Simulation, simulate
 from geometry.checks.snags import SPOILS
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
+    from geometry.accuracy import Clearance, Simulation
     from app.window.holding import HoldDialog
     from app.window.main import MainWindow
 
@@ -146,4 +146,5 @@ class ChanceWatch(StageRoom):
 
 
 def _simulated(layout: Headstock, progress, cancelled) -> Simulation | None:
+    from geometry.accuracy import simulate  # here, so that a start does not wait for it
     return simulate(layout, TRIALS, SEED, progress, cancelled)

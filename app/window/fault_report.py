@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import platform
 import sys
 import traceback
 from collections.abc import Iterable
@@ -13,7 +12,6 @@ import PySide6
 
 from app import __version__
 from app.setup.places import CHECKOUT
-from app.window.libraries import libraries
 
 MOST_FRAMES = 40
 MOST_TEXT = 2000
@@ -22,6 +20,9 @@ MOST_TEXT = 2000
 
 def report(error: BaseException, doing: str, steps: Iterable[str], told: Iterable[str], hidden: Iterable[str] = ()) -> str:
     """The report as text. `steps` are names of the last steps, `told` what the window toolkit said, `hidden` what to leave out."""
+    import platform  # here, as the libraries are: nobody should wait for a report that is seldom written
+
+    from app.window.libraries import libraries
     lines = [f"Pegwright {__version__}, Python {platform.python_version()}, PySide6 {PySide6.__version__}, "
              f"{platform.system()} {platform.release()} {platform.machine()}",
              "With " + ", ".join(f"{library.name} {library.version}" for library in libraries()),

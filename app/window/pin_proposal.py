@@ -11,11 +11,11 @@ from app.tools.propose import propose
 from app.window.background import Background
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.sequence.pin_plan import PinPlan, plan_pins
-from geometry.sequence.pins import NoPins
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from geometry.sequence.pin_plan import PinPlan
+    from geometry.sequence.pins import NoPins
 
 
 class PinProposal(QObject):
@@ -32,6 +32,7 @@ class PinProposal(QObject):
         """Search; the answer comes as a ghost on the canvas, or as a sentence why there is none."""
         if self._over or self._thread is not None:
             return
+        from geometry.sequence.pin_plan import plan_pins  # here, so that a start does not wait for it
         window = self._window
         window.set_tool("hold")
         self._for = window.document.layout
@@ -49,6 +50,7 @@ class PinProposal(QObject):
             self._thread.wait()
 
     def _answered(self, plan: PinPlan | NoPins) -> None:
+        from geometry.sequence.pins import NoPins
         window = self._window
         if window.document.layout is not self._for or window.hand.busy:
             window.say(self.tr("The layout changed while places for pins were looked for: ask again."))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 
-from geometry.accuracy.simulation import Clearance
 from geometry.accuracy.sources import TEMPLATE, Share
 from geometry.checks.snags import OUTLINE
 

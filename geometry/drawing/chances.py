@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
 from geometry import vectors as v
-from geometry.accuracy.simulation import Clearance, Simulation
 from geometry.accuracy.words import short_chance_words
 from geometry.drawing.marks import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.units import LengthUnit, format_length
 from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from geometry.accuracy.simulation import Clearance, Simulation
 
 LETTER = 1.8
 """Capital height of the words, mm."""

@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from geometry.accuracy.bench import bench_of
 from geometry.accuracy.needs import FINEST, ROUGHEST, Requirements, rounded_down
-from geometry.accuracy.requirements import requirements
+from geometry.accuracy.required import requirements
 from geometry.accuracy.simulation import simulated
 from geometry.accuracy.sources import SOURCES, half_width
 from geometry.errors import GeometryError
