@@ -48,6 +48,8 @@ class Commands(QObject):
             "next thing": window.keyboard.thing, "thing before": window.keyboard.thing_before,
             "next snag": window.keyboard.snag, "snag before": window.keyboard.snag_before,
             "next part": window.keyboard.next_part, "part before": window.keyboard.part_before,
+            "panel wider": window.keyboard.panel_wider, "panel narrower": window.keyboard.panel_narrower,
+            "lists taller": window.keyboard.lists_taller, "lists lower": window.keyboard.lists_lower,
             "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric,
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,

@@ -6,9 +6,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QScrollArea, QWidget
+from PySide6.QtWidgets import QApplication, QScrollArea, QSplitter, QWidget
 
 from app.look import walk
+from app.look.sizes import px
 from app.panels.snag_list import SNAG
 from app.tools import Pointer
 from app.window.hand import STARTS
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
 
 PULLED = ("section", "picture")
 """Tools that pull from a press to letting go: Space puts the pen down, and lifts it again."""
+BORDER_STEP = 40
+"""Pixels at 100 % that one press moves a border between two parts."""
 ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
 
 
@@ -91,6 +94,22 @@ class Keyboard(QObject):
         fields = [stop for stop in found if not isinstance(stop, QScrollArea)] or found
         if fields:
             fields[0].setFocus(Qt.FocusReason.TabFocusReason)
+
+    def panel_wider(self) -> None:
+        """Give the panel some of the drawing's room."""
+        _shift(self._w.splitter, BORDER_STEP)
+
+    def panel_narrower(self) -> None:
+        """Give the drawing some of the panel's room."""
+        _shift(self._w.splitter, -BORDER_STEP)
+
+    def lists_taller(self) -> None:
+        """Give the lists some of the panel's room."""
+        _shift(self._w.side.splitter, BORDER_STEP)
+
+    def lists_lower(self) -> None:
+        """Give the panel some of the lists' room."""
+        _shift(self._w.side.splitter, -BORDER_STEP)
 
     # ---- from thing to thing ------------------------------------------------
     def thing(self, by: int = 1, also: bool = False) -> None:
@@ -238,3 +257,9 @@ class Keyboard(QObject):
         if at is None:
             at = self._w.canvas.view.middle
         return (float(round(at[0])), float(round(at[1])))
+
+
+def _shift(splitter: QSplitter, by: int) -> None:
+    """Make the second part larger by so many pixels at 100 %, as far as the parts allow."""
+    first, second = splitter.sizes()[:2]
+    splitter.setSizes([first - px(by), second + px(by)])

@@ -21,6 +21,20 @@ HAND_KEYS = (
     ("Double click on an edge", "Add a node"), ("Alt+1 … Alt+9", "The stages along the top"),
     ("Alt+Up, Alt+Down", "In the running order: move the step that is picked"),
     ("Left, Right", "In the running order: the step before, the step after"),
+    ("Tab, Shift+Tab", "From field to field as the window is read; F6 from part to part"),
+    ("N, Shift+N", "On the drawing: hold the next thing, the thing before"),
+    ("E, Shift+E", "The same, and what is held stays held"),
+    ("K, Shift+K", "From node to node of the outline or the drawn slot that is held"),
+    ("Insert", "A new node in the edge after the node that is held"),
+    ("S, Shift+S", "The next snag, the snag before; Ctrl+Enter in the list makes the move that cures it"),
+    ("Enter", "From the drawing into the first field of the panel; Esc comes back"),
+    ("Arrow keys, with a tool in hand", "Move the pen by 1 mm; with Shift 10, with Alt 0.1"),
+    ("Space, with the pen", "A press where the pen stands; a section line and a picture are pulled from one Space to the next"),
+    ("Shift+Space, with the pen", "Put the pen down, or lift it: what is between is pulled, as the handle of a curve"),
+    ("Digits, with a tool in hand", "Type a place such as 12.5; 40, a length or an angle; Enter takes it, Enter alone closes the line"),
+    ("Ctrl and arrow keys", "Move the paper under the window"),
+    ("Arrow keys, in the solid view", "Turn the head; + and - come closer or step back"),
+    ("Page Up, Page Down, on a picture", "The mark before, the next mark; arrow keys move it"),
 )
 
 
