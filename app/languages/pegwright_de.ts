@@ -5,7 +5,7 @@
     <name>Pegwright</name>
     <message>
         <source>&amp;Clear this list</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Liste &amp;leeren</translation>
     </message>
     <message>
         <source>&amp;Daylight</source>
@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beenden</translation>
     </message>
     <message>
         <source>&amp;Smaller letters</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>About Pegwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Pegwright</translation>
     </message>
     <message>
         <source>Above 10 degrees a string tends to catch in the nut.</source>
@@ -229,7 +229,7 @@
     </message>
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Beispiele sind erfunden. Sicherheitsabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stelle ein, worauf du dich verlässt.</translation>
     </message>
     <message>
         <source>An angle is a finite number.</source>
@@ -300,8 +300,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Back to the beginning</source>
+        <translation>Zurück zum Anfang</translation>
+    </message>
+    <message>
+        <source>Back to: {name}</source>
+        <translation>Zurück zu: {name}</translation>
+    </message>
+    <message>
         <source>Begin another layout beside this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen weiteren Entwurf neben diesem beginnen.</translation>
     </message>
     <message>
         <source>Bit and follower do not go together</source>
@@ -345,7 +353,7 @@
     </message>
     <message>
         <source>Built on these libraries, each under its own licence:</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebaut auf diesen Bibliotheken, jede unter ihrer eigenen Lizenz:</translation>
     </message>
     <message>
         <source>Button close to the wood</source>
@@ -362,6 +370,10 @@
     <message>
         <source>Change to {names} there.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes to this layout</source>
+        <translation>Änderungen an diesem Entwurf</translation>
     </message>
     <message>
         <source>Choose a bit of the rack.</source>
@@ -409,19 +421,19 @@
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close every window; unsaved work is asked about in each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Fenster schließen; in jedem wird nach Ungespeichertem gefragt.</translation>
     </message>
     <message>
         <source>Close t&amp;he window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster &amp;schließen</translation>
     </message>
     <message>
         <source>Close this layout; unsaved work is asked about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Entwurf schließen; nach Ungespeichertem wird gefragt.</translation>
     </message>
     <message>
         <source>Copy bass to treble</source>
@@ -429,7 +441,7 @@
     </message>
     <message>
         <source>Copy the versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Versionen kopieren</translation>
     </message>
     <message>
         <source>Copy treble to bass</source>
@@ -540,6 +552,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Earlier changes are kept no longer</source>
+        <translation>Frühere Änderungen werden nicht mehr aufbewahrt</translation>
+    </message>
+    <message>
         <source>Ears are glued before anything crosses the glue line.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -572,6 +588,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Forward to: {name}</source>
+        <translation>Vor zu: {name}</translation>
+    </message>
+    <message>
         <source>From an imported drawing.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -597,11 +617,11 @@
     </message>
     <message>
         <source>Headstock layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwurf einer Kopfplatte</translation>
     </message>
     <message>
         <source>Headstock layouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwürfe für Kopfplatten</translation>
     </message>
     <message>
         <source>Held</source>
@@ -701,15 +721,15 @@
     </message>
     <message>
         <source>Libraries</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliotheken</translation>
     </message>
     <message>
         <source>Library</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliothek</translation>
     </message>
     <message>
         <source>Licence</source>
-        <translation type="unfinished"></translation>
+        <translation>Lizenz</translation>
     </message>
     <message>
         <source>Light colours.</source>
@@ -837,7 +857,7 @@
     </message>
     <message>
         <source>N&amp;ew window</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;eues Fenster</translation>
     </message>
     <message>
         <source>No bit chosen for the template</source>
@@ -901,7 +921,7 @@
     </message>
     <message>
         <source>Not saved there</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht dort gespeichert</translation>
     </message>
     <message>
         <source>Nothing is held.</source>
@@ -913,7 +933,7 @@
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts</translation>
     </message>
     <message>
         <source>Nut and strings</source>
@@ -937,7 +957,7 @@
     </message>
     <message>
         <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf macOS bringt das gebündelte Programm seinen Starter mit und öffnet Entwürfe selbst; wie es gemacht wird, steht in DEVELOPERS.md.</translation>
     </message>
     <message>
         <source>On the same template {names} does it.</source>
@@ -953,15 +973,15 @@
     </message>
     <message>
         <source>Open a layout beside this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Entwurf neben diesem öffnen.</translation>
     </message>
     <message>
         <source>Open a layout in a window of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Entwurf in einem eigenen Fenster öffnen</translation>
     </message>
     <message>
         <source>Open in a new win&amp;dow…</source>
-        <translation type="unfinished"></translation>
+        <translation>In neuem &amp;Fenster öffnen…</translation>
     </message>
     <message>
         <source>Opposite bores need one table setting; the blank is turned over.</source>
@@ -1009,11 +1029,11 @@
     </message>
     <message>
         <source>Plan the holes, slots and templates of a guitar headstock</source>
-        <translation type="unfinished"></translation>
+        <translation>Löcher, Schlitze und Schablonen einer Kopfplatte planen</translation>
     </message>
     <message>
         <source>Plans the holes, slots and templates of a guitar headstock, for makers in small shops.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant Löcher, Schlitze und Schablonen einer Kopfplatte, für Gitarrenbauer in kleinen Werkstätten.</translation>
     </message>
     <message>
         <source>Plate over a slot</source>
@@ -1057,7 +1077,7 @@
     </message>
     <message>
         <source>Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same licence, version 2.1; its source text is at {other}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Qt und PySide6 werden unter der GNU Lesser General Public License, Version 3, verwendet: sie dürfen durch andere Ausgaben derselben Version ersetzt werden. Ihr Quelltext liegt unter {place}. GEOS, in shapely enthalten, steht unter derselben Lizenz, Version 2.1; sein Quelltext liegt unter {other}.</translation>
     </message>
     <message>
         <source>Rail is thin</source>
@@ -1300,8 +1320,16 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The arrow keys go back to a step or forward to one; Home is the beginning.</source>
+        <translation>Die Pfeiltasten gehen zu einem Schritt zurück oder vor; Pos1 ist der Anfang.</translation>
+    </message>
+    <message>
         <source>The axis of {item} never meets the {side} square edge.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The beginning</source>
+        <translation>Der Anfang</translation>
     </message>
     <message>
         <source>The blank has to hold the whole outline and more.</source>
@@ -1569,7 +1597,7 @@
     </message>
     <message>
         <source>The owners have not chosen a licence yet: all rights reserved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eigentümer haben noch keine Lizenz gewählt: alle Rechte vorbehalten.</translation>
     </message>
     <message>
         <source>The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm away.</source>
@@ -1797,7 +1825,7 @@
     </message>
     <message>
         <source>The versions are on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Versionen sind in der Zwischenablage.</translation>
     </message>
     <message>
         <source>The wall of {opening} crosses itself at {x}, {y}.</source>
@@ -1917,7 +1945,7 @@
     </message>
     <message>
         <source>This file was not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei wurde nicht geöffnet</translation>
     </message>
     <message>
         <source>This map flattens the picture to a line.</source>
@@ -2057,11 +2085,11 @@
     </message>
     <message>
         <source>Version</source>
-        <translation type="unfinished"></translation>
+        <translation>Version</translation>
     </message>
     <message>
         <source>Versions of the program, its libraries and this machine, for a report of a fault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versionen des Programms, seiner Bibliotheken und dieses Rechners, für die Meldung eines Fehlers.</translation>
     </message>
     <message>
         <source>Web is thin</source>
@@ -2089,7 +2117,7 @@
     </message>
     <message>
         <source>Windows knows a file by what follows the last dot of its name, so layouts (.headstock.json) cannot be given to Pegwright alone: make a shortcut to the program, and drop layouts on it or on its window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Windows erkennt eine Datei an dem, was nach dem letzten Punkt ihres Namens steht, darum können Entwürfe (.headstock.json) nicht allein Pegwright zugeordnet werden: lege eine Verknüpfung zum Programm an und lass Entwürfe auf sie oder auf sein Fenster fallen.</translation>
     </message>
     <message>
         <source>Without a bit the template has no size.</source>
@@ -2113,7 +2141,11 @@
     </message>
     <message>
         <source>as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>wie es war</translation>
+    </message>
+    <message>
+        <source>as saved</source>
+        <translation>wie gespeichert</translation>
     </message>
     <message>
         <source>back</source>
@@ -2205,7 +2237,7 @@
     </message>
     <message>
         <source>not said in its record</source>
-        <translation type="unfinished"></translation>
+        <translation>in den Angaben nicht genannt</translation>
     </message>
     <message>
         <source>nut</source>
@@ -2282,7 +2314,7 @@
     </message>
     <message>
         <source>removed</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>routes</source>
@@ -2296,6 +2328,10 @@
         <source>rows</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation>gespeichert</translation>
     </message>
     <message>
         <source>screw</source>
@@ -2316,6 +2352,10 @@
         <source>seat</source>
         <comment>term</comment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown now</source>
+        <translation>jetzt gezeigt</translation>
     </message>
     <message>
         <source>side bore</source>
@@ -2369,16 +2409,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>undone</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
         <source>wall of {slot}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>was not there</source>
-        <translation type="unfinished"></translation>
+        <translation>war nicht da</translation>
     </message>
     <message>
         <source>written</source>
-        <translation type="unfinished"></translation>
+        <translation>geschrieben</translation>
     </message>
     <message>
         <source>{across} to the bass side, {along} from the nut line.</source>
@@ -2550,11 +2594,11 @@
     </message>
     <message>
         <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>{name} is open in this window already.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist in diesem Fenster schon offen.</translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {side}; {b} mm wanted.</source>
@@ -2566,23 +2610,23 @@
     </message>
     <message>
         <source>{name} – not there now</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} – zurzeit nicht da</translation>
     </message>
     <message>
         <source>{n} file changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Datei geändert.</translation>
     </message>
     <message>
         <source>{n} file was left: drop drawings and pictures one at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Datei blieb übrig: Zeichnungen und Bilder einzeln fallen lassen.</translation>
     </message>
     <message>
         <source>{n} files changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Dateien geändert.</translation>
     </message>
     <message>
         <source>{n} files were left: drop drawings and pictures one at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Dateien blieben übrig: Zeichnungen und Bilder einzeln fallen lassen.</translation>
     </message>
     <message>
         <source>{n} more</source>

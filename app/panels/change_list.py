@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.theme import Theme
+from geometry.saying import say
 
 ROW = Qt.ItemDataRole.UserRole
 HEIGHT = 26
@@ -42,13 +43,13 @@ class ChangeModel(QAbstractListModel):
         if role == ROW:
             return row
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return ", ".join(filter(None, (row.words, self._when(row), self.tr("as saved") if row.saved else "")))
+            return ", ".join(filter(None, (row.words, self._when(row), say("as saved") if row.saved else "")))
         if role == Qt.ItemDataRole.ToolTipRole:
             return row.words
         return None
 
     def _when(self, row: ChangeRow) -> str:
-        return {"present": self.tr("shown now"), "undone": self.tr("undone")}.get(row.when, "")
+        return {"present": say("shown now"), "undone": say("undone")}.get(row.when, "")
 
     def show(self, rows: tuple[ChangeRow, ...]) -> None:
         """Replace the list; rows that stay keep their place on the screen."""
@@ -96,7 +97,7 @@ class ChangePaint(QStyledItemDelegate):
         painter.setFont(font)
         metrics = QFontMetrics(font)
         painter.setPen(QColor(t.dim if undone else t.ink))
-        said = self.tr("saved") if row.saved else ""
+        said = say("saved") if row.saved else ""
         right = area.right() - 10 - (metrics.horizontalAdvance(said) + 10 if said else 0)
         box = QRectF(area.left() + LINE + 16, area.top(), max(0.0, right - area.left() - LINE - 16), area.height())
         middle = Qt.AlignmentFlag.AlignVCenter
@@ -138,8 +139,8 @@ class ChangeList(QListView):
         self.setViewportMargins(4, 4, 4, 4)
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName(self.tr("Changes to this layout"))
-        self.setAccessibleDescription(self.tr("The arrow keys go back to a step or forward to one; Home is the beginning."))
+        self.setAccessibleName(say("Changes to this layout"))
+        self.setAccessibleDescription(say("The arrow keys go back to a step or forward to one; Home is the beginning."))
         self.clicked.connect(self._go)
         self.activated.connect(self._go)
 

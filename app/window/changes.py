@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.panels.change_list import ChangeRow
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -41,9 +42,9 @@ class Changes(QObject):
             return
         name = history.names[number - 1] if number else ""
         if not name:
-            window.say(self.tr("Back to the beginning"))
+            window.say(say("Back to the beginning"))
         else:
-            window.say((self.tr("Back to: {}") if back else self.tr("Forward to: {}")).format(name))
+            window.say(say("Back to: {name}", name=name) if back else say("Forward to: {name}", name=name))
 
     def follow(self) -> None:
         """List the steps as they are now."""
@@ -51,8 +52,8 @@ class Changes(QObject):
             return
         document = self._window.document
         history, saved = document.history, set(document.saved_steps)
-        first = (self.tr("The beginning") if not history.dropped else
-                 self.tr("Earlier changes are kept no longer"))
+        first = (say("The beginning") if not history.dropped else
+                 say("Earlier changes are kept no longer"))
         rows = [ChangeRow(number, words, "present" if number == history.at else "undone" if number > history.at else "past",
                           number in saved)
                 for number, words in enumerate([first, *history.names])]
