@@ -119,6 +119,88 @@ def _stop_depth() -> Drawing:
             *_arrows(0, 33.5, -17, "to the point"), Stroke(straight((-6, 0), (40, 0)), "axis"))
 
 
-_PICTURES = {"break angle": _break_angle, "counterbore": _counterbore, "entry mark": _entry_mark, "offset": _offset,
+@cache
+def _cover() -> Drawing:
+    return (Area(rectangle(-30, -16, 20, 0), "wood"), Area(rectangle(-30, -11, 12, -5), "side bore"),
+            Stroke(straight((-36, -8), (16, -8)), "axis"), *_down(-22, 0, -5, "wood above"),
+            *_down(-22, -11, -16, "wood below"), *_down(27, 0, -8, "axis"), Stroke(straight((20, 0), (30, 0)), "fold"),
+            _label("face", -5, 3), _label("back", -5, -20))
+
+
+@cache
+def _buttons() -> Drawing:
+    return (Area(rectangle(-20, -26, 0, 26), "wood"), Disc((-9, 12), 3, "post bore"), Disc((-9, -12), 3, "post bore"),
+            Area(rectangle(8, 6, 22, 18), "button"), Area(rectangle(8, -18, 22, -6), "button"),
+            Stroke(straight((-9, 12), (8, 12)), "post"), Stroke(straight((-9, -12), (8, -12)), "post"),
+            *_down(28, 6, -6, "room for fingers"), _label("edge", -2, 29))
+
+
+@cache
+def _on_the_plate() -> Drawing:
+    return (Area(rectangle(-16, -10, 12, 10), "seat"), Disc((0, 0), 4, "post bore"), Area(rectangle(20, -6, 32, 6), "button"),
+            Stroke(straight((0, 0), (20, 0)), "axis"), Disc((-9, 7), 1.4, "screw pilot"), *_arrows(-9, 0, 15, ""),
+            *_down(-22, 7, 0, ""), _label("out", -4.5, 18), _label("aside", -24, 3, "right"), _label("button", 26, 9))
+
+
+@cache
+def _on_the_edge() -> Drawing:
+    return (Area(rectangle(-40, -8, 40, 8), "blank"), Area(rectangle(-17, -7, 17, 7), "seat"), Disc((0, 0), 3.2, "side bore"),
+            Disc((12, -4), 1.4, "screw pilot"), *_arrows(0, 12, 13, "along"), *_down(44, 0, -4, "down"),
+            _label("to the nut", -38, -14, "left"), _label("to the tip", 38, -14, "right"), _label("face", 0, 21),
+            _label("back", 0, -12))
+
+
+@cache
+def _two_bores() -> Drawing:
+    a, b = (-16, 6), (12, -5)
+    return (Area(rectangle(-36, -20, 36, 20), "wood"), Disc(a, 7, "post bore"), Disc(b, 5, "hole"),
+            Stroke(straight((-9.5, 3.4), (7.4, -3.2)), "dimension"), _label("wood between", -4, 4, "left"))
+
+
+@cache
+def _to_the_outline() -> Drawing:
+    edge = chain(((-36, -20), (20, -20), (24, -6), (22, 10), (12, 20), (-36, 20)), closed=True)
+    return (Area(edge, "wood"), Disc((4, 0), 6, "post bore"), Stroke(straight((10, 0), (23.2, 0)), "dimension"),
+            _label("wood to the outline", 20, 11, "right"))
+
+
+@cache
+def _inner_wall() -> Drawing:
+    return (Area(rectangle(-40, -10, -12, 10), "wood"), Area(rectangle(14, -10, 40, 10), "wood"),
+            Area(rectangle(-40, -3.2, -12, 3.2), "side bore"), Area(rectangle(-40, -2, 10, 2), "post"),
+            *_arrows(10, 14, 15, "room"), _label("rail", -26, -14), _label("slot", 1, -14), _label("inner wall", 27, -14),
+            _label("post", -2, 4.5))
+
+
+@cache
+def _skate() -> Drawing:
+    drill = chain(((-14, 34), (-6, 36), (3.2, 5), (0.4, 0.4), (-4.6, 2.6)), closed=True)
+    return (Area(rectangle(-30, -14, 30, 0), "wood"), Area(drill, "side bore"), Stroke(straight((-12, 40), (4, -14)), "axis"),
+            Stroke(straight((0, 0), (14, 0)), "section line"), _label("slides off", 15, 4), _label("drill", -18, 22, "right"))
+
+
+@cache
+def _two_pins() -> Drawing:
+    head = chain(((-12, -30), (12, -30), (18, -16), (18, 22), (-18, 22), (-18, -16)), closed=True)
+    return (Area(rectangle(-26, -34, 26, 30), "template board"), Area(head, "wood"),
+            Disc((0, -24), 2.6, "locating pin hole"), Disc((0, 16), 2.6, "locating pin hole"),
+            Stroke(straight((0, -40), (0, 36)), "centreline"), _label("pins on the centreline", 0, 38))
+
+
+@cache
+def _glue_line() -> Drawing:
+    return (Area(rectangle(-30, -20, 14, 20), "wood"), Area(rectangle(14, -20, 30, 20), "blank"),
+            Stroke(straight((14, -20), (14, 20)), "glue line"), Disc((12, 2), 4, "hole"), _label("glue line", 16, 23, "left"),
+            _label("ear", 22, -25), _label("hole", 2, 2, "right"))
+
+
+def _down(x: float, high: float, low: float, text: str) -> Drawing:
+    ticks = tuple(Stroke(straight((x - 1.5, y), (x + 1.5, y)), "dimension") for y in (high, low))
+    return (*ticks, Stroke(straight((x, low), (x, high)), "dimension"), _label(text, x + 3, (low + high) / 2, "left"))
+
+
+_PICTURES = {"two bores": _two_bores, "to the outline": _to_the_outline, "inner wall": _inner_wall, "skate": _skate,
+             "two pins": _two_pins, "glue line": _glue_line, "cover": _cover, "buttons": _buttons,
+             "on the plate": _on_the_plate, "on the edge": _on_the_edge, "break angle": _break_angle, "counterbore": _counterbore, "entry mark": _entry_mark, "offset": _offset,
              "opened-out": _opened_out, "rail and web": _rail_and_web, "ramp": _ramp, "seat": _seat,
              "side angle": _side_angle, "stop depth": _stop_depth}

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.help.glossary import WORDS
 from app.help.pictures import picture
+from app.help.snags import snag_words
 from app.look.theme import Theme
 from app.panels.section import SectionView
 
@@ -58,7 +59,7 @@ class HelpWindow(QDialog):
         self.resize(760, 520)
         self._entries = [action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
-        self._entries += [Entry(word.word, word.means, picture=word.picture) for word in WORDS]
+        self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
         self.field = QLineEdit(self)
         self.field.setPlaceholderText(self.tr("What do you look for?"))
         self.field.setAccessibleName(self.tr("What do you look for?"))

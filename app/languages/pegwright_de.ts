@@ -60,6 +60,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A board as large as the blank holds the inside openings; one shaped like the head guides the outline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A button behind the head needs room beyond its edge.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -77,6 +81,10 @@
     </message>
     <message>
         <source>A flat plate on a curved edge rocks or bridges: cut a flat for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A flat runs along the edge under the plate; a round spot is cut with a Forstner bit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -132,6 +140,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A ring under the router that rubs on the template while the cutter turns inside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A rounding needs a radius above zero.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -145,6 +157,14 @@
     </message>
     <message>
         <source>A scale factor is a number above zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sentence for yourself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sentence for yourself; it is printed in the part list.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -224,12 +244,24 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Across the axis: with its thickness it sweeps the room that fingers need.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add a node</source>
         <translation>Punkt hinzufügen</translation>
     </message>
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
         <translation>Alle Beispiele sind erfunden. Sicherheitsabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stelle ein, worauf du dich verlässt.</translation>
+    </message>
+    <message>
+        <source>Along the axis that fingers turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Along, to the tip</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>An angle is a finite number.</source>
@@ -292,8 +324,24 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>As far as the table goes either way: bores that want more are told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As long as the plate, and a little more for the chisel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As the &amp;system</source>
         <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>Aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a corner the edges meet at any angle; at a smooth node they go on in one direction.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>At the nut the line runs too flat to be offset.</source>
@@ -476,6 +524,10 @@
         <translation>Dunkle Farben; dieselbe Taste führt zu den hellen zurück.</translation>
     </message>
     <message>
+        <source>Deep enough that the plate lies on wood from end to end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Deeper than the drill is long</source>
         <translation type="unfinished"></translation>
     </message>
@@ -484,7 +536,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Depth at the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth of the flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down, to the back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -560,11 +624,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Edge to the next node</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Enter a longer drill in the rack.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter the drill in the rack, or change the hardware pattern to one you have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Equal centres put thick and thin strings at even steps; equal gaps leave even room between them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -577,6 +649,14 @@
     </message>
     <message>
         <source>Fingers need room between the buttons as they turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First handle, across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First handle, along</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -596,6 +676,70 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>From face to back, planed. Side bores lie at half of it unless they say otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From nut to bridge. The pull of the strings is reckoned with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one post of the row to the next: all move together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the face down to the axis of the bore; left empty it is half the thickness.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the face down; left empty the slot goes through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the outline square in to the posts of the row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the plate to the hole that the string goes through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the plate to the post's end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the post's axis along the edge, towards the tip of the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the post's axis to the middle of the button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the post's axis towards the back of the head.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the post's axis towards the button, seen on the face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the surface that it starts from, to full diameter; through when left empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the surface that it starts from; left empty it goes through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From wall to wall. The bit has to pass, and the string hole has to lie between the walls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From wall to wall; left empty the ramp is as wide as its slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give {opening} a ramp {ramp_words}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -609,6 +753,10 @@
     </message>
     <message>
         <source>Glue on {ear} before these are drilled, and let the glue cure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardware</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -656,6 +804,58 @@
         <translation>Stunden</translation>
     </message>
     <message>
+        <source>How deep the ramp lies where it meets the slot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far before the slot the ramp begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it reaches; deeper than that it cannot work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the bit can be lowered; deeper needs another depth of the collet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the button's axis lies from the back, or from the edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the head leans back from the line of the neck.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the plate reaches from the post's axis away from the button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the plate reaches from the post's axis towards the button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the router's base has to rest on the board at the rim of an opening.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the spindle comes down in one go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the square bass edge lies from the centreline: bores through the side are marked and measured from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the square treble edge lies from the centreline: bores through the side are marked and measured from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How tall the ring is: so much of it can rub.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Job book</source>
         <translation>Werkbuch</translation>
     </message>
@@ -673,6 +873,10 @@
     </message>
     <message>
         <source>Lead it past the other side of its own post, or give it another post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least board that is to stay between two openings of the template.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -697,6 +901,18 @@
     </message>
     <message>
         <source>Leave the line, add a slot beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length before the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length, or width of the spot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -745,6 +961,10 @@
     </message>
     <message>
         <source>Locating pin near the blank's edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made for the bit</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -804,6 +1024,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Measured across the cutting edges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Mend the shape it depends on.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -858,6 +1082,10 @@
     <message>
         <source>N&amp;ew window</source>
         <translation>N&amp;eues Fenster</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No bit chosen for the template</source>
@@ -920,6 +1148,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Node</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not saved there</source>
         <translation>Nicht dort gespeichert</translation>
     </message>
@@ -938,6 +1170,58 @@
     <message>
         <source>Nut and strings</source>
         <translation>Sattel und Saiten</translation>
+    </message>
+    <message>
+        <source>Of the arc from this node to the next; both nodes stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the board: the follower has to reach it at every depth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the cone at the tip, edge to edge; 118 degrees is usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the cutting edges, measured with a caliper across their tips.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the drill that makes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the drill. Measure the part with a caliper and add what it needs to slide in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the edge from this node to the next; the next node moves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the nut itself, edge to edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the part that rubs on the template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the pin itself: it has to fit without play.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the plate that rests on the work or the template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the ring that rubs on the template.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of this string alone, where frets are fanned; left empty it is the one of all.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Offset</source>
@@ -961,6 +1245,10 @@
     </message>
     <message>
         <source>On the same template {names} does it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One name for one thing; cards, notes and the running order use it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -988,11 +1276,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Out, to the button</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Outline crosses itself</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Outline leaves the blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside, windings included.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1080,6 +1376,10 @@
         <translation>Qt und PySide6 werden unter der GNU Lesser General Public License, Version 3, verwendet: sie dürfen durch andere Ausgaben derselben Version ersetzt werden. Ihr Quelltext liegt unter {place}. GEOS, in shapely enthalten, steht unter derselben Lizenz, Version 2.1; sein Quelltext liegt unter {other}.</translation>
     </message>
     <message>
+        <source>Radius</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rail is thin</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1116,6 +1416,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Row stands in from the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second handle, across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second handle, along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Set the axis of {item} {by} mm deeper.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1145,6 +1457,10 @@
     </message>
     <message>
         <source>Set two pins on the centreline, as far apart as the wood allows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shape</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1224,6 +1540,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Spacing of the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Spread along the edge</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1241,6 +1561,10 @@
     </message>
     <message>
         <source>Stop {measured} mm earlier, or use a drill with a shorter point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Straight, an arc of one radius, or a curve that its two handles pull.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1372,6 +1696,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The dimensions that this tuner has. Change them on the Tuners stage while nothing is held.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The drill does not reach the bottom of the hole.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1401,6 +1729,14 @@
     </message>
     <message>
         <source>The edge ends before {of} has slid so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge that the bore starts from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge that the piece is glued to.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1460,6 +1796,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The handle that pulls the curve as it comes to the next node, from the centreline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handle that pulls the curve as it comes to the next node, from the nut line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handle that pulls the curve as it leaves this node, from the centreline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handle that pulls the curve as it leaves this node, from the nut line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The hardware {id} needs at least one bore.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1472,11 +1824,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The hole that the cutter passes through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The id {id} is used more than once among the {where}: give each its own.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The kind decides how far its point runs ahead of the full diameter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The kind of drill decides how far its point runs ahead of the full diameter.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1560,6 +1924,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The note it sounds, as C4 or F#3: with diameter and scale length it gives the pull.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The outline</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1598,6 +1966,10 @@
     <message>
         <source>The owners have not chosen a licence yet: all rights reserved.</source>
         <translation>Die Eigentümer haben noch keine Lizenz gewählt: alle Rechte vorbehalten.</translation>
+    </message>
+    <message>
+        <source>The part that the collet grips. Without a bearing it may rub on the template.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm away.</source>
@@ -1784,7 +2156,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The string that is wound on this post.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The strings of {id} clear its nut end: it needs no ramp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface that the drill enters.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1793,6 +2173,10 @@
     </message>
     <message>
         <source>The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The template is larger or smaller than the cut by the offset of this bit and its follower.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1805,6 +2189,10 @@
     </message>
     <message>
         <source>The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut from the back would not meet the cut from the face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thin way of the button.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1984,6 +2372,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>To the left of the way from post to button, seen on the face; to the right below zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tuner {id} does not follow an edge, so it cannot slide along one.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2100,11 +2492,31 @@
         <translation>Was gehalten wird, oder der Schritt</translation>
     </message>
     <message>
+        <source>What one such step takes you, in minutes; s and h behind the number are understood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the bore is for: it decides which margins it keeps and when it is drilled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the layout is called, on its sheets and in its file's name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What the readings say</source>
         <translation>Was die Messungen sagen</translation>
     </message>
     <message>
+        <source>What you call it; plans and cards use this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where a string leaves the nut, above the face; it decides the break angle.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2112,7 +2524,27 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Where the glued piece begins, from the nut line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the glued piece ends, from the nut line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the string winds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Widen the blank, or glue on an ear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of the plate.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2124,7 +2556,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Wood behind the nut line that the drawing shows: pins and clamps may stand there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Wood between a bore from the side and the face or the back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood from the nut line to the far end of the blank.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
+from app.panels.field_help import pattern
 from app.panels.rows import FieldRow
 from app.panels.string_way_rows import flat_rows, ramp_rows
 from geometry.curves.polygons import polygon
@@ -91,7 +92,7 @@ def shaped_loop(layout: Headstock, id: str) -> Loop | None:
 # ---- helpers ------------------------------------------------------------
 def field(layout: Headstock, label: str, kind: str, path: tuple, value: object, **more) -> FieldRow:
     """A row that edits one field of the layout by its path."""
-    return FieldRow(label, kind, value, partial(set_field, layout, path), **more)
+    return FieldRow(label, kind, value, partial(set_field, layout, path), key=pattern(path), **more)
 
 
 def _name(layout: Headstock, group: str, id: str) -> FieldRow:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QWidget
 
+from app.help.tip import pictured
+from app.panels.field_help import explained
 from app.panels.fields import AngleField, LengthField, TextField
 from app.panels.rows import FieldRow
 from geometry.errors import GeometryError
@@ -23,6 +25,7 @@ class Form(QWidget):
         self._unit = unit
         self._rows: list[FieldRow] = []
         self._widgets: list[QWidget] = []
+        self._labels: dict[int, QLabel] = {}
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(12)
@@ -54,6 +57,7 @@ class Form(QWidget):
                 item.widget().hide()
                 item.widget().deleteLater()
         self._widgets = []
+        self._labels = {}
         for i, row in enumerate(self._rows):
             widget = self._make(row)
             widget.setProperty("row", i)
@@ -67,7 +71,7 @@ class Form(QWidget):
             label = QLabel(row.label, self)
             label.setObjectName("dim")
             label.setWordWrap(True)
-            label.setToolTip(row.help)
+            self._labels[i] = label
             label.setBuddy(widget)
             widget.setAccessibleName(row.label)
             self._grid.addWidget(label, i, 0)
@@ -116,8 +120,7 @@ class Form(QWidget):
     def _fill(self, row: FieldRow, widget: QWidget) -> None:
         if row.kind in ("heading", "button", "note"):
             return
-        if row.help and widget.property("bad") is not True:
-            widget.setToolTip(row.help)
+        self._explain(row, widget)
         if isinstance(widget, QLabel):
             text = str(row.value)
             if widget.text() != text:
@@ -136,6 +139,17 @@ class Form(QWidget):
             widget.setChecked(bool(row.value))
         else:
             widget.show_value(row.value)
+
+    def _explain(self, row: FieldRow, widget: QWidget) -> None:
+        """The row's sentence as a tip of label and field, with its drawing; for screen readers the sentence alone."""
+        sentence, drawing = explained(row)
+        tip = pictured(sentence, drawing, self.palette())
+        label = self._labels.get(widget.property("row"))
+        if label is not None and label.toolTip() != tip:
+            label.setToolTip(tip)
+        if sentence and widget.property("bad") is not True and widget.toolTip() != tip:
+            widget.setToolTip(tip)
+            widget.setAccessibleDescription(sentence)
 
     def _row(self) -> tuple[FieldRow, QWidget]:
         widget = self.sender()

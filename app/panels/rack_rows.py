@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from app.panels.field_help import pattern
 from app.panels.rows import FieldRow
 from geometry.edits.rack import Shelf, set_in_rack
 from geometry.errors import GeometryError
@@ -151,7 +152,7 @@ def _name(rack: Rack, path: tuple[str, str]) -> FieldRow:
 
 
 def _row(rack: Rack, label: str, kind: str, path: tuple, value: object, **more) -> FieldRow:
-    return FieldRow(label, kind, value, partial(set_in_rack, rack, path), **more)
+    return FieldRow(label, kind, value, partial(set_in_rack, rack, path), key=pattern(path, "rack"), **more)
 
 
 def _set_bearing(rack: Rack, bit: RouterBit, bearing: str) -> Rack:

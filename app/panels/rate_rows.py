@@ -46,7 +46,7 @@ def rate_rows(layout: Headstock) -> list[FieldRow]:
     for name, words in NAMES.items():
         value = getattr(layout.rates, name)
         shown = f"{value:g}" if name == "factor" else f"{value:g} min"
-        rows.append(FieldRow(words, "text", shown, partial(_changed, layout, name)))
+        rows.append(FieldRow(words, "text", shown, partial(_changed, layout, name), key="rates"))
     return rows
 
 

@@ -28,6 +28,8 @@ class FieldRow:
     choices: tuple[tuple[str, str], ...] = ()
     """(value, shown) pairs of a choice"""
     help: str = ""
+    key: str = ""
+    """the path of the field that it edits, as field_help.pattern writes it"""
     optional: bool = False
     empty: str = ""
     warn: bool = False

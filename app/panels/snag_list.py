@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QPainter, QPen
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from app.help.snags import drawing_of
+from app.help.tip import pictured
 from app.look.signs import sign_path
 from app.look.sizes import px
 from app.look.theme import Theme
@@ -70,7 +72,7 @@ class SnagModel(QAbstractListModel):
             chance = chance_of(snag, self._chances)
             return None if chance is None else chance.words(self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
-            return KINDS[snag.kind].why
+            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind), QGuiApplication.palette())
         return None
 
     def show_chances(self, chances: Chances) -> bool:

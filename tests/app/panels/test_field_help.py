@@ -1,0 +1,110 @@
+"""No field without its sentence, no kind of snag without its explanation."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtGui import QImage
+
+from app.formats import headstock
+from app.help.pictures import picture
+from app.help.snags import DRAWN, drawing_of, snag_words
+from app.help.tip import drawn, pictured
+from app.look.theme import THEMES
+from app.panels import pages
+from app.panels.accuracy_rows import accuracy_rows
+from app.panels.describe import describe
+from app.panels.field_help import LABELS, PATHS, explained, pattern
+from app.panels.rack_rows import entry_rows, machine_rows
+from app.panels.rate_rows import rate_rows
+from app.panels.rows import FieldRow
+from app.panels.string_panel import _string_rows
+from geometry.checks.kinds import KINDS
+from geometry.edits.hand_cuts import propose_flat, propose_ramp
+from geometry.edits.hardware import add_ear
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, feature_ids
+from tests.geometry.edits.heads import curved, plain, twelve
+
+SAMPLES = sorted((Path(__file__).parents[3] / "samples").glob("*.headstock.json"))
+TYPED = ("length", "angle", "text", "choice", "flag")
+
+
+def heads() -> Iterator[Headstock]:
+    for head in (*(headstock.read(file) for file in SAMPLES), plain(), curved(), twelve()):
+        yield head
+        head = add_ear(head, "bass")
+        for edit, ids in ((propose_ramp, [s.id for s in head.slots]), (propose_flat, [t.id for t in head.tuners])):
+            for id in ids:
+                try:
+                    head = edit(head, id)
+                except GeometryError:
+                    continue  # nothing to propose here: another head shows these rows
+        yield head
+
+
+def rows(head: Headstock) -> Iterator[FieldRow]:
+    """Every row of every page that a layout can show."""
+    for id in (*feature_ids(head), "outline", "nut", "blank"):
+        page = describe(head, id, "mm")
+        yield from (*page.facts, *page.fields)
+    for node in range(len(head.outline.nodes)):
+        yield from describe(head, "outline", "mm", node).fields
+    for pattern_ in head.patterns:
+        yield from pages.tuners_page(head, "mm", pattern_.id)
+    for made in (pages.blank_page(head, "mm"), pages.strings_page(head, "mm"), pages.template_rows(head, "mm"),
+                 accuracy_rows(head), rate_rows(head), _string_rows(head), machine_rows(head.rack, "mm")):
+        yield from made
+    for shelf in ("bits", "bushes", "drills"):
+        for entry in getattr(head.rack, shelf):
+            yield from entry_rows(head.rack, shelf, entry.id, "mm")
+
+
+def test_every_field_of_every_panel_has_its_sentence():
+    without = {(row.label, row.key) for head in heads() for row in rows(head)
+               if row.kind in TYPED and row.change is not None and not explained(row)[0]}
+    assert without == set()
+
+
+def test_sentences_end_and_name_drawings_that_exist():
+    for sentence, drawing in (*PATHS.values(), *LABELS.values()):
+        assert sentence.endswith(".") and len(sentence) > 15, sentence
+        assert bool(picture(drawing)) == bool(drawing)
+
+
+def test_paths_are_looked_up_without_names_and_numbers():
+    assert pattern(("tuners", "treble side 2", "place", "depth")) == "tuners.place.depth"
+    assert pattern(("patterns", 3, "bores", 0, "diameter")) == "patterns.bores.diameter"
+    assert pattern(("bits", "12 shank bearing", "cutter"), "rack") == "rack.cutter"
+    assert pattern(("slots", "shape", "shape", "width")) == "slots.shape.width", "a slot may be called shape"
+
+
+def test_every_kind_of_snag_is_explained_and_found_in_the_help():
+    words = snag_words()
+    assert {word.word for word in words} == {kind.title for kind in KINDS.values()}
+    for word in words:
+        assert word.means.endswith(".") and len(word.means) > 15
+        assert bool(picture(word.picture)) == bool(word.picture)
+    assert DRAWN.keys() <= KINDS.keys()
+
+
+def test_where_words_fail_there_is_a_drawing():
+    drawn_kinds = [key for key in KINDS if drawing_of(key)]
+    assert len(drawn_kinds) > 0.8 * len(KINDS)
+    for key in ("rail", "skate", "no-mark", "pins-askew", "cover", "post-to-wall", "hole-to-outline", "screw-to-screw"):
+        assert drawing_of(key), key
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda theme: theme.name)
+def test_a_drawing_of_a_tip_shows_something_and_stays_inside(qapp, theme):
+    for name in sorted({*DRAWN.values(), *(d for _, d in (*PATHS.values(), *LABELS.values()) if d)}):
+        image: QImage = drawn(picture(name), theme).toImage()
+        border = {image.pixelColor(x, y).name() for x in range(image.width()) for y in (0, image.height() - 1)}
+        border |= {image.pixelColor(x, y).name() for y in range(image.height()) for x in (0, image.width() - 1)}
+        assert border == {theme.paper.lower()}, name
+        assert len({image.pixelColor(x, image.height() // 2).name() for x in range(image.width())}) > 1, name
+
+
+def test_a_tip_without_a_drawing_is_its_sentence(qapp):
+    assert pictured("Of the pin.", "", qapp.palette()) == "Of the pin."
+    assert pictured("A & B.", "rail and web", qapp.palette()).startswith("<p>A &amp; B.</p><img src=")
