@@ -24,15 +24,24 @@ from collections.abc import Callable
 Lookup = Callable[[str, str], str]
 """From the English text and what it is about to its translation; `""` where there is none."""
 
+LANGUAGE = "PEGWRIGHT_LANGUAGE"
+"""In the environment of a process that helps this one: the language that it is to answer in."""
+
 _lookup: Lookup | None = None
+_language = "en"
 _known: dict[tuple[str, str], str] = {}
 
 
-def use(lookup: Lookup | None) -> None:
+def use(lookup: Lookup | None, language: str = "en") -> None:
     """Say everything by this catalogue from now on; None for English. What was said before stays as it was."""
-    global _lookup
-    _lookup = lookup
+    global _lookup, _language
+    _lookup, _language = lookup, language
     _known.clear()
+
+
+def language() -> str:
+    """The code of the language in use."""
+    return _language
 
 
 def say(text: str, /, *, about: str = "", **fields: object) -> str:

@@ -22,6 +22,32 @@ TERMS = frozenset({
     "post bores", "counterbores", "clearance bores", "screw holes", "pin holes",
     # kinds of features, and the pieces that are built
     "ears", "slots", "tuners", "pins", "holes", "patterns", "rows", "practice", "real",
+    # machines and tools
+    "drill press", "hand drill", "band saw", "coping saw", "router", "bench", "twist", "brad", "forstner",
+    # what the router follows, and the grain
+    "template", "template below", "wall already cut", "end grain", "against the grain", "wrap paper", "back paper",
+    # along a section
+    "waste", "slot", "web", "wood",
+    # how a distance is measured
+    "over the wood", "over the walls", "over pins",
+    # roles of bores, guides of the router, kinds of operations
+    "post", "clearance", "pin", "side", "guide bush", "bare shank", "bearing on the shank", "bearing on the tip",
+    "glue ear", "mark", "pilot", "edge pilot", "side counterbore", "waste holes", "saw", "rout", "cut outline",
+    "rout outline", "ramp", "flat", "clean up", "finish", "final diameter",
+    # what is left out of a drawing that is imported
+    "texts", "dimensions", "leaders", "hatches", "filled areas", "points", "unbounded lines", "pictures", "viewports",
+    "3-D faces", "solid bodies", "regions", "surfaces", "tables", "foreign contents", "shapes on paper pages",
+    "hidden shapes", "blocks that the file does not hold", "blocks scaled to nothing", "shapes without length",
+    "shapes with impossible coordinates", "white page backgrounds", "shapes without line or fill",
+    "shapes with a broken transform", "references to what the file does not hold",
+    # grades of snags
+    "spoils the work", "tight", "note",
+    # how bad a wrong place in the running order is
+    "impossible", "unsafe", "unwise", "twice",
+    # the check bars of a page
+    "lying", "upright",
+    # what can be typed while something is dragged
+    "length", "angle", "radius", "width", "along", "diameter", "depth", "across", "behind", "thickness", "blank",
     # what is drilled
     "hole", "bore", "side bore", "counterbore", "screw", "pin hole", "locating pin", "post bore", "clearance bore",
     "screw pilot", "locating pin hole",

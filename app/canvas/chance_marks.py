@@ -14,6 +14,7 @@ from app.look.signs import sign_path
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from geometry.accuracy.words import short_chance_words
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
@@ -49,8 +50,8 @@ def worst_places(simulation: Simulation, most: int = MOST) -> list[tuple[Vec2, s
 
 def _told(clearance: Clearance, trials: int) -> tuple[str, float, str]:
     if clearance.spoils and clearance.spoiled > 0:
-        return "spoils the work", clearance.spoiled, f"spoiled {short_chance_words(clearance.spoiled, trials)}"
-    return "tight", clearance.short, f"thin {short_chance_words(clearance.short, trials)}"
+        return "spoils the work", clearance.spoiled, say("spoiled {chance}", chance=short_chance_words(clearance.spoiled, trials))
+    return "tight", clearance.short, say("thin {chance}", chance=short_chance_words(clearance.short, trials))
 
 
 class ChanceItem(QGraphicsItem):

@@ -18,6 +18,7 @@ from geometry.checks import Snag
 from geometry.drawing.solid import Solid, solid
 from geometry.drawing.turning import BACK, BASS_EDGE, FACE, TIP, TREBLE_EDGE, View, spot, turned
 from geometry.layout import Headstock
+from geometry.saying import say
 
 BEGIN = View(math.radians(-32), math.radians(-24))
 TURN = math.radians(0.45)
@@ -41,10 +42,10 @@ class SolidView(QWidget):
         row = Flow(sides, (8, 6, 8, 6), 3)
         self.turntable = Turntable(theme, self)
         self._views = {}
-        for word, view in ((self.tr("Face"), FACE), (self.tr("Back"), BACK), (self.tr("Bass"), BASS_EDGE),
-                           (self.tr("Treble"), TREBLE_EDGE), (self.tr("Tip"), TIP), (self.tr("Aslant"), BEGIN)):
+        for word, view in ((say("Face"), FACE), (say("Back"), BACK), (say("Bass"), BASS_EDGE),
+                           (say("Treble"), TREBLE_EDGE), (say("Tip"), TIP), (say("Aslant"), BEGIN)):
             button = QPushButton(word, sides)
-            button.setToolTip(self.tr("Look at the head from this side."))
+            button.setToolTip(say("Look at the head from this side."))
             button.clicked.connect(self._chosen)
             self._views[button] = view
             row.addWidget(button)
@@ -85,9 +86,9 @@ class Turntable(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setCursor(Qt.CursorShape.OpenHandCursor)
-        self.setAccessibleName(self.tr("The head in space"))
-        self.setToolTip(self.tr("Drag to turn, roll the wheel to come closer. Arrow keys turn, + and - come closer "
-                                "or step back."))
+        self.setAccessibleName(say("The head in space"))
+        self.setToolTip(say("Drag to turn, roll the wheel to come closer. Arrow keys turn, + and - come closer or "
+                            "step back."))
 
     def sizeHint(self) -> QSize:
         return QSize(420, 500)

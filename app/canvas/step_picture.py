@@ -10,6 +10,7 @@ from app.look.painting import Painting, fitted
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
+from geometry.saying import say
 
 BORDER = 22
 """White left round the picture, pixels."""
@@ -31,7 +32,7 @@ class StepPicture(QWidget):
         self._box = QRectF()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(220, 200)
-        self.setAccessibleName(self.tr("The piece at this step"))
+        self.setAccessibleName(say("The piece at this step"))
 
     def sizeHint(self) -> QSize:
         return QSize(520, 620)

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QTransform
 from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
 
 from app.tools.pointer import Pointer
+from geometry.saying import say
 
 SMALLEST, LARGEST = 0.4, 120.0
 """Pixels per mm between which the view zooms."""
@@ -48,7 +49,7 @@ class CanvasView(QGraphicsView):
         self.setMouseTracking(True)
         self.viewport().setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAccessibleName(self.tr("Headstock, opened-out view"))
+        self.setAccessibleName(say("Headstock, opened-out view"))
         self._scale = 3.0
         self._panning: QPoint | None = None
         self._space = False

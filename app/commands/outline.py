@@ -11,6 +11,7 @@ from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
 from geometry.edits.imported import layout_from
 from geometry.joining.placing import place
+from geometry.saying import say
 
 from .arguments import FILE_ENDING
 
@@ -39,12 +40,20 @@ def run(request: argparse.Namespace) -> int:
 def outline_lines(read: DrawingRead, guessed: str, out: Path) -> Iterator[str]:
     """What was found in the drawing, what was guessed about it and where the layout is, as lines of text."""
     width, height = read.size_mm
-    source = {"file": "as the drawing says", "option": "as you said", "guess": "guessed from its size"}[
-        read.unit_source
-    ]
-    yield f"Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {read.unit}, {source}."
+    source = {
+        "file": say("as the drawing says"),
+        "option": say("as you said"),
+        "guess": say("guessed from its size"),
+    }[read.unit_source]
+    yield say(
+        "Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.",
+        width=width, height=height, unit=read.unit, source=source,
+    )
     found = Counter(loop.role for loop in read.loops)
-    yield f"Slots: {found['slot']}. Holes: {found['hole']}. Loops left out: {found['other']}."
+    yield say(
+        "Slots: {slots}. Holes: {holes}. Loops left out: {other}.",
+        slots=found["slot"], holes=found["hole"], other=found["other"],
+    )
     yield guessed
     yield from read.warnings
-    yield f"Written to {out}."
+    yield say("Written to {out}.", out=out)

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 from dataclasses import asdict
 
 from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
+from geometry.saying import count, say
 from geometry.solids import Drilling
+from geometry.terms import term
 
 LOCATING = "locating"
 DIGITS = 6
@@ -36,36 +38,32 @@ def check_lines(name: str, result: CheckResult) -> Iterator[str]:
     """The result as lines of text: the counts, how many snags of each grade, then each snag, worst first."""
     counts = result.counts
     yield name
-    yield (
-        ", ".join(
-            [
-                _many(counts.holes, "hole"),
-                _many(counts.counterbores, "counterbore"),
-                _many(counts.drilling, "drilling"),
-                _many(counts.pins, "locating pin"),
-            ]
-        )
-        + "."
+    kinds = (
+        count(counts.holes, "{n} hole", "{n} holes"),
+        count(counts.counterbores, "{n} counterbore", "{n} counterbores"),
+        count(counts.drilling, "{n} drilling", "{n} drillings"),
+        count(counts.pins, "{n} locating pin", "{n} locating pins"),
     )
+    yield ", ".join(kinds) + "."
     yield summary(result)
-    width = max(map(len, GRADES))
+    width = max(len(term(grade)) for grade in GRADES)
     for snag in result.snags:
         x, y, z = snag.where
         yield ""
-        yield f"{snag.grade.ljust(width)}  {snag.text}"
+        yield f"{term(snag.grade).ljust(width)}  {snag.text}"
         if snag.cure:
-            yield f"{' ' * width}  Cure: {snag.cure}"
-        yield f"{' ' * width}  Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm."
+            yield f"{' ' * width}  " + say("Cure: {cure}", cure=snag.cure)
+        yield f"{' ' * width}  " + say("Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm.", x=x, y=y, z=z)
 
 
 def summary(result: CheckResult) -> str:
     """How many snags of each grade, in one sentence."""
     if not result.snags:
-        return "No snags."
+        return say("No snags.")
     found = {grade: sum(snag.grade == grade for snag in result.snags) for grade in GRADES}
-    spoiling = found[SPOILS]
-    verb = "spoils" if spoiling == 1 else "spoil"
-    return f"{spoiling} {verb} the work, {found[TIGHT]} tight, {_many(found[NOTE], 'note')}."
+    spoiling = count(found[SPOILS], "{n} spoils the work", "{n} spoil the work")
+    notes = count(found[NOTE], "{n} note", "{n} notes")
+    return say("{spoiling}, {tight} tight, {notes}.", spoiling=spoiling, tight=found[TIGHT], notes=notes)
 
 
 def _snag(snag: Snag) -> dict:
@@ -102,7 +100,3 @@ def _number(value: float | None) -> float | None:
 
 def _numbers(values: tuple[float, ...]) -> list[float | None]:
     return [_number(value) for value in values]
-
-
-def _many(count: int, one: str) -> str:
-    return f"{count} {one}" if count == 1 else f"{count} {one}s"

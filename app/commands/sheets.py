@@ -5,6 +5,7 @@ import sys
 
 from app.formats import headstock
 from geometry.checks import check
+from geometry.saying import say
 
 from .arguments import FILE_ENDING, program
 
@@ -24,7 +25,8 @@ def run(request: argparse.Namespace) -> int:
         print(path)
     if check(layout).spoils:
         print(
-            f"Do not cut from these sheets yet: something spoils the work, see {program()} check {request.file}.",
+            say("Do not cut from these sheets yet: something spoils the work, see {command}.",
+                command=f"{program()} check {request.file}"),
             file=sys.stderr,
         )
     return 0

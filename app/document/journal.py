@@ -19,6 +19,7 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
 from geometry.layout import Headstock
+from geometry.saying import say
 
 DELAY_MS = 1000
 """From the first change to the writing of it."""
@@ -94,4 +95,4 @@ class Journal(QObject):
             self._timer.start()
             if self.trouble != str(error):
                 self.trouble = str(error)
-                self.troubled.emit(self.tr("Unsaved work cannot be kept safe: {}").format(self.trouble))
+                self.troubled.emit(say("Unsaved work cannot be kept safe: {trouble}", trouble=self.trouble))

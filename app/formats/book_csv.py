@@ -8,8 +8,10 @@ from pathlib import Path
 from app.formats.csv_out import Cell, csv_text, write_csv
 from geometry.book import cost, lines
 from geometry.layout import Book, Task
+from geometry.saying import say
+from geometry.terms import term
 
-HEAD = ("section", "piece", "item", "about", "count", "planned", "value", "unit", "total")
+HEAD = (say("section", about="column"), say("piece", about="column"), say("item", about="column"), say("about", about="column"), say("count", about="column"), say("planned", about="column"), say("value", about="column"), say("unit", about="column"), say("total", about="column"))
 """One table with one meaning a column: `about` is the feature, operation or way of measuring; money has a count,
 the price of one as value and a total."""
 
@@ -18,16 +20,16 @@ def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
     """Rows under HEAD: times, money, notes, readings. Minutes, mm (tilt: degrees); amounts to the last digit."""
     rows: list[tuple[Cell, ...]] = []
     for line in lines(book, planned):
-        rows += [("time", piece, line.task.title, line.task.operation, None, line.planned, spent, "min", None)
+        rows += [(say("time"), term(piece), line.task.title, line.task.operation, None, line.planned, spent, "min", None)
                  for piece, spent in (("practice", line.practice), ("real", line.real)) if spent is not None]
-    rows += [("money", p.piece, p.part, None, p.count, None, p.each, book.currency, cost(p)) for p in book.prices]
+    rows += [(say("money"), term(p.piece), p.part, None, p.count, None, p.each, book.currency, cost(p)) for p in book.prices]
     for one in book.remarks:
         about = one.on or (None if one.task is None else one.task.operation)
-        rows.append(("note", one.piece, one.text, about, None, None, None, "done" if one.done else None, None))
+        rows.append((say("note"), term(one.piece), one.text, about, None, None, None, say("done") if one.done else None, None))
     for r in book.readings:
-        about = " ".join(word for word in (r.what, r.how, r.other) if word)
-        rows.append(("reading", r.piece, r.drilling, about, None, r.planned, r.value,
-                     "degrees" if r.what == "tilt" else "mm", None))
+        about = " ".join(word for word in (term(r.what), term(r.how), r.other) if word)
+        rows.append((say("reading"), term(r.piece), r.drilling, about, None, r.planned, r.value,
+                     say("degrees") if r.what == "tilt" else "mm", None))
     return rows
 
 

@@ -18,36 +18,42 @@ from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sent
 from app.formats.tidy_json import tidy
 from geometry.errors import GeometryError
 from geometry.layout import FORMAT, Headstock, validate
+from geometry.saying import say
 
 SUFFIX = ".headstock.json"
 LARGEST_BYTES = 20_000_000
 
 
-def decode(data: bytes, name: str = "the file") -> Headstock:
+def decode(data: bytes, name: str = "") -> Headstock:
     """A validated layout from file bytes. FormatError with one sentence and the place otherwise."""
+    name = name or say("the file")
     if not data.strip():
-        raise FormatError(f"{name} is empty: it holds no layout.")
+        raise FormatError(say("{name} is empty: it holds no layout.", name=name))
     if len(data) > LARGEST_BYTES:
-        raise FormatError(f"{name} is {len(data) / 1e6:.0f} MB, far more than a layout needs: "
-                          "choose the right file.")
+        raise FormatError(say("{name} is {data:.0f} MB, far more than a layout needs: choose the right file.",
+                              name=name, data=len(data) / 1e6))
     try:
         data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright
     except UNREADABLE as error:
-        raise FormatError(f"{name} is not a headstock layout: {sentence(error, data)}") from error
+        raise FormatError(say("{name} is not a headstock layout: {sentence}",
+                              name=name, sentence=sentence(error, data))) from error
     if version is None:
-        raise FormatError(f'{name} is not a headstock layout: it has no "pegwright" version at the top.')
+        raise FormatError(say('{name} is not a headstock layout: it has no "pegwright" version at the top.', name=name))
     if not 1 <= version < LATEST:
-        raise FormatError(f"{name} is damaged: there has never been a layout of the version that it names.")
+        raise FormatError(say("{name} is damaged: there has never been a layout of the version that it names.",
+                              name=name))
     if version > FORMAT:
-        raise FormatError(f"{name} is a layout of version {version}; this program reads version {FORMAT}. "
-                          "Update Pegwright to open it; the file is left as it is.")
+        raise FormatError(say("{name} is a layout of version {version}; this program reads version {format}. Update "
+                              "Pegwright to open it; the file is left as it is.",
+                              name=name, version=version, format=FORMAT))
     try:
         return validate(read_strict(data, Headstock))
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
+        raise FormatError(say("{name} cannot be used: {sentence}",
+                              name=name, sentence=sentence(error, data))) from error
     except GeometryError as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+        raise FormatError(say("{name} cannot be used: {sentence}", name=name, sentence=sentence(error))) from error
 
 
 def read(path: Path) -> Headstock:
@@ -61,7 +67,8 @@ def read_marked(path: Path) -> tuple[Headstock, str]:
     try:
         data = read_bytes(path, LARGEST_BYTES)
     except (OSError, ValueError) as error:
-        raise FormatError(f"{path.name} cannot be read: {getattr(error, 'strerror', None) or error}.") from error
+        raise FormatError(say("{path} cannot be read: {why}.",
+                              path=path.name, why=getattr(error, 'strerror', None) or error)) from error
     return decode(data, path.name), fingerprint(data)
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from app.formats.errors import FormatError
 from geometry.curves import Matrix
 from geometry.drawing import Drawing
+from geometry.saying import say
 
 PAPERS: dict[str, tuple[float, float]] = {
     "A4": (210.0, 297.0),  # ISO 216
@@ -25,7 +26,8 @@ def paper_size(name: str, lying: bool = False) -> tuple[float, float]:
     for known, (width, height) in PAPERS.items():
         if known.lower() == name.lower():
             return (height, width) if lying else (width, height)
-    raise FormatError(f"There is no paper called {name}: choose one of {', '.join(PAPERS)}.")
+    raise FormatError(say("There is no paper called {name}: choose one of {papers}.",
+                          name=name, papers=', '.join(PAPERS)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,6 +21,7 @@ from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Line, Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+from geometry.saying import say
 
 POINTS_PER_MM = 72 / 25.4
 SMALL = 9.0
@@ -41,7 +42,7 @@ def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
     canvas.setCreator("Pegwright")
     canvas.setProducer("Pegwright")
     canvas.setAuthor("")
-    canvas.setSubject("Full-size sheets: print at 100 %")
+    canvas.setSubject(say("Full-size sheets: print at 100 %"))
     _ask_for_full_size(canvas)
     before = ""
     for number, page in enumerate(pages, 1):

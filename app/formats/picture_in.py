@@ -12,6 +12,7 @@ from PIL import Image, ImageOps, UnidentifiedImageError
 
 from app.formats.errors import FormatError
 from geometry.layout.picture import MOST_BYTES
+from geometry.saying import say
 
 LONGEST = 2400
 """Longer side of the picture kept, in points: 0.17 mm a point where it shows 400 mm."""
@@ -41,19 +42,23 @@ def read_picture(path: Path) -> PictureRead:
     path = Path(path)
     try:
         if path.stat().st_size > LARGEST_FILE:
-            raise FormatError(f"{path.name} is {path.stat().st_size / 1e6:.0f} MB: save a smaller picture.")
+            raise FormatError(say("{path} is {st_size:.0f} MB: save a smaller picture.",
+                                  path=path.name, st_size=path.stat().st_size / 1e6))
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             with Image.open(path) as opened:
                 return _reduced(opened, path.name)
     except UnidentifiedImageError as error:
-        raise FormatError(f"{path.name} is no picture that can be read: save it as JPEG or PNG.") from error
+        raise FormatError(say("{path} is no picture that can be read: save it as JPEG or PNG.",
+                              path=path.name)) from error
     except Image.DecompressionBombError as error:
-        raise FormatError(f"{path.name} claims to be far larger than any camera's picture: save a smaller one.") from error
+        raise FormatError(say("{path} claims to be far larger than any camera's picture: save a smaller one.",
+                              path=path.name)) from error
     except (OSError, ValueError, SyntaxError, EOFError) as error:
         if isinstance(error, OSError) and error.strerror:
-            raise FormatError(f"{path.name} cannot be read: {error.strerror}.") from error
-        raise FormatError(f"{path.name} is damaged: save the picture again.") from error
+            raise FormatError(say("{path} cannot be read: {strerror}.",
+                                  path=path.name, strerror=error.strerror)) from error
+        raise FormatError(say("{path} is damaged: save the picture again.", path=path.name)) from error
 
 
 def grey_of(jpeg: bytes) -> np.ndarray:
@@ -62,15 +67,16 @@ def grey_of(jpeg: bytes) -> np.ndarray:
         with Image.open(io.BytesIO(jpeg)) as opened:
             return np.asarray(opened.convert("L"))
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        raise FormatError("The picture in this layout is damaged: lay it behind the drawing again.") from error
+        raise FormatError(say("The picture in this layout is damaged: lay it behind the drawing again.")) from error
 
 
 def _reduced(opened: Image.Image, name: str) -> PictureRead:
     width, height = opened.size
     most = MOST_JPEG if opened.format == "JPEG" else MOST_POINTS
     if width * height > most:
-        raise FormatError(f"{name} has {width} x {height} points, more than can be read here: save it with a longer "
-                          f"side of about {LONGEST} points.")
+        raise FormatError(say("{name} has {width} x {height} points, more than can be read here: save it with a "
+                              "longer side of about {longest} points.",
+                              name=name, width=width, height=height, longest=LONGEST))
     if opened.format == "JPEG":
         opened.draft("RGB", (LONGEST, LONGEST))
     upright = ImageOps.exif_transpose(opened)
@@ -99,5 +105,5 @@ def _squeezed(picture: Image.Image, name: str) -> bytes:
         if kept.tell() <= WANTED_BYTES:
             return kept.getvalue()
     if kept.tell() > MOST_BYTES:
-        raise FormatError(f"{name} cannot be made small enough to keep: use a smaller picture.")
+        raise FormatError(say("{name} cannot be made small enough to keep: use a smaller picture.", name=name))
     return kept.getvalue()

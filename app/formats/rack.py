@@ -21,6 +21,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Rack
 from geometry.layout.generic import RACK, RACK_INCH
 from geometry.layout.validate import validate_rack
+from geometry.saying import say
 
 VERSION = 1
 LARGEST_BYTES = 2_000_000
@@ -61,7 +62,8 @@ def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> R
     except FileNotFoundError:
         return starting_rack(unit)
     except OSError as error:
-        raise FormatError(f"Your rack in {path} cannot be read: {error.strerror or error}.") from error
+        raise FormatError(say("Your rack in {path} cannot be read: {strerror}.",
+                              path=path, strerror=error.strerror or error)) from error
     return decode_rack(data, str(path))
 
 
@@ -75,7 +77,8 @@ def save_rack(rack: Rack, path: Path | None = None) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(f"The folder {path.parent} for your rack cannot be made: {error.strerror or error}.") from error
+        raise FormatError(say("The folder {parent} for your rack cannot be made: {strerror}.",
+                              parent=path.parent, strerror=error.strerror or error)) from error
     save_bytes(path, data)
 
 
@@ -91,7 +94,8 @@ def set_aside(path: Path | None = None) -> Path:
     try:
         path.rename(aside)
     except OSError as error:
-        raise FormatError(f"{path} cannot be renamed: {error.strerror or error}. Move it yourself.") from error
+        raise FormatError(say("{path} cannot be renamed: {strerror}. Move it yourself.",
+                              path=path, strerror=error.strerror or error)) from error
     return aside
 
 
@@ -104,7 +108,8 @@ def keep_before(path: Path | None = None) -> Path | None:
     except FileNotFoundError:
         return None
     except OSError as error:
-        raise FormatError(f"{path} cannot be read: {error.strerror or error}.") from error
+        raise FormatError(say("{path} cannot be read: {strerror}.",
+                              path=path, strerror=error.strerror or error)) from error
     save_bytes(before, data)
     return before
 
@@ -114,27 +119,32 @@ def encode_rack(rack: Rack) -> bytes:
     try:
         return tidy(RackFile(rack=validate_rack(rack)))
     except GeometryError as error:
-        raise FormatError(f"The rack cannot be saved: {error}") from error
+        raise FormatError(say("The rack cannot be saved: {error}", error=error)) from error
 
 
-def decode_rack(data: bytes, name: str = "the file") -> Rack:
+def decode_rack(data: bytes, name: str = "") -> Rack:
     """A rack from file bytes. FormatError with one sentence and the place otherwise."""
+    name = name or say("the file")
     if not data.strip():
-        raise FormatError(f"{name} is empty: it holds no rack. Delete it to begin with the starting rack.")
+        raise FormatError(say("{name} is empty: it holds no rack. Delete it to begin with the starting rack.",
+                              name=name))
     if len(data) > LARGEST_BYTES:
-        raise FormatError(f"{name} is far larger than a rack needs: choose the right file.")
+        raise FormatError(say("{name} is far larger than a rack needs: choose the right file.", name=name))
     try:
         data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright_rack
         if version is None:
-            raise FormatError(f'{name} is not a rack: it has no "pegwright_rack" version at the top.')
+            raise FormatError(say('{name} is not a rack: it has no "pegwright_rack" version at the top.', name=name))
         if not 1 <= version < LATEST:
-            raise FormatError(f"{name} is damaged: there has never been a rack of the version that it names.")
+            raise FormatError(say("{name} is damaged: there has never been a rack of the version that it names.",
+                                  name=name))
         if version > VERSION:
-            raise FormatError(f"{name} is a rack of version {version}; this program reads version {VERSION}. "
-                              "Update Pegwright to open it; the file is left as it is.")
+            raise FormatError(say("{name} is a rack of version {version}; this program reads version {known}. "
+                                  "Update Pegwright to open it; the file is left as it is.",
+                                  name=name, version=version, known=VERSION))
         return validate_rack(read_strict(data, RackFile).rack)
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
+        raise FormatError(say("{name} cannot be used: {sentence}",
+                              name=name, sentence=sentence(error, data))) from error
     except GeometryError as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error)}") from error
+        raise FormatError(say("{name} cannot be used: {sentence}", name=name, sentence=sentence(error))) from error

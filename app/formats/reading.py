@@ -6,7 +6,9 @@ import os
 import stat
 from pathlib import Path
 
-NO_FILE = "it is a folder, a device or a pipe and no file"
+from geometry.saying import say
+
+NO_FILE = say("it is a folder, a device or a pipe and no file")
 
 
 def read_bytes(path: str | os.PathLike[str], most: int) -> bytes:

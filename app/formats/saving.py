@@ -18,6 +18,7 @@ from pathlib import Path
 from app.formats.errors import FormatError
 from app.formats.reading import is_file
 from app.formats.saving_words import CANNOT_FLUSH, why
+from geometry.saying import say
 
 BEFORE = ".before"
 """What follows the name of a file in the name of the version before it. It stands beside the file and not in a
@@ -53,8 +54,9 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
                     _remove(left)
         _flush_folder(target.parent)
     except (OSError, ValueError) as error:
-        raise FormatError(f"{path} cannot be written: {why(error)}. Choose another place; a file that was there before "
-                          "is untouched.") from error
+        raise FormatError(say("{path} cannot be written: {why}. Choose another place; a file that was there before is "
+                              "untouched.",
+                              path=path, why=why(error))) from error
     return kept
 
 
@@ -100,9 +102,9 @@ def _mode(target: Path) -> int:
         os.umask(mask)
         return 0o666 & ~mask
     if not os.path.isfile(target):
-        raise IsADirectoryError("there is a folder or a device of that name")
+        raise IsADirectoryError(say("there is a folder or a device of that name"))
     if not there.st_mode & 0o222:
-        raise PermissionError("the file is protected against writing")
+        raise PermissionError(say("the file is protected against writing"))
     return there.st_mode & 0o777
 
 
@@ -116,11 +118,11 @@ def _write_part(folder: Path, data: bytes, mode: int) -> Path:
             while rest:
                 written = os.write(handle, rest)
                 if written <= 0:
-                    raise OSError("nothing more is taken there")
+                    raise OSError(say("nothing more is taken there"))
                 rest = rest[written:]
             os.fsync(handle)
             if os.fstat(handle).st_size != len(data):
-                raise OSError("not all of it arrived there")
+                raise OSError(say("not all of it arrived there"))
         finally:
             os.close(handle)
         os.chmod(part, mode)

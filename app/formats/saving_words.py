@@ -4,21 +4,23 @@ from __future__ import annotations
 
 import errno
 
+from geometry.saying import say
+
 _WORDS = {
-    "the disk is full": ("ENOSPC",),
-    "your share of the disk is used up": ("EDQUOT",),
-    "the file would be larger than that disk allows": ("EFBIG",),
-    "the disk can only be read": ("EROFS",),
-    "you have no right to write there": ("EACCES", "EPERM"),
-    "its folder is not there": ("ENOENT", "ENOTDIR"),
-    "a folder of that name is there": ("EISDIR", "ENOTEMPTY", "EEXIST"),
-    "its name is too long": ("ENAMETOOLONG",),
-    "the disk reports a fault": ("EIO",),
-    "the drive does not answer": ("ENODEV", "ENXIO", "ESTALE", "ENETDOWN", "ENETUNREACH", "EHOSTDOWN", "EHOSTUNREACH",
+    say("the disk is full"): ("ENOSPC",),
+    say("your share of the disk is used up"): ("EDQUOT",),
+    say("the file would be larger than that disk allows"): ("EFBIG",),
+    say("the disk can only be read"): ("EROFS",),
+    say("you have no right to write there"): ("EACCES", "EPERM"),
+    say("its folder is not there"): ("ENOENT", "ENOTDIR"),
+    say("a folder of that name is there"): ("EISDIR", "ENOTEMPTY", "EEXIST"),
+    say("its name is too long"): ("ENAMETOOLONG",),
+    say("the disk reports a fault"): ("EIO",),
+    say("the drive does not answer"): ("ENODEV", "ENXIO", "ESTALE", "ENETDOWN", "ENETUNREACH", "EHOSTDOWN", "EHOSTUNREACH",
                                   "ENOTCONN", "ETIMEDOUT", "EREMOTEIO", "ESHUTDOWN"),
-    "another program holds it": ("EBUSY", "ETXTBSY", "EAGAIN"),
-    "the name leads round in a circle": ("ELOOP",),
-    "the system refuses that name": ("EINVAL", "EILSEQ"),
+    say("another program holds it"): ("EBUSY", "ETXTBSY", "EAGAIN"),
+    say("the name leads round in a circle"): ("ELOOP",),
+    say("the system refuses that name"): ("EINVAL", "EILSEQ"),
 }
 _BY_NUMBER = {getattr(errno, name): words for words, names in _WORDS.items() for name in names if hasattr(errno, name)}
 
@@ -30,7 +32,7 @@ CANNOT_FLUSH = tuple(getattr(errno, name) for name in ("EINVAL", "ENOTSUP", "EOP
 def why(error: OSError | ValueError) -> str:
     """The reason without a capital and without a full stop."""
     if not isinstance(error, OSError):
-        return "the system refuses that name"
+        return say("the system refuses that name")
     if error.errno is None:
-        return str(error).rstrip(".") or "the disk refuses it"
-    return _BY_NUMBER.get(error.errno, (error.strerror or "the disk refuses it").rstrip("."))
+        return str(error).rstrip(".") or say("the disk refuses it")
+    return _BY_NUMBER.get(error.errno, (error.strerror or say("the disk refuses it")).rstrip("."))

@@ -9,6 +9,8 @@ from typing import TypeVar
 
 import msgspec
 
+from geometry.saying import say
+
 Record = TypeVar("Record")
 
 LONGEST = 400
@@ -32,10 +34,10 @@ def plain(data: bytes) -> bytes:
     """The bytes without the mark that some editors put before UTF-8. Unsound when the text is of another width."""
     for mark, name in _OTHER_WIDTHS:
         if data.startswith(mark):
-            raise Unsound(f"It was saved as {name}: save it again as UTF-8.")
+            raise Unsound(say("It was saved as {name}: save it again as UTF-8.", name=name))
     data = data.removeprefix(codecs.BOM_UTF8)
     if b"\x00" in data[:4]:
-        raise Unsound("It is not text in UTF-8.")
+        raise Unsound(say("It is not text in UTF-8."))
     return data
 
 
@@ -44,24 +46,24 @@ def read_strict(data: bytes, kind: type[Record]) -> Record:
     record = msgspec.json.decode(data, type=kind)
     found = _first_twice(json.loads(data, object_pairs_hook=_pairs), "$")
     if found:
-        raise Unsound(f"It names a field twice, at {found}: keep the one that is right.")
+        raise Unsound(say("It names a field twice, at {found}: keep the one that is right.", found=found))
     return record
 
 
 def sentence(error: Exception, data: bytes = b"") -> str:
     """What a strict reader objects to, as one line for the maker. With `data` places are given as line and column."""
     if isinstance(error, RecursionError):
-        return "it is nested too deeply."
+        return say("it is nested too deeply.")
     if isinstance(error, UnicodeDecodeError):
-        return "Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else."
+        return say("Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.")
     text = "".join(c if c.isprintable() else "?" for c in " ".join(str(error).split())).rstrip(".")
     if text == "Input data was truncated":
-        return "It breaks off before its end: use the version before it, if there is one."
+        return say("It breaks off before its end: use the version before it, if there is one.")
     if data:
         text = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), text)
     if len(text) > LONGEST:
         text = f"{text[:LONGEST]}…"
-    return text[0].upper() + text[1:] + "." if text else "it cannot be read."
+    return text[0].upper() + text[1:] + "." if text else say("it cannot be read.")
 
 
 def _place(data: bytes, byte: int) -> str:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from geometry.saying import say
+
 
 @dataclass(frozen=True, slots=True)
 class Word:
@@ -15,70 +17,75 @@ class Word:
 
 
 WORDS = (
-    Word("Bass edge, treble edge", "The two long sides of the blank. Bass is left when the face looks at you and the "
-         "tip is up, whichever hand the guitar is for."),
-    Word("Blank", "The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it only "
-         "as long as those edges are there."),
-    Word("Blind", "A hole or slot that ends inside the wood; the opposite of through."),
-    Word("Bore", "A hole that a drill makes, given by where its axis enters, its direction, its diameter and its depth."),
-    Word("Break angle", "How much a string bends down over the nut: the pitch of the head and the drop from the nut to "
-         "the winding together. Too little and the string rattles in its place, too much and it binds.",
+    Word(say("Bass edge, treble edge"), say("The two long sides of the blank. Bass is left when the face looks at you and "
+                                       "the tip is up, whichever hand the guitar is for.")),
+    Word(say("Blank"), say("The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it "
+                      "only as long as those edges are there.")),
+    Word(say("Blind"), say("A hole or slot that ends inside the wood; the opposite of through.")),
+    Word(say("Bore"), say("A hole that a drill makes, given by where its axis enters, its direction, its diameter and its "
+                     "depth.")),
+    Word(say("Break angle"), say("How much a string bends down over the nut: the pitch of the head and the drop from the "
+                            "nut to the winding together. Too little and the string rattles in its place, too much "
+                            "and it binds."),
          "break angle"),
-    Word("Button", "The part of a tuner that fingers turn."),
-    Word("Climbing cut", "The router pushed the same way as its cutter turns: it runs away with the work. Feed against "
-         "the turning, but for a last light pass where the grain asks for it and the machine's manual allows it."),
-    Word("Counterbore", "A wider, shallower hole on the axis of another, for a bushing or a screw's head. It is drilled "
-         "first: the drill's spur needs wood at the centre.", "counterbore"),
-    Word("Course", "Strings that are played as one, usually a pair close together."),
-    Word("Ear", "A piece glued to the side of the blank to make it wide enough. Its glue line should cross no hole."),
-    Word("Entry mark", "Where a side bore's axis meets the square edge of the blank. It is not straight across from the "
-         "seat: the axis runs aslant to it.", "entry mark"),
-    Word("Flip", "The blank turned over, so that the router reaches from the back what it cannot reach from the face. "
-         "The template goes over with it on the same two pins."),
-    Word("Follower", "Whatever rubs on the template: a bearing on the bit, its bare shank, or a guide bush on the "
-         "router.", "offset"),
-    Word("Glue line", "The seam where an ear meets the blank."),
-    Word("Job book", "The record of hours and money, of the practice piece and of the real one."),
-    Word("Locating pin", "A pin through template and blank that brings the template back to the same place, also after "
-         "the blank is turned over."),
-    Word("Margin", "The least wood that is to stay between two things. The margins given are common practice without a "
-         "published source: set what you trust."),
-    Word("Nut line", "The line where nut and head begin: everything along the head is measured from where it crosses "
-         "the centreline."),
-    Word("Offset", "Half of follower less cutter: how far the cut lies from the template's edge. An opening in the "
-         "template is that much larger than the slot, an outside template that much smaller than the outline.",
+    Word(say("Button"), say("The part of a tuner that fingers turn.")),
+    Word(say("Climbing cut"), say("The router pushed the same way as its cutter turns: it runs away with the work. Feed "
+                             "against the turning, but for a last light pass where the grain asks for it and the "
+                             "machine's manual allows it.")),
+    Word(say("Counterbore"), say("A wider, shallower hole on the axis of another, for a bushing or a screw's head. It is "
+                            "drilled first: the drill's spur needs wood at the centre."), "counterbore"),
+    Word(say("Course"), say("Strings that are played as one, usually a pair close together.")),
+    Word(say("Ear"), say("A piece glued to the side of the blank to make it wide enough. Its glue line should cross no "
+                    "hole.")),
+    Word(say("Entry mark"), say("Where a side bore's axis meets the square edge of the blank. It is not straight across "
+                           "from the seat: the axis runs aslant to it."), "entry mark"),
+    Word(say("Flip"), say("The blank turned over, so that the router reaches from the back what it cannot reach from the "
+                     "face. The template goes over with it on the same two pins.")),
+    Word(say("Follower"), say("Whatever rubs on the template: a bearing on the bit, its bare shank, or a guide bush on the "
+                         "router."), "offset"),
+    Word(say("Glue line"), say("The seam where an ear meets the blank.")),
+    Word(say("Job book"), say("The record of hours and money, of the practice piece and of the real one.")),
+    Word(say("Locating pin"), say("A pin through template and blank that brings the template back to the same place, also "
+                             "after the blank is turned over.")),
+    Word(say("Margin"), say("The least wood that is to stay between two things. The margins given are common practice "
+                       "without a published source: set what you trust.")),
+    Word(say("Nut line"), say("The line where nut and head begin: everything along the head is measured from where it "
+                         "crosses the centreline.")),
+    Word(say("Offset"), say("Half of follower less cutter: how far the cut lies from the template's edge. An opening in "
+                       "the template is that much larger than the slot, an outside template that much smaller than "
+                       "the outline."),
          "offset"),
-    Word("Opened-out view", "The face in the middle and both square edges folded flat beside it, exactly as the wrap "
-         "paper is printed.", "opened-out"),
-    Word("Pass", "One round of the router at one depth."),
-    Word("Pitch of the head", "How far the head leans back from the line of the neck.", "break angle"),
-    Word("Post", "The part of a tuner that the string winds on; the string hole goes through it."),
-    Word("Rack", "The bits, bushes, drills and machines that you own, described by their dimensions. Plans use nothing "
-         "else."),
-    Word("Rail", "The wood between a slot and the outline; side bores go through it.", "rail and web"),
-    Word("Ramp", "The sloped nut end of a slot, cut so that the strings dive in without touching wood.", "ramp"),
-    Word("Reach", "How deep a bit can cut below the router's base, less the template."),
-    Word("Running order", "Every operation in the order in which it is done at the bench, so that nothing becomes "
-         "impossible."),
-    Word("Seat", "Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks.", "seat"),
-    Word("Sheets", "What is printed: template, wrap paper, drilling and router cards, lists."),
-    Word("Shop accuracy", "How far your marks, drills, angles and stops stray from what was meant. With it the program "
-         "reckons how likely a clearance is to hold."),
-    Word("Side angle", "How far a string turns aside at the nut on its way to the post, seen from the face. Small "
-         "angles keep a string in tune.", "side angle"),
-    Word("Slot", "An opening in the head that the posts of side tuners cross.", "rail and web"),
-    Word("Snag", "Something the checks found: it spoils the work, it is tight, or it is a note. Each says what, "
-         "between which, how much is there, how much is wanted, and what would cure it."),
-    Word("Spelching, breakout", "Splinters torn out where a drill leaves the wood."),
-    Word("Spoil board", "Scrap held behind the work so that the drill leaves into wood."),
-    Word("Stop depth", "How deep the drill press is set, from where the drill enters: to its full diameter, or to its "
-         "point.", "stop depth"),
-    Word("Template", "Hardboard that the follower runs along; it is larger or smaller than the cut by the offset."),
-    Word("Tilt", "The angle of the table for a side bore: how far the edge's normal turns from the square edge's.",
+    Word(say("Opened-out view"), say("The face in the middle and both square edges folded flat beside it, exactly as the "
+                                "wrap paper is printed."), "opened-out"),
+    Word(say("Pass"), say("One round of the router at one depth.")),
+    Word(say("Pitch of the head"), say("How far the head leans back from the line of the neck."), "break angle"),
+    Word(say("Post"), say("The part of a tuner that the string winds on; the string hole goes through it.")),
+    Word(say("Rack"), say("The bits, bushes, drills and machines that you own, described by their dimensions. Plans use "
+                     "nothing else.")),
+    Word(say("Rail"), say("The wood between a slot and the outline; side bores go through it."), "rail and web"),
+    Word(say("Ramp"), say("The sloped nut end of a slot, cut so that the strings dive in without touching wood."), "ramp"),
+    Word(say("Reach"), say("How deep a bit can cut below the router's base, less the template.")),
+    Word(say("Running order"), say("Every operation in the order in which it is done at the bench, so that nothing becomes "
+                              "impossible.")),
+    Word(say("Seat"), say("Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks."), "seat"),
+    Word(say("Sheets"), say("What is printed: template, wrap paper, drilling and router cards, lists.")),
+    Word(say("Shop accuracy"), say("How far your marks, drills, angles and stops stray from what was meant. With it the "
+                              "program reckons how likely a clearance is to hold.")),
+    Word(say("Side angle"), say("How far a string turns aside at the nut on its way to the post, seen from the face. Small "
+                           "angles keep a string in tune."), "side angle"),
+    Word(say("Slot"), say("An opening in the head that the posts of side tuners cross."), "rail and web"),
+    Word(say("Snag"), say("Something the checks found: it spoils the work, it is tight, or it is a note. Each says what, "
+                     "between which, how much is there, how much is wanted, and what would cure it.")),
+    Word(say("Spelching, breakout"), say("Splinters torn out where a drill leaves the wood.")),
+    Word(say("Spoil board"), say("Scrap held behind the work so that the drill leaves into wood.")),
+    Word(say("Stop depth"), say("How deep the drill press is set, from where the drill enters: to its full diameter, or to "
+                           "its point."), "stop depth"),
+    Word(say("Template"), say("Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.")),
+    Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge's normal turns from the square edge's."),
          "entry mark"),
-    Word("Waste", "Wood that goes: outside the outline, or inside a slot."),
-    Word("Web", "The wood between two slots.", "rail and web"),
-    Word("Wrap paper", "Printed at full size and glued round the blank: the face and both edges in one piece.",
+    Word(say("Waste"), say("Wood that goes: outside the outline, or inside a slot.")),
+    Word(say("Web"), say("The wood between two slots."), "rail and web"),
+    Word(say("Wrap paper"), say("Printed at full size and glued round the blank: the face and both edges in one piece."),
          "opened-out"),
 )
 """Sorted by word."""

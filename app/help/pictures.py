@@ -7,6 +7,7 @@ from functools import cache
 
 from geometry.drawing import Area, Disc, Drawing, Label, Stroke
 from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.saying import say
 
 LETTER = 2.2
 
@@ -33,15 +34,15 @@ def _break_angle() -> Drawing:
     post = (far[0] - 12, far[1] + 6.5)
     return (Area(neck, "wood"), Area(rectangle(-4, 0, 0, 4), "seat"), Disc(post, 3, "post"),
             Stroke(chain(((-30, 4), (0, 4), (post[0], post[1] + 3))), "string"),
-            Stroke(straight((0, 4), (34, 4)), "axis"), _label("break angle", 25, 0.2), _label("nut", -2, 9),
-            _label("post", post[0] + 8, post[1]))
+            Stroke(straight((0, 4), (34, 4)), "axis"), _label(say("break angle"), 25, 0.2), _label(say("nut"), -2, 9),
+            _label(say("post"), post[0] + 8, post[1]))
 
 
 @cache
 def _counterbore() -> Drawing:
     return (Area(rectangle(-25, -15, 25, 0), "wood"), Area(rectangle(-7, -5, 7, 0), "counterbore"),
             Area(rectangle(-4, -15, 4, 0), "post bore"), Stroke(straight((0, 4), (0, -19)), "axis"),
-            _label("counterbore", 17, -3), _label("bore", 12, -11))
+            _label(say("counterbore"), 17, -3), _label(say("bore"), 12, -11))
 
 
 @cache
@@ -56,8 +57,8 @@ def _entry_mark() -> Drawing:
             Stroke(straight((-18 * normal[0], -18 * normal[1]), (mark[0] + 6, mark[1] + 6 * normal[1] / normal[0])),
                    "axis"),
             Stroke(straight(seat, (reach, 0.0)), "fold"), Disc(mark, 1.4, "side bore"), Disc((reach, 0.0), 0.8, "cross"),
-            _label("mark here", reach + 3, mark[1] + 4, "left"), _label("not here", reach + 3, -1, "left"),
-            _label("seat", -8, -4), _label("tilt", 12, 1.4))
+            _label(say("mark here"), reach + 3, mark[1] + 4, "left"), _label(say("not here"), reach + 3, -1, "left"),
+            _label(say("seat"), -8, -4), _label(say("tilt"), 12, 1.4))
 
 
 @cache
@@ -66,8 +67,8 @@ def _offset() -> Drawing:
             Area(rectangle(-4, -18, 8, -5), "cutter"), Area(rectangle(-7, -5, 11, 1), "follower"),
             Area(rectangle(-2, 1, 6, 9), "shank"),
             Stroke(straight((-7, -22), (-7, 4)), "dimension"), Stroke(straight((-4, -22), (-4, -18)), "dimension"),
-            _label("offset", -5.5, -24.5), _label("template", -19, -3), _label("follower", 13, -2, "left"),
-            _label("cutter", 10, -12, "left"))
+            _label(say("offset"), -5.5, -24.5), _label(say("template"), -19, -3), _label(say("follower"), 13, -2, "left"),
+            _label(say("cutter"), 10, -12, "left"))
 
 
 @cache
@@ -76,22 +77,22 @@ def _opened_out() -> Drawing:
             Area(rectangle(22, 0, 36, 50), "blank"),
             Area(chain(((-9, 0), (9, 0), (17, 16), (15, 42), (0, 47), (-15, 42), (-17, 16)), closed=True), "wood"),
             Stroke(straight((-22, 0), (-22, 50)), "fold"), Stroke(straight((22, 0), (22, 50)), "fold"),
-            _label("edge", -29, 24), _label("face", 0, 24), _label("edge", 29, 24))
+            _label(say("edge"), -29, 24), _label(say("face"), 0, 24), _label(say("edge"), 29, 24))
 
 
 @cache
 def _rail_and_web() -> Drawing:
     return (Area(rectangle(-34, -12, 34, 0), "wood"), Area(rectangle(-22, -12, -10, 0), "slot"),
-            Area(rectangle(10, -12, 22, 0), "slot"), *_arrows(-34, -22, 7, "rail"), *_arrows(-22, -10, 7, "slot"),
-            *_arrows(-10, 10, 7, "web"), *_arrows(10, 22, 7, "slot"), *_arrows(22, 34, 7, "rail"))
+            Area(rectangle(10, -12, 22, 0), "slot"), *_arrows(-34, -22, 7, say("rail")), *_arrows(-22, -10, 7, say("slot")),
+            *_arrows(-10, 10, 7, say("web")), *_arrows(10, 22, 7, say("slot")), *_arrows(22, 34, 7, say("rail")))
 
 
 @cache
 def _ramp() -> Drawing:
     wood = chain(((-30, 0), (-8, 0), (6, -8), (6, -14), (-30, -14)), closed=True)
     return (Area(wood, "wood"), Area(rectangle(6, -14, 40, 0), "slot"), Area(rectangle(40, -14, 48, 0), "wood"),
-            Stroke(straight((-18, 4), (26, -7)), "string"), Disc((29, -8), 3, "post"), _label("ramp", -2, -9),
-            _label("slot", 18, -12))
+            Stroke(straight((-18, 4), (26, -7)), "string"), Disc((29, -8), 3, "post"), _label(say("ramp"), -2, -9),
+            _label(say("slot"), 18, -12))
 
 
 @cache
@@ -102,21 +103,21 @@ def _seat() -> Drawing:
     wood = chain((*edge, (edge[-1][0], -18), (edge[0][0], -18)), closed=True)
     return (Area(wood, "wood"), Area(rectangle(-17, 0, 17, 2), "seat"),
             Stroke(straight((-17, 0), (-17, radius * math.cos(math.asin(17 / radius)) - radius)), "dimension"),
-            _label("stands off", -30, 1), _label("plate", 0, 5.5))
+            _label(say("stands off"), -30, 1), _label(say("plate"), 0, 5.5))
 
 
 @cache
 def _side_angle() -> Drawing:
     return (Stroke(straight((-18, 0), (18, 0)), "nut line"), Stroke(straight((6, -14), (6, 0)), "string"),
             Stroke(straight((6, 0), (14, 38)), "string"), Stroke(straight((6, 0), (6, 34)), "axis"),
-            Disc((17, 38), 3, "post"), _label("side angle", 2, 24, "right"), _label("nut", -12, 3))
+            Disc((17, 38), 3, "post"), _label(say("side angle"), 2, 24, "right"), _label(say("nut"), -12, 3))
 
 
 @cache
 def _stop_depth() -> Drawing:
     drill = chain(((0, -3), (30, -3), (33.5, 0), (30, 3), (0, 3)), closed=True)
-    return (Area(rectangle(0, -12, 48, 12), "wood"), Area(drill, "side bore"), *_arrows(0, 30, 18, "to full diameter"),
-            *_arrows(0, 33.5, -17, "to the point"), Stroke(straight((-6, 0), (40, 0)), "axis"))
+    return (Area(rectangle(0, -12, 48, 12), "wood"), Area(drill, "side bore"), *_arrows(0, 30, 18, say("to full diameter")),
+            *_arrows(0, 33.5, -17, say("to the point")), Stroke(straight((-6, 0), (40, 0)), "axis"))
 
 
 @cache

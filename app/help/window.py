@@ -24,6 +24,7 @@ from app.help.pictures import picture
 from app.help.snags import snag_words
 from app.look.theme import Theme
 from app.panels.section import SectionView
+from geometry.saying import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,18 +56,18 @@ class HelpWindow(QDialog):
     def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]], theme: Theme,
                  parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle(self.tr("Actions and words"))
+        self.setWindowTitle(say("Actions and words"))
         self.resize(760, 520)
         self._entries = [action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
         self.field = QLineEdit(self)
-        self.field.setPlaceholderText(self.tr("What do you look for?"))
-        self.field.setAccessibleName(self.tr("What do you look for?"))
+        self.field.setPlaceholderText(say("What do you look for?"))
+        self.field.setAccessibleName(say("What do you look for?"))
         self.field.setClearButtonEnabled(True)
         self.found = QListWidget(self)
         self.found.setSpacing(2)
-        self.found.setAccessibleName(self.tr("Found"))
+        self.found.setAccessibleName(say("Found"))
         self._title = QLabel(self)
         self._title.setObjectName("title")
         self._title.setWordWrap(True)
@@ -75,7 +76,7 @@ class HelpWindow(QDialog):
         self._about = QLabel(self)
         self._about.setWordWrap(True)
         self._picture = SectionView(theme, self)
-        self._do = QPushButton(self.tr("Do it"), self)
+        self._do = QPushButton(say("Do it"), self)
         self._do.setObjectName("main")
         right = QVBoxLayout()
         right.setSpacing(10)
@@ -123,7 +124,7 @@ class HelpWindow(QDialog):
             self.found.addItem(item)
         self.found.setCurrentRow(0)
         if not hits:
-            self._title.setText(self.tr("Nothing has this in it: try another word."))
+            self._title.setText(say("Nothing has this in it: try another word."))
             self._keys.setText("")
             self._about.setText("")
             self._picture.show_drawing(())

@@ -40,8 +40,8 @@ def read(code: str) -> dict[tuple[str, str], str]:
 
 def speak(code: str) -> None:
     """Say everything in this language, read without Qt. For commands that open no window."""
-    known = read(code)
-    saying.use((lambda text, about: known.get((text, about), "")) if known else None)
+    known = read(code if code in NAMES else ENGLISH)
+    saying.use((lambda text, about: known.get((text, about), "")) if known else None, code)
 
 
 def fitting(wanted: Iterable[str]) -> str:

@@ -32,7 +32,7 @@ def speak(code: str) -> None:
     catalogue = QTranslator()
     if not catalogue.load(str(compiled_file(code))):
         raise FileNotFoundError(f"The catalogue {compiled_file(code)} cannot be read: write it again with tests.languages.")
-    saying.use(lambda text, about: catalogue.translate(CONTEXT, text, about or None))
+    saying.use(lambda text, about: catalogue.translate(CONTEXT, text, about or None), code)
 
 
 def teach_toolkit(application: QCoreApplication, code: str) -> None:

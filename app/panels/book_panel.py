@@ -28,14 +28,14 @@ class BookPanel(QWidget):
         super().__init__(parent)
         page = QWidget(self)
         page.setObjectName("page")
-        title = QLabel(self.tr("Job book"), self)
+        title = QLabel(say("Job book"), self)
         title.setObjectName("title")
-        self.pieces = Tabs(tuple(self.tr(PIECE_WORDS[piece]) for piece in PIECES), self)
+        self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self)
         self.pieces.chosen.connect(self._piece)
         self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
         self.currency = TextField(self)
-        self.currency.setAccessibleName(self.tr("Currency"))
-        self.currency.setPlaceholderText(self.tr("a word behind amounts"))
+        self.currency.setAccessibleName(say("Currency"))
+        self.currency.setPlaceholderText(say("a word behind amounts"))
         self.currency.sent.connect(self.currency_typed)
         self.says = QLabel(self)
         self.says.setObjectName("dim")
@@ -46,7 +46,7 @@ class BookPanel(QWidget):
         column.addWidget(title)
         column.addWidget(self.pieces)
         column.addWidget(self._sums)
-        label = QLabel(self.tr("Currency"), self)
+        label = QLabel(say("Currency"), self)
         label.setObjectName("dim")
         label.setBuddy(self.currency)
         column.addWidget(label)
@@ -56,11 +56,11 @@ class BookPanel(QWidget):
         column.addWidget(self.says)
         self.buttons: dict[str, QPushButton] = {}
         for key, word, tip in (
-                ("rates", self.tr("Take into the minutes of the next plan"),
-                 self.tr("The rates of the Order stage become what you found; one undo takes it back.")),
-                ("csv", self.tr("Write the job book as a table…"), self.tr("A CSV file that a spreadsheet opens.")),
-                ("back", self.tr("Take the last entry back"),
-                 self.tr("The job book has its own way back: undo of a drawing step never touches it."))):
+                ("rates", say("Take into the minutes of the next plan"),
+                 say("The rates of the Order stage become what you found; one undo takes it back.")),
+                ("csv", say("Write the job book as a table…"), say("A CSV file that a spreadsheet opens.")),
+                ("back", say("Take the last entry back"),
+                 say("The job book has its own way back: undo of a drawing step never touches it."))):
             button = WrappingButton(word, self)
             button.setToolTip(tip)
             button.setProperty("key", key)
@@ -83,7 +83,7 @@ class BookPanel(QWidget):
         self.pieces.button(PIECES.index(piece)).setChecked(True)
         self.currency.show_value(currency)
         self._sums.show_rows([FieldRow(label, "fact", value) for label, value in sums])
-        self._next.show_rows([FieldRow(self.tr("The next job"), "heading"), *(FieldRow(label, "fact", value) for label, value in coming)])
+        self._next.show_rows([FieldRow(say("The next job"), "heading"), *(FieldRow(label, "fact", value) for label, value in coming)])
         self.says.setText(says)
         self.buttons["rates"].setEnabled(bool(coming[1:]))
 

@@ -6,8 +6,10 @@ from collections.abc import Mapping, Sequence
 
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
 from geometry.layout import Book, Piece, Remark
+from geometry.saying import say
+from geometry.terms import term
 
-PIECE_WORDS: Mapping[Piece, str] = {"practice": "Practice piece", "real": "Real piece"}
+PIECE_WORDS: Mapping[Piece, str] = {"practice": say("Practice piece"), "real": say("Real piece")}
 
 
 def minutes_words(value: float | None) -> str:
@@ -29,13 +31,13 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> 
     made = []
     for row in rows:
         id = row.task.operation
-        word = "stop" if id == running else "start" if row.current and running is None else ""
-        number = str(numbers[id]) if id in numbers else "" if row.current else "old"
+        word = say("stop") if id == running else say("start") if row.current and running is None else ""
+        number = str(numbers[id]) if id in numbers else "" if row.current else say("old")
         made.append((number, row.task.title or id, minutes_words(row.planned), minutes_words(row.practice), minutes_words(row.real),
                      signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
     sums = {piece: total(rows, piece) for piece in PIECE_WORDS}
-    made.append(("", "together", minutes_words(sums["real"].planned), minutes_words(sums["practice"].spent),
+    made.append(("", say("together"), minutes_words(sums["real"].planned), minutes_words(sums["practice"].spent),
                  minutes_words(sums["real"].spent), signed(sum(row.difference for row in both)) if both else "", ""))
     return made
 
@@ -43,7 +45,7 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> 
 def price_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
     """Part, number, each, together of one piece; then an empty row for the next one, then the sum."""
     made = [(p.part, str(p.count), money_words(p.each), money_words(cost(p))) for _, p in prices_of(book, piece)]
-    return [*made, ("", "", "", ""), ("together", "", book.currency, money_words(spent_on(book, piece)))]
+    return [*made, ("", "", "", ""), (say("together"), "", book.currency, money_words(spent_on(book, piece)))]
 
 
 def prices_of(book: Book, piece: Piece) -> list[tuple[int, object]]:
@@ -54,7 +56,7 @@ def prices_of(book: Book, piece: Piece) -> list[tuple[int, object]]:
 def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
     """Note, where it is pinned, piece, whether it was seen to; then an empty row for the next one. Notes of both pieces
     are shown, those of the piece on the bench first."""
-    made = [(note.text, pinned_words(note), PIECE_WORDS[note.piece].split()[0].lower(), "done" if note.done else "open")
+    made = [(note.text, pinned_words(note), term(note.piece), say("done") if note.done else say("open"))
             for _, note in notes_of(book, piece)]
     return [*made, ("", "", "", "")]
 
@@ -67,13 +69,14 @@ def notes_of(book: Book, piece: Piece) -> list[tuple[int, Remark]]:
 def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:
     """Sums of the piece on the bench, then one piece against the other."""
     s = total(rows, book.piece)
-    facts = [("Planned", hours_words(s.planned)), (f"Spent, {s.timed} of {s.of} entries", hours_words(s.spent)),
-             ("Plan for those entries", hours_words(s.planned_of_timed)), ("Left, by the plan", hours_words(s.left)),
-             ("Money", money_words(spent_on(book, book.piece), book.currency))]
+    facts = [(say("Planned"), hours_words(s.planned)),
+             (say("Spent, {timed} of {of} entries", timed=s.timed, of=s.of), hours_words(s.spent)),
+             (say("Plan for those entries"), hours_words(s.planned_of_timed)), (say("Left, by the plan"), hours_words(s.left)),
+             (say("Money"), money_words(spent_on(book, book.piece), book.currency))]
     both = [row for row in rows if row.difference is not None]
     if both:
-        facts.append((f"Real against practice, {len(both)} timed on both", f"{signed(sum(row.difference for row in both))} min"))
-    facts.append(("Money, both pieces", money_words(total_cost(book.prices), book.currency)))
+        facts.append((say("Real against practice, {n} timed on both", n=len(both)), f"{signed(sum(row.difference for row in both))} min"))
+    facts.append((say("Money, both pieces"), money_words(total_cost(book.prices), book.currency)))
     return facts
 
 

@@ -10,6 +10,7 @@ from app.look.theme import Theme
 from app.panels.entry_table import PRESSED, TYPED, EntryTable, Head
 from app.panels.reading_page import ReadingPage
 from app.panels.tabs import Tabs
+from geometry.saying import say
 
 
 class BookView(QWidget):
@@ -22,34 +23,37 @@ class BookView(QWidget):
         super().__init__(parent)
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self.hours = EntryTable(self.tr("Hours"), (
-            Head(self.tr("step")), Head(self.tr("work"), left=True, wide=True), Head(self.tr("planned, min")),
-            Head(self.tr("practice piece"), TYPED), Head(self.tr("real piece"), TYPED), Head(self.tr("difference")),
-            Head(self.tr("timer"), PRESSED, left=True)), self)
-        self.money = EntryTable(self.tr("Money"), (
-            Head(self.tr("part"), TYPED, left=True, wide=True), Head(self.tr("number"), TYPED), Head(self.tr("each"), TYPED),
-            Head(self.tr("together"))), self)
-        self.notes = EntryTable(self.tr("Notes"), (
-            Head(self.tr("do this differently"), TYPED, left=True, wide=True), Head(self.tr("about"), left=True),
-            Head(self.tr("piece"), left=True), Head(self.tr("seen to"), PRESSED, left=True)), self)
-        self.tabs = Tabs((self.tr("Hours"), self.tr("Money"), self.tr("Notes"), self.tr("Readings")), self)
+        self.hours = EntryTable(say("Hours"), (
+            Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
+            Head(say("practice piece"), TYPED), Head(say("real piece"), TYPED), Head(say("difference")),
+            Head(say("timer"), PRESSED, left=True)), self)
+        self.money = EntryTable(say("Money"), (
+            Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
+            Head(say("together"))), self)
+        self.notes = EntryTable(say("Notes"), (
+            Head(say("do this differently"), TYPED, left=True, wide=True), Head(say("about"), left=True),
+            Head(say("piece"), left=True), Head(say("seen to"), PRESSED, left=True)), self)
+        self.tabs = Tabs((say("Hours"), say("Money"), say("Notes"), say("Readings")), self)
         self.readings = readings
         self._pages = QStackedWidget(self)
         self._buttons: dict[str, QPushButton] = {}
         self.add_page(self.hours, (
-            ("start", self.tr("Start the timer"), self.tr("Time the step of the row, for the piece on the bench.")),
-            ("stop", self.tr("Stop and count"), self.tr("Add the minutes to the step that is timed.")),
-            ("drop", self.tr("Stop without counting"), self.tr("Forget the time that runs.")),
-            ("note step", self.tr("Note to this step…"), self.tr("Write what to do differently at the step of the row."))),
-            self.tr("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or stops the timer."))
+            ("start", say("Start the timer"), say("Time the step of the row, for the piece on the bench.")),
+            ("stop", say("Stop and count"), say("Add the minutes to the step that is timed.")),
+            ("drop", say("Stop without counting"), say("Forget the time that runs.")),
+            ("note step", say("Note to this step…"), say("Write what to do differently at the step of the row."))),
+            say("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or "
+                "stops the timer."))
         self.add_page(self.money, (
-            ("hardware", self.tr("List the hardware"), self.tr("Add a row for each part of the layout that is not listed yet.")),
-            ("remove price", self.tr("Strike this row out"), self.tr("The Delete key does the same."))),
-            self.tr("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
-        self.add_page(self.notes, (("remove note", self.tr("Strike this note out"), self.tr("The Delete key does the same.")),),
-                      self.tr("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
-        self.add_page(readings, (), self.tr("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the bass side of "
-                                          "the centreline x is below zero."))
+            ("hardware", say("List the hardware"), say("Add a row for each part of the layout that is not listed "
+                                                           "yet.")),
+            ("remove price", say("Strike this row out"), say("The Delete key does the same."))),
+            say("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
+        self.add_page(self.notes, (("remove note", say("Strike this note out"), say("The Delete key does the same.")),),
+                      say("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
+        self.add_page(readings, (), say("Measure the finished holes with a caliper; Enter goes to the next hole. An "
+                                        "emptied cell is struck out. On the bass side of the centreline x is below "
+                                        "zero."))
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
         column.setContentsMargins(18, 12, 18, 12)

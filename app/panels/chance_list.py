@@ -14,6 +14,7 @@ from app.look.sizes import lettered, px
 from app.look.theme import Theme
 from app.panels.chance_words import card_words
 from geometry.drawing.chances import spread_picture
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -141,7 +142,7 @@ class ChanceList(QListView):
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(self.tr("Chances"))
+        self.setAccessibleName(say("Chances"))
         self.clicked.connect(self._go)
         self.activated.connect(self._go)
 

@@ -9,6 +9,7 @@ from app.look.flow import Flow
 from app.look.theme import Theme
 from app.panels.chance_list import ChanceList
 from app.panels.chance_words import MODEL, Chances, whole_words
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -24,7 +25,7 @@ class ChanceLine(QWidget):
         self._bar.setRange(0, 100)
         self._bar.setTextVisible(False)
         self._bar.setFixedHeight(5)
-        self._bar.setAccessibleName(self.tr("Chances being worked out"))
+        self._bar.setAccessibleName(say("Chances being worked out"))
         kept = self._bar.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self._bar.setSizePolicy(kept)
@@ -67,13 +68,13 @@ class ChancePage(QWidget):
         self._chances = Chances()
         self.list = ChanceList(theme, self)
         self.list.chosen.connect(self.chosen)
-        self._none = QLabel(self.tr("No clearance came under its margin in any trial."), self)
+        self._none = QLabel(say("No clearance came under its margin in any trial."), self)
         self._none.setWordWrap(True)
-        about = QLabel(self.tr("A model with your own figures"), self)
+        about = QLabel(say("A model with your own figures"), self)
         about.setObjectName("dim")
         about.setToolTip(MODEL)
-        self.ask = QPushButton(self.tr("What must I hold?"), self)
-        self.ask.setToolTip(self.tr("Which accuracy is needed where, and what moving a tuner would gain."))
+        self.ask = QPushButton(say("What must I hold?"), self)
+        self.ask.setToolTip(say("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

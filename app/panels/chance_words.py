@@ -5,17 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication
-
-from geometry.accuracy.words import cause_words, chance_words, success_words
-from geometry.checks import KINDS, CheckResult
+from geometry.accuracy.words import cause_words, chance_words, short_success_words, success_words
+from geometry.checks import KINDS
+from geometry.saying import count, say
 from geometry.units import LengthUnit, format_length
 
 if TYPE_CHECKING:
     from geometry.accuracy import Clearance, Simulation
 
-MODEL = ("A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots "
-         "or a slipping vice.")
+MODEL = say("A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots or "
+            "a slipping vice.")
 
 
 @dataclass(frozen=True)
@@ -37,18 +36,20 @@ def whole_words(chances: Chances) -> tuple[str, str]:
     """(a line, a longer tip) on whether the whole headstock comes out."""
     found = chances.simulation
     if chances.trouble:
-        return _tr("Chances: {}").format(chances.trouble), ""
+        return say("Chances: {trouble}", trouble=chances.trouble), ""
     if found is None:
-        return _tr("Comes out sound: being worked out…"), MODEL
-    within = success_words(found.within, found.trials)
-    tip = _tr("Of {:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
-              "piece: {}. Every margin kept: {}. {}").format(
-        found.trials, success_words(found.sound, found.trials), within, MODEL)
+        return say("Comes out sound: being worked out…"), MODEL
+    tip = say("Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
+              "piece: {sound}. Every margin kept: {within}. {model}",
+              trials=found.trials, sound=success_words(found.sound, found.trials),
+              within=success_words(found.within, found.trials), model=MODEL)
     if chances.spoiled:
-        line = _tr("Not sound as drawn: {} that spoil the work").format(_snags(chances.spoiled))
+        line = count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
+                     "Not sound as drawn: {n} snags that spoil the work")
     else:
-        line = _tr("Comes out sound: {}").format(_short(success_words(found.sound, found.trials)))
-    return line + " · " + _tr("every margin kept: {}").format(_short(within)), tip
+        line = say("Comes out sound: {chance}", chance=short_success_words(found.sound, found.trials))
+    within = say("every margin kept: {chance}", chance=short_success_words(found.within, found.trials))
+    return f"{line} · {within}", tip
 
 
 def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str, str, str]:
@@ -58,23 +59,13 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
     needed = format_length(clearance.needed, unit, mark=True)
     lines = []
     if clearance.spoils:
-        lines.append(_tr("Spoils the work: {}.").format(chance_words(clearance.spoiled, trials)))
+        lines.append(say("Spoils the work: {chance}.", chance=chance_words(clearance.spoiled, trials)))
     elif clearance.spoiled > 0:
-        lines.append(_tr("Leaves a mark that does not cost the piece: {}.").format(
-            chance_words(clearance.spoiled, trials)))
+        lines.append(say("Leaves a mark that does not cost the piece: {chance}.",
+                         chance=chance_words(clearance.spoiled, trials)))
     if clearance.needed > 0:
-        lines.append(_tr("Under its margin of {}: {}.").format(needed, chance_words(clearance.short, trials)))
+        lines.append(say("Under its margin of {needed}: {chance}.", needed=needed,
+                         chance=chance_words(clearance.short, trials)))
     lines.append(cause_words(clearance))
     return title, " – ".join(clearance.between), "\n".join(lines)
 
-
-def _snags(count: int) -> str:
-    return _tr("one snag") if count == 1 else _tr("{} snags").format(count)
-
-
-def _short(words: str) -> str:
-    return words.partition(" (")[0]
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Chances", text)

@@ -45,11 +45,13 @@ from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, pieces, tightest
 from geometry.routing.refusal import Refusal
+from geometry.saying import say
 from geometry.solids import SideBore, frames, side_bore
 from geometry.solids.side import block_height
+from geometry.terms import term
 from geometry.units import LengthUnit, format_angle, format_length
 
-SIDES = (("bass", "bass"), ("treble", "treble"))
+SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
 
 @dataclass(frozen=True)
@@ -67,12 +69,12 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     if loop is not None and node is not None and 0 <= node < len(loop.nodes):
         return _node(layout, id, node)
     if id == "outline":
-        return Page("Outline", [FieldRow("Nodes", "fact", str(len(layout.outline.nodes))),
+        return Page(say("Outline"), [FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
                                 *outline_size(layout, unit)], [])
     if id == "blank":
-        return Page("Blank", [], blank_rows(layout))
+        return Page(say("Blank"), [], blank_rows(layout))
     if id == "nut":
-        return Page("Nut and strings", [], nut_rows(layout))
+        return Page(say("Nut and strings"), [], nut_rows(layout))
     for tuner in layout.tuners:
         if tuner.id == id:
             return _tuner(layout, tuner, unit)
@@ -96,17 +98,17 @@ def field(layout: Headstock, label: str, kind: str, path: tuple, value: object, 
 
 
 def _name(layout: Headstock, group: str, id: str) -> FieldRow:
-    return FieldRow("Name", "text", id, partial(rename, layout, group, id))
+    return FieldRow(say("Name"), "text", id, partial(rename, layout, group, id))
 
 
 def _point(layout: Headstock, path: tuple, at: tuple[float, float], words: tuple[str, str]) -> list[FieldRow]:
     return [FieldRow(words[0], "length", at[0], lambda x: set_field(layout, path, (x, at[1])),
-                     help="From the centreline, positive to the treble side."),
+                     help=say("From the centreline, positive to the treble side.")),
             FieldRow(words[1], "length", at[1], lambda y: set_field(layout, path, (at[0], y)),
-                     help="From the nut line, positive to the tip.")]
+                     help=say("From the nut line, positive to the tip."))]
 
 
-ACROSS = ("Across, from the centreline", "Along, from the nut line")
+ACROSS = (say("Across, from the centreline"), say("Along, from the nut line"))
 
 
 # ---- features -----------------------------------------------------------
@@ -114,52 +116,53 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     pattern = layout.pattern(tuner.pattern)
     path = ("tuners", tuner.id)
     rows = [_name(layout, "tuners", tuner.id),
-            FieldRow("Hardware", "choice", tuner.pattern, partial(set_pattern, layout, tuner.id),
+            FieldRow(say("Hardware"), "choice", tuner.pattern, partial(set_pattern, layout, tuner.id),
                      choices=tuple((p.id, p.id) for p in layout.patterns))]
     place = tuner.place
     if isinstance(place, RowPlace):
         row = layout.row(place.row)
-        rows.append(FieldRow("In the row", "fact", f"{row.id}, number {place.index + 1}"))
-        rows.append(FieldRow("Spacing of the row", "length", row.spacing,
+        rows.append(FieldRow(say("In the row"), "fact", say("{row}, number {number}", row=row.id, number=place.index + 1)))
+        rows.append(FieldRow(say("Spacing of the row"), "length", row.spacing,
                              lambda spacing: set_row_spacing(layout, row.id, spacing)))
         if isinstance(row.run, EdgeRun):
-            rows.append(field(layout, "Row begins, along the edge", "length", ("rows", row.id, "run", "first"),
-                              row.run.first, help="Arc length from the nut line to the first of the row."))
+            rows.append(field(layout, say("Row begins, along the edge"), "length", ("rows", row.id, "run", "first"),
+                              row.run.first, help=say("Arc length from the nut line to the first of the row.")))
             if pattern.mount == "face":
-                rows.append(field(layout, "Row stands in from the edge", "length", ("rows", row.id, "run", "inset"),
+                rows.append(field(layout, say("Row stands in from the edge"), "length", ("rows", row.id, "run", "inset"),
                                   row.run.inset))
         else:
             rows += _point(layout, ("rows", row.id, "run", "start"), row.run.start,
-                           ("Row begins, across", "Row begins, along"))
-            rows.append(field(layout, "Row heads", "angle", ("rows", row.id, "run", "heading"), row.run.heading,
-                              help="Counter-clockwise from straight across to the treble side."))
-        rows.append(FieldRow("Free it from the row", "button", None, lambda _: free_from_row(layout, tuner.id)))
+                           (say("Row begins, across"), say("Row begins, along")))
+            rows.append(field(layout, say("Row heads"), "angle", ("rows", row.id, "run", "heading"), row.run.heading,
+                              help=say("Counter-clockwise from straight across to the treble side.")))
+        rows.append(FieldRow(say("Free it from the row"), "button", None, lambda _: free_from_row(layout, tuner.id)))
     elif isinstance(place, EdgePlace):
-        rows.append(field(layout, "Edge", "choice", (*path, "place", "side"), place.side, choices=SIDES))
-        rows.append(field(layout, "Along the edge", "length", (*path, "place", "along"), place.along,
-                          help="Arc length from the nut line."))
-        rows.append(field(layout, "Axis below the face", "length", (*path, "place", "depth"), place.depth,
-                          optional=True, empty="half the thickness"))
+        rows.append(field(layout, say("Edge"), "choice", (*path, "place", "side"), place.side, choices=SIDES))
+        rows.append(field(layout, say("Along the edge"), "length", (*path, "place", "along"), place.along,
+                          help=say("Arc length from the nut line.")))
+        rows.append(field(layout, say("Axis below the face"), "length", (*path, "place", "depth"), place.depth,
+                          optional=True, empty=say("half the thickness")))
     else:
         rows += _point(layout, (*path, "place", "at"), place.at, ACROSS)
-        rows.append(FieldRow("Button points", "angle", place.turn, partial(set_turn, layout, tuner.id),
-                             optional=True, empty="to the edge",
-            help="Counter-clockwise from straight across to the treble side."))
-    rows.append(field(layout, "String", "choice", (*path, "string"), tuner.string, choices=(
-        (None, "none"), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
+        rows.append(FieldRow(say("Button points"), "angle", place.turn, partial(set_turn, layout, tuner.id),
+                             optional=True, empty=say("to the edge"),
+                             help=say("Counter-clockwise from straight across to the treble side.")))
+    rows.append(field(layout, say("String"), "choice", (*path, "string"), tuner.string, choices=(
+        (None, say("none")), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
     over = pattern.mount == "side"
-    rows.append(field(layout, "String runs" if over else "String runs on the", "choice", (*path, "winds"), tuner.winds,
-                      choices=(("bass", "over the post"), ("treble", "under the post")) if over else SIDES,
-                      help="Which side of the post the string comes to."))
-    rows.append(field(layout, "Leave it where it is", "flag", (*path, "held"), tuner.held,
-                      help="Keeps proposals from moving it and from giving it another string."))
+    rows.append(field(layout, say("String runs") if over else say("String runs on the"), "choice", (*path, "winds"), tuner.winds,
+                      choices=(("bass", say("over the post")), ("treble", say("under the post"))) if over else SIDES,
+                      help=say("Which side of the post the string comes to.")))
+    rows.append(field(layout, say("Leave it where it is"), "flag", (*path, "held"), tuner.held,
+                      help=say("Keeps proposals from moving it and from giving it another string.")))
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
     facts = (_side_numbers(numbers, unit, layout.rack.press.base, tuner.flat is not None) if numbers else
              _face_numbers(layout, tuner, unit))
-    mount = "Side" if pattern.mount == "side" else "Face"
-    return Page(f"{mount} tuner, {tuner.id}", facts, rows)
+    title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
+             say("Face tuner, {tuner}", tuner=tuner.id))
+    return Page(title, facts, rows)
 
 
 def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, flattened: bool) -> list[FieldRow]:
@@ -168,46 +171,47 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, flattened: bo
         return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
     block = format_length(block_height(bore.tilt, length), unit, 1 if unit == "mm" else None, mark=True)
     base = format_length(length, unit, mark=True)
-    rows = [FieldRow("Along the edge", "fact", show(bore.along)),
-            FieldRow("Tilt of the table", "fact", f"{format_angle(bore.tilt)}, block {block}",
-                     help=f"The block under one side of a board {base} long.")]
+    rows = [FieldRow(say("Along the edge"), "fact", show(bore.along)),
+            FieldRow(say("Tilt of the table"), "fact", say("{tilt}, block {block}", tilt=format_angle(bore.tilt), block=block),
+                     help=say("The block under one side of a board {base} long.", base=base))]
     if bore.mark is None:
-        rows.append(FieldRow("Mark on the edge", "fact", "none: the axis never meets that edge", warn=True))
+        rows.append(FieldRow(say("Mark on the edge"), "fact", say("none: the axis never meets that edge"), warn=True))
         return rows
     rows += [
-        FieldRow("Mark on the edge", "fact", f"{show(bore.mark[1])}, not {show(bore.seat[1])}",
-                 help="Squaring a line across from the seat would miss the axis by "
-                      f"{show(abs(bore.squared_miss), 2)}."),
-        FieldRow("Mark below the face", "fact", show(bore.mark[2])),
-        FieldRow("Stop, to full diameter", "fact", show(bore.stop_full)),
-        FieldRow("Stop, to the point", "fact", f"{show(bore.stop_point)}, point {show(bore.point)}"),
+        FieldRow(say("Mark on the edge"), "fact", say("{here}, not {there}", here=show(bore.mark[1]), there=show(bore.seat[1])),
+                 help=say("Squaring a line across from the seat would miss the axis by {miss}.",
+                          miss=show(abs(bore.squared_miss), 2))),
+        FieldRow(say("Mark below the face"), "fact", show(bore.mark[2])),
+        FieldRow(say("Stop, to full diameter"), "fact", show(bore.stop_full)),
+        FieldRow(say("Stop, to the point"), "fact", say("{stop}, point {point}", stop=show(bore.stop_point), point=show(bore.point))),
     ]
     if bore.crossing is None:
-        rows.append(FieldRow("Slot", "fact", "the bore meets no slot", warn=True))
+        rows.append(FieldRow(say("Slot"), "fact", say("the bore meets no slot"), warn=True))
     else:
         c = bore.crossing
-        rows.append(FieldRow("String hole in the slot", "fact", f"{show(bore.string_hole - c.enters)} and "
-                             f"{show(c.leaves - bore.string_hole)} to spare", warn=not
-                             c.enters < bore.string_hole < c.leaves))
+        spare = say("{outer} and {inner} to spare", outer=show(bore.string_hole - c.enters), inner=show(c.leaves - bore.string_hole))
+        rows.append(FieldRow(say("String hole in the slot"), "fact", spare, warn=not c.enters < bore.string_hole < c.leaves))
     if not flattened:
-        rows.append(FieldRow("Plate on the curve", "fact", f"stands off {show(bore.rock, 2)}"))
+        rows.append(FieldRow(say("Plate on the curve"), "fact", say("stands off {gap}", gap=show(bore.rock, 2))))
     if bore.turns_with:
-        rows.append(FieldRow("Shares its setting with", "fact", ", ".join(bore.turns_with)))
+        rows.append(FieldRow(say("Shares its setting with"), "fact", ", ".join(bore.turns_with)))
     return rows
 
 
 def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
     x, y, _ = frames(layout)[tuner.id].origin
-    rows = [FieldRow("Centre", "fact", f"{format_length(x, unit)} across, {format_length(y, unit)} along")]
+    rows = [FieldRow(say("Centre"), "fact", say("{x} across, {y} along", x=format_length(x, unit), y=format_length(y, unit)))]
     for bore in layout.pattern(tuner.pattern).bores:
         if bore.role in ("screw", "pin"):
             continue
-        depth = "through" if bore.depth is None else f"{format_length(bore.depth, unit)} deep"
-        rows.append(FieldRow({"post": "Post bore", "counterbore": "Counterbore"}.get(bore.role, "Clearance bore"),
-                             "fact", f"{format_length(bore.diameter, unit)}, {depth}, from the {bore.surface}"))
+        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_length(bore.depth, unit))
+        rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
+                             "fact", say("{diameter}, {depth}, from the {surface}",
+                                         diameter=format_length(bore.diameter, unit), depth=depth, surface=term(bore.surface))))
     screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
     if screws:
-        rows.append(FieldRow("Screws and pins", "fact", f"{len(screws)} of {format_length(screws[0].diameter, unit)}"))
+        rows.append(FieldRow(say("Screws and pins"), "fact", say("{n} of {diameter}", n=len(screws),
+                                                                    diameter=format_length(screws[0].diameter, unit))))
     return rows
 
 
@@ -217,18 +221,18 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     rows = [_name(layout, "slots", id)]
     if isinstance(slot.shape, StraightSlot):
         shape = slot.shape
-        rows.append(field(layout, "Width", "length", (*path, "shape", "width"), shape.width))
-        rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, ("Nut end, across", "Nut end, along"))
-        rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, ("Tip end, across", "Tip end, along"))
+        rows.append(field(layout, say("Width"), "length", (*path, "shape", "width"), shape.width))
+        rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
+        rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
-        rows.append(FieldRow("Length over all", "fact", format_length(over_all, unit, mark=True)))
+        rows.append(FieldRow(say("Length over all"), "fact", format_length(over_all, unit, mark=True)))
     else:
         box = slot_path(slot).box
-        rows.append(FieldRow("Size", "fact", f"{format_length(box[2] - box[0], unit)} x "
+        rows.append(FieldRow(say("Size"), "fact", f"{format_length(box[2] - box[0], unit)} x "
                                              f"{format_length(box[3] - box[1], unit, mark=True)}"))
-    rows.append(field(layout, "Depth", "length", (*path, "depth"), slot.depth, optional=True, empty="through"))
+    rows.append(field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")))
     rows += ramp_rows(layout, slot, unit)
-    return Page(f"Slot, {id}", fit_rows(layout, id, unit), rows)
+    return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
 
 
 def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
@@ -239,16 +243,16 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
         return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
     try:
         width, corner = narrowest(slot), tightest(slot_path(slot))
-        rows = [FieldRow("Largest bit that passes", "fact", show(width))]
+        rows = [FieldRow(say("Largest bit that passes"), "fact", show(width))]
         if corner < width - 1e-6:
-            rows.append(FieldRow("Corners", "fact", "sharp: a cutter leaves wood to pare" if corner == 0 else
-                                 f"a cutter over {show(corner)} leaves wood to pare"))
+            rows.append(FieldRow(say("Corners"), "fact", say("sharp: a cutter leaves wood to pare") if corner == 0 else
+                                 say("a cutter over {corner} leaves wood to pare", corner=show(corner))))
         chosen = follower(layout)
         if chosen is None:
-            return [*rows, FieldRow("Bit", "fact", "none chosen")]
+            return [*rows, FieldRow(say("Bit"), "fact", say("none chosen"))]
         return rows + _chosen_fit(layout, slot, chosen, show)
     except GeometryError as error:
-        return [FieldRow("Fit", "fact", str(error), warn=True)]
+        return [FieldRow(say("Fit"), "fact", str(error), warn=True)]
 
 
 def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[[float], str]) -> list[FieldRow]:
@@ -258,75 +262,76 @@ def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[
     made, job = passes_for(slot, chosen, layout)
     reach = None if chosen.bit.bearing == "tip" else reach_of(chosen, job)
     limited = isinstance(reach, Reach) and reach.most < job.depth
-    down = f"{show(max(0.0, reach.most))} of {show(job.depth)}: " if limited else ""
+    down = say("{reach} of {depth}: ", reach=show(max(0.0, reach.most)), depth=show(job.depth)) if limited else ""
     short = isinstance(made, Refusal)
     if short:
-        words = f"{down}too short" if down else "not guided by the template"
+        words = down + say("too short") if down else say("not guided by the template")
     elif made[-1].side != made[0].side:
-        words = f"{down}turn the template over"
+        words = down + say("turn the template over")
     else:
-        words = f"{show(job.depth)}, through" if slot.depth is None else show(job.depth)
+        words = say("{depth}, through", depth=show(job.depth)) if slot.depth is None else show(job.depth)
     return [
-        FieldRow(f"Bit {chosen.bit.id}", "fact", "enters" if cutter_fits else "too fat", warn=not cutter_fits),
-        FieldRow("Follower in the template", "fact", "enters" if follower_fits else "does not enter",
+        FieldRow(say("Bit {bit}", bit=chosen.bit.id), "fact", say("enters") if cutter_fits else say("too fat"),
+                 warn=not cutter_fits),
+        FieldRow(say("Follower in the template"), "fact", say("enters") if follower_fits else say("does not enter"),
                  warn=not follower_fits),
-        FieldRow("Reaches", "fact", words, warn=short)]
+        FieldRow(say("Reaches"), "fact", words, warn=short)]
 
 
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     pin = next(p for p in layout.pins if p.id == id)
-    return Page(f"Locating pin, {id}", [], [
+    return Page(say("Locating pin, {id}", id=id), [], [
         _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
-        field(layout, "Diameter", "length", ("pins", id, "diameter"), pin.diameter)])
+        field(layout, say("Diameter"), "length", ("pins", id, "diameter"), pin.diameter)])
 
 
 def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     hole = next(h for h in layout.holes if h.id == id)
     path = ("holes", id)
-    return Page(f"Hole, {id}", [], [
+    return Page(say("Hole, {id}", id=id), [], [
         _name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, ACROSS),
-        field(layout, "Diameter", "length", (*path, "diameter"), hole.diameter),
-        field(layout, "Depth", "length", (*path, "depth"), hole.depth, optional=True, empty="through"),
-        field(layout, "Drilled from the", "choice", (*path, "surface"), hole.surface,
-              choices=(("face", "face"), ("back", "back")))])
+        field(layout, say("Diameter"), "length", (*path, "diameter"), hole.diameter),
+        field(layout, say("Depth"), "length", (*path, "depth"), hole.depth, optional=True, empty=say("through")),
+        field(layout, say("Drilled from the"), "choice", (*path, "surface"), hole.surface,
+              choices=(("face", term("face")), ("back", term("back"))))])
 
 
 def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    return Page(f"Ear, {id}", [], [_name(layout, "ears", id), *ear_rows(layout, id)])
+    return Page(say("Ear, {id}", id=id), [], [_name(layout, "ears", id), *ear_rows(layout, id)])
 
 
 def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
     """The dimensions of an ear."""
     ear = next(e for e in layout.ears if e.id == id)
     path = ("ears", id)
-    return [field(layout, "Side", "choice", (*path, "side"), ear.side, choices=SIDES),
-            field(layout, "Width", "length", (*path, "width"), ear.width,
-                  help="From the square edge in to the glue line."),
-            field(layout, "Begins, from the nut line", "length", (*path, "start"), ear.start),
-            field(layout, "Ends, from the nut line", "length", (*path, "end"), ear.end)]
+    return [field(layout, say("Side"), "choice", (*path, "side"), ear.side, choices=SIDES),
+            field(layout, say("Width"), "length", (*path, "width"), ear.width,
+                  help=say("From the square edge in to the glue line.")),
+            field(layout, say("Begins, from the nut line"), "length", (*path, "start"), ear.start),
+            field(layout, say("Ends, from the nut line"), "length", (*path, "end"), ear.end)]
 
 
 def blank_rows(layout: Headstock) -> list[FieldRow]:
     """The blank's dimensions."""
     b = layout.blank
     return [
-        field(layout, "Centreline to the bass edge", "length", ("blank", "bass"), b.bass),
-        field(layout, "Centreline to the treble edge", "length", ("blank", "treble"), b.treble),
-        field(layout, "Nut line to the far end", "length", ("blank", "tip"), b.tip),
-        field(layout, "Wood behind the nut line", "length", ("blank", "behind"), b.behind),
-        field(layout, "Thickness", "length", ("blank", "thickness"), b.thickness)]
+        field(layout, say("Centreline to the bass edge"), "length", ("blank", "bass"), b.bass),
+        field(layout, say("Centreline to the treble edge"), "length", ("blank", "treble"), b.treble),
+        field(layout, say("Nut line to the far end"), "length", ("blank", "tip"), b.tip),
+        field(layout, say("Wood behind the nut line"), "length", ("blank", "behind"), b.behind),
+        field(layout, say("Thickness"), "length", ("blank", "thickness"), b.thickness)]
 
 
 def nut_rows(layout: Headstock) -> list[FieldRow]:
     """The nut's dimensions."""
     nut = layout.nut
     rows = [field(layout, label, "length", ("nut", key), getattr(nut, key), help=help) for label, key, help in (
-        ("Width", "width", ""), ("First to last string", "spread", "Between the centres of the outer strings."),
-        ("Between strings of a course", "pair", "Centre to centre."), ("Height above the face", "height", ""),
-        ("Scale length", "scale_length", ""))]
-    rows.insert(2, field(layout, "Spacing", "choice", ("nut", "spacing"), nut.spacing,
-                         choices=(("centres", "equal centres"), ("gaps", "equal gaps between strings"))))
-    rows.append(field(layout, "Pitch of the head", "angle", ("nut", "pitch"), nut.pitch))
+        (say("Width"), "width", ""), (say("First to last string"), "spread", say("Between the centres of the outer strings.")),
+        (say("Between strings of a course"), "pair", say("Centre to centre.")), (say("Height above the face"), "height", ""),
+        (say("Scale length"), "scale_length", ""))]
+    rows.insert(2, field(layout, say("Spacing"), "choice", ("nut", "spacing"), nut.spacing,
+                         choices=(("centres", say("equal centres")), ("gaps", say("equal gaps between strings")))))
+    rows.append(field(layout, say("Pitch of the head"), "angle", ("nut", "pitch"), nut.pitch))
     return rows
 
 
@@ -335,29 +340,31 @@ def _node(layout: Headstock, ref: str, node: int) -> Page:
     nodes = loop_at(layout, ref).nodes
     this, following = nodes[node], nodes[(node + 1) % len(nodes)].at
     rows = [FieldRow(ACROSS[0], "length", this.at[0], lambda x: move_node(layout, ref, node, (x, this.at[1])),
-                     help="From the centreline, positive to the treble side."),
+                     help=say("From the centreline, positive to the treble side.")),
             FieldRow(ACROSS[1], "length", this.at[1], lambda y: move_node(layout, ref, node, (this.at[0], y)),
-                     help="From the nut line, positive to the tip.")]
+                     help=say("From the nut line, positive to the tip."))]
     kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
-    rows.append(FieldRow("Node", "choice", this.smooth, partial(set_smooth, layout, ref, node),
-                         choices=((False, "corner"), (True, "smooth"))))
-    rows.append(FieldRow("Edge to the next node", "choice", kind, partial(set_edge, layout, ref, node),
-                         choices=(("straight", "straight"), ("arc", "arc"), ("curve", "curve"))))
+    rows.append(FieldRow(say("Node"), "choice", this.smooth, partial(set_smooth, layout, ref, node),
+                         choices=((False, say("corner")), (True, say("smooth")))))
+    rows.append(FieldRow(say("Edge to the next node"), "choice", kind, partial(set_edge, layout, ref, node),
+                         choices=(("straight", say("straight")), ("arc", say("arc")), ("curve", say("curve")))))
     if kind == "arc":
         radius = math.dist(this.at, following) * (1 + this.bulge ** 2) / (4 * abs(this.bulge))
-        rows.append(FieldRow("Radius", "length", radius, partial(set_radius, layout, ref, node)))
+        rows.append(FieldRow(say("Radius"), "length", radius, partial(set_radius, layout, ref, node)))
     if kind == "straight":
-        rows.append(FieldRow("Length", "length", math.dist(this.at, following),
+        rows.append(FieldRow(say("Length"), "length", math.dist(this.at, following),
                              partial(set_edge_length, layout, ref, node)))
     for i, handle in enumerate(this.handles or ()):
-        rows += _handle(layout, ref, node, i, handle, "First" if i == 0 else "Second")
-    return Page(f"Node {node + 1} of the {ref}", [], rows)
+        rows += _handle(layout, ref, node, i, handle)
+    return Page(say("Node {node} of the {ref}", node=node + 1, ref=term(ref)), [], rows)
 
 
-def _handle(layout: Headstock, ref: str, node: int, which: int, at: tuple[float, float], word: str) -> list[FieldRow]:
-    return [FieldRow(f"{word} handle, across", "length", at[0],
+def _handle(layout: Headstock, ref: str, node: int, which: int, at: tuple[float, float]) -> list[FieldRow]:
+    words = ((say("First handle, across"), say("First handle, along")) if which == 0 else
+             (say("Second handle, across"), say("Second handle, along")))
+    return [FieldRow(words[0], "length", at[0],
                      lambda x: move_handle(layout, ref, node, which, (x, at[1]))),
-            FieldRow(f"{word} handle, along", "length", at[1],
+            FieldRow(words[1], "length", at[1],
                      lambda y: move_handle(layout, ref, node, which, (at[0], y)))]
 
 
@@ -366,5 +373,5 @@ def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
     size = f"{format_length(x1 - x0, unit, 1)} x {format_length(y1 - y0, unit, 1, mark=True)}"
-    return [FieldRow("Size", "fact", size),
-            FieldRow("Length of the edge", "fact", format_length(path.length, unit, 1, mark=True))]
+    return [FieldRow(say("Size"), "fact", size),
+            FieldRow(say("Length of the edge"), "fact", format_length(path.length, unit, 1, mark=True))]

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QCoreApplication
-
 from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, rise_words, success_words
+from geometry.checks.words import first
+from geometry.saying import say
 from geometry.units import LengthUnit, format_length
 from geometry.vectors import norm
 
-AIMS: tuple[tuple[Aim, str], ...] = (("sound", "comes out sound"), ("within", "keeps every margin"))
+AIMS: tuple[tuple[Aim, str], ...] = (("sound", say("comes out sound")), ("within", say("keeps every margin")))
 MANY = 4
 """Places named at most; then it says how many more there are."""
 
 
 def aim_words(aim: Aim) -> str:
     """What is asked of the headstock: `comes out sound`."""
-    return _tr(dict(AIMS)[aim])
+    return dict(AIMS)[aim]
 
 
 def amount(need: Need, value: float, unit: LengthUnit) -> str:
@@ -26,7 +26,8 @@ def amount(need: Need, value: float, unit: LengthUnit) -> str:
     if need.unit == "mm":
         return f"±{format_length(value, exact, mark=True)}"
     if need.unit == "mm per 50 mm":
-        return f"±{format_length(value, exact, mark=True)} {_tr('in')} {format_length(50.0, exact, mark=True)}"
+        return say("±{far} in {length}", far=format_length(value, exact, mark=True),
+                   length=format_length(50.0, exact, mark=True))
     return f"±{value:g}°" if need.unit == "degrees" else f"±{value:g} %"
 
 
@@ -34,12 +35,12 @@ def places(where: Sequence[str]) -> str:
     """The features named, or the first few and how many more."""
     if len(where) <= MANY:
         return ", ".join(where)
-    return _tr("{} and {} more").format(", ".join(where[:MANY - 1]), len(where) - MANY + 1)
+    return say("{names} and {n} more", names=", ".join(where[:MANY - 1]), n=len(where) - MANY + 1)
 
 
 def need_row(need: Need, unit: LengthUnit) -> tuple[str, str, str, str]:
     """(what, as now, needed, where) for a table."""
-    return _tr(TITLES[need.source]).capitalize(), amount(need, need.now, unit), amount(need, need.wanted, unit), \
+    return first(TITLES[need.source]), amount(need, need.now, unit), amount(need, need.wanted, unit), \
         places(need.where)
 
 
@@ -49,38 +50,37 @@ def answer_words(found: Requirements, trials: int, unit: LengthUnit) -> str:
     what = aim_words(found.aim)
     if not found.possible:
         pairs = "; ".join(" – ".join(pair) for pair in found.blocked[:3])
-        return _tr("Now the chance that it {} is {}. Even ten times finer work does not reach {}: {} has to "
-                   "change.").format(what, now, wanted_words(found.wanted), pairs or _tr("the layout"))
+        return say("Now the chance that it {aim} is {now}. Even ten times finer work does not reach {wanted}: {what} has to "
+                   "change.",
+                   aim=what, now=now, wanted=wanted_words(found.wanted), what=pairs or say("the layout"))
     if not found.needs:
-        said = _tr("Nothing has to be finer: as you work now, the chance that it {} is {}.").format(what, now)
+        said = say("Nothing has to be finer: as you work now, the chance that it {aim} is {now}.", aim=what, now=now)
         if found.spare > 1:
-            said += " " + _tr("Everything could be {:g} times rougher.").format(found.spare)
+            said += " " + say("Everything could be {times:g} times rougher.", times=found.spare)
         return said
-    said = _tr("Now the chance that it {} is {}. Hold what follows, all of it and only there, and it is {}.").format(
-        what, now, success_words(found.reached, trials))
+    said = say("Now the chance that it {aim} is {now}. Hold what follows, all of it and only there, and it is {then}.",
+               aim=what, now=now, then=success_words(found.reached, trials))
     if found.alone:
-        ways = _tr(", or ").join(f"{_tr(TITLES[n.source])} {amount(n, n.wanted, unit)}" for n in found.alone)
-        said += " " + _tr("One alone would do as well: {}.").format(ways)
+        ways = [f"{TITLES[n.source]} {amount(n, n.wanted, unit)}" for n in found.alone]
+        said += " " + say("One alone would do as well: {ways}.", ways=say(", or ").join(ways))
     return said
 
 
 def wanted_words(chance: float) -> str:
     """`99 in 100`, `995 in 1,000`."""
     whole = 100 if abs(chance * 100 - round(chance * 100)) < 1e-9 else 1000
-    return f"{round(chance * whole):,} in {whole:,}"
+    return say("{n:,} in {whole:,}", n=round(chance * whole), whole=whole)
 
 
 def proposal_words(found: Proposal, trials: int, unit: LengthUnit) -> str:
     """What moving would gain, and by how much it moves what."""
     if not found.moves:
-        return _tr("No move of a tuner that you left free helps.")
+        return say("No move of a tuner that you left free helps.")
     far = format_length(max(norm(by) for _, by in found.moves), unit, 1 if unit == "mm" else None, mark=True)
-    who = found.moves[0][0] if len(found.moves) == 1 else _tr("{} tuners").format(len(found.moves))
-    by = _tr("by {}") if len(found.moves) == 1 else _tr("by up to {}")
-    gain = rise_words(found.before.chance, found.after.chance, trials)
-    return _tr("Moving {} {} brings the chance that it {} {}. It is shown dashed on the drawing.").format(
-        who, by.format(far), aim_words(found.aim), gain)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Needs", text)
+    given = {"far": far, "aim": aim_words(found.aim),
+             "gain": rise_words(found.before.chance, found.after.chance, trials)}
+    if len(found.moves) == 1:
+        return say("Moving {tuner} by {far} brings the chance that it {aim} {gain}. It is shown dashed on the drawing.",
+                   tuner=found.moves[0][0], **given)
+    return say("Moving {n} tuners by up to {far} brings the chance that it {aim} {gain}. It is shown dashed on the drawing.",
+               n=len(found.moves), **given)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication, QListView, QWidget
 from app.look.theme import Theme
 from app.panels.order_card import OrderCard
 from app.panels.order_rows import Row, SetUpRow, StepRow
+from geometry.saying import say
 
 ROW = Qt.ItemDataRole.UserRole
 EDGE = 26
@@ -49,7 +50,7 @@ class OrderModel(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             if isinstance(row, SetUpRow):
                 return row.words
-            wrong = f", {self.tr('wrong here')}: {row.text}" if row.text else ""
+            wrong = f", {say('wrong here')}: {row.text}" if row.text else ""
             return f"{row.number}. {row.title}, {row.minutes}{wrong}"
         if role == Qt.ItemDataRole.ToolTipRole:
             return row.words if isinstance(row, SetUpRow) else row.text or None
@@ -84,7 +85,7 @@ class OrderList(QListView):
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(self.tr("Running order"))
+        self.setAccessibleName(say("Running order"))
         self._pressed: tuple[QPoint, str] | None = None
         self._held = ""
         self._to = -1

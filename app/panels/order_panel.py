@@ -35,10 +35,10 @@ class OrderPanel(QWidget):
         self._tally, self._changes, self._loud = self._label("dim"), self._label("dim"), self._label("warning")
         for label in (self._tally, self._changes, self._loud):
             label.setWordWrap(True)
-        self._title.setText(self.tr("Running order"))
-        self.tabs = Tabs((self.tr("Steps"), self.tr("Hours")), self)
-        self.back = QPushButton(self.tr("Back to the best order"), self)
-        self.back.setToolTip(self.tr("Let go of your own order: the one with the fewest changes again."))
+        self._title.setText(say("Running order"))
+        self.tabs = Tabs((say("Steps"), say("Hours")), self)
+        self.back = QPushButton(say("Back to the best order"), self)
+        self.back.setToolTip(say("Let go of your own order: the one with the fewest changes again."))
         self.back.clicked.connect(self.best_wanted)
         self.list = OrderList(theme, self)
         self._hours, self._rates = Form(unit, self, (1, 1)), Form(unit, self, (5, 3))
@@ -108,7 +108,7 @@ class OrderPanel(QWidget):
     def show_order(self, rows: list[Row], current: str, own: bool) -> None:
         """Show the steps."""
         self.list.show_rows(rows, current)
-        self._whose.setText(self.tr("your own order") if own else self.tr("the best order"))
+        self._whose.setText(say("your own order") if own else say("the best order"))
         self.back.setEnabled(own)
 
     def show_head(self, tally: str, changes: str, loud: str) -> None:

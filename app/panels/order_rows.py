@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from geometry.checks.words import first
+from geometry.saying import say
 from geometry.sequence import Operation, Problem, Setup, Taken, runs
+from geometry.terms import term
 from geometry.units import LengthUnit, format_angle
 
 LOUD = ("impossible", "unsafe")
@@ -74,11 +77,12 @@ def minutes_words(minutes: float) -> str:
 
 
 def _short(setup: Setup) -> tuple[str, str]:
-    machine = setup.machine[0].upper() + setup.machine[1:]
+    machine = first(term(setup.machine))
     parts = [setup.bit]
     if setup.table is not None and setup.table.fence is not None:
         tilt = format_angle(abs(setup.table.tilt))
         level = tilt == format_angle(0.0)
-        parts.append("level" if level else f"{tilt} {'tip' if setup.table.tilt > 0 else 'nut'} raised")
-    parts.append(None if setup.side is None else f"{setup.side} up")
+        parts.append(say("level") if level else
+                     say("{tilt} {end} raised", tilt=tilt, end=term("tip" if setup.table.tilt > 0 else "nut")))
+    parts.append(None if setup.side is None else say("{side} up", side=term(setup.side)))
     return machine, " · ".join(part for part in parts if part)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSlider, QToolButton, QVBoxLa
 from app.look.theme import Theme
 from app.panels.section import SectionView
 from geometry.drawing import Drawing
+from geometry.saying import say
 
 
 class PassStepper(QWidget):
@@ -18,18 +19,18 @@ class PassStepper(QWidget):
         self._pictures: tuple[Drawing, ...] = ()
         self._words: tuple[str, ...] = ()
         self._view = SectionView(theme, self)
-        self._view.setAccessibleName(self.tr("Section through the cut"))
+        self._view.setAccessibleName(say("Section through the cut"))
         self._says = QLabel(self)
         self._says.setWordWrap(True)
         self._back, self._on = (self._button(arrow, about) for arrow, about in (
-            (Qt.ArrowType.LeftArrow, self.tr("The pass before")), (Qt.ArrowType.RightArrow, self.tr("The next pass"))))
+            (Qt.ArrowType.LeftArrow, say("The pass before")), (Qt.ArrowType.RightArrow, say("The next pass"))))
         self._back.clicked.connect(self.back)
         self._on.clicked.connect(self.on)
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(1)
         self.slider.setTickPosition(QSlider.TickPosition.TicksBelow)
-        self.slider.setAccessibleName(self.tr("Pass"))
-        self.slider.setToolTip(self.tr("Step through the passes; the arrow keys do it too."))
+        self.slider.setAccessibleName(say("Pass"))
+        self.slider.setToolTip(say("Step through the passes; the arrow keys do it too."))
         self.slider.valueChanged.connect(self._show)
         row = QHBoxLayout()
         row.setSpacing(6)
@@ -86,7 +87,7 @@ class PassStepper(QWidget):
     def _show(self) -> None:
         at = min(self.slider.value(), len(self._pictures) - 1)
         self._view.show_drawing(self._pictures[at])
-        count = self.tr("Pass {} of {}").format(at + 1, len(self._pictures))
+        count = say("Pass {at} of {pictures}", at=at + 1, pictures=len(self._pictures))
         self._says.setText(f"{count}. {self._words[at]}")
         self._view.setAccessibleDescription(self._words[at])
         self._back.setEnabled(at > 0)

@@ -13,18 +13,20 @@ from geometry.layout import Drill, GuideBush, Rack, RouterBit
 from geometry.routing.follower import follower_of
 from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
 from geometry.routing.words import rim, speaking
+from geometry.saying import say
 from geometry.solids.drilling import point_length
 from geometry.units import LengthUnit, format_length, parse_length
 
-SHELVES: tuple[tuple[Shelf, str], ...] = (("bits", "Router bits"), ("bushes", "Guide bushes"), ("drills", "Drills"))
+SHELVES: tuple[tuple[Shelf, str], ...] = (("bits", say("Router bits")), ("bushes", say("Guide bushes")), ("drills", say("Drills")))
 MACHINES = "machines"
-KINDS = (("twist", "twist drill"), ("brad", "brad point"), ("forstner", "Forstner bit"))
-BEARINGS = (("none", "none"), ("shank", "on the shank"), ("tip", "on the tip"))
+KINDS = (("twist", say("twist drill")), ("brad", say("brad point")), ("forstner", say("Forstner bit")))
+BEARINGS_SHORT = (("shank", say("shank")), ("tip", say("tip", about="of a bit")))
+BEARINGS = (("none", say("none")), ("shank", say("on the shank")), ("tip", say("on the tip")))
 
 HEADS: dict[str, tuple[str, ...]] = {
-    "bits": ("Name", "Cutter", "Edges", "Shank", "Stands out", "Bearing"),
-    "bushes": ("Name", "Outside", "Bore", "Stands out"),
-    "drills": ("Name", "Kind", "Diameter", "Length", "Point"),
+    "bits": (say("Name"), say("Cutter"), say("Edges"), say("Shank"), say("Stands out"), say("Bearing")),
+    "bushes": (say("Name"), say("Outside"), say("Bore"), say("Stands out")),
+    "drills": (say("Name"), say("Kind"), say("Diameter"), say("Length"), say("Point")),
 }
 """Column heads of each shelf."""
 
@@ -36,7 +38,7 @@ def cells(rack: Rack, shelf: Shelf, unit: LengthUnit) -> list[tuple[str, ...]]:
     rows: list[tuple[str, ...]] = []
     for entry in getattr(rack, shelf):
         if isinstance(entry, RouterBit):
-            bearing = "none" if entry.bearing == "none" else f"{entry.bearing}, {show(entry.bearing_diameter)}"
+            bearing = say("none") if entry.bearing == "none" else f"{dict(BEARINGS_SHORT)[entry.bearing]}, {show(entry.bearing_diameter)}"
             rows.append((entry.id, show(entry.cutter), show(entry.cutting_length), show(entry.shank), show(entry.stick_out),
                          bearing))
         elif isinstance(entry, GuideBush):
@@ -64,42 +66,42 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
     press, router = rack.press, rack.router
     set_router = partial(_listed, rack)
     return [
-        FieldRow("Drill press", "heading"),
-        _row(rack, "Table tilts to either side", "angle", ("press", "tilt"), press.tilt),
-        _row(rack, "Quill travel", "length", ("press", "quill"), press.quill),
-        _row(rack, "Throat", "length", ("press", "throat"), press.throat, help="From the column to the drill's axis."),
-        _row(rack, "Base for block heights", "length", ("press", "base"), press.base,
-             help="Length of the board whose one side is raised by blocks to tilt the work."),
-        FieldRow("Router", "heading"),
-        _row(rack, "Base diameter", "length", ("router", "base"), router.base),
-        _row(rack, "Plunge", "length", ("router", "plunge"), router.plunge),
-        FieldRow("Speeds, turns a minute", "text", ", ".join(f"{speed:g}" for speed in router.speeds),
-                 lambda text: set_router("speeds", text, _number), help="Every setting, separated by commas."),
-        FieldRow("Collets", "text", ", ".join(format_length(size, unit) for size in router.collets),
+        FieldRow(say("Drill press"), "heading"),
+        _row(rack, say("Table tilts to either side"), "angle", ("press", "tilt"), press.tilt),
+        _row(rack, say("Quill travel"), "length", ("press", "quill"), press.quill),
+        _row(rack, say("Throat"), "length", ("press", "throat"), press.throat, help=say("From the column to the drill's axis.")),
+        _row(rack, say("Base for block heights"), "length", ("press", "base"), press.base,
+             help=say("Length of the board whose one side is raised by blocks to tilt the work.")),
+        FieldRow(say("Router"), "heading"),
+        _row(rack, say("Base diameter"), "length", ("router", "base"), router.base),
+        _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
+        FieldRow(say("Speeds, turns a minute"), "text", ", ".join(f"{speed:g}" for speed in router.speeds),
+                 lambda text: set_router("speeds", text, _number), help=say("Every setting, separated by commas.")),
+        FieldRow(say("Collets"), "text", ", ".join(format_length(size, unit) for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
-                 help="Shanks that the router holds, separated by commas; empty for any.", empty="any"),
+                 help=say("Shanks that the router holds, separated by commas; empty for any."), empty=say("any")),
     ]
 
 
 def _bit(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
     path = ("bits", bit.id)
-    rows = [_name(rack, path), _row(rack, "In words", "text", (*path, "about"), bit.about),
-            _row(rack, "Cutter diameter", "length", (*path, "cutter"), bit.cutter),
-            _row(rack, "Cutting length", "length", (*path, "cutting_length"), bit.cutting_length,
-                 help="Of the edges along the axis."),
-            _row(rack, "Shank", "length", (*path, "shank"), bit.shank),
-            _row(rack, "Stands out of the base", "length", (*path, "stick_out"), bit.stick_out,
-                 help="From the router's base to the tip, bearing included, as far as it may be set."),
-            FieldRow("Bearing", "choice", bit.bearing, partial(_set_bearing, rack, bit), choices=BEARINGS,
-                     help="What follows the template: a bearing, or without one the bare shank or a guide bush.")]
+    rows = [_name(rack, path), _row(rack, say("In words"), "text", (*path, "about"), bit.about),
+            _row(rack, say("Cutter diameter"), "length", (*path, "cutter"), bit.cutter),
+            _row(rack, say("Cutting length"), "length", (*path, "cutting_length"), bit.cutting_length,
+                 help=say("Of the edges along the axis.")),
+            _row(rack, say("Shank"), "length", (*path, "shank"), bit.shank),
+            _row(rack, say("Stands out of the base"), "length", (*path, "stick_out"), bit.stick_out,
+                 help=say("From the router's base to the tip, bearing included, as far as it may be set.")),
+            FieldRow(say("Bearing"), "choice", bit.bearing, partial(_set_bearing, rack, bit), choices=BEARINGS,
+                     help=say("What follows the template: a bearing, or without one the bare shank or a guide bush."))]
     if bit.bearing != "none":
-        rows += [_row(rack, "Bearing diameter", "length", (*path, "bearing_diameter"), bit.bearing_diameter, optional=True,
-                      empty="not measured"),
-                 _row(rack, "Bearing height", "length", (*path, "bearing_height"), bit.bearing_height, optional=True,
+        rows += [_row(rack, say("Bearing diameter"), "length", (*path, "bearing_diameter"), bit.bearing_diameter, optional=True,
+                      empty=say("not measured")),
+                 _row(rack, say("Bearing height"), "length", (*path, "bearing_height"), bit.bearing_height, optional=True,
                       empty=format_length(5.0, unit, mark=True))]
-    rows.append(FieldRow("Speed printed on it", "text", "" if bit.marked_speed is None else f"{bit.marked_speed:g}",
+    rows.append(FieldRow(say("Speed printed on it"), "text", "" if bit.marked_speed is None else f"{bit.marked_speed:g}",
                          lambda text: set_in_rack(rack, (*path, "marked_speed"), _number(text) if text else None),
-                         empty="not known", help="The highest number of turns a minute that is printed on the cutter."))
+                         empty=say("not known"), help=say("The highest number of turns a minute that is printed on the cutter.")))
     return rows + _bit_facts(rack, bit, unit)
 
 
@@ -107,16 +109,20 @@ def _bit_facts(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
     try:
         guide = follower_of(bit, None)
     except GeometryError as error:
-        return [FieldRow("Without a bush", "fact", str(error), warn=True)]
+        return [FieldRow(say("Without a bush"), "fact", str(error), warn=True)]
     offset = format_length(abs(guide.offset), unit, mark=True)
-    words = "opening as large as the slot" if abs(guide.offset) < 5e-4 else (
-        f"opening {offset} {'larger' if guide.offset > 0 else 'smaller'} all round")
+    if abs(guide.offset) < 5e-4:
+        words = say("opening as large as the slot")
+    else:
+        words = (say("opening {by} larger all round", by=offset) if guide.offset > 0 else
+                 say("opening {by} smaller all round", by=offset))
     setting = speed_setting(bit, rack.router)
-    speed = "slower than this router turns" if setting is None and rack.router.speeds else (
-        f"up to {highest_speed(bit):,.0f} turns a minute" if setting is None else
-        f"{setting:,.0f} turns a minute, rim {_rim(rim_speed(bit.cutter, setting), unit)}")
-    return [FieldRow("Without a bush", "fact", f"{guide.kind}: {words}"),
-            FieldRow("Fastest setting", "fact", speed, warn=setting is None and bool(rack.router.speeds))]
+    speed = say("slower than this router turns") if setting is None and rack.router.speeds else (
+        say("up to {turns:,.0f} turns a minute", turns=highest_speed(bit)) if setting is None else
+        say("{setting:,.0f} turns a minute, rim {rim}",
+            setting=setting, rim=_rim(rim_speed(bit.cutter, setting), unit)))
+    return [FieldRow(say("Without a bush"), "fact", f"{guide.kind}: {words}"),
+            FieldRow(say("Fastest setting"), "fact", speed, warn=setting is None and bool(rack.router.speeds))]
 
 
 def _rim(speed: float, unit: LengthUnit) -> str:
@@ -126,29 +132,29 @@ def _rim(speed: float, unit: LengthUnit) -> str:
 
 def _bush(rack: Rack, bush: GuideBush) -> list[FieldRow]:
     path = ("bushes", bush.id)
-    rows = [_name(rack, path), _row(rack, "Outside diameter", "length", (*path, "outer"), bush.outer),
-            _row(rack, "Bore", "length", (*path, "inner"), bush.inner),
-            _row(rack, "Stands out of the base", "length", (*path, "length"), bush.length)]
+    rows = [_name(rack, path), _row(rack, say("Outside diameter"), "length", (*path, "outer"), bush.outer),
+            _row(rack, say("Bore"), "length", (*path, "inner"), bush.inner),
+            _row(rack, say("Stands out of the base"), "length", (*path, "length"), bush.length)]
     if bush.inner >= bush.outer:
-        rows.append(FieldRow("Wall", "fact", "none: the bore is as wide as the outside", warn=True))
+        rows.append(FieldRow(say("Wall"), "fact", say("none: the bore is as wide as the outside"), warn=True))
     return rows
 
 
 def _drill(rack: Rack, drill: Drill, unit: LengthUnit) -> list[FieldRow]:
     path = ("drills", drill.id)
-    rows = [_name(rack, path), _row(rack, "Kind", "choice", (*path, "kind"), drill.kind, choices=KINDS),
-            _row(rack, "Diameter", "length", (*path, "diameter"), drill.diameter),
-            _row(rack, "Length that drills", "length", (*path, "length"), drill.length)]
+    rows = [_name(rack, path), _row(rack, say("Kind"), "choice", (*path, "kind"), drill.kind, choices=KINDS),
+            _row(rack, say("Diameter"), "length", (*path, "diameter"), drill.diameter),
+            _row(rack, say("Length that drills"), "length", (*path, "length"), drill.length)]
     if drill.kind == "twist":
-        rows.append(_row(rack, "Point angle", "angle", (*path, "point_angle"), drill.point_angle, optional=True, empty="118°"))
-    rows.append(_row(rack, "Point ahead of the rim", "length", (*path, "spur"), drill.spur, optional=True, empty="usual",
-                     help="Measure your own: how far the centre stands ahead of the full diameter."))
-    rows.append(FieldRow("Point counted with", "fact", format_length(point_length(drill), unit, mark=True)))
+        rows.append(_row(rack, say("Point angle"), "angle", (*path, "point_angle"), drill.point_angle, optional=True, empty="118°"))
+    rows.append(_row(rack, say("Point ahead of the rim"), "length", (*path, "spur"), drill.spur, optional=True, empty=say("usual"),
+                     help=say("Measure your own: how far the centre stands ahead of the full diameter.")))
+    rows.append(FieldRow(say("Point counted with"), "fact", format_length(point_length(drill), unit, mark=True)))
     return rows
 
 
 def _name(rack: Rack, path: tuple[str, str]) -> FieldRow:
-    return _row(rack, "Name", "text", (*path, "id"), path[1])
+    return _row(rack, say("Name"), "text", (*path, "id"), path[1])
 
 
 def _row(rack: Rack, label: str, kind: str, path: tuple, value: object, **more) -> FieldRow:
@@ -172,5 +178,6 @@ def _number(text: str) -> float:
     try:
         return float(text.strip().replace(" ", ""))
     except ValueError as error:
-        raise GeometryError(f'"{text.strip()}" is not a number of turns a minute: write for example 16000.') from error
+        raise GeometryError(say('"{text}" is not a number of turns a minute: write for example 16000.',
+                                text=text.strip())) from error
 

@@ -9,6 +9,7 @@ from app.look.sizes import keep
 from app.panels.rack_rows import HEADS, cells
 from geometry.edits.rack import Shelf
 from geometry.layout import Rack
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -71,7 +72,7 @@ class ShelfTable(QTableView):
         self.setShowGrid(False)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.setAccessibleName(self.tr("Rack"))
+        self.setAccessibleName(say("Rack"))
         self.selectionModel().currentRowChanged.connect(self._current)
 
     @property
@@ -82,7 +83,7 @@ class ShelfTable(QTableView):
 
     def show_shelf(self, rack: Rack, shelf: Shelf, unit: LengthUnit, id: str) -> None:
         """Show a shelf with this entry chosen, the first one when there is none of that name."""
-        heads = tuple(self.tr(head) for head in HEADS[shelf])
+        heads = tuple(head for head in HEADS[shelf])
         if self._words.show(heads, cells(rack, shelf, unit)):
             header = self.horizontalHeader()
             header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

@@ -29,14 +29,14 @@ from geometry.layout import Headstock, Rack
 from geometry.saying import say
 from geometry.units import LengthUnit
 
-WHOSE = (("layout", "The rack in this layout"), ("mine", "My own rack"))
-WHOLE = (("take", "Take mine into this layout", "Copy your own rack into the layout. Choices of bits that it does not hold are "
-                                                "dropped."),
-         ("keep", "Keep this one as mine", "Copy the layout's rack to where your own is kept for all layouts."),
-         ("import", "Import…", "Read a rack from a file."), ("export", "Export…", "Write this rack to a file."),
-         ("start mm", "Start anew in mm", "The invented starting rack, sizes in mm."),
-         ("start inch", "Start anew in inches", "The invented starting rack, sizes in inches."),
-         ("back", "Take back", "Undo the last change of your own rack."))
+WHOSE = (("layout", say("The rack in this layout")), ("mine", say("My own rack")))
+WHOLE = (("take", say("Take mine into this layout"), say("Copy your own rack into the layout. Choices of bits that it does "
+                                                    "not hold are dropped.")),
+         ("keep", say("Keep this one as mine"), say("Copy the layout's rack to where your own is kept for all layouts.")),
+         ("import", say("Import…"), say("Read a rack from a file.")), ("export", say("Export…"), say("Write this rack to a file.")),
+         ("start mm", say("Start anew in mm"), say("The invented starting rack, sizes in mm.")),
+         ("start inch", say("Start anew in inches"), say("The invented starting rack, sizes in inches.")),
+         ("back", say("Take back"), say("Undo the last change of your own rack.")))
 """(key, word, help) of what is done with a whole rack."""
 
 
@@ -129,20 +129,20 @@ class RackView(QWidget):
     # ---- building -------------------------------------------------------
     def _top(self) -> QVBoxLayout:
         self._whose = QComboBox(self)
-        self._whose.setAccessibleName(self.tr("Which rack"))
+        self._whose.setAccessibleName(say("Which rack"))
         for key, word in WHOSE:
-            self._whose.addItem(self.tr(word), key)
+            self._whose.addItem(word, key)
         self._whose.activated.connect(self._other)
         self.buttons: dict[str, QPushButton] = {}
-        title = QLabel(self.tr("Rack"), self)
+        title = QLabel(say("Rack"), self)
         title.setObjectName("title")
         first, second = Flow(), Flow()
         first.addWidget(title)
         first.add_gap(8)
         first.addWidget(self._whose)
         for key, word, about in WHOLE:
-            button = QPushButton(self.tr(word), self)
-            button.setToolTip(self.tr(about))
+            button = QPushButton(word, self)
+            button.setToolTip(about)
             button.setProperty("key", key)
             button.clicked.connect(self._whole)
             self.buttons[key] = button
@@ -159,8 +159,8 @@ class RackView(QWidget):
         group.setExclusive(True)
         row = Flow()
         self._tab: dict[str, QPushButton] = {}
-        for key, word in (*SHELVES, (MACHINES, "Machines and template")):
-            button = QPushButton(self.tr(word), self)
+        for key, word in (*SHELVES, (MACHINES, say("Machines and template"))):
+            button = QPushButton(word, self)
             button.setCheckable(True)
             button.setProperty("shelf", key)
             button.clicked.connect(self._other_shelf)
@@ -172,9 +172,9 @@ class RackView(QWidget):
 
     def _below(self) -> Flow:
         row = Flow()
-        for key, word, slot in (("add", "Add", self._add), ("copy", "Copy", self._copy), ("remove", "Remove", self._remove),
-                                ("sort", "Sort by size", self._sort)):
-            button = QPushButton(self.tr(word), self)
+        for key, word, slot in (("add", say("Add"), self._add), ("copy", say("Copy"), self._copy), ("remove", say("Remove"), self._remove),
+                                ("sort", say("Sort by size"), self._sort)):
+            button = QPushButton(word, self)
             button.clicked.connect(slot)
             self.buttons[key] = button
             row.addWidget(button)
@@ -197,7 +197,7 @@ class RackView(QWidget):
         for key in ("copy", "remove", "sort"):
             self.buttons[key].setEnabled(bool(id))
         rows = entry_rows(self._rack, self._shelf, id, self._unit)
-        self.form.show_rows(rows or [FieldRow(self.tr("Nothing on this shelf yet: add one."), "heading")])
+        self.form.show_rows(rows or [FieldRow(say("Nothing on this shelf yet: add one."), "heading")])
 
     def _chosen(self, id: str) -> None:
         if self._shelf != MACHINES and id and id != self._ids.get(self._shelf):
@@ -229,11 +229,11 @@ class RackView(QWidget):
         self.edited.emit(what, rack, None)
 
     def _add(self) -> None:
-        self._change(self.tr("Add to the rack"), lambda rack: add_entry(rack, self._shelf))
+        self._change(say("Add to the rack"), lambda rack: add_entry(rack, self._shelf))
 
     def _copy(self) -> None:
         id = self.table.id
-        self._change(self.tr("Copy in the rack"), lambda rack: copy_entry(rack, self._shelf, id))
+        self._change(say("Copy in the rack"), lambda rack: copy_entry(rack, self._shelf, id))
 
     def _remove(self) -> None:
         entries = [entry.id for entry in getattr(self._rack, self._shelf)]
@@ -241,10 +241,10 @@ class RackView(QWidget):
         at = entries.index(id)
         beside = entries[at + 1] if at + 1 < len(entries) else entries[at - 1]
         self._ids[self._shelf] = beside if beside != id else ""
-        self._change(self.tr("Remove {}").format(id), lambda rack: remove_entry(rack, self._shelf, id))
+        self._change(say("Remove {id}", id=id), lambda rack: remove_entry(rack, self._shelf, id))
 
     def _sort(self) -> None:
-        self._change(self.tr("Sort the rack"), lambda rack: sort_shelf(rack, self._shelf))
+        self._change(say("Sort the rack"), lambda rack: sort_shelf(rack, self._shelf))
 
     def _other_shelf(self) -> None:
         self._shelf = self.sender().property("shelf")

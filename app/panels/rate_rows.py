@@ -9,17 +9,18 @@ from app.panels.rows import FieldRow
 from geometry.edits import set_field
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import count, say
 from geometry.sequence import Counts, Hours
 
 NAMES = {
-    "mark": "Paste papers and prick", "template": "Make the template", "glue_ear": "Glue an ear", "hole": "Drill a hole",
-    "side_bore": "Drill a bore from the side", "hand_pilot": "Drill a pilot by hand", "waste_hole": "Drill a waste hole",
-    "saw_100": "Saw out, 100 mm", "rout_100": "Rout, 100 mm and pass", "band_saw_100": "Saw the outline, 100 mm",
-    "rout_outline_100": "Rout the outline, 100 mm", "hand_100": "Work an edge by hand, 100 mm", "ramp": "File a ramp",
-    "flat": "Cut a flat for a plate", "clean_up": "Clean up",
-    "finish": "Finish", "final_diameter": "Clear a bore after finish", "machine_change": "Go to another machine",
-    "bit_change": "Change the bit", "table_change": "Set the table", "side_change": "Turn the piece over",
-    "factor": "Everything times",
+    "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"), "hole": say("Drill a hole"),
+    "side_bore": say("Drill a bore from the side"), "hand_pilot": say("Drill a pilot by hand"), "waste_hole": say("Drill a waste hole"),
+    "saw_100": say("Saw out, 100 mm"), "rout_100": say("Rout, 100 mm and pass"), "band_saw_100": say("Saw the outline, 100 mm"),
+    "rout_outline_100": say("Rout the outline, 100 mm"), "hand_100": say("Work an edge by hand, 100 mm"), "ramp": say("File a ramp"),
+    "flat": say("Cut a flat for a plate"), "clean_up": say("Clean up"),
+    "finish": say("Finish"), "final_diameter": say("Clear a bore after finish"), "machine_change": say("Go to another machine"),
+    "bit_change": say("Change the bit"), "table_change": say("Set the table"), "side_change": say("Turn the piece over"),
+    "factor": say("Everything times"),
 }
 """What each rate is called."""
 
@@ -31,18 +32,21 @@ MOST_SAID = 2
 def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
     """What there is to do and how long it is expected to take; `found` is the hours by what the job book holds."""
     c, h = counts.changes, counts.hours
-    return [FieldRow("Work", "fact", _hours(Hours(h.work, 0.0))), FieldRow("Set-ups and changes", "fact", _hours(Hours(0.0, h.changes))),
-            FieldRow("Together", "fact", _hours(h)),
-            *([] if found is None else [FieldRow("By the job book", "fact", f"{found:.1f} h", help="Corrected by what the timed steps took.")]),
-            FieldRow("Other machine", "fact", f"{c.machine} times"), FieldRow("Other bit", "fact", f"{c.bit} times"),
-            FieldRow("Table set", "fact", f"{c.table} times"), FieldRow("Piece turned", "fact", f"{c.side} times"),
-            FieldRow("Holes", "fact", f"{counts.holes} in {counts.drillings} drillings"),
-            FieldRow("Waste holes", "fact", str(counts.waste_holes))]
+    return [FieldRow(say("Work"), "fact", _hours(Hours(h.work, 0.0))), FieldRow(say("Set-ups and changes"), "fact", _hours(Hours(0.0, h.changes))),
+            FieldRow(say("Together"), "fact", _hours(h)),
+            *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{found:.1f} h",
+                                                 help=say("Corrected by what the timed steps took."))]),
+            FieldRow(say("Other machine"), "fact", say("{n} times", n=c.machine)),
+            FieldRow(say("Other bit"), "fact", say("{n} times", n=c.bit)),
+            FieldRow(say("Table set"), "fact", say("{n} times", n=c.table)),
+            FieldRow(say("Piece turned"), "fact", say("{n} times", n=c.side)),
+            FieldRow(say("Holes"), "fact", say("{holes} in {drillings} drillings", holes=counts.holes, drillings=counts.drillings)),
+            FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
 
 
 def rate_rows(layout: Headstock) -> list[FieldRow]:
     """One field a rate, in minutes."""
-    rows = [FieldRow("Minutes (common practice, no source: yours are better)", "heading")]
+    rows = [FieldRow(say("Minutes (common practice, no source: yours are better)"), "heading")]
     for name, words in NAMES.items():
         value = getattr(layout.rates, name)
         shown = f"{value:g}" if name == "factor" else f"{value:g} min"
@@ -63,28 +67,33 @@ def read_minutes(text: str) -> float:
                 try:
                     value = float(words.removesuffix(ending)) * by
                 except ValueError:
-                    raise GeometryError(f'"{text.strip()}" is no time: type minutes, for example 4 or 1.5 h.') from None
+                    raise GeometryError(say('"{text}" is no time: type minutes, for example 4 or 1.5 h.',
+                                            text=text.strip())) from None
                 if not 0.0 <= value < float("inf"):
-                    raise GeometryError(f'"{text.strip()}" is no time that work can take: type minutes above zero.')
+                    raise GeometryError(say('"{text}" is no time that work can take: type minutes above zero.',
+                                            text=text.strip()))
                 return value
     raise AssertionError("every text ends with nothing")
 
 
 def tally(counts: Counts) -> str:
     """The counts on two lines for the head of the panel."""
-    return (f"{counts.operations} steps · {counts.holes} holes · {counts.set_ups} set-ups · "
-            f"{counts.tilts} {'tilt' if counts.tilts == 1 else 'tilts'}\nabout {counts.hours.total:.1f} hours, "
-            f"{counts.hours.changes:.1f} of them setting up")
+    tilts = count(counts.tilts, "{n} tilt", "{n} tilts")
+    return say("{steps} steps · {holes} holes · {set_ups} set-ups · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
+               "setting up",
+               steps=counts.operations, holes=counts.holes, set_ups=counts.set_ups, tilts=tilts, hours=counts.hours.total,
+               changes=counts.hours.changes)
 
 
 def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
     """What cannot be had at all, one line a thing; empty when nothing is in the way."""
-    lines = [text if text.startswith("No order works") else f"Cannot be done: {text}" for text in blocked[:MOST_SAID]]
+    lines = [text if text.startswith(say("No order works")) else say("Cannot be done: {text}",
+                                                                text=text) for text in blocked[:MOST_SAID]]
     more = len(blocked) - MOST_SAID
     if more > 0:
-        lines.append(f"And {more} more that cannot be done: each is marked below.")
+        lines.append(say("And {more} more that cannot be done: each is marked below.", more=more))
     if left_out:
-        lines.append(f"Left out, because they cannot be reached: {', '.join(left_out)}.")
+        lines.append(say("Left out, because they cannot be reached: {left_out}.", left_out=', '.join(left_out)))
     return "\n".join(lines)
 
 

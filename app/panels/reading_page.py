@@ -24,16 +24,16 @@ class ReadingPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.ways = QComboBox(self)
-        self.ways.setAccessibleName(self.tr("What is measured"))
+        self.ways.setAccessibleName(say("What is measured"))
         for way in WAYS:
-            self.ways.addItem(self.tr(way.words), way)
+            self.ways.addItem(way.words, way)
         self.ways.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.setMinimumContentsLength(12)
         self.ways.currentTextChanged.connect(self.ways.setToolTip)
         self.ways.activated.connect(self.way_chosen)
-        self.table = EntryTable(self.tr("Readings"), (
-            Head(self.tr("hole"), left=True, wide=True), Head(self.tr("planned")), Head(self.tr("measured"), TYPED),
-            Head(self.tr("off"))), self)
+        self.table = EntryTable(say("Readings"), (
+            Head(say("hole"), left=True, wide=True), Head(say("planned")), Head(say("measured"), TYPED),
+            Head(say("off"))), self)
         left = QVBoxLayout()
         left.addWidget(self.ways)
         left.addWidget(self.table, 1)
@@ -52,7 +52,7 @@ class ReadingPage(QWidget):
         right = QVBoxLayout()
         right.addWidget(scroll, 1)
         self.buttons: dict[str, QPushButton] = {}
-        for key, word in (("accuracy", self.tr("Take into the shop accuracy")), ("printer", self.tr("Correct a printer…"))):
+        for key, word in (("accuracy", say("Take into the shop accuracy")), ("printer", say("Correct a printer…"))):
             button = WrappingButton(word, self)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)

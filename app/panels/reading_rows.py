@@ -8,7 +8,9 @@ from itertools import pairwise
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
 from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_value
+from geometry.saying import say
 from geometry.solids import Drilling
+from geometry.terms import term
 from geometry.units import LengthUnit, format_length
 
 
@@ -22,12 +24,12 @@ class Way:
 
 
 WAYS = (
-    Way("x from the centreline", "x", "centreline"), Way("x from the bass edge of the blank", "x", "bass edge"),
-    Way("x from the treble edge of the blank", "x", "treble edge"), Way("y from the nut line", "y"),
-    Way("diameter", "diameter"), Way("depth", "depth"), Way("bores from the side: below the face", "below face"),
-    Way("bores from the side: tilt", "tilt"), Way("between two holes: the wood left, outside jaws", "distance", "over the wood"),
-    Way("between two holes: far walls, inside jaws", "distance", "over the walls"),
-    Way("between two holes: over pins that fill them", "distance", "over pins"),
+    Way(say("x from the centreline"), "x", "centreline"), Way(say("x from the bass edge of the blank"), "x", "bass edge"),
+    Way(say("x from the treble edge of the blank"), "x", "treble edge"), Way(say("y from the nut line"), "y"),
+    Way(say("diameter"), "diameter"), Way(say("depth"), "depth"), Way(say("bores from the side: below the face"), "below face"),
+    Way(say("bores from the side: tilt"), "tilt"), Way(say("between two holes: the wood left, outside jaws"), "distance", "over the wood"),
+    Way(say("between two holes: far walls, inside jaws"), "distance", "over the walls"),
+    Way(say("between two holes: over pins that fill them"), "distance", "over pins"),
 )
 
 
@@ -73,18 +75,19 @@ def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[
         found = by_key.get(key_of(one))
         aim = one.planned if found is None or found.planned is None else found.planned
         planned = f"{aim:.1f}°" if degrees else length_words(aim, unit) + (" mm" if unit == "mm" else '"')
-        name = f"{one.drilling}  {known[one.drilling].operation}" if one.other is None else f"{one.drilling} to {one.other}"
+        name = (f"{one.drilling}  {term(known[one.drilling].operation)}" if one.other is None else
+                say("{one} to {other}", one=one.drilling, other=one.other))
         if found is None:
             made.append((name, planned, "", ""))
             continue
         off = Off(found, aim)
         shown = f"{found.value:.1f}°" if degrees else length_words(found.value, unit)
         by = f"{off.by:+.1f}°".replace("-", "−") if degrees else length_words(off.by, unit, True)
-        made.append((name, planned, shown, f"{by} a slip?" if off.doubtful else by))
+        made.append((name, planned, shown, say("{by} a slip?", by=by) if off.doubtful else by))
     return made
 
 
-TITLES = {"mark": "Marking", "stop": "Depth stop", "tilt_degrees": "Table tilt"}
+TITLES = {"mark": say("Marking"), "stop": say("Depth stop"), "tilt_degrees": say("Table tilt")}
 
 
 def shop_sentences(found: Sequence[Found], now: Accuracy, unit: LengthUnit) -> list[str]:
@@ -93,44 +96,56 @@ def shop_sentences(found: Sequence[Found], now: Accuracy, unit: LengthUnit) -> l
     for one in found:
         def words(value: float, field: str = one.field) -> str:
             return f"{value:.2f}°" if field == "tilt_degrees" else length_words(value, unit)
-        line = (f"{TITLES[one.field]}: plus or minus {words(one.half_width)} (95 times in 100 the truth lies from {words(2 * one.low)} to "
-                f"{words(2 * one.high)}), from {one.count} readings; the layout holds {words(getattr(now, one.field))}.")
+        line = say("{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from "
+                   "{n} readings; the layout holds {held}.",
+                   title=TITLES[one.field], half_width=words(one.half_width), low=words(2 * one.low),
+                   high=words(2 * one.high), n=one.count, held=words(getattr(now, one.field)))
         if not one.enough:
-            line += " Too few to go by."
+            line += " " + say("Too few to go by.")
         made.append(line)
         if one.field == "stop" and one.enough and abs(one.mean) > one.half_width / one.count**0.5:
-            made.append(f"Holes come out {words(abs(one.mean))} too {'deep' if one.mean > 0 else 'shallow'} on average: set the stop anew.")
+            by = words(abs(one.mean))
+            made.append(say("Holes come out {by} too deep on average: set the stop anew.", by=by) if one.mean > 0 else
+                        say("Holes come out {by} too shallow on average: set the stop anew.", by=by))
     return made
 
 
 def printer_sentence(fit: Fit | None) -> str:
     """Whether the printer's stretch explains the places, and what to do."""
     if fit is None or fit.chance is None:
-        return "Measure x and y of five holes or more, far from each other: then a printer that stretches shows."
+        return say("Measure x and y of five holes or more, far from each other: then a printer that stretches shows.")
     if not fit.real:
-        return f"No stretch of the printer shows ({_odds(fit.chance)} that as much comes by accident)."
+        return say("No stretch of the printer shows ({odds} that as much comes by accident).", odds=_odds(fit.chance))
     across, along = (100 * (1 + one) for one in fit.stretch)
-    return (f"The printer's stretch explains the places ({_odds(fit.chance)} that as much comes by accident): what should be 100 mm came out "
-            f"as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a printed page: if they say the "
-            "same, correct the printer.")
+    return say("The printer's stretch explains the places ({odds} that as much comes by accident): what should be 100 "
+               "mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a "
+               "printed page: if they say the same, correct the printer.",
+               odds=_odds(fit.chance), across=across, along=along)
 
 
 def _odds(chance: float) -> str:
     """A chance in plain words."""
     if chance < 1e-4:
-        return "less than 1 in 10,000"
-    return f"about 1 in {1 / chance:,.0f}" if chance < 0.1 else f"about {100 * chance:.0f} in 100"
+        return say("less than 1 in 10,000")
+    return (say("about 1 in {n:,.0f}", n=1 / chance) if chance < 0.1 else
+            say("about {n:.0f} in 100", n=100 * chance))
 
 
 def fit_sentences(pairs: Sequence[Joined], unit: LengthUnit) -> list[str]:
     """Which joined holes take their part, and which do not."""
     if not pairs:
-        return ["Measure places or distances of holes that one part joins: then it shows whether the part goes on."]
+        return [say("Measure places or distances of holes that one part joins: then it shows whether the part goes on.")]
     wrong = [one for one in pairs if not one.fits]
-    made = [f"{one.of}: {one.one} and {one.other} are {length_words(abs(one.off), unit)} too {'far apart' if one.off > 0 else 'near'}, the play is "
-            f"{length_words(one.play, unit)}: the part does not go on as it is." for one in wrong]
+    made = []
+    for one in wrong:
+        given = {"part": one.of, "one": one.one, "other": one.other, "by": length_words(abs(one.off), unit),
+                 "play": length_words(one.play, unit)}
+        made.append(say("{part}: {one} and {other} are {by} too far apart, the play is {play}: the part does not go on as it "
+                        "is.", **given) if one.off > 0 else
+                    say("{part}: {one} and {other} are {by} too near, the play is {play}: the part does not go on as it is.",
+                        **given))
     right = len(pairs) - len(wrong)
-    return [*made, f"{right} of {len(pairs)} pairs of joined holes take their part."]
+    return [*made, say("{right} of {pairs} pairs of joined holes take their part.", right=right, pairs=len(pairs))]
 
 
 def off_of(layout: Headstock, piece: Piece) -> tuple[Off, ...]:

@@ -43,24 +43,24 @@ class RoutPanel(QWidget):
         column.setContentsMargins(22, 18, 18, 12)
         column.setSpacing(8)
         self._column = column
-        self.what = self._combo(self.tr("Slot or outline"))
+        self.what = self._combo(say("Slot or outline"))
         self.what.activated.connect(self._picked)
         self.headline = self._label("title")
-        self.plans = self._combo(self.tr("Plan"))
-        self.plans.setToolTip(self.tr("Another plan than the best: your choice is kept in the layout."))
+        self.plans = self._combo(say("Plan"))
+        self.plans.setToolTip(say("Another plan than the best: your choice is kept in the layout."))
         self.plans.activated.connect(self._planned)
-        self.best = QPushButton(self.tr("Back to the best plan"), self)
+        self.best = QPushButton(say("Back to the best plan"), self)
         self.best.clicked.connect(self._back_to_best)
         self.lost = self._label("warning")
-        self.would = self._lines(self.tr("What would do it"))
-        self.steps = self._lines(self.tr("Steps"))
+        self.would = self._lines(say("What would do it"))
+        self.steps = self._lines(say("Steps"))
         self.stepper = PassStepper(theme, self)
         self.facts = Lines(self, (1, 1))
         self.template = self._label("")
-        self.make_template = WrappingButton(self.tr("Make the template for this plan"), self)
+        self.make_template = WrappingButton(say("Make the template for this plan"), self)
         self.make_template.clicked.connect(self._template)
-        self.write_template = WrappingButton(self.tr("Write this plan's template…"), self)
-        self.write_template.setToolTip(self.tr("The board alone, with openings and pin holes, as DXF or SVG at full size."))
+        self.write_template = WrappingButton(say("Write this plan's template…"), self)
+        self.write_template.setToolTip(say("The board alone, with openings and pin holes, as DXF or SVG at full size."))
         self.write_template.clicked.connect(self._write)
         self.form = Form(unit, self)
         self.form.edited.connect(self.edited)
@@ -71,17 +71,17 @@ class RoutPanel(QWidget):
         self.cautions = Lines(self)
         self.speeds = Lines(self, (1, 1))
         self.speeds_fold = Fold(self.speeds, False, self)
-        self.speeds_fold.set_title(self.tr("Rim speed at each setting"))
+        self.speeds_fold.set_title(say("Rim speed at each setting"))
         for widget in (self.what, self.headline, self.lost, self.plans, self.best, self.would, self.stepper, self.steps):
             if isinstance(widget, Lines):
                 column.addWidget(self._headings[widget])
             column.addWidget(widget)
-        self._numbers = self._heading(self.tr("In numbers"), self.facts)
+        self._numbers = self._heading(say("In numbers"), self.facts)
         column.addWidget(self.rejected_fold)
-        self._board = self._heading(self.tr("Template"), self.template)
+        self._board = self._heading(say("Template"), self.template)
         for widget in (self.make_template, self.write_template, self.form, self.notes):
             column.addWidget(widget)
-        self._mind = self._heading(self.tr("Mind"), self.cautions)
+        self._mind = self._heading(say("Mind"), self.cautions)
         column.addWidget(self.speeds_fold)
         column.addStretch(1)
         self._scroll = QScrollArea(self)
@@ -93,7 +93,7 @@ class RoutPanel(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self._scroll)
-        self.show_message(self.tr("Planning…"))
+        self.show_message(say("Planning…"))
 
     # ---- showing --------------------------------------------------------
     @property
@@ -122,7 +122,7 @@ class RoutPanel(QWidget):
     def show_sheets(self, sheets: tuple[RoutSheet, ...], rows: list[FieldRow], notes: tuple[str, ...]) -> None:
         """Show what is planned, what can be typed of the template, and what is to be said of the board."""
         self._sheets = sheets
-        names = [(sheet.of, f"{sheet.title}" if sheet.able else self.tr("{} – no bit does it").format(sheet.title))
+        names = [(sheet.of, f"{sheet.title}" if sheet.able else say("{title} – no bit does it", title=sheet.title))
                  for sheet in sheets]
         if [(self.what.itemData(i), self.what.itemText(i)) for i in range(self.what.count())] != names:
             self.what.clear()
@@ -169,7 +169,7 @@ class RoutPanel(QWidget):
         self.stepper.show_passes(sheet.pictures, sheet.passes)
         self._fill(self.facts, sheet.facts)
         self.rejected_fold.setVisible(bool(sheet.rejected))
-        self.rejected_fold.set_title(self.tr("Why not the other bits ({})").format(len(sheet.rejected)))
+        self.rejected_fold.set_title(say("Why not the other bits ({rejected})", rejected=len(sheet.rejected)))
         self.rejected.show_rows([("", f"{bit}: {reason}", False) for bit, reason in sheet.rejected])
         self.rejected.setVisible(self.rejected_fold.opened)
         if not sheet.able:
@@ -187,7 +187,7 @@ class RoutPanel(QWidget):
         self.plans.setVisible(len(sheet.choices) > 1)
         self.plans.clear()
         for number, (_, words) in enumerate(sheet.choices):
-            kind = "" if number else (self.tr("Your choice: ") if sheet.chosen else self.tr("Best: "))
+            kind = "" if number else (say("Your choice: ") if sheet.chosen else say("Best: "))
             self.plans.addItem(kind + words)
         self.best.setVisible(sheet.chosen)
 
@@ -255,6 +255,6 @@ def _speed_rows(sheet: RoutSheet) -> list[tuple[str, str, bool]]:
     rows: list[tuple[str, str, bool]] = []
     for bit, table in sheet.speeds:
         rows.append(("", bit, False))
-        rows += [(f"{turns:,.0f} turns a minute", rim + ("" if allowed else ", too fast"), not allowed)
+        rows += [(say("{turns:,.0f} turns a minute", turns=turns), rim + ("" if allowed else say(", too fast")), not allowed)
                  for turns, rim, allowed in table]
     return rows

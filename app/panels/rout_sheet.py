@@ -18,11 +18,12 @@ from geometry.routing.passes import same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_table
 from geometry.routing.together import RoutingPlan
-from geometry.routing.words import area, exact, mm, named, rim, times
+from geometry.routing.words import area, exact, in_turn, mm, named, passes, rim, with_bush
+from geometry.saying import count, say
 
 ALWAYS = (
-    "Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear "
-    "protection, collect the dust. The manual of the machine and qualified instruction come first.",
+    say("Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and "
+        "ear protection, collect the dust. The manual of the machine and qualified instruction come first."),
 )
 """Said with every plan (after published guidance for hand-held routers)."""
 
@@ -96,8 +97,9 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
     words, agrees = ("", True) if best is None else _template(layout, best)
     bits = {} if best is None else {one.bit: one.follower.bit for one in best.passes}
     return RoutSheet(
-        of=plan.of, title="Outline" if outline else plan.of, able=best is not None,
-        headline=plan.words if best is not None or plan.broken else f"No bit of the rack can rout {'the outline' if outline else plan.of}.",
+        of=plan.of, title=say("Outline") if outline else plan.of, able=best is not None,
+        headline=plan.words if best is not None or plan.broken else
+        say("No bit of the rack can rout the outline.") if outline else say("No bit of the rack can rout {slot}.", slot=plan.of),
         choices=tuple((one.tools, _choice(one)) for one in _offered(plan)), chosen=plan.chosen, lost_choice=plan.lost_choice,
         template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
         steps=() if best is None else best.steps,
@@ -123,11 +125,11 @@ def _offered(plan: SlotPlan) -> tuple[RoutPlan, ...]:
 
 
 def _choice(plan: RoutPlan) -> str:
-    names = " then ".join(bit if bush is None else f"{bit} with {bush}" for bit, bush in plan.tools)
-    corner = ", the last in the corners" if any(one.corners for one in plan.passes) else ""
-    flips = ", turned over" if plan.flips else ""
-    left = f", {mm(plan.reached.left_depth)} to pare" if plan.reached.left else ""
-    return f"{names}{corner}: {times(len(plan.passes), 'pass', 'passes')}{flips}{left}"
+    names = in_turn([with_bush(bit, bush) for bit, bush in plan.tools])
+    corner = say(", the last in the corners") if any(one.corners for one in plan.passes) else ""
+    flips = say(", turned over") if plan.flips else ""
+    left = say(", {depth} to pare", depth=mm(plan.reached.left_depth)) if plan.reached.left else ""
+    return f"{names}{corner}: {passes(len(plan.passes))}{flips}{left}"
 
 
 def _template(layout: Headstock, best: RoutPlan) -> tuple[str, bool]:
@@ -136,34 +138,37 @@ def _template(layout: Headstock, best: RoutPlan) -> tuple[str, bool]:
     except GeometryError as error:
         return str(error), False
     if guide is None:
-        return "No bit is chosen for the template, so sheets and files carry no template lines.", False
+        return say("No bit is chosen for the template, so sheets and files carry no template lines."), False
     if same_offset(guide.offset, best.offset):
-        return f"The template of sheets and files is made for {named(guide)}: it is the one of this plan.", True
-    return (f"The template of sheets and files is made for {named(guide)}, with an offset of {exact(guide.offset)}; "
-            f"this plan needs {exact(best.offset)}."), False
+        return say("The template of sheets and files is made for {guide}: it is the one of this plan.",
+                   guide=named(guide)), True
+    return say("The template of sheets and files is made for {guide}, with an offset of {offset}; this plan needs "
+               "{needed}.",
+               guide=named(guide), offset=exact(guide.offset), needed=exact(best.offset)), False
 
 
 def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
     job, best = plan.job, plan.best
     rows: list[Fact] = []
     if job.width is not None:
-        rows.append(("Narrowest: the largest cutter", mm(job.width), False))
+        rows.append((say("Narrowest: the largest cutter"), mm(job.width), False))
         fitting = [bit for bit in layout.rack.bits if bit.cutter <= job.width + 1e-6]
         widest = max(fitting, key=lambda bit: bit.cutter, default=None)
-        rows.append(("Widest bit of the rack that passes",
-                     "none" if widest is None else f"{widest.id}, {mm(widest.cutter)}", widest is None))
+        rows.append((say("Widest bit of the rack that passes"),
+                     say("none") if widest is None else f"{widest.id}, {mm(widest.cutter)}", widest is None))
         slot = next(one for one in layout.slots if one.id == plan.of)
         corner = tightest(slot_path(slot))
         if corner < job.width - 1e-6:
-            rows.append(("Corners", "sharp: every cutter leaves wood" if corner == 0 else
-                         f"cutters over {mm(corner)} leave wood", False))
-    rows.append(("Depth", f"{mm(job.depth)}, through" if job.through else mm(job.depth), False))
+            rows.append((say("Corners"), say("sharp: every cutter leaves wood") if corner == 0 else
+                         say("cutters over {corner} leave wood", corner=mm(corner)), False))
+    rows.append((say("Depth"), say("{depth}, through", depth=mm(job.depth)) if job.through else mm(job.depth), False))
     if best is not None:
         left = best.reached
-        rows.append(("Left to pare by hand", "nothing" if not left.left else
-                     f"{area(left.left_area)} in {times(len(left.left), 'place')}, up to {mm(left.left_depth)} deep", False))
+        rows.append((say("Left to pare by hand"), say("nothing") if not left.left else
+                     count(len(left.left), "{area} in {n} place, up to {depth} deep", "{area} in {n} places, up to {depth} deep",
+                           area=area(left.left_area), depth=mm(left.left_depth)), False))
         if left.lost:
-            rows.append(("Corners of wood rounded", f"up to {mm(left.lost_depth)}", True))
+            rows.append((say("Corners of wood rounded"), say("up to {depth}", depth=mm(left.lost_depth)), True))
     if isinstance(plan.waste, Refusal):
-        rows.append(("Waste holes", plan.waste.reason, False))
+        rows.append((say("Waste holes"), plan.waste.reason, False))
     return tuple(rows)

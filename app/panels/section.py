@@ -10,6 +10,7 @@ from app.look.painting import Painting
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
+from geometry.saying import say
 
 
 class SectionView(QWidget):
@@ -23,7 +24,7 @@ class SectionView(QWidget):
         self._painting = Painting()
         self._box = QRectF()
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(self.tr("Section along the bore"))
+        self.setAccessibleName(say("Section along the bore"))
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -18,7 +18,7 @@ from app.panels.tabs import Tabs
 from app.panels.stack import Stack
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.units import LengthUnit
 
 
@@ -78,7 +78,7 @@ class SidePanel(QWidget):
         self._tally.setObjectName("dim")
         self._tally.setWordWrap(True)
         self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.tabs = Tabs((self.tr("Snags"), self.tr("Chances"), self.tr("Changes")), below)
+        self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
         heads.addWidget(self.tabs)
         heads.addWidget(self._tally, 1)
         self.snags = SnagList(theme, below)
@@ -173,13 +173,12 @@ class SidePanel(QWidget):
         counts = {grade: sum(s.grade == grade for s in result.snags) for grade in ("spoils the work", "tight", "note")}
         words = []
         if counts["spoils the work"]:
-            n = counts["spoils the work"]
-            words.append(f"{n} {'spoils' if n == 1 else 'spoil'} the work")
+            words.append(count(counts["spoils the work"], "{n} spoils the work", "{n} spoil the work"))
         if counts["tight"]:
-            words.append(f"{counts['tight']} tight")
+            words.append(say("{n} tight", n=counts["tight"]))
         if counts["note"]:
-            words.append(f"{counts['note']} {'note' if counts['note'] == 1 else 'notes'}")
-        self._tally.setText(" · ".join(words) or self.tr("none: nothing in the way"))
+            words.append(count(counts["note"], "{n} note", "{n} notes"))
+        self._tally.setText(" · ".join(words) or say("none: nothing in the way"))
         self.snags.show_snags(result.snags)
 
     def _make_room(self, lacking: int) -> None:

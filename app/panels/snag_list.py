@@ -15,6 +15,7 @@ from app.panels.chance_words import Chances
 from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
 from geometry.checks import KINDS, Snag
 from geometry.cures import curable
+from geometry.saying import say
 from geometry.units import LengthUnit, format_length
 
 PAD, GAP, FRAME = 10, 8, 2
@@ -37,14 +38,14 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
     if snag.measured is None or snag.needed is None or snag.unit != "mm":
         return ""
     if unit == "mm":
-        return f"{round(snag.measured, 1) + 0.0:.1f} of {snag.needed:.1f}"
-    return f"{format_length(snag.measured, unit)} of {format_length(snag.needed, unit)}"
+        return say("{measured} of {needed}", measured=f"{round(snag.measured, 1) + 0.0:.1f}", needed=f"{snag.needed:.1f}")
+    return say("{measured} of {needed}", measured=format_length(snag.measured, unit), needed=format_length(snag.needed, unit))
 
 
 def cure_line(snag: Snag, unit: LengthUnit) -> str:
     """What stands on a card for the cure: while none has been tried yet, that one is looked for."""
     if snag.cured is None and curable(snag):
-        return QCoreApplication.translate("SnagList", "Looking for a move that cures it …")
+        return QCoreApplication.translate("SnagList", say("Looking for a move that cures it …"))
     return snag.cure_in(unit)
 
 
@@ -119,7 +120,7 @@ class SnagCard(QStyledItemDelegate):
 
     def word(self) -> str:
         """What the button says."""
-        return self.tr("Do this")
+        return say("Do this")
 
     def chance(self, index: QModelIndex) -> SnagChance | None:
         """The chance to be shown on a card: on the one in hand alone."""
@@ -243,8 +244,8 @@ class SnagList(QListView):
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(self.tr("Snags"))
-        self.setAccessibleDescription(self.tr("Ctrl+Enter makes the move that cures the snag in hand"))
+        self.setAccessibleName(say("Snags"))
+        self.setAccessibleDescription(say("Ctrl+Enter makes the move that cures the snag in hand"))
         self.setMouseTracking(True)
         self.clicked.connect(self._go)
         self.activated.connect(self._go)

@@ -30,7 +30,7 @@ class StepPage(QScrollArea):
             label.setTextFormat(Qt.TextFormat.RichText)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._section = SectionView(theme, page, room_below=22)
-        self._section.setAccessibleName(self.tr("Section through the piece at this step"))
+        self._section.setAccessibleName(say("Section through the piece at this step"))
         column = QVBoxLayout(page)
         column.setContentsMargins(16, 12, 14, 12)
         column.setSpacing(8)
@@ -78,10 +78,11 @@ class StepPage(QScrollArea):
         head.append(f'<p style="color:{t.dim}">{escape(words.set_up)}</p>')
         if words.do:
             head.append(f"<p>{escape(words.do)}</p>")
-        head += [f'<p style="color:{t.tight}"><b>{self.tr("Mind:")}</b> {escape(text)}</p>' for text in words.cautions]
+        mind = say("Mind:")
+        head += [f'<p style="color:{t.tight}"><b>{mind}</b> {escape(text)}</p>' for text in words.cautions]
         head.append(f'<p style="color:{t.dim}">{escape(words.takes)}</p>')
-        why = self._reasons(self.tr("Only after"), words.after) + self._reasons(self.tr("Before these"), words.before)
-        why.append(f"<p><b>{self.tr('When it is done')}</b></p>")
+        why = self._reasons(say("Only after"), words.after) + self._reasons(say("Before these"), words.before)
+        why.append(f"<p><b>{say('When it is done')}</b></p>")
         why.append(f'<p style="color:{t.dim}">{escape(" ".join(words.state))}</p>')
         self._head.setText("".join(head))
         self._why.setText("".join(why))
@@ -91,6 +92,7 @@ class StepPage(QScrollArea):
             return []
         made = [f"<p><b>{title}</b></p>"]
         for reason in reasons:
+            protects = escape(say("Protects {what}.", what=reason.protects))
             made.append(f'<p>{escape(reason.others)}. <span style="color:{self._theme.dim}">{escape(reason.why)} '
-                        f"{self.tr('Protects')} {escape(reason.protects)}.</span></p>")
+                        f"{protects}</span></p>")
         return made

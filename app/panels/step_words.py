@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from geometry.checks.words import listed
+from geometry.saying import say
 from geometry.sequence import Before, Operation, Taken, WoodState
 from geometry.units import LengthUnit
 
 NAMED = 2
 """Steps named in one sentence; the others are counted."""
-HARM = {"impossible": "Cannot be done here", "unsafe": "Unsafe here", "unwise": "Unwise here"}
-HARMS = {"impossible": "makes impossible", "unsafe": "makes unsafe", "unwise": "is unwise for"}
+HARM = {"impossible": say("Cannot be done here"), "unsafe": say("Unsafe here"), "unwise": say("Unwise here")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +46,7 @@ def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Befo
     """The words for a step; `edges` may be all of the layout's, `number` gives the place of each step."""
     edges = tuple(edges)
     wrong = _wrong(op, ops, edges, number)
-    blocked = [f"Cannot be done: {op.blocked}"] if op.blocked else []
+    blocked = [say("Cannot be done: {blocked}", blocked=op.blocked)] if op.blocked else []
     set_up = op.setup.words(unit)
     return StepWords(
         op.title, set_up[0].upper() + set_up[1:], "" if op.words == op.blocked else op.words, _takes(taken),
@@ -67,15 +68,18 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
     found = []
     for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
         names = _named(list(dict.fromkeys(titles)))
-        words = f"{HARM[grade]}, out of turn with {names}" if own else f"Its place {HARMS[grade]} {names}"
+        words = (say("{harm}, out of turn with {names}", harm=HARM[grade], names=names) if own else
+                 {"impossible": say("Its place makes impossible {names}", names=names),
+                  "unsafe": say("Its place makes unsafe {names}", names=names),
+                  "unwise": say("Its place is unwise for {names}", names=names)}[grade])
         found.append((f"{words}: {reason}", grade != "unwise"))
     return found
 
 
 def _takes(taken: Taken) -> str:
     if taken.set_up:
-        return f"About {taken.total:.0f} min, {taken.set_up:.0f} of them to set up."
-    return f"About {taken.total:.0f} min." if taken.total >= 1 else "Less than a minute."
+        return say("About {total:.0f} min, {set_up:.0f} of them to set up.", total=taken.total, set_up=taken.set_up)
+    return say("About {total:.0f} min.", total=taken.total) if taken.total >= 1 else say("Less than a minute.")
 
 
 def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) -> tuple[Reason, ...]:
@@ -90,5 +94,5 @@ def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) 
 
 def _named(titles: Sequence[str]) -> str:
     if len(titles) <= NAMED:
-        return " and ".join(titles)
-    return f"{', '.join(titles[:NAMED])} and {len(titles) - NAMED} more"
+        return listed(titles)
+    return say("{names} and {n} more", names=", ".join(titles[:NAMED]), n=len(titles) - NAMED)

@@ -35,29 +35,28 @@ class StringPanel(QWidget):
         column = QVBoxLayout(page)
         column.setContentsMargins(22, 18, 18, 12)
         column.setSpacing(8)
-        title = QLabel(self.tr("Nut and strings"), page)
+        title = QLabel(say("Nut and strings"), page)
         title.setObjectName("title")
         self.table = StringTable(page)
-        self.propose = WrappingButton(self.tr("Propose which post serves which string"), page)
+        self.propose = WrappingButton(say("Propose which post serves which string"), page)
         self.propose.clicked.connect(self.wanted)
         self.gain = QLabel(page)
         self.gain.setWordWrap(True)
-        self.take, self.leave = QPushButton(self.tr("Take it"), page), QPushButton(self.tr("Leave it"), page)
+        self.take, self.leave = QPushButton(say("Take it"), page), QPushButton(say("Leave it"), page)
         self.take.clicked.connect(self.taken)
         self.leave.clicked.connect(self.left)
         answers = Flow()
         answers.addWidget(self.take)
         answers.addWidget(self.leave)
         self.sets = QComboBox(page)
-        self.sets.setAccessibleName(self.tr("Generic set of strings"))
+        self.sets.setAccessibleName(say("Generic set of strings"))
         self.sets.activated.connect(self._set)
         self.nut, self.strings = Form(unit, page), Form(unit, page)
         for form in (self.nut, self.strings):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
-        self.note = QLabel(self.tr(
-            "Newtons on the nut: what a string presses down with where it bends; 10 N is the weight of 1 kg. "
-            "Friction is left out."), page)
+        self.note = QLabel(say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
+                               "weight of 1 kg. Friction is left out."), page)
         self.note.setObjectName("dim")
         self.note.setWordWrap(True)
         for part in (title, self.propose, self.gain):
@@ -87,13 +86,14 @@ class StringPanel(QWidget):
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
-        self.sets.addItem(self.tr("Generic set by gauge…"), None)
+        self.sets.addItem(say("Generic set by gauge…"), None)
         for one in fitting:
             thin, thick = min(one.diameters), max(one.diameters)
             decimals = 2 if unit == "mm" else 3
             shown: LengthUnit = "mm" if unit == "mm" else "in"
-            self.sets.addItem(self.tr("{} to {}, {} strings").format(
-                format_length(thin, shown, decimals), format_length(thick, shown, decimals, mark=True), len(one)), one)
+            self.sets.addItem(say("{thin} to {thick}, {one} strings",
+                                  thin=format_length(thin, shown, decimals),
+                                  thick=format_length(thick, shown, decimals, mark=True), one=len(one)), one)
         self.sets.setVisible(bool(fitting))
 
     def show_gain(self, words: str) -> None:
@@ -117,12 +117,12 @@ def _string_rows(layout: Headstock) -> list[FieldRow]:
     rows: list[FieldRow] = []
     for i, string in enumerate(layout.strings):
         path = ("strings", i)
-        rows += [FieldRow(f"String {string.id}, course {string.course}", "heading"),
-                 field(layout, "Tuned to", "text", (*path, "note"), string.note,
-                       help="A note such as E2 or F#3: with it the pull is worked out."),
-                 field(layout, "Diameter", "length", (*path, "diameter"), string.diameter),
-                 field(layout, "Steel core, if wound", "length", (*path, "core"), string.core, optional=True, empty="plain",
-                       help="Wound in bronze over a steel core; densities from memory of handbooks."),
-                 field(layout, "Scale length", "length", (*path, "scale_length"), string.scale_length, optional=True,
-                       empty="the nut's")]
+        rows += [FieldRow(say("String {string}, course {course}", string=string.id, course=string.course), "heading"),
+                 field(layout, say("Tuned to"), "text", (*path, "note"), string.note,
+                       help=say("A note such as E2 or F#3: with it the pull is worked out.")),
+                 field(layout, say("Diameter"), "length", (*path, "diameter"), string.diameter),
+                 field(layout, say("Steel core, if wound"), "length", (*path, "core"), string.core, optional=True, empty=say("plain"),
+                       help=say("Wound in bronze over a steel core; densities from memory of handbooks.")),
+                 field(layout, say("Scale length"), "length", (*path, "scale_length"), string.scale_length, optional=True,
+                       empty=say("the nut's"))]
     return rows

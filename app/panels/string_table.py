@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
 from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.strings import break_angle, runs
 from geometry.strings.tension import bend_force, tension
 
@@ -78,7 +79,7 @@ class StringTable(QWidget):
         for row, (post, winds, labels) in zip(rows, self._made, strict=True):
             post.setCurrentIndex(max(0, post.findData(row.post)))
             post.setToolTip(row.post or "")
-            words = (self.tr("over"), self.tr("under")) if row.mount == "side" else (self.tr("bass"), self.tr("treble"))
+            words = (say("over"), say("under")) if row.mount == "side" else (say("bass"), say("treble"))
             for i, text in enumerate(words):
                 winds.setItemText(i, text)
             winds.setCurrentIndex(0 if row.winds == "bass" else 1)
@@ -87,10 +88,10 @@ class StringTable(QWidget):
             for label, text in zip(labels, values, strict=True):
                 label.setText(text)
             wide = row.side is not None and row.side > TOLERABLE + 1e-9
-            labels[0].setToolTip(self.tr("More than 10 degrees: it tends to catch in the nut.") if wide else "")
+            labels[0].setToolTip(say("More than 10 degrees: it tends to catch in the nut.") if wide else "")
             labels[0].setText(labels[0].text() + (" !" if wide else ""))
-            labels[2].setToolTip("" if row.pull is None else self.tr(
-                "It pulls with {:.0f} N, as a weight of {:.1f} kg would.").format(row.pull, row.pull / 9.81))
+            labels[2].setToolTip("" if row.pull is None else say(
+                "It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.", pull=row.pull, weight=row.pull / 9.81))
 
     def _build(self) -> None:
         while self._grid.count():
@@ -98,11 +99,11 @@ class StringTable(QWidget):
             widget.hide()
             widget.deleteLater()
         self._made = []
-        heads = (("", ""), (self.tr("Post"), self.tr("Choosing a post changes the two strings over.")),
-                 (self.tr("Runs"), self.tr("Side of the post through the face, over or under one through the side.")),
-                 (self.tr("Side"), self.tr("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
-                 (self.tr("Down"), self.tr("Break angle over the nut in degrees: 7 to 17 is good.")),
-                 (self.tr("N"), self.tr("Newtons on the nut: 10 N is the weight of 1 kg.")))
+        heads = (("", ""), (say("Post"), say("Choosing a post changes the two strings over.")),
+                 (say("Runs"), say("Side of the post through the face, over or under one through the side.")),
+                 (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
+                 (say("Down"), say("Break angle over the nut in degrees: 7 to 17 is good.")),
+                 (say("N"), say("Newtons on the nut: 10 N is the weight of 1 kg.")))
         for column, (text, tip) in enumerate(heads):
             label = QLabel(text, self)
             label.setObjectName("dim")
@@ -111,12 +112,12 @@ class StringTable(QWidget):
         for number, row in enumerate(self._rows, 1):
             name = QLabel(f"{row.string}  {row.note}".strip(), self)
             post, winds = QComboBox(self), QComboBox(self)
-            post.addItem(self.tr("none"), None)
+            post.addItem(say("none"), None)
             for id in self._posts:
                 post.addItem(id, id)
             winds.addItems(["", ""])
-            post.setAccessibleName(self.tr("Post of string {}").format(row.string))
-            winds.setAccessibleName(self.tr("Where string {} runs").format(row.string))
+            post.setAccessibleName(say("Post of string {string}", string=row.string))
+            winds.setAccessibleName(say("Where string {string} runs", string=row.string))
             for box in (post, winds):
                 box.setProperty("row", number - 1)
                 box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

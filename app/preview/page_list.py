@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 
 from app.formats.paper import Page
 from app.printing.page_paint import page_shapes, paint_shapes
+from geometry.saying import say
 
 PICTURE = QSize(46, 60)
 """Room for the picture of a page, pixels."""
@@ -44,7 +45,7 @@ class PageModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{index.row() + 1}  {page.title.partition(',')[0]}"
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{self.tr('Page')} {index.row() + 1}: {page.title}"
+            return f"{say('Page')} {index.row() + 1}: {page.title}"
         if role == Qt.ItemDataRole.DecorationRole:
             return self._picture(index.row(), page)
         return None

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QGraphicsItem, QGraphicsScene, QGraphicsVi
 from app.formats.paper import Page
 from app.look.theme import Theme
 from app.preview.page_item import PageItem
+from geometry.saying import say
 
 SMALLEST, LARGEST = 0.5, 60.0
 """Pixels to the mm between which the view zooms."""
@@ -35,7 +36,7 @@ class PageView(QGraphicsView):
         self.setDragMode(QGraphicsView.DragMode.ScrollHandDrag)
         self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
-        self.setAccessibleName(self.tr("Page as it will be printed"))
+        self.setAccessibleName(say("Page as it will be printed"))
         self._theme = theme
         self._item: PageItem | None = None
         self._scale = 1.0

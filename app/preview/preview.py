@@ -14,6 +14,7 @@ from app.look.sizes import keep
 from app.look.theme import Theme
 from app.preview.page_list import PICTURE, PageModel
 from app.preview.page_view import STEP, PageView
+from geometry.saying import say
 
 
 class SheetPreview(QWidget):
@@ -31,7 +32,7 @@ class SheetPreview(QWidget):
         self.list.setUniformItemSizes(True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.list.setAccessibleName(self.tr("Pages"))
+        self.list.setAccessibleName(say("Pages"))
         self.view = PageView(theme, self)
         self._title = Elided(self)
         self._title.setObjectName("heading")
@@ -55,9 +56,9 @@ class SheetPreview(QWidget):
         row.addWidget(self._title)
         row.add_gap()
         row.addWidget(self._size)
-        for word, about, slot in ((self.tr("Whole page"), self.tr("Show the whole page (0)"), self.view.fit),
-                                  (self.tr("Full size"), self.tr("As large as on paper (1)"), self.view.zoom_full_size),
-                                  ("−", self.tr("Smaller (-)"), self.smaller), ("+", self.tr("Larger (+)"), self.larger)):
+        for word, about, slot in ((say("Whole page"), say("Show the whole page (0)"), self.view.fit),
+                                  (say("Full size"), say("As large as on paper (1)"), self.view.zoom_full_size),
+                                  ("−", say("Smaller (-)"), self.smaller), ("+", say("Larger (+)"), self.larger)):
             button = QPushButton(word, bar)
             button.setToolTip(about)
             button.setAccessibleName(about)

@@ -14,6 +14,8 @@ from app.formats.errors import FormatError
 from app.formats.paper import Page, Placed
 from app.sheets.furniture import BAR, correction_words
 from geometry.curves import Matrix
+from geometry.saying import say
+from geometry.terms import term
 
 LEAST, MOST = 95.0, 105.0
 """Lengths (mm) between which a measured bar is believed."""
@@ -31,15 +33,16 @@ class Correction:
     @property
     def words(self) -> str:
         """What stands on every corrected page."""
-        return f"corrected for this printer: across {self.across:.3f}, along {self.along:.3f}"
+        return say("corrected for this printer: across {across:.3f}, along {along:.3f}",
+                   across=self.across, along=self.along)
 
     @property
     def warning(self) -> str:
         """A sentence when the printer strays by more than 2 %, else nothing."""
         if max(abs(self.across - 1.0), abs(self.along - 1.0)) <= WARN + 1e-9:
             return ""
-        return ("Printers seldom stray by more than 2 %: look first whether a setting scales the page, and measure the "
-                "bars once more.")
+        return say("Printers seldom stray by more than 2 %: look first whether a setting scales the page, and measure "
+                   "the bars once more.")
 
 
 def measured(across_mm: float, along_mm: float, printed_with: Correction | None = None) -> Correction:
@@ -52,13 +55,15 @@ def measured(across_mm: float, along_mm: float, printed_with: Correction | None 
     factors = []
     for name, length, factor in (("lying", across_mm, before.across), ("upright", along_mm, before.along)):
         if not LEAST <= length <= MOST:
-            raise FormatError(f"The {name} bar was measured as {length:g} mm: between {LEAST:g} and {MOST:g} mm can be "
-                              "corrected, more is a page that was scaled. Print it again at 100 %.")
+            raise FormatError(say("The {name} bar was measured as {length:g} mm: between {least:g} and {most:g} mm "
+                                  "can be corrected, more is a page that was scaled. Print it again at 100 %.",
+                                  name=term(name), length=length, least=LEAST, most=MOST))
         factors.append(factor * BAR / length)
     for name, factor in zip(("lying", "upright"), factors, strict=True):
         if not BAR / MOST - 1e-9 <= factor <= BAR / LEAST + 1e-9:
-            raise FormatError(f"The {name} bar would need a correction by {factor:.3f}, which no printer needs: measure a "
-                              "page that was printed without correction.")
+            raise FormatError(say("The {name} bar would need a correction by {factor:.3f}, which no printer needs: "
+                                  "measure a page that was printed without correction.",
+                                  name=term(name), factor=factor))
     return Correction(*factors)
 
 

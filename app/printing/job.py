@@ -15,6 +15,8 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import page_shapes, paint_shapes
 from app.printing.printers import correction_for
+from geometry.checks.words import listed
+from geometry.saying import count, say
 
 SIZES = {"A4": QPageSize.PageSizeId.A4, "A3": QPageSize.PageSizeId.A3, "Letter": QPageSize.PageSizeId.Letter,
          "Tabloid": QPageSize.PageSizeId.Tabloid}
@@ -38,10 +40,13 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
         return ""
     name = printer.printerName()
     correction = correction_for(name, paper, settings) if name else None
-    count = print_pages(printer, pages, correction)
-    what = f"{count} page" if count == 1 else f"{count} pages"
-    return (f"{what} of {paper} sent to {name or printer.outputFileName() or 'the printer'}"
-            + (f", {correction.words}." if correction else ", at 100 %, not corrected: measure the bars."))
+    printed = print_pages(printer, pages, correction)
+    to = name or printer.outputFileName() or say("the printer")
+    if correction:
+        return count(printed, "{n} page of {paper} sent to {name}, {correction}.",
+                     "{n} pages of {paper} sent to {name}, {correction}.", paper=paper, name=to, correction=correction.words)
+    return count(printed, "{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.",
+                 "{n} pages of {paper} sent to {name}, at 100 %, not corrected: measure the bars.", paper=paper, name=to)
 
 
 def choose_printer(parent: QWidget, paper: str, count: int, title: str) -> QPrinter | None:
@@ -68,8 +73,9 @@ def lock(printer: QPrinter, paper: str) -> None:
     printer.setFullPage(True)
     taken = printer.setPageLayout(layout)
     if not taken or printer.pageLayout().pageSize().id() != SIZES[paper]:
-        raise FormatError(f"{printer.printerName() or 'The printer'} does not take {paper}: choose another paper for the "
-                          "sheets, or another printer.")
+        raise FormatError(say("{printername} does not take {paper}: choose another paper for the sheets, or another "
+                              "printer.",
+                              printername=printer.printerName() or say("The printer"), paper=paper))
     printer.setFullPage(True)
 
 
@@ -77,8 +83,8 @@ def paper_of(pages: Sequence[Page]) -> str:
     """The one paper of all pages. FormatError for none or several."""
     papers = sorted({page.paper for page in pages})
     if len(papers) != 1:
-        raise FormatError("There are no pages to print." if not papers else
-                          f"The pages need {' and '.join(papers)}: print them apart.")
+        raise FormatError(say("There are no pages to print.") if not papers else
+                          say("The pages need {papers}: print them apart.", papers=listed(papers)))
     return papers[0]
 
 
@@ -94,12 +100,13 @@ def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction
         wanted = wanted[printer.fromPage() - 1:max(printer.toPage(), printer.fromPage())]
     painter = QPainter()
     if not wanted or not painter.begin(printer):
-        raise FormatError(f"{printer.printerName() or printer.outputFileName() or 'The printer'} takes no pages: look whether "
-                          "it is switched on and connected, or print to a file.")
+        raise FormatError(say("{printername} takes no pages: look whether it is switched on and connected, or print "
+                              "to a file.",
+                              printername=printer.printerName() or printer.outputFileName() or say("The printer")))
     try:
         for i, page in enumerate(corrected(wanted, correction)):
             if i and not printer.newPage():
-                raise FormatError(f"The printer stopped after page {i} of {len(wanted)}.")
+                raise FormatError(say("The printer stopped after page {i} of {wanted}.", i=i, wanted=len(wanted)))
             _paint(painter, printer, page)
     finally:
         painter.end()

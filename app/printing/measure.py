@@ -14,6 +14,7 @@ from app.printing.correction import Correction, measured
 from app.printing.printers import correction_for, keep_correction
 from app.sheets.furniture import BAR
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 
@@ -22,20 +23,20 @@ class MeasureBars(QDialog):
 
     def __init__(self, paper: str, unit: LengthUnit = "mm", parent: QWidget | None = None, settings: Path | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(self.tr("Correct a printer"))
+        self.setWindowTitle(say("Correct a printer"))
         self._settings = settings
         self.printer = QComboBox(self)
         self.printer.setEditable(True)
         self.printer.addItems(QPrinterInfo.availablePrinterNames())
         self.printer.setCurrentText(QPrinterInfo.defaultPrinterName())
-        self.printer.setAccessibleName(self.tr("Printer"))
+        self.printer.setAccessibleName(say("Printer"))
         self.paper = QComboBox(self)
         self.paper.addItems(list(PAPERS))
         self.paper.setCurrentText(paper)
-        self.paper.setAccessibleName(self.tr("Paper"))
-        self.lying = self._length(unit, self.tr("Lying bar"))
-        self.upright = self._length(unit, self.tr("Upright bar"))
-        self.already = QCheckBox(self.tr("The page says that it was corrected"), self)
+        self.paper.setAccessibleName(say("Paper"))
+        self.lying = self._length(unit, say("Lying bar"))
+        self.upright = self._length(unit, say("Upright bar"))
+        self.already = QCheckBox(say("The page says that it was corrected"), self)
         self.says = QLabel(self)
         self.says.setObjectName("dim")
         self.says.setWordWrap(True)
@@ -55,19 +56,19 @@ class MeasureBars(QDialog):
         return field
 
     def _lay_out(self) -> None:
-        about = QLabel(self.tr("Print the cover, measure both bars from end tick to end tick as exactly as you can, best with "
-                               "calipers, and enter what you find. Only printed pages are corrected, never drawings."), self)
+        about = QLabel(say("Print the cover, measure both bars from end tick to end tick as exactly as you can, best "
+                           "with calipers, and enter what you find. Only printed pages are corrected, never drawings."), self)
         about.setWordWrap(True)
         form = QFormLayout()
-        for word, widget in ((self.tr("Printer"), self.printer), (self.tr("Paper"), self.paper),
-                             (self.tr("Lying bar"), self.lying), (self.tr("Upright bar"), self.upright)):
+        for word, widget in ((say("Printer"), self.printer), (say("Paper"), self.paper),
+                             (say("Lying bar"), self.lying), (say("Upright bar"), self.upright)):
             form.addRow(word, widget)
         form.addRow("", self.already)
         kinds = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self)
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
-        self.buttons.button(kinds.Reset).setText(self.tr("Forget the correction"))
+        self.buttons.button(kinds.Reset).setText(say("Forget the correction"))
         self.buttons.button(kinds.Reset).clicked.connect(self.forget)
         column = QVBoxLayout(self)
         column.addWidget(about)
@@ -93,7 +94,7 @@ class MeasureBars(QDialog):
         """Keep the correction and close; stay open and say why when that cannot be."""
         try:
             if not self.printer.currentText().strip():
-                raise FormatError("Name the printer: the correction is kept for that one alone.")
+                raise FormatError(say("Name the printer: the correction is kept for that one alone."))
             keep_correction(self.printer.currentText().strip(), self.paper.currentText(), self.correction(), self._settings)
         except FormatError as error:
             self.says.setText(str(error))
@@ -126,9 +127,10 @@ class MeasureBars(QDialog):
         except FormatError as error:
             self.says.setText(str(error))
             return
-        words = [f"Now: {kept.words}." if kept is not None else "Nothing is kept for this printer and paper yet."]
+        words = [say("Now: {words}.",
+                     words=kept.words) if kept is not None else say("Nothing is kept for this printer and paper yet.")]
         if found != (kept or Correction()):
-            words.append(f"New: across {found.across:.3f}, along {found.along:.3f}.")
+            words.append(say("New: across {across:.3f}, along {along:.3f}.", across=found.across, along=found.along))
         if found.warning:
             words.append(found.warning)
         self.says.setText(" ".join(words))

@@ -18,6 +18,7 @@ from app.formats.saving import save_bytes
 from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from app.formats.tidy_json import tidy
 from app.printing.correction import BAR, LEAST, MOST, Correction
+from geometry.saying import say
 
 VERSION = 1
 FILE = "printers.json"
@@ -75,33 +76,42 @@ def keep_correction(printer: str, paper: str, correction: Correction | None, pat
         entries.append(Entry(printer=printer, paper=paper, across=round(correction.across, 5),
                              along=round(correction.along, 5)))
     data = tidy(PrintersFile(printers=tuple(sorted(entries, key=lambda entry: (entry.printer, entry.paper)))))
-    decode(data, "The printer's correction")
+    decode(data, say("The printer's correction"))
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(f"The folder {path.parent} for your printers cannot be made: {error.strerror or error}.") from error
+        raise FormatError(say("The folder {parent} for your printers cannot be made: {strerror}.",
+                              parent=path.parent, strerror=error.strerror or error)) from error
     save_bytes(path, data)
 
 
-def decode(data: bytes, name: str = "the file") -> tuple[Entry, ...]:
+def decode(data: bytes, name: str = "") -> tuple[Entry, ...]:
     """The entries from file bytes. FormatError with one sentence and the place otherwise."""
+    name = name or say("the file")
     if not data.strip():
-        raise FormatError(f"{name} is empty: it holds no printers. Delete it and measure the bars again.")
+        raise FormatError(say("{name} is empty: it holds no printers. Delete it and measure the bars again.",
+                              name=name))
     if len(data) > LARGEST_BYTES:
-        raise FormatError(f"{name} is far larger than a list of printers: choose the right file.")
+        raise FormatError(say("{name} is far larger than a list of printers: choose the right file.", name=name))
     try:
         data = plain(data)
         version = msgspec.json.decode(data, type=_Head).pegwright_printers
         if version is None:
-            raise FormatError(f'{name} is not a list of printers: it has no "pegwright_printers" version at the top.')
+            raise FormatError(say('{name} is not a list of printers: it has no "pegwright_printers" version at the '
+                                  'top.',
+                                  name=name))
         if not 1 <= version < LATEST:
-            raise FormatError(f"{name} is damaged: there has never been a list of printers of the version that it names.")
+            raise FormatError(say("{name} is damaged: there has never been a list of printers of the version that it "
+                                  "names.",
+                                  name=name))
         if version > VERSION:
-            raise FormatError(f"{name} is a list of printers of version {version}; this program reads version {VERSION}. "
-                              "Update Pegwright to open it; the file is left as it is.")
+            raise FormatError(say("{name} is a list of printers of version {version}; this program reads version "
+                                  "{known}. Update Pegwright to open it; the file is left as it is.",
+                                  name=name, version=version, known=VERSION))
         return read_strict(data, PrintersFile).printers
     except UNREADABLE as error:
-        raise FormatError(f"{name} cannot be used: {sentence(error, data)}") from error
+        raise FormatError(say("{name} cannot be used: {sentence}",
+                              name=name, sentence=sentence(error, data))) from error
 
 
 def _load(path: Path | None) -> tuple[Entry, ...]:
@@ -111,5 +121,6 @@ def _load(path: Path | None) -> tuple[Entry, ...]:
     except FileNotFoundError:
         return ()
     except OSError as error:
-        raise FormatError(f"The corrections of your printers in {path} cannot be read: {error.strerror or error}.") from error
+        raise FormatError(say("The corrections of your printers in {path} cannot be read: {strerror}.",
+                              path=path, strerror=error.strerror or error)) from error
     return decode(data, str(path))

@@ -11,6 +11,8 @@ from geometry.drawing.cards import block_picture
 from geometry.layout import Headstock
 from geometry.solids.side import block_height
 from geometry.routing.words import spoken
+from geometry.saying import say
+from geometry.terms import term
 from geometry.units import MM_PER_INCH, format_angle
 
 LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
@@ -34,24 +36,27 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
         table_ = op.setup.table
         if table_ is not None and table_.fence is not None and op.drillings:
             own = settings.setdefault((table_.tilt, table_.fence), [])
-            words = f"{op.features[0]} (card {number[op.features[0]]})"
+            words = say("{tuner} (card {card})", tuner=op.features[0], card=number[op.features[0]])
             if words not in own:
                 own.append(words)
     if not settings:
         return []
     base = layout.rack.press.base
     lengths = lengths_for(base)
-    blocks = [space(5.0), heading("Block heights", width, "H = L x sin(tilt): L is measured along the board from its lower edge to where it "
-                      "rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank. "
-                      f"The board of the rack is L {length(base, 3)}."),
+    blocks = [space(5.0), heading(say("Block heights"), width, say("H = L x sin(tilt): L is measured along the board from "
+                                                              "its lower edge to where it rests on the block, H is "
+                                                              "the block. Set it, drill a scrap, check the angle, "
+                                                              "then drill the blank. The board of the rack is L "
+                                                              "{base}.",
+                                                              base=length(base, 3))),
               _sketch()]
     w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - 4.6, 3.0)
-    columns = [Column("tilt", w[0], True), Column("raised end", w[1]), Column("fence", w[2], True),
-               *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column("for", w[-1])]
+    columns = [Column(say("tilt"), w[0], True), Column(say("raised end"), w[1]), Column(say("fence"), w[2], True),
+               *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column(say("for"), w[-1])]
     rows = []
     for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
         level = format_angle(abs(tilt)) == format_angle(0.0)
-        end = "level" if level else "tip" if tilt > 0 else "nut"
+        end = say("level") if level else term("tip" if tilt > 0 else "nut")
         rows.append((format_angle(abs(tilt)), end, length(fence, 1),
                      *(thousandths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]

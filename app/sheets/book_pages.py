@@ -12,7 +12,9 @@ from geometry.book import CHANGING, cost, lines, money_words, pinned_words, spen
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Book, Headstock
+from geometry.saying import say
 from geometry.sequence import Operation, minutes
+from geometry.terms import term
 
 LINE = 7.0
 """Distance of lines to write on, mm."""
@@ -20,30 +22,35 @@ LINE = 7.0
 
 def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     """Hours planned with room for those of a practice piece and of the real one, costs, notes."""
-    blocks = [heading("Job book", width, f"{layout.name or 'Unnamed layout'}. Hours are planned from common rates (common "
-                      "practice, no source); write down what it took, and the next plan is better.", own_page=True)]
+    blocks = [heading(say("Job book"), width, say("{name}. Hours are planned from common rates (common practice, no "
+                                             "source); write down what it took, and the next plan is better.",
+                                             name=layout.name or say("Unnamed layout")), own_page=True)]
     w = fitting((14, 84, 22, 26, 26), width)
-    columns = [Column("steps", w[0]), Column("work", w[1]), Column("planned, min", w[2], True), Column("practice piece", w[3], True),
-               Column("real piece", w[4], True)]
+    columns = [Column(say("steps"), w[0]), Column(say("work"), w[1]), Column(say("planned, min"), w[2], True), Column(say("practice piece"), w[3], True),
+               Column(say("real piece"), w[4], True)]
     book, c = layout.book, work.counts
     rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}",
              *_spent(book, [op.id for op in run])) for run in _stretches(work)]
     gone = [line.task.operation for line in lines(book, tasks(work.steps, c.changes)) if not line.current]
-    rows.append(("", "setting up and changing over", f"{c.changes.minutes(work.rates):.0f}", *_spent(book, [CHANGING])))
+    rows.append(("", say("setting up and changing over"), f"{c.changes.minutes(work.rates):.0f}", *_spent(book, [CHANGING])))
     if gone:
-        rows.append(("", "timed, and no longer in the order", "", *_spent(book, gone)))
-    rows.append(("", "together", f"{60 * c.hours.total:.0f}", *_spent(book, [time.task.operation for time in book.times])))
+        rows.append(("", say("timed, and no longer in the order"), "", *_spent(book, gone)))
+    rows.append(("", say("together"), f"{60 * c.hours.total:.0f}", *_spent(book, [time.task.operation for time in book.times])))
     blocks += [taller(row) for row in table(columns, rows)]
-    blocks += [space(4.0), heading("Money", width)]
+    blocks += [space(4.0), heading(say("Money"), width)]
     blocks += _money(layout, width)
-    blocks += [space(4.0), heading("Notes: do this differently", width)]
+    blocks += [space(4.0), heading(say("Notes: do this differently"), width)]
     for note in layout.notes:
         blocks.append(paragraph(f"{note.on}: {note.text}" if note.on else note.text, width))
     for remark in book.remarks:
         about = pinned_words(remark)
-        blocks.append(paragraph(f"{remark.piece} piece{', ' + about if about else ''}: {remark.text}{' (seen to)' if remark.done else ''}",
-                                width))
+        piece = f"{PIECES_IN_WORDS[remark.piece]}, {about}" if about else PIECES_IN_WORDS[remark.piece]
+        text = say("{text} (seen to)", text=remark.text) if remark.done else remark.text
+        blocks.append(paragraph(f"{piece}: {text}", width))
     return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE) for _ in range(6)]
+
+
+PIECES_IN_WORDS = {"practice": say("practice piece"), "real": say("real piece")}
 
 
 def _spent(book: Book, operations: list[str]) -> tuple[str, str]:
@@ -59,16 +66,16 @@ def _money(layout: Headstock, width: float) -> list[Block]:
     """What was paid, a sum a piece; with nothing written down yet, a form with the parts of the layout."""
     book = layout.book
     w = fitting((96, 12, 32, 32), width)
-    columns = [Column("part", w[0]), Column("no.", w[1], True), Column("each", w[2], True), Column("together", w[3], True)]
+    columns = [Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("each"), w[2], True), Column(say("together"), w[3], True)]
     rows: list[tuple[str, str, str, str]] = []
     for piece in PIECES:
         own = [price for price in book.prices if price.piece == piece]
-        rows += [(f"{price.part} ({piece})", str(price.count), money_words(price.each), money_words(cost(price))) for price in own]
+        rows += [(f"{price.part} ({term(piece)})", str(price.count), money_words(price.each), money_words(cost(price))) for price in own]
         if own:
-            rows.append((f"together, {piece} piece", "", "", money_words(spent_on(book, piece), book.currency)))
+            rows.append((say("together, {piece}", piece=PIECES_IN_WORDS[piece]), "", "", money_words(spent_on(book, piece), book.currency)))
     if not rows:
-        rows = [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), ("wood", "", "", ""), ("template", "", "", "")]
-        rows.append(("together", "", "", ""))
+        rows = [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), (say("wood"), "", "", ""), (say("template"), "", "", "")]
+        rows.append((say("together"), "", "", ""))
     return [taller(row) for row in table(columns, rows)]
 
 
@@ -91,9 +98,9 @@ def _stretches(work: Work) -> list[list[Operation]]:
 
 def _steps(run: list[Operation], work: Work) -> str:
     first, last = work.number[run[0].id], work.number[run[-1].id]
-    return str(first) if first == last else f"{first} to {last}"
+    return str(first) if first == last else say("{first} to {last}", first=first, last=last)
 
 
 def _what(run: list[Operation]) -> str:
     """One step by its title, several by their kind."""
-    return run[0].title if len(run) == 1 else f"{len(run)} x {run[0].kind}"
+    return run[0].title if len(run) == 1 else f"{len(run)} x {term(run[0].kind)}"

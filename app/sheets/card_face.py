@@ -7,6 +7,7 @@ from dataclasses import replace
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
 from app.sheets.card_rows import hand_op, point_of, rows
+from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
 from app.sheets.lengths import length, tenths, thousandths
@@ -20,10 +21,12 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
 from geometry.routing.words import spoken
+from geometry.saying import say, within
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
+from geometry.terms import term
 from geometry.units import format_angle
 
 PAD = 2.5
@@ -72,7 +75,7 @@ class Maker:
         self.y -= after
 
     def _title(self) -> None:
-        number = f"card {self.card.number}"
+        number = say("card {number}", number=self.card.number)
         base = -BANDS / 2 - 1.1
         self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
                        Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
@@ -89,8 +92,9 @@ class Maker:
 
     def _lead(self) -> str:
         steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
-        names = f"Steps {_list(steps)}. " if len(steps) > 1 else f"Step {steps[0]}. " if steps else ""
-        return names + "Table level; depths from where the drill goes in."
+        names = (say("Steps {steps}.", steps=_list(steps)) + " " if len(steps) > 1 else
+                 say("Step {step}.", step=steps[0]) + " " if steps else "")
+        return names + say("Table level; depths from where the drill goes in.")
 
     # ---- side bores -----------------------------------------------------
     def _settings(self) -> None:
@@ -98,32 +102,35 @@ class Maker:
         op = self._op(post)
         bore = side_bore(self.layout, self.card.ids[0])
         lies = "back" if post.surface == "treble edge" else "face"
-        step = f"Step {self.work.number[op.id]}: " if op is not None and op.id in self.work.number else ""
+        step = (say("Step {number}:", number=self.work.number[op.id]) + " "
+                if op is not None and op.id in self.work.number else "")
         bit = op.setup.bit if op is not None else length(post.diameter)
-        self.say(f"{step}drill press, {bit}; {post.surface} up, the {lies} against the fence.")
+        self.say(step + say("drill press, {bit}; {surface} up, the {lies} against the fence.",
+                            bit=bit, surface=term(post.surface), lies=term(lies)))
         top = self.y - 0.8
         room = (max(SIDE_PICTURE[0], self.inner - SETTINGS), SIDE_PICTURE[1])
         picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], room)
         self.y = top
         if post.mark is None or bore is None:
-            self.say(op.blocked if op is not None else f"{post.hole} has no mark on the square edge.")
+            self.say(op.blocked if op is not None else say("{hole} has no mark on the square edge.", hole=post.hole))
             return
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
         level = format_angle(abs(tilt)) == format_angle(0.0)
-        self._line("mark", f"{tenths(post.mark[1])} from the nut line")
-        self._line("", f"{tenths(post.mark[2])} below the face")
+        self._line(say("mark"), say("{mark} from the nut line", mark=tenths(post.mark[1])))
+        self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
         if abs(bore.squared_miss) > 0.05:
-            self._line("", f"not at {tenths(post.mark[1] - bore.squared_miss)}, squared", boxed=False)
-        self._line("tilt", "level" if level else f"{format_angle(abs(tilt))}, {'tip' if tilt > 0 else 'nut'} end raised")
+            self._line("", say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)), boxed=False)
+        self._line(say("tilt"), say("level") if level else
+                   say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term("tip" if tilt > 0 else "nut")))
         if not level:
             for base in (self.layout.rack.press.base, 2 * self.layout.rack.press.base):
-                self._line("", f"blocks {thousandths(block_height(tilt, base))} over {thousandths(base)}", boxed=False)
+                self._line("", say("blocks {high} over {base}", high=thousandths(block_height(tilt, base)), base=thousandths(base)), boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
-            self._line("fence", f"{tenths(fence)} to the axis")
-        self._line("stop", f"{tenths(post.stop)} to full diameter")
-        self._line("", f"{tenths(post.stop + bore.point)} to the point", boxed=False)
-        self._line("", f"({tenths(bore.depth)} from the seat)", boxed=False)
+            self._line(say("fence"), say("{fence} to the axis", fence=tenths(fence)))
+        self._line(say("stop"), say("{stop} to full diameter", stop=tenths(post.stop)))
+        self._line("", say("{stop} to the point", stop=tenths(post.stop + bore.point)), boxed=False)
+        self._line("", say("({depth} from the seat)", depth=tenths(bore.depth)), boxed=False)
         if picture is not None:
             self._picture(picture, top)
             self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
@@ -148,7 +155,7 @@ class Maker:
         left = self.width - PAD - wide
         clip = (left, top - high, left + wide, top)
         self.placed.append(drawing(picture.drawing, left - x0 * picture.scale, top - high - y0 * picture.scale, picture.scale, clip))
-        self.marks.append(Label(f"from the face, {scale_words(picture.scale)}", (self.width - PAD, top - high - 2.6), 1.3, "dimension",
+        self.marks.append(Label(say("from the face, {scale}", scale=scale_words(picture.scale)), (self.width - PAD, top - high - 2.6), 1.3, "dimension",
                                 anchor="right"))
 
     def _shared(self, op: Operation | None) -> str:
@@ -159,8 +166,10 @@ class Maker:
                   and o.kind == op.kind]
         same = [o.features[0] for o in others if o.setup.side == op.setup.side]
         turned = [o.features[0] for o in others if o.setup.side != op.setup.side]
-        parts = ([f"{', '.join(same)}"] if same else []) + ([f"{', '.join(turned)} with the blank turned over"] if turned else [])
-        return f"Same setting: {'; '.join(parts)}." if parts else ""
+        parts = [", ".join(same)] if same else []
+        if turned:
+            parts.append(say("{turned} with the blank turned over", turned=", ".join(turned)))
+        return say("Same setting: {parts}.", parts='; '.join(parts)) if parts else ""
 
     def _op(self, d: Drilling) -> Operation | None:
         return next((op for op in self.card.ops if d.id in {one.id for one in op.drillings}), None)
@@ -182,8 +191,8 @@ class Maker:
         low = self.y - high * scale
         room = None if clip is None else (left, low, left + wide * scale, self.y)
         self.placed.append(drawing(marks, left - box[0] * scale, low - box[1] * scale, scale, room))
-        what = {"side": "Section along the bore", "face": "Section through the post, square to its edge"}.get(
-            self.card.kind, f"Section across, through {self.card.ids[0]}")
+        what = {"side": say("Section along the bore"), "face": say("Section through the post, square to its edge")}.get(
+            self.card.kind, say("Section across, through {ids}", ids=self.card.ids[0]))
         self.marks.append(Label(f"{what}, {scale_words(scale)}", (self.width / 2, low - 2.6), 1.3, "dimension", anchor="middle"))
         self.y = low - 5.0
 
@@ -194,23 +203,24 @@ class Maker:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
             sizes = sorted({(d.diameter, d.depth) for d in by_hand})
-            holes = ", ".join(f"{length(a)} wide, {length(b)} deep" for a, b in sizes)
-            self.say(f"{len(by_hand)} screw pilots later (steps {_list(steps)}): by hand through the plate once the outline "
-                     f"is finished, {holes}.")
+            holes = ", ".join(say("{wide} wide, {deep} deep", wide=length(a), deep=length(b)) for a, b in sizes)
+            self.say(say("{n} screw pilots later (steps {steps}): by hand through the plate once the outline is "
+                         "finished, {holes}.",
+                         n=len(by_hand), steps=_list(steps), holes=holes))
         elif self.card.kind == "side" and len(self.card.drillings) > 1:
             for row in rows(self.layout, self.card, self.inner):
                 self.placed += moved(row.placed, PAD, self.y)
                 self.y -= row.height
         for op in self.work.ops:
             if op.kind == "flat" and op.features[0] in self.card.ids:
-                self.say(f"Later: {op.words[:1].lower()}{op.words[1:]} The stop above reckons with it.")
+                self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))
         said: list[str] = []
         for op in self.card.ops:
             said += [text for text in (*op.cautions, op.blocked) if text and text not in said]
         for text in said:
-            self.say(f"Mind: {text}")
+            self.say(say("Mind: {text}", text=text))
         for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):
-            self.say(f"Do differently ({note.piece} piece): {note.text}")
+            self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=note.text))
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:
@@ -265,6 +275,7 @@ def _list(numbers: list[int]) -> str:
         k = i
         while k + 1 < len(numbers) and numbers[k + 1] == numbers[k] + 1:
             k += 1
-        parts.append(str(numbers[i]) if k == i else f"{numbers[i]} and {numbers[k]}" if k == i + 1 else f"{numbers[i]} to {numbers[k]}")
+        parts.append(str(numbers[i]) if k == i else say("{one} and {two}", one=numbers[i], two=numbers[k])
+                     if k == i + 1 else say("{first} to {last}", first=numbers[i], last=numbers[k]))
         i = k + 1
     return ", ".join(parts)

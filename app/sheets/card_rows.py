@@ -7,18 +7,20 @@ from app.sheets.lay import SMALL, Column, fitting, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import length, tenths
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence import Operation
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_length
+from geometry.terms import term
 
 
-SHORT = {"screw": "pilot", "pin": "pin", "clearance": "clear"}
+SHORT = {"screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
 """Names of operations that would not fit their column."""
 
 
 def across(x: float) -> str:
     """How far to which side of the centreline."""
-    return tenths(0.0) if abs(x) < 0.05 else f"{tenths(abs(x))} {'treble' if x > 0 else 'bass'}"
+    return tenths(0.0) if abs(x) < 0.05 else f"{tenths(abs(x))} {term('treble' if x > 0 else 'bass')}"
 
 
 def point_of(layout: Headstock, d: Drilling) -> float:
@@ -30,14 +32,15 @@ def point_of(layout: Headstock, d: Drilling) -> float:
 def drill_words(layout: Headstock, d: Drilling) -> str:
     """The rack's drill by its name, or the kind and size that the rack lacks."""
     drill = drill_for(layout, d)
-    return drill.id if drill else f"{d.drill} {length(d.diameter)}, not in the rack"
+    return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=d.drill, diameter=length(d.diameter))
 
 
 def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
     """A table with a box to tick for each drilling, as wide as asked (mm)."""
     upright = card.kind != "side"
     share = (17.5, 17.0, 12.0, 16.5, 12.5, 11.5) if upright else (17.5, 17.0, 12.0, 14.0, 11.0, 11.0)
-    titles = ("what", "drill", "from nut", "across" if upright else "below face", "deep", "to point")
+    titles = (say("what"), say("drill"), say("from nut"), say("across") if upright else say("below face"), say("deep"),
+              say("to point"))
     widths = fitting(share, width - 4.6, 1.6)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
     return table(columns, [_row(layout, card, d, upright) for d in card.drillings], SMALL, 1.6, ticks=True)
@@ -49,11 +52,11 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
     if by_hand:
         x, y, z = d.start
     deep = d.depth if by_hand else d.stop
-    what = d.of if card.kind in ("hole", "pin") else SHORT.get(d.role, d.operation)
+    what = d.of if card.kind in ("hole", "pin") else SHORT.get(d.role, term(d.operation))
     if d.surface == "back":
-        what += ", back"
+        what += say(", back")
     if d.through:
-        return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), "through", "-")
+        return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), say("through"), "-")
     return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), tenths(deep),
             tenths(deep + point_of(layout, d)))
 

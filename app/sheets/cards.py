@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from app.sheets.lengths import length
 from app.sheets.work import Work
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence import Operation
 from geometry.solids import Drilling, Hole, holes
 
@@ -70,9 +71,10 @@ def _card(group: list[Hole], work: Work) -> Card:
     drillings.sort(key=lambda d: step.get(d.id, 10 ** 6))
     of = tuple(dict.fromkeys(hole.of for hole in group))
     if first.role == "locating":
-        return Card(0, "pin", "Locating pin holes" if len(of) > 1 else f"Locating pin hole {of[0]}", of, tuple(drillings), tuple(own))
+        return Card(0, "pin", say("Locating pin holes") if len(of) > 1 else say("Locating pin hole {of}", of=of[0]), of,
+                    tuple(drillings), tuple(own))
     if first.role == "hole":
-        title = f"Hole {of[0]}" if len(of) == 1 else f"{len(of)} holes of {length(first.diameter)}"
+        title = say("Hole {of}", of=of[0]) if len(of) == 1 else say("{n} holes of {diameter}", n=len(of), diameter=length(first.diameter))
         return Card(0, "hole", title, of, tuple(drillings), tuple(own))
     kind = "face" if any(d.upright for d in drillings) else "side"
     return Card(0, kind, of[0], of, tuple(drillings), tuple(own))

@@ -9,6 +9,8 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing.follower import Follower, follower
 from geometry.routing.words import exact
+from geometry.saying import say
+from geometry.terms import term
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,23 +26,25 @@ def compensation(layout: Headstock) -> Compensation:
     try:
         chosen = follower(layout)
     except GeometryError as error:
-        return Compensation(None, f"No template lines: {error}")
+        return Compensation(None, say("No template lines: {error}", error=error))
     if chosen is None:
-        return Compensation(None, "No bit is chosen, so there are no template lines: outline and slots are the "
-                                  "finished size. Choose a bit before you cut a template.")
-    return Compensation(chosen.offset, f"Template for a {_tools(chosen)}: {_sizes(chosen.offset)}.")
+        return Compensation(None, say("No bit is chosen, so there are no template lines: outline and slots are the "
+                                      "finished size. Choose a bit before you cut a template."))
+    return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.",
+                                           tools=_tools(chosen), sizes=_sizes(chosen.offset)))
 
 
 def _tools(chosen: Follower) -> str:
-    kind = {"guide bush": "guide bush", "bare shank": "bare shank"}.get(chosen.kind, chosen.kind)
-    return f"{marked(chosen.diameter, 3)} {kind} with a {marked(chosen.bit.cutter, 3)} cutter"
+    return say("{diameter} {follower} with a {cutter} cutter", diameter=marked(chosen.diameter, 3), follower=term(chosen.kind),
+               cutter=marked(chosen.bit.cutter, 3))
 
 
 def _sizes(offset: float) -> str:
     if abs(offset) < 0.0005:
-        return "openings the same size as the slots, outside the same size as the outline"
+        return say("openings the same size as the slots, outside the same size as the outline")
     if offset > 0:
-        return (f"openings {exact(offset)} larger all round than the slots, "
-                f"outside {exact(offset)} smaller all round than the outline")
-    return (f"openings {exact(-offset)} smaller all round than the slots, "
-            f"outside {exact(-offset)} larger all round than the outline")
+        return say("openings {offset} larger all round than the slots, outside {offset} smaller all round than the "
+                   "outline",
+                   offset=exact(offset))
+    return say("openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline",
+               offset=exact(-offset))

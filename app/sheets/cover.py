@@ -15,6 +15,8 @@ from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.terms import term
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
@@ -43,7 +45,8 @@ class Entry:
 
     @property
     def pages(self) -> str:
-        return f"page {self.first}" if self.first == self.last else f"pages {self.first} to {self.last}"
+        return (say("page {page}", page=self.first) if self.first == self.last else
+                say("pages {first} to {last}", first=self.first, last=self.last))
 
 
 def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window: Box, snags: Sequence[Snag],
@@ -60,7 +63,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
         y -= after
 
     y -= 2.0
-    line(_short(layout.name or "Unnamed layout", 120), 4.2, after=1.5)
+    line(_short(layout.name or say("Unnamed layout"), 120), 4.2, after=1.5)
     if layout.about.strip():
         line(_short(layout.about, 240), after=1.5)
     for warning in filter(None, (snag_warning(snags), order)):
@@ -70,7 +73,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
         marks.append(Stroke(rectangle(x0, y, x1, top), "outline"))
         y -= 2.5
     if not complete(layout.name):
-        line("The print lacks some letters of the layout's name and shows others in their place.")
+        line(say("The print lacks some letters of the layout's name and shows others in their place."))
     for one in entries:
         line(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
@@ -89,27 +92,27 @@ def snag_warning(snags: Sequence[Snag]) -> str:
     if not worst:
         return ""
     first = worst[0].text.rstrip(".")
-    rest = f" (and {len(worst) - 1} more)" if len(worst) > 1 else ""
-    return f"Do not cut from these sheets yet, something spoils the work: {first}{rest}."
+    rest = " " + say("(and {n} more)", n=len(worst) - 1) if len(worst) > 1 else ""
+    return say("Do not cut from these sheets yet, something spoils the work: {first}{rest}.", first=first, rest=rest)
 
 
 def _steps(laid: list[Laid]) -> list[str]:
-    steps = ["Print every page at 100 %, never fitted to the page.",
-             "Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away."]
+    steps = [say("Print every page at 100 %, never fitted to the page."),
+             say("Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away.")]
     if any(len(one.tiling.tiles) > 1 for one in laid):
-        steps.append("Join pages row by row from the nut end, left to right: cut one page along the row of short "
-                     "strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; "
-                     "then join the rows in the same way.")
-    steps.append("Glue with the nut line and the centreline on lines squared on the wood. Prick where the hairlines "
-                 "cross. Dashed circles are drilled from the other side.")
+        steps.append(say("Join pages row by row from the nut end, left to right: cut one page along the row of short "
+                         "strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; then "
+                         "join the rows in the same way."))
+    steps.append(say("Glue with the nut line and the centreline on lines squared on the wood. Prick where the "
+                     "hairlines cross. Dashed circles are drilled from the other side."))
     return steps
 
 
 def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark], float]:
     """The kinds of line that occur, with their names, in four columns; and the y below."""
-    kinds = (("outline", "finished outline"), ("slot", "finished slot"), ("template", "cut in the template"),
-             ("side bore", "bore from the side"), ("axis", "axis"), ("centreline", "centreline"), ("fold", "fold"),
-             ("glue line", "glue line"))
+    kinds = (("outline", say("finished outline")), ("slot", say("finished slot")), ("template", say("cut in the template")),
+             ("side bore", say("bore from the side")), ("axis", say("axis")), ("centreline", term("centreline")),
+             ("fold", say("fold")), ("glue line", say("glue line")))
     used = {mark.style for one in laid for mark in one.part.drawing}
     shown = [(style, name) for style, name in kinds if style in used]
     columns = 4

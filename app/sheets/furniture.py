@@ -7,6 +7,7 @@ from app.formats.paper import Box
 from app.sheets.words import CAUTIONS, PRINT_AT, block, short
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, straight
+from geometry.saying import say
 
 PRINTER_MARGIN = 10.0
 """What printers leave white, mm."""
@@ -35,7 +36,7 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     x0, _, x1, y1 = window_of(width, height)
     marks: list[Mark] = []
     top = y1 + 2.6
-    page_words = f"page {number} of {count}"
+    page_words = say("page {number} of {all}", number=number, all=count)
     room = x1 - left - text_width(page_words, 2.2) - 4.0
     marks.append(Label(short(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
     marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))

@@ -9,6 +9,7 @@ from app.sheets.lengths import unit_words
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
+from geometry.saying import say
 
 LETTER = 1.75
 """Capital height, mm."""
@@ -31,8 +32,9 @@ def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, .
     x0, _, x1, top = window
     places = _columns(all_rows, x0 + TICK + 3.0, x1)
     y = top - 7.0
-    marks: list[Mark] = [Label(f"{unit_words()} and degrees. x, y, z: the mark on the square blank. stop: drill depth from the "
-                               "mark to full diameter.", (x0, top - 2.0), LETTER, "note")]
+    marks: list[Mark] = [Label(say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
+                                   "depth from the mark to full diameter.",
+                                   unit_words=unit_words()), (x0, top - 2.0), LETTER, "note")]
     marks += _row(PAPER_HEAD, places, y)
     marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))
     before = rows[0][0].rsplit(".", 2)[0] if rows else ""

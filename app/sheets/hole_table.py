@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from app.formats.csv_out import Cell
 from app.sheets.lengths import length, tenths
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
 from geometry.solids.side import tilt_of
+from geometry.terms import term
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,9 +29,9 @@ def rows(layout: Headstock) -> list[Row]:
 
 
 CSV_HEAD = (
-    "id", "of", "operation", "diameter_mm", "surface", "drill", "start_x_mm", "start_y_mm", "start_z_mm",
-    "direction_x", "direction_y", "direction_z", "mark_x_mm", "mark_y_mm", "mark_z_mm", "tilt_degrees",
-    "depth_mm", "stop_mm", "through",
+    say("id", about="column"), say("of", about="column"), say("operation", about="column"), say("diameter_mm", about="column"), say("surface", about="column"), say("drill", about="column"), say("start_x_mm", about="column"), say("start_y_mm", about="column"), say("start_z_mm", about="column"),
+    say("direction_x", about="column"), say("direction_y", about="column"), say("direction_z", about="column"), say("mark_x_mm", about="column"), say("mark_y_mm", about="column"), say("mark_z_mm", about="column"), say("tilt_degrees", about="column"),
+    say("depth_mm", about="column"), say("stop_mm", about="column"), say("through", about="column"),
 )
 """Start: on the finished surface. Mark and stop: on the square blank, where the drill goes in."""
 
@@ -40,13 +42,13 @@ def csv_rows(layout: Headstock) -> list[tuple[Cell, ...]]:
     for row in rows(layout):
         d = row.drilling
         mark = d.mark or (None, None, None)
-        out.append((d.id, d.of, d.operation, d.diameter, d.surface, d.drill, *d.start, *d.direction, *mark,
+        out.append((d.id, d.of, term(d.operation), d.diameter, term(d.surface), term(d.drill), *d.start, *d.direction, *mark,
                     math.degrees(row.tilt), d.depth, None if d.mark is None else d.stop,
-                    "yes" if d.through else "no"))
+                    say("yes") if d.through else say("no")))
     return out
 
 
-PAPER_HEAD = ("hole", "operation", "dia.", "from", "x", "y", "z", "tilt", "depth", "stop")
+PAPER_HEAD = (say("hole"), say("operation"), say("dia."), say("from"), "x", "y", "z", say("tilt"), say("depth"), say("stop"))
 """Columns on paper; x, y, z are of the mark, stop is from the mark."""
 LEFT_COLUMNS = (0, 1, 3)
 """Columns of words; the others are numbers, set to the right."""
@@ -59,7 +61,7 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else f"{math.degrees(row.tilt):.1f}"
-        stop = "no edge" if d.mark is None else "through" if d.through else tenths(d.stop)
-        out.append((d.id, d.operation, length(d.diameter), d.surface, x, y, z, tilt,
-                    "through" if d.through else tenths(d.depth), stop))
+        stop = say("no edge") if d.mark is None else say("through") if d.through else tenths(d.stop)
+        out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
+                    say("through") if d.through else tenths(d.depth), stop))
     return out

@@ -7,6 +7,7 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 from __future__ import annotations
 
 from geometry.routing.words import spoken
+from geometry.saying import say
 from geometry.units import format_close, format_length
 
 
@@ -35,4 +36,4 @@ def marked(value: float, decimals: int = 2) -> str:
 
 def unit_words() -> str:
     """What lengths are in, for the head of a table."""
-    return "mm" if spoken() == "mm" else "inches"
+    return "mm" if spoken() == "mm" else say("inches")

@@ -9,47 +9,53 @@ from app.sheets.lengths import length, unit_words
 from app.sheets.needs import Tool, bits, drills, lacks, pieces, wares
 from app.sheets.work import Work
 from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.terms import term
 
 
 def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     """Wood, hardware, tools, what the rack lacks."""
     room = width - 4.6
-    blocks = [heading("Cut list", width, f"Finished sizes in {unit_words()}, length along the grain. Allow for the saw and the plane as you "
-                      "are used to.", own_page=True)]
+    blocks = [heading(say("Cut list"), width, say("Finished sizes in {unit_words}, length along the grain. Allow for the "
+                                             "saw and the plane as you are used to.",
+                                             unit_words=unit_words()), own_page=True)]
     w = fitting((40, 8, 16, 16, 16, 76), room)
-    blocks += table([Column("piece", w[0]), Column("no.", w[1], True), Column("length", w[2], True), Column("width", w[3], True),
-                     Column("thick", w[4], True), Column("", w[5])],
+    blocks += table([Column(say("piece"), w[0]), Column(say("no."), w[1], True), Column(say("length"), w[2], True), Column(say("width"), w[3], True),
+                     Column(say("thick"), w[4], True), Column("", w[5])],
                     [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 1), p.remark) for p in pieces(layout, work)],
                     ticks=True)
-    blocks += [space(4.0), heading("Part list", width, "Hardware by its dimensions: hold each part against them before you drill.")]
+    blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions: hold each part against them "
+                                                           "before you drill."))]
     w = fitting((52, 10, 110), room)
-    blocks += table([Column("part", w[0]), Column("no.", w[1], True), Column("dimensions", w[2])],
+    blocks += table([Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("dimensions"), w[2])],
                     [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)
     tools = [*drills(layout, work), *bits(work)]
     missing = lacks(tools)
-    says = f"Not in the rack: {', '.join(missing)}." if missing else "The rack holds all of it."
-    blocks += [space(4.0), heading("Drills and bits", width, says)]
+    says = say("Not in the rack: {missing}.", missing=", ".join(missing)) if missing else say("The rack holds all of it.")
+    blocks += [space(4.0), heading(say("Drills and bits"), width, says)]
     w = fitting((44, 98, 30), room)
-    blocks += table([Column("tool", w[0]), Column("for", w[1]), Column("rack", w[2])],
+    blocks += table([Column(say("tool"), w[0]), Column(say("for"), w[1]), Column(say("rack"), w[2])],
                     [(tool.name, tool.work, _rack(tool)) for tool in tools], ticks=True)
     others = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
     if others:
-        blocks.append(paragraph(f"Machines: {', '.join(others)}.", width))
+        blocks.append(paragraph(say("Machines: {others}.", others=', '.join(term(one) for one in others)), width))
     return blocks
 
 
 def _rack(tool: Tool) -> str:
-    return ("in the rack" + (f", {tool.remark}" if tool.remark else "")) if tool.held else "lacking"
+    if not tool.held:
+        return say("lacking")
+    return say("in the rack, {remark}", remark=tool.remark) if tool.remark else say("in the rack")
 
 
-CSV_HEAD = ("list", "name", "count", "length_mm", "width_mm", "thickness_mm", "words")
+CSV_HEAD = (say("list", about="column"), say("name", about="column"), say("count", about="column"), say("length_mm", about="column"), say("width_mm", about="column"), say("thickness_mm", about="column"), say("words", about="column"))
 """Columns of the lists for a spreadsheet."""
 
 
 def csv_rows(layout: Headstock, work: Work) -> list[tuple[Cell, ...]]:
     """Cut list, part list and tools as rows."""
-    out: list[tuple[Cell, ...]] = [("cut", p.name, p.count, p.length, p.width, p.thickness, p.remark) for p in pieces(layout, work)]
-    out += [("part", ware.name, ware.count, None, None, None, ware.sizes) for ware in wares(layout)]
-    out += [("tool", tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
+    out: list[tuple[Cell, ...]] = [(say("cut"), p.name, p.count, p.length, p.width, p.thickness, p.remark) for p in pieces(layout, work)]
+    out += [(say("part"), ware.name, ware.count, None, None, None, ware.sizes) for ware in wares(layout)]
+    out += [(say("tool"), tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
             for tool in (*drills(layout, work), *bits(work))]
     return out

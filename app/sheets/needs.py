@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
+from geometry.saying import count, say
 from geometry.solids import Drilling, holes
 from geometry.solids.drilling import drill_for
+from geometry.terms import term
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,17 +51,20 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
     long = blank.tip + blank.behind
     wide = blank.bass + blank.treble - sum(ears.values())
-    behind = f"{length(blank.tip)} from the nut line to the tip"
-    behind += f", {length(blank.behind)} behind it" if blank.behind else "; the neck goes on behind the nut line"
-    core = f"{behind}; {length(blank.bass - ears['bass'])} to the bass side, {length(blank.treble - ears['treble'])} to the treble side"
-    found = [Piece("blank, all edges square", 1, long, wide, blank.thickness, core)]
+    behind = (say("{tip} from the nut line to the tip, {behind} behind it", tip=length(blank.tip), behind=length(blank.behind))
+              if blank.behind else
+              say("{tip} from the nut line to the tip; the neck goes on behind the nut line", tip=length(blank.tip)))
+    core = say("{lengths}; {bass} to the bass side, {treble} to the treble side", lengths=behind,
+               bass=length(blank.bass - ears["bass"]), treble=length(blank.treble - ears["treble"]))
+    found = [Piece(say("blank, all edges square"), 1, long, wide, blank.thickness, core)]
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))
-        found.append(Piece(f"ear {ear.id}", 1, high - low, ear.width, blank.thickness,
-                           f"{ear.side} side, from {length(low)} to {length(high)} from the nut line"))
+        found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.thickness,
+                           say("{side} side, from {low} to {high} from the nut line",
+                               side=term(ear.side), low=length(low), high=length(high))))
     found.append(_template(layout, work))
     if any(d.through for hole in holes(layout) for d in hole.drillings):
-        found.append(Piece("spoil board", 1, long, blank.bass + blank.treble, 10.0, "any flat waste; goes under every through bore"))
+        found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))
     return found
 
 
@@ -71,9 +76,11 @@ def _template(layout: Headstock, work: Work) -> Piece:
         x0, y0, x1, y1 = loop_path(layout.outline).box
         x0, y0, x1, y1 = x0 - 10.0, y0 - 10.0, x1 + 10.0, y1 + 10.0
     offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
-    more = f"; the plans need {len(offsets)}, with offsets of {', '.join(length(o) for o in offsets)}" if len(offsets) > 1 else ""
-    return Piece("template board", 1, y1 - y0, x1 - x0, chosen.thickness, f"hardboard or plywood, {marked(10.0)} to spare all round{more}"
-                 if chosen.board != "blank" else f"hardboard or plywood, as large as the blank{more}")
+    more = (say("; the plans need {n}, with offsets of {offsets}", n=len(offsets), offsets=", ".join(length(o) for o in offsets))
+            if len(offsets) > 1 else "")
+    words = (say("hardboard or plywood, as large as the blank{more}", more=more) if chosen.board == "blank" else
+             say("hardboard or plywood, {spare} to spare all round{more}", spare=marked(10.0), more=more))
+    return Piece(say("template board"), 1, y1 - y0, x1 - x0, chosen.thickness, words)
 
 
 def wares(layout: Headstock) -> list[Ware]:
@@ -81,34 +88,41 @@ def wares(layout: Headstock) -> list[Ware]:
     found: list[Ware] = []
     screws: dict[tuple[float, float | None], int] = {}
     for pattern in layout.patterns:
-        count = sum(tuner.pattern == pattern.id for tuner in layout.tuners)
-        if count:
-            found.append(Ware(f"tuner: {pattern.id}", count, tuner_sizes(pattern)))
+        number = sum(tuner.pattern == pattern.id for tuner in layout.tuners)
+        if number:
+            found.append(Ware(say("tuner: {pattern}", pattern=pattern.id), number, tuner_sizes(pattern)))
             for bore in pattern.bores:
                 if bore.role == "screw":
                     key = (bore.diameter, bore.depth)
-                    screws[key] = screws.get(key, 0) + count
-    for (diameter, depth), count in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
-        found.append(Ware("wood screw", count, f"for a pilot of {length(diameter)}"
-                          + (f", {length(depth)} deep" if depth is not None else ", through")))
+                    screws[key] = screws.get(key, 0) + number
+    for (diameter, depth), number in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
+        found.append(Ware(say("wood screw"), number,
+                          say("for a pilot of {diameter}, through", diameter=length(diameter)) if depth is None else
+                          say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))
     for diameter in sorted({pin.diameter for pin in layout.pins}):
-        found.append(Ware("locating pin", sum(pin.diameter == diameter for pin in layout.pins),
-                          f"{length(diameter)} steel or dowel, as long as blank and template are thick together"))
+        found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
+                          say("{diameter} steel or dowel, as long as blank and template are thick together",
+                              diameter=length(diameter))))
     if layout.strings:
         sizes = ", ".join(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
-        found.append(Ware("string", len(layout.strings), sizes))
-    found.append(Ware("nut", 1, f"{length(layout.nut.width)} wide, {length(layout.nut.height)} high, {length(layout.nut.spread)} from the "
-                                "first string to the last"))
+        found.append(Ware(say("string"), len(layout.strings), sizes))
+    found.append(Ware(term("nut"), 1, say("{width} wide, {height} high, {spread} from the first string to the last",
+                                    width=length(layout.nut.width), height=length(layout.nut.height),
+                                    spread=length(layout.nut.spread))))
     return found
 
 
 def tuner_sizes(pattern: Pattern) -> str:
     """A tuner in its dimensions, so that it can be held against what lies in the box."""
     post, seat, button = pattern.post, pattern.seat, pattern.button
-    bores = ", ".join(f"{bore.role} {length(bore.diameter)}" + (f" to {length(bore.depth)}" if bore.depth is not None else " through")
+    bores = ", ".join(f"{term(bore.role)} " + (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
+                                               say("{diameter} to {depth}", diameter=length(bore.diameter), depth=length(bore.depth)))
                       for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
-    return (f"through the {pattern.mount}; {bores}; post {length(post.diameter)}, {length(post.length)} long, string hole at "
-            f"{length(post.string_hole)}; seat {length(seat.before + seat.behind)} x {length(seat.across)}; button reaches {length(button.reach)}")
+    return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
+               "{before} x {across}; button reaches {reach}",
+               mount=term(pattern.mount), bores=bores, diameter=length(post.diameter), length=length(post.length),
+               string_hole=length(post.string_hole), before=length(seat.before + seat.behind),
+               across=length(seat.across), reach=length(button.reach))
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:
@@ -127,20 +141,22 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
     found: list[tuple[float, Tool]] = []
     for (diameter, id), group in wanted.items():
         deep = max(d.stop for d in group)
-        count, more = len(group), ""
+        number, more = len(group), ""
         if id in waste:
-            count, deep, more = count + waste[id][1], max(deep, waste[id][2]), f", {waste[id][1]} of them waste holes"
+            number, deep = number + waste[id][1], max(deep, waste[id][2])
+            more = say(", {n} of them waste holes", n=waste[id][1])
             del waste[id]
-        words = f"{_holes(count)}{more}, deepest {length(deep)}"
+        words = say("{holes}{more}, deepest {deep}", holes=_holes(number), more=more, deep=length(deep))
         kinds = sorted({d.drill for d in group})
         drill = drill_for(layout, group[0])
         if drill is None:
-            found.append((diameter, Tool(f"{kinds[0]} {length(diameter)}", words, False)))
+            found.append((diameter, Tool(f"{term(kinds[0])} {length(diameter)}", words, False)))
         else:
-            other = "" if drill.kind in kinds else f"the pattern asks for {kinds[0]}"
+            other = "" if drill.kind in kinds else say("the pattern asks for {kind}", kind=term(kinds[0]))
             found.append((diameter, Tool(drill.id, words, True, other)))
-    found += [(diameter, Tool(id, f"{_holes(count)} for the waste, deepest {length(deep)}", True))
-              for id, (diameter, count, deep) in waste.items()]
+    found += [(diameter, Tool(id, say("{holes} for the waste, deepest {deep}",
+                                      holes=_holes(number), deep=length(deep)), True))
+              for id, (diameter, number, deep) in waste.items()]
     return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
 
 
@@ -150,7 +166,7 @@ def bits(work: Work) -> list[Tool]:
     lacking: list[Tool] = []
     for plan in work.plans:
         if plan.best is None:
-            lacking.append(Tool(f"a bit for {plan.of}", " ".join(plan.would) or plan.words, False))
+            lacking.append(Tool(say("a bit for {what}", what=term(plan.of)), " ".join(plan.would) or plan.words, False))
             continue
         for one in plan.best.passes:
             for id in (one.bit, *((one.bush,) if one.bush else ())):
@@ -164,5 +180,5 @@ def lacks(tools: Iterable[Tool]) -> list[str]:
     return [tool.name for tool in tools if not tool.held]
 
 
-def _holes(count: int) -> str:
-    return f"{count} hole" if count == 1 else f"{count} holes"
+def _holes(n: int) -> str:
+    return count(n, "{n} hole", "{n} holes")

@@ -12,7 +12,9 @@ from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.routing.words import spoken
+from geometry.saying import count, say
 from geometry.sequence import Operation
+from geometry.terms import term
 
 TITLES = 52.0
 """Room for number and title of a step, mm."""
@@ -24,12 +26,12 @@ MOST_SAID = 6
 """Steps that cannot be done and are told one by one at the top."""
 
 
-_HARM = {"impossible": "Impossible in this order", "unsafe": "Unsafe in this order", "unwise": "Unwise in this order"}
+_HARM = {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in this order"), "unwise": say("Unwise in this order")}
 
 
 def order_blocks(work: Work, card: Mapping[str, int], width: float) -> list[Block]:
     """The running order down the page; `card` gives the card of an operation by its id."""
-    blocks = [heading("Running order", width, summary(work), own_page=True)]
+    blocks = [heading(say("Running order"), width, summary(work), own_page=True)]
     warning = order_warning(work)
     if warning:
         lines, low = block(warning, (2.0, -1.8), 2.4, width - 4.0)
@@ -46,46 +48,52 @@ def order_warning(work: Work) -> str:
     loud = {p.op for p in work.problems if p.grade in ("impossible", "unsafe")}
     if not loud:
         return ""
-    return (f"Do not work in this order: {_count(len(loud), 'step')} in it {'is' if len(loud) == 1 else 'are'} impossible or unsafe. "
-            "Put them in their places, or go back to the best order.")
+    return count(len(loud), "Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or "
+                 "go back to the best order.",
+                 "Do not work in this order: {n} steps in it are impossible or unsafe. Put them in their places, or go back "
+                 "to the best order.")
 
 
 def summary(work: Work) -> str:
     """How much there is to do, in two sentences."""
     c = work.counts
     best = work.best
-    own = "" if best is None else f" The order is your own; the best one has {_count(best.changes.total, 'change')}."
-    how = ("No order of these steps needs fewer changes." if work.order.proven else
-           f"No order can do with fewer than {work.order.bound} changes.")
-    return (f"{c.operations} steps, {c.holes} holes in {c.drillings} drillings, {c.set_ups} set-ups at machines, "
-            f"{_count(c.changes.total, 'change')} of machine, bit, table or side, {_count(c.tilts, 'table setting')} for bores "
-            f"from the side; about {c.hours.total:.1f} hours (common practice, no source).{_found(work)} {how}{own}")
+    own = "" if best is None else " " + count(best.changes.total, "The order is your own; the best one has {n} change.",
+                                              "The order is your own; the best one has {n} changes.")
+    how = (say("No order of these steps needs fewer changes.") if work.order.proven else
+           say("No order can do with fewer than {bound} changes.", bound=work.order.bound))
+    return say("{operations} steps, {holes} holes in {drillings} drillings, {set_ups} set-ups at machines, {changes} of "
+               "machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common "
+               "practice, no source).{found} {how}{own}",
+               operations=c.operations, holes=c.holes, drillings=c.drillings, set_ups=c.set_ups,
+               changes=count(c.changes.total, "{n} change", "{n} changes"),
+               tilts=count(c.tilts, "{n} table setting", "{n} table settings"), total=c.hours.total,
+               found=_found(work), how=how, own=own)
 
 
 def _found(work: Work) -> str:
     """What the job book makes of the hours, once something was timed."""
     hours = work.found_hours
-    return "" if hours is None else f" By what the job book holds it takes about {hours:.1f}."
+    return "" if hours is None else " " + say("By what the job book holds it takes about {hours:.1f}.", hours=hours)
 
 
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
-    said = [f"{_HARM.get(p.grade, 'Wrong')}: {p.text}" for p in work.problems[:MOST_SAID]]
+    said = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems[:MOST_SAID]]
     more = len(work.problems) - MOST_SAID
     if more > 0:
-        said.append(f"And {_count(more, 'more thing')} that this order spoils or makes harder: each step says it.")
-    said += [f"Cannot be done: {text}" for text in work.order.blocked[:MOST_SAID]]
+        said.append(count(more, "And {n} more thing that this order spoils or makes harder: each step says it.",
+                          "And {n} more things that this order spoils or makes harder: each step says it."))
+    said += [say("Cannot be done: {text}", text=text) for text in work.order.blocked[:MOST_SAID]]
     more = len(work.order.blocked) - MOST_SAID
     if more > 0:
-        said.append(f"And {_count(more, 'more step')} that cannot be done: each says why.")
+        said.append(count(more, "And {n} more step that cannot be done: each says why.",
+                          "And {n} more steps that cannot be done: each says why."))
     if work.order.stuck:
         titles = {op.id: op.title for op in work.ops}
-        said.append(f"Left out, because they cannot be reached: {', '.join(titles[id] for id in work.order.stuck)}.")
+        said.append(say("Left out, because they cannot be reached: {title}.",
+                        title=', '.join(titles[id] for id in work.order.stuck)))
     return said
-
-
-def _count(n: int, thing: str) -> str:
-    return f"{n} {thing}" if n == 1 else f"{n} {thing}s"
 
 
 def _set_up(first: Operation, width: float) -> Block:
@@ -106,13 +114,13 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     room = width - TITLES - CARDS
     lines, y = block(op.words, (TITLES, -0.2), SMALL, room)
     marks += lines
-    harmed = [f"{_HARM.get(p.grade, 'Wrong')}: {p.text}" for p in work.problems if p.op == op.id]
+    harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
     for text in (*harmed, *op.cautions, op.blocked):
         if text and text != op.words:
-            lines, y = block(f"Mind: {text}", (TITLES, y), SMALL, room)
+            lines, y = block(say("Mind: {text}", text=text), (TITLES, y), SMALL, room)
             marks += lines
     if card is not None:
-        marks.append(Label(f"card {card}", (width, base), SMALL, "note", anchor="right"))
+        marks.append(Label(say("card {number}", number=card), (width, base), SMALL, "note", anchor="right"))
     low = min(low, y) + 0.4
     marks.append(Stroke(straight((11.5, low - 0.5), (width, low - 0.5)), "dimension"))
     return of_marks(marks, -low + 1.9)
@@ -120,7 +128,7 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
 
 def _reasons(work: Work, width: float) -> list[Block]:
     """What must come before what, with the reason, said once for all kinds of step that share it."""
-    kinds = {op.id: op.kind for op in work.ops}
+    kinds = {op.id: term(op.kind) for op in work.ops}
     thens: dict[tuple[str, str], list[str]] = {}
     seen: set[tuple[str, str]] = set()
     for edge in work.before:
@@ -133,21 +141,21 @@ def _reasons(work: Work, width: float) -> list[Block]:
         firsts.setdefault((", ".join(then), reason), []).append(first)
     if not firsts:
         return []
-    blocks: list[Block] = [space(2.0), heading("Before you swap steps", width, "These come before those, or the work is spoiled or "
-                                               "cannot be done any more:")]
+    blocks: list[Block] = [space(2.0), heading(say("Before you swap steps"), width, say("These come before those, or the work "
+                                                                                   "is spoiled or cannot be done any more:"))]
     for (then, reason), first in firsts.items():
-        left, low = block(f"{', '.join(first)} before {then}", (0.0, 0.0), SMALL, PAIRS)
+        left, low = block(say("{first} before {then}", first=", ".join(first), then=then), (0.0, 0.0), SMALL, PAIRS)
         lines, y = block(reason, (PAIRS + 4.0, 0.0), SMALL, width - PAIRS - 4.0)
         blocks.append(of_marks([*left, *lines], -min(low, y) + 0.5))
     return blocks
 
 
-CSV_HEAD = ("step", "id", "kind", "title", "machine", "bit", "table", "side_up", "words", "stop_mm", "card", "cautions")
+CSV_HEAD = (say("step", about="column"), say("id", about="column"), say("kind", about="column"), say("title", about="column"), say("machine", about="column"), say("bit", about="column"), say("table", about="column"), say("side_up", about="column"), say("words", about="column"), say("stop_mm", about="column"), say("card", about="column"), say("cautions", about="column"))
 """Columns of the running order for a spreadsheet."""
 
 
 def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
-    return [(i, op.id, op.kind, op.title, op.setup.machine, op.setup.bit,
-             None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side, op.words, op.stop, card.get(op.id),
+    return [(i, op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
+             None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side and term(op.setup.side), op.words, op.stop, card.get(op.id),
              " ".join(text for text in (*op.cautions, op.blocked) if text)) for i, op in enumerate(work.steps, 1)]

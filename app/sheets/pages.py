@@ -30,6 +30,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import Waste
 from geometry.routing.words import speaking
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -64,14 +65,15 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     window = window_of(width, height)
     broken = next((slot.id for slot in layout.slots if slot_area(slot) is None), None)
     if broken is not None:
-        raise FormatError(f"There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.")
+        raise FormatError(say("There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.",
+                              broken=broken))
     try:
         work = plan_work(layout) if work is None else work
         waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]
         drawn = parts(layout, waste)
         before, after = _bench(layout, work, window)
     except GeometryError as error:
-        raise FormatError(f"There is nothing to print yet: {error}") from error
+        raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
     entries: list[Entry] = []
     laid: list[Laid] = []
@@ -86,7 +88,7 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     first = {entry.title: entry.first for entry in entries}
     bench = [[_page(paper, width, height, layout, section.title, first[section.title] + i, count, content)
               for i, content in enumerate(section.pages)] for section in (*before, *after)]
-    out = [_page(paper, width, height, layout, "Cover", 1, count, front)]
+    out = [_page(paper, width, height, layout, say("Cover"), 1, count, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
@@ -116,20 +118,23 @@ def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], 
     order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
     to_cut = [*card_blocks(layout, work, made, wide), *router_blocks(layout, work, len(made) + 1, wide)]
     before = [
-        _Section("Cut list and parts", "Wood, hardware by its dimensions, drills and bits, what the rack lacks.",
+        _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
                  flow(list_blocks(layout, work, wide), window)),
-        _Section("Running order", "Every step with a box to tick, set-up after set-up; block heights for the tilts.",
+        _Section(say("Running order"), say("Every step with a box to tick, set-up after set-up; block heights for the "
+                                      "tilts."),
                  flow(order, window)),
-        _Section("Stages", "What the piece looks like after each stretch of steps.",
+        _Section(say("Stages"), say("What the piece looks like after each stretch of steps."),
                  flow(stage_blocks(layout, work, wide), window))]
     after = [
-        _Section("Cards", "For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the "
-                 "router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.",
+        _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
+                              "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
+                              "holes. Cut them apart."),
                  flow(to_cut, window)),
-        _Section("Hole table", "Every drilling with its mark, tilt and stop; the same table is in the CSV file.",
+        _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
                  [[Placed(table)] for table in hole_tables(layout, window)]),
-        _Section("Job book", "Hours, money, what to do differently: recorded, or to fill in.", flow(book_blocks(layout, work, wide), window)),
-        _Section("Readings", "To fill in with a caliper once the piece is finished: what is measured against the plan.",
+        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), flow(book_blocks(layout, work, wide), window)),
+        _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
+                                 "plan."),
                  flow(reading_blocks(layout, wide), window))]
     return [one for one in before if one.pages], [one for one in after if one.pages]
 
@@ -163,4 +168,5 @@ def _tile_page(one: Laid, tile: Tile, layout: Headstock, count: int) -> Page:
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:
     if rows * columns == 1:
         return part.title
-    return f"{part.title}, row {tile.row} of {rows} from the nut, column {tile.column} of {columns} from the left"
+    return say("{title}, row {row} of {rows} from the nut, column {column} of {columns} from the left",
+               title=part.title, row=tile.row, rows=rows, column=tile.column, columns=columns)

@@ -17,6 +17,8 @@ from geometry.drawing.tuner_plan import folded
 from geometry.drawing.wrap import LETTER, wrap_drawing
 from geometry.layout import Headstock
 from geometry.routing import Waste
+from geometry.saying import say
+from geometry.terms import term
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""
@@ -46,33 +48,36 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     """
     comp = compensation(layout)
     found = [
-        Part("Template", f"Glue it on the template sheet, prick every cross, cut. {comp.words}", comp.words + _stop_at_nut(layout),
+        Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}",
+                             words=comp.words), comp.words + _stop_at_nut(layout),
              *_boxed(template_drawing(layout, comp.offset))),
         wrap_part(layout, waste),
     ]
     back = back_drawing(layout)
     if back:
-        found.append(Part("Back paper", "Glue it on the back, nut line and centreline on their marks: prick what is "
-                          "drilled from behind (full circles).", "Seen from behind: the treble side is on the left.",
+        found.append(Part(say("Back paper"), say("Glue it on the back, nut line and centreline on their marks: prick what "
+                                            "is drilled from behind (full circles)."), say("Seen from behind: the treble side is on the "
+                                                                     "left."),
                           *_boxed(back)))
     return found
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     """The wrap paper with its names outside, and inside for a tight paper."""
-    made = Part("Wrap paper", "Cut it out, fold it back along both fold lines and glue it on the square blank, nut line "
-                "on nut line: it marks the face and both edges.", "Edges: diameter, tilt of the table "
-                "(positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter."
-                + (" Thin circles in the slots: waste holes." if waste else ""),
+    made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
+                                  "nut line on nut line: it marks the face and both edges."), say("Edges: diameter, tilt of the table (positive: "
+                                                                      "the bore climbs to the tip on its way out), "
+                                                                      "stop from the square edge to full diameter.")
+                + (" " + say("Thin circles in the slots: waste holes.") if waste else ""),
                 (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout))
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
     inside = tuple(mark for mark in made.drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
-    titles: list[Label] = [Label("face", (2.0, y1 - 4.5), 2.0, "note", "blank")]
+    titles: list[Label] = [Label(term("face"), (2.0, y1 - 4.5), 2.0, "note", "blank")]
     for side in ("bass", "treble"):  # the letters' tops point to -x
         x = folded(blank, side, 0.0, 0.9)[0] + (LETTER if side == "treble" else 0.0)
-        titles += [Label(f"{side} edge", (x, y1 - 2.0), LETTER, "note", "blank", angle=math.pi / 2, anchor="right"),
-                   Label("fold", (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]
+        titles += [Label(term(f"{side} edge"), (x, y1 - 2.0), LETTER, "note", "blank", angle=math.pi / 2, anchor="right"),
+                   Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]
     box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 
@@ -95,4 +100,4 @@ def _wrap_box(layout: Headstock) -> Box:
 
 def _stop_at_nut(layout: Headstock) -> str:
     """The outline closes along the nut line, where nothing is to be cut off."""
-    return " Stop at the nut line: the neck goes on behind it." if layout.blank.behind > 0 else ""
+    return say(" Stop at the nut line: the neck goes on behind it.") if layout.blank.behind > 0 else ""

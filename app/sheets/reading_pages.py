@@ -10,14 +10,16 @@ from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Headstock, Reading
 from geometry.measured import drillings
+from geometry.saying import say
 from geometry.solids import Drilling
+from geometry.terms import term
 
 TALL = 6.2
 """Height of a row to write in, mm."""
-HEADS = {"practice": "Readings, practice piece", "real": "Readings, real piece"}
-BENCH = ("Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the "
-         "centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in "
-         "place of x. In")
+HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
+BENCH = say("Measure the finished piece and write each reading under its plan; the Readings page of the job book "
+            "takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of "
+            "the hole; bores from the side: below the face in place of x. In")
 
 
 def reading_blocks(layout: Headstock, width: float) -> list[Block]:
@@ -34,18 +36,18 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
 
 def _form(known: list[Drilling], taken: list[Reading], width: float) -> list[Block]:
     by = {(one.drilling, one.what): one for one in taken if one.what != "distance" and one.how in ("", "centreline")}
-    names = ("x, below face", "y", "diameter", "depth")
+    names = (say("x, below face"), "y", say("diameter"), say("depth"))
     w = fitting((42, *[17.0] * 8), width, 1.5)
-    columns = [Column("hole", w[0])]
+    columns = [Column(say("hole"), w[0])]
     for i, name in enumerate(names):
-        columns += [Column(name, w[1 + 2 * i], True), Column("read", w[2 + 2 * i], True)]
+        columns += [Column(name, w[1 + 2 * i], True), Column(say("read"), w[2 + 2 * i], True)]
     rows = []
     for d in known:
-        cells = [f"{d.id} {d.operation}"]
+        cells = [f"{d.id} {term(d.operation)}"]
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
                             ("diameter", d.diameter), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
-            cells += ["through" if value is None else length(value), "" if found is None else length(found.value)]
+            cells += [say("through") if value is None else length(value), "" if found is None else length(found.value)]
         rows.append(cells)
     made = table(columns, rows, gap=1.5)
     return [made[0], *(taller(row, TALL) for row in made[1:])]
@@ -54,10 +56,12 @@ def _form(known: list[Drilling], taken: list[Reading], width: float) -> list[Blo
 def _distances(taken: list[Reading], width: float) -> list[Block]:
     """Distances that were read, then lines for more."""
     found = [one for one in taken if one.what == "distance"]
-    blocks = [paragraph("Distances between two holes, and how: over the wood left between, between the far walls, over pins", width)]
+    blocks = [paragraph(say("Distances between two holes, and how: over the wood left between, between the far walls, "
+                            "over pins"), width)]
     for one in found:
-        planned = "" if one.planned is None else f", planned {length(one.planned)}"
-        blocks.append(paragraph(f"{one.drilling} to {one.other}, {one.how or 'middle to middle'}: {length(one.value)}{planned}", width))
-    line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label("to", (width * 0.3, -TALL + 1.2), 1.8, "note"),
-            Label("how", (width * 0.55, -TALL + 1.2), 1.8, "note"), Label("read", (width * 0.82, -TALL + 1.2), 1.8, "note"))
+        planned = "" if one.planned is None else say(", planned {length}", length=length(one.planned))
+        blocks.append(paragraph(say("{one} to {other}, {how}: {value}{planned}", one=one.drilling, other=one.other,
+                                    how=term(one.how) if one.how else say("middle to middle"), value=length(one.value), planned=planned), width))
+    line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label(say("to"), (width * 0.3, -TALL + 1.2), 1.8, "note"),
+            Label(say("how"), (width * 0.55, -TALL + 1.2), 1.8, "note"), Label(say("read"), (width * 0.82, -TALL + 1.2), 1.8, "note"))
     return blocks + [of_marks(line, TALL) for _ in range(4)]

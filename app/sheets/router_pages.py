@@ -23,6 +23,10 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
+from geometry.checks.words import listed
+from geometry.routing.words import with_bush
+from geometry.saying import say
+from geometry.terms import term
 
 LYING = turn(-math.pi / 2)
 """Lays a slot along the page, its nut end to the left."""
@@ -37,7 +41,7 @@ def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> li
     """
     blocks: list[Block] = []
     for i, plans in enumerate(alike(work.plans)):
-        blocks += _card(layout, work, plans, f"card {first + i}", width)
+        blocks += _card(layout, work, plans, say("card {number}", number=first + i), width)
     return blocks
 
 
@@ -53,12 +57,13 @@ def alike(plans: Sequence[SlotPlan]) -> list[list[SlotPlan]]:
 
 def _named(text: str, of: str, name: str) -> str:
     """The sentence on the waste holes with another name for the slot."""
-    return text.replace(f"waste out of {of}:", f"waste out of {name}:", 1)
+    return text.replace(f"{of}:", f"{name}:", 1)
 
 
 def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, width: float) -> list[Block]:
     plan = plans[0]
-    title = "Rout the outline" if plan.of == "outline" else "Rout " + ", then ".join(f"the {one.of}" for one in plans)
+    title = say("Rout the outline") if plan.of == "outline" else say("Rout {slots}", slots=say(", then ").join(
+        say("the {slot}", slot=one.of) for one in plans))
     base = -3.2 - 1.1
     head = of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
                      Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
@@ -70,12 +75,13 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += [_template(work, best, width), *_steps(best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != "outline":
         blocks += [block for one in plans for block in _holes(layout, one, width)]
-        blocks += [paragraph(f"Afterwards, by hand: {op.words}", width) for one in plans for op in work.ops
+        blocks += [paragraph(say("Afterwards, by hand: {words}",
+                                 words=op.words), width) for one in plans for op in work.ops
                    if op.kind == "ramp" and op.features[0] == one.of]
     elif best is not None:
         blocks += _grain(layout, best, width)
     if best is not None:
-        blocks += [paragraph(f"Mind: {text}", width, SMALL) for text in best.cautions]
+        blocks += [paragraph(say("Mind: {text}", text=text), width, SMALL) for text in best.cautions]
     return [*_together(blocks), space(5.0)]
 
 
@@ -89,17 +95,19 @@ def _template(work: Work, best: RoutPlan, width: float) -> Block:
     text = best.template_words
     printed = work.template.offset
     if printed is None:
-        text += " No template lines are printed: choose this plan's bit for the template first."
+        text += " " + say("No template lines are printed: choose this plan's bit for the template first.")
     elif abs(printed - best.offset) > SAME_OFFSET:
         one = best.passes[0].follower
-        tool = one.bit.id if one.bush is None else f"{one.bit.id} with {one.bush.id}"
-        text += f" The printed template is another: choose {tool} for the template and print it again, or none of this fits."
+        tool = with_bush(one.bit.id, None if one.bush is None else one.bush.id)
+        text += " " + say("The printed template is another: choose {tool} for the template and print it again, or none of "
+                    "this fits.",
+                    tool=tool)
     return paragraph(text, width, keep=True)
 
 
 def _steps(best: RoutPlan, of: list[str], width: float) -> list[Block]:
     """Every step with a box to tick for each slot of the card."""
-    name = of[0] if len(of) == 1 else f"{' and '.join(of)}, each"
+    name = of[0] if len(of) == 1 else say("{slots}, each", slots=listed(of))
     left = 4.6 * len(of)
     blocks = []
     for text in best.steps[1:]:
@@ -124,7 +132,9 @@ def _pictures(best: RoutPlan, width: float) -> list[Block]:
         used += wide + (BETWEEN if row else 0.0)
         row.append((marks, box))
     blocks.append(_picture_row(row, scale))
-    note = f"Sections across the cut, {scale_words(scale)}. The cutter has done this pass at the left wall; at the right it is to come."
+    note = say("Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right "
+               "it is to come.",
+               scale_words=scale_words(scale))
     return [*blocks, paragraph(note, width, 1.3)]
 
 
@@ -156,13 +166,13 @@ def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
     scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 24.0), 0.1)
     x = 12.0 - box[0] * scale
     wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
-    words = [Label("nut", (0.0, -high / 2 - SMALL / 2), SMALL, "note"), Label("tip", (16.0 + wide, -high / 2 - SMALL / 2), SMALL, "note"),
-             Label(f"{slot.id} from the face, {scale_words(scale)}", (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
+    words = [Label(term("nut"), (0.0, -high / 2 - SMALL / 2), SMALL, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - SMALL / 2), SMALL, "note"),
+             Label(say("{slot} from the face, {scale}", slot=slot.id, scale=scale_words(scale)), (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
     blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.0)]
     if isinstance(plan.waste, Waste):
         blocks.append(paragraph(centres_words(plan.waste), width, SMALL))
     elif plan.waste is not None:
-        blocks.append(paragraph(f"No waste holes: {plan.waste.reason}", width, SMALL))
+        blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width, SMALL))
     return blocks
 
 
@@ -171,17 +181,21 @@ def centres_words(waste: Waste) -> str:
     sides = {round(x, 2) for x, _ in waste.centres}
     if len(sides) == 1:
         along = ", ".join(length(y, 1) for _, y in waste.centres)
-        return f"Centres of {waste.drill.id}, all {_across(waste.centres[0][0])}, from the nut line: {along}. " + _pricked()
+        return say("Centres of {drill}, all {across}, from the nut line: {along}.",
+                   drill=waste.drill.id, across=_across(waste.centres[0][0]), along=along) + " " + _pricked()
     each = "; ".join(f"{length(y, 1)} ({_across(x)})" for x, y in waste.centres)
-    return f"Centres of {waste.drill.id}, from the nut line (and from the centreline): {each}. " + _pricked()
+    return say("Centres of {drill}, from the nut line (and from the centreline): {each}.",
+               drill=waste.drill.id, each=each) + " " + _pricked()
 
 
 def _pricked() -> str:
-    return "They are on the wrap paper too."
+    return say("They are on the wrap paper too.")
 
 
 def _across(x: float) -> str:
-    return "on the centreline" if abs(x) < 0.05 else f"{length(abs(x), 1)} to the {'treble' if x > 0 else 'bass'} side"
+    if abs(x) < 0.05:
+        return say("on the centreline")
+    return say("{by} to the treble side", by=length(abs(x), 1)) if x > 0 else say("{by} to the bass side", by=length(abs(x), 1))
 
 
 def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
@@ -207,6 +221,7 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
             lines, y = block(text, (wide + 8.0, y), SMALL, width - wide - 8.0)
             words += lines
             y -= 0.5
-        words.append(Label(f"{side} up, nut to the left, {scale_words(scale)}; dashed heavy: go carefully", (2.0, -high - 2.6), 1.3, "dimension"))
+        words.append(Label(say("{side} up, nut to the left, {scale}; dashed heavy: go carefully", side=term(side),
+                               scale=scale_words(scale)), (2.0, -high - 2.6), 1.3, "dimension"))
         blocks.append(Block((Placed(shown, place), Placed(tuple(words))), max(high + 5.0, -y + 1.0)))
     return blocks

@@ -12,6 +12,7 @@ from geometry.drawing import Drawing, Label
 from geometry.drawing.opened_out import blank_box
 from geometry.drawing.wood_state import wood_drawing
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 
@@ -31,8 +32,9 @@ def stage_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     columns = max(1, int((width + GAP) / (WIDEST + GAP)))
     room = (width + GAP) / columns - GAP
     scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
-    blocks = [heading("The piece, stage by stage", width, "Face in the middle, square edges folded flat beside it, as far as they are "
-                      "still there. Crosses are still to be drilled.", own_page=True)]
+    blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
+                                                              "it, as far as they are still there. Crosses are still "
+                                                              "to be drilled."), own_page=True)]
     pictures = _pictures(layout, work)
     for i in range(0, len(pictures), columns):
         row = pictures[i:i + columns]
@@ -59,7 +61,7 @@ def _pictures(layout: Headstock, work: Work) -> list[tuple[str, Drawing]]:
         if kind in SAME:
             continue
         what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {kind}"
-        numbers = f"{first}" if len(steps) == 1 else f"{first} to {len(done)}"
+        numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
         found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))
                                                      if not isinstance(mark, Label))))
     return found

@@ -10,6 +10,7 @@ from app.formats.errors import FormatError
 from app.formats.paper import Box, paper_size
 from geometry.drawing import Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, straight
+from geometry.saying import say
 
 OVERLAP = 12.0
 """Overlap of neighbouring pages, mm."""
@@ -44,7 +45,7 @@ class Tiling:
     seams_y: tuple[float, ...]
 
 
-def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: str = "drawing") -> Tiling:
+def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: str = "") -> Tiling:
     """The fewest windows that cover the box with 12 mm of overlap, on upright or lying paper.
 
     `frame` is what each page needs left, below, right and above its window (mm). Upright wins a tie.
@@ -53,9 +54,10 @@ def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: s
     choices = [_tile(box, paper, lying, frame) for lying in (False, True)]
     best = min(choices, key=lambda choice: choice.rows * choice.columns)
     if best.rows * best.columns > MOST_TILES:
-        raise FormatError(f"The {name} is {box[2] - box[0]:.0f} x {box[3] - box[1]:.0f} mm and would take "
-                          f"{best.rows * best.columns} pages of {paper}: bring in what lies far outside "
-                          "the head, or choose a larger paper.")
+        raise FormatError(say("The {name} is {width:.0f} x {height:.0f} mm and would take {rows} pages of {paper}: bring "
+                              "in what lies far outside the head, or choose a larger paper.",
+                              name=name or say("drawing"), width=box[2] - box[0], height=box[3] - box[1], rows=best.rows * best.columns,
+                              paper=paper))
     return Tiling(best.paper, best.lying, best.rows, best.columns,
                   tuple(_windows(box, best)), best.seams_x, best.seams_y)
 

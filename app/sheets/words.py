@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from app.formats.letters import text_width, wrapped
 from geometry.drawing import Label, Mark
+from geometry.saying import say
 from geometry.vectors import Vec2
 
-PRINT_AT = "Print at 100 %. Measure the bar before you glue."
+PRINT_AT = say("Print at 100 %. Measure the bar before you glue.")
 
 # After the usual published guidance for drill presses and hand-held routers (29 CFR 1910.213, OSHA woodworking
 # guidance, HSE L114); general cautions only, never a substitute for the manual of a machine.
-CAUTIONS = ("Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the work in a "
-            "vice, clamp or jig and back up every exit. Stop the machine before you measure or change a bit. Rout in "
-            "several light passes against the turning of the cutter. Test on scrap. The manuals of your machines and "
-            "local rules come first.")
+CAUTIONS = say("Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the "
+               "work in a vice, clamp or jig and back up every exit. Stop the machine before you measure or change a "
+               "bit. Rout in several light passes against the turning of the cutter. Test on scrap. The manuals of "
+               "your machines and local rules come first.")
 
 LEADING = 1.75
 """Distance of lines of words in capital heights."""

@@ -12,6 +12,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.routing.words import speaking, spoken
+from geometry.saying import say
 from geometry.sequence import (
     Before,
     Counts,
@@ -126,7 +127,7 @@ def _plan_work(layout: Headstock, wishes: Wishes) -> Work:
         ops = operations(layout, routing, wishes)
     except GeometryError as error:
         routing, trouble = None, str(error)
-        none = Routing((), None, f"There is no router plan: {trouble}")
+        none = Routing((), None, say("There is no router plan: {trouble}", trouble=trouble))
         ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.slots), OUTLINE), none), wishes)
     before = tuple(precedence(layout, ops))
     best = best_order(ops, before, layout.rates)

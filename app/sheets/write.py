@@ -26,6 +26,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.routing import Waste
 from geometry.routing.words import speaking, spoken
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     try:
         work = plan_work(layout) if work is None else work
     except GeometryError as error:
-        raise FormatError(f"There is nothing to print yet: {error}") from error
+        raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     printed = pages(layout, paper, snags, work, spoken())
     drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
@@ -60,12 +61,13 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     try:
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(f"The folder {out_dir} cannot be made: {error.strerror or error}.") from error
+        raise FormatError(say("The folder {out_dir} cannot be made: {strerror}.",
+                              out_dir=out_dir, strerror=error.strerror or error)) from error
     files: list[Path] = []
     for name, drawing in drawings.items():
         files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
         write_dxf(drawing, files[-2])
-        write_svg(drawing, files[-1], f"{title}: {name}, 1 unit = 1 mm")
+        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name))
     files.append(out_dir / f"{stem}-sheets.pdf")
     write_pdf(printed, files[-1], title)
     for name, head, rows in tables:

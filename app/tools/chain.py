@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Cubic, Line, Path, Segment
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -45,13 +46,13 @@ class Chain:
     def straight(self, to: Vec2) -> Segment:
         """A straight edge; GeometryError when it has no length."""
         if v.distance(self.last, to) <= TOUCH:
-            raise GeometryError("An edge needs two different ends.")
+            raise GeometryError(say("An edge needs two different ends."))
         return Line(self.last, to)
 
     def curve(self, to: Vec2, into: Vec2 | None = None) -> Segment:
         """A curve that leaves by the pulled handle and arrives by `into`; handles not given lie on the chord."""
         if v.distance(self.last, to) <= TOUCH:
-            raise GeometryError("An edge needs two different ends.")
+            raise GeometryError(say("An edge needs two different ends."))
         chord = v.sub(to, self.last)
         return Cubic(self.last, self.pulled or v.along(self.last, chord, 1 / 3), into or v.along(to, chord, -1 / 3), to)
 
@@ -62,14 +63,15 @@ class Chain:
         if abs(turn) < CORNERED:
             return straight
         if abs(turn) > math.pi - 1e-3:
-            raise GeometryError("The point lies straight behind, so no arc goes on to it: choose another edge.")
+            raise GeometryError(say("The point lies straight behind, so no arc goes on to it: choose another edge."))
         return Arc.bulging(self.last, to, math.tan(turn / 2))
 
     def arc_of_radius(self, to: Vec2, radius: float, left: bool) -> Segment:
         """The shorter arc of that radius to a point, bulging to the left or right of the way there."""
         half = v.distance(self.straight(to).p0, to) / 2
         if radius < half - TOUCH:
-            raise GeometryError(f"The ends are {2 * half:.2f} mm apart, so the radius must be {half:.2f} mm or more.")
+            raise GeometryError(say("The ends are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.",
+                                    apart=2 * half, half=half))
         sweep = 2 * math.asin(min(1.0, half / radius))
         return Arc.bulging(self.last, to, math.tan(sweep / 4) * (-1 if left else 1))
 
@@ -79,7 +81,7 @@ class Chain:
         centre = v.along(self.last, v.left(self.heading), side * radius)
         spoke = v.sub(toward, centre)
         if v.norm(spoke) <= TOUCH:
-            raise GeometryError("Point to where the arc should end, away from its centre.")
+            raise GeometryError(say("Point to where the arc should end, away from its centre."))
         return self.tangent_arc(v.along(centre, v.unit(spoke), radius))
 
     @property
@@ -100,7 +102,7 @@ class Chain:
     def mirrored(self) -> Path:
         """The loop of the chain and its mirror image; ends off the centreline are joined straight across."""
         if not self.edges:
-            raise GeometryError("Draw at least one edge before closing.")
+            raise GeometryError(say("Draw at least one edge before closing."))
         edges = list(self.edges)
         back = Path(tuple(edges)).mapped(MIRROR).reversed()
         if abs(self.last[0]) > TOUCH:
@@ -113,8 +115,8 @@ class Chain:
 
 def _with_area(edges: list[Segment]) -> Path:
     if not edges:
-        raise GeometryError("Draw at least one edge before closing.")
+        raise GeometryError(say("Draw at least one edge before closing."))
     path = Path(tuple(edges), closed=True)
     if abs(path.area) < 1e-3:
-        raise GeometryError("The line has no area inside yet: draw on before closing it.")
+        raise GeometryError(say("The line has no area inside yet: draw on before closing it."))
     return path

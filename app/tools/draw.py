@@ -9,7 +9,7 @@ from app.tools import guides, typed, words
 from app.tools.chain import Chain
 from app.tools.options import DrawKind, Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown
-from app.tools.snap import LINE_REACH, POINT_REACH, Snap, Snapper, constrained
+from app.tools.snap import LINE_REACH, POINT_REACH, Snap, Snapper, constrained, grid_words
 from app.tools.snap_edges import on_ray
 from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Path, Segment
@@ -20,6 +20,8 @@ from geometry.edits.slots import add_drawn_slot
 from geometry.edits.whole import replace_loop, replace_outline
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -58,7 +60,7 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     """
     snapper = Snapper(layout, options, shape=True)
     state = _State()
-    pointer = yield Shown(layout, readout="press where the line begins")
+    pointer = yield Shown(layout, readout=say("press where the line begins"))
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
@@ -84,22 +86,22 @@ def _snapped(snapper: Snapper, state: _State, pointer: Pointer, options: Options
     if chain is None:
         return snapper.point(pointer.at, mpp, pointer.alt, walls=True)
     if chain.edges and state.arc_end is None and v.distance(pointer.at, chain.first) <= POINT_REACH * mpp:
-        return Snap(chain.first, "the first node: closes the line", guides.ring(chain.first, POINT_REACH * mpp))
+        return Snap(chain.first, say("the first node: closes the line"), guides.ring(chain.first, POINT_REACH * mpp))
     to, axis = constrained(chain.last, pointer.at, pointer.shift)
-    own = [(f"node {i + 1} of this line", p) for i, p in enumerate(chain.points)]
+    own = [(say("node {i} of this line", i=i + 1), p) for i, p in enumerate(chain.points)]
     ahead = chain.edges and options.kind == "straight" and axis is None
     snap = snapper.point(to, mpp, pointer.alt, axis, walls=True, own=own,
                          start=chain.last if options.kind == "straight" else None)
-    if ahead and options.snapping and not pointer.alt and (not snap.words or snap.words.startswith("grid")):
+    if ahead and options.snapping and not pointer.alt and snap.words in ("", grid_words(options)):
         way = chain.heading
-        ray = on_ray(chain.last, ((way, "straight on"), (v.left(way), "square to the edge before")), to,
+        ray = on_ray(chain.last, ((way, say("straight on")), (v.left(way), say("square to the edge before"))), to,
                      LINE_REACH * mpp, options.grid)
         if ray is not None:
             snap = Snap(ray.at, ray.words, guides.line(chain.last, ray.at))
     if _mirrored(options, into):
         side = next((p[0] for p in chain.points if abs(p[0]) > TOUCH), 1.0)
         if snap.point[0] * side < 0 or abs(snap.point[0]) <= TOUCH:
-            return Snap((0.0, snap.point[1]), "centreline: closes the line", snap.marks)
+            return Snap((0.0, snap.point[1]), say("centreline: closes the line"), snap.marks)
     return snap
 
 
@@ -191,7 +193,7 @@ def _radius(state: _State, text: str, options: Options) -> float | None:
     else:
         return None
     if not radius > 0:
-        raise GeometryError("A radius is above zero.")
+        raise GeometryError(say("A radius is above zero."))
     return radius
 
 
@@ -211,15 +213,15 @@ def _finished(state: _State, pointer: Pointer, options: Options, into: Into) -> 
 
 def _done(layout: Headstock, into: Into, options: Options, path: Path) -> Done:
     if into == OUTLINE:
-        return Done(replace_outline(layout, path), "Draw the outline", (OUTLINE,))
+        return Done(replace_outline(layout, path), say("Draw the outline"), (OUTLINE,))
     if into == "slot":
         made = add_drawn_slot(layout, path, options.slot_depth)
         ids = new_ids(layout, made)
         x0, _, x1, _ = path.box
         if options.mirrored and abs(x0 + x1) / 2 > ON_CENTRELINE:
             made = mirror_copies(made, ids)
-        return Done(made, f"Draw {ids[0]}", new_ids(layout, made))
-    return Done(replace_loop(layout, into, path), f"Draw {into}", (into,))
+        return Done(made, say("Draw {ids}", ids=ids[0]), new_ids(layout, made))
+    return Done(replace_loop(layout, into, path), say("Draw {into}", into=term(into)), (into,))
 
 
 def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, options: Options, into: Into) -> Shown:
@@ -239,10 +241,10 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
             return Shown(layout, marks, str(error))
         away = v.sub(v.scale(state.pressed, 2.0), pointer.at)
         marks += (*guides.line(away, pointer.at), *_strokes(drawn, style, options, into))
-        return Shown(layout, marks, f"handle {words.step(state.pressed, pointer.at, unit)}")
+        return Shown(layout, marks, say("handle {step}", step=words.step(state.pressed, pointer.at, unit)))
     edge, readout = _next_edge(state, snap.point, options)
     marks += (*_strokes([*drawn, *((edge,) if edge else ())], style, options, into), *snap.marks)
-    takes = words.STEP if state.arc_end is None and options.kind != "tangent arc" else (("radius", "radius"),)
+    takes = words.STEP if state.arc_end is None and options.kind != "tangent arc" else (("radius", say("radius")),)
     return Shown(layout, marks, state.message or readout, snap.words, takes=takes)
 
 
@@ -268,5 +270,6 @@ def _next_edge(state: _State, at: Vec2, options: Options) -> tuple[Segment | Non
     except GeometryError:
         return None, words.place(at, unit)  # nothing to draw yet: the pointer is on the last node or straight behind it
     if isinstance(edge, Arc):
-        return edge, f"radius {words.length(edge.radius, unit)}, length {words.length(edge.length(), unit)}"
+        return edge, say("radius {radius}, length {length}", radius=words.length(edge.radius, unit),
+                         length=words.length(edge.length(), unit))
     return edge, words.step(chain.last, at, unit)

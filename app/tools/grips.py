@@ -24,6 +24,7 @@ from geometry.edits.tuners import along_edge, move_tuner, set_place, slide_tuner
 from geometry.edits.twin_features import echo_features
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, Headstock, RowPlace, StraightSlot
+from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.solids.side import tilt_of
 from geometry.units import format_angle
@@ -67,7 +68,7 @@ class PointGrip(_Base):
 
     def __init__(self, layout: Headstock, options: Options, id: str) -> None:
         super().__init__(layout, options, (id,))
-        self.name = f"Move {id}"
+        self.name = say("Move {id}", id=id)
         self.origin = plan_point(layout, id)
         self._id = id
         self._tuner = any(tuner.id == id for tuner in layout.tuners)
@@ -81,7 +82,7 @@ class PointGrip(_Base):
         readout = words.place(at, self.options.unit)
         row = along_edge(layout, self._id) if self._tuner else None
         if row is not None:
-            readout = f"along {words.length(row[1], self.options.unit)}, {readout}"
+            readout = say("along {along}, {place}", along=words.length(row[1], self.options.unit), place=readout)
         self.now = at
         marks = (*snap.marks, *neighbours.of_point(layout, self._id, self.options.unit, pointer.mm_per_pixel))
         return self._shown(layout, readout, snap.words if v.distance(at, snap.point) < 0.01 else "", marks,
@@ -106,7 +107,7 @@ class SideGrip(_Base):
 
     def __init__(self, layout: Headstock, options: Options, id: str, by_mark: bool, origin: Vec2) -> None:
         super().__init__(layout, options, (id,))
-        self.name = f"Slide {id}"
+        self.name = say("Slide {id}", id=id)
         self.origin = origin
         self._id = id
         self._by_mark = by_mark
@@ -126,14 +127,14 @@ class SideGrip(_Base):
         if self._by_mark and self._single and not pointer.shift:
             layout = self._sunk(layout, to, pointer)
         marks = (*stop.marks, *neighbours.of_seat(layout, self._id, self.options.unit, pointer.mm_per_pixel))
-        return self._shown(layout, self._readout(layout), stop.words, marks, (("along", "along the edge"),))
+        return self._shown(layout, self._readout(layout), stop.words, marks, (("along", say("along the edge")),))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         number = typed.number(text, self.options.unit) if typed.point(text, self.options.unit) is None else None
         if number is None:
             values = typed.named(text, self.options.unit)
             if values.keys() != {"along"}:
-                raise GeometryError(f"Type how far along the edge {self._id} sits, for example 73.9.")
+                raise GeometryError(say("Type how far along the edge {id} sits, for example 73.9.", id=self._id))
             number = values["along"]
         return self._echoed(slide_tuner(self.layout, self._id, number))
 
@@ -151,10 +152,10 @@ class SideGrip(_Base):
     def _readout(self, layout: Headstock) -> str:
         _, along = along_edge(layout, self._id)
         sits = frame(layout, layout.tuner(self._id))
-        text = f"along {words.length(along, self.options.unit)}, tilt {format_angle(tilt_of(sits))}"
+        text = say("along {along}, tilt {tilt}", along=words.length(along, self.options.unit), tilt=format_angle(tilt_of(sits)))
         depth = sits.origin[2]
         if abs(depth - layout.blank.thickness / 2) > 1e-9:
-            text += f", {words.length(depth, self.options.unit)} below the face"
+            text += say(", {depth} below the face", depth=words.length(depth, self.options.unit))
         return text
 
 
@@ -165,7 +166,7 @@ class SlotEndGrip(_Base):
         super().__init__(layout, options, (target.id,))
         self._end = target.part
         self._id = target.id
-        self.name = f"Move the {target.part} end of {target.id}"
+        self.name = say("Move the {part} end of {target}", part=target.part, target=target.id)
         self.origin = target.at
         self._snapper = Snapper(layout, options, ignore=self.ids)
 
@@ -177,12 +178,12 @@ class SlotEndGrip(_Base):
             size = v.dot(v.sub(to, other), way)
             step = self.options.grid if self.options.snapping and not pointer.alt else None
             size = round(size / step) * step if step else round(size, 2)
-            return self._result(v.along(other, way, size), "direction of the slot", (), pointer.mm_per_pixel)
+            return self._result(v.along(other, way, size), say("direction of the slot"), (), pointer.mm_per_pixel)
         upright = abs(to[0] - other[0]) <= LINE_REACH * pointer.mm_per_pixel
         if upright and self.options.snapping and not pointer.alt:
             level = self._snapper.point((other[0], to[1]), pointer.mm_per_pixel, axis=1)
             at = (other[0], level.point[1])
-            return self._result(at, "in line with its other end", (*guides.line(other, at), *level.marks),
+            return self._result(at, say("in line with its other end"), (*guides.line(other, at), *level.marks),
                                 pointer.mm_per_pixel)
         level = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt)
         return self._result(level.point, level.words, level.marks, pointer.mm_per_pixel)
@@ -199,16 +200,17 @@ class SlotEndGrip(_Base):
         if "width" in values:
             layout = set_slot_width(layout, self._id, values.pop("width"))
         if values:
-            raise GeometryError("Type the length of the slot over its ends, or its width, or the place of the end.")
+            raise GeometryError(say("Type the length of the slot over its ends, or its width, or the place of the end."))
         return self._echoed(layout)
 
     def _result(self, to: Vec2, snapped: str, marks: Drawing, mm_per_pixel: float) -> Shown:
         layout = move_slot_end(self.layout, self._id, self._end, to)
         shape = self._shape(layout)
         size = v.distance(shape.nut_end, shape.tip_end) + shape.width
-        readout = f"length {words.length(size, self.options.unit)}, {words.place(to, self.options.unit)}"
+        readout = say("length {length}, {place}", length=words.length(size, self.options.unit),
+                      place=words.place(to, self.options.unit))
         room = neighbours.of_slot(layout, self._id, self.options.unit, mm_per_pixel)
-        return self._shown(layout, readout, snapped, (*marks, *room), (("length", "length"), ("width", "width")))
+        return self._shown(layout, readout, snapped, (*marks, *room), (("length", say("length")), ("width", say("width"))))
 
     def _shape(self, layout: Headstock) -> StraightSlot:
         return next(slot.shape for slot in layout.slots if slot.id == self._id)
@@ -219,7 +221,7 @@ class ManyGrip(_Base):
 
     def __init__(self, layout: Headstock, options: Options, ids: tuple[str, ...], lead: str) -> None:
         super().__init__(layout, options, ids)
-        self.name = f"Move {lead}" if len(ids) == 1 else f"Move {len(ids)} things"
+        self.name = say("Move {lead}", lead=lead) if len(ids) == 1 else say("Move {n} things", n=len(ids))
         self.origin = plan_point(layout, lead)
         self._slot = lead if len(ids) == 1 and any(slot.id == lead for slot in layout.slots) else ""
         moving = {mate for id in ids for mate in _row_mates(layout, id)}
@@ -229,13 +231,13 @@ class ManyGrip(_Base):
         to, axis = constrained(self.origin, to, pointer.shift)
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
         by = v.sub(snap.point, self.origin)
-        readout = (f"moved {words.length(by[0], self.options.unit)} across, "
-                   f"{words.length(by[1], self.options.unit)} along")
+        readout = say("moved {across} across, {along} along",
+                      across=words.length(by[0], self.options.unit), along=words.length(by[1], self.options.unit))
         self.now = snap.point
         layout, marks = move_features(self.layout, self.ids, by), snap.marks
         if self._slot:
             marks += neighbours.of_slot(layout, self._slot, self.options.unit, pointer.mm_per_pixel)
-        return self._shown(layout, readout, snap.words, marks, (("across", "moved across"), ("along", "moved along")))
+        return self._shown(layout, readout, snap.words, marks, (("across", say("moved across")), ("along", say("moved along"))))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """How far it is moved, across and along or as a length and an angle; or the place of its point."""

@@ -6,9 +6,12 @@ from app.tools import typed, words
 from app.tools.hit import Target
 from app.tools.options import Options
 from app.tools.pointer import Pointer, Shown
+from app.tools.snap import grid_words
 from geometry.edits.fields import get_field, set_field
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 LEAST = 0.5
@@ -24,22 +27,23 @@ class SizeGrip:
         self._held = (target.id,)
         self._path, self._axis, self._factor, self._least = _reading(layout, target)
         self._start = float(get_field(layout, self._path))
-        self._word = {"nut end": "width", "ear": "width", "outer string": "first to last"}.get(target.kind, str(target.part))
-        self.name = {"nut end": "Change the width of the nut", "outer string": "Spread the strings"}.get(
-            target.kind, f"Change the {target.name}")
+        self._word = {"nut end": say("width"), "ear": say("width"), "outer string": say("first to last")}.get(
+            target.kind, term(str(target.part)))
+        self.name = {"nut end": say("Change the width of the nut"), "outer string": say("Spread the strings")}.get(
+            target.kind, say("Change the {target}", target=target.name))
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         value = self._start + self._factor * (to[self._axis] - self.origin[self._axis])
         step = self._options.grid if self._options.snapping and not pointer.alt else None
         value = max(self._least, round(round(value / step) * step, 6) if step else round(value, 2))
-        snapped = f"grid {words.length(step, self._options.unit)}" if step else ""
+        snapped = grid_words(self._options) if step else ""
         return Shown(set_field(self._layout, self._path, value), (),
                      f"{self._word} {words.length(value, self._options.unit)}", snapped, self._held)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         value = typed.number(text, self._options.unit)
         if value is None:
-            raise GeometryError("Type a length here.")
+            raise GeometryError(say("Type a length here."))
         return set_field(self._layout, self._path, value)
 
 

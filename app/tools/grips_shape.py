@@ -20,6 +20,7 @@ from geometry.edits.shape import set_edge_length, set_radius
 from geometry.edits.twins import twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Node
+from geometry.saying import say
 from geometry.units import format_angle
 from geometry.vectors import Vec2
 
@@ -31,7 +32,7 @@ class NodeGrip:
         self._layout, self._options = layout, options
         self._ref, self._index = target.id, target.part
         self._now: Vec2 | None = None
-        self.name = f"Move {target.name}"
+        self.name = say("Move {target}", target=target.name)
         self.origin = target.at
         nodes = list(loop_at(layout, self._ref).nodes)
         moving = {self._index}
@@ -66,22 +67,22 @@ class HandleGrip:
     def __init__(self, layout: Headstock, options: Options, target: Target) -> None:
         self._layout, self._options = layout, options
         self._ref, (self._edge, self._which) = target.id, target.part
-        self.name = f"Bend the {target.id}" if target.id == "outline" else f"Bend {target.id}"
+        self.name = say("Bend the outline") if target.id == "outline" else say("Bend {slot}", slot=target.id)
         self.origin = target.at
         nodes = list(loop_at(layout, self._ref).nodes)
         self._index = (self._edge + self._which) % len(nodes)
         self._node = nodes[self._index].at
-        self._ways = [((1.0, 0.0), "level with its node"), ((0.0, 1.0), "upright over its node")]
+        self._ways = [((1.0, 0.0), say("level with its node")), ((0.0, 1.0), say("upright over its node"))]
         other, _ = opposite(nodes, self._edge, self._which)
         beside = edge_of(nodes, other)
         if beside is not None and not nodes[self._index].smooth:
-            self._ways.append((beside.tangent(0.0 if self._which else 1.0), "in line with the edge beside it"))
+            self._ways.append((beside.tangent(0.0 if self._which else 1.0), say("in line with the edge beside it")))
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         snapped, marks = "", ()
         if pointer.shift:
             to = self._along(v.unit(v.sub(self.origin, self._node)), to)
-            snapped = "direction of the handle"
+            snapped = say("direction of the handle")
         elif self._options.snapping and not pointer.alt:
             near = [(abs(v.cross(way, v.sub(to, self._node))), way, name) for way, name in self._ways]
             off, way, name = min(near)
@@ -112,7 +113,8 @@ class EdgeGrip:
         self._layout, self._options = layout, options
         self._ref, (self._edge, self._t) = target.id, target.part
         self._segment = edge_of(list(loop_at(layout, self._ref).nodes), self._edge)
-        self.name = f"Bend an edge of {'the ' if target.id == 'outline' else ''}{target.id}"
+        self.name = (say("Bend an edge of the outline") if target.id == "outline" else
+                     say("Bend an edge of {slot}", slot=target.id))
         self.origin = target.at
         self._snapper = Snapper(layout, options, shape=True, skip={
             (self._ref, self._edge), (self._ref, (self._edge + 1) % len(loop_at(layout, self._ref).nodes))})
@@ -122,10 +124,11 @@ class EdgeGrip:
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
         layout = bend_edge(self._layout, self._ref, self._edge, self._t, snap.point, self._options.mirrored)
         segment = edge_of(list(loop_at(layout, self._ref).nodes), self._edge)
-        readout = "" if segment is None else f"length {words.length(segment.length(), self._options.unit)}"
+        unit = self._options.unit
+        readout = "" if segment is None else say("length {length}", length=words.length(segment.length(), unit))
         if isinstance(segment, Arc):
-            readout = f"radius {words.length(segment.radius, self._options.unit)}, {readout}"
-        takes = (("radius", "radius"),) if isinstance(self._segment, Arc) else (("length", "length"),)
+            readout = say("radius {radius}, {length}", radius=words.length(segment.radius, unit), length=readout)
+        takes = (("radius", say("radius")),) if isinstance(self._segment, Arc) else (("length", say("length")),)
         return Shown(layout, snap.marks, readout, snap.words, (self._ref,), takes=takes)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
@@ -138,7 +141,7 @@ class EdgeGrip:
             return set_radius(self._layout, self._ref, self._edge, values["radius"], mirrored)
         if values.keys() == {"length"}:
             return set_edge_length(self._layout, self._ref, self._edge, values["length"], mirrored)
-        raise GeometryError("Type the length of the edge, or the radius of an arc.")
+        raise GeometryError(say("Type the length of the edge, or the radius of an arc."))
 
 
 def shape_grip(layout: Headstock, options: Options, target: Target) -> Grip:
@@ -156,7 +159,8 @@ def _neighbours(nodes: list[Node], index: int, options: Options, mm_per_pixel: f
             text = words.length(segment.length(), options.unit)
             a, b = segment.start, segment.end
             turn = math.atan2(b[1] - a[1], b[0] - a[0])
-            marks += guides.caption(segment.point(0.5), f"{text} at {format_angle(turn)}"
-                                    if not isinstance(segment, Arc)
-                                    else f"{text}, radius {words.length(segment.radius, options.unit)}", mm_per_pixel)
+            marks += guides.caption(segment.point(0.5), say("{length} at {angle}", length=text, angle=format_angle(turn))
+                                    if not isinstance(segment, Arc) else
+                                    say("{length}, radius {radius}", length=text,
+                                        radius=words.length(segment.radius, options.unit)), mm_per_pixel)
     return marks

@@ -14,7 +14,9 @@ from geometry.edits.moving import plan_point
 from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Side, StraightSlot, loop_path, slot_path
+from geometry.saying import say
 from geometry.solids import Drilling, holes
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 REACH = 6.0
@@ -45,18 +47,19 @@ class Target:
     def name(self) -> str:
         """What to call it in a readout."""
         if self.kind == "node":
-            return f"node {self.part + 1} of the {self.id}"
+            return say("node {number} of the {of}", number=self.part + 1, of=term(self.id))
         if self.kind == "handle":
-            return f"handle of the {self.id}"
+            return say("handle of the {of}", of=term(self.id))
         if self.kind == "slot end":
-            return f"{self.part} end of {self.id}"
+            return say("{end} end of {slot}", end=term(self.part), slot=self.id)
         if self.kind == "outer string":
-            return f"outer string on the {self.part} side"
+            return say("outer string on the {side} side", side=term(self.part))
         if self.kind == "nut end":
-            return f"{self.part} end of the nut"
+            return say("{end} end of the nut", end=term(self.part))
         if self.kind == "blank edge":
-            return "thickness of the blank" if self.part == "thickness" else f"{self.part} edge of the blank"
-        return f"the {self.id}" if self.id == OUTLINE else self.id
+            return (say("thickness of the blank") if self.part == "thickness" else
+                    say("{edge} edge of the blank", edge=term(self.part)))
+        return say("the outline") if self.id == OUTLINE else self.id
 
 
 def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] = (),

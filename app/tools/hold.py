@@ -19,6 +19,7 @@ from geometry.edits.parts import OUTLINE, loop_at
 from geometry.edits.shape import add_node
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, feature_ids
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 DEAD = 3.0
@@ -141,7 +142,7 @@ def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], pointer: Poi
             inside = _inside(layout, press.at, corner)
         kept = (*held, *(id for id in inside if id not in held)) if adds else inside
         marks = guides.band(press.at, corner) if pulled else ()
-        pointer = yield Shown(layout, marks, f"{len(inside)} held" if inside else "", held=kept if pulled else held)
+        pointer = yield Shown(layout, marks, say("{n} held", n=len(inside)) if inside else "", held=kept if pulled else held)
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind in ("release", "press"):
@@ -183,18 +184,18 @@ def _doubled(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options
         if target.kind == "edge" and (target.id in held or options.shape):
             index, t = target.part
             made = add_node(layout, target.id, index, t, options.mirrored)
-            return Done(made, f"Add a node to {_the(target.id)}", (target.id,), node_at(made, target.id, target.at))
+            name = (say("Add a node to the outline") if target.id == OUTLINE else
+                    say("Add a node to {slot}", slot=target.id))
+            return Done(made, name, (target.id,), node_at(made, target.id, target.at))
         if target.kind == "node":
             smooth = not loop_at(layout, target.id).nodes[target.part].smooth
             made = set_smooth(layout, target.id, target.part, smooth, options.mirrored)
-            return Done(made, f"Make {target.name} {'smooth' if smooth else 'a corner'}", (target.id,), target.part)
+            name = (say("Make {node} smooth", node=target.name) if smooth else
+                    say("Make {node} a corner", node=target.name))
+            return Done(made, name, (target.id,), target.part)
     except GeometryError:
         return Done(layout, held=(target.id,), node=target.part if target.kind == "node" else None)
     return Done(layout, held=(target.id,))
-
-
-def _the(ref: str) -> str:
-    return "the outline" if ref == OUTLINE else ref
 
 
 def _toggled(held: tuple[str, ...], id: str) -> tuple[str, ...]:

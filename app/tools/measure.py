@@ -10,6 +10,7 @@ from app.tools.snap import tidy
 from app.tools.things import Between, Thing, between, thing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 
 def measure(layout: Headstock, options: Options) -> Gesture:
@@ -19,7 +20,7 @@ def measure(layout: Headstock, options: Options) -> Gesture:
     bores the true distance in space is told as well. Nothing is changed.
     """
     first: Thing | None = None
-    marks, readout = (), "press on the first thing"
+    marks, readout = (), say("press on the first thing")
     pointer = yield Shown(layout, readout=readout)
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
@@ -27,7 +28,7 @@ def measure(layout: Headstock, options: Options) -> Gesture:
         if pointer.kind in ("press", "double"):
             here = _thing_at(layout, pointer)
             if first is None:
-                first, marks, readout = here, (), f"from {here.name}"
+                first, marks, readout = here, (), say("from {thing}", thing=here.name)
             else:
                 marks, readout = _told(first, here, options, pointer)
                 first = None
@@ -41,19 +42,19 @@ def _thing_at(layout: Headstock, pointer: Pointer) -> Thing:
     if target is None or target.kind != "node":
         target = hit(layout, pointer.at, pointer.mm_per_pixel)
     if target is None:
-        return Thing("this point", tidy(pointer.at))
+        return Thing(say("this point"), tidy(pointer.at))
     try:
         return thing(layout, target, strip_at(layout, pointer.at) is not None)
     except GeometryError:
-        return Thing("this point", tidy(pointer.at))
+        return Thing(say("this point"), tidy(pointer.at))
 
 
 def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[tuple, str]:
     found: Between = between(one, two)
     text = words.length(found.distance, options.unit)
-    readout = f"{text} from {one.name} to {two.name}"
+    readout = say("{far} from {one} to {two}", far=text, one=one.name, two=two.name)
     if found.in_space is not None and abs(found.in_space - found.distance) > 0.005:
-        space = "they meet in the wood" if found.in_space <= 0 else \
-            f"{words.length(found.in_space, options.unit)} apart in the wood"
-        readout += f" seen from the face, {space}"
+        space = say("they meet in the wood") if found.in_space <= 0 else \
+            say("{far} apart in the wood", far=words.length(found.in_space, options.unit))
+        readout = say("{readout} seen from the face, {space}", readout=readout, space=space)
     return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel), readout

@@ -20,6 +20,7 @@ from geometry.edits.tuners import along_edge, pattern_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.layout.edges import edge
+from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.solids.side import tilt_of
 from geometry.units import format_angle
@@ -37,10 +38,10 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     for a side tuner how far along its edge. Mirrored: its mirror image comes too.
     """
     if what == "tuner" and not options.pattern:
-        raise GeometryError("Choose the hardware to place first.")
+        raise GeometryError(say("Choose the hardware to place first."))
     side = what == "tuner" and pattern_of(layout, options.pattern).mount == "side"
     snapper = AlongSnapper(layout, options) if side else Snapper(layout, options)
-    pointer = yield Shown(layout, readout=f"press where the {what} goes")
+    pointer = yield Shown(layout, readout=say("press where the {what} goes", what=what))
     last = Shown(layout)
     while True:
         try:
@@ -49,12 +50,12 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind == "key" and pointer.typed:
                 made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
                                  snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)
-                return Done(made, f"Add {new_ids(layout, made)[0]}", new_ids(layout, made))
+                return Done(made, say("Add {new_id}", new_id=new_ids(layout, made)[0]), new_ids(layout, made))
             if pointer.kind != "key":
                 last = _along(layout, options, snapper, pointer) if side else \
                     _free(layout, what, options, snapper, pointer)
             if pointer.kind in ("press", "double"):
-                return Done(last.layout, f"Add {last.held[0]}", last.held)
+                return Done(last.layout, say("Add {held}", held=last.held[0]), last.held)
         except GeometryError as error:
             last = Shown(layout, last.marks, str(error))
         pointer = yield last
@@ -80,9 +81,9 @@ def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: 
     id = new_ids(layout, made)[0]
     sits = frame(made, made.tuner(id))
     _, reached = along_edge(made, id)
-    readout = f"along {words.length(reached, options.unit)}, tilt {format_angle(tilt_of(sits))}"
+    readout = say("along {along}, tilt {tilt}", along=words.length(reached, options.unit), tilt=format_angle(tilt_of(sits)))
     near = () if options.mirrored else neighbours.of_seat(made, id, options.unit, pointer.mm_per_pixel)
-    return _shown(layout, made, readout, stop.words, (*stop.marks, *near), (("along", "along the edge"),))
+    return _shown(layout, made, readout, stop.words, (*stop.marks, *near), (("along", say("along the edge")),))
 
 
 def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer, now: Vec2) -> Headstock:
@@ -92,7 +93,7 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
         number = typed.number(text, options.unit)
         along = number if number is not None else typed.named(text, options.unit).get("along")
         if along is None:
-            raise GeometryError("Type how far along the edge the tuner sits, for example 73.9.")
+            raise GeometryError(say("Type how far along the edge the tuner sits, for example 73.9."))
         which, _ = nearest_on_edges(layout.outline, pointer.at)
         to = edge(layout.outline, which).seat(along).point
     elif to is None:

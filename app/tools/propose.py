@@ -12,6 +12,7 @@ from geometry.curves.polygons import parts
 from geometry.drawing import Area, Cross, Disc, Drawing, Mark
 from geometry.drawing.shapes import chain
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from geometry.sequence.pin_plan import PinPlan
@@ -23,13 +24,13 @@ REACH = 4.0
 def propose(layout: Headstock, plan: PinPlan) -> Gesture:
     """Show two pins in the place of the layout's own, and where others would be legal. Enter or a press takes them, Esc does not."""
     made = replace(layout, pins=plan.pins)
-    shown = Shown(made, ghost(plan), f"Enter takes these pins, Esc puts back: {plan.words}", held=())
+    shown = Shown(made, ghost(plan), say("Enter takes these pins, Esc puts back: {words}", words=plan.words), held=())
     pointer = yield shown
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter"):
-            return Done(made, "Propose pins", tuple(pin.id for pin in plan.pins))
+            return Done(made, say("Propose pins"), tuple(pin.id for pin in plan.pins))
         pointer = yield shown
 
 

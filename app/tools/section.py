@@ -13,6 +13,7 @@ from geometry.curves import Line
 from geometry.drawing import Drawing, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 REACH = 9.0
@@ -30,7 +31,7 @@ def section(layout: Headstock, options: Options) -> Gesture:
     b: Vec2 | None = None
     held: Hold | None = None
     grabbed: Vec2 = (0.0, 0.0)
-    pointer = yield Shown(layout, readout="press and drag to lay a section line")
+    pointer = yield Shown(layout, readout=say("press and drag to lay a section line"))
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
@@ -50,7 +51,8 @@ def section(layout: Headstock, options: Options) -> Gesture:
         elif pointer.kind == "release":
             held = None
         laid = a is not None and b is not None and v.distance(a, b) > 1e-6
-        readout = f"section of {words.length(v.distance(a, b), options.unit)}" if laid else "drag to the other end"
+        readout = (say("section of {length}", length=words.length(v.distance(a, b), options.unit)) if laid else
+                   say("drag to the other end"))
         pointer = yield Shown(layout, _marks(a, b, pointer.mm_per_pixel) if laid else (), readout,
                               line=(a, b) if laid else None)
 

@@ -13,6 +13,7 @@ from geometry.edits.parts import new_ids
 from geometry.edits.slots import add_straight_slot
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 
@@ -27,7 +28,7 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
     snapper = Snapper(layout, options)
     first: Vec2 | None = None
     pressed: Vec2 | None = None
-    pointer = yield Shown(layout, readout="press where one end goes")
+    pointer = yield Shown(layout, readout=say("press where one end goes"))
     shown = Shown(layout)
     while True:
         snap = _snapped(snapper, pointer, first)
@@ -58,7 +59,7 @@ def _snapped(snapper: Snapper, pointer: Pointer, first: Vec2 | None) -> Snap:
     if first is None:
         return snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
     to, axis = constrained(first, pointer.at, pointer.shift)
-    return snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis, own=(("the first end", first),))
+    return snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis, own=((say("the first end"), first),))
 
 
 def _ghost(layout: Headstock, options: Options, first: Vec2 | None, snap: Snap, pointer: Pointer) -> Shown:
@@ -68,36 +69,37 @@ def _ghost(layout: Headstock, options: Options, first: Vec2 | None, snap: Snap, 
                      takes=words.place_takes(snap.point))
     made = _made(layout, options, first, snap.point)
     size = v.distance(first, snap.point) + options.slot_width
-    return Shown(made, snap.marks, f"length {words.length(size, options.unit)} over the ends, "
-                 f"{words.place(snap.point, options.unit)}", snap.words, new_ids(layout, made), takes=words.STEP)
+    readout = say("length {length} over the ends, {place}", length=words.length(size, options.unit),
+                  place=words.place(snap.point, options.unit))
+    return Shown(made, snap.marks, readout, snap.words, new_ids(layout, made), takes=words.STEP)
 
 
 def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) -> Vec2 | None:
     """The end that was typed, None when the text set the width."""
     text = pointer.typed
-    if text.strip().lower().startswith("width"):
+    if text.strip().lower().startswith(("width", say("width").lower())):
         width = typed.named(text, options.unit).get("width", 0.0)
         if not 0 < width <= 500:
-            raise GeometryError("A slot needs a width above zero.")
+            raise GeometryError(say("A slot needs a width above zero."))
         options.slot_width = width
         return None
     if first is None or typed.point(text, options.unit) is not None:
         return typed.placed(text, options.unit, first, now)
     values = typed.polar(text, options.unit)
     if not values.keys() <= {"length", "angle"}:
-        raise GeometryError("Type a place, the length over both ends, an angle, or a length and an angle here.")
+        raise GeometryError(say("Type a place, the length over both ends, an angle, or a length and an angle here."))
     to = typed.placed(text, options.unit, first, now)
     if "length" not in values:
         return to
     if values["length"] < options.slot_width:
-        raise GeometryError("The slot is measured over its round ends, so it cannot be shorter than it is wide.")
+        raise GeometryError(say("The slot is measured over its round ends, so it cannot be shorter than it is wide."))
     return v.along(first, v.unit(v.sub(to, first)), values["length"] - options.slot_width)
 
 
 def _done(layout: Headstock, options: Options, first: Vec2, second: Vec2) -> Done:
     made = _made(layout, options, first, second)
     ids = new_ids(layout, made)
-    return Done(made, f"Add {ids[0]}", ids)
+    return Done(made, say("Add {ids}", ids=ids[0]), ids)
 
 
 def _made(layout: Headstock, options: Options, first: Vec2, second: Vec2) -> Headstock:

@@ -16,6 +16,8 @@ from geometry.edits.moving import plan_point
 from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, StraightSlot, loop_path, slot_path
+from geometry.saying import say
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 POINT_REACH = 8.0
@@ -53,10 +55,10 @@ class Snapper:
     def __init__(self, layout: Headstock, options: Options, ignore: Collection[str] = (), shape: bool = False,
                  skip: Collection[tuple[str, int]] = ()) -> None:
         self._options = options
-        self._spots: list[Spot] = [Spot((0.0, 0.0), "nut line on the centreline")]
-        self._across: list[_Level] = [_Level(0.0, "centreline")]
-        self._up: list[_Level] = [_Level(0.0, "nut line")]
-        self._walls = [("the outline", loop_path(layout.outline))] if not (shape and skip) else []
+        self._spots: list[Spot] = [Spot((0.0, 0.0), say("nut line on the centreline"))]
+        self._across: list[_Level] = [_Level(0.0, term("centreline"))]
+        self._up: list[_Level] = [_Level(0.0, term("nut line"))]
+        self._walls = [(say("the outline"), loop_path(layout.outline))] if not (shape and skip) else []
         self._layout = layout
         self._features(layout, ignore, shape)
         if shape:
@@ -98,7 +100,7 @@ class Snapper:
         for k, levels in ((0, self._across), (1, self._up)):
             if axis is not None and k != axis:
                 continue
-            drawn = [_Level(q[k], f"{'level' if k else 'in line'} with {name}", q) for name, q in own]
+            drawn = [_Level(q[k], level_words(name) if k else in_line_words(name), q) for name, q in own]
             near = min((level for level in (*levels, *drawn) if abs(level.value - p[k]) <= reach),
                        key=lambda level: abs(level.value - p[k]), default=None)
             if near is not None:
@@ -110,9 +112,9 @@ class Snapper:
                 grid = True
         at = (out[0], out[1])
         if grid and not words:
-            words.append(f"grid {length(self._options.grid, self._options.unit)}")
+            words.append(grid_words(self._options))
         marks = tuple(mark for level in caught if level.of is not None for mark in guides.line(level.of, at))
-        return Snap(at, " and ".join(words), marks)
+        return Snap(at, (say("{one} and {two}", one=words[0], two=words[1]) if len(words) > 1 else "".join(words)), marks)
 
     def _nearest_spot(self, p: Vec2, reach: float) -> Spot | None:
         near = [(v.distance(spot.at, p), i) for i, spot in enumerate(self._spots)]
@@ -122,7 +124,7 @@ class Snapper:
     def _on_wall(self, p: Vec2, reach: float) -> Spot | None:
         near = [(path.nearest(p), words) for words, path in self._walls]
         found = min(near, key=lambda pair: pair[0].distance, default=None)
-        return None if found is None or found[0].distance > reach else Spot(found[0].point, f"on {found[1]}")
+        return None if found is None or found[0].distance > reach else Spot(found[0].point, say("on {edge}", edge=found[1]))
 
     # ---- gathering ------------------------------------------------------
     def _features(self, layout: Headstock, ignore: Collection[str], shape: bool) -> None:
@@ -132,10 +134,10 @@ class Snapper:
         for id, p in (*face, *others):
             if id in ignore:
                 continue
-            self._spots.append(Spot(p, f"axis of {id}"))
+            self._spots.append(Spot(p, say("axis of {id}", id=id)))
             self._level_with(id, p)
             if abs(p[0]) > 1e-6 and not shape:
-                self._spots.append(Spot((-p[0], p[1]), f"mirrors {id}", (p,)))
+                self._spots.append(Spot((-p[0], p[1]), say("mirrors {what}", what=id), (p,)))
         if not shape:
             self._neighbours([one for one in face if one[0] not in ignore])
         for slot in layout.slots:
@@ -143,12 +145,14 @@ class Snapper:
                 continue
             self._walls.append((slot.id, slot_path(slot)))
             if isinstance(slot.shape, StraightSlot):
-                self._spots.append(Spot(v.middle(slot.shape.nut_end, slot.shape.tip_end), f"middle of {slot.id}"))
+                self._spots.append(Spot(v.middle(slot.shape.nut_end, slot.shape.tip_end), say("middle of {slot}", slot=slot.id)))
                 for end, p in (("nut", slot.shape.nut_end), ("tip", slot.shape.tip_end)):
-                    self._spots.append(Spot(p, f"{end} end of {slot.id}"))
-                    self._level_with(f"{end} end of {slot.id}", p)
+                    name = say("{end} end of {slot}", end=term(end), slot=slot.id)
+                    self._spots.append(Spot(p, name))
+                    self._level_with(name, p)
                     if abs(p[0]) > 1e-6:
-                        self._spots.append(Spot((-p[0], p[1]), f"mirrors the {end} end of {slot.id}", (p,)))
+                        self._spots.append(Spot((-p[0], p[1]), say("mirrors the {end} end of {slot}",
+                                                                   end=term(end), slot=slot.id), (p,)))
 
     def _neighbours(self, face: list[tuple[str, Vec2]]) -> None:
         """Half way between two neighbours of one side, and one step of theirs farther on."""
@@ -156,13 +160,13 @@ class Snapper:
             row = sorted((one for one in face if one[1][0] * sign > 0), key=lambda one: one[1][1])
             for (a, p), (b, q) in pairwise(row):
                 step = v.sub(q, p)
-                self._spots.append(Spot(v.middle(p, q), f"midway between {a} and {b}", (p, q)))
-                self._spots.append(Spot(v.add(q, step), f"same step as from {a} to {b}", (q,)))
-                self._spots.append(Spot(v.sub(p, step), f"same step as from {b} to {a}", (p,)))
+                self._spots.append(Spot(v.middle(p, q), say("midway between {a} and {b}", a=a, b=b), (p, q)))
+                self._spots.append(Spot(v.add(q, step), say("same step as from {a} to {b}", a=a, b=b), (q,)))
+                self._spots.append(Spot(v.sub(p, step), say("same step as from {a} to {b}", a=b, b=a), (p,)))
 
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
         for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
-            self._spots.append(Spot((x, 0.0), f"{end} end of the nut"))
+            self._spots.append(Spot((x, 0.0), say("{end} end of the nut", end=term(end))))
         loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
                                               if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
         for ref, loop in loops:
@@ -170,15 +174,31 @@ class Snapper:
             for i, node in enumerate(loop.nodes):
                 if (ref, i) in skip:
                     continue
-                name = f"node {i + 1} of the {ref}" if ref == OUTLINE else f"node {i + 1} of {ref}"
+                name = (say("node {number} of the outline", number=i + 1) if ref == OUTLINE else
+                        say("node {number} of {slot}", number=i + 1, slot=ref))
                 self._spots.append(Spot(node.at, name))
                 self._level_with(name, node.at)
                 if abs(node.at[0]) > 1e-6:
-                    self._spots.append(Spot((-node.at[0], node.at[1]), f"mirrors {name}", (node.at,)))
+                    self._spots.append(Spot((-node.at[0], node.at[1]), say("mirrors {what}", what=name), (node.at,)))
 
     def _level_with(self, name: str, p: Vec2) -> None:
-        self._across.append(_Level(p[0], f"in line with {name}", p))
-        self._up.append(_Level(p[1], f"level with {name}", p))
+        self._across.append(_Level(p[0], in_line_words(name), p))
+        self._up.append(_Level(p[1], level_words(name), p))
+
+
+def grid_words(options: Options) -> str:
+    """What is said of a place that only the grid has caught."""
+    return say("grid {length}", length=length(options.grid, options.unit))
+
+
+def level_words(name: str) -> str:
+    """What is said of a place as far along as another."""
+    return say("level with {name}", name=name)
+
+
+def in_line_words(name: str) -> str:
+    """What is said of a place as far across as another."""
+    return say("in line with {name}", name=name)
 
 
 def tidy(p: Vec2) -> Vec2:

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from app.tools import guides
 from app.tools.options import Options
-from app.tools.snap import POINT_REACH, TIDY
+from app.tools.snap import POINT_REACH, TIDY, grid_words
 from app.tools.words import length
 from geometry.drawing import Drawing
 from geometry.edits.edge_places import along_of
@@ -16,6 +16,7 @@ from geometry.edits.moving import plan_point
 from geometry.edits.tuners import along_edge
 from geometry.layout import Headstock, Side
 from geometry.layout.edges import edge
+from geometry.saying import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +32,7 @@ class Along:
 class _Stop:
     along: float
     words: str
+    midway: bool = False
 
 
 class AlongSnapper:
@@ -58,17 +60,17 @@ class AlongSnapper:
         self._stops: dict[Side, list[_Stop]] = {}
         for side in ("bass", "treble"):
             other: Side = "bass" if side == "treble" else "treble"
-            stops = [_Stop(along, f"opposite {id}") for along, id in side_tuners[other]]
-            stops += [_Stop(along, f"beside {id}") for along, id in face_tuners[side]]
+            stops = [_Stop(along, say("opposite {id}", id=id)) for along, id in side_tuners[other]]
+            stops += [_Stop(along, say("beside {id}", id=id)) for along, id in face_tuners[side]]
             for group in (side_tuners[side], face_tuners[side]):
                 row = sorted(group)
                 for (a, one), (b, two) in pairwise(row):
-                    stops.append(_Stop((a + b) / 2, f"midway between {one} and {two}"))
+                    stops.append(_Stop((a + b) / 2, say("midway between {a} and {b}", a=one, b=two), midway=True))
                     if group is side_tuners[side]:
-                        stops += [_Stop(2 * b - a, f"same step as from {one} to {two}"),
-                                  _Stop(2 * a - b, f"same step as from {two} to {one}")]
+                        stops += [_Stop(2 * b - a, say("same step as from {a} to {b}", a=one, b=two)),
+                                  _Stop(2 * a - b, say("same step as from {a} to {b}", a=two, b=one))]
             # Midway comes first where two stops lie together.
-            self._stops[side] = sorted(stops, key=lambda stop: not stop.words.startswith("midway"))
+            self._stops[side] = sorted(stops, key=lambda stop: not stop.midway)
 
     def snap(self, side: Side, along: float, mm_per_pixel: float, off: bool = False) -> Along:
         """The place that a side tuner at `along` snaps to; with `off` only rounded to 0.01 mm."""
@@ -85,5 +87,5 @@ class AlongSnapper:
             return Along(stop.along, stop.words, guides.line(*ends))
         if self._options.grid:
             step = self._options.grid
-            return Along(min(round(round(along / step) * step, 6), longest), f"grid {length(step, self._options.unit)}")
+            return Along(min(round(round(along / step) * step, 6), longest), grid_words(self._options))
         return Along(min(round(along, TIDY), longest))

@@ -9,6 +9,7 @@ from geometry import vectors as v
 from geometry.curves import Arc, Path, Segment
 from geometry.edits.loops import edge_of
 from geometry.layout import Loop
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 STEPS = 24
@@ -26,15 +27,15 @@ class Spot:
 
 def marked(loop: Loop, ref: str, skip: frozenset[int] = frozenset()) -> Iterator[Spot]:
     """The middle of each edge of a loop, and the centre of each arc; edges at the nodes of `skip` move and are left out."""
-    nodes, name = list(loop.nodes), "the outline" if ref == "outline" else ref
+    nodes, name = list(loop.nodes), say("the outline") if ref == "outline" else ref
     for i in range(len(nodes)):
         segment = edge_of(nodes, i)
         if segment is None or i in skip or (i + 1) % len(nodes) in skip:
             continue
         middle = segment.point(segment.at_length(segment.length() / 2))
-        yield Spot(middle, f"middle of edge {i + 1} of {name}")
+        yield Spot(middle, say("middle of edge {i} of {name}", i=i + 1, name=name))
         if isinstance(segment, Arc):
-            yield Spot(segment.centre, f"centre of edge {i + 1} of {name}", (segment.start,))
+            yield Spot(segment.centre, say("centre of edge {i} of {name}", i=i + 1, name=name), (segment.start,))
 
 
 def met(start: Vec2, at: Vec2, path: Path, name: str, reach: float) -> Spot | None:
@@ -43,12 +44,13 @@ def met(start: Vec2, at: Vec2, path: Path, name: str, reach: float) -> Spot | No
     for segment in path.segments:
         if not _near(segment, at, reach):
             continue
-        for word, measure in (("square to", _along), ("touching", _across)):
+        for square, measure in ((True, _along), (False, _across)):
             for t in _roots(segment, start, measure):
                 place = segment.point(t)
                 off = v.distance(place, at)
                 if off <= reach and v.distance(place, start) > reach and (best is None or off < best[0]):
-                    best = (off, Spot(place, f"{word} {name}", (start,)))
+                    words = say("square to {edge}", edge=name) if square else say("touching {edge}", edge=name)
+                    best = (off, Spot(place, words, (start,)))
     return None if best is None else best[1]
 
 

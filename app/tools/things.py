@@ -14,6 +14,7 @@ from geometry.drawing.shapes import straight
 from geometry.drawing.tuner_plan import folded, strip
 from geometry.edits.parts import OUTLINE
 from geometry.layout import Headstock, Side, loop_path, slot_path
+from geometry.saying import say
 from geometry.solids import Drilling
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -54,7 +55,7 @@ def thing(layout: Headstock, target: Target, on_strip: bool = False) -> Thing:
     if target.kind in ("node", "nut end", "outer string", "handle"):
         return Thing(target.name, target.at)
     if target.id == OUTLINE:
-        return Thing("the outline", paths=(loop_path(layout.outline),), opening=True)
+        return Thing(say("the outline"), paths=(loop_path(layout.outline),), opening=True)
     if target.kind in ("slot", "slot end", "edge"):
         slot = next(slot for slot in layout.slots if slot.id == target.id)
         return Thing(target.id, paths=(slot_path(slot),))
@@ -63,12 +64,12 @@ def thing(layout: Headstock, target: Target, on_strip: bool = False) -> Thing:
     if target.kind == "ear":
         ear = next(ear for ear in layout.ears if ear.id == target.id)
         x = target.at[0]
-        return Thing(f"glue line of {ear.id}", paths=(straight((x, ear.start), (x, ear.end)),))
+        return Thing(say("glue line of {ear}", ear=ear.id), paths=(straight((x, ear.start), (x, ear.end)),))
     own = tuple(d for d in drillings(layout) if d.of == target.id)
     if on_strip:
         sides: list[tuple[Side, Drilling]] = [("treble" if d.surface.startswith("treble") else "bass", d)
                                               for d in own if d.mark is not None]
-        return Thing(f"marks of {target.id}", paths=tuple(
+        return Thing(say("marks of {tuner}", tuner=target.id), paths=tuple(
             circle(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius) for side, d in sides))
     return Thing(target.id, paths=tuple(circle(d.start[:2], d.radius) if d.upright else strip(d) for d in own),
                  bores=own)

@@ -6,6 +6,8 @@ import math
 import re
 
 from geometry.errors import GeometryError, quoted
+from geometry.saying import say
+from geometry.terms import term
 from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
@@ -26,14 +28,14 @@ def point(text: str, unit: LengthUnit) -> Vec2 | None:
             break
     else:
         parts = text.split(",")
-    if len(parts) != 2 or any(re.match(r"\s*[a-z]{3,}", part) for part in parts):
+    if len(parts) != 2 or any(re.match(r"\s*[^\W\d_]{3,}", part) for part in parts):
         return None
     return (parse_length(parts[0], unit), parse_length(parts[1], unit))
 
 
 def number(text: str, unit: LengthUnit) -> float | None:
     """A single length in mm, None when the text begins with a word."""
-    if re.match(r"\s*[A-Za-z]", text):
+    if re.match(r"\s*[^\W\d_]", text):
         return None
     return parse_length(text, unit)
 
@@ -44,13 +46,16 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     GeometryError when a word is not known or its number cannot be read.
     """
     found: dict[str, float] = {}
-    pieces = re.split(r"([A-Za-z]{3,})", re.sub(r"\binch(es)?\b", '"', text.strip()))
+    own = {term(word).lower(): word for word in WORDS}
+    pieces = re.split(r"([^\W\d_]{3,})", re.sub(r"\binch(es)?\b", '"', text.strip()))
     if len(pieces) < 3 or pieces[0].strip():
-        raise GeometryError(f'{quoted(text)} is not understood here: type a length, or two with a semicolon between them.')
+        raise GeometryError(say('{text} is not understood here: type a length, or two with a semicolon between them.',
+                                text=quoted(text)))
     for word, value in zip(pieces[1::2], pieces[2::2], strict=True):
-        word = word.lower()
+        word = own.get(word.lower(), word.lower())
         if word not in WORDS:
-            raise GeometryError(f'"{word}" is not understood here: use {", ".join(WORDS[:-1])} or {WORDS[-1]}.')
+            raise GeometryError(say('"{word}" is not understood here: use {words} or {last}.', word=word,
+                                    words=", ".join(term(one) for one in WORDS[:-1]), last=term(WORDS[-1])))
         value = value.strip(" ,;:=")
         found[word] = parse_angle(value) if word == "angle" else parse_length(value, unit)
     return found
@@ -59,7 +64,7 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
 def polar(text: str, unit: LengthUnit) -> dict[str, float]:
     """A length, an angle, or both: `40`, `30°`, `40 30°`, or in words; lengths in mm, the angle in rad."""
     match = re.fullmatch(r"(?P<length>.*?)\s*(?P<angle>[+-]?\d[\d.,]*\s*(?:°|deg|degrees))\s*", text)
-    if match is not None and not re.match(r"\s*[A-Za-z]", text):
+    if match is not None and not re.match(r"\s*[^\W\d_]", text):
         found = {"angle": parse_angle(match["angle"])}
         return {"length": parse_length(match["length"], unit), **found} if match["length"].strip() else found
     bare = number(text, unit)
@@ -80,9 +85,9 @@ def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Ve
         across = values.get("treble", values.get("across", -values["bass"] if "bass" in values else pointer[0]))
         return (across, values.get("along", pointer[1]))
     if start is None:
-        raise GeometryError("Type a place as two lengths with a semicolon between them, for example 12.5; 40.")
+        raise GeometryError(say("Type a place as two lengths with a semicolon between them, for example 12.5; 40."))
     if not values.keys() <= {"length", "angle"}:
-        raise GeometryError("Type a place, a length, an angle, or a length and an angle here.")
+        raise GeometryError(say("Type a place, a length, an angle, or a length and an angle here."))
     d = (pointer[0] - start[0], pointer[1] - start[1])
     size = values.get("length", math.hypot(*d))
     angle = values.get("angle", math.atan2(d[1], d[0]))

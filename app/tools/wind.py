@@ -9,10 +9,12 @@ from geometry.drawing.string_marks import ghost_strings
 from geometry.edits import set_field
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.strings import runs
+from geometry.terms import term
 
-HINT = "Press on a post to lead its string past the other side of it."
-NOT_A_POST = "There is no post here: press on a tuner to change over the side of its string."
+HINT = say("Press on a post to lead its string past the other side of it.")
+NOT_A_POST = say("There is no post here: press on a tuner to change over the side of its string.")
 
 
 def change_over(layout: Headstock, tuner_id: str) -> Headstock:
@@ -22,7 +24,8 @@ def change_over(layout: Headstock, tuner_id: str) -> Headstock:
     """
     tuner = layout.tuner(tuner_id)
     if tuner.string is None:
-        raise GeometryError(f"No string winds on {tuner_id}: give it one in the table of strings first.")
+        raise GeometryError(say("No string winds on {tuner}: give it one in the table of strings first.",
+                                tuner=tuner_id))
     return set_field(layout, ("tuners", tuner_id, "winds"), "bass" if tuner.winds == "treble" else "treble")
 
 
@@ -41,7 +44,7 @@ def wind(layout: Headstock) -> Gesture:
             if at is None:
                 raise GeometryError(NOT_A_POST)
             made = change_over(layout, at)
-            return Done(made, f"Side of the string on {at}")
+            return Done(made, say("Side of the string on {at}", at=at))
         shown = Shown(layout, readout=HINT) if at is None else Shown(layout, _ghost(layout, at), _words(layout, at))
 
 
@@ -57,7 +60,9 @@ def _ghost(layout: Headstock, tuner_id: str) -> Drawing:
 def _words(layout: Headstock, tuner_id: str) -> str:
     tuner = layout.tuner(tuner_id)
     if tuner.string is None:
-        return f"No string winds on {tuner_id}."
+        return say("No string winds on {tuner}.", tuner=tuner_id)
     if layout.pattern(tuner.pattern).mount == "side":
-        return f"String {tuner.string}: {'over' if tuner.winds == 'treble' else 'under'} the post"
-    return f"String {tuner.string}: {'bass' if tuner.winds == 'treble' else 'treble'} side"
+        return (say("String {string}: over the post", string=tuner.string) if tuner.winds == "treble" else
+                say("String {string}: under the post", string=tuner.string))
+    return say("String {string}: {side} side", string=tuner.string,
+               side=term("bass" if tuner.winds == "treble" else "treble"))

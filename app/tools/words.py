@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from app.tools.pointer import Takes
+from geometry.saying import say
 from geometry.units import LengthUnit, format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -17,25 +18,29 @@ def length(mm: float, unit: LengthUnit) -> str:
 def place(p: Vec2, unit: LengthUnit) -> str:
     """A point of the face as makers say it: `12.3 mm to the treble, 94 mm from the nut line`."""
     if abs(p[0]) < 0.005:
-        across = "on the centreline"
+        across = say("on the centreline")
     else:
-        across = f"{length(abs(p[0]), unit)} to the {'treble' if p[0] > 0 else 'bass'}"
+        far = length(abs(p[0]), unit)
+        across = say("{far} to the treble", far=far) if p[0] > 0 else say("{far} to the bass", far=far)
     if abs(p[1]) < 0.005:
-        return f"{across}, on the nut line"
-    return f"{across}, {length(abs(p[1]), unit)} {'from' if p[1] > 0 else 'behind'} the nut line"
+        return say("{across}, on the nut line", across=across)
+    along = length(abs(p[1]), unit)
+    return (say("{across}, {along} from the nut line", across=across, along=along) if p[1] > 0 else
+            say("{across}, {along} behind the nut line", across=across, along=along))
 
 
 def step(a: Vec2, b: Vec2, unit: LengthUnit) -> str:
     """Length and direction from a to b."""
     d = (b[0] - a[0], b[1] - a[1])
-    return f"length {length(math.hypot(*d), unit)}, angle {format_angle(math.atan2(d[1], d[0]))}"
+    return say("length {length}, angle {angle}", length=length(math.hypot(*d), unit),
+               angle=format_angle(math.atan2(d[1], d[0])))
 
 
 def place_takes(p: Vec2) -> tuple[Takes, ...]:
     """The two values of a place, to be typed: how far to the side on which p lies, and how far from the nut line."""
-    side = ("bass", "to the bass") if p[0] < -0.005 else ("treble", "to the treble")
-    return (side, ("along", "from the nut line"))
+    side = ("bass", say("to the bass")) if p[0] < -0.005 else ("treble", say("to the treble"))
+    return (side, ("along", say("from the nut line")))
 
 
-STEP: tuple[Takes, ...] = (("length", "length"), ("angle", "angle"))
+STEP: tuple[Takes, ...] = (("length", say("length")), ("angle", say("angle")))
 """The two values of a step from one place to the next."""

@@ -9,11 +9,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
 
-LAYOUTS = "Headstock layouts (*.headstock.json)"
-DRAWINGS = "Drawings (*.dxf *.svg)"
-RACKS = "Racks (*.json)"
-TEMPLATES = "Templates (*.dxf *.svg)"
-TABLES = "Tables (*.csv)"
+from geometry.saying import say
+
+LAYOUTS = say("Headstock layouts (*.headstock.json)")
+DRAWINGS = say("Drawings (*.dxf *.svg)")
+RACKS = say("Racks (*.json)")
+TEMPLATES = say("Templates (*.dxf *.svg)")
+TABLES = say("Tables (*.csv)")
 
 
 def open_file(parent: QWidget, title: str, folder: str, kinds: str) -> Path | None:
@@ -37,8 +39,8 @@ def folder(parent: QWidget, title: str, start: str) -> Path | None:
 def save_first(parent: QWidget, name: str) -> Literal["save", "discard", "cancel"]:
     """What to do with unsaved work before it would go."""
     box = _box(parent)
-    box.setWindowTitle(parent.tr("Unsaved work"))
-    box.setText(parent.tr("{} has changes that are not saved.").format(name))
+    box.setWindowTitle(say("Unsaved work"))
+    box.setText(say("{name} has changes that are not saved.", name=name))
     buttons = QMessageBox.StandardButton
     box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
     box.setDefaultButton(buttons.Save)
@@ -49,15 +51,15 @@ def changed_elsewhere(parent: QWidget, name: str) -> Literal["theirs", "mine", "
     """What to do when another program has written the file that is about to be saved."""
     box = _box(parent)
     box.setIcon(QMessageBox.Icon.Warning)
-    box.setWindowTitle(parent.tr("Changed by another program"))
-    box.setText(parent.tr("{} was written by another program after it was opened here.").format(name))
-    box.setInformativeText(parent.tr(
-        "Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away."))
+    box.setWindowTitle(say("Changed by another program"))
+    box.setText(say("{name} was written by another program after it was opened here.", name=name))
+    box.setInformativeText(say("Saving yours keeps theirs beside it as the version before. Taking theirs makes yours "
+                               "one undo away."))
     roles = QMessageBox.ButtonRole
-    elsewhere = box.addButton(parent.tr("Save mine elsewhere…"), roles.AcceptRole)
-    mine = box.addButton(parent.tr("Save mine here"), roles.DestructiveRole)
-    theirs = box.addButton(parent.tr("Take theirs"), roles.ActionRole)
-    box.addButton(parent.tr("Do nothing"), roles.RejectRole)
+    elsewhere = box.addButton(say("Save mine elsewhere…"), roles.AcceptRole)
+    mine = box.addButton(say("Save mine here"), roles.DestructiveRole)
+    theirs = box.addButton(say("Take theirs"), roles.ActionRole)
+    box.addButton(say("Do nothing"), roles.RejectRole)
     box.setDefaultButton(elsewhere)
     return _answer(box, {elsewhere: "elsewhere", mine: "mine", theirs: "theirs"}, "cancel")
 
@@ -66,12 +68,12 @@ def not_saved(parent: QWidget, text: str) -> Literal["elsewhere", "again", "late
     """What to do when the layout could not be saved."""
     box = _box(parent)
     box.setIcon(QMessageBox.Icon.Warning)
-    box.setWindowTitle(parent.tr("The layout was not saved"))
+    box.setWindowTitle(say("The layout was not saved"))
     box.setText(text)
-    box.setInformativeText(parent.tr("Your work is still here in the window, as it was."))
-    elsewhere = box.addButton(parent.tr("Save elsewhere…"), QMessageBox.ButtonRole.AcceptRole)
-    again = box.addButton(parent.tr("Try again"), QMessageBox.ButtonRole.ActionRole)
-    box.addButton(parent.tr("Not now"), QMessageBox.ButtonRole.RejectRole)
+    box.setInformativeText(say("Your work is still here in the window, as it was."))
+    elsewhere = box.addButton(say("Save elsewhere…"), QMessageBox.ButtonRole.AcceptRole)
+    again = box.addButton(say("Try again"), QMessageBox.ButtonRole.ActionRole)
+    box.addButton(say("Not now"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(elsewhere)
     return _answer(box, {elsewhere: "elsewhere", again: "again"}, "later")
 
@@ -80,11 +82,11 @@ def write_over(parent: QWidget, name: str) -> bool:
     """Whether a file of that name may be replaced."""
     box = _box(parent)
     box.setIcon(QMessageBox.Icon.Question)
-    box.setWindowTitle(parent.tr("Replace this file?"))
-    box.setText(parent.tr("{} is there already. Its present version would be kept beside it as the version before.")
-                .format(name))
-    replace = box.addButton(parent.tr("Replace it"), QMessageBox.ButtonRole.AcceptRole)
-    box.setDefaultButton(box.addButton(parent.tr("Leave it"), QMessageBox.ButtonRole.RejectRole))
+    box.setWindowTitle(say("Replace this file?"))
+    box.setText(say("{name} is there already. Its present version would be kept beside it as the version before.",
+                    name=name))
+    replace = box.addButton(say("Replace it"), QMessageBox.ButtonRole.AcceptRole)
+    box.setDefaultButton(box.addButton(say("Leave it"), QMessageBox.ButtonRole.RejectRole))
     return _answer(box, {replace: "yes"}, "no") == "yes"
 
 
@@ -111,12 +113,12 @@ def text(parent: QWidget, title: str, label: str, value: str = "") -> str | None
 def recover(parent: QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:
     """What to do with work that an earlier run had not saved; `picture` shows it."""
     box = _box(parent)
-    box.setWindowTitle(parent.tr("Unsaved work was found"))
+    box.setWindowTitle(say("Unsaved work was found"))
     box.setText(text)
     box.setIconPixmap(picture)
-    take = box.addButton(parent.tr("Open it"), QMessageBox.ButtonRole.AcceptRole)
-    drop = box.addButton(parent.tr("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
-    box.addButton(parent.tr("Ask me next time"), QMessageBox.ButtonRole.RejectRole)
+    take = box.addButton(say("Open it"), QMessageBox.ButtonRole.AcceptRole)
+    drop = box.addButton(say("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
+    box.addButton(say("Ask me next time"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(take)
     return _answer(box, {take: "open", drop: "discard"}, "later")
 

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject
 from app.canvas.tag import Tag
 from app.tools import Shown
 from app.window.hand import Entries
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -32,7 +33,7 @@ class AtPointer(QObject):
         """Say what is being typed."""
         self._lay()
         told = " · ".join(f"{label} {text}".strip() for label, text, _ in entries if text)
-        self._window.say(self.tr("Typed: {} – Enter takes it").format(told) if told else "")
+        self._window.say(say("Typed: {told} – Enter takes it", told=told) if told else "")
 
     def _lay(self) -> None:
         shown, tag = self._shown, self._window.canvas.tag

@@ -10,6 +10,7 @@ from app.formats.book_csv import write_book
 from app.formats.errors import FormatError
 from app.window import ask
 from geometry.layout import Book, Task
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -18,8 +19,8 @@ if TYPE_CHECKING:
 def write_book_file(window: MainWindow, book: Book, planned: Sequence[Task]) -> None:
     """Ask for a name and write; what fails is said."""
     path = window.document.path
-    suggestion = (path.parent if path else Path.home()) / f"{window.tr('job-book')}.csv"
-    chosen = ask.save_file(window, window.tr("Write the job book"), str(suggestion), ask.TABLES)
+    suggestion = (path.parent if path else Path.home()) / f"{say('job-book')}.csv"
+    chosen = ask.save_file(window, say("Write the job book"), str(suggestion), ask.TABLES)
     if chosen is None:
         return
     if not chosen.suffix:
@@ -27,6 +28,6 @@ def write_book_file(window: MainWindow, book: Book, planned: Sequence[Task]) -> 
     try:
         write_book(book, planned, chosen)
     except FormatError as error:
-        ask.warn(window, window.tr("The job book was not written"), str(error))
+        ask.warn(window, say("The job book was not written"), str(error))
     else:
-        window.say(window.tr("Written: {}").format(chosen))
+        window.say(say("Written: {chosen}", chosen=chosen))

@@ -42,6 +42,7 @@ from geometry.book import (
 )
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Piece, Price, Remark, Task
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -120,7 +121,7 @@ class BookRoom(StageRoom):
         self.work = self._base = self._planned = None
         if not isinstance(error, GeometryError):
             raise error
-        self.window.say(self.tr("There is no plan to hold the hours against: {}").format(error))
+        self.window.say(say("There is no plan to hold the hours against: {error}", error=error))
 
     def _finished(self) -> None:
         self._thread.deleteLater()
@@ -142,24 +143,26 @@ class BookRoom(StageRoom):
         view.button("start").setEnabled(book.clock is None and bool(self.rows))
         for key in ("stop", "drop"):
             view.button(key).setEnabled(book.clock is not None)
-        says = self.tr("Working out the plan…") if work is None and self._thread is not None else self._correction()
+        says = say("Working out the plan…") if work is None and self._thread is not None else self._correction()
         self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
 
     def _coming(self) -> list[tuple[str, str]]:
         if self.work is None:
             return []
         now = self.work.counts.hours.total
-        found = [(self.tr("By the minutes now set"), hours_words(60 * now))]
+        found = [(say("By the minutes now set"), hours_words(60 * now))]
         then = self.work.found_hours
         if then is not None:
-            found.append((self.tr("By what this job took"), hours_words(60 * then)))
+            found.append((say("By what this job took"), hours_words(60 * then)))
         return found
 
     def _correction(self) -> str:
         found = corrected(self.book)
         if not found.learned:
-            return self.tr("Nothing is timed yet: the first entry begins to correct the plan.")
-        return self.tr("All in all things take {:.2f} times the plan; a step that was timed for long counts by itself.").format(found.overall)
+            return say("Nothing is timed yet: the first entry begins to correct the plan.")
+        return say("All in all things take {overall:.2f} times the plan; a step that was timed for long counts by "
+                   "itself.",
+                   overall=found.overall)
 
     # ---- entries ----------------------------------------------------------------
     def _record(self, name: str, change: Callable[[Book], Book]) -> bool:
@@ -181,70 +184,70 @@ class BookRoom(StageRoom):
 
     def _minutes(self, row: int, column: int, text: str) -> None:
         task, piece = self.rows[row].task, HOUR_PIECE[column]
-        self._typed(self.view.hours, row, column, text, self.tr("Time of {}").format(task.title),
+        self._typed(self.view.hours, row, column, text, say("Time of {title}", title=task.title),
                     lambda book: set_minutes(book, piece, task, read_minutes(text)))
 
     def _price(self, row: int, column: int, text: str) -> None:
         known = prices_of(self.book, self.book.piece)
-        at, price = known[row] if row < len(known) else (None, Price(piece=self.book.piece, part=self.tr("part")))
-        self._typed(self.view.money, row, column, text, self.tr("Cost"),
+        at, price = known[row] if row < len(known) else (None, Price(piece=self.book.piece, part=say("part")))
+        self._typed(self.view.money, row, column, text, say("Cost"),
                     lambda book: put_price(book, at, _changed_price(price, column, text)))
 
     def _note(self, row: int, column: int, text: str) -> None:
         known = notes_of(self.book, self.book.piece)
         if row < len(known):
             at, note = known[row]
-            self._typed(self.view.notes, row, column, text, self.tr("Change a note"),
+            self._typed(self.view.notes, row, column, text, say("Change a note"),
                         lambda book: put_remark(book, at, replace(note, text=text.strip())))
         else:
-            self._typed(self.view.notes, row, column, text, self.tr("A note"),
+            self._typed(self.view.notes, row, column, text, say("A note"),
                         lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip())))
 
     def _timer(self, row: int, _column: int) -> None:
         if self.book.clock is None:
             self._start(row)
         else:
-            self._record(self.tr("Stop the timer"), lambda book: stop(book, time.time()))
+            self._record(say("Stop the timer"), lambda book: stop(book, time.time()))
 
     def _start(self, row: int) -> None:
         if not 0 <= row < len(self.rows):
-            self.window.say(self.tr("Stand on a step of the table first."))
+            self.window.say(say("Stand on a step of the table first."))
             return
         task = self.rows[row].task
-        self._record(self.tr("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
+        self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
 
     def _seen_to(self, row: int, _column: int) -> None:
         known = notes_of(self.book, self.book.piece)
         if row < len(known):
             at, note = known[row]
-            self._record(self.tr("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
+            self._record(say("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
 
     def _strike_price(self, row: int) -> None:
         known = prices_of(self.book, self.book.piece)
         if 0 <= row < len(known):
-            self._record(self.tr("Strike a cost out"), lambda book: remove_price(book, known[row][0]))
+            self._record(say("Strike a cost out"), lambda book: remove_price(book, known[row][0]))
 
     def _strike_note(self, row: int) -> None:
         known = notes_of(self.book, self.book.piece)
         if 0 <= row < len(known):
-            self._record(self.tr("Strike a note out"), lambda book: remove_remark(book, known[row][0]))
+            self._record(say("Strike a note out"), lambda book: remove_remark(book, known[row][0]))
 
     def _piece(self, piece: Piece) -> None:
-        self._record(self.tr("The piece on the bench"), lambda book: replace(book, piece=piece))
+        self._record(say("The piece on the bench"), lambda book: replace(book, piece=piece))
 
     def _currency(self, text: str) -> None:
         if len(text) > 12:
-            self.panel.currency.refuse(self.tr("A currency is a word of at most 12 letters."))
-            self.window.say(self.tr("A currency is a word of at most 12 letters."))
+            self.panel.currency.refuse(say("A currency is a word of at most 12 letters."))
+            self.window.say(say("A currency is a word of at most 12 letters."))
         else:
-            self._record(self.tr("Currency"), lambda book: replace(book, currency=text))
+            self._record(say("Currency"), lambda book: replace(book, currency=text))
 
     # ---- buttons ------------------------------------------------------------------
     def _wanted(self, key: str) -> None:
         view = self.view
         {"start": lambda: self._start(view.hours.currentIndex().row()),
          "stop": lambda: self._timer(-1, 6),
-         "drop": lambda: self._record(self.tr("Stop the timer without counting"), drop_timer),
+         "drop": lambda: self._record(say("Stop the timer without counting"), drop_timer),
          "note step": self._note_step, "hardware": self._hardware,
          "remove price": lambda: self._strike_price(view.money.currentIndex().row()),
          "remove note": lambda: self._strike_note(view.notes.currentIndex().row()),
@@ -253,12 +256,12 @@ class BookRoom(StageRoom):
     def _note_step(self) -> None:
         row = self.view.hours.currentIndex().row()
         if not 0 <= row < len(self.rows):
-            self.window.say(self.tr("Stand on a step of the table first."))
+            self.window.say(say("Stand on a step of the table first."))
             return
         task = self.rows[row].task
-        text = ask.text(self.window, self.tr("Note to a step"), self.tr("{}: do this differently").format(task.title))
+        text = ask.text(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title))
         if text is not None:
-            self._record(self.tr("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
+            self._record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
 
     def _hardware(self) -> None:
         piece, listed = self.book.piece, {price.part for _, price in prices_of(self.book, self.book.piece)}
@@ -269,16 +272,17 @@ class BookRoom(StageRoom):
             for price in new:
                 book = put_price(book, None, price)
             return book
-        self._record(self.tr("List the hardware"), change)
+        self._record(say("List the hardware"), change)
 
     def _rates(self) -> None:
         layout = self.window.document.layout
-        self.window.document.apply(self.tr("Minutes found by the job book"),
+        self.window.document.apply(say("Minutes found by the job book"),
                                    replace(layout, rates=corrected(self.book).rates(layout.rates)))
 
     def _back(self) -> None:
         name = self.window.document.take_back()
-        self.window.say(self.tr("Taken back: {}").format(name) if name else self.tr("Nothing was written since the layout was opened"))
+        self.window.say(say("Taken back: {name}", name=name) if name else say("Nothing was written since the layout "
+                                                                                "was opened"))
 
     def write(self) -> None:
         """Ask where and write the book as a table."""
@@ -291,6 +295,6 @@ def _changed_price(price: Price, column: int, text: str) -> Price:
         return replace(price, part=text.strip())
     if column == 1:
         if not text.strip().isdecimal():
-            raise GeometryError(f'{quoted(text)} is not a number of parts: write for example 12.')
+            raise GeometryError(say('{text} is not a number of parts: write for example 12.', text=quoted(text)))
         return replace(price, count=int(text))
     return replace(price, each=read_amount(text))

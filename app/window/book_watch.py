@@ -13,6 +13,7 @@ from geometry.drawing import opened_out_groups
 from geometry.drawing.pinned_notes import pinned_notes
 from geometry.errors import GeometryError
 from geometry.layout import Remark
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -54,13 +55,14 @@ class BookWatch(QObject):
         seconds = round(60 * running(self._window.document.book, time.time()))
         hours, rest = divmod(seconds, 3600)
         minutes, rest = divmod(rest, 60)
-        self._window.foot.show_timer(self.tr("Timer {}:{:02d}:{:02d} · {}").format(hours, minutes, rest, _short(clock.task.title)))
+        self._window.foot.show_timer(say("Timer {hours}:{minutes:02d}:{rest:02d} · {title}",
+                                         hours=hours, minutes=minutes, rest=rest, title=_short(clock.task.title)))
 
     def pin(self) -> None:
         """Ask for a note to what is held, or to the whole layout when nothing is."""
         held = self._window.document.held
-        about = ", ".join(held) or self.tr("the whole head")
-        text = ask.text(self._window, self.tr("A note"), self.tr("{}: do this differently").format(about))
+        about = ", ".join(held) or say("the whole head")
+        text = ask.text(self._window, say("A note"), say("{what}: do this differently", what=about))
         if text is None:
             return
 
@@ -69,11 +71,11 @@ class BookWatch(QObject):
                 book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
             return book
         try:
-            self._window.document.record(self.tr("A note"), change)
+            self._window.document.record(say("A note"), change)
         except GeometryError as error:
             self._window.say(str(error))
         else:
-            self._window.say(self.tr("Written into the job book: {}").format(about))
+            self._window.say(say("Written into the job book: {what}", what=about))
 
     def end(self) -> None:
         """The window goes."""

@@ -23,6 +23,7 @@ from geometry.edits import (
 )
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.units import parse_length
 
 if TYPE_CHECKING:
@@ -83,11 +84,11 @@ class Commands(QObject):
         held, node = self._w.document.held, self._w.node
         if node is not None and len(held) == 1:
             mirrored = self._w.chooser.options.mirrored
-            self._apply("Nudge the node", lambda layout: move_nodes(layout, held[0], (node,), (dx, dy), mirrored))
+            self._apply(say("Nudge the node"), lambda layout: move_nodes(layout, held[0], (node,), (dx, dy), mirrored))
             self._w.node = node
             self._w.show_held()
         elif held:
-            self._apply("Nudge", lambda layout: nudge(layout, held, dx, dy))
+            self._apply(say("Nudge"), lambda layout: nudge(layout, held, dx, dy))
 
     # ---- layout ---------------------------------------------------------
     def _new(self) -> None:
@@ -108,7 +109,7 @@ class Commands(QObject):
     def _print(self) -> None:
         if self._w.stage != "sheets":
             self._w.set_stage("sheets")
-            self._w.say(self.tr("These are the pages: print them with Ctrl+P."))
+            self._w.say(say("These are the pages: print them with Ctrl+P."))
         else:
             self._w.rooms["sheets"].print()
 
@@ -134,50 +135,50 @@ class Commands(QObject):
         if self._w.hand.cancel():
             return
         name = self._w.document.undo()
-        words = self.tr("Undone: {}").format(name) if name else self.tr("Nothing to undo")
+        words = say("Undone: {name}", name=name) if name else say("Nothing to undo")
         if self._w.stage == "book":
-            words += " " + self.tr("(a step of the drawing: entries of the book have a button of their own)")
+            words += " " + say("(a step of the drawing: entries of the book have a button of their own)")
         self._w.say(words)
 
     def _redo(self) -> None:
         name = self._w.document.redo()
-        self._w.say(self.tr("Done again: {}").format(name) if name else self.tr("Nothing to do again"))
+        self._w.say(say("Done again: {name}", name=name) if name else say("Nothing to do again"))
 
     def _remove(self) -> None:
         held = self._w.document.held
         if self._w.node is not None and len(held) == 1:
             node, ref = self._w.node, held[0]
             self._w.node = None
-            self._apply("Remove the node", lambda layout: remove_node(layout, ref, node))
+            self._apply(say("Remove the node"), lambda layout: remove_node(layout, ref, node))
         elif held:
-            self._apply(f"Remove {', '.join(held)}", lambda layout: remove_features(layout, held))
+            self._apply(say("Remove {held}", held=', '.join(held)), lambda layout: remove_features(layout, held))
 
     def _duplicate(self) -> None:
         held = self._w.document.held
         if held:
             before = set(_ids(self._w.document.layout))
-            self._apply("Duplicate", lambda layout: duplicate(layout, held))
+            self._apply(say("Duplicate"), lambda layout: duplicate(layout, held))
             self._w.document.hold(tuple(id for id in _ids(self._w.document.layout) if id not in before))
 
     def _hold_all(self) -> None:
         self._w.document.hold(tuple(t.id for t in self._w.document.layout.tuners))
 
     def _symmetric(self) -> None:
-        self._apply("Make the outline symmetric", lambda layout: make_symmetric(layout, keep="treble"))
+        self._apply(say("Make the outline symmetric"), lambda layout: make_symmetric(layout, keep="treble"))
 
     def _turn_over(self) -> None:
-        self._apply("Left-handed mirror", mirror_layout)
+        self._apply(say("Left-handed mirror"), mirror_layout)
 
     def _fillet(self) -> None:
         if self._w.node is None:
-            self._w.say(self.tr("Hold a corner first."))
+            self._w.say(say("Hold a corner first."))
             return
-        answer = ask.text(self._w, self.tr("Round the corner"), self.tr("Radius:"), "6 mm")
+        answer = ask.text(self._w, say("Round the corner"), say("Radius:"), "6 mm")
         if answer is not None:
             radius, node = parse_length(answer, self._w.unit), self._w.node
             self._w.node = None
             ref, mirrored = self._w.document.held[0], self._w.chooser.options.mirrored
-            self._apply("Round the corner", lambda layout: fillet(layout, ref, node, radius, mirrored))
+            self._apply(say("Round the corner"), lambda layout: fillet(layout, ref, node, radius, mirrored))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:
@@ -198,7 +199,7 @@ class Commands(QObject):
     def _chances(self) -> None:
         shown = self._w.actions_["chances"].isChecked()
         self._w.rooms.chances.show_on_canvas(shown)
-        self._w.say(self.tr("Thin: under its margin. Spoiled: no wood left.") if shown else "")
+        self._w.say(say("Thin: under its margin. Spoiled: no wood left.") if shown else "")
 
     def _solid(self) -> None:
         self._w.show_solid(self._w.actions_["solid"].isChecked())
@@ -217,7 +218,7 @@ class Commands(QObject):
             chosen.run()
 
     def _safety(self) -> None:
-        ask.tell(self._w, self.tr("Safety"), texts.safety_text())
+        ask.tell(self._w, say("Safety"), texts.safety_text())
 
     def _about(self) -> None:
         from app.window.about import AboutDialog

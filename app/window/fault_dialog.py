@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QPlainTextEdit,
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
 from app.window import ask
+from geometry.saying import say
 
 
 class FaultDialog(QDialog):
@@ -18,7 +19,7 @@ class FaultDialog(QDialog):
 
     def __init__(self, what: str, kept: str, report: str, parent: QWidget | None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(self.tr("A fault in Pegwright"))
+        self.setWindowTitle(say("A fault in Pegwright"))
         self.setModal(True)
         self.report = report
         self._count = 1
@@ -28,14 +29,14 @@ class FaultDialog(QDialog):
         self._more.hide()
         self._report = QPlainTextEdit(report, self)
         self._report.setReadOnly(True)
-        self._report.setAccessibleName(self.tr("Report about the fault"))
+        self._report.setAccessibleName(say("Report about the fault"))
         self._report.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self._report.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
         self._report.setTabChangesFocus(True)
         self._says = self._words("")
         self._says.setObjectName("dim")
         copy, save, on = (QPushButton(word, self) for word in (
-            self.tr("Copy the report"), self.tr("Save the report…"), self.tr("Go on working")))
+            say("Copy the report"), say("Save the report…"), say("Go on working")))
         copy.clicked.connect(self._copy)
         save.clicked.connect(self._save)
         on.clicked.connect(self.accept)
@@ -46,9 +47,10 @@ class FaultDialog(QDialog):
         buttons.addButton(on, QDialogButtonBox.ButtonRole.AcceptRole)
         column = QVBoxLayout(self)
         column.setSpacing(10)
-        for widget in (head, self._words(kept), self._more, self._words(self.tr(
-                "The report below tells whoever mends the program where the fault is. It holds no layout and no names "
-                "of your folders; it is sent nowhere.")), self._report, self._says, buttons):
+        for widget in (head, self._words(kept), self._more, self._words(say("The report below tells whoever mends the "
+                                                                            "program where the fault is. It holds no "
+                                                                            "layout and no names of your folders; it "
+                                                                            "is sent nowhere.")), self._report, self._says, buttons):
             column.addWidget(widget)
         column.setStretchFactor(self._report, 1)
         self.resize(640, 460)
@@ -57,7 +59,7 @@ class FaultDialog(QDialog):
     def more(self, report: str) -> None:
         """Another fault while this one is on show: counted, and its report added while there is room."""
         self._count += 1
-        self._more.setText(self.tr("It has happened {} times since this opened.").format(self._count))
+        self._more.setText(say("It has happened {count} times since this opened.", count=self._count))
         self._more.show()
         if self._count <= 5 and report and report not in self.report:
             self.report += "\n" + report
@@ -71,10 +73,10 @@ class FaultDialog(QDialog):
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self.report)
-        self._says.setText(self.tr("The report is on the clipboard."))
+        self._says.setText(say("The report is on the clipboard."))
 
     def _save(self) -> None:
-        path = ask.save_file(self, self.tr("Save the report"), str(Path.home() / "pegwright-report.txt"), "Text (*.txt)")
+        path = ask.save_file(self, say("Save the report"), str(Path.home() / "pegwright-report.txt"), say("Text (*.txt)"))
         if path is None:
             return
         try:
@@ -82,4 +84,4 @@ class FaultDialog(QDialog):
         except FormatError as error:
             self._says.setText(str(error))
             return
-        self._says.setText(self.tr("The report is saved as {}.").format(path.name))
+        self._says.setText(say("The report is saved as {path}.", path=path.name))

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.window.fault_dialog import FaultDialog
 from app.window.fault_report import place_of, report
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -110,7 +111,7 @@ class Faults(QObject):
                 self._shown.add(place)
                 self.dialog.more("" if known else self._report(error, doing))
             elif known:
-                self._window.say(self.tr("A fault of the program came again; your layout is kept."))
+                self._window.say(say("A fault of the program came again; your layout is kept."))
             else:
                 self._shown.add(place)
                 self._open(error, doing, self._keep())
@@ -129,21 +130,21 @@ class Faults(QObject):
             self._told.append(f"putting the gesture back: {type(error).__name__}: {error}")
         document, journal = window.document, window.journal
         if not document.unsaved and document.path is not None:
-            return self.tr("Your layout is safe: it is saved as {}.").format(document.path.name)
+            return say("Your layout is safe: it is saved as {path}.", path=document.path.name)
         if journal is not None and document.unsaved:
             journal.note(document.layout, document.path, document.seen)
             journal.write()
             if not journal.trouble:
-                return self.tr("Your layout is as it was after the last step, and it has been written down as {}: it is "
-                               "offered at the next start if anything else goes wrong. Go on, and save it soon."
-                               ).format(journal.file)
+                return say("Your layout is as it was after the last step, and it has been written down as {file}: it "
+                           "is offered at the next start if anything else goes wrong. Go on, and save it soon.",
+                           file=journal.file)
         if not document.unsaved:
-            return self.tr("Your layout is as it was; it holds nothing that is not saved.")
-        return self.tr("Your layout is still in the window, but it could not be written down: save it now.")
+            return say("Your layout is as it was; it holds nothing that is not saved.")
+        return say("Your layout is still in the window, but it could not be written down: save it now.")
 
     def _open(self, error: Exception, doing: str, kept: str) -> None:
-        what = (self.tr("Something inside the program went wrong at “{}”.").format(doing) if doing else
-                self.tr("Something inside the program went wrong."))
+        what = (say("Something inside the program went wrong at “{doing}”.", doing=doing) if doing else
+                say("Something inside the program went wrong."))
         parent = QApplication.activeModalWidget() or self._window
         self.dialog = FaultDialog(what, kept, self._report(error, doing), parent)
         self.dialog.finished.connect(self._closed)

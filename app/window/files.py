@@ -35,14 +35,14 @@ class Files:
         """Whether the layout on show may go: saved, or given up on purpose."""
         if not self._document.unsaved:
             return True
-        answer = ask.save_first(self._window, self._document.layout.name or self._window.tr("This layout"))
+        answer = ask.save_first(self._window, self._document.layout.name or say("This layout"))
         return answer == "discard" or answer == "save" and self.save()
 
     # ---- reading --------------------------------------------------------
     def open(self, path: Path | None = None) -> bool:
         """Open a layout, asking for one when none is named. False when nothing was opened."""
         if path is None:
-            path = ask.open_file(self._window, self._window.tr("Open a layout"), self._folder(), ask.LAYOUTS)
+            path = ask.open_file(self._window, say("Open a layout"), self._folder(), ask.LAYOUTS)
             if path is None:
                 return False
         if self._is_elsewhere(path):
@@ -50,7 +50,7 @@ class Files:
         try:
             layout, seen = headstock.read_marked(path)
         except FormatError as error:
-            ask.warn(self._window, self._window.tr("This file was not opened"), str(error))
+            ask.warn(self._window, say("This file was not opened"), str(error))
             return False
         if not self.may_leave():
             return False
@@ -83,15 +83,15 @@ class Files:
         """Bring back, as a step that can be undone, what the file held before it was saved last."""
         path = self._document.path
         if path is None or not os.path.exists(before(path)):
-            ask.tell(self._window, self._window.tr("The version before"), self._window.tr(
-                "There is no version before this one: it is kept from the second saving on."))
+            ask.tell(self._window, say("The version before"), say("There is no version before this one: "
+                                                                              "it is kept from the second saving on."))
             return
         try:
             layout = headstock.read(before(path))
         except FormatError as error:
-            ask.warn(self._window, self._window.tr("The version before was not opened"), str(error))
+            ask.warn(self._window, say("The version before was not opened"), str(error))
             return
-        self._document.apply(self._window.tr("Open the version before"), layout)
+        self._document.apply(say("Open the version before"), layout)
 
     # ---- writing --------------------------------------------------------
     def save(self) -> bool:
@@ -101,7 +101,7 @@ class Files:
     def save_as(self) -> bool:
         """Ask for a place and save there."""
         suggestion = self._document.path or Path(self._folder()) / f"{stem_of(self._document.layout.name, 'layout')}{SUFFIX}"
-        path = ask.save_file(self._window, self._window.tr("Save the layout"), str(suggestion), ask.LAYOUTS)
+        path = ask.save_file(self._window, say("Save the layout"), str(suggestion), ask.LAYOUTS)
         if path is None:
             return False
         if not path.name.endswith(SUFFIX):
@@ -130,8 +130,8 @@ class Files:
             answer = ask.not_saved(self._window, str(error))
             return answer == "again" and self._write(path) or answer == "elsewhere" and self.save_as()
         if not kept:
-            ask.tell(self._window, self._window.tr("Saved"), self._window.tr(
-                "The layout is saved; the version before it could not be kept beside it."))
+            ask.tell(self._window, say("Saved"), say("The layout is saved; the version before it could "
+                                                                 "not be kept beside it."))
         sweep(path.parent)
         self.remember(path)
         return True
@@ -141,9 +141,9 @@ class Files:
         try:
             layout, seen = headstock.read_marked(path)
         except FormatError as error:
-            ask.warn(self._window, self._window.tr("This file was not opened"), str(error))
+            ask.warn(self._window, say("This file was not opened"), str(error))
             return
-        self._document.take(self._window.tr("Take the file as it is now"), layout, seen)
+        self._document.take(say("Take the file as it is now"), layout, seen)
 
     def _is_open_from(self, path: Path) -> bool:
         mine = self._document.path

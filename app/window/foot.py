@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 from app.look.elided import Elided
 from app.look.sizes import sizes
 from geometry.checks import CheckResult
+from geometry.saying import say
 from geometry.units import LengthUnit, format_length
 
 
@@ -34,7 +35,7 @@ class Foot(QWidget):
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._counts = Elided(self, least=10)
         self._timer = Elided(self, least=10)
-        self._timer.setAccessibleName(self.tr("Timer"))
+        self._timer.setAccessibleName(say("Timer"))
         self._timer.hide()
         self._grid.addWidget(self._where, 0, 0)
         self._grid.addWidget(self._timer, 0, 2)
@@ -73,8 +74,8 @@ class Foot(QWidget):
             self._where.setText("")
             return
         x, y = at
-        side = self.tr("to the treble") if x >= 0 else self.tr("to the bass")
-        end = self.tr("from the nut line") if y >= 0 else self.tr("behind the nut line")
+        side = say("to the treble") if x >= 0 else say("to the bass")
+        end = say("from the nut line") if y >= 0 else say("behind the nut line")
         decimals = 1 if unit == "mm" else None
         self._where.setText(f"{format_length(abs(x), unit, decimals)} {side} · "
                             f"{format_length(abs(y), unit, decimals)} {end}")
@@ -82,7 +83,7 @@ class Foot(QWidget):
     def show_counts(self, result: CheckResult) -> None:
         """How many holes, drilling operations and pins there are."""
         counts = result.counts
-        words = self.tr("{} holes · {} drilling operations").format(counts.holes, counts.drilling)
+        words = say("{holes} holes · {drilling} drilling operations", holes=counts.holes, drilling=counts.drilling)
         if counts.pins:
-            words += " · " + self.tr("{} pins").format(counts.pins)
+            words += " · " + say("{pins} pins", pins=counts.pins)
         self._counts.setText(words)

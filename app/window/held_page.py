@@ -10,6 +10,7 @@ from app.panels.describe import describe
 from app.panels.several import several
 from app.window.stage_pages import stage_page
 from geometry.drawing.sections import section_along_bore
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -82,4 +83,4 @@ class HeldPage(QObject):
             page = stage_page(window.stage, shown, window.unit, window.tools)
         window.side.show_room(None)
         window.side.show_page(page)
-        window.side.show_section(self.tr("Section along the bore"), section)
+        window.side.show_section(say("Section along the bore"), section)

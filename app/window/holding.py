@@ -27,6 +27,7 @@ from geometry.accuracy import Proposal, Requirements, propose_moves, requirement
 from geometry.drawing.ghost import ghost
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.units import format_length
 
 if TYPE_CHECKING:
@@ -46,7 +47,7 @@ class HoldDialog(QDialog):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self.setWindowTitle(self.tr("What must I hold?"))
+        self.setWindowTitle(say("What must I hold?"))
         self._trial: Trial | None = None
         self._thread: Background | None = None
         self._wanted_next: str = ""
@@ -67,32 +68,32 @@ class HoldDialog(QDialog):
         for chance in WANTED:
             self.wanted.addItem(wanted_words(chance), chance)
         self.wanted.setCurrentIndex(WANTED.index(0.99))
-        self.wanted.setAccessibleName(self.tr("Wanted chance"))
+        self.wanted.setAccessibleName(say("Wanted chance"))
         self.aim = QComboBox(self)
         for aim, words in AIMS:
-            self.aim.addItem(self.tr(words), aim)
-        self.aim.setAccessibleName(self.tr("What is wanted"))
+            self.aim.addItem(words, aim)
+        self.aim.setAccessibleName(say("What is wanted"))
         top = QHBoxLayout()
-        for part in (QLabel(self.tr("I want that it"), self), self.aim, QLabel(self.tr("at least"), self), self.wanted):
+        for part in (QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted):
             top.addWidget(part)
         top.addStretch(1)
         self.answer = QLabel(self)
         self.answer.setWordWrap(True)
         self.table = QTableWidget(0, 4, self)
-        self.table.setHorizontalHeaderLabels([self.tr("What"), self.tr("As now"), self.tr("Needed"), self.tr("Where")])
+        self.table.setHorizontalHeaderLabels([say("What"), say("As now"), say("Needed"), say("Where")])
         self.table.verticalHeader().hide()
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.table.setWordWrap(True)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.horizontalHeader().setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
-        self.table.setAccessibleName(self.tr("What must be held"))
-        heading = QLabel(self.tr("Move instead"), self)
+        self.table.setAccessibleName(say("What must be held"))
+        heading = QLabel(say("Move instead"), self)
         heading.setObjectName("heading")
         self.says = QLabel(self)
         self.says.setWordWrap(True)
-        self.look = QPushButton(self.tr("Look for better places"), self)
-        self.move_them = QPushButton(self.tr("Move as shown"), self)
-        self.leave = QPushButton(self.tr("Leave as it is"), self)
+        self.look = QPushButton(say("Look for better places"), self)
+        self.move_them = QPushButton(say("Move as shown"), self)
+        self.leave = QPushButton(say("Leave as it is"), self)
         buttons = QHBoxLayout()
         for button in (self.look, self.move_them, self.leave):
             button.setAutoDefault(False)
@@ -102,11 +103,11 @@ class HoldDialog(QDialog):
         self.bar.setRange(0, 100)
         self.bar.setTextVisible(False)
         self.bar.setFixedHeight(6)
-        self.bar.setAccessibleName(self.tr("Being worked out"))
+        self.bar.setAccessibleName(say("Being worked out"))
         kept = self.bar.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self.bar.setSizePolicy(kept)
-        about = QLabel(self.tr(MODEL) + " " + self.tr("Tuners marked “Leave it where it is” stay."), self)
+        about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay."), self)
         about.setObjectName("dim")
         about.setWordWrap(True)
         column = QVBoxLayout(self)
@@ -179,10 +180,10 @@ class HoldDialog(QDialog):
         aim, chance = self.aim.currentData(), self.wanted.currentData()
         if what == "needs":
             self._show_proposal(None)
-            self.answer.setText(self.tr("Being worked out…"))
+            self.answer.setText(say("Being worked out…"))
             work, answered = partial(_needs, chance, aim), self._answered_needs
         else:
-            self.says.setText(self.tr("Looking for better places…"))
+            self.says.setText(say("Looking for better places…"))
             work, answered = partial(_moves, aim), self._answered_moves
         self._trial = Trial(self._window.document.shown, work, self._part.emit)
         self._thread = Background(self._trial, self)
@@ -235,7 +236,7 @@ class HoldDialog(QDialog):
         """Show what would move, on the drawing too; None takes it away."""
         self.proposal = found
         moving = found is not None and bool(found.moves)
-        self.says.setText(self.tr("Better places may help more than finer work.") if found is None
+        self.says.setText(say("Better places may help more than finer work.") if found is None
                           else proposal_words(found, TRIALS, self._window.unit))
         self.move_them.setEnabled(moving)
         self.leave.setEnabled(moving)
@@ -250,7 +251,7 @@ class HoldDialog(QDialog):
         if self.proposal is not None and self.proposal.moves:
             layout = self.proposal.layout
             self._show_proposal(None)
-            self._window.document.apply(self.tr("Move tuners as proposed"), layout)
+            self._window.document.apply(say("Move tuners as proposed"), layout)
 
     def _leave(self) -> None:
         self._show_proposal(None)

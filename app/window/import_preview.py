@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from app.look.paths import painter_path
 from app.look.theme import Theme
 from geometry.curves import Matrix, Path
+from geometry.saying import say
 
 
 class ImportPreview(QWidget):
@@ -27,7 +28,7 @@ class ImportPreview(QWidget):
         self._current = -1
         self._move = QTransform()
         self.setMinimumSize(360, 420)
-        self.setAccessibleName(self.tr("Preview of the drawing"))
+        self.setAccessibleName(say("Preview of the drawing"))
 
     def sizeHint(self) -> QSize:
         return QSize(460, 560)
@@ -90,8 +91,8 @@ class ImportPreview(QWidget):
         painter.setPen(QPen(QColor(t.ink), 2))
         painter.drawLine(QPointF(0, origin.y()), QPointF(self.width(), origin.y()))
         painter.setPen(QColor(t.dim))
-        painter.drawText(QPointF(8, origin.y() - 5), self.tr("nut line"))
-        painter.drawText(QPointF(origin.x() + 6, 16), self.tr("centreline, tip this way"))
+        painter.drawText(QPointF(8, origin.y() - 5), say("nut line"))
+        painter.drawText(QPointF(origin.x() + 6, 16), say("centreline, tip this way"))
 
     def mousePressEvent(self, event) -> None:
         at = self._move.inverted()[0].map(event.position())

@@ -36,12 +36,14 @@ from geometry.edits.imported import layout_from, with_shape
 from geometry.errors import GeometryError
 from geometry.joining.placing import place
 from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.terms import term
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 ROLES = ("outline", "slot", "hole", "other")
-ROLE_WORDS = {"outline": "outline", "slot": "slot", "hole": "hole", "other": "leave out"}
+ROLE_WORDS = {"outline": term("outline"), "slot": term("slot"), "hole": term("hole"), "other": say("leave out")}
 JOINS = (0.01, 0.1, 0.5, 1.0)
 MOST_ROWS = 200
 
@@ -50,7 +52,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
     """Ask for a drawing and lead it into the layout."""
     if path is None:
         folder = str(window.document.path.parent if window.document.path else Path.home())
-        path = ask.open_file(window, window.tr("Import a drawing"), folder, ask.DRAWINGS)
+        path = ask.open_file(window, say("Import a drawing"), folder, ask.DRAWINGS)
     if path is None:
         return
     read = read_with_progress(window, path, None, JOINS[0])
@@ -61,7 +63,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
         if dialog.whole and window.files.may_leave():
             window.document.replace(with_own_rack(window, dialog.result_layout), None)
         elif not dialog.whole:
-            window.document.apply(f"Import {path.name}", dialog.result_layout)
+            window.document.apply(say("Import {path}", path=path.name), dialog.result_layout)
         window.canvas.fit(window.document.shown)
         window.set_stage("outline")
     dialog.deleteLater()
@@ -79,7 +81,7 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
             return None
         return job.result()
     except FormatError as error:
-        ask.warn(parent, parent.tr("This drawing was not imported"), str(error))
+        ask.warn(parent, say("This drawing was not imported"), str(error))
         return None
     finally:
         resume(job)
@@ -92,7 +94,7 @@ class _Waiting(QObject):
         super().__init__(parent)
         self._job = job
         self._loop = QEventLoop(self)
-        self._box = QProgressDialog(self.tr("Reading {}…").format(name), self.tr("Cancel"), 0, 0, parent)
+        self._box = QProgressDialog(say("Reading {name}…", name=name), say("Cancel"), 0, 0, parent)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
         self._box.setMinimumDuration(400)
         self._box.canceled.connect(self._loop.quit)
@@ -122,7 +124,7 @@ class ImportDialog(QDialog):
 
     def __init__(self, window: MainWindow, path: Path, read: DrawingRead) -> None:
         super().__init__(window)
-        self.setWindowTitle(self.tr("Import {}").format(path.name))
+        self.setWindowTitle(say("Import {path}", path=path.name))
         self._window = window
         self._path = path
         self._read = read
@@ -147,15 +149,15 @@ class ImportDialog(QDialog):
         self._guess.setObjectName("dim")
         self._guess.setWordWrap(True)
         self._table = QTableWidget(0, 2, self)
-        self._table.setHorizontalHeaderLabels([self.tr("Loop"), self.tr("Becomes")])
+        self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self._table.horizontalHeader().setStretchLastSection(True)
         self._table.verticalHeader().hide()
         self._table.setMinimumHeight(150)
         self._table.currentCellChanged.connect(self._row)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
-        self._whole = QRadioButton(self.tr("A new layout around this outline"), self)
-        self._only = QRadioButton(self.tr("This outline in the layout that is open"), self)
-        self._with = QRadioButton(self.tr("This outline, its slots and holes in the layout that is open"), self)
+        self._whole = QRadioButton(say("A new layout around this outline"), self)
+        self._only = QRadioButton(say("This outline in the layout that is open"), self)
+        self._with = QRadioButton(say("This outline, its slots and holes in the layout that is open"), self)
         self._whole.setChecked(True)
         for field in (self._across, self._along):
             field.sent.connect(self._nudged)
@@ -170,20 +172,20 @@ class ImportDialog(QDialog):
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
         form = QFormLayout()
-        form.addRow(self.tr("One unit of the drawing is"), self._unit)
-        form.addRow(self.tr("Close gaps up to"), self._join)
+        form.addRow(say("One unit of the drawing is"), self._unit)
+        form.addRow(say("Close gaps up to"), self._join)
         turns = QHBoxLayout()
-        for word, about, slot in ((self.tr("Turn left"), self.tr("A quarter turn"), self._left),
-                                  (self.tr("Turn right"), self.tr("A quarter turn"), self._right),
-                                  (self.tr("Mirror"), self.tr("Bass and treble change places"), self._mirror)):
+        for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
+                                  (say("Turn right"), say("A quarter turn"), self._right),
+                                  (say("Mirror"), say("Bass and treble change places"), self._mirror)):
             button = QPushButton(word, self)
             button.setToolTip(about)
             button.setAutoDefault(False)
             button.clicked.connect(slot)
             turns.addWidget(button)
-        form.addRow(self.tr("Position"), turns)
-        form.addRow(self.tr("Shift across"), self._across)
-        form.addRow(self.tr("Shift along"), self._along)
+        form.addRow(say("Position"), turns)
+        form.addRow(say("Shift across"), self._across)
+        form.addRow(say("Shift along"), self._along)
         right = QVBoxLayout()
         right.addWidget(self._says)
         right.addLayout(form)
@@ -195,7 +197,7 @@ class ImportDialog(QDialog):
             group.addButton(choice)
             right.addWidget(choice)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        buttons.button(QDialogButtonBox.StandardButton.Ok).setText(self.tr("Import"))
+        buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
         right.addWidget(buttons)
@@ -214,8 +216,8 @@ class ImportDialog(QDialog):
             self._unit.addItem(f"{name}: {size}", name)
         self._unit.setCurrentIndex(0)
         question = unit_question(read)
-        self._says.setText(question.text if question else self.tr("The outline measures {}.").format(
-            sized(*read.size_mm)))
+        self._says.setText(question.text if question else say("The outline measures {sized}.",
+                                                              sized=sized(*read.size_mm)))
         self._says.setObjectName("warning" if question else "heading")
         told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
         self._warnings.setText("\n".join(told[:8]))
@@ -227,7 +229,7 @@ class ImportDialog(QDialog):
         self._table.setRowCount(len(shown))
         for i, loop in enumerate(shown):
             x0, y0, x1, y1 = loop.path.box
-            layer = f", layer {loop.layer}" if loop.layer else ""
+            layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
             label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{layer}", self._table)
             box = QComboBox(self._table)
             for role in ROLES:
@@ -250,7 +252,7 @@ class ImportDialog(QDialog):
     def _matrix(self) -> tuple[Matrix, str]:
         outline = next((path for path, role in self._roles() if role == "outline"), None)
         if outline is None:
-            return Matrix(), self.tr("No loop is the outline yet.")
+            return Matrix(), say("No loop is the outline yet.")
         found = place(outline, self._turns, self._mirrored)
         return shift(*self._nudge).after(found.matrix), found.sentence
 

@@ -47,6 +47,7 @@ from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
 from geometry.drawing.line_section import line_section
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 HELD_AS = {"nut line": "nut"}
@@ -206,7 +207,7 @@ class MainWindow(QMainWindow):
         self.canvas.show_guides(shown.marks)
         if self.laying:
             self.side.show_room(None)
-            self.side.show_section(self.tr("Section along the line"),
+            self.side.show_section(say("Section along the line"),
                                    line_section(shown.layout, *shown.line, self.unit))
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
@@ -265,8 +266,8 @@ class MainWindow(QMainWindow):
     def _history(self) -> None:
         self._refresh_room()
         history = self.document.history
-        for key, word, name in (("undo", self.tr("&Undo"), history.undo_name),
-                                ("redo", self.tr("&Redo"), history.redo_name)):
+        for key, word, name in (("undo", say("&Undo"), history.undo_name),
+                                ("redo", say("&Redo"), history.redo_name)):
             self.actions_[key].setEnabled(name is not None)
             self.actions_[key].setText(f"{word}: {name}" if name else word)
         self.pictures.follow()
@@ -275,7 +276,7 @@ class MainWindow(QMainWindow):
     def _file(self) -> None:
         if self.journal is not None:
             self.journal.keep(self.document)
-        name, unsaved = self.document.layout.name or self.tr("Without a name"), self.document.unsaved
+        name, unsaved = self.document.layout.name or say("Without a name"), self.document.unsaved
         self.stages.set_name(name, unsaved)
         self.setWindowTitle(f"{name}[*] – Pegwright")
         self.setWindowModified(unsaved)

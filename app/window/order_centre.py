@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSlider, QSplitt
 from app.canvas.step_picture import StepPicture
 from app.look.theme import Theme
 from app.panels.step_page import StepPage
+from geometry.saying import say
 
 PACE = 700
 """Milliseconds that a step stands while the build is played."""
@@ -29,11 +30,11 @@ class OrderCentre(QWidget):
         self.title.setObjectName("title")
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(5)
-        self.slider.setAccessibleName(self.tr("Step"))
+        self.slider.setAccessibleName(say("Step"))
         self.slider.valueChanged.connect(self._slid)
-        self.before = self._button(self.tr("Previous"), self.tr("The step before (Left)"), self._back)
-        self.next = self._button(self.tr("Next"), self.tr("The step after (Right)"), self._on)
-        self.play = self._button(self.tr("Play"), self.tr("Show the build step by step"), self._played)
+        self.before = self._button(say("Previous"), say("The step before (Left)"), self._back)
+        self.next = self._button(say("Next"), say("The step after (Right)"), self._on)
+        self.play = self._button(say("Play"), say("Show the build step by step"), self._played)
         self.play.setCheckable(True)
         self._count = QLabel(self)
         self._count.setObjectName("dim")
@@ -86,7 +87,7 @@ class OrderCentre(QWidget):
         self.before.setEnabled(at > 0)
         self.next.setEnabled(at < of - 1)
         self.play.setEnabled(of > 1)
-        self._count.setText(self.tr("{} of {}").format(at + 1, of) if of else "")
+        self._count.setText(say("{at} of {of}", at=at + 1, of=of) if of else "")
         self.title.setText(title)
 
     def set_theme(self, theme: Theme) -> None:

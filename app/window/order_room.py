@@ -21,7 +21,10 @@ from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock
 from geometry.routing.words import speaking
+from geometry.checks.words import first
+from geometry.saying import say
 from geometry.sequence import Wishes, judge, legal_span, moved
+from geometry.terms import term
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -68,7 +71,7 @@ class OrderRoom(StageRoom):
         if self._over or self._thread is not None or self._asked == wanted:
             return
         if self.work is None:
-            self.panel.show_head(self.tr("Working out the order…"), "", "")
+            self.panel.show_head(say("Working out the order…"), "", "")
         self._asked = wanted
         self._thread = Background(partial(plan_steps, *wanted), self)
         self._thread.answered.connect(self._answered)
@@ -104,7 +107,7 @@ class OrderRoom(StageRoom):
         if not isinstance(error, GeometryError):
             raise error
         self.panel.show_order([], "", False)
-        self.panel.show_head("", "", self.tr("There is no order yet: {}").format(error))
+        self.panel.show_head("", "", say("There is no order yet: {error}", error=error))
         self.panel.show_hours(None, self.window.document.layout)
         self.centre.show_count(0, 0)
         self.centre.picture.show_drawing((), QRectF(), "")
@@ -134,25 +137,26 @@ class OrderRoom(StageRoom):
     def _changes(self, work: Work) -> str:
         changes, best = work.order.changes.total, work.best
         if work.order.proven:
-            return self.tr("{} changes of machine, bit, table or side: no order needs fewer").format(changes)
+            return say("{changes} changes of machine, bit, table or side: no order needs fewer", changes=changes)
         if best is None or best.changes.total == changes and not work.problems:
-            return self.tr("{} changes of machine, bit, table or side; none can do with fewer than {}").format(
-                changes, work.order.bound)
-        return self.tr("{} changes of machine, bit, table or side; the best order has {}").format(
-            changes, best.changes.total)
+            return say("{changes} changes of machine, bit, table or side; none can do with fewer than {bound}",
+                       changes=changes, bound=work.order.bound)
+        return say("{changes} changes of machine, bit, table or side; the best order has {total}",
+                   changes=changes, total=best.changes.total)
 
     def _say(self) -> None:
         """What is wrong with the order, under the list."""
         loud = [p for p in self.work.problems if p.grade in LOUD]
         if loud:
             steps = len({p.op for p in loud})
-            words = self.tr("This step is spoiled or unsafe where it stands.") if steps == 1 else self.tr(
-                "{} steps are spoiled or unsafe where they stand.").format(steps)
-            self.panel.say(words + " " + self.tr("Drag them, or go back to the best order."), warn=True)
+            words = say("This step is spoiled or unsafe where it stands.") if steps == 1 else say("{steps} steps are spoiled or unsafe "
+                                                                                                      "where they stand.",
+                                                                                                      steps=steps)
+            self.panel.say(words + " " + say("Drag them, or go back to the best order."), warn=True)
         elif self.work.problems:
-            self.panel.say(self.tr("Nothing is spoiled by this order; what is unwise in it is marked."))
+            self.panel.say(say("Nothing is spoiled by this order; what is unwise in it is marked."))
         else:
-            self.panel.say(self.tr("Drag a step to move it, or press Alt+Up and Alt+Down."))
+            self.panel.say(say("Drag a step to move it, or press Alt+Up and Alt+Down."))
 
     def _show_step(self) -> None:
         work = self.work
@@ -192,10 +196,10 @@ class OrderRoom(StageRoom):
         known = {(p.op, p.text) for p in work.problems}
         new = [p for p in problems if (p.op, p.text) not in known and p.grade != "left out"]
         if not new:
-            self.panel.say(self.tr("It may stand here."))
+            self.panel.say(say("It may stand here."))
         else:
-            more = self.tr(" And {} more.").format(len(new) - 1) if len(new) > 1 else ""
-            self.panel.say(f"{new[0].grade.capitalize()}: {new[0].text}{more}", warn=new[0].grade in LOUD)
+            more = " " + say("And {n} more.", n=len(new) - 1) if len(new) > 1 else ""
+            self.panel.say(f"{first(term(new[0].grade))}: {new[0].text}{more}", warn=new[0].grade in LOUD)
 
     def _dropped(self, id: str, to: int) -> None:
         self._move(id, to)
@@ -218,13 +222,13 @@ class OrderRoom(StageRoom):
         self.at = id
         title = next(op.title for op in work.ops if op.id == id)
         own = () if order == (work.best or work.order).steps else order
-        self.window.document.apply(self.tr("Move {} in the order").format(title),
+        self.window.document.apply(say("Move {title} in the order", title=title),
                                    replace(self.window.document.layout, order=own))
 
     def back_to_best(self) -> None:
         """Let go of the maker's own order."""
         if self.window.document.layout.order:
-            self.window.document.apply(self.tr("Back to the best order"),
+            self.window.document.apply(say("Back to the best order"),
                                        replace(self.window.document.layout, order=()))
 
 

@@ -11,6 +11,7 @@ from geometry.edits.rack import set_rack, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
 from geometry.routing import plan_routing
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -27,7 +28,7 @@ def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = Non
     try:
         return equipped(layout, racks.load_rack(path))
     except (FormatError, GeometryError) as error:
-        window.say(window.tr("The layout begins with the starting rack: {}").format(error))
+        window.say(say("The layout begins with the starting rack: {error}", error=error))
         return layout
 
 

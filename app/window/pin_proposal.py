@@ -11,6 +11,7 @@ from app.tools.propose import propose
 from app.window.background import Background
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -36,7 +37,7 @@ class PinProposal(QObject):
         window = self._window
         window.set_tool("hold")
         self._for = window.document.layout
-        window.say(self.tr("Looking for places…"))
+        window.say(say("Looking for places…"))
         self._thread = Background(partial(plan_pins, self._for, None, window.unit), self)
         self._thread.answered.connect(self._answered)
         self._thread.failed.connect(self._failed)
@@ -53,7 +54,7 @@ class PinProposal(QObject):
         from geometry.sequence.pins import NoPins
         window = self._window
         if window.document.layout is not self._for or window.hand.busy:
-            window.say(self.tr("The layout changed while places for pins were looked for: ask again."))
+            window.say(say("The layout changed while places for pins were looked for: ask again."))
         elif isinstance(plan, NoPins):
             window.say(plan.reason)
         else:

@@ -26,6 +26,7 @@ from app.window import ask
 from geometry.edits.rack import set_rack
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -52,12 +53,12 @@ class RackDesk(QObject):
         """Show the rack that is asked for, as it is now."""
         layout = self._window.document.layout
         if self.view.whose == "layout":
-            extra = [field(layout, self.tr("Template thickness"), "length", ("template", "thickness"),
+            extra = [field(layout, say("Template thickness"), "length", ("template", "thickness"),
                            layout.template.thickness)]
-            says = self.tr("Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.")
+            says = say("Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.")
             self.view.show_rack(layout.rack, says, extra, False)
         else:
-            says = self.tr("Kept for you in {}. Layouts hold copies of their own.").format(self._path)
+            says = say("Kept for you in {path}. Layouts hold copies of their own.", path=self._path)
             self.view.show_rack(self.mine(), says, [], bool(self._before))
 
     def mine(self) -> Rack:
@@ -68,7 +69,7 @@ class RackDesk(QObject):
                 self._mine = load_rack(self._path, unit)
             except FormatError as error:
                 self._mine = starting_rack(unit)
-                self._tell(self.tr("Your rack could not be read"), f"{error} {self._aside()}")
+                self._tell(say("Your rack could not be read"), f"{error} {self._aside()}")
         return self._mine
 
     # ---- inside ---------------------------------------------------------
@@ -77,7 +78,8 @@ class RackDesk(QObject):
             aside = set_aside(self._path)
         except FormatError as error:
             return str(error)
-        return self.tr("It was set aside as {}, nothing of it is lost; a starting rack takes its place.").format(aside.name)
+        return say("It was set aside as {aside}, nothing of it is lost; a starting rack takes its place.",
+                   aside=aside.name)
 
     def _tell(self, title: str, text: str) -> None:
         ask.warn(self._window, title, text)
@@ -102,7 +104,7 @@ class RackDesk(QObject):
         try:
             save_rack(rack, self._path)
         except FormatError as error:
-            self._tell(self.tr("Your rack was not kept"), str(error))
+            self._tell(say("Your rack was not kept"), str(error))
             return False
         self._mine = rack
         return True
@@ -116,20 +118,20 @@ class RackDesk(QObject):
         self._edited(what, rack, None)
 
     def _take(self) -> None:
-        self._into_layout(self.tr("Take my rack into the layout"), self.mine())
-        self._window.say(self.tr("The layout now holds a copy of your rack."))
+        self._into_layout(say("Take my rack into the layout"), self.mine())
+        self._window.say(say("The layout now holds a copy of your rack."))
 
     def _keep(self) -> None:
         self.mine()
         try:
             before = keep_before(self._path)
         except FormatError as error:
-            self._tell(self.tr("Your rack was not kept"), str(error))
+            self._tell(say("Your rack was not kept"), str(error))
             return
         if self._save(self._window.document.layout.rack):
-            words = self.tr("This rack is now yours, for all layouts.")
+            words = say("This rack is now yours, for all layouts.")
             self._window.say(words if before is None else
-                             words + self.tr(" The one before it is in {}.").format(before.name))
+                             words + say(" The one before it is in {before}.", before=before.name))
 
     def _back(self) -> None:
         if self._before:
@@ -137,36 +139,36 @@ class RackDesk(QObject):
             self._save(last)
 
     def _start_mm(self) -> None:
-        self._replace(self.tr("Start the rack anew"), starting_rack("mm"))
+        self._replace(say("Start the rack anew"), starting_rack("mm"))
 
     def _start_inch(self) -> None:
-        self._replace(self.tr("Start the rack anew"), starting_rack("inch"))
+        self._replace(say("Start the rack anew"), starting_rack("inch"))
 
     def _import(self) -> None:
-        path = ask.open_file(self._window, self.tr("Import a rack"), self._folder(), ask.RACKS)
+        path = ask.open_file(self._window, say("Import a rack"), self._folder(), ask.RACKS)
         if path is None:
             return
         try:
             with path.open("rb") as file:
                 rack = decode_rack(file.read(LARGEST_BYTES + 1), path.name)
         except OSError as error:
-            self._tell(self.tr("This rack was not imported"),
-                       self.tr("{} cannot be read: {}.").format(path.name, error.strerror or error))
+            self._tell(say("This rack was not imported"),
+                       say("{path} cannot be read: {strerror}.", path=path.name, strerror=error.strerror or error))
         except FormatError as error:
-            self._tell(self.tr("This rack was not imported"), str(error))
+            self._tell(say("This rack was not imported"), str(error))
         else:
-            self._replace(self.tr("Import {}").format(path.name), rack)
+            self._replace(say("Import {path}", path=path.name), rack)
 
     def _export(self) -> None:
-        path = ask.save_file(self._window, self.tr("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS)
+        path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS)
         if path is None:
             return
         try:
             save_bytes(path, encode_rack(self.view.rack))
         except FormatError as error:
-            self._tell(self.tr("This rack was not exported"), str(error))
+            self._tell(say("This rack was not exported"), str(error))
         else:
-            self._window.say(self.tr("Written: {}").format(path))
+            self._window.say(say("Written: {path}", path=path))
 
     def _folder(self) -> str:
         path = self._window.document.path

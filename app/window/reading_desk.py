@@ -21,6 +21,7 @@ from geometry.book import put_reading, remove_reading
 from geometry.errors import GeometryError
 from geometry.layout import Reading
 from geometry.measured import Found, Off, implied, joined, take_accuracy
+from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
 
 if TYPE_CHECKING:
@@ -62,12 +63,13 @@ class ReadingDesk(QObject):
         doubtful = [off.reading.drilling for off in found if off.doubtful]
         if not doubtful:
             return []
-        return [self.tr("{} so far off that a slip of the pen is likelier; left out below: {}.").format(
-            self.tr("One reading is") if len(doubtful) == 1 else self.tr("{} readings are").format(len(doubtful)), ", ".join(doubtful))]
+        return [count(len(doubtful), "One reading is so far off that a slip of the pen is likelier; left out below: {which}.",
+                      "{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.",
+                      which=", ".join(doubtful))]
 
     def _entered(self, row: int, column: int, text: str) -> None:
         table, one = self.page.table, self._rows[row]
-        name = self.tr("Reading of {}").format(one.drilling)
+        name = say("Reading of {drilling}", drilling=one.drilling)
         document = self._window.document
         mine = replace(one, piece=document.book.piece)
         try:
@@ -76,7 +78,7 @@ class ReadingDesk(QObject):
             else:
                 value = math.degrees(parse_angle(text)) if one.what == "tilt" else parse_length(text, self._window.unit)
                 if one.what in ("diameter", "depth", "distance") and value <= 0:
-                    raise GeometryError(self.tr("“{}” cannot be: this measure is above zero.").format(text))
+                    raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
                 document.record(name, lambda book: put_reading(book, replace(mine, value=value)))
         except GeometryError as error:
             table.words.refuse(row, column, text, str(error))
@@ -93,6 +95,6 @@ class ReadingDesk(QObject):
             self._window.commands.run("correct")
             return
         layout = self._window.document.layout
-        self._window.document.apply(self.tr("Take the readings into the shop accuracy"),
+        self._window.document.apply(say("Take the readings into the shop accuracy"),
                                     replace(layout, accuracy=take_accuracy(layout.accuracy, self._found)))
-        self._window.say(self.tr("The chances now reckon with what you measured; one undo takes it back."))
+        self._window.say(say("The chances now reckon with what you measured; one undo takes it back."))

@@ -8,6 +8,7 @@ from app.document.leftovers import Leftover
 from app.look.picture import picture
 from app.window import ask
 from geometry.drawing import opened_out
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -57,11 +58,11 @@ def _room_for(windows: Windows, found: Leftover, opened: int) -> MainWindow:
 def _asked(window: MainWindow, found: Leftover) -> str:
     """What to do with one piece: open, discard or later."""
     layout = found.layout
-    words = [window.tr("“{}” was not saved when the program ended.").format(layout.name),
-             window.tr("Last change written down: {}").format(found.when.strftime("%Y-%m-%d %H:%M:%S")),
-             window.tr("{} tuners, {} slots").format(len(layout.tuners), len(layout.slots))]
+    words = [say("“{name}” was not saved when the program ended.", name=layout.name),
+             say("Last change written down: {when}", when=found.when.strftime("%Y-%m-%d %H:%M:%S")),
+             say("{tuners} tuners, {slots} slots", tuners=len(layout.tuners), slots=len(layout.slots))]
     if found.path is not None:
-        words.append(window.tr("Opened from: {}").format(found.path))
+        words.append(say("Opened from: {path}", path=found.path))
     seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
     return ask.recover(window, "\n".join(words), seen)
 

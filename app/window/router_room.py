@@ -23,6 +23,7 @@ from geometry.layout import Headstock
 from geometry.routing import plan_routing
 from geometry.routing.together import RoutingPlan
 from geometry.routing.words import speaking
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -130,7 +131,7 @@ class RouterRoom(StageRoom):
         self.planned = None
         if not isinstance(error, GeometryError):
             raise error
-        self.panel.show_message(self.tr("There is no plan: {}").format(error))
+        self.panel.show_message(say("There is no plan: {error}", error=error))
 
     def _finished(self) -> None:
         self._thread.deleteLater()
@@ -160,11 +161,11 @@ class RouterRoom(StageRoom):
         self._apply(what, layout)
 
     def _choose(self, of: str, tools: tuple) -> None:
-        name = self.tr("Choose another plan") if tools else self.tr("Back to the best plan")
+        name = say("Choose another plan") if tools else say("Back to the best plan")
         self._apply(name, choose_route(self.window.document.layout, of, tools))
 
     def _make_template(self, tool: tuple[str, str | None]) -> None:
-        self._apply(self.tr("Make the template for this plan"), set_template_tool(self.window.document.layout, *tool))
+        self._apply(say("Make the template for this plan"), set_template_tool(self.window.document.layout, *tool))
 
     def _write_template(self, tool: tuple[str, str | None]) -> None:
         write_template(self.window, *tool)

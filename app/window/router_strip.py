@@ -7,13 +7,14 @@ from PySide6.QtWidgets import QToolButton, QWidget
 
 from app.look.flow import Flow
 
+from geometry.saying import say
+
 SHOWS = (
-    ("left", "Wood left", "Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand.", True),
-    ("waste", "Holes", "Where the waste is drilled out first.", True),
-    ("template", "Template", "The edge that the follower rubs on.", True),
-    ("tightest", "Width", "Where each slot is narrowest.", False),
-    ("grain", "Grain", "Dashed heavy: the router runs against the grain or across it. "
-                                "Arrows: the way to feed.", False),
+    ("left", say("Wood left"), say("Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand."), True),
+    ("waste", say("Holes"), say("Where the waste is drilled out first."), True),
+    ("template", say("Template"), say("The edge that the follower rubs on."), True),
+    ("tightest", say("Width"), say("Where each slot is narrowest."), False),
+    ("grain", say("Grain"), say("Dashed heavy: the router runs against the grain or across it. Arrows: the way to feed."), False),
 )
 """(group, word, help, on at first)"""
 
@@ -27,13 +28,13 @@ class RouterStrip(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         row = Flow(self, (2, 0, 0, 0), 4)
-        self.rack = self._button(row, self.tr("Rack"), self.tr("Your bits, bushes, drills and machines, in place of the head."))
+        self.rack = self._button(row, say("Rack"), say("Your bits, bushes, drills and machines, in place of the head."))
         self.rack.toggled.connect(self._rack)
         row.add_gap(4)
         self.buttons: dict[str, QToolButton] = {}
         for key, word, about, on in SHOWS:
-            button = self._button(row, self.tr(word), self.tr(about))
-            button.setAccessibleName(self.tr("Show: {}").format(self.tr(word)))
+            button = self._button(row, word, about)
+            button.setAccessibleName(say("Show: {what}", what=word))
             button.setChecked(on)
             button.toggled.connect(self.changed)
             self.buttons[key] = button

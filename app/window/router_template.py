@@ -10,6 +10,7 @@ from app.window import ask
 from geometry.drawing.template_board import board_drawing
 from geometry.errors import GeometryError
 from geometry.routing.follower import follower_of
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -28,16 +29,16 @@ def write_template(window: MainWindow, bit: str, bush: str | None) -> None:
         window.say(str(error))
         return
     folder = window.document.path.parent if window.document.path is not None else Path.home()
-    path = ask.save_file(window, window.tr("Write the template"), str(folder / "router-template.dxf"), ask.TEMPLATES)
+    path = ask.save_file(window, say("Write the template"), str(folder / "router-template.dxf"), ask.TEMPLATES)
     if path is None:
         return
     try:
         if path.suffix.lower() == ".svg":
-            write_svg(drawing, path, window.tr("{}: template, 1 unit = 1 mm").format(layout.name))
+            write_svg(drawing, path, say("{name}: template, 1 unit = 1 mm", name=layout.name))
         else:
             path = path if path.suffix.lower() == ".dxf" else path.with_name(f"{path.name}.dxf")
             write_dxf(drawing, path)
     except FormatError as error:
-        ask.warn(window, window.tr("The template was not written"), str(error))
+        ask.warn(window, say("The template was not written"), str(error))
         return
-    window.say(window.tr("Written: {}. Check the size on a print or with calipers before the wood.").format(path))
+    window.say(say("Written: {path}. Check the size on a print or with calipers before the wood.", path=path))

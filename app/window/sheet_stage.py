@@ -13,6 +13,7 @@ from app.window import ask
 from app.window.background import Background
 from app.window.room import StageRoom
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -38,7 +39,7 @@ class SheetStage(StageRoom):
         if self._over or self._thread is not None or self._laid == wanted:
             return
         if not self.pages:
-            self.preview.show_message(self.tr("Laying out the pages…"))
+            self.preview.show_message(say("Laying out the pages…"))
         self._laid = wanted
         self._thread = Background(partial(_lay_out, *wanted), self)
         self._thread.answered.connect(self._answered)
@@ -59,14 +60,14 @@ class SheetStage(StageRoom):
         """Print the pages on show through the system's dialog, at 100 %."""
         from app.printing.job import print_sheets
         if not self.pages:
-            self.window.say(self.tr("There are no pages to print yet."))
+            self.window.say(say("There are no pages to print yet."))
             return
         try:
             said = print_sheets(self.window, self.pages, self.window.document.layout.name)
         except FormatError as error:
-            ask.warn(self.window, self.tr("The sheets were not printed"), str(error))
+            ask.warn(self.window, say("The sheets were not printed"), str(error))
             return
-        self.window.say(said or self.tr("Not printed"))
+        self.window.say(said or say("Not printed"))
 
     def correct(self) -> None:
         """Ask what the bars of a printed page measure."""

@@ -14,6 +14,7 @@ from app.formats.file_names import stem_of
 from app.window import ask
 from app.window.background import Background
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
 def write_sheets(window: MainWindow) -> None:
     """Ask for a folder and write the sheets of the layout on show into it."""
     path = window.document.path
-    folder = ask.folder(window, window.tr("Write the sheets into this folder"),
+    folder = ask.folder(window, say("Write the sheets into this folder"),
                         str(path.parent if path else Path.home()))
     if folder is not None:
         window.sheet_writer = SheetWriter(window, folder)
@@ -43,7 +44,7 @@ class SheetWriter(QObject):
         """Begin; the window goes on meanwhile."""
         layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
         self._window.tools.enable_action("write sheets", False)
-        self._window.say(self._window.tr("Writing the sheets…"))
+        self._window.say(say("Writing the sheets…"))
         self._thread = Background(partial(_write, layout, self._folder, paper, stem_of(layout.name, "headstock"), self._window.unit), self)
         self._thread.answered.connect(self._done)
         self._thread.failed.connect(self._failed)
@@ -56,15 +57,15 @@ class SheetWriter(QObject):
 
     def _done(self, paths: list[Path]) -> None:
         self._window.tools.enable_action("write sheets", True)
-        self._window.say(self._window.tr("{} files written to {}").format(len(paths), self._folder))
+        self._window.say(say("{paths} files written to {folder}", paths=len(paths), folder=self._folder))
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
 
     def _failed(self, error: Exception) -> None:
         self._window.tools.enable_action("write sheets", True)
         if not isinstance(error, FormatError | GeometryError | OSError):
             raise error
-        self._window.say(self._window.tr("The sheets were not written"))
-        ask.warn(self._window, self._window.tr("The sheets were not written"), str(error))
+        self._window.say(say("The sheets were not written"))
+        ask.warn(self._window, say("The sheets were not written"), str(error))
 
 
 def _write(layout, folder: Path, paper: str, stem: str, unit: LengthUnit) -> list[Path]:

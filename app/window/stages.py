@@ -13,6 +13,8 @@ from app.look.sizes import px
 NAME = 230
 """Room for the name of the layout at 100 %, pixels; the rest is in its tip."""
 
+from geometry.saying import say
+
 
 @dataclass(frozen=True, slots=True)
 class Stage:
@@ -24,15 +26,15 @@ class Stage:
 
 
 STAGES = (
-    Stage("blank", "Blank", "The wood, its ears, and the margins wanted."),
-    Stage("outline", "Outline", "Draw the shape or import it."),
-    Stage("slots", "Slots", "Openings for tuners through the side."),
-    Stage("tuners", "Tuners", "Place hardware; every hole follows from it."),
-    Stage("strings", "Strings", "The nut and where the strings leave it."),
-    Stage("router", "Router", "What follows the template, and what fits."),
-    Stage("order", "Order", "Step after step, and the piece at each of them."),
-    Stage("sheets", "Sheets", "Papers at full size, to print and glue on."),
-    Stage("book", "Job book", "Hours, money and notes, and what the next job will take."),
+    Stage("blank", say("Blank"), say("The wood, its ears, and the margins wanted.")),
+    Stage("outline", say("Outline"), say("Draw the shape or import it.")),
+    Stage("slots", say("Slots"), say("Openings for tuners through the side.")),
+    Stage("tuners", say("Tuners"), say("Place hardware; every hole follows from it.")),
+    Stage("strings", say("Strings"), say("The nut and where the strings leave it.")),
+    Stage("router", say("Router"), say("What follows the template, and what fits.")),
+    Stage("order", say("Order"), say("Step after step, and the piece at each of them.")),
+    Stage("sheets", say("Sheets"), say("Papers at full size, to print and glue on.")),
+    Stage("book", say("Job book"), say("Hours, money and notes, and what the next job will take.")),
 )
 
 
@@ -57,7 +59,7 @@ class StageBar(QWidget):
             button = QPushButton(stage.word, self)
             button.setObjectName("stage")
             button.setCheckable(True)
-            button.setToolTip(f"{stage.about} (Alt+{number})")
+            button.setToolTip(say("{what} (Alt+{number})", what=stage.about, number=number))
             button.setProperty("stage", stage.key)
             button.clicked.connect(self._clicked)
             self._group.addButton(button)
@@ -71,7 +73,7 @@ class StageBar(QWidget):
         self._name.ensurePolished()
         short = self._name.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, px(NAME))
         self._name.setText(f"{short} •" if unsaved else short)
-        self._name.setToolTip(name + (" (not saved)" if unsaved else ""))
+        self._name.setToolTip(say("{name} (not saved)", name=name) if unsaved else name)
 
     def follow_sizes(self) -> None:
         """Shorten the name anew for letters of another size."""

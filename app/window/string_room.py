@@ -15,6 +15,7 @@ from geometry.edits.fields import set_field
 from geometry.edits.strings import serve, set_post, string_set
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.strings import runs
 from geometry.strings.pairing import Pairing, present, propose_pairing
 from geometry.strings.sets import StringSet
@@ -95,12 +96,12 @@ class StringRoom(StageRoom):
 
     def _answered(self, found: Pairing) -> None:
         if self.window.document.layout is not self._for:
-            self.window.say(self.tr("The layout changed meanwhile: ask again."))
+            self.window.say(say("The layout changed meanwhile: ask again."))
             return
         now = present(self._for)
         if serve(self._for, found.runs) == self._for:
             self.panel.show_gain("")
-            self.window.say(self.tr("Every string already has its best post."))
+            self.window.say(say("Every string already has its best post."))
             return
         self.proposal = found
         self.panel.show_gain(gain_words(now, found))
@@ -117,7 +118,7 @@ class StringRoom(StageRoom):
 
     def _take(self) -> None:
         if self.proposal is not None and self.window.document.layout is self._for:
-            self.window.document.apply(self.tr("Propose posts for strings"), serve(self._for, self.proposal.runs))
+            self.window.document.apply(say("Propose posts for strings"), serve(self._for, self.proposal.runs))
 
     def _leave(self) -> None:
         self.proposal = None
@@ -126,14 +127,14 @@ class StringRoom(StageRoom):
 
     # ---- edits --------------------------------------------------------------
     def _post(self, string: str, tuner: str | None) -> None:
-        self._edit(self.tr("Post of string {}").format(string), partial(set_post, string=string, tuner=tuner))
+        self._edit(say("Post of string {string}", string=string), partial(set_post, string=string, tuner=tuner))
 
     def _winds(self, tuner: str, side: str) -> None:
-        self._edit(self.tr("Where the string of {} runs").format(tuner),
+        self._edit(say("Where the string of {tuner} runs", tuner=tuner),
                    partial(set_field, path=("tuners", tuner, "winds"), value=side))
 
     def _set(self, chosen: StringSet) -> None:
-        self._edit(self.tr("Set of strings"), partial(string_set, chosen=chosen))
+        self._edit(say("Set of strings"), partial(string_set, chosen=chosen))
 
     def _edit(self, name: str, change) -> None:
         try:
@@ -149,6 +150,7 @@ def gain_words(now: Pairing, found: Pairing) -> str:
         mean = math.sqrt(pairing.total / max(1, len(pairing.runs)))
         return f"{math.degrees(pairing.worst):.1f}", f"{math.degrees(mean):.1f}", pairing.crossings
     (worst, mean, crossed), (worst2, mean2, crossed2) = of(now), of(found)
-    words = (f"Ghost lines show it: widest side angle {worst} to {worst2} degrees, typical {mean} to {mean2}, "
-             f"crossings {crossed} to {crossed2}.")
-    return words if found.proven else f"{words} The search was cut short: a better one may exist."
+    words = say("Ghost lines show it: widest side angle {worst} to {worst_then} degrees, typical {mean} to {mean_then}, "
+                "crossings {crossed} to {crossed_then}.",
+                worst=worst, worst_then=worst2, mean=mean, mean_then=mean2, crossed=crossed, crossed_then=crossed2)
+    return words if found.proven else words + " " + say("The search was cut short: a better one may exist.")

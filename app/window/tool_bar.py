@@ -10,23 +10,26 @@ from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.fields import LengthField
 from app.window.sign_button import SignButton
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
-    "blank": (("hold", "Hold", "Press on a thing to hold it, drag it to move it."), ("measure", "Measure", "")),
-    "outline": (("hold", "Hold", "Hold and drag nodes, handles and edges."),
-                ("draw outline", "Draw", "Draw a new outline: press for each node, close it on the first."),
-                ("picture", "Move picture", "Drag the picture behind the drawing, with Shift turn it about the middle of the nut."),
-                ("measure", "Measure", "")),
-    "slots": (("hold", "Hold", ""), ("slot", "New slot", "Press where the nut end goes, then the tip end."),
-              ("draw slot", "Drawn slot", "Draw a slot of any shape."), ("pin", "Pin", "Place a locating pin."),
-              ("section", "Section", ""), ("measure", "Measure", "")),
-    "tuners": (("hold", "Hold", ""), ("tuner", "Place", "Place a tuner of the hardware chosen."),
-               ("hole", "Hole", "Place a hole that belongs to no tuner."), ("section", "Section", ""),
-               ("measure", "Measure", "")),
-    "strings": (("hold", "Hold", ""), ("wind", "Other side", "Press on a post to lead its string past its other side."),
-                ("section", "Section", ""), ("measure", "Measure", "")),
-    "router": (("hold", "Hold", ""), ("measure", "Measure", "")),
+    "blank": (("hold", say("Hold"), say("Press on a thing to hold it, drag it to move it.")), ("measure", say("Measure"), "")),
+    "outline": (("hold", say("Hold"), say("Hold and drag nodes, handles and edges.")),
+                ("draw outline", say("Draw"), say("Draw a new outline: press for each node, close it on the first.")),
+                ("picture", say("Move picture"), say("Drag the picture behind the drawing, with Shift turn it about the "
+                                                "middle of the nut.")),
+                ("measure", say("Measure"), "")),
+    "slots": (("hold", say("Hold"), ""), ("slot", say("New slot"), say("Press where the nut end goes, then the tip end.")),
+              ("draw slot", say("Drawn slot"), say("Draw a slot of any shape.")), ("pin", say("Pin"), say("Place a locating pin.")),
+              ("section", say("Section"), ""), ("measure", say("Measure"), "")),
+    "tuners": (("hold", say("Hold"), ""), ("tuner", say("Place"), say("Place a tuner of the hardware chosen.")),
+               ("hole", say("Hole"), say("Place a hole that belongs to no tuner.")), ("section", say("Section"), ""),
+               ("measure", say("Measure"), "")),
+    "strings": (("hold", say("Hold"), ""), ("wind", say("Other side"), say("Press on a post to lead its string past its other "
+                                                                 "side.")),
+                ("section", say("Section"), ""), ("measure", say("Measure"), "")),
+    "router": (("hold", say("Hold"), ""), ("measure", say("Measure"), "")),
     "order": (),
     "sheets": (),
     "book": (),
@@ -42,9 +45,9 @@ WHEN_TAKEN = ("picture",)
 LAST = ("section", "measure")
 """Tools that stand after all others, in this order."""
 
-ABOUT = {"section": "Lay a line across the head and see what it cuts; drag its ends or the whole line.",
-         "hold": "Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.",
-         "measure": "Press on one thing, then on another: the shortest distance between them."}
+ABOUT = {"section": say("Lay a line across the head and see what it cuts; drag its ends or the whole line."),
+         "hold": say("Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping."),
+         "measure": say("Press on one thing, then on another: the shortest distance between them.")}
 
 
 class ToolBar(QWidget):
@@ -69,20 +72,20 @@ class ToolBar(QWidget):
             if key not in self._tools:
                 self._add_tool(key, word, about or ABOUT.get(key, ""))
         self._row.add_gap(10)
-        self.edge = self._choice((("straight", self.tr("Straight")), ("arc", self.tr("Arc")),
-                                  ("tangent arc", self.tr("Tangent arc")), ("curve", self.tr("Curve"))),
-                                 self.tr("Kind of edge drawn next"))
-        self.mirrored = self._toggle(self.tr("Mirrored"), self.tr("What one side does, the other follows."))
-        self.slot_width_label = QLabel(self.tr("Width"), self)
+        self.edge = self._choice((("straight", say("Straight")), ("arc", say("Arc")),
+                                  ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))),
+                                 say("Kind of edge drawn next"))
+        self.mirrored = self._toggle(say("Mirrored"), say("What one side does, the other follows."))
+        self.slot_width_label = QLabel(say("Width"), self)
         self.slot_width_label.setObjectName("dim")
         self.slot_width_field = LengthField(unit, parent=self)
         keep(self.slot_width_field, fixed_width=90)
-        self.slot_width_field.setAccessibleName(self.tr("Width of the new slot"))
+        self.slot_width_field.setAccessibleName(say("Width of the new slot"))
         self.slot_width_field.show_value(13.0)
         self.slot_width_field.sent.connect(self._width)
         self.slot_width = 13.0
         self.hardware = QComboBox(self)
-        self.hardware.setAccessibleName(self.tr("Hardware"))
+        self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
         self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -91,15 +94,15 @@ class ToolBar(QWidget):
             self._row.addWidget(widget)
         self._actions: dict[str, SignButton] = {}
         for key, word, about in (
-                ("import", self.tr("Import…"), self.tr("Read an outline from a DXF or SVG drawing.")),
-                ("fillet", self.tr("Round…"), self.tr("Round the corner that is held.")),
-                ("propose pins", self.tr("Propose pins"),
-                 self.tr("Two locating pins where the wood allows them, to take or leave.")),
-                ("symmetric", self.tr("Symmetric"), self.tr("The bass side follows the treble side.")),
-                ("print", self.tr("Print…"), self.tr("At 100 %, corrected for the printer.")),
-                ("correct", self.tr("Correct a printer…"),
-                 self.tr("Enter what the two 100 mm bars of a printed page measure.")),
-                ("write sheets", self.tr("Write the sheets…"), self.tr("DXF, SVG, PDF and the hole table."))):
+                ("import", say("Import…"), say("Read an outline from a DXF or SVG drawing.")),
+                ("fillet", say("Round…"), say("Round the corner that is held.")),
+                ("propose pins", say("Propose pins"),
+                 say("Two locating pins where the wood allows them, to take or leave.")),
+                ("symmetric", say("Symmetric"), say("The bass side follows the treble side.")),
+                ("print", say("Print…"), say("At 100 %, corrected for the printer.")),
+                ("correct", say("Correct a printer…"),
+                 say("Enter what the two 100 mm bars of a printed page measure.")),
+                ("write sheets", say("Write the sheets…"), say("DXF, SVG, PDF and the hole table."))):
             button = SignButton(key, word, about, self)
             button.setProperty("action", key)
             button.clicked.connect(self._acted)
@@ -107,7 +110,7 @@ class ToolBar(QWidget):
             self._row.addWidget(button)
         self.paper = QComboBox(self)
         self.paper.addItems(["A4", "A3", "Letter", "Tabloid"])
-        self.paper.setAccessibleName(self.tr("Paper"))
+        self.paper.setAccessibleName(say("Paper"))
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
         self._row.add_gap()

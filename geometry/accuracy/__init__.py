@@ -13,7 +13,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "targets": ("Aim",),
     "told": ("is_simulated",),
     "words": ("cause_words", "chance_words", "rise_words", "share_words", "short_chance_words",
-              "success_words"),
+              "short_success_words", "success_words"),
 }
 """File to the names that others may use."""
 

@@ -16,6 +16,7 @@ from typing import Literal
 import numpy as np
 
 from geometry.errors import GeometryError
+from geometry.saying import say
 
 Shape = Literal["normal", "even", "student 3"]
 Function = Callable[[np.ndarray], np.ndarray]
@@ -77,7 +78,7 @@ def stream(seed: int, block: int) -> np.random.Generator:
 def drawn(inputs: Sequence[Input], trials: int, seed: int) -> np.ndarray:
     """(m, trials) values of the inputs, independent of each other. GeometryError for fewer than 2 trials."""
     if trials < 2:
-        raise GeometryError(f"A simulation needs at least 2 trials, got {trials}.")
+        raise GeometryError(say("A simulation needs at least 2 trials, got {trials}.", trials=trials))
     source = stream(seed, 0)
     rows = np.empty((len(inputs), trials))
     for row, one in zip(rows, inputs, strict=True):

@@ -16,6 +16,7 @@ from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, fails
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 _STEP = 0.85
 _CHECK_SEED = 1_000_003
@@ -45,7 +46,7 @@ def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", tr
     cancelled. GeometryError for a chance that is not above 0 and under 1, and as simulate().
     """
     if not 0 < chance < 1:
-        raise GeometryError(f"A wanted chance lies between 0 and 1, got {chance:g}.")
+        raise GeometryError(say("A wanted chance lies between 0 and 1, got {chance:g}.", chance=chance))
     try:
         return _Search(layout, chance, aim, trials, seed, progress, cancelled).answer()
     except Stopped:

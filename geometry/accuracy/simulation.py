@@ -14,6 +14,7 @@ from geometry.accuracy.spec import Reach, Spec
 from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3, distance3
 
@@ -92,7 +93,8 @@ def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: P
     outline without length.
     """
     if not 2 <= trials <= MOST_TRIALS:
-        raise GeometryError(f"A simulation takes 2 to {MOST_TRIALS:,} trials, not {trials:,}.")
+        raise GeometryError(say("A simulation takes 2 to {most:,} trials, not {trials:,}.",
+                                most=MOST_TRIALS, trials=trials))
     try:
         return simulated(bench_of(layout), trials, seed, progress, cancelled)
     except Stopped:

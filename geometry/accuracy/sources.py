@@ -14,14 +14,15 @@ from typing import Literal
 import numpy as np
 
 from geometry.layout import Accuracy
+from geometry.saying import say
 
 Source = Literal["mark", "wander", "tilt", "square", "stop", "template", "paper"]
 SOURCES: tuple[Source, ...] = ("mark", "wander", "tilt", "square", "stop", "template", "paper")
 
 TITLES: dict[Source, str] = {
-    "mark": "marks", "wander": "drill wander", "tilt": "table tilt of side bores",
-    "square": "drill press square to the face", "stop": "stop depth", "template": "template and following",
-    "paper": "printed paper"}
+    "mark": say("marks"), "wander": say("drill wander"), "tilt": say("table tilt of side bores"),
+    "square": say("drill press square to the face"), "stop": say("stop depth"), "template": say("template and following"),
+    "paper": say("printed paper")}
 UNITS: dict[Source, str] = {"mark": "mm", "wander": "mm per 50 mm", "tilt": "degrees", "square": "degrees",
                             "stop": "mm", "template": "mm", "paper": "%"}
 FIELDS: dict[Source, str] = {"mark": "mark", "wander": "wander_per_50", "tilt": "tilt_degrees",

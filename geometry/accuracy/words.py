@@ -6,6 +6,8 @@ import math
 
 from geometry.accuracy.sources import TEMPLATE, Share
 from geometry.checks.snags import OUTLINE
+from geometry.saying import say
+from geometry.terms import term
 
 _FEW = 0.02
 """Chance under which `1 in n` is said"""
@@ -21,60 +23,88 @@ def chance_words(chance: float, trials: int) -> str:
     Rounded to the nearest. None in 10,000 trials is `under 1 in 3,300 (none seen in 10,000)`, all of them
     `nearly always (all of 10,000 tried)`.
     """
+    words = short_chance_words(chance, trials)
     if chance <= 0:
-        return f"under 1 in {_round(trials / _SURELY):,} (none seen in {trials:,})"
+        return say("{chance} (none seen in {trials:,})", chance=words, trials=trials)
     if chance >= 1:
-        return f"nearly always (all of {trials:,} tried)"
-    if chance < _FEW:
-        return f"about 1 in {_round(1 / chance):,}"
-    return f"{round(chance * 100)} in 100" if chance < 0.985 else "over 98 in 100"
+        return say("{chance} (all of {trials:,} tried)", chance=words, trials=trials)
+    return say("about {chance}", chance=words) if chance < _FEW else words
 
 
 def short_chance_words(chance: float, trials: int) -> str:
     """The same for a narrow place, without what stands in brackets and without `about`."""
-    return chance_words(chance, trials).partition(" (")[0].removeprefix("about ")
+    if chance <= 0:
+        return say("under 1 in {n:,}", n=_round(trials / _SURELY))
+    if chance >= 1:
+        return say("nearly always")
+    if chance < _FEW:
+        return say("1 in {n:,}", n=_round(1 / chance))
+    return say("{n:,} in {whole:,}", n=round(chance * 100), whole=100) if chance < 0.985 else say("over 98 in 100")
 
 
 def success_words(chance: float, trials: int) -> str:
     """A chance that something comes out, rounded down so that it is never overstated: `97 in 100`, `998 in 1,000`."""
+    words = short_success_words(chance, trials)
     if chance <= 0:
-        return f"under 1 in {_round(trials / _SURELY):,} (none of {trials:,} tried)"
+        return say("{chance} (none of {trials:,} tried)", chance=words, trials=trials)
+    return say("{chance} (all of {trials:,} tried)", chance=words, trials=trials) if chance >= 1 else words
+
+
+def short_success_words(chance: float, trials: int) -> str:
+    """The same for a narrow place, without what stands in brackets."""
+    if chance <= 0:
+        return say("under 1 in {n:,}", n=_round(trials / _SURELY))
     if chance >= 1:
         whole = max(10 ** math.floor(math.log10(trials / _SURELY) + 1e-9), 1)
-        return f"over {whole - 1:,} in {whole:,} (all of {trials:,} tried)"
+        return say("over {n:,} in {whole:,}", n=whole - 1, whole=whole)
     if chance < 0.01:
-        return f"about 1 in {_round(1 / chance):,}"
+        return say("about {chance}", chance=say("1 in {n:,}", n=_round(1 / chance)))
+    n, whole = _success(chance)
+    return say("{n:,} in {whole:,}", n=n, whole=whole)
+
+
+def _success(chance: float) -> tuple[int, int]:
+    """How many of how many come out, for a chance from 0.01 and below 1."""
     whole = next((size for size in (100, 1000) if chance < 1 - 1 / size), 10_000)
-    count = math.floor(chance * whole + 1e-9)
-    while whole > 100 and count % 10 == 0:
-        count, whole = count // 10, whole // 10
-    return f"{count:,} in {whole:,}"
+    n = math.floor(chance * whole + 1e-9)
+    while whole > 100 and n % 10 == 0:
+        n, whole = n // 10, whole // 10
+    return n, whole
 
 
 def rise_words(before: float, after: float, trials: int) -> str:
     """Two chances of coming out beside each other: `from 91 to 99 in 100`."""
-    one, two = (success_words(c, trials).partition(" (")[0] for c in (before, after))
-    first, _, whole = one.partition(" in ")
-    second, _, same = two.partition(" in ")
-    return f"from {first} to {second} in {whole}" if whole == same else f"from {one} to {two}"
+    if 0.01 <= before < 1 and 0.01 <= after < 1:
+        (one, whole), (two, same) = _success(before), _success(after)
+        if whole == same:
+            return say("from {one:,} to {two:,} in {whole:,}", one=one, two=two, whole=whole)
+    return say("from {one} to {two}", one=short_success_words(before, trials), two=short_success_words(after, trials))
 
 
 def cause_words(clearance: Clearance) -> str:
     """`Mostly the mark of treble face 1 (32 %), then the tilt of treble side 1 (30 %).` or that nothing strays."""
     worth = [s for s in clearance.shares if s.share >= _WORTH][:3] or list(clearance.shares[:1])
     if not worth:
-        return "Nothing strays here."
-    return f"Mostly {', then '.join(f'{share_words(s)} ({s.share * 100:.0f} %)' for s in worth)}."
+        return say("Nothing strays here.")
+    one, *more = (say("{cause} ({share:.0f} %)", cause=share_words(each), share=each.share * 100) for each in worth)
+    if not more:
+        return say("Mostly {one}.", one=one)
+    if len(more) == 1:
+        return say("Mostly {one}, then {two}.", one=one, two=more[0])
+    return say("Mostly {one}, then {two}, then {three}.", one=one, two=more[0], three=more[1])
 
 
 def share_words(share: Share) -> str:
     """What strays, with its place: `the mark of treble face 1`, `the place of the template`."""
     if share.source == "template":
-        followed = f"the {share.where}" if share.where == OUTLINE else share.where
-        return "the place of the template" if share.where == TEMPLATE else f"how {followed} is followed"
-    return {"mark": "the mark of {}", "wander": "the drill's wander in {}", "tilt": "the tilt of {}",
-            "square": "how square {} is drilled", "stop": "the stop depth of {}",
-            "paper": "the stretch of the {}"}[share.source].format(share.where)
+        if share.where == TEMPLATE:
+            return say("the place of the template")
+        return say("how the outline is followed") if share.where == OUTLINE else say("how {slot} is followed", slot=share.where)
+    if share.source == "paper":
+        return say("the stretch of the {paper}", paper=term(share.where))
+    return {"mark": say("the mark of {what}", what=share.where), "wander": say("the drill's wander in {what}", what=share.where),
+            "tilt": say("the tilt of {what}", what=share.where), "square": say("how square {what} is drilled", what=share.where),
+            "stop": say("the stop depth of {what}", what=share.where)}[share.source]
 
 
 def _round(number: float) -> int:

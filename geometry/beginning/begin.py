@@ -42,6 +42,7 @@ from geometry.layout import (
 )
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
+from geometry.saying import say
 from geometry.strings.ramps import freeing_ramp
 
 BEHIND = 20.0
@@ -70,7 +71,7 @@ def begin(numbers: Numbers) -> Headstock:
         tuners += found[1]
         slots += _slot(row, made, found[2])
     layout = Headstock(
-        name="From numbers", about="Begun from a few numbers; every part of it can be changed.",
+        name=say("From numbers"), about=say("Begun from a few numbers; every part of it can be changed."),
         blank=blank, outline=made.loop,
         nut=Nut(width=numbers.nut_width, spread=round(between, 3), pair=PAIR), strings=_strings(numbers),
         slots=tuple(slots), patterns=PATTERNS, rows=tuple(runs), tuners=tuple(tuners), rack=RACK,
@@ -95,20 +96,24 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
         raise Refused("length", length, _too_short(numbers, length))
     width = _up(x1 - x0 + 2 * edge + 2 * DUST)
     if numbers.width < width:
-        raise Refused("width", width, f"This head is {x1 - x0:.1f} mm wide, so a blank {numbers.width:g} mm wide is too "
-                                      f"narrow: make it {width:g} mm wide, or glue ears on to that width.")
+        raise Refused("width", width, say("This head is {head:.1f} mm wide, so a blank {width:g} mm wide is too narrow: "
+                                          "make it {wide:g} mm wide, or glue ears on to that width.",
+                                          head=x1 - x0, width=numbers.width, wide=width))
     spare = (numbers.width - (x1 - x0)) / 2
     return Blank(bass=round(spare - x0, 3), treble=round(spare + x1, 3), tip=numbers.length, behind=BEHIND,
                  thickness=numbers.thickness)
 
 
 def _too_short(numbers: Numbers, length: float) -> str:
-    count = max(numbers.bass, numbers.treble)
-    said = (f"{count} tuners in a row, {numbers.pitch:g} mm apart, take a blank {length:g} mm long from the nut line; "
-            f"this one is {numbers.length:g} mm")
+    n = max(numbers.bass, numbers.treble)
+    given = {"n": n, "pitch": numbers.pitch, "long": length, "length": numbers.length}
     least = max(LEAST_PITCH[numbers.mount(side)] for side in ("bass", "treble") if numbers.count(side))
-    nearer = math.floor((numbers.pitch - (length - numbers.length + 1) / max(count - 1, 1)) * 2) / 2
-    return f"{said}: make it longer, or set them {nearer:g} mm apart." if nearer >= least else f"{said}."
+    nearer = math.floor((numbers.pitch - (length - numbers.length + 1) / max(n - 1, 1)) * 2) / 2
+    if nearer < least:
+        return say("{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is "
+                   "{length:g} mm.", **given)
+    return say("{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is "
+               "{length:g} mm: make it longer, or set them {nearer:g} mm apart.", nearer=nearer, **given)
 
 
 def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers) -> tuple[list[Row], list[Tuner], list[float]]:

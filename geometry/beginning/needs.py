@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from geometry.beginning.numbers import Mount, Numbers, Refused
 from geometry.layout.blank import Side
 from geometry.layout.generic import PATTERNS
+from geometry.saying import say
 
 ROOMY, SLIM, THROUGH_SIDE = PATTERNS[0].id, PATTERNS[3].id, PATTERNS[4].id
 """Face tuner with a bushing, small face tuner for narrow rows, side tuner."""
@@ -96,21 +97,25 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
     made = SideNeeds(side, count, mount, numbers.pitch, ROOMY if roomy else SLIM)
     if not count:
         return made
-    words = {"face": "tuners through the face", "side": "tuners through the side", "mixed": "mixed tuners"}[mount]
+    words = {"face": say("tuners through the face"), "side": say("tuners through the side"), "mixed": say("mixed tuners")}[mount]
     least = LEAST_PITCH[mount]
     if count > 1 and numbers.pitch < least:
-        raise Refused("pitch", least, f"{numbers.pitch:g} mm from tuner to tuner is too little for {words}: "
-                                      f"their plates and buttons need {least:g} mm.")
+        raise Refused("pitch", least, say("{pitch:g} mm from tuner to tuner is too little for {words}: their plates "
+                                          "and buttons need {least:g} mm.",
+                                          pitch=numbers.pitch, words=words, least=least))
     if count > 1 and numbers.pitch > MOST_PITCH:
-        raise Refused("pitch", MOST_PITCH, f"{numbers.pitch:g} mm from tuner to tuner makes a head nobody can hold: "
-                                           f"{MOST_PITCH:g} mm is the most.")
+        raise Refused("pitch", MOST_PITCH, say("{pitch:g} mm from tuner to tuner makes a head nobody can hold: "
+                                               "{most:g} mm is the most.",
+                                               pitch=numbers.pitch, most=MOST_PITCH))
     thin = LEAST_THICKNESS[mount]
     if numbers.thickness < thin:
-        raise Refused("thickness", thin, f"A blank {numbers.thickness:g} mm thick is too thin for {words}: "
-                                         f"it takes {thin:g} mm.")
+        raise Refused("thickness", thin, say("A blank {thickness:g} mm thick is too thin for {words}: it takes "
+                                             "{thin:g} mm.",
+                                             thickness=numbers.thickness, words=words, thin=thin))
     if numbers.thickness > MOST_THICKNESS:
-        raise Refused("thickness", MOST_THICKNESS, f"A head {numbers.thickness:g} mm thick is more than posts reach "
-                                                   f"through: {MOST_THICKNESS:g} mm is the most.")
+        raise Refused("thickness", MOST_THICKNESS, say("A head {thickness:g} mm thick is more than posts reach "
+                                                       "through: {most:g} mm is the most.",
+                                                       thickness=numbers.thickness, most=MOST_THICKNESS))
     return made
 
 
@@ -122,11 +127,13 @@ def spread(numbers: Numbers) -> float:
         least = (numbers.strings - 1) * LEAST_GAP
     least += NUT_SHOULDERS
     if numbers.nut_width < least - 1e-9:
-        raise Refused("nut_width", least, f"{numbers.strings} strings on a nut {numbers.nut_width:g} mm wide stand too "
-                                          f"close: it takes {least:g} mm.")
+        raise Refused("nut_width", least, say("{strings} strings on a nut {nut_width:g} mm wide stand too close: it "
+                                              "takes {least:g} mm.",
+                                              strings=numbers.strings, nut_width=numbers.nut_width, least=least))
     if numbers.nut_width > MOST_NUT:
-        raise Refused("nut_width", MOST_NUT, f"A nut {numbers.nut_width:g} mm wide is more than a hand spans: "
-                                             f"{MOST_NUT:g} mm is the most.")
+        raise Refused("nut_width", MOST_NUT, say("A nut {nut_width:g} mm wide is more than a hand spans: {most:g} "
+                                                 "mm is the most.",
+                                                 nut_width=numbers.nut_width, most=MOST_NUT))
     return numbers.nut_width - NUT_SHOULDERS
 
 

@@ -8,15 +8,17 @@ from typing import Literal
 
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
+from geometry.saying import say
+from geometry.terms import term
 
 Mount = Literal["face", "side", "mixed"]
 MOUNTS: tuple[Mount, ...] = ("face", "side", "mixed")
 LEAST_STRINGS, MOST_STRINGS = 4, 12
 
 FIELDS = {
-    "bass": "tuners on the bass side", "treble": "tuners on the treble side",
-    "pitch": "from tuner to tuner", "length": "length of the blank", "width": "width of the blank",
-    "thickness": "thickness of the blank", "nut_width": "width of the nut",
+    "bass": say("tuners on the bass side"), "treble": say("tuners on the treble side"),
+    "pitch": say("from tuner to tuner"), "length": say("length of the blank"), "width": say("width of the blank"),
+    "thickness": say("thickness of the blank"), "nut_width": say("width of the nut"),
 }
 """What a refusal can be about, and what the number is called."""
 
@@ -69,23 +71,28 @@ class Numbers:
         """Refused when the counts make no head, or a length is no number above zero and below a metre."""
         for side in ("bass", "treble"):
             if self.count(side) < 0:
-                raise Refused(side, 0, f"A side has no {self.count(side)} tuners: give 0 or more.")
+                raise Refused(side, 0, say("A side has no {count} tuners: give 0 or more.", count=self.count(side)))
             if self.mount(side) not in MOUNTS:
-                raise GeometryError(f"A tuner is mounted through the {' or the '.join(MOUNTS[:2])}, or the two are "
-                                    f"mixed; not {self.mount(side)!r}.")
+                raise GeometryError(say("A tuner is mounted through the face or the side, or the two are mixed; not {mount!r}.",
+                                        mount=self.mount(side)))
         if not LEAST_STRINGS <= self.strings <= MOST_STRINGS:
             wanted = min(max(self.strings, LEAST_STRINGS), MOST_STRINGS)
             field = "bass" if self.bass >= self.treble else "treble"
             value = getattr(self, field) + wanted - self.strings
             if value < 0:
-                raise GeometryError(f"There are {self.strings} strings: from {LEAST_STRINGS} to {MOST_STRINGS} work.")
-            raise Refused(field, value, f"There are {self.strings} strings; from {LEAST_STRINGS} to {MOST_STRINGS} "
-                                        f"work: give the {field} side {value}.")
+                raise GeometryError(say("There are {strings} strings: from {least} to {most} work.",
+                                        strings=self.strings, least=LEAST_STRINGS, most=MOST_STRINGS))
+            raise Refused(field, value, say("There are {strings} strings; from {least} to {most} "
+                                            "work: give the {side} side {value}.",
+                                            strings=self.strings, least=LEAST_STRINGS,
+                                            most=MOST_STRINGS, side=term(field), value=value))
         if self.courses and self.strings % 2:
             field = "bass" if self.bass >= self.treble else "treble"
             raise Refused(field, getattr(self, field) + (1 if self.strings < MOST_STRINGS else -1),
-                          f"{self.strings} strings cannot stand in pairs: give the {field} side one more.")
+                          say("{strings} strings cannot stand in pairs: give the {side} side one more.",
+                              strings=self.strings, side=term(field)))
         for field in ("pitch", "length", "width", "thickness", "nut_width"):
             value = getattr(self, field)
             if not (math.isfinite(value) and 0 < value <= 1000):
-                raise GeometryError(f"The number for {FIELDS[field]!r} is not a length between 0 and 1000 mm.")
+                raise GeometryError(say("The number for {field!r} is not a length between 0 and 1000 mm.",
+                                        field=FIELDS[field]))

@@ -15,6 +15,7 @@ from msgspec.structs import replace
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.validate import validate_book
+from geometry.saying import say
 
 LONGEST = 100_000.0
 """Minutes that one operation may take."""
@@ -32,7 +33,8 @@ def minutes_of(book: Book, piece: Piece, operation: str) -> float | None:
 def set_minutes(book: Book, piece: Piece, task: Task, minutes: float | None) -> Book:
     """The minutes of an operation as typed; None strikes the entry out."""
     if minutes is not None and not 0 <= minutes <= LONGEST:
-        raise GeometryError(f"An operation takes between 0 and {LONGEST:,.0f} minutes: {minutes:g} cannot be.")
+        raise GeometryError(say("An operation takes between 0 and {longest:,.0f} minutes: {minutes:g} cannot be.",
+                                longest=LONGEST, minutes=minutes))
     made = [] if minutes is None else [Time(piece=piece, task=task, minutes=minutes)]
     at = next((i for i, t in enumerate(book.times) if (t.piece, t.task.operation) == (piece, task.operation)), None)
     if at is None:
@@ -43,7 +45,7 @@ def set_minutes(book: Book, piece: Piece, task: Task, minutes: float | None) -> 
 def start(book: Book, piece: Piece, task: Task, now: float) -> Book:
     """Let the timer run for an operation from now (s). Only one runs: another is stopped by the maker, never by itself."""
     if book.clock is not None:
-        raise GeometryError(f"The timer runs for “{book.clock.task.title}”: stop it first.")
+        raise GeometryError(say("The timer runs for “{title}”: stop it first.", title=book.clock.task.title))
     return replace(book, clock=Clock(piece=piece, task=task, since=now))
 
 
@@ -56,7 +58,7 @@ def stop(book: Book, now: float) -> Book:
     """Stop the timer and add its minutes to those of its operation. GeometryError when none runs."""
     clock = book.clock
     if clock is None:
-        raise GeometryError("No timer runs.")
+        raise GeometryError(say("No timer runs."))
     before = minutes_of(book, clock.piece, clock.task.operation) or 0.0
     total = min(LONGEST, before + running(book, now))
     return set_minutes(replace(book, clock=None), clock.piece, clock.task, round(total, 2))
@@ -74,10 +76,12 @@ def read_amount(text: str) -> Decimal:
     """
     match = re.fullmatch(r"([+-]?)(\d*)(?:[.,](\d*))?", re.sub(r"\s", "", text).replace("−", "-"))
     if match is None or not (match[2] or match[3]):
-        raise GeometryError(f'{quoted(text)} is not an amount of money: write for example 12.50 or 12,50.')
+        raise GeometryError(say('{text} is not an amount of money: write for example 12.50 or 12,50.',
+                                text=quoted(text)))
     if match[3] and len(match[3]) == 3 and match[2].strip("0") and len(match[2]) <= 3:
         whole, part = match[2], match[3]
-        raise GeometryError(f'{quoted(text)} may be read two ways: write {whole}{part} or {whole}.{part}0.')
+        raise GeometryError(say('{text} may be read two ways: write {whole}{part} or {whole}.{part}0.',
+                                text=quoted(text), whole=whole, part=part))
     return Decimal(f"{match[1]}{match[2] or '0'}.{match[3] or '0'}") if match[3] else Decimal(f"{match[1]}{match[2]}")
 
 
@@ -101,18 +105,20 @@ def read_minutes(text: str) -> float | None:
         if not math.isfinite(value):
             raise ValueError
     except ValueError:
-        raise GeometryError(f'{quoted(text)} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.') from None
+        raise GeometryError(say('{text} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.',
+                                text=quoted(text))) from None
     return value
 
 
 def put_price(book: Book, at: int | None, price: Price) -> Book:
     """A price in place of the one at that index; behind the others with None."""
     if not price.part.strip():
-        raise GeometryError("A cost needs a word for what was paid for.")
+        raise GeometryError(say("A cost needs a word for what was paid for."))
     if len(price.part) > LONGEST_PART:
-        raise GeometryError(f"What was paid for has a name of at most {LONGEST_PART} letters: this one has {len(price.part)}.")
+        raise GeometryError(say("What was paid for has a name of at most {most} letters: this one has {n}.",
+                                most=LONGEST_PART, n=len(price.part)))
     if not 0 <= price.count <= MOST_PARTS:
-        raise GeometryError(f"A number of parts is between 0 and {MOST_PARTS:,}.")
+        raise GeometryError(say("A number of parts is between 0 and {most:,}.", most=MOST_PARTS))
     prices = list(book.prices)
     prices[len(prices) if at is None else at:len(prices) if at is None else at + 1] = [price]
     return validate_book(replace(book, prices=tuple(prices)))
@@ -141,7 +147,8 @@ def remove_remark(book: Book, at: int) -> Book:
 def put_reading(book: Book, reading: Reading) -> Book:
     """A reading in place of the one of the same kind on the same hole of the same piece; else behind the others."""
     if not abs(reading.value) <= FARTHEST:
-        raise GeometryError(f"A reading of {reading.value:g} cannot be: no headstock is longer than {FARTHEST:,.0f} mm.")
+        raise GeometryError(say("A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.",
+                                reading=reading.value, farthest=FARTHEST))
     same = [i for i, one in enumerate(book.readings) if _key(one) == _key(reading)]
     if not same:
         return replace(book, readings=(*book.readings, reading))
@@ -155,9 +162,11 @@ def remove_reading(book: Book, reading: Reading) -> Book:
 
 def _worded(remark: Remark) -> Remark:
     if not remark.text.strip():
-        raise GeometryError("A note needs some words; strike it out instead when there is nothing to say.")
+        raise GeometryError(say("A note needs some words; strike it out instead when there is nothing to say."))
     if len(remark.text) > LONGEST_NOTE:
-        raise GeometryError(f"A note has at most {LONGEST_NOTE:,} letters: this one has {len(remark.text):,}. Write it in two.")
+        raise GeometryError(say("A note has at most {most:,} letters: this one has {n:,}. Write it in "
+                                "two.",
+                                most=LONGEST_NOTE, n=len(remark.text)))
     return remark
 
 

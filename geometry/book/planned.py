@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from geometry.layout import Book, Piece, Rates, Task
+from geometry.saying import say
 from geometry.sequence import Changes, Operation
 from geometry.sequence import minutes as estimated
 
@@ -34,7 +35,7 @@ def tasks(steps: Iterable[Operation], changes: Changes) -> tuple[Task, ...]:
     rates = Rates()
     made = [Task(operation=op.id, title=op.title, rate=rate_of(op), features=tuple(f for f in op.features if f != "outline"),
                  planned=estimated(op, rates)) for op in steps]
-    return (*made, Task(operation=CHANGING, title="Setting up and changing over", planned=changes.minutes(rates)))
+    return (*made, Task(operation=CHANGING, title=say("Setting up and changing over"), planned=changes.minutes(rates)))
 
 
 def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:

@@ -11,8 +11,8 @@ from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.drilling import Drilling
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 
 

@@ -11,8 +11,8 @@ from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
 from geometry.layout.shop import DrillPress
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.drilling import Drilling, point_length
+from geometry.terms import term
 
 _NAMED = 3
 

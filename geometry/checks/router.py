@@ -20,6 +20,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.search import plan_slot
+from geometry.routing.words import in_turn
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
 
@@ -60,7 +61,7 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
     best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
     if best is None:
         return snag
-    names = _one_after_another(best.bits)
+    names = in_turn(best.bits)
     if same_offset(best.offset, guide.offset):
         said = say("On the same template {names} does it.", names=names)
         advice = say("Change to {names} there.", names=names)
@@ -70,13 +71,6 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
     else:
         return snag
     return replace(snag, grade=NOTE, said=f"{snag.said} {said}", advice=advice)
-
-
-def _one_after_another(bits: tuple[str, ...]) -> str:
-    said = bits[0]
-    for bit in bits[1:]:
-        said = say("{bits} then {bit}", bits=said, bit=bit)
-    return said
 
 
 def turns_over(opening: Opening, layout: Headstock) -> bool:

@@ -18,11 +18,11 @@ from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.flats import under_plate
 from geometry.solids.nearby import boxes_near_each_other
 from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
+from geometry.terms import term
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 

@@ -10,8 +10,8 @@ from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import Margins
 from geometry.saying import say, within
-from geometry.terms import term
 from geometry.solids.walls import Wall
+from geometry.terms import term
 
 
 def snags(scene: Scene) -> Iterable[Snag]:

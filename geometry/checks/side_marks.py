@@ -13,8 +13,8 @@ from geometry.checks.words import both, degrees, first, listed, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.side import tilt_of
+from geometry.terms import term
 
 _SAME_TILT = math.radians(0.05)
 _SAME_DEPTH = 1e-6

@@ -18,8 +18,8 @@ from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.drilling import Drilling
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3
 

@@ -21,11 +21,11 @@ from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.drilling import Drilling
 from geometry.solids.floor import floor_gap
 from geometry.solids.walls import Wall, oblong
 from geometry.solids.ways_out import from_slot
+from geometry.terms import term
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2, Vec3
 

@@ -6,8 +6,8 @@ import math
 
 from geometry.checks.said import length
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.drilling import Drilling
+from geometry.terms import term
 
 SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locating pin")
 """What a drilling is to the checks, in the order in which a sentence names two of them."""

@@ -10,6 +10,7 @@ from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.saying import say
 from geometry.solids import Hole, holes
 
 LETTER = 1.6
@@ -42,7 +43,7 @@ def back_drawing(layout: Headstock) -> Drawing:
         marks += _hole(hole, named)
     marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER)
     marks += [Label(text, (x, y1 + 5.0), 2.0, "note", anchor=anchor) for text, x, anchor in
-              (("treble side", x0, "left"), ("seen from the back", 0.0, "middle"), ("bass side", x1, "right"))]
+              ((say("treble side"), x0, "left"), (say("seen from the back"), 0.0, "middle"), (say("bass side"), x1, "right"))]
     return tuple(marks)
 
 

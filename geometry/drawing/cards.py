@@ -11,6 +11,7 @@ from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import strip, waste_strip
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, loop_path
+from geometry.saying import say
 from geometry.solids import Drilling, holes
 from geometry.solids.side import SideBore, side_bore
 from geometry.units import format_angle, format_length
@@ -89,14 +90,14 @@ def _here(bore: SideBore, edge: float, out: float, letter: float) -> list[Mark]:
         level, false = level + away * push, false - away * push
     foot = (edge + out * 3.0 * letter, level)
     marks += _arrow(foot, mark, letter)
-    marks.append(Label("mark here", (foot[0] + out * 0.6 * letter, level - letter / 2), letter, "note", bore.tuner, anchor=anchor))
+    marks.append(Label(say("mark here"), (foot[0] + out * 0.6 * letter, level - letter / 2), letter, "note", bore.tuner, anchor=anchor))
     if differ:
         wrong = (edge, mark[1] - bore.squared_miss)
         beside = (edge + out * 3.0 * letter, false)
         marks += [Stroke(straight(bore.seat[:2], wrong), "side bore", bore.tuner),
                   Cross(wrong, 0.8 * letter, "slot", bore.tuner, angle=math.pi / 4),
                   Stroke(straight((wrong[0] + out * 0.9 * letter, wrong[1]), beside), "dimension", bore.tuner),
-                  Label("not there", (beside[0] + out * 0.6 * letter, false - letter / 2), letter, "note", bore.tuner,
+                  Label(say("not there"), (beside[0] + out * 0.6 * letter, false - letter / 2), letter, "note", bore.tuner,
                         anchor=anchor)]
     return marks
 
@@ -130,13 +131,14 @@ def block_picture(tilt: float = math.radians(12.0), length: float = 60.0, letter
     x, high = touch[0] + 13.0, touch[1]
     marks += [Stroke(straight((touch[0] + 9.5, high), (x + 1.0, high)), "dimension"),
               Stroke(straight((x, 0.0), (x, high)), "dimension"), Label("H", (x + 1.4, high / 2 - letter / 2), letter, "note")]
-    marks.append(Label("tilt", (length * 0.34, length * 0.34 * math.tan(tilt) / 2 - letter * 0.6), letter, "note"))
+    marks.append(Label(say("tilt"), (length * 0.34, length * 0.34 * math.tan(tilt) / 2 - letter * 0.6), letter, "note"))
     return tuple(marks)
 
 
 def scale_words(scale: float) -> str:
     """What is said beside a picture at a scale: "full size", "half size", "twice full size"."""
-    known = {1.0: "full size", 0.5: "half size", 2.0: "twice full size", 5.0: "five times full size", 0.2: "a fifth of full size"}
-    return known.get(scale, f"{format_length(scale)} of full size")
+    known = {1.0: say("full size"), 0.5: say("half size"), 2.0: say("twice full size"), 5.0: say("five times full size"),
+             0.2: say("a fifth of full size")}
+    return known.get(scale, say("{scale} of full size", scale=format_length(scale)))
 
 

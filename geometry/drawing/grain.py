@@ -7,6 +7,7 @@ from geometry.drawing.marks import Drawing, Label, Mark, Stroke
 from geometry.layout import Headstock
 from geometry.routing.grain import GrainRisk, grain_risks
 from geometry.routing.passes import Side
+from geometry.terms import term
 
 LETTER = 1.6
 """Capital height of the words, mm."""
@@ -29,5 +30,5 @@ def _marks(risk: GrainRisk) -> list[Mark]:
     anchor = "middle" if abs(out[0]) < 0.4 else ("left" if out[0] > 0 else "right")
     drop = LETTER / 2 if abs(out[0]) >= 0.4 or out[1] < 0 else 0.0
     x, y = v.along(at, out, BESIDE)
-    return [Stroke(risk.path, "grain risk", "outline"), Label(risk.kind, (x, y - drop), LETTER, "note", "outline",
+    return [Stroke(risk.path, "grain risk", "outline"), Label(term(risk.kind), (x, y - drop), LETTER, "note", "outline",
                                                              anchor=anchor)]

@@ -18,6 +18,7 @@ from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, loop_path, slot_path
 from geometry.solids import holes
+from geometry.terms import term
 
 TITLE = 3.2
 """Capital height of the names over the face and the edges, mm."""
@@ -78,8 +79,8 @@ def _blank(blank: Blank) -> Drawing:
     marks += [Stroke(straight((blank.edge_x(side), low), (blank.edge_x(side), high)), "fold", "blank")
               for side in SIDES]
     marks.append(Stroke(straight((0.0, low), (0.0, high)), "centreline", "blank"))
-    names = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
-             ((x1 + blank.treble) / 2, "treble edge"))
+    names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
+             ((x1 + blank.treble) / 2, term("treble edge")))
     marks += [Label(text, (x, high + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
     return tuple(marks)
 

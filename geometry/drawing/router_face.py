@@ -23,14 +23,16 @@ from geometry.routing.fit import narrowest
 from geometry.routing.grain import routed_edge
 from geometry.routing.reached import Patch
 from geometry.routing.words import mm
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 LETTER = 1.6
 """Capital height of the words, mm."""
 WORDS = "cross"
 """Style of the words beside wood: the strongest ink, because they stand on wood."""
-THIN = {"thin web": "template", "openings meet": "template", "pin outside": "pin outside,", "pin near an edge": "beside the pin"}
-"""Kinds of notes on the board that have a place on the face, and the word before their number."""
+THIN = {"thin web": say("template {wide}"), "openings meet": say("template {wide}"), "pin outside": say("pin outside, {wide}"),
+        "pin near an edge": say("beside the pin {wide}")}
+"""Kinds of notes on the board that have a place on the face, and the words there."""
 HATCH = 0.8
 """Distance of hatching lines, mm."""
 FEED = 24.0
@@ -69,7 +71,7 @@ def left_marks(plan: SlotPlan) -> list[Mark]:
         marks.append(_depth(patch, plan.of, mm(patch.depth)))
     for patch in plan.best.reached.lost:
         marks.append(Area(chain(list(patch.area.exterior.coords)[:-1], closed=True), "spoiled", plan.of))
-        marks.append(_depth(patch, plan.of, f"rounded by {mm(patch.depth)}"))
+        marks.append(_depth(patch, plan.of, say("rounded by {depth}", depth=mm(patch.depth))))
     return marks
 
 
@@ -144,7 +146,7 @@ def note_marks(notes: Iterable[BoardNote]) -> Drawing:
             continue
         x, y = note.where
         marks += [Cross(note.where, 1.5, WORDS, note.of[0]),
-                  Label(f"{THIN[note.kind]} {mm(max(0.0, note.measured))}", (x + 2.0, y - LETTER / 2), LETTER, WORDS, note.of[0])]
+                  Label(THIN[note.kind].format(wide=mm(max(0.0, note.measured))), (x + 2.0, y - LETTER / 2), LETTER, WORDS, note.of[0])]
     return tuple(marks)
 
 

@@ -15,7 +15,9 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.routing.depth import LIGHT, bearing_height
 from geometry.routing.passes import Pass
 from geometry.routing.plan import RoutPlan
-from geometry.routing.words import mm
+from geometry.routing.words import mm, with_bush
+from geometry.saying import say
+from geometry.terms import term
 
 LETTER = 1.6
 """Capital height of the words, mm."""
@@ -174,21 +176,22 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
     x = edge + 4.0
     marks: list[Mark] = [Stroke(straight((scene.right, y), (x + 1.0, y)), "dimension", scene.owner)
                          for y in (0.0, -one.ends)]
-    named = [("wood", -min(3.0, job.thickness / 2)), ("base", scene.rest + BASE / 2)]
+    named = [(say("wood"), -min(3.0, job.thickness / 2)), (say("base"), scene.rest + BASE / 2)]
     if one.rubs_on == "template below":
-        named.append(("template", -job.thickness - job.template / 2))
+        named.append((say("template"), -job.thickness - job.template / 2))
     elif scene.on_top:
-        named.append(("template", job.template / 2))
+        named.append((say("template"), job.template / 2))
     marks += [Label(text, (scene.left - BESIDE + 1.0, y - LETTER / 2), LETTER, "note", scene.owner) for text, y in named]
     marks.append(Stroke(straight((x, 0.0), (x, -one.ends)), "dimension", scene.owner))
     marks.append(Label(mm(one.ends), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
     wood = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0)
     below = min(wood, _lowest(one) - 1.5) - 2.0 - LETTER
-    what = {"guide bush": "bush", "bare shank": "shank"}.get(one.follower.kind, "bearing")
+    what = {"guide bush": say("bush"), "bare shank": say("shank")}.get(one.follower.kind, say("bearing"))
     middle = (scene.left - BESIDE + edge) / 2
-    lines = (f"pass {index + 1} of {len(scene.plan.passes)}, {one.side} up: {one.bit}"
-             + (f" with {one.bush}" if one.bush else "") + (", in a corner" if one.corners else ""),
-             f"{what} rubs {mm(one.contact)} on the {one.rubs_on}")
+    lines = (say("pass {index} of {passes}, {side} up: {bit}",
+                 index=index + 1, passes=len(scene.plan.passes), side=term(one.side), bit=with_bush(one.bit, one.bush))
+             + (say(", in a corner") if one.corners else ""),
+             say("{what} rubs {contact} on the {rubs_on}", what=what, contact=mm(one.contact), rubs_on=term(one.rubs_on)))
     marks += [Label(text, (middle, below - 1.75 * LETTER * row), LETTER, "note", scene.owner, anchor="middle")
               for row, text in enumerate(lines)]
     return marks

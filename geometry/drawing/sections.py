@@ -16,9 +16,11 @@ from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
+from geometry.saying import say
 from geometry.solids import Drilling, Frame, Hole, holes
 from geometry.solids.drilling import drill_for, point_length
 from geometry.solids.frames import frame
+from geometry.terms import term
 from geometry.units import LengthUnit, format_close
 
 LETTER = 1.9
@@ -111,7 +113,8 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, dr
     seat = pattern.seat.across / 2
     marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
     marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))
-    marks += _measure(scene, 0.0, post.stop, 4.0, f"stop {scene.say(post.stop)}, point {scene.say(point)} more")
+    marks += _measure(scene, 0.0, post.stop, 4.0, say("stop {stop}, point {point} more",
+                                                      stop=scene.say(post.stop), point=scene.say(point)))
     return tuple(marks + _named_spans(scene, waste))
 
 
@@ -134,8 +137,10 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
             marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
     marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 3.0)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]
-    words = ", ".join(f"{d.operation} {scene.say(d.diameter)} " + ("through" if d.through else f"to {scene.say(d.depth)}")
-                      for d in stack)
+    words = ", ".join(say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter))
+                      if d.through else
+                      say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter),
+                          depth=scene.say(d.depth)) for d in stack)
     marks.append(Label(words, (0.0, 4.5), LETTER, "dimension", scene.owner))
     return tuple(marks + _named_spans(scene, 0.0))
 
@@ -200,16 +205,16 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
     start = next((a for a, b in wood if b > waste + 1e-6), None)
     named: list[tuple[float, float, str]] = []
     if start is not None and start > 0.05:
-        named.append((0.0, start, f"waste {scene.say(start)}"))
+        named.append((0.0, start, f"{term('waste')} {scene.say(start)}"))
     at, name = start or 0.0, "rail"
     for (a, b), _ in _slots(scene.layout, scene.line):
         if a >= scene.end:
             break
-        named.append((at, a, f"{name} {scene.say(a - at)}"))
-        named.append((a, min(b, scene.end), f"slot {scene.say(b - a)}"))
+        named.append((at, a, f"{term(name)} {scene.say(a - at)}"))
+        named.append((a, min(b, scene.end), f"{term('slot')} {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end:
-        named.append((at, scene.end, "web" if name == "web" else "wood"))
+        named.append((at, scene.end, term("web" if name == "web" else "wood")))
     return _rows_of_words(scene, named)
 
 

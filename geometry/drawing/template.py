@@ -15,6 +15,7 @@ from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.saying import say
 from geometry.solids import Hole, frames, holes
 from geometry.units import format_length
 
@@ -88,7 +89,7 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
         x, y, _ = frame.origin
         out = (-frame.w[0], -frame.w[1])
         marks.append(Stroke(straight((x, y), (x + 3 * out[0], y + 3 * out[1])), "axis", id))
-        named.append(Named((x + 3 * out[0], y + 3 * out[1]), 0.0, (id, "from the side"), id))
+        named.append(Named((x + 3 * out[0], y + 3 * out[1]), 0.0, (id, say("from the side")), id))
     return marks
 
 
@@ -111,5 +112,5 @@ def _grain(outline: Path, box: tuple[float, float, float, float]) -> list[Mark]:
     high = low + GRAIN
     heads = [chain(((x - 1.0, y - turn * 2.4), (x, y), (x + 1.0, y - turn * 2.4))) for y, turn in ((high, 1), (low, -1))]
     marks: list[Mark] = [Stroke(path, "note") for path in (straight((x, low), (x, high)), *heads)]
-    marks.append(Label("grain", (x - 1.2, (low + high) / 2), LETTER, "note", angle=1.5707963267948966, anchor="middle"))
+    marks.append(Label(say("grain"), (x - 1.2, (low + high) / 2), LETTER, "note", angle=1.5707963267948966, anchor="middle"))
     return marks

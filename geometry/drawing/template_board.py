@@ -8,6 +8,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing.follower import Follower
 from geometry.routing.words import bare, exact, mm, named
+from geometry.saying import say
 
 LETTER = 2.4
 """Capital height of the words, mm."""
@@ -37,8 +38,10 @@ def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
     marks.append(Stroke(straight((0.0, low - 6.0), (0.0, high + 6.0)), "centreline", "blank"))
     half = layout.nut.width / 2
     marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
-    words = (f"Template {mm(layout.template.thickness)} thick for {named(follower)}",
-             f"{bare(follower.diameter)} follower, {bare(follower.bit.cutter)} cutter, offset {exact(offset)}")
+    words = (say("Template {thickness} thick for {follower}",
+                 thickness=mm(layout.template.thickness), follower=named(follower)),
+             say("{diameter} follower, {cutter} cutter, offset {offset}",
+                 diameter=bare(follower.diameter), cutter=bare(follower.bit.cutter), offset=exact(offset)))
     marks += [Label(text, (0.0, low - 10.0 - 1.75 * LETTER * row), LETTER, "note", "blank", anchor="middle")
               for row, text in enumerate(words)]
     return tuple(marks)

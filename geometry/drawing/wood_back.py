@@ -12,6 +12,7 @@ from geometry.drawing.opened_out import TITLE
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_state import face_area, opening
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.saying import say
 from geometry.sequence.state import WoodState
 
 
@@ -41,7 +42,7 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
     if "back" in state.papers:
         marks += [Cross(MIRROR(d.start[:2]), d.radius + OVERRUN, "cross", d.of) for d in state.to_drill
                   if d.upright and d.surface == "back"]
-    marks.append(Label("back, tip up: the treble side is on the left", (0.0, blank.tip + 2.0), TITLE, "note", "blank",
+    marks.append(Label(say("back, tip up: the treble side is on the left"), (0.0, blank.tip + 2.0), TITLE, "note", "blank",
                        anchor="middle"))
     return tuple(marks)
 

@@ -21,6 +21,7 @@ from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_
 from geometry.drawing.shapes import chain, rectangle
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
+from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
@@ -90,8 +91,12 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
         cut = upright_cut(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
         if cut is not None:
             marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
-    words = (f"across, {format_length(line.origin[1], unit, 1 if unit == 'mm' else None, mark=True)} from the nut line"
-             if line.direction == (1.0, 0.0) else "along the bore" if any(d.direction[:2] == line.direction for d in state.drillings) else "along the slot")
+    if line.direction == (1.0, 0.0):
+        along = format_length(line.origin[1], unit, 1 if unit == "mm" else None, mark=True)
+        words = say("across, {along} from the nut line", along=along)
+    else:
+        bored = any(d.direction[:2] == line.direction for d in state.drillings)
+        words = say("along the bore") if bored else say("along the slot")
     marks.append(Label(words, (spans[0][0], 2.0), LETTER, "note"))
     return tuple(marks)
 

@@ -22,9 +22,11 @@ from geometry.drawing.section_cut import slot_area
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
+from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
+from geometry.terms import term
 
 SAWN_OUTSIDE = 2.0
 """How far outside the outline the saw stays, mm (common practice, no source)."""
@@ -64,7 +66,7 @@ def fresh_marks(before: Drawing, after: Drawing) -> Drawing:
 
 def step_title(op: Operation, number: int, of: int) -> str:
     """A line over the picture: "7 of 55: Side bore treble side 1"."""
-    return f"{number} of {of}: {op.title}"
+    return say("{number} of {all}: {title}", number=number, all=of, title=op.title)
 
 
 def cut_by_hand(state: WoodState, kind: Literal["ramp", "flat"]) -> set[str]:
@@ -134,8 +136,8 @@ def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
             marks.append(Area(rectangle(min(a[0], b[0]), low, max(a[0], b[0]), high), "blank", "blank"))
             marks.append(Stroke(straight(a, (a[0], high)), "fold", "blank"))
     x0, _, x1, _ = blank_box(blank)
-    names = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
-             ((x1 + blank.treble) / 2, "treble edge"))
+    names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
+             ((x1 + blank.treble) / 2, term("treble edge")))
     marks += [Label(text, (x, blank.tip + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
     for ear in layout.ears:
         if ear.id in state.ears:

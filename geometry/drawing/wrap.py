@@ -11,8 +11,10 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.template import pin_label
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
+from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of
+from geometry.terms import term
 from geometry.units import format_angle, format_length
 
 LETTER = 1.5
@@ -79,7 +81,8 @@ def _edge_words(layout: Headstock) -> list[Mark]:
 
 
 def _settings(d: Drilling, tilt: float) -> str:
-    return f"{format_length(d.diameter)}, tilt {format_angle(tilt)}, stop {format_length(d.stop, decimals=1)}"
+    return say("{diameter}, tilt {tilt}, stop {stop}", diameter=format_length(d.diameter), tilt=format_angle(tilt),
+               stop=format_length(d.stop, decimals=1))
 
 
 def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:
@@ -94,14 +97,14 @@ def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, o
 def _titles(layout: Headstock) -> list[Mark]:
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
-    words = (((x0 - blank.bass) / 2, "bass edge"), ((blank.treble - blank.bass) / 2, "face"),
-             ((x1 + blank.treble) / 2, "treble edge"))
+    words = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
+             ((x1 + blank.treble) / 2, term("treble edge")))
     marks: list[Mark] = [Label(text, (x, y1 + 4.0), 2.0, "note", "blank", anchor="middle") for x, text in words]
     for side, x in (("bass", x0), ("treble", x1)):
         at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y1 - 2.0)
-        marks.append(Label("back", at, LETTER, "note", "blank", angle=math.pi / 2, anchor="right"))
+        marks.append(Label(term("back"), at, LETTER, "note", "blank", angle=math.pi / 2, anchor="right"))
     for side in ("bass", "treble"):
         x = blank.edge_x(side)
         marks += [Stroke(straight((x, y), (x, y + turn * 3.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]
-        marks.append(Label("fold", (x, y0 - 5.5), LETTER, "note", "blank", anchor="middle"))
+        marks.append(Label(say("fold"), (x, y0 - 5.5), LETTER, "note", "blank", anchor="middle"))
     return marks

@@ -10,8 +10,8 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Side
 from geometry.layout.edges import Edge, edge
 from geometry.saying import say
-from geometry.terms import term
 from geometry.solids.walls import Wall
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 LEAST_LEAN = 0.1

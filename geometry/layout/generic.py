@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.shop import Drill, GuideBush, Rack, Router, RouterBit
+from geometry.saying import say
 from geometry.units import MM_PER_INCH
 
 
@@ -21,7 +22,8 @@ SIDE_BUTTON = Button(reach=30.0, length=11.0, width=15.0, thickness=6.0, stand=8
 PATTERNS: tuple[Pattern, ...] = (
     Pattern(
         id="face 8.8 bushing two screws", mount="face",
-        about="Post through the face in a pressed bushing, body on the back, a screw to either side along the edge.",
+        about=say("Post through the face in a pressed bushing, body on the back, a screw to either side along the "
+                  "edge."),
         bores=(Bore(role="counterbore", diameter=8.8, surface="face", depth=8.0, drill="forstner"),
                Bore(role="post", diameter=6.5, surface="face"),
                *_screws("back", ((0.0, 9.0), (0.0, -9.0)), 1.6, 9.0)),
@@ -29,14 +31,14 @@ PATTERNS: tuple[Pattern, ...] = (
         post=Post(diameter=6.2, length=20.0, string_hole=12.0), button=FACE_BUTTON),
     Pattern(
         id="face 10 bushing one screw", mount="face",
-        about="Threaded bushing through the face, cast body on the back, one screw at 45 degrees.",
+        about=say("Threaded bushing through the face, cast body on the back, one screw at 45 degrees."),
         bores=(Bore(role="post", diameter=10.0, surface="face"),
                *_screws("back", ((-9.0, 9.0),), 1.8, 10.0)),
         seat=Footprint(before=10.0, behind=13.0, across=24.0),
         post=Post(diameter=6.2, length=20.0, string_hole=12.0), button=FACE_BUTTON),
     Pattern(
         id="face 10 stepped two pins", mount="face",
-        about="Stepped bore, 10 from the back and 8.2 at the face; two moulded pins keep the body from turning.",
+        about=say("Stepped bore, 10 from the back and 8.2 at the face; two moulded pins keep the body from turning."),
         bores=(Bore(role="clearance", diameter=10.0, surface="back", depth=10.0, drill="forstner"),
                Bore(role="post", diameter=8.2, surface="face"),
                Bore(role="pin", diameter=2.0, surface="back", at=(-9.0, 4.0), depth=4.0, drill="twist"),
@@ -45,7 +47,7 @@ PATTERNS: tuple[Pattern, ...] = (
         post=Post(diameter=6.0, length=19.0, string_hole=11.0), button=FACE_BUTTON),
     Pattern(
         id="face 6.4 plain one screw", mount="face",
-        about="Plain post bore without a bushing, small open gear, one screw in line with the button.",
+        about=say("Plain post bore without a bushing, small open gear, one screw in line with the button."),
         bores=(Bore(role="post", diameter=6.4, surface="face"),
                *_screws("back", ((-11.0, 0.0),), 1.6, 8.0)),
         seat=Footprint(before=7.0, behind=14.0, across=13.0),
@@ -53,21 +55,21 @@ PATTERNS: tuple[Pattern, ...] = (
         button=Button(reach=28.0, length=11.0, width=14.0, thickness=6.0, stand=6.0)),
     Pattern(
         id="side 6.4 post two screws", mount="side",
-        about="Steel post through the side, short plate on the edge, a screw to either side along the edge.",
+        about=say("Steel post through the side, short plate on the edge, a screw to either side along the edge."),
         bores=(Bore(role="post", diameter=6.4, surface="seat", depth=30.0),
                *_screws("seat", ((9.0, 0.0), (-9.0, 0.0)), 1.6, 9.0)),
         seat=Footprint(before=12.0, behind=12.0, across=10.0),
         post=Post(diameter=6.2, length=29.0, string_hole=28.0), button=SIDE_BUTTON),
     Pattern(
         id="side 10 roller two screws", mount="side",
-        about="Roller of 10 through the side as on a slotted head, plate with a screw to either side.",
+        about=say("Roller of 10 through the side as on a slotted head, plate with a screw to either side."),
         bores=(Bore(role="post", diameter=10.0, surface="seat", depth=33.0),
                *_screws("seat", ((11.0, 0.0), (-11.0, 0.0)), 1.8, 9.0)),
         seat=Footprint(before=15.0, behind=15.0, across=13.0),
         post=Post(diameter=9.8, length=32.0, string_hole=27.0), button=SIDE_BUTTON),
     Pattern(
         id="side 8 post four screws", mount="side",
-        about="Steel post of 8 through the side, square plate with four small screws, for thick heads.",
+        about=say("Steel post of 8 through the side, square plate with four small screws, for thick heads."),
         bores=(Bore(role="post", diameter=8.0, surface="seat", depth=31.0),
                *_screws("seat", ((8.0, 4.5), (8.0, -4.5), (-8.0, 4.5), (-8.0, -4.5)), 1.5, 8.0)),
         seat=Footprint(before=11.0, behind=11.0, across=14.0),

@@ -19,6 +19,7 @@ from dataclasses import dataclass
 
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Piece, Reading
+from geometry.saying import say
 from geometry.solids import Drilling, holes
 
 FARTHEST = 5.0
@@ -60,7 +61,7 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
     d = _drilling(known, reading.drilling)
     if reading.what == "x":
         if not d.upright:
-            raise GeometryError(f"{d.id} goes in from the side: measure y and how far below the face it lies.")
+            raise GeometryError(say("{d} goes in from the side: measure y and how far below the face it lies.", d=d.id))
         return {"bass edge": d.start[0] + layout.blank.bass, "treble edge": layout.blank.treble - d.start[0]}.get(reading.how, d.start[0])
     if reading.what == "y":
         return d.start[1]
@@ -69,7 +70,7 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
     if reading.what == "distance":
         return _distance(d, _drilling(known, reading.other or ""), reading.how)
     if d.upright:
-        raise GeometryError(f"{d.id} is square to the face: it has neither a tilt nor a depth below the face.")
+        raise GeometryError(say("{d} is square to the face: it has neither a tilt nor a depth below the face.", d=d.id))
     if reading.what == "below face":
         return d.start[2]
     return math.degrees(math.atan2(d.direction[1], abs(d.direction[0])))
@@ -93,12 +94,12 @@ def offs(layout: Headstock, readings: Iterable[Reading], piece: Piece) -> tuple[
 
 def _drilling(known: Mapping[str, Drilling], id: str) -> Drilling:
     if id not in known:
-        raise GeometryError(f'There is no drilling called "{id}".')
+        raise GeometryError(say('There is no drilling called "{id}".', id=id))
     return known[id]
 
 
 def _distance(one: Drilling, other: Drilling, how: str) -> float:
     if one.id == other.id:
-        raise GeometryError("A distance is between two different holes.")
+        raise GeometryError(say("A distance is between two different holes."))
     walls = one.radius + other.radius
     return math.dist(one.start, other.start) - {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)

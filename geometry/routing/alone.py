@@ -15,6 +15,8 @@ from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
 from geometry.routing.words import mm, place
+from geometry.saying import say
+from geometry.terms import term
 from geometry.tolerance import TOUCH
 
 MOST_LOST = 2.0
@@ -43,7 +45,8 @@ def held(bit: RouterBit, bush: GuideBush | None, job: Job) -> Follower | Refusal
     collets = job.router.collets
     if collets and all(abs(bit.shank - collet) > FLUSH for collet in collets):
         sizes = ", ".join(mm(c) for c in sorted(collets))
-        return Refusal(0, f"The router has no collet for its {mm(bit.shank)} shank (it has {sizes}).")
+        return Refusal(0, say("The router has no collet for its {shank} shank (it has {sizes}).",
+                              shank=mm(bit.shank), sizes=sizes))
     try:
         return follower_of(bit, bush)
     except GeometryError as error:
@@ -56,12 +59,14 @@ def enters(follower: Follower, job: Job) -> Refusal | None:
     if job.width is None:
         return None
     if cutter > job.width + TOUCH:
-        return Refusal(1, f"Its {mm(cutter)} cutter does not pass {job.of}, which is {mm(job.width)} wide where it is "
-                          f"narrowest: up to {mm(job.width)} would.")
+        return Refusal(1, say("Its {cutter} cutter does not pass {of}, which is {width} wide where it is narrowest: "
+                              "up to {width} would.",
+                              cutter=mm(cutter), of=term(job.of), width=mm(job.width)))
     opening = job.widest + 2 * follower.offset
     if follower.offset < -FLUSH / 2 and follower.bit.bearing != "tip" and opening < cutter - TOUCH:
-        return Refusal(2, f"Its cutter is wider than what follows the template, so the template opening is only {mm(opening)} "
-                          f"wide and the {mm(cutter)} cutter cannot be lowered through it.")
+        return Refusal(2, say("Its cutter is wider than what follows the template, so the template opening is only "
+                              "{opening} wide and the {cutter} cutter cannot be lowered through it.",
+                              opening=mm(opening), cutter=mm(cutter)))
     return None
 
 
@@ -69,13 +74,16 @@ def fits(follower: Follower, job: Job, judge: Judge) -> Reached | Refusal:
     """The exact look in plan, for what gets down deep enough."""
     reached = judge(follower.bit.cutter, follower.offset)
     if not reached.whole:
-        return Refusal(5, f"Its {mm(follower.bit.cutter)} cutter does not get everywhere in {job.of}.")
+        return Refusal(5, say("Its {cutter} cutter does not get everywhere in {of}.",
+                              cutter=mm(follower.bit.cutter), of=term(job.of)))
     if reached.left_depth > follower.bit.cutter:
-        return Refusal(5, f"It leaves {mm(reached.left_depth)} of wood standing at {place(reached.left[0].at)}, more than its "
-                          "own diameter: a slimmer cutter would get farther in.")
+        return Refusal(5, say("It leaves {left_depth} of wood standing at {at}, more than its own diameter: a slimmer "
+                              "cutter would get farther in.",
+                              left_depth=mm(reached.left_depth), at=place(reached.left[0].at)))
     if reached.lost_depth > MOST_LOST:
-        return Refusal(5, f"The template for it rounds the corner of wood at {place(reached.lost[0].at)} by "
-                          f"{mm(reached.lost_depth)}: a follower nearer to the size of the cutter would not.")
+        return Refusal(5, say("The template for it rounds the corner of wood at {at} by {lost_depth}: a follower "
+                              "nearer to the size of the cutter would not.",
+                              at=place(reached.lost[0].at), lost_depth=mm(reached.lost_depth)))
     return reached
 
 
@@ -136,23 +144,30 @@ def _why(follower: Follower, reach: Reach, job: Job) -> Refusal:
     first = min(reach.step, job.depth)
     if reach.least > first + TOUCH:
         if follower.offset < -FLUSH / 2:
-            return Refusal(3, f"Its cutter is wider than what follows the template, so all {mm(bit.cutting_length)} of its "
-                              f"cutting edges have to be down in the wood before it may touch the template, and a pass may "
-                              f"take only {mm(first)}.")
+            return Refusal(3, say("Its cutter is wider than what follows the template, so all {cutting_length} of its "
+                                  "cutting edges have to be down in the wood before it may touch the template, and a "
+                                  "pass may take only {first}.",
+                                  cutting_length=mm(bit.cutting_length), first=mm(first)))
         rubs, _ = contact(follower, first, job.template)
-        what = "bearing" if bit.bearing == "shank" else "shank"
-        left = "nothing" if rubs < 0.05 else f"only {mm(rubs)}"
-        return Refusal(3, f"Its cutting edges are {mm(bit.cutting_length)} long and a pass may take {mm(first)}: so high up in "
-                          f"the {mm(job.template)} template they leave {left} of the {what} to rub, and {mm(job.contact)} are "
-                          f"wanted. A template of {mm(bit.cutting_length - first + job.contact)} would do, or a cutting length "
-                          f"up to {mm(first + job.template - job.contact)}.")
+        what = say("bearing") if bit.bearing == "shank" else say("shank")
+        left = say("nothing") if rubs < 0.05 else say("only {length}", length=mm(rubs))
+        return Refusal(3, say("Its cutting edges are {cutting_length} long and a pass may take {first}: so high up in "
+                              "the {template} template they leave {left} of the {what} to rub, and {contact} are "
+                              "wanted. A template of {thick} would do, or a cutting length up to {most}.",
+                              cutting_length=mm(bit.cutting_length), first=mm(first), template=mm(job.template),
+                              left=left, what=what, contact=mm(job.contact),
+                              thick=mm(bit.cutting_length - first + job.contact),
+                              most=mm(first + job.template - job.contact)))
     sides = 2 if job.through else 1
     if job.depth / sides > MOST_PASSES * reach.step:
-        return Refusal(4, f"A pass may take only {mm(reach.step)}, so it would need more than {MOST_PASSES * sides} passes: take a "
-                          "wider cutter or longer cutting edges.")
+        return Refusal(4, say("A pass may take only {step}, so it would need more than {most_passes} passes: take a "
+                              "wider cutter or longer cutting edges.",
+                              step=mm(reach.step), most_passes=MOST_PASSES * sides))
     down = max(0.0, reach.most)
     if not job.through:
-        return Refusal(4, f"It reaches {mm(down)} into the wood, because {reach.binds}; {job.of} is {mm(job.depth)} deep.")
+        return Refusal(4, say("It reaches {down} into the wood, because {binds}; {of} is {depth} deep.",
+                              down=mm(down), binds=reach.binds, of=term(job.of), depth=mm(job.depth)))
     half = (job.thickness + OVERLAP) / 2
-    return Refusal(4, f"It reaches {mm(down)} into the wood, because {reach.binds}; the wood is {mm(job.thickness)} thick, and "
-                      f"even turned over it would have to reach {mm(half)}.")
+    return Refusal(4, say("It reaches {down} into the wood, because {binds}; the wood is {thickness} thick, and even "
+                          "turned over it would have to reach {half}.",
+                          down=mm(down), binds=reach.binds, thickness=mm(job.thickness), half=mm(half)))

@@ -17,6 +17,7 @@ from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
 from geometry.routing.follower import Follower, template_opening, template_outline
 from geometry.routing.words import mm, place
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -90,12 +91,14 @@ def _closed(board: Board, layout: Headstock, follower: Follower) -> list[BoardNo
         where = (at.x, at.y)
         if not found:
             notes.append(BoardNote("closed opening", (id,), where, 0.0, 2 * -follower.offset,
-                                   f"The template opening for {id} closes up: the cutter is {mm(-2 * follower.offset)} wider "
-                                   "than what follows the template. Choose another bit or a wider slot."))
+                                   say("The template opening for {id} closes up: the cutter is {offset} wider than "
+                                       "what follows the template. Choose another bit or a wider slot.",
+                                       id=id, offset=mm(-2 * follower.offset))))
         elif len(found) > 1:
             notes.append(BoardNote("opening in pieces", (id,), where, float(len(found)), 1.0,
-                                   f"The template opening for {id} falls into {len(found)} pieces where the slot is narrow: "
-                                   "choose a slimmer cutter."))
+                                   say("The template opening for {id} falls into {found} pieces where the slot is "
+                                       "narrow: choose a slimmer cutter.",
+                                       id=id, found=len(found))))
     return notes
 
 
@@ -113,16 +116,19 @@ def _webs(board: Board, layout: Headstock) -> list[BoardNote]:
                 continue
             joint = shapely.shortest_line(area, shape)
             middle = joint.interpolate(0.5, normalized=True)
-            beside = "the edge of the template" if other == "outline" else other
+            beside = say("the edge of the template") if other == "outline" else other
             if wide <= TOUCH:
                 notes.append(BoardNote("openings meet", (id, other), (middle.x, middle.y), 0.0, needed,
-                                       f"In the template nothing is left between {id} and {beside} at "
-                                       f"{place((middle.x, middle.y))}: choose a follower nearer to the size of the cutter."))
+                                       say("In the template nothing is left between {id} and {beside} at {place}: "
+                                           "choose a follower nearer to the size of the cutter.",
+                                           id=id, beside=beside, place=place((middle.x, middle.y)))))
                 continue
             notes.append(BoardNote("thin web", (id, other), (middle.x, middle.y), wide, needed,
-                                   f"Only {mm(wide)} of template is left between {id} and {beside} at "
-                                   f"{place((middle.x, middle.y))}, {mm(needed)} are wanted: choose a follower nearer to the "
-                                   "size of the cutter, or back the template with a second board."))
+                                   say("Only {wide} of template is left between {id} and {beside} at {place}, "
+                                       "{needed} are wanted: choose a follower nearer to the size of the cutter, or "
+                                       "back the template with a second board.",
+                                       wide=mm(wide), id=id, beside=beside, place=place((middle.x, middle.y)),
+                                       needed=mm(needed))))
     return notes
 
 
@@ -136,12 +142,14 @@ def _pins(board: Board, layout: Headstock) -> list[BoardNote]:
         wood = whole.boundary.distance(middle) - pin.diameter / 2 if inside else -whole.distance(middle)
         if not inside:
             notes.append(BoardNote("pin outside", (pin.id,), pin.at, wood, needed,
-                                   f"{pin.id} lies outside the template, so it cannot hold it: cut the template from a board "
-                                   "as large as the blank, or move the pin."))
+                                   say("{pin} lies outside the template, so it cannot hold it: cut the template from "
+                                       "a board as large as the blank, or move the pin.",
+                                       pin=pin.id)))
         elif wood < needed - TOUCH:
             notes.append(BoardNote("pin near an edge", (pin.id,), pin.at, wood, needed,
-                                   f"Only {mm(max(0.0, wood))} of template is left beside {pin.id}, {mm(needed)} are wanted: "
-                                   "move the pin."))
+                                   say("Only {wood} of template is left beside {pin}, {needed} are wanted: move the "
+                                       "pin.",
+                                       wood=mm(max(0.0, wood)), pin=pin.id, needed=mm(needed))))
     return notes
 
 
@@ -181,10 +189,13 @@ def _inside_base(board: Board, layout: Headstock, follower: Follower) -> list[Bo
         spots = [(stands(board.area, at, base), at) for at in _places(room.boundary)]
         worst, at = min(spots)
         if worst < needed - TOUCH:
-            does = "tips into the opening" if worst < 0 else f"stands only {mm(worst)} inside its support"
-            notes.append(BoardNote("base cannot stand", (id,), at, worst, needed,
-                                   f"Over {id} at {place(at)} the router's base of {mm(base)} {does}: fit a wider base, or cut "
-                                   "the template from a larger board."))
+            words = {"slot": id, "at": place(at), "base": mm(base)}
+            notes.append(BoardNote(
+                "base cannot stand", (id,), at, worst, needed,
+                say("Over {slot} at {at} the router's base of {base} tips into the opening: fit a wider base, or cut the "
+                    "template from a larger board.", **words) if worst < 0 else
+                say("Over {slot} at {at} the router's base of {base} stands only {inside} inside its support: fit a wider "
+                    "base, or cut the template from a larger board.", inside=mm(worst), **words)))
     return notes
 
 
@@ -201,7 +212,8 @@ def _outside_base(board: Board, layout: Headstock, follower: Follower) -> list[B
         return []
     share, at = min(shares)
     return [BoardNote("base overhangs", ("outline",), at, share, 0.5,
-                      f"Round the outside less than half of the base stands on the template, at {place(at)} only "
-                      f"{100 * share:.0f} %: keep your weight on the template's side, or lay a piece of the same thickness "
-                      "beside the work.")]
+                      say("Round the outside less than half of the base stands on the template, at {at} only "
+                          "{share:.0f} %: keep your weight on the template's side, or lay a piece of the same "
+                          "thickness beside the work.",
+                          at=place(at), share=100 * share))]
 

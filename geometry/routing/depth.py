@@ -19,6 +19,7 @@ from geometry.layout import Router, RouterBit
 from geometry.routing.follower import Follower
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import mm
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 
 FLUSH = 0.02
@@ -114,8 +115,10 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
     floor = min(bit.stick_out, job.router.plunge)
     most = floor - job.template
     short = bit.stick_out <= job.router.plunge
-    binds = (f"it stands {mm(bit.stick_out)} out of the router and the template takes {mm(job.template)} of that" if short
-             else f"the router plunges {mm(job.router.plunge)} and the template takes {mm(job.template)} of that")
+    binds = (say("it stands {stick_out} out of the router and the template takes {template} of that",
+                 stick_out=mm(bit.stick_out), template=mm(job.template)) if short
+             else say("the router plunges {plunge} and the template takes {template} of that",
+                      plunge=mm(job.router.plunge), template=mm(job.template)))
     on_wall = math.inf
     flush = abs(follower.diameter - bit.cutter) <= FLUSH
     if follower.bush is not None:
@@ -131,11 +134,12 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
         if follower.diameter > bit.cutter + FLUSH:
             name = "bearing" if bit.bearing == "shank" else "shank"
             limit, why = bit.cutting_length, (_thick_shank(bit) if name == "shank" else
-                                              "its bearing is wider than the cutter and must stay out of the wood")
+                                              say("its bearing is wider than the cutter and must stay out of the wood"))
         elif not flush:
             least = max(least, bit.cutting_length)
             limit = bit.cutting_length + height - job.contact
-            why = f"below that its bearing of {mm(height)} leaves the template" if math.isfinite(height) else ""
+            why = (say("below that its bearing of {height} leaves the template", height=mm(height))
+                   if math.isfinite(height) else "")
         else:
             on_wall = bit.cutting_length + job.contact
     if refused is not None:
@@ -146,29 +150,34 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
 
 
 def _thick_shank(bit: RouterBit) -> str:
-    return f"its {mm(bit.shank)} shank is thicker than the cutter and must stay out of the wood"
+    return say("its {shank} shank is thicker than the cutter and must stay out of the wood", shank=mm(bit.shank))
 
 
 def _bush(follower: Follower, job: Job) -> Refusal | None:
     bush = follower.bush
     if bush.length > job.template + TOUCH:
-        return Refusal(2, f"{bush.id} stands {mm(bush.length)} out of the base, more than the {mm(job.template)} template "
-                          "is thick, so the base would not sit down: take a thicker template.")
+        return Refusal(2, say("{bush} stands {length} out of the base, more than the {template} template is thick, so "
+                              "the base would not sit down: take a thicker template.",
+                              bush=bush.id, length=mm(bush.length), template=mm(job.template)))
     if bush.length < job.contact - TOUCH:
-        return Refusal(2, f"Only {mm(bush.length)} of {bush.id} stands out of the base, and {mm(job.contact)} have to "
-                          "rub on the template: take a longer bush.")
+        return Refusal(2, say("Only {length} of {bush} stands out of the base, and {contact} have to rub on the "
+                              "template: take a longer bush.",
+                              length=mm(bush.length), bush=bush.id, contact=mm(job.contact)))
     return None
 
 
 def _above(follower: Follower, job: Job, height: float) -> Refusal | None:
     bit = follower.bit
     if job.template < job.contact - TOUCH:
-        return Refusal(2, f"The template is {mm(job.template)} thick and {mm(job.contact)} of the follower have to rub on "
-                          "it: take a thicker template.")
+        return Refusal(2, say("The template is {template} thick and {contact} of the follower have to rub on it: take "
+                              "a thicker template.",
+                              template=mm(job.template), contact=mm(job.contact)))
     if height < job.contact - TOUCH:
-        return Refusal(2, f"Its bearing is {mm(height)} high and {mm(job.contact)} have to rub on the template: take a bit "
-                          "with a higher bearing, or ask for less in the margins.")
+        return Refusal(2, say("Its bearing is {height} high and {contact} have to rub on the template: take a bit "
+                              "with a higher bearing, or ask for less in the margins.",
+                              height=mm(height), contact=mm(job.contact)))
     if bit.bearing == "shank" and bit.shank > follower.diameter + FLUSH:
-        return Refusal(2, f"Its {mm(bit.shank)} shank is thicker than its {mm(follower.diameter)} bearing and would rub "
-                          "first: check the numbers in the rack.")
+        return Refusal(2, say("Its {shank} shank is thicker than its {diameter} bearing and would rub first: check "
+                              "the numbers in the rack.",
+                              shank=mm(bit.shank), diameter=mm(follower.diameter)))
     return None

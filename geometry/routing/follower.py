@@ -19,6 +19,7 @@ from geometry.layout.outline import loop_path
 from geometry.layout.shop import GuideBush, RouterBit
 from geometry.layout.slots import Slot, slot_path
 from geometry.routing.words import mm
+from geometry.saying import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,16 +45,18 @@ def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
     """
     if bush is not None:
         if bit.shank > bush.inner:
-            raise GeometryError(f"The {mm(bit.shank)} shank does not pass through the guide bush \"{bush.id}\" "
-                                f"with a bore of {mm(bush.inner)}: choose a wider bush or a slimmer bit.")
+            raise GeometryError(say('The {shank} shank does not pass through the guide bush "{bush}" with a bore of {bore}: '
+                                    "choose a wider bush or a slimmer bit.",
+                                    shank=mm(bit.shank), bush=bush.id, bore=mm(bush.inner)))
         if bit.cutter > bush.inner:
-            raise GeometryError(f"The {mm(bit.cutter)} cutter does not pass through the guide bush \"{bush.id}\" "
-                                f"with a bore of {mm(bush.inner)}: choose a wider bush or a slimmer bit.")
+            raise GeometryError(say('The {cutter} cutter does not pass through the guide bush "{bush}" with a bore of {bore}: '
+                                    "choose a wider bush or a slimmer bit.",
+                                    cutter=mm(bit.cutter), bush=bush.id, bore=mm(bush.inner)))
         return Follower(bit, bush, bush.outer, "guide bush")
     if bit.bearing == "none":
         return Follower(bit, None, bit.shank, "bare shank")
     if bit.bearing_diameter is None:
-        raise GeometryError(f"The bit {bit.id} has a bearing without a diameter: enter it in the rack.")
+        raise GeometryError(say("The bit {bit} has a bearing without a diameter: enter it in the rack.", bit=bit.id))
     return Follower(bit, None, bit.bearing_diameter, f"bearing on the {bit.bearing}")
 
 

@@ -22,6 +22,8 @@ from geometry.layout import Headstock, Loop, loop_path
 from geometry.layout.edges import edges
 from geometry.routing.passes import Side
 from geometry.routing.words import mm, place
+from geometry.saying import say
+from geometry.terms import term
 from geometry.vectors import Vec2
 
 Kind = Literal["against the grain", "end grain"]
@@ -60,11 +62,13 @@ class GrainRisk:
         """One sentence for the bench."""
         middle = place(self.path.point_at(self.path.length / 2))
         if self.kind == "end grain":
-            return (f"End grain over {mm(self.end - self.start)} at {middle}: go lightly, and back up the corner at "
-                    f"{place(self.last)}, where the fibres break away.")
-        other = "back" if self.side == "face" else "face"
-        return (f"Against the grain over {mm(self.end - self.start)} at {middle}, up to {math.degrees(self.steepest):.0f} "
-                f"degrees off it: fibres tear out. Leave a shaving for a last light pass, or rout it with the {other} up.")
+            return say("End grain over {length} at {middle}: go lightly, and back up the corner at {last}, where the "
+                       "fibres break away.",
+                       length=mm(self.end - self.start), middle=middle, last=place(self.last))
+        other = term("back" if self.side == "face" else "face")
+        return say("Against the grain over {length} at {middle}, up to {steepest:.0f} degrees off it: fibres tear out. "
+                   "Leave a shaving for a last light pass, or rout it with the {other} up.",
+                   length=mm(self.end - self.start), middle=middle, steepest=math.degrees(self.steepest), other=other)
 
 
 def routed_edge(layout: Headstock) -> Path:
@@ -81,7 +85,7 @@ def _routed(loop: Loop) -> Path:
     bass, treble = edges(loop)
     start, end = path.nearest(treble.path.start).along, path.nearest(bass.path.start).along
     if abs(start - end) < 1e-6:
-        raise GeometryError("The outline touches the nut line in one point only, so it has no edge to rout.")
+        raise GeometryError(say("The outline touches the nut line in one point only, so it has no edge to rout."))
     return path.part(start % path.length, end % path.length)
 
 

@@ -9,6 +9,7 @@ from typing import Literal
 from geometry.routing.depth import Reach, contact
 from geometry.routing.follower import Follower
 from geometry.routing.words import mm, named
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 
 MOST_PASSES = 40
@@ -55,12 +56,14 @@ class Pass:
     @property
     def words(self) -> str:
         """One sentence for the bench."""
-        what = {"guide bush": "bush", "bare shank": "shank"}.get(self.follower.kind, "bearing")
-        on = {"template": "on the template", "template below": "on the template below",
-              "wall already cut": "on the wall already cut"}[self.rubs_on]
-        only = ", in the corners only" if self.corners else ""
-        return (f"{self.side.capitalize()} up, {named(self.follower)}{only}: from {mm(self.begins)} to {mm(self.ends)} deep, "
-                f"{mm(self.contact)} of the {what} rubbing {on}.")
+        what = {"guide bush": say("bush"), "bare shank": say("shank")}.get(self.follower.kind, say("bearing"))
+        on = {"template": say("on the template"), "template below": say("on the template below"),
+              "wall already cut": say("on the wall already cut")}[self.rubs_on]
+        only = say(", in the corners only") if self.corners else ""
+        up = say("Face up") if self.side == "face" else say("Back up")
+        return say("{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.",
+                   up=up, follower=named(self.follower), only=only, begins=mm(self.begins),
+                   ends=mm(self.ends), contact=mm(self.contact), what=what, on=on)
 
 
 def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:

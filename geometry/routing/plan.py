@@ -11,7 +11,8 @@ from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_words
 from geometry.routing.waste import Waste
-from geometry.routing.words import area, exact, mm, place, times
+from geometry.routing.words import area, exact, in_turn, mm, passes, place
+from geometry.saying import count, say
 
 MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
@@ -69,33 +70,35 @@ class RoutPlan:
     @property
     def template_words(self) -> str:
         """How large the template is."""
-        kind = "opening" if self.of != "outline" else "outside template"
-        grows = self.offset if self.of != "outline" else -self.offset
-        where = " below the wood" if self.passes[0].rubs_on == "template below" else ""
+        thick, offset = mm(self.job.template), exact(abs(self.offset))
+        board = (say("Template {thick} thick below the wood", thick=thick)
+                 if self.passes[0].rubs_on == "template below" else say("Template {thick} thick", thick=thick))
+        if self.of == "outline":
+            if abs(self.offset) < 0.0005:
+                return say("{board}: outside template the same size as the finished outline.", board=board)
+            return (say("{board}: outside template {by} larger all round than the finished outline.", board=board, by=offset)
+                    if self.offset < 0 else
+                    say("{board}: outside template {by} smaller all round than the finished outline.", board=board, by=offset))
         if abs(self.offset) < 0.0005:
-            return f"Template {mm(self.job.template)} thick{where}: {kind} the same size as the finished {self._thing}."
-        way = "larger" if grows > 0 else "smaller"
-        return (f"Template {mm(self.job.template)} thick{where}: {kind} {exact(abs(self.offset))} {way} all round than the "
-                f"finished {self._thing}.")
-
-    @property
-    def _thing(self) -> str:
-        return "outline" if self.of == "outline" else "slot"
+            return say("{board}: opening the same size as the finished slot.", board=board)
+        return (say("{board}: opening {by} larger all round than the finished slot.", board=board, by=offset)
+                if self.offset > 0 else
+                say("{board}: opening {by} smaller all round than the finished slot.", board=board, by=offset))
 
     @property
     def steps(self) -> tuple[str, ...]:
         """The whole work in sentences, in order."""
         found = [self.template_words]
         if self.of == "outline":
-            found.append(f"Saw the waste off to within {mm(LIGHT)} outside the line.")
+            found.append(say("Saw the waste off to within {light} outside the line.", light=mm(LIGHT)))
         elif self.waste is not None:
             found.append(self.waste.words)
         side = "face"
         for one in self.passes:
             if one.side != side:
                 side = one.side
-                found.append("Turn the wood over, back up." if one.rubs_on == "wall already cut" else
-                             "Turn wood and template over on the same two pins, back up.")
+                found.append(say("Turn the wood over, back up.") if one.rubs_on == "wall already cut" else
+                             say("Turn wood and template over on the same two pins, back up."))
             found.append(one.words)
         found += self.paring
         return tuple(found)
@@ -103,11 +106,12 @@ class RoutPlan:
     @property
     def paring(self) -> tuple[str, ...]:
         """What is left to do by hand, one sentence a corner."""
-        words = [f"Pare by hand at {place(p.at)}: {mm(p.depth)} deep, {area(p.size)} of wood."
+        words = [say("Pare by hand at {at}: {depth} deep, {size} of wood.",
+                     at=place(p.at), depth=mm(p.depth), size=area(p.size))
                  for p in self.left[:MOST_PATCHES]]
         more = len(self.left) - MOST_PATCHES
         if more > 0:
-            words.append(f"And {times(more, 'smaller corner')} more to pare.")
+            words.append(count(more, "And {n} smaller corner more to pare.", "And {n} smaller corners more to pare."))
         return tuple(words)
 
     @property
@@ -118,16 +122,19 @@ class RoutPlan:
         found += [speed_words(bit, self.job.router) for bit in bits.values()]
         if self.reached.lost:
             worst = self.reached.lost[0]
-            found.append(f"The template rounds the corner of wood at {place(worst.at)} by {mm(worst.depth)}, because its "
-                         "follower is wider than the cutter: keep clear of it and finish it by hand.")
+            found.append(say("The template rounds the corner of wood at {at} by {depth}, because its follower is "
+                             "wider than the cutter: keep clear of it and finish it by hand.",
+                             at=place(worst.at), depth=mm(worst.depth)))
         if self.job.width is not None and max(bit.cutter for bit in bits.values()) > self.job.width - 1.0:
-            found.append("The cutter nearly fills the slot and cuts both walls at once: hold the router firmly and go slowly.")
+            found.append(say("The cutter nearly fills the slot and cuts both walls at once: hold the router firmly "
+                             "and go slowly."))
         if any(one.side == "back" and one.rubs_on == "template" for one in self.passes) and self.pins < 2:
-            found.append("Turning the template over needs two locating pins through template and blank: place them first.")
+            found.append(say("Turning the template over needs two locating pins through template and blank: place "
+                             "them first."))
         if self.job.through and self.flips == 0 and self.of != "outline":
-            found.append("Lay a spoil board below: the last pass comes through.")
+            found.append(say("Lay a spoil board below: the last pass comes through."))
         if any(one.rubs_on == "wall already cut" and one.follower.kind == "bare shank" for one in self.passes):
-            found.append("A bare shank on the wall burns it when it stands still: keep it moving.")
+            found.append(say("A bare shank on the wall burns it when it stands still: keep it moving."))
         return tuple(found)
 
 
@@ -179,11 +186,10 @@ class SlotPlan:
         if self.broken:
             return self.broken
         if best is None:
-            return f"No bit of the rack can rout {self._name}. " + " ".join(self.would)
-        flips = "" if best.flips == 0 else (", turned over once" if best.flips == 1 else f", {times(best.flips, 'flip')}")
-        return (f"{self._name.capitalize() if self.of == 'outline' else self.of}: {' then '.join(best.bits)}, "
-                f"{times(len(best.passes), 'pass', 'passes')}{flips}.")
-
-    @property
-    def _name(self) -> str:
-        return "the outline" if self.of == "outline" else self.of
+            no = (say("No bit of the rack can rout the outline.") if self.of == "outline" else
+                  say("No bit of the rack can rout {slot}.", slot=self.of))
+            return " ".join((no, *self.would))
+        flips = "" if best.flips == 0 else say(", turned over once") if best.flips == 1 else (
+            count(best.flips, ", {n} flip", ", {n} flips"))
+        of = say("The outline") if self.of == "outline" else self.of
+        return f"{of}: {in_turn(best.bits)}, {passes(len(best.passes))}{flips}."

@@ -30,6 +30,8 @@ from geometry.routing.refusal import Refusal
 from geometry.routing.threes import three_bits
 from geometry.routing.waste import Waste, drill_waste, narrow, widest
 from geometry.routing.would import would
+from geometry.routing.words import in_turn, with_bush
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 
 MOST_PLANS = 6
@@ -125,11 +127,12 @@ def _corners(kept: tuple[RoutPlan, ...], singles: tuple[RoutPlan, ...],
 
 def _lost(route: Route, verdicts: list[Verdict]) -> str:
     """Why the maker's choice is not among the plans."""
-    names = " then ".join(tool.bit if tool.bush is None else f"{tool.bit} with {tool.bush}" for tool in route.tools)
+    names = in_turn([with_bush(tool.bit, tool.bush) for tool in route.tools])
     reason = ""
     if len(route.tools) == 1:
         reason = next((" " + one.reason for one in verdicts if one.bit == route.tools[0].bit and one.reason), "")
-    return f"Your choice, {names}, no longer does it, so the best other plan is shown.{reason}"
+    return say("Your choice, {names}, no longer does it, so the best other plan is shown.{reason}",
+               names=names, reason=reason)
 
 
 def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool) -> Iterator[RoutPlan]:

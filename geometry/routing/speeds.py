@@ -13,6 +13,7 @@ import math
 
 from geometry.layout import Router, RouterBit
 from geometry.routing.words import rim
+from geometry.saying import say
 from geometry.units import MM_PER_INCH
 
 CHART = ((1.0, 24000.0), (2.0, 18000.0), (2.5, 16000.0), (3.5, 12000.0))
@@ -21,9 +22,10 @@ RIM_LIMIT = 12000 * 12 * MM_PER_INCH / 60000
 """60.96 m/s"""
 
 FEED = {
-    "inside": "Inside an opening feed clockwise, seen from above: against the turning of the cutter. Never climb-cut.",
-    "outside": "Outside a template feed counter-clockwise, seen from above: against the turning of the cutter. "
-               "Never climb-cut.",
+    "inside": say("Inside an opening feed clockwise, seen from above: against the turning of the cutter. Never "
+                  "climb-cut."),
+    "outside": say("Outside a template feed counter-clockwise, seen from above: against the turning of the cutter. "
+                   "Never climb-cut."),
 }
 """Which way to feed (after published guidance for hand-held routers), whichever side of the wood is up."""
 
@@ -52,15 +54,16 @@ def speed_setting(bit: RouterBit, router: Router) -> float | None:
 def speed_words(bit: RouterBit, router: Router) -> str:
     """One sentence on the speed of a bit."""
     most = highest_speed(bit)
-    source = "printed on the cutter" if bit.marked_speed is not None else "usual for its diameter"
+    source = say("printed on the cutter") if bit.marked_speed is not None else say("usual for its diameter")
     if not router.speeds:
-        return f"{bit.id}: at most {most:,.0f} turns a minute ({source})."
+        return say("{bit}: at most {most:,.0f} turns a minute ({source}).", bit=bit.id, most=most, source=source)
     setting = speed_setting(bit, router)
     if setting is None:
-        return (f"{bit.id}: at most {most:,.0f} turns a minute ({source}), and the router's slowest setting is "
-                f"{min(router.speeds):,.0f}: do not run it in this router.")
-    return (f"{bit.id}: set {setting:,.0f} turns a minute, rim speed {rim(rim_speed(bit.cutter, setting))}; "
-            f"at most {most:,.0f} ({source}).")
+        return say("{bit}: at most {most:,.0f} turns a minute ({source}), and the router's slowest setting is "
+                   "{slowest:,.0f}: do not run it in this router.",
+                   bit=bit.id, most=most, source=source, slowest=min(router.speeds))
+    return say("{bit}: set {setting:,.0f} turns a minute, rim speed {rim_speed}; at most {most:,.0f} ({source}).",
+               bit=bit.id, setting=setting, rim_speed=rim(rim_speed(bit.cutter, setting)), most=most, source=source)
 
 
 def speed_table(bit: RouterBit, router: Router) -> tuple[tuple[float, float, bool], ...]:

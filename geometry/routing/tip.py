@@ -11,6 +11,7 @@ from geometry.routing.follower import Follower
 from geometry.routing.passes import Pass
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import mm
+from geometry.saying import say
 from geometry.tolerance import TOUCH
 
 
@@ -23,13 +24,16 @@ def template_below(follower: Follower, job: Job) -> Pass | Refusal:
     height = bearing_height(bit)
     rubs = min(height, job.template)
     if rubs < job.contact - TOUCH:
-        return Refusal(2, f"Only {mm(rubs)} of its bearing would rub on the template below, and {mm(job.contact)} are "
-                          "wanted: take a thicker template or a bit with a higher bearing.")
+        return Refusal(2, say("Only {rubs} of its bearing would rub on the template below, and {contact} are wanted: "
+                              "take a thicker template or a bit with a higher bearing.",
+                              rubs=mm(rubs), contact=mm(job.contact)))
     step = step_of(bit, job)
     if step < job.thickness - TOUCH:
-        most = "its cutting edges are" if step == bit.cutting_length else "the deepest pass that suits it is"
-        return Refusal(4, f"With the bearing on its tip it has to cut the whole {mm(job.thickness)} at once, and {most} "
-                          f"{mm(step)}.")
+        words = {"thickness": mm(job.thickness), "step": mm(step)}
+        return Refusal(4, say("With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting "
+                              "edges are {step}.", **words) if step == bit.cutting_length else
+                       say("With the bearing on its tip it has to cut the whole {thickness} at once, and the deepest "
+                           "pass that suits it is {step}.", **words))
     refused = _reaching(follower, job, job.thickness + height)
     return refused or Pass("face", follower, 0.0, job.thickness, "template below", rubs, job.light)
 
@@ -46,14 +50,17 @@ def finish(follower: Follower, job: Job) -> tuple[float, float] | Refusal:
     bit = follower.bit
     height = bearing_height(bit)
     if abs(follower.diameter - bit.cutter) > FLUSH:
-        return Refusal(2, "Its bearing and its cutter differ in size, so it cannot copy a wall that is cut already.")
+        return Refusal(2, say("Its bearing and its cutter differ in size, so it cannot copy a wall that is cut "
+                              "already."))
     if height < job.contact - TOUCH:
-        return Refusal(2, f"Its bearing is {mm(height)} high and {mm(job.contact)} have to rub: take a bit with a higher "
-                          "bearing, or ask for less in the margins.")
+        return Refusal(2, say("Its bearing is {height} high and {contact} have to rub: take a bit with a higher "
+                              "bearing, or ask for less in the margins.",
+                              height=mm(height), contact=mm(job.contact)))
     reaches = min(bit.stick_out, job.router.plunge) - height
     least = max(job.contact + OVERLAP, job.thickness + OVERLAP - min(step_of(bit, job), reaches))
     if least > job.thickness - TOUCH:
-        return Refusal(4, f"It reaches only {mm(max(0.0, min(step_of(bit, job), reaches)))} into the wood from the back.")
+        return Refusal(4, say("It reaches only {step_of} into the wood from the back.",
+                              step_of=mm(max(0.0, min(step_of(bit, job), reaches)))))
     return least, job.thickness
 
 
@@ -65,14 +72,16 @@ def finishing_pass(follower: Follower, job: Job, cut: float) -> Pass:
 
 def _entering(follower: Follower, job: Job) -> Refusal | None:
     if not job.through:
-        return Refusal(2, "The bearing on its tip keeps the cutter off the floor of a blind slot.")
+        return Refusal(2, say("The bearing on its tip keeps the cutter off the floor of a blind slot."))
     if job.entry <= 0:
-        return Refusal(2, "With a bearing on its tip it cannot be lowered into solid wood, and no drill of the rack opens "
-                          "the waste: add a brad point or Forstner bit at least 2 mm slimmer than the slot.")
+        return Refusal(2, say("With a bearing on its tip it cannot be lowered into solid wood, and no drill of the "
+                              "rack opens the waste: add a brad point or Forstner bit at least 2 mm slimmer than the "
+                              "slot."))
     widest = max(follower.diameter, follower.bit.cutter)
     if widest > job.entry + TOUCH:
-        return Refusal(2, f"With a bearing on its tip it has to be let into the drilled waste, and {mm(widest)} does not go "
-                          f"into a hole of {mm(job.entry)}.")
+        return Refusal(2, say("With a bearing on its tip it has to be let into the drilled waste, and {widest} does "
+                              "not go into a hole of {entry}.",
+                              widest=mm(widest), entry=mm(job.entry)))
     return None
 
 
@@ -82,5 +91,6 @@ def _reaching(follower: Follower, job: Job, needed: float) -> Refusal | None:
     if has >= needed - TOUCH:
         return None
     what = "it stands" if bit.stick_out <= job.router.plunge else "the router plunges"
-    return Refusal(4, f"To put its bearing on the template below it needs {mm(needed)} under the base, and {what} only "
-                      f"{mm(has)}.")
+    return Refusal(4, say("To put its bearing on the template below it needs {needed} under the base, and {what} only "
+                          "{has}.",
+                          needed=mm(needed), what=what, has=mm(has)))

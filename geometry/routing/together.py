@@ -9,7 +9,8 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.routing.plan import RoutPlan, SlotPlan
 from geometry.routing.search import no_plan, plan_outline, plan_slot, same_template
-from geometry.routing.words import exact, times
+from geometry.routing.words import exact
+from geometry.saying import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,10 +32,11 @@ class RoutingPlan:
         """One sentence on the template."""
         offsets = sorted({round(plan.best.offset, 3) for plan in self.all if plan.best is not None})
         if not offsets:
-            return "Nothing can be routed with this rack."
+            return say("Nothing can be routed with this rack.")
         if self.boards <= 1:
-            return f"One template serves for everything, offset {exact(offsets[0])}."
-        return f"{times(self.boards, 'template')} are needed, with offsets of {', '.join(exact(o) for o in offsets)}."
+            return say("One template serves for everything, offset {offset}.", offset=exact(offsets[0]))
+        return say("{n} templates are needed, with offsets of {offsets}.",
+                   n=self.boards, offsets=", ".join(exact(o) for o in offsets))
 
 
 def plan_routing(layout: Headstock) -> RoutingPlan:
@@ -66,17 +68,21 @@ def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None) -> SlotPlan:
         polygon(slot_path(slot))
         return plan_slot(slot, layout, like)
     except GeometryError:
-        return no_plan(slot.id, layout, f"There is no plan for {slot.id}: its wall crosses itself or shuts nothing in. "
-                                        f"Move the nodes of {slot.id} until it does not.")
+        return no_plan(slot.id, layout, say("There is no plan for {slot}: its wall crosses itself or shuts nothing "
+                                            "in. Move the nodes of {slot} until it does not.",
+                                            slot=slot.id))
 
 
 def _outline(layout: Headstock, like: RoutPlan | None) -> SlotPlan:
     try:
         polygon(loop_path(layout.outline))
+    except GeometryError:
+        return no_plan("outline", layout, say("There is no plan for the outline: it crosses itself or shuts nothing in. "
+                                              "Move its nodes until it does not."))
+    try:
         return plan_outline(layout, like)
     except GeometryError as error:
-        said = str(error) if "edge" in str(error) else "it crosses itself or shuts nothing in. Move its nodes until it does not."
-        return no_plan("outline", layout, f"There is no plan for the outline: {said}")
+        return no_plan("outline", layout, say("There is no plan for the outline: {why}", why=error))
 
 
 def _flips(plans: list[SlotPlan]) -> int:

@@ -21,7 +21,8 @@ from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
 from geometry.routing.medial import middle_lines
 from geometry.routing.refusal import Refusal
-from geometry.routing.words import mm, times
+from geometry.routing.words import mm
+from geometry.saying import count, say
 from geometry.solids.drilling import point_length
 from geometry.solids.walls import Wall
 from geometry.tolerance import TOUCH
@@ -71,15 +72,18 @@ class Waste:
     @property
     def words(self) -> str:
         """One or two sentences for the bench."""
-        how = f"through, {mm(self.stop)} with the point" if self.through else f"{mm(self.stop)} deep"
+        how = (say("through, {stop} with the point", stop=mm(self.stop)) if self.through else
+               say("{stop} deep", stop=mm(self.stop)))
         if len(self.centres) > 1:
-            how += f", {mm(self.spacing)} from centre to centre"
-        first = f"Drill the waste out of {self.slot}: {times(len(self.centres), 'hole')} with {self.drill.id}, {how}."
+            how += say(", {spacing} from centre to centre", spacing=mm(self.spacing))
+        first = count(len(self.centres), "Drill the waste out of {slot}: {n} hole with {drill}, {how}.",
+                      "Drill the waste out of {slot}: {n} holes with {drill}, {how}.",
+                      slot=self.slot, drill=self.drill.id, how=how)
         if not self.saw:
             return first
         if self.through:
-            return first + f" Then saw it out to within {mm(LIGHT)} of the line."
-        return first + " Chop out what stands between the holes as far as it comes easily."
+            return first + " " + say("Then saw it out to within {light} of the line.", light=mm(LIGHT))
+        return first + " " + say("Chop out what stands between the holes as far as it comes easily.")
 
 
 def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
@@ -107,10 +111,12 @@ def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
     if refused is not None:
         return refused
     if not drills:
-        return Refusal(0, "The rack holds no brad point or Forstner bit to drill the waste out with: add one.")
+        return Refusal(0, say("The rack holds no brad point or Forstner bit to drill the waste out with: add one."))
     if widest <= 0:
-        return Refusal(1, f"{slot.id} is too narrow to drill the waste out: {mm(width)}.")
-    return Refusal(1, f"No brad point or Forstner bit of the rack is slim enough for {slot.id}: up to {mm(widest)} would do.")
+        return Refusal(1, say("{slot} is too narrow to drill the waste out: {width}.", slot=slot.id, width=mm(width)))
+    return Refusal(1, say("No brad point or Forstner bit of the rack is slim enough for {slot}: up to {widest} would "
+                          "do.",
+                          slot=slot.id, widest=mm(widest)))
 
 
 def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float | Refusal:
@@ -121,13 +127,17 @@ def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float 
         stop = layout.blank.thickness + point
         has = min(drill.length, press.quill)
         if has < stop - TOUCH:
-            what = f"{drill.id} is {mm(drill.length)} long" if drill.length < press.quill else (
-                f"the quill of the drill press travels {mm(press.quill)}")
-            return Refusal(2, f"The waste needs {mm(stop)} of drilling to come through, and {what}.")
+            if drill.length < press.quill:
+                return Refusal(2, say("The waste needs {stop} of drilling to come through, and {drill} is {length} long.",
+                                      stop=mm(stop), drill=drill.id, length=mm(drill.length)))
+            return Refusal(2, say("The waste needs {stop} of drilling to come through, and the quill of the drill press "
+                                  "travels {quill}.",
+                                  stop=mm(stop), quill=mm(press.quill)))
         return stop
     stop = slot.depth - point - FLOOR
     if stop < 1.0:
-        return Refusal(2, f"The point of {drill.id} would mark the floor of {slot.id}, which is {mm(slot.depth)} deep.")
+        return Refusal(2, say("The point of {drill} would mark the floor of {slot}, which is {depth} deep.",
+                              drill=drill.id, slot=slot.id, depth=mm(slot.depth)))
     return stop
 
 

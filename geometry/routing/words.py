@@ -7,11 +7,12 @@ their words depends on it.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
 from typing import TYPE_CHECKING
 
+from geometry.saying import count, say
 from geometry.units import MM_PER_INCH, LengthUnit, format_length
 from geometry.vectors import Vec2
 
@@ -69,8 +70,11 @@ def area(size: float) -> str:
 def place(at: Vec2) -> str:
     """A point for the maker: across from the centreline and to which side, along from the nut line."""
     across = _format(abs(at[0]), coarse=True)
-    side = "on the centreline" if across == "0" else f"{across} across to the {'treble' if at[0] > 0 else 'bass'}"
-    return f"{side}, {_format(at[1], coarse=True)} along"
+    along = _format(at[1], coarse=True)
+    if across == "0":
+        return say("on the centreline, {along} along", along=along)
+    return (say("{across} across to the treble, {along} along", across=across, along=along) if at[0] > 0 else
+            say("{across} across to the bass, {along} along", across=across, along=along))
 
 
 def rim(speed: float) -> str:
@@ -92,12 +96,25 @@ def down(length: float) -> float:
 
 def named(follower: Follower) -> str:
     """A bit with what guides it, by their names in the rack."""
-    return follower.bit.id if follower.bush is None else f"{follower.bit.id} with {follower.bush.id}"
+    return follower.bit.id if follower.bush is None else with_bush(follower.bit.id, follower.bush.id)
 
 
-def times(count: int, thing: str, plural: str | None = None) -> str:
+def with_bush(bit: str, bush: str | None) -> str:
+    """A bit with its guide bush, if it runs in one."""
+    return bit if bush is None else say("{bit} with {bush}", bit=bit, bush=bush)
+
+
+def in_turn(names: Sequence[str]) -> str:
+    """`a`, `a then b`."""
+    said = names[0]
+    for name in names[1:]:
+        said = say("{bits} then {bit}", bits=said, bit=name)
+    return said
+
+
+def passes(n: int) -> str:
     """`1 pass`, `2 passes`."""
-    return f"{count} {thing if count == 1 else plural or thing + 's'}"
+    return count(n, "{n} pass", "{n} passes")
 
 
 def _format(length: float, mark: bool = False, coarse: bool = False) -> str:

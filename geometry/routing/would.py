@@ -6,8 +6,9 @@ Every proposal is tried by the same rules before it is made.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 
 from msgspec.structs import replace as changed
 
@@ -15,7 +16,8 @@ from geometry.layout import GuideBush, Headstock, RouterBit
 from geometry.routing.alone import Alone, Judge, alone
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
 from geometry.routing.reached import Reached
-from geometry.routing.words import down, mm, times, up
+from geometry.routing.words import down, mm, up
+from geometry.saying import count, say
 
 CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.525, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
 """Common cutter diameters, mm (common practice, no source)."""
@@ -26,7 +28,9 @@ class _Change:
     """One property changed: how much in proportion, and the sentence."""
 
     cost: float
-    words: str
+    told: Callable[[str], str]
+    """what would do it, from the words on how it is then done"""
+    words: str = ""
 
 
 def would(job: Job, layout: Headstock, judge: Judge) -> tuple[str, ...]:
@@ -43,12 +47,16 @@ def would(job: Job, layout: Headstock, judge: Judge) -> tuple[str, ...]:
         new = _new_bit(job, judge)
         if new is not None:
             words.insert(0, new)
-    return tuple(words) or ("No router bit does this in one set-up: change the depth, the width or the template.",)
+    return tuple(words) or (say("No router bit does this in one set-up: change the depth, the width or the template."),)
 
 
 def kind(bit: RouterBit) -> str:
     """A bit in words, by its dimensions: `12 mm shank-bearing bit`."""
-    return f"{mm(bit.cutter)} {'straight' if bit.bearing == 'none' else f'{bit.bearing}-bearing'} bit"
+    cutter = mm(bit.cutter)
+    if bit.bearing == "none":
+        return say("{cutter} straight bit", cutter=cutter)
+    return (say("{cutter} shank-bearing bit", cutter=cutter) if bit.bearing == "shank" else
+            say("{cutter} tip-bearing bit", cutter=cutter))
 
 
 def _least(tools, job: Job, judge: Judge, ways) -> _Change | None:
@@ -59,22 +67,26 @@ def _least(tools, job: Job, judge: Judge, ways) -> _Change | None:
                 continue
             done = alone(new_bit, bush, new_job, judge)
             if isinstance(done, Alone):
-                best = replace(change, words=change.words.format(done=_in(done)))
+                best = replace(change, words=change.told(_in(done)))
     return best
 
 
 def _in(done: Alone) -> str:
-    turned = ", turned over once" if done.flips else ""
-    return f"in {times(len(done.passes), 'pass', 'passes')}{turned}"
+    n = len(done.passes)
+    if done.flips:
+        return count(n, "in {n} pass, turned over once", "in {n} passes, turned over once")
+    return count(n, "in {n} pass", "in {n} passes")
 
 
 def _one(thing: str) -> str:
     """`A 12 mm bit`, `An 8 mm bit`."""
-    return f"{'An' if thing.startswith(('8', '11 ', '11.', '11/', '18 ', '18.')) else 'A'} {thing}"
+    if thing.startswith(("8", "11 ", "11.", "11/", "18 ", "18.")):
+        return say("An {bit}", bit=thing)
+    return say("A {bit}", bit=thing)
 
 
-def _with(bush: GuideBush | None) -> str:
-    return "" if bush is None else f" in {bush.id}"
+def _in_bush(bit: str, bush: GuideBush | None) -> str:
+    return bit if bush is None else say("{bit} in {bush}", bit=bit, bush=bush.id)
 
 
 def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
@@ -83,15 +95,19 @@ def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[t
     depths = {job.depth, half} if job.through else {job.depth}
     guided = down(step_of(changed(bit, cutting_length=1000.0), job) + job.template - job.contact)
     for length in sorted({up(d) for d in depths} | ({guided} if 0 < guided < bit.cutting_length else set())):
-        yield _changed(bit, bush, job, "cutting_length", length, f"with a cutting length of {mm(length)}")
+        yield _changed(bit, bush, job, "cutting_length", length,
+                       say("{bit} with a cutting length of {length}", bit=_one(kind(bit)), length=mm(length)))
     under = bearing_height(bit) if bit.bearing == "tip" else job.template
     for depth in sorted(depths):
         out = up(depth + under)
-        yield _changed(bit, bush, job, "stick_out", out, f"standing {mm(out)} below the router's base")
+        yield _changed(bit, bush, job, "stick_out", out,
+                       say("{bit} standing {out} below the router's base", bit=_one(kind(bit)), out=mm(out)))
     if bit.shank > bit.cutter and bit.bearing != "shank" and bush is not None:
-        yield _changed(bit, bush, job, "shank", bit.cutter, f"with a shank of {mm(bit.cutter)}")
+        yield _changed(bit, bush, job, "shank", bit.cutter,
+                       say("{bit} with a shank of {shank}", bit=_one(kind(bit)), shank=mm(bit.cutter)))
     if bit.bearing != "none" and bearing_height(bit) < job.contact:
-        yield _changed(bit, bush, job, "bearing_height", job.contact, f"with a bearing {mm(job.contact)} high")
+        yield _changed(bit, bush, job, "bearing_height", job.contact,
+                       say("{bit} with a bearing {high} high", bit=_one(kind(bit)), high=mm(job.contact)))
     room = job.width if job.width is None or bit.bearing != "tip" or not job.entry else min(job.width, job.entry)
     if room is not None and bit.cutter > room and down(room) > 0:
         slim = next((c for c in CUTTERS if c <= room + 1e-6), down(room))
@@ -99,14 +115,26 @@ def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[t
         if all(value > 0 for value in size.values()):
             thin = changed(bit, cutter=slim, shank=min(bit.shank, slim) if bit.bearing == "shank" else bit.shank, **size)
             yield (_Change((bit.cutter - slim) / bit.cutter,
-                           f"{_one(kind(thin))} like {bit.id}{_with(bush)} would, {{done}}."), thin, job)
+                           partial(_would, say("{one} like {bit}", one=_one(kind(thin)), bit=_in_bush(bit.id, bush)))),
+                   thin, job)
 
 
 def _changed(bit: RouterBit, bush: GuideBush | None, job: Job, field: str, value: float,
              has: str) -> tuple[_Change, RouterBit, Job]:
     now = bearing_height(bit) if field == "bearing_height" else getattr(bit, field)
-    return (_Change(abs(value - now) / now, f"{_one(kind(bit))} {has}{_with(bush)} would, {{done}}."),
-            changed(bit, **{field: value}), job)
+    return (_Change(abs(value - now) / now, partial(_would, _in_bush(has, bush))), changed(bit, **{field: value}), job)
+
+
+def _would(bit: str, done: str) -> str:
+    return say("{bit} would, {done}.", bit=bit, done=done)
+
+
+def _thickness_would(thick: str, bit: str, done: str) -> str:
+    return say("A template {thick} thick would let {bit} do it, {done}.", thick=thick, bit=bit, done=done)
+
+
+def _width_would(wide: str, bit: str, done: str) -> str:
+    return say("A slot {wide} wide would let {bit} in, {done}.", wide=wide, bit=bit, done=done)
 
 
 def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
@@ -119,14 +147,14 @@ def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Itera
     wanted |= {down(room - job.depth), down(room - (job.thickness + OVERLAP) / 2)}
     for thick in sorted(t for t in wanted if t > 0 and t != job.template):
         yield (_Change(abs(thick - job.template) / job.template,
-                       f"A template {mm(thick)} thick would let {bit.id}{_with(bush)} do it, {{done}}."),
+                       partial(_thickness_would, mm(thick), _in_bush(bit.id, bush))),
                bit, replace(job, template=thick))
 
 
 def _width_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """A slot just wide enough for a bit as it is."""
     if job.width and bit.cutter > job.width:
-        yield (_Change(bit.cutter / job.width - 1, f"A slot {mm(bit.cutter)} wide would let {bit.id}{_with(bush)} in, {{done}}."),
+        yield (_Change(bit.cutter / job.width - 1, partial(_width_would, mm(bit.cutter), _in_bush(bit.id, bush))),
                bit, replace(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
 
 
@@ -143,6 +171,7 @@ def _new_bit(job: Job, judge: Judge) -> str | None:
                                 stick_out=up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
                 done = alone(bit, None, job, judge)
                 if isinstance(done, Alone):
-                    return (f"{_one(kind(bit))} with a cutting length of {mm(length)}, standing "
-                            f"{mm(bit.stick_out)} below the router's base, would, {_in(done)}.")
+                    return say("{bit} with a cutting length of {length}, standing {stick_out} below the router's "
+                               "base, would, {done}.",
+                               bit=_one(kind(bit)), length=mm(length), stick_out=mm(bit.stick_out), done=_in(done))
     return None

@@ -6,10 +6,13 @@ import math
 
 from geometry import vectors as v
 from geometry.layout import Drill, Headstock
+from geometry.checks.words import first
+from geometry.saying import say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, point_length
+from geometry.terms import term
 from geometry.units import format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -47,9 +50,10 @@ def same_bore(pin: Drilling, every: list[Drilling]) -> Drilling | None:
 
 def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
-    also = "" if bore is None else f"; it is the {bore.operation} of {bore.of} too"
-    words = (f"With the template clamped on centreline and nut line, drill {d.of} through template and blank, "
-             f"{_dia(d, wishes)} wide, on a spoil board; {place(d.start[:2], wishes)}{also}.")
+    also = "" if bore is None else say("; it is the {operation} of {of} too", operation=term(bore.operation), of=bore.of)
+    words = say("With the template clamped on centreline and nut line, drill {of} through template and blank, {diameter} "
+                "wide, on a spoil board; {start}{also}.",
+                of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], wishes), also=also)
     both = (d,) if bore is None else (d, bore)
     return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill), LEVEL, "face"), drill, wishes,
                  drillings=both, features=tuple(one.of for one in both))
@@ -64,11 +68,13 @@ def _narrow_pin(d: Drilling, every: list[Drilling]) -> Drilling | None:
 def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     kind: Kind = "pilot" if d.role in SMALL else "counterbore" if d.role in WIDE else "bore"
-    how = "through, on a spoil board" if d.through else f"{_mm(d.depth, wishes)} deep"
-    words = (f"{d.surface.capitalize()} up: drill the {d.operation} {d.hole if kind == 'pilot' else 'of ' + d.of}, "
-             f"{_dia(d, wishes)} wide, {how}; {place(d.start[:2], wishes)}.")
+    how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=_mm(d.depth, wishes))
+    up = say("Back up") if d.surface == "back" else say("Face up")
+    words = say("{up}: drill the {what}, {diameter} wide, {how}; {start}.",
+                up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], wishes))
     cautions = () if pin is None else (
-        f"The hole of {pin.of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",)
+        say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
+            of=pin.of),)
     return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill), LEVEL, d.surface), drill, wishes,
                  cautions=cautions)
 
@@ -78,34 +84,42 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     kind: Kind = "edge pilot" if d.role in SMALL else "side counterbore" if d.role in WIDE else "side bore"
     lies = "back" if d.surface == "treble edge" else "face"
     point = point_length(drill) if drill else 0.3 * d.diameter
-    words = f"The axis of {d.hole} has no mark on the square edge."
+    words = say("The axis of {hole} has no mark on the square edge.", hole=d.hole)
     if d.mark is not None:
-        words = (f"In the vice with the {d.surface} up and the {lies} against the fence: drill the "
-                 f"{d.operation} {d.hole if d.role in SMALL else 'of ' + d.of}, {_dia(d, wishes)} wide, at its mark "
-                 f"{_mm(d.mark[1], wishes)} from the nut line and {_mm(d.mark[2], wishes)} below the face; stop at "
-                 f"{_mm(d.stop, wishes)}, {_mm(d.stop + point, wishes)} to the point.")
+        words = say("In the vice with the {surface} up and the {lies} against the fence: drill the {what}, "
+                    "{diameter} wide, at its mark {along} from the nut line and {below} below the face; stop at "
+                    "{stop}, {point} to the point.",
+                    surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
+                    along=_mm(d.mark[1], wishes), below=_mm(d.mark[2], wishes), stop=_mm(d.stop, wishes),
+                    point=_mm(d.stop + point, wishes))
     cautions = []
     if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
-        cautions.append(f"The drill meets the edge at {format_angle(abs(table.tilt))} and skates: use a guide block "
-                        "or start with a short, stiff drill.")
+        cautions.append(say("The drill meets the edge at {tilt} and skates: use a guide block or start with a short, "
+                            "stiff drill.",
+                            tilt=format_angle(abs(table.tilt))))
     if d.stop + point > layout.rack.press.quill:
-        cautions.append(f"The quill travels {_mm(layout.rack.press.quill, wishes)}, less than this bore needs: "
-                        "drill, stop the machine, raise the table and go on.")
+        cautions.append(say("The quill travels {quill}, less than this bore needs: drill, stop the machine, raise the "
+                            "table and go on.",
+                            quill=_mm(layout.rack.press.quill, wishes)))
     blocked = ""
     if d.mark is None:
-        blocked = (f"The axis of {d.hole} never meets the {d.surface} of the blank: move the tuner to where the outline "
-                   "faces that edge.")
+        blocked = say("The axis of {hole} never meets the {surface} of the blank: move the tuner to where the outline "
+                      "faces that edge.",
+                      hole=d.hole, surface=term(d.surface))
     elif math.degrees(abs(table.tilt)) > layout.rack.press.tilt:
-        blocked = (f"{d.of} needs a tilt of {format_angle(abs(table.tilt))}, the table of the drill press tilts to "
-                   f"{format_angle(math.radians(layout.rack.press.tilt))}: move the tuner or make a wedge.")
+        blocked = say("{of} needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner "
+                      "or make a wedge.",
+                      of=d.of, tilt=format_angle(abs(table.tilt)),
+                      most=format_angle(math.radians(layout.rack.press.tilt)))
     return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill), table, d.surface), drill, wishes,
                  cautions=tuple(cautions), blocked=blocked)
 
 
 def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
-    words = (f"With the post of {d.of} in its bore and the plate down on its seat, drill {d.hole} through "
-             f"the plate and square to it, {_dia(d, wishes)} wide, {_mm(d.depth, wishes)} deep.")
+    words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
+                "square to it, {diameter} wide, {depth} deep.",
+                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=_mm(d.depth, wishes))
     return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill), None, d.surface), drill, wishes,
                  stop=d.depth)
 
@@ -120,37 +134,48 @@ def _made(layout: Headstock, d: Drilling, kind: Kind, words: str, setup: Setup, 
 
 def _title(d: Drilling, kind: Kind) -> str:
     name = d.hole if kind in ("pilot", "edge pilot") else d.of
-    return f"{'Side bore' if kind == 'side bore' else d.operation.capitalize()} {name}"
+    return f"{first(term('side bore' if kind == 'side bore' else d.operation))} {name}"
+
+
+def _what(d: Drilling) -> str:
+    """What is drilled, as a sentence calls it: `screw pilot a.2`, `post bore of a`."""
+    if d.role in SMALL:
+        return f"{term(d.operation)} {d.hole}"
+    return say("{sort} of {name}", sort=term(d.operation), name=d.of)
 
 
 def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: float, wishes: Wishes) -> str:
     """Why the rack or the drill press cannot do it; empty when they can."""
     if drill is None:
-        return f"The rack has no {_dia(d, wishes)} drill for {d.hole}: add one, or change the pattern."
+        return say("The rack has no {diameter} drill for {hole}: add one, or change the pattern.",
+                   diameter=_dia(d, wishes), hole=d.hole)
     if drill.length < stop:
-        return (f"{d.hole} is {_mm(stop, wishes)} deep, the drill {drill.id} is {_mm(drill.length, wishes)} long: "
-                "find a longer one.")
+        return say("{hole} is {stop} deep, the drill {drill} is {length} long: find a longer one.",
+                   hole=d.hole, stop=_mm(stop, wishes), drill=drill.id, length=_mm(drill.length, wishes))
     if d.upright:
         x, y = d.start[:2]
         blank = layout.blank
         nearest = min(x + blank.bass, blank.treble - x, blank.tip - y)
         if nearest > layout.rack.press.throat:
-            return (f"{d.hole} lies {_mm(nearest, wishes)} from the nearest edge of the blank, the drill press has a "
-                    f"throat of {_mm(layout.rack.press.throat, wishes)}: drill it by hand with a guide.")
+            return say("{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of "
+                       "{throat}: drill it by hand with a guide.",
+                       hole=d.hole, nearest=_mm(nearest, wishes), throat=_mm(layout.rack.press.throat, wishes))
     return ""
 
 
 def bit_name(d: Drilling, drill: Drill | None) -> str:
     """The rack's name for the drill, or its kind and diameter in mm when the rack has none."""
-    return drill.id if drill else f"{d.drill} {d.diameter:g}"
+    return drill.id if drill else f"{term(d.drill)} {d.diameter:g}"
 
 
 def place(at: Vec2, wishes: Wishes) -> str:
     """A point of the face in words: how far to which side of the centreline, and how far from the nut line."""
     x, y = at
-    side = "on the centreline" if abs(x) < 0.005 else (
-        f"{_mm(abs(x), wishes)} to the {'treble' if x > 0 else 'bass'} side")
-    return f"{side}, {_mm(y, wishes)} from the nut line"
+    across, along = _mm(abs(x), wishes), _mm(y, wishes)
+    if abs(x) < 0.005:
+        return say("on the centreline, {along} from the nut line", along=along)
+    return (say("{across} to the treble side, {along} from the nut line", across=across, along=along) if x > 0 else
+            say("{across} to the bass side, {along} from the nut line", across=across, along=along))
 
 
 def _dia(d: Drilling, wishes: Wishes) -> str:

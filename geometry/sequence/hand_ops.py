@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation, Setup
 from geometry.sequence.wishes import Wishes
@@ -27,19 +28,22 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
             continue
         begins = cut.start[1]
         made.append(Operation(
-            f"ramp {slot.id}", "ramp", f"Ramp {slot.id}",
-            f"Face up: from {show(begins)} above the nut line file a slope {show(2 * cut.half)} wide down to {slot.id}, "
-            f"from nothing to {show(cut.depth)} deep over {show(cut.length)} ({math.degrees(cut.angle):.1f} degrees).",
+            f"ramp {slot.id}", "ramp", say("Ramp {slot}", slot=slot.id),
+            say("Face up: from {begins} above the nut line file a slope {half} wide down to {slot}, from nothing to "
+                "{depth} deep over {length} ({angle:.1f} degrees).",
+                begins=show(begins), half=show(2 * cut.half), slot=slot.id, depth=show(cut.depth),
+                length=show(cut.length), angle=math.degrees(cut.angle)),
             BENCH, (slot.id,), amount=2 * cut.half))
     for tuner in layout.tuners:
         if tuner.flat is None or layout.pattern(tuner.pattern).mount != "side":
             continue
-        what = (f"a flat {show(tuner.flat.size)} long" if tuner.flat.shape == "flat" else
-                f"a round spot {show(tuner.flat.size)} wide")
+        what = (say("a flat {size} long", size=show(tuner.flat.size)) if tuner.flat.shape == "flat" else
+                say("a round spot {size} wide", size=show(tuner.flat.size)))
         made.append(Operation(
-            f"flat {tuner.id}", "flat", f"Flat for {tuner.id}",
-            f"Square to the bore of {tuner.id} cut {what} into the edge about it, {show(tuner.flat.depth, 2)} deep, and try "
-            "the plate on it.", BENCH, (tuner.id,), amount=tuner.flat.size))
+            f"flat {tuner.id}", "flat", say("Flat for {tuner}", tuner=tuner.id),
+            say("Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on "
+                "it.",
+                tuner=tuner.id, what=what, depth=show(tuner.flat.depth, 2)), BENCH, (tuner.id,), amount=tuner.flat.size))
     return made
 
 
@@ -48,9 +52,11 @@ def ramp_into_an_open_slot(layout: Headstock, ops: Sequence[Operation]) -> Itera
     for ramp in (op for op in ops if op.kind == "ramp"):
         for op in ops:
             if op.kind in ("waste holes", "saw", "rout") and op.features[0] == ramp.features[0]:
-                yield Before(op.id, ramp.id, f"The ramp runs out into {ramp.features[0]}: with the slot still full the file "
-                             "has nowhere to go, and the template no flat face to lie on.",
-                             f"the face beside {ramp.features[0]}", "unwise", "then")
+                yield Before(op.id, ramp.id,
+                             say("The ramp runs out into {feature}: with the slot still full the file has nowhere to "
+                                 "go, and the template no flat face to lie on.",
+                                 feature=ramp.features[0]),
+                             say("the face beside {feature}", feature=ramp.features[0]), "unwise", "then")
 
 
 def flat_on_the_finished_edge(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -58,11 +64,14 @@ def flat_on_the_finished_edge(layout: Headstock, ops: Sequence[Operation]) -> It
     for flat in (op for op in ops if op.kind == "flat"):
         for op in ops:
             if op.kind in ("cut outline", "rout outline"):
-                yield Before(op.id, flat.id, "There is no edge to cut the flat into yet.", "the finished edge", "impossible",
-                             "then")
+                yield Before(op.id, flat.id,
+                             say("There is no edge to cut the flat into yet."), say("the finished edge"),
+                             "impossible", "then")
             elif op.kind in ("side bore", "side counterbore") and op.features[0] == flat.features[0]:
-                yield Before(op.id, flat.id, "The bore shows where the flat goes and how it lies.", "the bore", "unwise",
-                             "then")
+                yield Before(op.id, flat.id,
+                             say("The bore shows where the flat goes and how it lies."), say("the bore"),
+                             "unwise", "then")
             elif op.kind == "edge pilot" and op.setup.machine == "hand drill" and op.features[0] == flat.features[0]:
-                yield Before(flat.id, op.id, "The screws are drilled through the plate as it lies on its flat.",
-                             f"the seat of {flat.features[0]}", "unsafe", "then")
+                yield Before(flat.id, op.id,
+                             say("The screws are drilled through the plate as it lies on its flat."),
+                             say("the seat of {feature}", feature=flat.features[0]), "unsafe", "then")

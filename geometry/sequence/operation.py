@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.side import block_height
+from geometry.terms import term
 from geometry.units import LengthUnit, format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -43,13 +45,14 @@ class Table:
     def words(self, unit: LengthUnit = "mm") -> str:
         """What to set: "table level", or the tilt with its block and the end that is raised."""
         if self.fence is None:
-            return "table level"
-        fence = f"axis {_mm(self.fence, unit)} from the fence"
+            return say("table level")
+        fence = say("axis {fence} from the fence", fence=_mm(self.fence, unit))
         if format_angle(abs(self.tilt)) == format_angle(0.0):
-            return f"table level, {fence}"
+            return say("table level, {fence}", fence=fence)
         end = "tip" if self.tilt > 0 else "nut"
-        return (f"table tilted {format_angle(abs(self.tilt))} ({_mm(block_height(self.tilt, self.base), unit)} of blocks "
-                f"over {_mm(self.base, unit)}), {end} end raised, {fence}")
+        return say("table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}",
+                   tilt=format_angle(abs(self.tilt)), blocks=_mm(block_height(self.tilt, self.base), unit),
+                   base=_mm(self.base, unit), end=term(end), fence=fence)
 
 
 LEVEL = Table()
@@ -70,9 +73,9 @@ class Setup:
 
     def words(self, unit: LengthUnit = "mm") -> str:
         """The set-up on one line: "drill press, brad 6.5, table level, face up"."""
-        side = None if self.side is None else f"{self.side} up"
+        side = None if self.side is None else say("{side} up", side=term(self.side))
         table = None if self.table is None else self.table.words(unit)
-        return ", ".join(part for part in (self.machine, self.bit, table, side) if part)
+        return ", ".join(part for part in (term(self.machine), self.bit, table, side) if part)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from graphlib import CycleError, TopologicalSorter
 
+from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.changes import count_changes
 from geometry.sequence.operation import Operation
@@ -93,8 +94,9 @@ def _untangled(ops: Sequence[Operation],
         parts = []
         for pair in pairs:
             edge = next(e for e in between[pair] if e.hard)
-            parts.append(f'"{titles[pair[0]]}" must come before "{titles[pair[1]]}" ({edge.reason})')
-        circles.append(f"No order works: {'; '.join(parts)}")
+            parts.append(say('"{one}" must come before "{two}" ({reason})',
+                             one=titles[pair[0]], two=titles[pair[1]], reason=edge.reason))
+        circles.append(say("No order works: {parts}", parts='; '.join(parts)))
         stuck |= _behind(waits, set(circle))
 
 

@@ -9,6 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.layout import Headstock, Pin
+from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import OUTLINE, Routing, routings
@@ -63,10 +64,10 @@ def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUni
     apart = format_length(v.distance(pins[0].at, pins[1].at), unit, decimals, mark=True)
     later = {hole.at for hole in later_holes(layout)}
     used = sum(pin.at in later for pin in pins)
-    apart += ("", ", one in a bore to come", ", in two bores to come")[used]
+    apart += ("", say(", one in a bore to come"), say(", in two bores to come"))[used]
     middle = all(abs(pin.at[0]) <= AXIS for pin in pins)
     if flip:
-        why = "on the centreline" if middle else "mirrored about the centreline"
-        return f"{apart} apart, {why}: the template turns over on them"
-    why = "on the centreline" if middle else "as far apart as the wood allows"
-    return f"{apart} apart, {why}; the template stays face up, so they need not be mirrored"
+        why = say("on the centreline") if middle else say("mirrored about the centreline")
+        return say("{apart} apart, {why}: the template turns over on them", apart=apart, why=why)
+    why = say("on the centreline") if middle else say("as far apart as the wood allows")
+    return say("{apart} apart, {why}; the template stays face up, so they need not be mirrored", apart=apart, why=why)

@@ -6,11 +6,13 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import of_kind
 from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
 from geometry.solids.drilling import holes
+from geometry.terms import term
 
 SLOT_WORK = ("waste holes", "saw", "rout")
 UPRIGHT = ("pin hole", "counterbore", "bore")
@@ -32,17 +34,21 @@ def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iter
             area = slot_area(slot)
             floor = layout.blank.thickness if slot.depth is None else slot.depth
             if area is not None and floor > d.start[2] - d.radius and area.intersects(way):
-                yield Before(bore.id, op.id, f"The drill would break out into {slot.id}, open by then: no wood stands "
-                             "behind the wall, and past it the drill wanders.", f"the wall of {slot.id}", "unsafe", "first")
+                yield Before(bore.id, op.id,
+                             say("The drill would break out into {slot}, open by then: no wood stands behind the "
+                                 "wall, and past it the drill wanders.",
+                                 slot=slot.id),
+                             say("the wall of {slot}", slot=slot.id), "unsafe", "first")
 
 
 def side_bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """Side bores need the square edge for vice, fence and mark."""
     for bore in sideways(ops):
         for op in of_kind(ops, "cut outline", "rout outline"):
-            yield Before(bore.id, op.id, "Once the outline is cut there is no square edge left: nothing for the vice to "
-                         "hold, and the mark is gone with the waste.", f"the square {bore.setup.side}", "impossible",
-                         "first")
+            yield Before(bore.id, op.id,
+                         say("Once the outline is cut there is no square edge left: nothing for the vice to hold, and "
+                             "the mark is gone with the waste."),
+                         say("the square {edge}", edge=term(bore.setup.side)), "impossible", "first")
 
 
 def wide_before_narrow(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -52,8 +58,12 @@ def wide_before_narrow(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
         steps = [(d, made[d.id]) for d in hole.drillings if d.id in made]
         for (wide, op), (narrow, after) in pairwise(steps):
             if op.id != after.id and wide.diameter > narrow.diameter:
-                yield Before(op.id, after.id, f"Over an open bore the point of the {op.setup.bit} finds no wood: it "
-                             "wanders and tears the rim.", f"the centre of the {wide.operation}", "unsafe", "first")
+                yield Before(op.id, after.id,
+                             say("Over an open bore the point of the {bit} finds no wood: it wanders and tears the "
+                                 "rim.",
+                                 bit=op.setup.bit),
+                             say("the centre of the {operation}", operation=term(wide.operation)), "unsafe",
+                             "first")
 
 
 def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -66,8 +76,11 @@ def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
                 continue
             for op in of_kind(ops, *SLOT_WORK):
                 if op.features[0] == slot.id:
-                    yield Before(bore.id, op.id, f"Beside {slot.id}, open by then, the thin wall gives way to the drill.",
-                                 f"the wood between {bore.features[0]} and {slot.id}", "unwise", "first")
+                    yield Before(bore.id, op.id,
+                                 say("Beside {slot}, open by then, the thin wall gives way to the drill.",
+                                     slot=slot.id),
+                                 say("the wood between {feature} and {slot}", feature=bore.features[0], slot=slot.id),
+                                 "unwise", "first")
 
 
 def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -78,8 +91,10 @@ def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Itera
         if line.distance(rim) > 2 * layout.margins.bore_outline or not wood.intersects(rim):
             continue
         for op in of_kind(ops, "cut outline", "rout outline"):
-            yield Before(bore.id, op.id, "With the waste gone nothing backs the wood between bore and edge, and it can "
-                         "split off.", f"the wood between {bore.features[0]} and the outline", "unwise", "first")
+            yield Before(bore.id, op.id,
+                         say("With the waste gone nothing backs the wood between bore and edge, and it can split off."),
+                         say("the wood between {feature} and the outline", feature=bore.features[0]), "unwise",
+                         "first")
 
 
 def pilots_after_posts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -91,8 +106,14 @@ def pilots_after_posts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
             continue
         tuner = pilot.features[0]
         if pilot.setup.machine == "hand drill":
-            yield Before(post.id, pilot.id, f"The plate of {tuner} is held in place by its post: without the bore it "
-                         "cannot be used to drill through.", f"the place of the plate of {tuner}", "impossible", "then")
+            yield Before(post.id, pilot.id,
+                         say("The plate of {tuner} is held in place by its post: without the bore it cannot be used "
+                             "to drill through.",
+                             tuner=tuner),
+                         say("the place of the plate of {tuner}", tuner=tuner), "impossible", "then")
         elif pilot.kind == "pilot":
-            yield Before(post.id, pilot.id, f"With the post of {tuner} in its bore you can see whether its screws fall on "
-                         "the marks before you drill them.", f"the fit of {tuner}", "unwise", "then")
+            yield Before(post.id, pilot.id,
+                         say("With the post of {tuner} in its bore you can see whether its screws fall on the marks "
+                             "before you drill them.",
+                             tuner=tuner),
+                         say("the fit of {tuner}", tuner=tuner), "unwise", "then")

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from shapely.geometry import LineString, Point, Polygon
 
 from geometry.layout import Ear, Headstock
+from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.shadows import outline_pins, shadow, slot_pins
@@ -30,9 +31,11 @@ def ears_before_marks(layout: Headstock, ops: Sequence[Operation]) -> Iterator[B
     """The outer face of an ear is the square edge that carries the marks."""
     for ear in of_kind(ops, "glue ear"):
         for mark in of_kind(ops, "mark"):
-            yield Before(ear.id, mark.id, f"The wrap paper folds round the outer face of {ear.features[0]}: "
-                         "without the ear there is no edge to paste it on.", f"the square edge of {ear.features[0]}",
-                         "impossible", "then")
+            yield Before(ear.id, mark.id,
+                         say("The wrap paper folds round the outer face of {feature}: without the ear there is no "
+                             "edge to paste it on.",
+                             feature=ear.features[0]),
+                         say("the square edge of {feature}", feature=ear.features[0]), "impossible", "then")
 
 
 def ears_before_what_crosses_them(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -43,8 +46,9 @@ def ears_before_what_crosses_them(layout: Headstock, ops: Sequence[Operation]) -
         for op in ops:
             cut = shadow(layout, op)
             if cut is not None and cut.intersects(strip):
-                yield Before(ear_op.id, op.id, f"It runs through {ear.id} or its glue line: the ear must be on and dry.",
-                             f"the glue line of {ear.id}", "impossible", "then")
+                yield Before(ear_op.id, op.id,
+                             say("It runs through {ear} or its glue line: the ear must be on and dry.", ear=ear.id),
+                             say("the glue line of {ear}", ear=ear.id), "impossible", "then")
 
 
 def _ear_area(layout: Headstock, ear: Ear) -> Polygon:
@@ -60,21 +64,26 @@ def template_first(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befo
     """Pin holes go through template and blank together; the router and the band saw follow it."""
     for template in of_kind(ops, "template"):
         for op in of_kind(ops, "pin hole"):
-            yield Before(template.id, op.id, "Pin holes are drilled through template and blank together: drilled apart "
-                         "they never quite meet.", "the fit of the template on its pins", "unsafe", "then")
+            yield Before(template.id, op.id,
+                         say("Pin holes are drilled through template and blank together: drilled apart they never "
+                             "quite meet."),
+                         say("the fit of the template on its pins"), "unsafe", "then")
         for op in [*guided(ops), *of_kind(ops, "cut outline")]:
-            yield Before(template.id, op.id, "There is no template to work along.", "the template", "impossible", "then")
+            yield Before(template.id, op.id, say("There is no template to work along."), say("the template"),
+                         "impossible", "then")
 
 
 def marks_before_cuts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """What goes by a mark needs the mark."""
     for mark in of_kind(ops, "mark"):
         for op in of_kind(ops, *MARKED):
-            yield Before(mark.id, op.id, "There is no mark to work from yet.", "the pricked centres", "impossible", "then")
+            yield Before(mark.id, op.id, say("There is no mark to work from yet."), say("the pricked centres"),
+                         "impossible", "then")
         for op in guided(ops):
             if slot_pins(layout) if op.kind == "rout" else outline_pins(layout):
                 continue
-            yield Before(mark.id, op.id, "Without pins the template is laid on the marks.", "the pricked centres",
+            yield Before(mark.id, op.id,
+                         say("Without pins the template is laid on the marks."), say("the pricked centres"),
                          "impossible", "then")
 
 
@@ -85,24 +94,31 @@ def clean_up_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befor
             if op.kind in AFTER_ALL:
                 continue
             if op.kind in MARKED or op.kind == "mark":
-                yield Before(op.id, clean.id, "Cleaning up takes the papers off, and their marks with them.",
-                             "the pricked centres", "impossible", "first")
+                yield Before(op.id, clean.id,
+                             say("Cleaning up takes the papers off, and their marks with them."),
+                             say("the pricked centres"), "impossible", "first")
             elif op.template and layout.pins:
-                yield Before(op.id, clean.id, "Cleaning up plugs the pin holes that bring the template back.",
-                             "the pin holes", "impossible", "first")
+                yield Before(op.id, clean.id,
+                             say("Cleaning up plugs the pin holes that bring the template back."), say("the pin holes"),
+                             "impossible", "first")
             else:
-                yield Before(op.id, clean.id, "It would scratch and dent what has been sanded already.",
-                             "the sanded surfaces", "unwise", "then")
+                yield Before(op.id, clean.id,
+                             say("It would scratch and dent what has been sanded already."), say("the sanded surfaces"),
+                             "unwise", "then")
 
 
 def finish_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """Finish on clean wood, final diameters through the finish."""
     for finish in of_kind(ops, "finish"):
         for op in of_kind(ops, "clean up"):
-            yield Before(op.id, finish.id, "Finish goes on sanded wood.", "the finish", "unsafe", "then")
+            yield Before(op.id, finish.id, say("Finish goes on sanded wood."), say("the finish"), "unsafe",
+                         "then")
         for op in ops:
             if op.kind not in AFTER_ALL:
-                yield Before(op.id, finish.id, "Tools and clamps mark the finish.", "the finish", "unwise", "then")
+                yield Before(op.id, finish.id, say("Tools and clamps mark the finish."), say("the finish"),
+                             "unwise", "then")
         for op in of_kind(ops, "final diameter"):
-            yield Before(finish.id, op.id, "Finish builds up in the bore: brought to size before it, the bushing no "
-                         "longer goes in and chips the finish at the rim.", "the fit of the bushing", "unsafe", "first")
+            yield Before(finish.id, op.id,
+                         say("Finish builds up in the bore: brought to size before it, the bushing no longer goes in "
+                             "and chips the finish at the rim."),
+                         say("the fit of the bushing"), "unsafe", "first")

@@ -6,11 +6,13 @@ from collections.abc import Iterator, Sequence
 
 from geometry import vectors as v
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import guided, of_kind
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
+from geometry.terms import term
 
 
 def pins_before_template(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -23,8 +25,9 @@ def pins_before_template(layout: Headstock, ops: Sequence[Operation]) -> Iterato
         for op in [*guided(ops), *of_kind(ops, "cut outline")]:
             if pin.features[0] not in (slots if op.kind == "rout" else outline):
                 continue
-            yield Before(pin.id, op.id, f"Without {pin.features[0]} nothing holds the template in its place.",
-                         "the place of the template", "unsafe", "then")
+            yield Before(pin.id, op.id,
+                         say("Without {feature} nothing holds the template in its place.", feature=pin.features[0]),
+                         say("the place of the template"), "unsafe", "then")
 
 
 def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -38,15 +41,20 @@ def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iter
             if apart >= d.radius + pin.diameter / 2:
                 continue
             if apart <= SAME_AXIS and not d.through:
-                yield Before(op.id, pin_op.id, f"Over the open hole of {pin.id} the point of the {op.setup.bit} finds no "
-                             "wood.", f"the centre of the {d.operation}", "unsafe", "first")
+                yield Before(op.id, pin_op.id,
+                             say("Over the open hole of {pin} the point of the {bit} finds no wood.",
+                                 pin=pin.id, bit=op.setup.bit),
+                             say("the centre of the {operation}", operation=term(d.operation)), "unsafe",
+                             "first")
                 continue
             if apart + pin.diameter / 2 <= d.radius:
-                yield Before(pin_op.id, op.id, f"Inside the wider bore there is no wood left for {pin.id}.",
-                             f"the hole of {pin.id}", "impossible", "first")
+                yield Before(pin_op.id, op.id,
+                             say("Inside the wider bore there is no wood left for {pin}.", pin=pin.id),
+                             say("the hole of {pin}", pin=pin.id), "impossible", "first")
             for rout in guided(ops):
-                yield Before(rout.id, op.id, f"The bore takes {pin.id} away, and the template no longer finds its "
-                             "place.", f"the hole of {pin.id}", "unsafe", "first")
+                yield Before(rout.id, op.id,
+                             say("The bore takes {pin} away, and the template no longer finds its place.", pin=pin.id),
+                             say("the hole of {pin}", pin=pin.id), "unsafe", "first")
 
 
 def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -63,8 +71,10 @@ def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Befor
                 if op in own:
                     continue
                 for last in own:
-                    yield Before(op.id, last.id, f"Emptying {slot.id} takes {pin.id} away, and the template no "
-                                 "longer finds its place.", f"the hole of {pin.id}", "unsafe", "first")
+                    yield Before(op.id, last.id,
+                                 say("Emptying {slot} takes {pin} away, and the template no longer finds its place.",
+                                     slot=slot.id, pin=pin.id),
+                                 say("the hole of {pin}", pin=pin.id), "unsafe", "first")
 
 
 def pin_in_the_waste(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -75,5 +85,7 @@ def pin_in_the_waste(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Be
             continue
         for rout in of_kind(guided(ops), "rout"):
             for op in of_kind(ops, "cut outline"):
-                yield Before(rout.id, op.id, f"{pin.id} goes with the waste, and the template no longer finds its place "
-                             "on the slots.", f"the hole of {pin.id}", "unsafe", "first")
+                yield Before(rout.id, op.id,
+                             say("{pin} goes with the waste, and the template no longer finds its place on the slots.",
+                                 pin=pin.id),
+                             say("the hole of {pin}", pin=pin.id), "unsafe", "first")

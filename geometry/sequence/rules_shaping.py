@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.plans import OUTLINE
 from geometry.sequence.before import Before
@@ -17,43 +18,52 @@ def waste_before_router(layout: Headstock, ops: Sequence[Operation]) -> Iterator
     for holes in of_kind(ops, "waste holes"):
         slot = holes.features[0]
         for saw in _of_slot(ops, slot, "saw"):
-            yield Before(holes.id, saw.id, "There is no hole to thread the blade through.", "a way in for the blade",
+            yield Before(holes.id, saw.id,
+                         say("There is no hole to thread the blade through."), say("a way in for the blade"),
                          "impossible", "then")
         for rout in _of_slot(ops, slot, "rout"):
-            yield Before(holes.id, rout.id, f"The cutter would have to clear {slot} in full wood: it grabs, burns and "
-                         "bends.", "the cutter and its line", "unsafe", "then")
+            yield Before(holes.id, rout.id,
+                         say("The cutter would have to clear {slot} in full wood: it grabs, burns and bends.",
+                             slot=slot),
+                         say("the cutter and its line"), "unsafe", "then")
     for cut in of_kind(ops, "cut outline"):
         for rout in of_kind(ops, "rout outline"):
-            yield Before(cut.id, rout.id, "The cutter would have to clear the whole waste outside the outline: it grabs, "
-                         "and tears out where the grain climbs.", "the cutter and its line", "unsafe", "then")
+            yield Before(cut.id, rout.id,
+                         say("The cutter would have to clear the whole waste outside the outline: it grabs, and tears "
+                             "out where the grain climbs."),
+                         say("the cutter and its line"), "unsafe", "then")
 
 
 def passes_in_turn(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The passes of one plan build on each other."""
     for feature in [*(slot.id for slot in layout.slots), OUTLINE]:
         for one, two in pairwise(_of_slot(ops, feature, "rout", "rout outline")):
-            yield Before(one.id, two.id, "The later cut follows the wall that the earlier one left.",
-                         "the wall already cut", "unsafe", "then")
+            yield Before(one.id, two.id,
+                         say("The later cut follows the wall that the earlier one left."), say("the wall already cut"),
+                         "unsafe", "then")
 
 
 def saw_before_router(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The saw takes the core out before the router trims the wall."""
     for saw in of_kind(ops, "saw"):
         for rout in _of_slot(ops, saw.features[0], "rout"):
-            yield Before(saw.id, rout.id, "The core between the waste holes comes loose under the cutter and is thrown.",
-                         "the cutter and its line", "unsafe", "then")
+            yield Before(saw.id, rout.id,
+                         say("The core between the waste holes comes loose under the cutter and is thrown."),
+                         say("the cutter and its line"), "unsafe", "then")
 
 
 def outline_after_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The waste outside the outline stiffens the rails and carries the router's base and the clamps."""
     for cut in of_kind(ops, "cut outline"):
         for op in of_kind(ops, "waste holes", "saw", "rout"):
-            yield Before(op.id, cut.id, "With the waste gone the rails spring, and base and clamps have little to stand "
-                         "on.", f"the rails beside {op.features[0]}", "unwise", "first")
+            yield Before(op.id, cut.id,
+                         say("With the waste gone the rails spring, and base and clamps have little to stand on."),
+                         say("the rails beside {feature}", feature=op.features[0]), "unwise", "first")
     for rout in of_kind(ops, "rout outline"):
         for op in of_kind(ops, "rout"):
-            yield Before(op.id, rout.id, "With the waste gone the rails spring, and base and clamps have little to stand "
-                         "on.", f"the rails beside {op.features[0]}", "unwise", "first")
+            yield Before(op.id, rout.id,
+                         say("With the waste gone the rails spring, and base and clamps have little to stand on."),
+                         say("the rails beside {feature}", feature=op.features[0]), "unwise", "first")
 
 
 def pilots_on_their_seat(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -62,8 +72,10 @@ def pilots_on_their_seat(layout: Headstock, ops: Sequence[Operation]) -> Iterato
         if pilot.setup.machine != "hand drill":
             continue
         for op in of_kind(ops, "cut outline", "rout outline"):
-            yield Before(op.id, pilot.id, f"The plate of {pilot.features[0]} has no seat before the outline is finished.",
-                         f"the seat of {pilot.features[0]}", "impossible", "then")
+            yield Before(op.id, pilot.id,
+                         say("The plate of {feature} has no seat before the outline is finished.",
+                             feature=pilot.features[0]),
+                         say("the seat of {feature}", feature=pilot.features[0]), "impossible", "then")
 
 
 def _of_slot(ops: Sequence[Operation], feature: str, *kinds: str) -> list[Operation]:

@@ -10,11 +10,14 @@ from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.layout.pin_pairs import mirrored
 from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
+from geometry.checks.words import listed
+from geometry.saying import count, say
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes
+from geometry.terms import term
 from geometry.units import format_length
 from geometry.vectors import Vec2
 
@@ -24,17 +27,20 @@ BENCH = Setup("bench")
 def preparing(layout: Headstock) -> list[Operation]:
     """Ears, template, papers."""
     made = [Operation(
-        f"glue ear {ear.id}", "glue ear", f"Glue {ear.id}",
-        f"Glue {ear.id} to the {ear.side} side, let it dry, then plane face, back and edge flush and square.",
+        f"glue ear {ear.id}", "glue ear", say("Glue {ear}", ear=ear.id),
+        say("Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.",
+            ear=ear.id, side=term(ear.side)),
         BENCH, (ear.id,)) for ear in layout.ears]
     made.append(Operation(
-        "template", "template", "Make the template",
-        "Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.", BENCH))
+        "template", "template", say("Make the template"),
+        say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides."), BENCH))
     from_back = any(d.surface == "back" for hole in holes(layout) for d in hole.drillings)
-    back = ", the back paper to centreline and nut line squared round" if from_back else ""
+    back = say(", the back paper to centreline and nut line squared round") if from_back else ""
     made.append(Operation(
-        "mark", "mark", "Paste the papers and prick the centres",
-        f"Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every centre.",
+        "mark", "mark", say("Paste the papers and prick the centres"),
+        say("Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every "
+            "centre.",
+            back=back),
         BENCH))
     return made
 
@@ -56,15 +62,18 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
     length = loop_path(layout.outline).length
     inside = bool(outline_pins(layout))
     saw = Operation(
-        "cut outline", "cut outline", "Saw the outline",
-        f"Stick the template to the face{' on its pins' if inside else ', on centreline and nut line,'} with tape that "
-        f"stays on, and saw {format_length(2.0, wishes.unit, mark=True)} outside the outline.",
+        "cut outline", "cut outline", say("Saw the outline"),
+        say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
+            outside=format_length(2.0, wishes.unit, mark=True)) if inside else
+        say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
+            "outside the outline.",
+            outside=format_length(2.0, wishes.unit, mark=True)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
     plan = plans[OUTLINE]
     if plan.blocked:
         by_hand = Operation(
-            "rout outline", "rout outline", "Finish the outline by hand",
-            "Clamp the head flat and work the edge square to the line with spokeshave, rasp and file.", BENCH,
+            "rout outline", "rout outline", say("Finish the outline by hand"),
+            say("Clamp the head flat and work the edge square to the line with spokeshave, rasp and file."), BENCH,
             (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length, cautions=(plan.blocked,))
         return [saw, by_hand]
     return [saw, *_routs(layout, OUTLINE, "rout outline", plan, length, wishes, inside)]
@@ -73,16 +82,17 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
 def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
     """Clean up; with a finish also the finish and the final diameter of every bushing bore."""
     left = pins_to_plug(layout)
-    plug = f", plug the pin {'hole' if len(left) == 1 else 'holes'} {' and '.join(left)}" if left else ""
-    made = [Operation("clean up", "clean up", "Clean up",
-                      f"Take off the papers{plug}, pare what the router left, break the edges and sand.", BENCH)]
+    plug = count(len(left), ", plug the pin hole {pins}", ", plug the pin holes {pins}", pins=listed(left)) if left else ""
+    made = [Operation("clean up", "clean up", say("Clean up"),
+                      say("Take off the papers{plug}, pare what the router left, break the edges and sand.",
+                          plug=plug), BENCH)]
     if wishes.finish:
-        made.append(Operation("finish", "finish", "Finish", "Apply the finish and let it harden.", BENCH))
+        made.append(Operation("finish", "finish", say("Finish"), say("Apply the finish and let it harden."), BENCH))
         made += [Operation(
-            f"final diameter {d.id}", "final diameter", f"Final diameter {d.of}",
-            f"Clear the finish out of the counterbore of {d.of} by hand until the bushing presses in at "
-            f"{format_length(d.diameter, wishes.unit, mark=True)}.",
-            Setup("bench", f"reamer {d.diameter:g}"), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
+            f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),
+            say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
+                of=d.of, diameter=format_length(d.diameter, wishes.unit, mark=True)),
+            Setup("bench", say("reamer {diameter:g}", diameter=d.diameter)), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
             if d.role == "counterbore"]
     return made
 
@@ -114,8 +124,9 @@ def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
     if area is None:
         return ""  # its plan says that it crosses itself
     inside = [pin.id for pin in layout.pins if area.intersects(pin_circle(pin))]
-    return "" if not inside else (f"The pin {inside[0]} stands in {slot.id}, in the way of the cutter that it is to "
-                                  "guide: move the pin.")
+    return "" if not inside else say("The pin {inside} stands in {slot}, in the way of the cutter that it is to "
+                                     "guide: move the pin.",
+                                     inside=inside[0], slot=slot.id)
 
 
 def _askew(layout: Headstock) -> str:
@@ -124,27 +135,30 @@ def _askew(layout: Headstock) -> str:
     pins = [pin for pin in layout.pins if pin.id in used]
     if mirrored(pins):
         return ""
-    return (f"Turned over on {' and '.join(used)} the template does not come back to its place: they are not mirrored "
-            "about the centreline. Move them, or have two pins proposed.")
+    return say("Turned over on {used} the template does not come back to its place: they are not mirrored about the "
+               "centreline. Move them, or have two pins proposed.",
+               used=listed(used))
 
 
 def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     row = plan.waste
     if row is None:
         return []
-    how = "through, on a spoil board" if row.through else f"{_mm(row.stop, wishes)} deep"
-    many = f"{len(row.centres)} holes" if len(row.centres) > 1 else "one hole"
-    apart = f", {_mm(row.spacing, wishes)} from centre to centre" if row.spacing else ""
-    chop = " Chop out what stands between them as far as it comes easily." if row.saw and not row.through else ""
+    how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=_mm(row.stop, wishes))
+    many = count(len(row.centres), "one hole", "{n} holes")
+    apart = say(", {spacing} from centre to centre", spacing=_mm(row.spacing, wishes)) if row.spacing else ""
+    chop = " " + say("Chop out what stands between them as far as it comes easily.") if row.saw and not row.through else ""
     made = [Operation(
-        f"waste holes {slot.id}", "waste holes", f"Waste holes {slot.id}",
-        f"Face up: along {slot.id} drill {many}, {format_length(row.drill.diameter, wishes.unit, mark=True)} wide, {how}"
-        f"{apart}.{chop}", Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,), stop=row.stop,
+        f"waste holes {slot.id}", "waste holes", say("Waste holes {slot}", slot=slot.id),
+        say("Face up: along {slot} drill {many}, {diameter} wide, {how}{apart}.{chop}",
+            slot=slot.id, many=many, diameter=format_length(row.drill.diameter, wishes.unit, mark=True), how=how,
+            apart=apart, chop=chop), Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,), stop=row.stop,
         waste_holes=WasteHoles(row.centres, row.drill.diameter, row.stop), amount=float(len(row.centres)))]
     if row.through and row.saw:
         made.append(Operation(
-            f"saw {slot.id}", "saw", f"Saw out {slot.id}",
-            f"Thread the blade through a waste hole and saw out {slot.id} to within {_mm(LIGHT, wishes)} of its line.",
+            f"saw {slot.id}", "saw", say("Saw out {slot}", slot=slot.id),
+            say("Thread the blade through a waste hole and saw out {slot} to within {light} of its line.",
+                slot=slot.id, light=_mm(LIGHT, wishes)),
             Setup("coping saw"), (slot.id,), amount=slot_path(slot).length))
     return made
 
@@ -153,26 +167,29 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
            pinned: bool, blocked: str = "") -> list[Operation]:
     """One operation for trips that follow each other with one bit from one side."""
     made: list[Operation] = []
-    what = "the outline" if feature == OUTLINE else feature
+    what = say("the outline") if feature == OUTLINE else feature
     name = kind if feature == OUTLINE else f"{kind} {feature}"
     thick = layout.blank.thickness
     if plan.blocked:
-        return [Operation(name, kind, f"Rout {what}", plan.blocked, Setup("router", None, None, "face"), (feature,),
+        return [Operation(name, kind, say("Rout {what}", what=what), plan.blocked, Setup("router", None, None, "face"), (feature,),
                           cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
     groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template, p.corners))]
     for number, group in enumerate(groups, 1):
         first, deep = group[0], max(trip.ends for trip in group)
-        bit = first.bit if first.bush is None else f"{first.bit} in {first.bush}"
-        guide = ("the wall already cut guides" if not first.template else
-                 "template on its pins" if pinned else "template laid on the marks")
-        steps = "in one pass" if len(group) == 1 else f"in {len(group)} passes"
-        words = (f"{first.side.capitalize()} up, {guide}: rout {'the corners of ' if first.corners else ''}{what} with {bit} to {_mm(deep, wishes)} {steps}.")
+        bit = first.bit if first.bush is None else say("{bit} in {bush}", bit=first.bit, bush=first.bush)
+        guide = (say("the wall already cut guides") if not first.template else
+                 say("template on its pins") if pinned else say("template laid on the marks"))
+        given = {"up": say("Back up") if first.side == "back" else say("Face up"), "guide": guide, "what": what, "bit": bit,
+                 "deep": _mm(deep, wishes), "steps": count(len(group), "in one pass", "in {n} passes")}
+        words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
+                 say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
         askew = _askew(layout) if turned and first.template and pinned else ""
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
-            "Without pins nothing brings the template back to the same place from the other side: add two.",)
-        made.append(Operation(f"{name} {number}", kind, f"Rout {what} from the {first.side}", words,
+            say("Without pins nothing brings the template back to the same place from the other side: add two."),)
+        made.append(Operation(f"{name} {number}", kind, say("Rout {what} from the back", what=what) if turned else
+                              say("Rout {what} from the face", what=what), words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))
     return made

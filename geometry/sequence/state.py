@@ -9,12 +9,15 @@ from typing import Literal
 import shapely
 
 from geometry.layout import Headstock, Side
+from geometry.checks.words import listed
+from geometry.saying import say
 from geometry.sequence.derive import operations
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
 from geometry.sequence.shape_ops import pins_to_plug
 from geometry.sequence.shadows import outline_area, slot_area
 from geometry.solids.drilling import Drilling
+from geometry.terms import term
 from geometry.units import LengthUnit, format_length
 
 BOTH: tuple[Side, Side] = ("bass", "treble")
@@ -72,14 +75,15 @@ class WoodState:
 
     def words(self, unit: LengthUnit = "mm") -> tuple[str, ...]:
         """The state in short sentences for the maker."""
-        edges = "Both square edges are there." if self.outline == "square" else "The square edges are gone."
-        shape = {"square": "", "sawn": "The outline is sawn.", "routed": "The outline is finished, seats stand."}
-        marks = f"Marks on {_list(self.papers)}." if self.papers else "No marks."
+        edges = say("Both square edges are there.") if self.outline == "square" else say("The square edges are gone.")
+        shape = {"square": "", "sawn": say("The outline is sawn."), "routed": say("The outline is finished, seats stand.")}
+        papers = listed([term(paper) for paper in self.papers]) if self.papers else ""
+        marks = say("Marks on {papers}.", papers=papers) if papers else say("No marks.")
         made = len(self.drillings)
-        drilled = f"{made} of {made + len(self.to_drill)} drillings made."
+        drilled = say("{made} of {all} drillings made.", made=made, all=made + len(self.to_drill))
         slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched]
-        pins = f"The template finds its place on {_list(self.pins)}." if self.pins else ""
-        ears = f"Glued on: {_list(self.ears)}." if self.ears else ""
+        pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
+        ears = say("Glued on: {ears}.", ears=listed(self.ears)) if self.ears else ""
         return tuple(text for text in (ears, edges, shape[self.outline], marks, drilled, *slots, pins) if text)
 
 
@@ -170,14 +174,11 @@ def _pins(layout: Headstock, made: Iterable[Drilling], slots: Iterable[SlotState
 
 def _slot(slot: SlotState, unit: LengthUnit) -> str:
     if slot.open:
-        return "open, its walls stand"
+        return say("open, its walls stand")
     if slot.routed:
         deep = sum(cut.end - cut.start for cut in slot.routed)
-        return f"routed {format_length(deep, unit, mark=True)} of {format_length(slot.depth, unit, mark=True)}"
+        return say("routed {deep} of {depth}", deep=format_length(deep, unit, mark=True),
+                   depth=format_length(slot.depth, unit, mark=True))
     if slot.sawn:
-        return "waste sawn out"
-    return f"{len(slot.waste_holes.centres)} waste holes drilled" if slot.waste_holes else "full"
-
-
-def _list(names: Sequence[str]) -> str:
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+        return say("waste sawn out")
+    return say("{n} waste holes drilled", n=len(slot.waste_holes.centres)) if slot.waste_holes else say("full")

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
+from geometry.saying import say
 from geometry.solids.frames import frames
 from geometry.strings.nut import nut_places
 from geometry.strings.runs import Run, run_to, runs
@@ -60,9 +61,10 @@ def propose_pairing(layout: Headstock) -> Pairing:
     """
     strings, tuners = layout.strings, layout.tuners
     if not strings:
-        raise GeometryError("The layout has no strings yet.")
+        raise GeometryError(say("The layout has no strings yet."))
     if len(tuners) < len(strings):
-        raise GeometryError(f"There are {len(strings)} strings and only {len(tuners)} posts: add tuners first.")
+        raise GeometryError(say("There are {strings} strings and only {tuners} posts: add tuners first.",
+                                strings=len(strings), tuners=len(tuners)))
     placed = frames(layout)
     places = nut_places(layout.nut, strings)
     fixed = {tuner.string: tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
@@ -78,8 +80,8 @@ def propose_pairing(layout: Headstock) -> Pairing:
     cost = [[_NEVER if run is None else run.side_angle ** 2 for run in row] for row in table]
     found, proven = assign(cost, _clashes(table))
     if found is None:
-        raise GeometryError("No way to serve these posts keeps the strings from crossing: let a held post go, "
-                            "or move one.")
+        raise GeometryError(say("No way to serve these posts keeps the strings from crossing: let a held post go, or "
+                                "move one."))
     return Pairing(tuple(table[i][k] for i, k in enumerate(found)), proven)
 
 

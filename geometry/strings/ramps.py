@@ -11,6 +11,7 @@ from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.slots import Ramp, Slot, slot_path
+from geometry.saying import say
 from geometry.solids.ramps import nut_end
 from geometry.solids.walls import Wall
 from geometry.strings.dive import Dive, dive
@@ -40,7 +41,7 @@ def freeing_ramp(layout: Headstock, slot_id: str) -> Ramp | None:
     """
     slot = next((s for s in layout.slots if s.id == slot_id), None)
     if slot is None:
-        raise GeometryError(f"There is no slot named {slot_id}.")
+        raise GeometryError(say("There is no slot named {slot_id}.", slot_id=slot_id))
     found = runs(layout)
     return ramp_for(slot, dives(layout, slot, found), layout.margins.string_air, layout.blank.thickness)
 
@@ -59,11 +60,13 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth)
         if not length < _room(slot):
-            raise GeometryError(f"A ramp that frees the strings of {slot.id} would begin {NUT_AIR:g} mm or less from "
-                                "the nut: raise the nut, or start the slot nearer to it.")
+            raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air:g} mm or less from "
+                                    "the nut: raise the nut, or start the slot nearer to it.",
+                                    slot=slot.id, nut_air=NUT_AIR))
         if depth >= deepest:
-            raise GeometryError(f"A ramp that frees the strings of {slot.id} would be as deep as the slot: start the "
-                                "slot nearer to the nut.")
+            raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
+                                    "slot nearer to the nut.",
+                                    slot=slot.id))
         ramped = replace(slot, ramp=ramp)
         lacking = next((one for one in tried if not _freed(one.run, ramped, wall, air)), None)
         if lacking is None:
@@ -71,7 +74,8 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
         # Most often the same string lacks air the next time.
         tried = [lacking, *(one for one in tried if one is not lacking)]
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
-    raise GeometryError(f"The strings of {slot.id} leave its ramp sideways: move their posts or widen the slot.")
+    raise GeometryError(say("The strings of {slot} leave its ramp sideways: move their posts or widen the slot.",
+                            slot=slot.id))
 
 
 def _freed(run: Run, slot: Slot, wall: Wall, air: float) -> bool:
@@ -93,8 +97,9 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
         at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
         needs.append((at_edge, one.edge[2] + upright))
     if not starts or nut_end(slot).axis[1] < _UPRIGHT:
-        raise GeometryError(f"The strings of {slot.id} do not come over its nut end: turn the slot so that it runs from "
-                            "the nut to the tip.")
+        raise GeometryError(say("The strings of {slot} do not come over its nut end: turn the slot so that it runs "
+                                "from the nut to the tip.",
+                                slot=slot.id))
     length = _up(max(max(starts), 0.0))
     slope = max(deep / (length + at_edge) for at_edge, deep in needs)
     return length, _up(max(_STEP, slope * length))

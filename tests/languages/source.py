@@ -2,27 +2,33 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 from collections.abc import Iterable
 from pathlib import Path
-from xml.etree import ElementTree
-from xml.sax.saxutils import escape
+from xml.sax.saxutils import escape, unescape
 
 import PySide6
 
 from app.languages.catalogue import CONTEXT, compiled_file, source_file
 from tests.languages.collect import Message
 
+BLOCK = re.compile(r"<source>((?:(?!<source>).)*?)</source>\s*(?:<comment>(.*?)</comment>\s*)?"
+                   r"<translation[^>]*>(.*?)</translation>", re.DOTALL)
 HEAD = '<?xml version="1.0" encoding="utf-8"?>\n<!DOCTYPE TS>\n<TS version="2.1" language="{code}" sourcelanguage="en">\n'
 
 
 def kept(code: str) -> dict[Message, str]:
-    """Every translation that the source holds; none for a language that is new."""
+    """Every translation that the source holds; none for a language that is new.
+
+    Read block by block, so that a file in which two branches were laid together is read too.
+    """
     if not source_file(code).exists():
         return {}
-    found = {}
-    for block in ElementTree.parse(source_file(code)).iter("message"):
-        found[Message(block.findtext("source", ""), block.findtext("comment", ""))] = block.findtext("translation", "")
+    found: dict[Message, str] = {}
+    for words, about, said in BLOCK.findall(source_file(code).read_text(encoding="utf-8")):
+        message = Message(unescape(words), unescape(about))
+        found[message] = unescape(said) or found.get(message, "")
     return found
 
 

@@ -16,6 +16,7 @@ from geometry.curves import Matrix, Path
 from geometry.joining import Chain, Gap, Joined, join
 from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
+from geometry.saying import count, say
 from geometry.tolerance import FLAT, JOIN
 
 FAR_AWAY = 1e5
@@ -56,13 +57,14 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     loops = with_roles(closed.loops)
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
-        raise FormatError(f"No line of the drawing can be used: draw or export the outline anew. {why}".strip())
+        raise FormatError(say("No line of the drawing can be used: draw or export the outline anew. {why}",
+                              why=why).strip())
     about = loops[0].path.box if loops else _box(closed.open)
     size = (about[2] - about[0], about[3] - about[1])
     certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
     if haul.skipped:
-        warnings.append(f"Left out: {listed(haul.skipped)}.")
+        warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps)
 
 
@@ -73,7 +75,8 @@ def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> t
     dx, dy = 0.0, 0.0
     if max(x, y) > FAR_AWAY:
         dx, dy = -round(whole[0] * mm), -round(whole[1] * mm)
-        moved.append(f"The drawing lay {max(x, y):.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.")
+        moved.append(say("The drawing lay {x:.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.",
+                         x=max(x, y), dx=dx, dy=dy))
     to_mm = Matrix(mm, 0.0, 0.0, mm, dx, dy)
     scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
     return _joined(scaled, reach), moved
@@ -127,57 +130,66 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
     wide = [gap for report in reports for gap in report.bridged if gap.size > JOIN]
     if wide:
         worst = max(wide, key=lambda gap: gap.size)
-        notes.append(f"{_count(len(wide), 'gap was', 'gaps were')} closed with a short straight piece, "
-                     f"the widest {worst.size:.3f} mm at ({worst.place[0]:.2f}, {worst.place[1]:.2f}).")
+        notes.append(count(len(wide), "{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, "
+                           "{y:.2f}).",
+                           "{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).",
+                           size=worst.size, x=worst.place[0], y=worst.place[1]))
     twice = sum(report.duplicates for report in reports)
     if twice:
-        notes.append(f"{_count(twice, 'piece was', 'pieces were')} drawn twice and counted once.")
+        notes.append(count(twice, "{n} piece was drawn twice and counted once.",
+                           "{n} pieces were drawn twice and counted once."))
     for place in [p for report in reports for p in report.crossed][:5]:
-        notes.append(f"A closed line crosses itself at ({place[0]:.2f}, {place[1]:.2f}); it was taken apart there.")
+        notes.append(say("A closed line crosses itself at ({x:.2f}, {y:.2f}); it was taken apart there.",
+                         x=place[0], y=place[1]))
     if sum(report.tangles for report in reports):
-        notes.append("Lines touch or cross one another; the outer border of what they enclose was taken.")
+        notes.append(say("Lines touch or cross one another; the outer border of what they enclose was taken."))
     dropped = sum(report.dropped_lines for report in reports)
     if dropped:
-        notes.append(f"{_count(dropped, 'line that encloses', 'lines that enclose')} nothing of its own "
-                     f"{'was' if dropped == 1 else 'were'} left out.")
+        notes.append(count(dropped, "{n} line that encloses nothing of its own was left out.",
+                           "{n} lines that enclose nothing of its own were left out."))
     if sum(report.inexact for report in reports):
-        notes.append("Some lines are so tangled that curves were replaced by short straight pieces.")
+        notes.append(say("Some lines are so tangled that curves were replaced by short straight pieces."))
     if shut:
-        notes.append(f"{_count(shut, 'filled shape was', 'filled shapes were')} open and closed with a straight line.")
+        notes.append(count(shut, "{n} filled shape was open and closed with a straight line.",
+                           "{n} filled shapes were open and closed with a straight line."))
     if still_open:
         notes.append(_about_gaps(still_open, reports[-1].gaps))
     return notes
 
 
 def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
-    stays = _count(len(still_open), "line stays open", "lines stay open")
+    n = len(still_open)
     if not gaps:
-        return f"{stays}: they belong to no loop." if len(still_open) > 1 else f"{stays}: it belongs to no loop."
-    places = "; ".join(f"{gap.size:.3f} mm at ({gap.place[0]:.2f}, {gap.place[1]:.2f})" for gap in gaps[:5])
-    more = f" and {len(gaps) - 5} more" if len(gaps) > 5 else ""
-    return (f"{stays}; loose ends are apart by {places}{more}: "
-            "join them in the drawing, or import with a larger gap.")
+        return count(n, "{n} line stays open: it belongs to no loop.", "{n} lines stay open: they belong to no loop.")
+    places = "; ".join(say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, x=gap.place[0], y=gap.place[1])
+                       for gap in gaps[:5])
+    if len(gaps) > 5:
+        places = say("{places} and {n} more", places=places, n=len(gaps) - 5)
+    return count(n, "{n} line stays open; loose ends are apart by {places}: join them in the drawing, or import with a larger "
+                 "gap.",
+                 "{n} lines stay open; loose ends are apart by {places}: join them in the drawing, or import with a larger "
+                 "gap.", places=places)
 
 
 def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[str]:
     if certain:
         return []
     if unit.source == "guess" and unit.name == "px":
-        return [f"The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized(*size)}."]
+        return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}.",
+                    sized=sized(*size))]
     if unit.source == "guess":
-        return [f"The drawing does not say its unit; {unit.name} was guessed from its size, {sized(*size)}."]
-    return [f"With the file's own unit, {unit.name}, the drawing is {sized(*size)}: no headstock is that size."]
+        return [say("The drawing does not say its unit; {unit} was guessed from its size, {sized}.",
+                    unit=unit.name, sized=sized(*size))]
+    return [say("With the file's own unit, {unit}, the drawing is {sized}: no headstock is that size.",
+                unit=unit.name, sized=sized(*size))]
 
 
 def _nothing(haul: Haul) -> str:
     if haul.skipped:
-        return (f"The drawing holds no lines or curves that can be used, only {listed(haul.skipped)}: "
-                "export the outline as lines, arcs or curves.")
-    return "The drawing is empty: it holds no lines or curves."
-
-
-def _count(number: int, one: str, many: str) -> str:
-    return f"{number} {one if number == 1 else many}"
+        return say("The drawing holds no lines or curves that can be used, only {skipped}: export the outline as "
+                   "lines, arcs or curves.",
+                   skipped=listed(haul.skipped))
+    return say("The drawing is empty: it holds no lines or curves.")
 
 
 def _box(paths: Sequence[Path]) -> Box:

@@ -7,6 +7,7 @@ from typing import Any
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.units import refuse_doubtful_unit
 from app.formats.errors import FormatError
+from geometry.saying import say
 
 
 def outline_report(read: DrawingRead) -> dict[str, Any]:
@@ -23,13 +24,17 @@ def outline_report(read: DrawingRead) -> dict[str, Any]:
 def require_outline(read: DrawingRead) -> None:
     """FormatError when the drawing gives no outline to go on with: nothing closed, or a size no headstock has."""
     if read.outline is None:
-        raise FormatError(f"The drawing has no closed outline{_widest(read)}.")
+        raise FormatError(_not_closed(read))
     refuse_doubtful_unit(read)
 
 
-def _widest(read: DrawingRead) -> str:
+def _not_closed(read: DrawingRead) -> str:
     if not read.gaps:
-        return ": its lines do not close"
-    gap = read.gaps[0]
-    more = f" and at {len(read.gaps) - 1} more places" if len(read.gaps) > 1 else ""
-    return f": loose ends are {gap.size:.3f} mm apart at ({gap.place[0]:.2f}, {gap.place[1]:.2f}) mm{more}; join them in the drawing"
+        return say("The drawing has no closed outline: its lines do not close.")
+    gap, more = read.gaps[0], len(read.gaps) - 1
+    where = {"size": gap.size, "x": gap.place[0], "y": gap.place[1]}
+    if more:
+        return say("The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} "
+                   "more places; join them in the drawing.", n=more, **where)
+    return say("The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm; join them in "
+               "the drawing.", **where)

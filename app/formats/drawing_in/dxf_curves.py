@@ -16,6 +16,7 @@ from ezdxf.math import OCS, Matrix44, Vec3, fit_points_to_cad_cv
 from app.formats.drawing_in.splines import clamped_knots, spline_segments, uniform_knots
 from geometry.curves import Arc, Line, Matrix, Path, Segment, circle
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 Shape = tuple[list[Segment], bool]
@@ -171,7 +172,7 @@ def _completed(degree: int, points: list[Vec2], knots: list[float], weights: lis
     """Missing knots supplied, and control points wrapped where a closed spline leaves that to the reader."""
     need = len(points) + degree + 1
     if len(weights) not in (0, len(points)):
-        raise GeometryError("The number of weights does not match the control points of a spline.")
+        raise GeometryError(say("The number of weights does not match the control points of a spline."))
     if len(knots) == need:
         return points, knots, weights
     if periodic and len(knots) in (0, need + degree):
@@ -182,7 +183,7 @@ def _completed(degree: int, points: list[Vec2], knots: list[float], weights: lis
         return points, [knots[0], *knots, knots[-1]], weights
     if len(knots) == 0:
         return points, clamped_knots(len(points), degree), weights
-    raise GeometryError(f"A spline has {len(knots)} knots where {need} belong.")
+    raise GeometryError(say("A spline has {knots} knots where {need} belong.", knots=len(knots), need=need))
 
 
 def _through_fit_points(entity: DXFEntity, to_world: Matrix44) -> Shape:
@@ -190,7 +191,7 @@ def _through_fit_points(entity: DXFEntity, to_world: Matrix44) -> Shape:
     if entity.closed and len(fit) > 1 and not fit[0].isclose(fit[-1]):
         fit.append(fit[0])
     if len(fit) < 2:
-        raise GeometryError("A spline has neither control points nor fit points.")
+        raise GeometryError(say("A spline has neither control points nor fit points."))
     tangents = None
     if entity.dxf.hasattr("start_tangent") and entity.dxf.hasattr("end_tangent"):
         tangents = [entity.dxf.start_tangent, entity.dxf.end_tangent]

@@ -14,6 +14,7 @@ from ezdxf.lldxf.tagger import binary_tags_loader
 from app.formats.drawing_in.dxf_mend import binary_header_number, header_number, mended
 from app.formats.drawing_in.sniff import as_text
 from app.formats.errors import FormatError
+from geometry.saying import count, say
 
 logging.getLogger("ezdxf").setLevel(logging.CRITICAL)
 
@@ -41,7 +42,8 @@ def load(data: bytes, binary: bool) -> Loaded:
     text = mended(as_text(data))
     warnings = []
     if not re.search(r"(?m)^[ \t]*0[ \t]*\n[ \t]*EOF[ \t]*$", text[-20000:]):
-        warnings.append("The file ends before its end mark: something may be missing, so compare the outline with the drawing.")
+        warnings.append(say("The file ends before its end mark: something may be missing, so compare the outline with "
+                            "the drawing."))
     document = None
     try:
         document = Drawing.read(io.StringIO(text))
@@ -67,10 +69,14 @@ def _recovered(text: str, strict: Drawing | None, warnings: list[str]) -> Drawin
     if strict is not None and not len(document.modelspace()):
         return strict
     repairs = len(auditor.fixes) + len(auditor.errors)
-    warnings.append(f"The file was damaged and had to be mended in {repairs} place{'s' if repairs > 1 else ''}: compare the outline with the drawing."
-                    if repairs else "The file was damaged and had to be mended: compare the outline with the drawing.")
+    warnings.append(count(repairs, "The file was damaged and had to be mended in {n} place: compare the outline with the "
+                          "drawing.",
+                          "The file was damaged and had to be mended in {n} places: compare the outline with the drawing.")
+                    if repairs else
+                    say("The file was damaged and had to be mended: compare the outline with the drawing."))
     return document
 
 
 def _unreadable() -> FormatError:
-    return FormatError("The DXF file is damaged and cannot be read: open it in the program that drew it and save it again as DXF.")
+    return FormatError(say("The DXF file is damaged and cannot be read: open it in the program that drew it and save "
+                           "it again as DXF."))

@@ -13,6 +13,7 @@ from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.errors import FormatError
 from geometry.errors import GeometryError
+from geometry.saying import say
 
 MOST_SHAPES = 200_000
 """Shapes after unfolding all blocks; more is not an outline for a headstock."""
@@ -46,8 +47,9 @@ def collect(document: Drawing, haul: Haul) -> None:
     """
     space = document.modelspace()
     if _unfolded(document, space, (), {})[0] > MOST_SHAPES:
-        raise FormatError(f"The drawing unfolds to more than {MOST_SHAPES} shapes: "
-                          "export only the outline, the slots and the holes.")
+        raise FormatError(say("The drawing unfolds to more than {most_shapes} shapes: export only the outline, the "
+                              "slots and the holes.",
+                              most_shapes=MOST_SHAPES))
     in_paper = sum(len(layout) for layout in document.layouts if not layout.is_modelspace)
     if in_paper:
         haul.skipped["shapes on paper pages"] += in_paper
@@ -64,14 +66,18 @@ def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[
         name = entity.dxf.get("name", "").lower()
         copies = max(1, entity.dxf.get("row_count", 1)) * max(1, entity.dxf.get("column_count", 1))
         if name in inside:
-            raise FormatError(f"The block '{clean(name)}' contains itself: break it up in the program that drew it, and export again.")
+            raise FormatError(say("The block '{clean}' contains itself: break it up in the program that drew it, and "
+                                  "export again.",
+                                  clean=clean(name)))
         if name not in known:
             block = document.blocks.get(name)
             known[name] = (0, 0) if block is None else _unfolded(document, block, (*inside, name), known)
         total += copies * (1 + known[name][0])
         levels = max(levels, 1 + known[name][1])
         if max(levels, len(inside)) > DEEPEST:
-            raise FormatError(f"Blocks are nested more than {DEEPEST} deep: break them up in the program that drew them, and export again.")
+            raise FormatError(say("Blocks are nested more than {deepest} deep: break them up in the program that drew "
+                                  "them, and export again.",
+                                  deepest=DEEPEST))
     return total, levels
 
 
@@ -116,7 +122,7 @@ class _Walk:
             self.haul.skipped[f"damaged {kind.lower()} shapes"] += 1
             return
         if segments and tilted(entity, place.to_world):
-            self.haul.warn("Some shapes are tilted out of the drawing's plane; they were taken as seen from above.")
+            self.haul.warn(say("Some shapes are tilted out of the drawing's plane; they were taken as seen from above."))
         self.haul.add(segments, closed, layer)
 
     def unfold(self, insert: Insert, layer: str, place: _Place) -> None:
@@ -127,7 +133,9 @@ class _Walk:
             self.haul.skipped["blocks that the file does not hold"] += 1
             return
         if block.block.dxf.get("flags", 0) & 12:
-            self.haul.warn(f"The block '{clean(name)}' lies in another file and was not read: bind it in the program that drew it.")
+            self.haul.warn(say("The block '{clean}' lies in another file and was not read: bind it in the program "
+                               "that drew it.",
+                               clean=clean(name)))
             return
         if insert.dxf.get("zscale", 1.0) == 0:
             insert.dxf.zscale = 1.0  # no shape from above depends on it, but a zero breaks the map
@@ -135,7 +143,7 @@ class _Walk:
             self.haul.skipped["blocks scaled to nothing"] += 1
             return
         if insert.has_extension_dict and "ACAD_FILTER" in insert.get_extension_dict():
-            self.haul.warn(f"The block '{clean(name)}' is clipped in the drawing; it was read whole.")
+            self.haul.warn(say("The block '{clean}' is clipped in the drawing; it was read whole.", clean=clean(name)))
         matrix = insert.matrix44()
         for shift in _array(insert):
             moved = matrix * Matrix44.translate(shift.x, shift.y, shift.z)

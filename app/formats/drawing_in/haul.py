@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
+from geometry.terms import TERMS, term
 from geometry.vectors import Vec2
 
 FARTHEST = 1e9
@@ -97,7 +98,8 @@ def clean(name: str) -> str:
 
 def listed(counts: Counter[str]) -> str:
     """'3 dimensions, 1 hatch': the counts as words, most frequent first."""
-    return ", ".join(f"{number} {what if number != 1 else _one(what)}" for what, number in counts.most_common())
+    return ", ".join(f"{number} {term(what) if number != 1 or what in TERMS and term(what) != what else _one(what)}"
+                     for what, number in counts.most_common())
 
 
 def _one(what: str) -> str:

@@ -11,6 +11,7 @@ from pathlib import Path as FilePath
 
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
+from geometry.saying import LANGUAGE, language, say
 from geometry.tolerance import JOIN
 
 SECONDS = 8.0
@@ -49,7 +50,7 @@ class ImportJob:
     def start(self) -> ImportJob:
         """Start the worker and return at once. Raises FormatError when it cannot be started."""
         root = FilePath(__file__).resolve().parents[3]
-        environment = {**os.environ, "OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1", "PYTHONIOENCODING": "utf-8",
+        environment = {**os.environ, "OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1", "PYTHONIOENCODING": "utf-8", LANGUAGE: language(),
                        "PYTHONPATH": os.pathsep.join(filter(None, [str(root), os.environ.get("PYTHONPATH", "")]))}
         try:
             self._process = subprocess.Popen(
@@ -57,7 +58,7 @@ class ImportJob:
                 stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL,
                 creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0))
         except (OSError, ValueError) as error:
-            raise FormatError(f"The import could not be started: {error}.") from error
+            raise FormatError(say("The import could not be started: {error}.", error=error)) from error
         self._ends_at = time.monotonic() + self.seconds
         self._reader = threading.Thread(target=self._collect, args=(self._process,), daemon=True, name="drawing import")
         self._reader.start()
@@ -70,15 +71,16 @@ class ImportJob:
         if not self._reader.is_alive():
             return True
         if time.monotonic() > self._ends_at:
-            self._stop(f"The drawing takes longer than {self.seconds:g} seconds to read: "
-                       "export only the outline, the slots and the holes.")
+            self._stop(say("The drawing takes longer than {seconds:g} seconds to read: export only the outline, the "
+                           "slots and the holes.",
+                           seconds=self.seconds))
             return True
         return False
 
     def cancel(self) -> None:
         """End the job; result() then says that it was cancelled. Harmless when it has ended already."""
         if self._process is not None and not self.poll():
-            self._stop("The import was cancelled.")
+            self._stop(say("The import was cancelled."))
 
     def result(self) -> DrawingRead:
         """The drawing, waiting for it if need be. Raises FormatError, one sentence, for every other end."""
@@ -98,8 +100,8 @@ class ImportJob:
         except ValueError as error:
             if code in _OUT_OF_MEMORY:
                 raise FormatError(too_large(self.memory_mb)) from error
-            raise FormatError("The drawing could not be read: the reader stopped without an answer; "
-                              "save the drawing again in the program that drew it.") from error
+            raise FormatError(say("The drawing could not be read: the reader stopped without an answer; save the "
+                                  "drawing again in the program that drew it.")) from error
 
     def _stop(self, refusal: str) -> None:
         assert self._process is not None and self._reader is not None

@@ -12,6 +12,7 @@ from app.formats.drawing_in.sniff import kind_of
 from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
+from geometry.saying import say
 from geometry.tolerance import JOIN
 
 MOST_BYTES = 50 * 1024 * 1024
@@ -28,7 +29,7 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
     """
     given = Unit(unit, "option", unit_named(unit)) if unit is not None else None
     if not 0 < join <= 5:
-        raise FormatError(f"The gap to close must be above 0 and at most 5 mm, got {join:g}.")
+        raise FormatError(say("The gap to close must be above 0 and at most 5 mm, got {join:g}.", join=join))
     data = _bytes(path)
     kind = kind_of(data)
     if kind == "svg":
@@ -53,8 +54,10 @@ def _bytes(path: str | os.PathLike[str]) -> bytes:
     try:
         size = os.stat(path).st_size
         if size > MOST_BYTES:
-            raise FormatError(f"The file is {size / 1e6:.0f} MB, over the limit of {MOST_BYTES / 1e6:.0f} MB: "
-                              "export only the outline, the slots and the holes.")
+            raise FormatError(say("The file is {size:.0f} MB, over the limit of {most_bytes:.0f} MB: export only the "
+                                  "outline, the slots and the holes.",
+                                  size=size / 1e6, most_bytes=MOST_BYTES / 1e6))
         return read_bytes(path, MOST_BYTES)
     except OSError as error:
-        raise FormatError(f"The file '{os.fspath(path)}' cannot be read: {error.strerror or error}.") from error
+        raise FormatError(say("The file '{fspath}' cannot be read: {strerror}.",
+                              fspath=os.fspath(path), strerror=error.strerror or error)) from error

@@ -14,6 +14,7 @@ import numpy as np
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Segment
 from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 FIT = 1e-7
@@ -30,16 +31,19 @@ def spline_segments(degree: int, knots: Sequence[float], points: Sequence[Vec2],
     """
     p, count = degree, len(points)
     if p < 1 or count < p + 1:
-        raise GeometryError(f"A spline of degree {p} needs at least {p + 1} control points, got {count}.")
+        raise GeometryError(say("A spline of degree {p} needs at least {p2} control points, got {count}.",
+                                p=p, p2=p + 1, count=count))
     if len(knots) != count + p + 1:
-        raise GeometryError(f"A spline of degree {p} with {count} control points needs {count + p + 1} knots, got {len(knots)}.")
+        raise GeometryError(say("A spline of degree {p} with {count} control points needs {count2} knots, got {knots}.",
+                                p=p, count=count, count2=count + p + 1, knots=len(knots)))
     if weights and len(weights) != count:
-        raise GeometryError(f"A spline with {count} control points has {len(weights)} weights.")
+        raise GeometryError(say("A spline with {count} control points has {weights} weights.",
+                                count=count, weights=len(weights)))
     if any(b < a for a, b in zip(knots, knots[1:], strict=False)):
-        raise GeometryError("The knots of a spline must not go down.")
+        raise GeometryError(say("The knots of a spline must not go down."))
     rational = bool(weights) and max(weights) - min(weights) > 1e-12 * max(weights)
     if rational and min(weights) <= 0:
-        raise GeometryError("The weights of a spline must be above zero.")
+        raise GeometryError(say("The weights of a spline must be above zero."))
     w = np.array(weights if rational else [1.0] * count)
     homogeneous = np.column_stack([np.array(points, dtype=float) * w[:, None], w])
     size = float(np.ptp(np.array(points, dtype=float), axis=0).max())

@@ -16,6 +16,7 @@ from app.formats.drawing_in.units import Unit
 from app.formats.errors import FormatError
 from geometry.curves import Arc, Matrix, Segment
 from geometry.errors import GeometryError
+from geometry.saying import say
 
 MOST_SHAPES = 100_000
 """Elements drawn once every reference is followed."""
@@ -69,7 +70,8 @@ def _check_references(tree: Tree) -> None:
         if id(node) in known:
             return known[id(node)]
         if id(node) in inside:
-            raise FormatError("The SVG file refers to a shape from inside that same shape: expand its clones in the program that drew it.")
+            raise FormatError(say("The SVG file refers to a shape from inside that same shape: expand its clones in "
+                                  "the program that drew it."))
         total, levels = 1, 0
         for child in node.children:
             size, depth = unfolded(child, (*inside, id(node)))
@@ -79,12 +81,16 @@ def _check_references(tree: Tree) -> None:
             size, depth = unfolded(target, (*inside, id(node)))
             total, levels = total + size, max(levels, depth + 1)
         if levels > DEEPEST or len(inside) > 500:
-            raise FormatError(f"References are nested more than {DEEPEST} deep in the SVG file: expand its clones in the program that drew it.")
+            raise FormatError(say("References are nested more than {deepest} deep in the SVG file: expand its clones "
+                                  "in the program that drew it.",
+                                  deepest=DEEPEST))
         known[id(node)] = (total, levels)
         return known[id(node)]
 
     if unfolded(tree.root, ())[0] > MOST_SHAPES:
-        raise FormatError(f"The SVG file unfolds to more than {MOST_SHAPES} shapes: export only the outline, the slots and the holes.")
+        raise FormatError(say("The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the "
+                              "slots and the holes.",
+                              most_shapes=MOST_SHAPES))
 
 
 class _Walk:
@@ -109,7 +115,7 @@ class _Walk:
                 haul.skipped["shapes without line or fill"] += len(self.unpainted)
             else:
                 haul.strands = self.unpainted
-                haul.warn("Nothing in the drawing has a line or a fill; its invisible shapes were taken.")
+                haul.warn(say("Nothing in the drawing has a line or a fill; its invisible shapes were taken."))
         return haul
 
     def inside(self, node: Node, place: _Place) -> None:
@@ -137,7 +143,7 @@ class _Walk:
             self.haul.skipped["hidden shapes"] += 1
             return
         if style.get("clip-path", "none") != "none":
-            self.haul.warn("Some shapes are clipped in the drawing; they were read whole.")
+            self.haul.warn(say("Some shapes are clipped in the drawing; they were read whole."))
         place = self._entered(node, style, place)
         if place is None:
             return
@@ -208,7 +214,8 @@ class _Walk:
             return
         found, whole = shape(node, style, place.view)
         if not whole:
-            self.haul.warn("The data of some shapes is damaged; they were drawn up to the damage, so compare the outline with the drawing.")
+            self.haul.warn(say("The data of some shapes is damaged; they were drawn up to the damage, so compare the "
+                               "outline with the drawing."))
         filled = _paints(place.fill, place.fill_opacity) and node.tag != "line"
         stroked = _paints(place.stroke, place.stroke_opacity) and length(place.stroke_width, place.view.diagonal, 1.0) > 0
         before = len(self.haul.strands)

@@ -11,6 +11,7 @@ from fontTools.svgLib.path import parse_path
 from app.formats.drawing_in.ellipse import EllipticArc, elliptic_arc
 from app.formats.errors import FormatError
 from geometry.curves import Cubic, Line, Segment
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 Piece = Segment | EllipticArc
@@ -84,7 +85,9 @@ def subpaths(data: str) -> tuple[list[Subpath], bool]:
     FormatError beyond MOST_PATH_TEXT.
     """
     if len(data) > MOST_PATH_TEXT:
-        raise FormatError(f"A path of the SVG file has more than {MOST_PATH_TEXT} characters: simplify it in the program that drew it.")
+        raise FormatError(say("A path of the SVG file has more than {most_path_text} characters: simplify it in the "
+                              "program that drew it.",
+                              most_path_text=MOST_PATH_TEXT))
     text, whole = _tidied(data)
     try:
         return _drawn(text), whole

@@ -14,6 +14,7 @@ from xml.parsers import expat
 
 from app.formats.drawing_in.sniff import as_text
 from app.formats.errors import FormatError
+from geometry.saying import say
 
 SVG = "http://www.w3.org/2000/svg"
 MOST_ELEMENTS = 100_000
@@ -73,8 +74,10 @@ def parse(data: bytes) -> Tree:
             continue
         return builder.finished()
     error = errors[0]
-    where = f" at line {error.lineno}" if isinstance(error, expat.ExpatError) else ""
-    raise FormatError(f"The SVG file is damaged{where}: open it in the program that drew it and save it again.")
+    if isinstance(error, expat.ExpatError):
+        raise FormatError(say("The SVG file is damaged at line {line}: open it in the program that drew it and save it again.",
+                              line=error.lineno))
+    raise FormatError(say("The SVG file is damaged: open it in the program that drew it and save it again."))
 
 
 _WORTH_ANOTHER_TRY = {expat.errors.codes[message] for message in (
@@ -90,10 +93,11 @@ def _check_entities(data: bytes) -> None:
     for _, _, double, single in declared:
         value = double or single
         if re.search(rb"[&%][A-Za-z_:]", value):
-            raise FormatError("The SVG file defines entities inside entities, which only hostile files do; it was not read.")
+            raise FormatError(say("The SVG file defines entities inside entities, which only hostile files do; it was "
+                                  "not read."))
         longest = max(longest, len(value))
     if longest * text.count(b"&") > MOST_ENTITY_TEXT:
-        raise FormatError("The SVG file expands to an enormous text through its entities; it was not read.")
+        raise FormatError(say("The SVG file expands to an enormous text through its entities; it was not read."))
 
 
 class _Builder:
@@ -117,15 +121,19 @@ class _Builder:
         self.depth += 1
         self.elements += 1
         if self.elements > MOST_ELEMENTS:
-            raise FormatError(f"The SVG file has more than {MOST_ELEMENTS} elements: export only the outline, the slots and the holes.")
+            raise FormatError(say("The SVG file has more than {most_elements} elements: export only the outline, the "
+                                  "slots and the holes.",
+                                  most_elements=MOST_ELEMENTS))
         if self.depth > DEEPEST:
-            raise FormatError(f"The SVG file nests its groups more than {DEEPEST} deep: ungroup them in the program that drew it.")
+            raise FormatError(say("The SVG file nests its groups more than {deepest} deep: ungroup them in the "
+                                  "program that drew it.",
+                                  deepest=DEEPEST))
         if self.dropped_below is not None:
             return
         space, tag = _split(name)
         if self.root is None:
             if tag != "svg" or space not in (SVG, ""):
-                raise FormatError(f"The file is not an SVG drawing: its first element is <{tag[:40]}>.")
+                raise FormatError(say("The file is not an SVG drawing: its first element is <{tag}>.", tag=tag[:40]))
         elif space not in (SVG, "") or tag not in _KEPT:
             if space in (SVG, "") and tag in _WORDS:
                 self.skipped[_WORDS[tag]] += 1

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
+from geometry.saying import say
 
 INSUNITS = {
     1: "inch", 2: "foot", 3: "mile", 4: "mm", 5: "cm", 6: "m", 7: "km", 8: "microinch", 9: "mil", 10: "yard",
@@ -58,7 +59,7 @@ def unit_named(name: str) -> float:
     """Millimetres per unit for a name that the maker gave. Raises FormatError for an unknown one."""
     found = MM.get({"in": "inch", "ft": "foot", "millimetre": "mm", "centimetre": "cm"}.get(name, name))
     if found is None:
-        raise FormatError(f"The unit '{name}' is not known: give mm, cm or inch.")
+        raise FormatError(say("The unit '{name}' is not known: give mm, cm or inch.", name=name))
     return found
 
 
@@ -101,9 +102,11 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
     width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
     choices = tuple((name, width * MM[name], height * MM[name]) for name in OFFERED)
     if read.unit_source == "guess":
-        text = f"The drawing does not say its unit; as {read.unit} it would be {sized(*read.size_mm)}."
+        text = say("The drawing does not say its unit; as {unit} it would be {sized}.",
+                   unit=read.unit, sized=sized(*read.size_mm))
     else:
-        text = f"The drawing says that its unit is {read.unit}, which makes it {sized(*read.size_mm)}: no headstock is that size."
+        text = say("The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.",
+                   unit=read.unit, sized=sized(*read.size_mm))
     return UnitQuestion(text, choices)
 
 
@@ -116,8 +119,9 @@ def refuse_doubtful_unit(read: DrawingRead) -> None:
         return
     question = unit_question(read)
     assert question is not None
-    sizes = ", ".join(f"--unit {name} makes it {sized(w, h)}" for name, w, h in question.choices)
-    raise FormatError(f"{question.text[:-1]}; give the unit: {sizes}.")
+    sizes = ", ".join(say("--unit {name} makes it {sized}",
+                          name=name, sized=sized(w, h)) for name, w, h in question.choices)
+    raise FormatError(say("{question}; give the unit: {sizes}.", question=question.text[:-1], sizes=sizes))
 
 
 def sized(width: float, height: float) -> str:

@@ -10,6 +10,8 @@ import os
 import sys
 import warnings
 
+from geometry.saying import LANGUAGE, say
+
 
 ALONE = "--read-a-drawing"
 """The first word by which the one-file program, which is its own Python, is told to be this process."""
@@ -22,6 +24,8 @@ def main(arguments: list[str]) -> int:
     os.dup2(2, 1)
     warnings.simplefilter("ignore")
     _limit(float(seconds), int(memory_mb))
+    from app.languages.catalogue import speak
+    speak(os.environ.get(LANGUAGE, "en"))
     from app.formats.drawing_in.read import read_drawing
     from app.formats.drawing_in.wire import encode, encode_refusal
     from app.formats.errors import FormatError
@@ -31,11 +35,12 @@ def main(arguments: list[str]) -> int:
     except FormatError as error:
         answer = encode_refusal(str(error))
     except GeometryError as error:
-        answer = encode_refusal(f"The drawing cannot be read: {error}")
+        answer = encode_refusal(say("The drawing cannot be read: {error}", error=error))
     except MemoryError:
         answer = encode_refusal(too_large(int(memory_mb)))
     except RecursionError:
-        answer = encode_refusal("The drawing is nested too deeply to be read: ungroup it in the program that drew it.")
+        answer = encode_refusal(say("The drawing is nested too deeply to be read: ungroup it in the program that drew "
+                                    "it."))
     out.write(answer)
     out.close()
     return 0
@@ -43,8 +48,9 @@ def main(arguments: list[str]) -> int:
 
 def too_large(memory_mb: int) -> str:
     """The sentence for a drawing that ran into the memory limit."""
-    return (f"The drawing needs more than {memory_mb} MB of memory to read: "
-            "export only the outline, the slots and the holes.")
+    return say("The drawing needs more than {memory_mb} MB of memory to read: export only the outline, the slots and "
+               "the holes.",
+               memory_mb=memory_mb)
 
 
 def _limit(seconds: float, memory_mb: int) -> None:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QEvent, QMimeData, QObject, QTimer
 
 from app.formats.headstock import SUFFIX
-from geometry.saying import count
+from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -94,4 +94,4 @@ def take(window: MainWindow, file: Path) -> None:
         if window.files.open(file):
             window.canvas.fit(window.document.shown)
     else:
-        window.say(window.tr("{} is no layout, no drawing (DXF, SVG) and no picture.").format(file.name))
+        window.say(say("{file} is no layout, no drawing (DXF, SVG) and no picture.", file=file.name))

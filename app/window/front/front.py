@@ -20,6 +20,7 @@ from app.window.demo import samples
 from app.window.front.page import FrontPage
 from app.window.place import kept_stage
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -57,7 +58,7 @@ class Front(QObject):
             self._waiting = sorted(samples().glob(f"*{SUFFIX}"))
             self.page.show_samples(self._waiting)
         self.page.show_recent(self._window.files.recent())
-        self.page.back.setText(self.tr("Back to “{}”").format(self._window.document.layout.name))
+        self.page.back.setText(say("Back to “{name}”", name=self._window.document.layout.name))
         self.stack.setCurrentWidget(self.page)
         self.page.ways["numbers"].setFocus()
         self._draw_next()
@@ -120,7 +121,7 @@ class Front(QObject):
         try:
             layout = headstock.read(file)
         except FormatError as error:
-            ask.warn(self._window, self.tr("This sample was not opened"), str(error))
+            ask.warn(self._window, say("This sample was not opened"), str(error))
             return
         if self._window.files.may_leave():
             self._window.document.replace(layout, None)

@@ -31,6 +31,7 @@ from geometry.checks import check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -88,7 +89,7 @@ class _Picture(QWidget):
         self._picture: FacePicture | None = None
         self._faint = False
         self.setMinimumSize(300, 380)
-        self.setAccessibleName(self.tr("Preview of the headstock"))
+        self.setAccessibleName(say("Preview of the headstock"))
 
     def sizeHint(self) -> QSize:
         return QSize(400, 520)
@@ -116,7 +117,7 @@ class NumbersDialog(QDialog):
 
     def __init__(self, window: MainWindow, numbers: Numbers | None = None) -> None:
         super().__init__(window)
-        self.setWindowTitle(self.tr("A layout from a few numbers"))
+        self.setWindowTitle(say("A layout from a few numbers"))
         self.layout_made: Headstock | None = None
         self._numbers = numbers or Numbers()
         self._answer: Tried | None = None
@@ -124,7 +125,7 @@ class NumbersDialog(QDialog):
         self._picture = _Picture(window.theme, self)
         self._counts = {side: QComboBox(self) for side in ("bass", "treble")}
         self._mounts = {side: QComboBox(self) for side in ("bass", "treble")}
-        self._courses = QCheckBox(self.tr("Strings in pairs"), self)
+        self._courses = QCheckBox(say("Strings in pairs"), self)
         self._fields = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
         self._build()
         self._fill()
@@ -135,7 +136,7 @@ class NumbersDialog(QDialog):
         form = QFormLayout()
         form.setVerticalSpacing(8)
         form.setHorizontalSpacing(14)
-        words = {"bass": self.tr("Tuners, bass side"), "treble": self.tr("Tuners, treble side")}
+        words = {"bass": say("Tuners, bass side"), "treble": say("Tuners, treble side")}
         for side in ("bass", "treble"):
             count, mount = self._counts[side], self._mounts[side]
             for number in range(13):
@@ -143,10 +144,10 @@ class NumbersDialog(QDialog):
             count.setFixedWidth(64)
             count.setAccessibleName(words[side])
             count.activated.connect(self._changed)
-            for key, word in (("face", self.tr("through the face")), ("side", self.tr("through the side")),
-                              ("mixed", self.tr("face and side in turn"))):
+            for key, word in (("face", say("through the face")), ("side", say("through the side")),
+                              ("mixed", say("face and side in turn"))):
                 mount.addItem(word, key)
-            mount.setAccessibleName(self.tr("How they are mounted, {}").format(words[side]))
+            mount.setAccessibleName(say("How they are mounted, {word}", word=words[side]))
             mount.activated.connect(self._changed)
             both = QHBoxLayout()
             both.addWidget(count)
@@ -154,9 +155,9 @@ class NumbersDialog(QDialog):
             form.addRow(words[side], both)
         self._courses.clicked.connect(self._changed)
         form.addRow("", self._courses)
-        labels = {"pitch": self.tr("From tuner to tuner"), "nut_width": self.tr("Width of the nut"),
-                  "length": self.tr("Blank: length past the nut line"), "width": self.tr("Blank: width"),
-                  "thickness": self.tr("Blank: thickness")}
+        labels = {"pitch": say("From tuner to tuner"), "nut_width": say("Width of the nut"),
+                  "length": say("Blank: length past the nut line"), "width": say("Blank: width"),
+                  "thickness": say("Blank: thickness")}
         for key in ("pitch", "nut_width", "length", "width", "thickness"):
             field = self._fields[key]
             field.setAccessibleName(labels[key])
@@ -167,13 +168,13 @@ class NumbersDialog(QDialog):
         self._says.setWordWrap(True)
         self._says.setMinimumHeight(64)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._cure = QPushButton(self.tr("Take what would do"), self)
+        self._cure = QPushButton(say("Take what would do"), self)
         self._cure.setAutoDefault(False)
         self._cure.clicked.connect(self._take_cure)
         self._buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.begin_button = self._buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.begin_button.setText(self.tr("Begin"))
+        self.begin_button.setText(say("Begin"))
         self._buttons.accepted.connect(self._accept)
         self._buttons.rejected.connect(self.reject)
         right = QVBoxLayout()
@@ -182,8 +183,8 @@ class NumbersDialog(QDialog):
         right.addWidget(self._says)
         right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
         right.addStretch(1)
-        hint = QLabel(self.tr("The outline and the hardware are a beginning: measure your own tuners, and change what "
-                              "you like."), self)
+        hint = QLabel(say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
+                          "like."), self)
         hint.setObjectName("dim")
         hint.setWordWrap(True)
         right.addWidget(hint)
@@ -248,10 +249,11 @@ class NumbersDialog(QDialog):
             text = answer.refusal
         else:
             spoils, tight, notes = answer.grades
-            counts = self.tr("{} spoil the work, {} tight, {} notes").format(spoils, tight, notes)
-            text = self.tr("Snags: {}.").format(counts)
+            counts = say("{spoils} spoil the work, {tight} tight, {notes} notes",
+                         spoils=spoils, tight=tight, notes=notes)
+            text = say("Snags: {counts}.", counts=counts)
         if answer.cure is not None:
-            text += " " + self.tr("The picture shows it with what would do.")
+            text += " " + say("The picture shows it with what would do.")
         self._says.setText(text)
         self._says.setObjectName("warning" if answer.refusal else "heading")
         self._says.style().unpolish(self._says)

@@ -66,20 +66,20 @@ class FrontPage(QWidget):
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        column.addWidget(_label(self, self.tr("A new headstock"), "front title"))
-        said = _label(self, self.tr("Every beginning can be changed in all its parts, and nothing is saved until you "
-                                    "say so."), "dim")
+        column.addWidget(_label(self, say("A new headstock"), "front title"))
+        said = _label(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
+                                "so."), "dim")
         keep(said, fixed_panel=WAY)
         column.addWidget(said)
         column.addSpacing(10)
         self.ways: dict[str, QPushButton] = {}
         for key, word, about in (
-                ("numbers", self.tr("From a few numbers…"),
-                 self.tr("Strings, tuners and blank: a sound layout to go on from.")),
+                ("numbers", say("From a few numbers…"),
+                 say("Strings, tuners and blank: a sound layout to go on from.")),
                 ("draw", say("Draw it yourself"), say("A bare blank with nut and strings, the pencil in hand.")),
-                ("import", self.tr("From a drawing…"), self.tr("An outline from a DXF or SVG file.")),
-                ("trace", self.tr("From a photo or scan…"), self.tr("Set to scale, and its outline traced.")),
-                ("open", self.tr("Open a layout…"), self.tr("Go on with one that you saved."))):
+                ("import", say("From a drawing…"), say("An outline from a DXF or SVG file.")),
+                ("trace", say("From a photo or scan…"), say("Set to scale, and its outline traced.")),
+                ("open", say("Open a layout…"), say("Go on with one that you saved."))):
             way = QPushButton(word, self)
             way.setObjectName("way")
             way.setIconSize(QSize(20, 20))
@@ -96,25 +96,25 @@ class FrontPage(QWidget):
             told.setContentsMargins(2, 0, 0, 6)
             column.addWidget(told)
         column.addSpacing(8)
-        self._recent_title = _label(self, self.tr("Opened lately"), "heading")
+        self._recent_title = _label(self, say("Opened lately"), "heading")
         column.addWidget(self._recent_title)
         self._recent = QVBoxLayout()
         self._recent.setSpacing(2)
         column.addLayout(self._recent)
         column.addStretch(1)
-        self.back = QPushButton(self.tr("Back to the layout"), self)
+        self.back = QPushButton(say("Back to the layout"), self)
         self.back.setObjectName("link")
         self.back.setProperty("way", "back")
         self.back.clicked.connect(self._way)
         column.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(_label(self, self.tr("A drawing, a picture or a layout may also be dropped here."), "dim"))
+        column.addWidget(_label(self, say("A drawing, a picture or a layout may also be dropped here."), "dim"))
         return area
 
     def _samples(self) -> QVBoxLayout:
         column = QVBoxLayout()
         column.setSpacing(8)
-        column.addWidget(_label(self, self.tr("From an invented sample"), "front title"))
-        column.addWidget(_label(self, self.tr("Each is drawn from its own layout. A copy opens; the sample stays."),
+        column.addWidget(_label(self, say("From an invented sample"), "front title"))
+        column.addWidget(_label(self, say("Each is drawn from its own layout. A copy opens; the sample stays."),
                                 "dim"))
         column.addSpacing(6)
         self._area = QScrollArea(self)

@@ -59,7 +59,7 @@ class PictureBoard(QWidget):
         self.setMinimumSize(380, 420)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
-        self.setAccessibleName(self.tr("Picture"))
+        self.setAccessibleName(say("Picture"))
         self.setToolTip(say("Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes "
                             "onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it "
                             "(Shift farther, Alt finer)."))

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QMenu, QToolButton
 
 from geometry.edits.picture import lay_picture, picture_of, set_picture
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -37,8 +38,8 @@ class PictureDesk(QObject):
         """Put the button into the strip of the Outline stage; the actions must have been made."""
         actions = self._w.actions_
         self.button = QToolButton(self._w)
-        self.button.setText(self.tr("Picture"))
-        self.button.setToolTip(self.tr("A photo or scan behind the drawing, to trace or to draw over."))
+        self.button.setText(say("Picture"))
+        self.button.setToolTip(say("A photo or scan behind the drawing, to trace or to draw over."))
         self.button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self.button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         menu = QMenu(self.button)
@@ -74,27 +75,27 @@ class PictureDesk(QObject):
     def _move(self) -> None:
         self._w.set_stage("outline")
         self._w.set_tool("picture")
-        self._w.say(self.tr("Drag the picture; with Shift it turns about the middle of the nut."))
+        self._w.say(say("Drag the picture; with Shift it turns about the middle of the nut."))
 
     def _shown(self) -> None:
         hide = not picture_of(self._w.document.layout).hidden
-        self._set("Hide the picture" if hide else "Show the picture", hidden=hide)
+        self._set(say("Hide the picture") if hide else say("Show the picture"), hidden=hide)
 
     def _locked(self) -> None:
         lock = not picture_of(self._w.document.layout).locked
-        self._set("Lock the picture" if lock else "Unlock the picture", locked=lock)
+        self._set(say("Lock the picture") if lock else say("Unlock the picture"), locked=lock)
 
     def _stronger(self) -> None:
         now = picture_of(self._w.document.layout).opacity
-        self._set("Show the picture stronger", opacity=min(1.0, round(now + STEP, 2)))
+        self._set(say("Show the picture stronger"), opacity=min(1.0, round(now + STEP, 2)))
 
     def _fainter(self) -> None:
         now = picture_of(self._w.document.layout).opacity
-        self._set("Show the picture fainter", opacity=max(FAINTEST, round(now - STEP, 2)))
+        self._set(say("Show the picture fainter"), opacity=max(FAINTEST, round(now - STEP, 2)))
 
     def _away(self) -> None:
         picture_of(self._w.document.layout)
-        self._w.document.apply("Take the picture away", lay_picture(self._w.document.layout, None))
+        self._w.document.apply(say("Take the picture away"), lay_picture(self._w.document.layout, None))
 
     def _set(self, name: str, **fields: object) -> None:
         self._w.document.apply(name, set_picture(self._w.document.layout, **fields))

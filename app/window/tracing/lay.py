@@ -18,24 +18,25 @@ from app.window.tracing.waiting import done_beside
 from geometry.beginning import Numbers, mended
 from geometry.edits.picture import lay_picture as with_picture
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
-KINDS = "Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)"
+KINDS = say("Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)")
 
 
 def lay_picture(window: MainWindow, path: Path | None = None) -> None:
     """Ask for a picture and where it lies; one step of the history."""
     if path is None:
         folder = str(window.document.path.parent if window.document.path else Path.home())
-        path = ask.open_file(window, window.tr("A photo or scan to trace"), folder, KINDS)
+        path = ask.open_file(window, say("A photo or scan to trace"), folder, KINDS)
     if path is None:
         return
     try:
-        read = done_beside(window, window.tr("Reading {}…").format(path.name), partial(read_picture, path))
+        read = done_beside(window, say("Reading {path}…", path=path.name), partial(read_picture, path))
     except FormatError as error:
-        ask.warn(window, window.tr("This picture was not laid behind the drawing"), str(error))
+        ask.warn(window, say("This picture was not laid behind the drawing"), str(error))
         return
     if not isinstance(read, PictureRead):
         return
@@ -46,13 +47,13 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
         if window.front.shown:
             if not window.files.may_leave():
                 return
-            name = path.stem[:80] or window.tr("Traced")
+            name = path.stem[:80] or say("Traced")
             window.document.replace(_begun(window, name), None)
-        window.document.apply(f"Lay {path.name} behind the drawing",
+        window.document.apply(say("Lay {path} behind the drawing", path=path.name),
                               with_picture(window.document.layout, picture))
         window.set_stage("outline")
         window.canvas.fit(window.document.shown)
-        window.say(window.tr("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
+        window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
 
 
 def _begun(window: MainWindow, name: str) -> Headstock:

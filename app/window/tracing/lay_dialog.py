@@ -50,7 +50,7 @@ class LayDialog(QDialog):
 
     def __init__(self, window: MainWindow, name: str, read: PictureRead) -> None:
         super().__init__(window)
-        self.setWindowTitle(self.tr("Lay {} behind the drawing").format(name))
+        self.setWindowTitle(say("Lay {name} behind the drawing", name=name))
         self._window = window
         self._name = name
         self._read = read
@@ -64,9 +64,9 @@ class LayDialog(QDialog):
         self.board.moved.connect(self._moved)
         self.board.let_go.connect(self._catch)
         self._grey: np.ndarray | None = None
-        self.two = QRadioButton(self.tr("Two points a known distance apart"), self)
-        self.four = QRadioButton(self.tr("A rectangle of known size: sheet, ruler, template"), self)
-        self.back = QCheckBox(self.tr("The picture shows the back"), self)
+        self.two = QRadioButton(say("Two points a known distance apart"), self)
+        self.four = QRadioButton(say("A rectangle of known size: sheet, ruler, template"), self)
+        self.back = QCheckBox(say("The picture shows the back"), self)
         self.distance = LengthField(window.unit, parent=self)
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
@@ -85,14 +85,14 @@ class LayDialog(QDialog):
     def _build(self) -> None:
         right = QVBoxLayout()
         right.setSpacing(8)
-        right.addWidget(self._words(self.tr("1. Its size"), "heading"))
+        right.addWidget(self._words(say("1. Its size"), "heading"))
         group = QButtonGroup(self)
         for choice in (self.two, self.four):
             group.addButton(choice)
             choice.clicked.connect(self._show)
         self.two.setChecked(True)
         self._form = QFormLayout()
-        labels = {"distance": self.tr("From A to B"), "across": self.tr("Corner 1 to 2"), "along": self.tr("Corner 2 to 3")}
+        labels = {"distance": say("From A to B"), "across": say("Corner 1 to 2"), "along": say("Corner 2 to 3")}
         right.addWidget(self.two)
         right.addWidget(self.four)
         for key, field in (("distance", self.distance), ("across", self.across), ("along", self.along)):
@@ -107,23 +107,24 @@ class LayDialog(QDialog):
         right.addWidget(self._how)
         right.addWidget(self._caught)
         right.addSpacing(6)
-        right.addWidget(self._words(self.tr("2. Its place"), "heading"))
-        right.addWidget(self._words(self.tr("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "
-                                            "its middle on the centreline."), "dim"))
+        right.addWidget(self._words(say("2. Its place"), "heading"))
+        right.addWidget(self._words(say("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "
+                                        "its middle on the centreline."), "dim"))
         self.back.clicked.connect(self._show)
         right.addWidget(self.back)
         right.addSpacing(6)
         self._says.setWordWrap(True)
         right.addWidget(self._says)
-        right.addWidget(self._words(self.tr(
-            "A lens bends straight lines most near the rim, so keep the head in the middle and the camera far away. "
-            "Sheet or ruler must lie as high as the face: 16 mm lower, seen from 800 mm, makes the head 2 % too large. "
-            "A camera that is 5 degrees off the square costs 0.4 % with two points, nothing with four corners. "
-            "Check what you print with the 100 mm bar and the head itself with a rule."), "dim"))
+        right.addWidget(self._words(say("A lens bends straight lines most near the rim, so keep the head in the "
+                                        "middle and the camera far away. Sheet or ruler must lie as high as the face: "
+                                        "16 mm lower, seen from 800 mm, makes the head 2 % too large. A camera that "
+                                        "is 5 degrees off the square costs 0.4 % with two points, nothing with four "
+                                        "corners. Check what you print with the 100 mm bar and the head itself with a "
+                                        "rule."), "dim"))
         right.addStretch(1)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.lay_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.lay_button.setText(self.tr("Lay it there"))
+        self.lay_button.setText(say("Lay it there"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
         right.addWidget(buttons)
@@ -145,15 +146,15 @@ class LayDialog(QDialog):
         four = self.four.isChecked()
         if four:
             handles = [Handle(key, key, self._at[key], "sheet") for key in "1234"]
-            self._how.setText(self.tr("Corner 1 is the upper left one in the picture, 2 upper right, 3 lower right, 4 "
-                                      "lower left. The picture is set straight by them."))
+            self._how.setText(say("Corner 1 is the upper left one in the picture, 2 upper right, 3 lower right, 4 "
+                                  "lower left. The picture is set straight by them."))
         else:
             handles = [Handle("a", "A", self._at["a"], "size"), Handle("b", "B", self._at["b"], "size")]
-            self._how.setText(self.tr("Nothing is straightened: for scans, and for photos taken square from far away. "
-                                      "The farther apart the points, the better."))
+            self._how.setText(say("Nothing is straightened: for scans, and for photos taken square from far away. The "
+                                  "farther apart the points, the better."))
         for field, shown in ((self.distance, not four), (self.sheets, four), (self.across, four), (self.along, four)):
             self._form.setRowVisible(field, shown)
-        words = {"bass": self.tr("nut, bass end"), "treble": self.tr("nut, treble end")}
+        words = {"bass": say("nut, bass end"), "treble": say("nut, treble end")}
         handles += [Handle(key, words[key], self._at[key], "nut", key == "bass") for key in ("bass", "treble")]
         self.board.show_handles(handles, frozenset({"sheet"}))
         self._judge()
@@ -195,8 +196,8 @@ class LayDialog(QDialog):
             flat = scaled(self._at["a"], self._at["b"], self._lengths["distance"])
         made = laid(flat, self._at["bass"], self._at["treble"], self.back.isChecked())
         if not made.sees(self._read.width, self._read.height):
-            raise GeometryError("The horizon runs through the picture: put the four corners more carefully, or cut "
-                                "the picture to the head.")
+            raise GeometryError(say("The horizon runs through the picture: put the four corners more carefully, or "
+                                    "cut the picture to the head."))
         return made
 
     def _judge(self) -> None:
@@ -205,10 +206,11 @@ class LayDialog(QDialog):
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             point = made.size_at(self._at["bass"])
-            text = self.tr("The nut measures {nut}, one point of the picture {point}.").format(
-                nut=format_length(abs(nut), unit, 1 if unit == "mm" else None, mark=True), point=f"{point:.2f} mm")
+            text = say("The nut measures {nut}, one point of the picture {point}.",
+                       nut=format_length(abs(nut), unit, 1 if unit == "mm" else None, mark=True),
+                       point=f"{point:.2f} mm")
             if point > 0.3:
-                text += " " + self.tr("That is coarse: a picture with more points traces better.")
+                text += " " + say("That is coarse: a picture with more points traces better.")
             name = ""
         except GeometryError as error:
             text, name = str(error), "warning"

@@ -14,6 +14,7 @@ from geometry.curves import Path
 from geometry.edits import replace_outline
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
+from geometry.saying import say
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
@@ -62,9 +63,9 @@ def trace_outline(window: MainWindow) -> None:
     from app.window.tracing.trace_dialog import TraceDialog
     picture = window.document.layout.picture
     if picture is None:
-        raise GeometryError("No picture lies behind the drawing: lay one there first.")
+        raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
     dialog = TraceDialog(window, picture)
     if dialog.exec() == QDialog.DialogCode.Accepted and dialog.proposal is not None:
-        window.document.apply("Trace the picture", replace_outline(window.document.layout, dialog.proposal.path))
+        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, dialog.proposal.path))
         window.set_stage("outline")
     dialog.deleteLater()

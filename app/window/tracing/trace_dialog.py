@@ -28,6 +28,7 @@ from app.window.tracing.trace import Proposal, over_picture, propose
 from app.window.tracing.waiting import Cancelled, Progress
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
+from geometry.saying import say
 from geometry.tracing.plane_map import PlaneMap
 from geometry.units import format_length
 from geometry.vectors import Vec2
@@ -44,7 +45,7 @@ class TraceDialog(QDialog):
 
     def __init__(self, window: MainWindow, picture: Picture) -> None:
         super().__init__(window)
-        self.setWindowTitle(self.tr("Trace {}").format(picture.name or self.tr("the picture")))
+        self.setWindowTitle(say("Trace {picture}", picture=picture.name or say("the picture")))
         self._window = window
         self._picture = picture
         self.proposal: Proposal | None = None
@@ -57,10 +58,10 @@ class TraceDialog(QDialog):
         self.board.pressed.connect(self._pressed)
         self.tolerance = QComboBox(self)
         self.level = QSlider(Qt.Orientation.Horizontal, self)
-        self.best = QPushButton(self.tr("Best"), self)
+        self.best = QPushButton(say("Best"), self)
         self._says = QLabel(self)
         self._bar = QProgressBar(self)
-        self.stop = QPushButton(self.tr("Stop"), self)
+        self.stop = QPushButton(say("Stop"), self)
         self._build()
         self._propose()
 
@@ -69,13 +70,13 @@ class TraceDialog(QDialog):
         for mm in TOLERANCES:
             self.tolerance.addItem(format_length(mm, self._window.unit, mark=True), mm)
         self.tolerance.setCurrentIndex(TOLERANCES.index(BEGIN_WITH))
-        self.tolerance.setAccessibleName(self.tr("How far the line may stray"))
+        self.tolerance.setAccessibleName(say("How far the line may stray"))
         self.tolerance.activated.connect(self._propose)
         self.level.setRange(1, 254)
-        self.level.setAccessibleName(self.tr("Level of grey between head and background"))
+        self.level.setAccessibleName(say("Level of grey between head and background"))
         self.level.valueChanged.connect(self._levelled)
         self.best.setAutoDefault(False)
-        self.best.setToolTip(self.tr("The level that parts dark and light best."))
+        self.best.setToolTip(say("The level that parts dark and light best."))
         self.best.clicked.connect(self._best)
         self.stop.setAutoDefault(False)
         self.stop.clicked.connect(self._stop)
@@ -85,10 +86,10 @@ class TraceDialog(QDialog):
         form = QFormLayout()
         form.setVerticalSpacing(8)
         form.setHorizontalSpacing(14)
-        form.addRow(self.tr("May stray by"), self.tolerance)
-        form.addRow(self.tr("Level of grey"), grey)
-        how = QLabel(self.tr("Press inside the head. The largest closed edge round that place is followed; corners stay "
-                             "corners."), self)
+        form.addRow(say("May stray by"), self.tolerance)
+        form.addRow(say("Level of grey"), grey)
+        how = QLabel(say("Press inside the head. The largest closed edge round that place is followed; corners stay "
+                         "corners."), self)
         how.setObjectName("dim")
         how.setWordWrap(True)
         self._says.setWordWrap(True)
@@ -97,16 +98,16 @@ class TraceDialog(QDialog):
         running = QHBoxLayout()
         self._bar.setRange(0, 100)
         self._bar.setTextVisible(False)
-        self._bar.setAccessibleName(self.tr("How far the proposal is"))
+        self._bar.setAccessibleName(say("How far the proposal is"))
         running.addWidget(self._bar, 1)
         running.addWidget(self.stop)
-        note = QLabel(self.tr("The outline of the layout is replaced; tuners and slots stay where they are. The picture's "
-                              "own errors come on top: check the first print with the 100 mm bar."), self)
+        note = QLabel(say("The outline of the layout is replaced; tuners and slots stay where they are. The picture's "
+                          "own errors come on top: check the first print with the 100 mm bar."), self)
         note.setObjectName("dim")
         note.setWordWrap(True)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.take_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.take_button.setText(self.tr("Take this outline"))
+        self.take_button.setText(say("Take this outline"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
         right = QVBoxLayout()
@@ -184,10 +185,10 @@ class TraceDialog(QDialog):
         nodes = PlaneMap(self._picture.place).inverse().many([segment.start for segment in made.path])
         self.board.show_ghost(ghost, [tuple(node) for node in nodes.tolist()])
         corners = len(made.path.corners())
-        self._tell(self.tr("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
-                           "more than {far} anywhere.").format(
-            nodes=len(made.path.segments), corners=corners,
-            far=format_length(made.deviation, self._window.unit, 2 if self._window.unit == "mm" else None, mark=True)),
+        self._tell(say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
+                       "more than {far} anywhere.",
+                       nodes=len(made.path.segments), corners=corners,
+                       far=format_length(made.deviation, self._window.unit, 2 if self._window.unit == "mm" else None, mark=True)),
             "heading")
         self.take_button.setEnabled(True)
 
@@ -196,7 +197,7 @@ class TraceDialog(QDialog):
             return
         self.board.show_ghost(QPainterPath())
         if isinstance(error, Cancelled):
-            self._tell(self.tr("Stopped. Press in the head, or change a number, to try again."), "dim")
+            self._tell(say("Stopped. Press in the head, or change a number, to try again."), "dim")
         elif isinstance(error, (GeometryError, FormatError)):
             self._tell(str(error), "warning")
         else:

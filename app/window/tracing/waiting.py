@@ -8,6 +8,7 @@ from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
 from PySide6.QtWidgets import QProgressDialog, QWidget
 
 from app.window.background import Background
+from geometry.saying import say
 
 
 class Cancelled(Exception):
@@ -42,7 +43,7 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     """
     loop = QEventLoop(parent)
     kept: dict[str, object] = {}
-    box = QProgressDialog(words, parent.tr("Cancel") if progress else "", 0, 100 if progress else 0, parent)
+    box = QProgressDialog(words, say("Cancel") if progress else "", 0, 100 if progress else 0, parent)
     if progress is None:
         box.setCancelButton(None)
     box.setWindowModality(Qt.WindowModality.WindowModal)
