@@ -32,6 +32,8 @@ if TYPE_CHECKING:
 
 SMALL, CARDS = 11, 12
 """Letters of labels, and of the cards of snags, at 100 %, pixels."""
+RING = 2
+"""Width of the frame that tells that the drawing has the keyboard, pixels."""
 
 
 class _Scene(QGraphicsScene):
@@ -58,13 +60,14 @@ class Canvas(QWidget):
         self._scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.view = CanvasView(self._scene, self)
         self.view.looked.connect(self._looked)
+        self.view.focused.connect(self.update)
         self._top = Ruler(self.view, False, theme, self)
         self._left = Ruler(self.view, True, theme, self)
         self._corner = QWidget(self)
         keep(self._corner, fixed=(THICK, THICK))
         self._corner.setAutoFillBackground(True)
         grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setContentsMargins(RING, RING, RING, RING)
         grid.setSpacing(0)
         grid.addWidget(self._corner, 0, 0)
         grid.addWidget(self._top, 0, 1)
@@ -84,6 +87,12 @@ class Canvas(QWidget):
         self.tag = PointerTag(self._scene, self.view, theme, small)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
+
+    def paintEvent(self, event) -> None:
+        """The margin: plain, or the ring that tells that the drawing has the keyboard."""
+        painter = QPainter(self)
+        colour = self._scene.theme.ring if self.view.hasFocus() else self._scene.theme.bar
+        painter.fillRect(self.rect(), QColor(colour))
 
     def sizeHint(self) -> QSize:
         return QSize(820, 760)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 from app.canvas.canvas import feature_states
 from app.canvas.solid_paint import paint
 from app.look.flow import Flow
+from app.look.painting import focus_ring
 from app.look.signs import sign_path
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
@@ -124,6 +125,8 @@ class Turntable(QWidget):
         for snag in self._snags:
             if snag.grade != "note":
                 self._ring(painter, snag, move)
+        if self.hasFocus():
+            focus_ring(painter, self.rect(), self._theme)
 
     def _ring(self, painter: QPainter, snag: Snag, move: QTransform) -> None:
         where = snag.where if len(snag.where) == 3 else (*snag.where, 0.0)

@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
-from app.look.painting import Painting, fitted
+from app.look.painting import Painting, fitted, focus_ring
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
@@ -57,9 +57,7 @@ class StepPicture(QWidget):
             room = QRectF(self.rect()).adjusted(border, border + 6, -border, -border + 6)
             self._painting.paint(painter, fitted(self._box, room), self._theme, self.width())
         if self.hasFocus():
-            painter.setPen(QColor(self._theme.focus))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(self.rect().adjusted(1, 1, -2, -2))
+            focus_ring(painter, self.rect(), self._theme)
 
     def keyPressEvent(self, event) -> None:
         step = {Qt.Key.Key_Home: -FAR, Qt.Key.Key_End: FAR}.get(event.key(), KEYS.get(event.key()))

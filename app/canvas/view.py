@@ -28,6 +28,8 @@ class CanvasView(QGraphicsView):
     """(x, y) in mm, or None when the pointer left"""
     looked = Signal()
     """zoom or pan changed"""
+    focused = Signal()
+    """the keyboard came or went"""
     nudged = Signal(float, float)
     """arrow keys: steps in x and y"""
     keys = None
@@ -186,6 +188,14 @@ class CanvasView(QGraphicsView):
         super().leaveEvent(event)
 
     # ---- keys -----------------------------------------------------------
+    def focusInEvent(self, event) -> None:
+        super().focusInEvent(event)
+        self.focused.emit()
+
+    def focusOutEvent(self, event) -> None:
+        super().focusOutEvent(event)
+        self.focused.emit()
+
     def focusNextPrevChild(self, onwards: bool) -> bool:
         """Tab goes to the next value while one can be typed, else to the next widget."""
         if self.key_filter is not None and self.key_filter("tab" if onwards else "tab back", ""):

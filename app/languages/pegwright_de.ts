@@ -7097,6 +7097,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The pen: {x} points from the left, {y} from the top. Enter presses.</source>
+        <translation>Der Stift: {x} Punkte von links, {y} von oben. Enter drückt.</translation>
+    </message>
+    <message>
         <source>The picture behind the drawing cannot be laid where it should: {error} (at $.picture.place).</source>
         <translation type="unfinished"></translation>
     </message>
@@ -12050,6 +12054,8 @@
     <message>
         <source>{measured} of {needed}</source>
         <translation type="unfinished"></translation>
+        <source>{mark}: {x} points from the left, {y} from the top.</source>
+        <translation>{mark}: {x} Punkte von links, {y} von oben.</translation>
     </message>
     <message>
         <source>{move}, out of its row</source>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.paths import add_mark
@@ -57,6 +57,13 @@ class Painting:
                 box.translate(0, size.height())
             taken.append(box)
             painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), label.text)
+
+
+def focus_ring(painter: QPainter, area: QRect, theme: Theme) -> None:
+    """The frame of a painted widget that has the keyboard: 2 pixels inside its border."""
+    painter.setPen(QPen(QColor(theme.ring), 2))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(area.adjusted(1, 1, -1, -1))
 
 
 def fitted(box: QRectF, room: QRectF) -> QTransform:

@@ -122,8 +122,9 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
         stop: 0 {t.ink}, stop: 0.55 {t.ink}, stop: 0.65 {t.panel}, stop: 1 {t.panel}); }}
     QCheckBox:disabled, QRadioButton:disabled {{ color: {t.dim}; }}
     QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
-    QScrollArea, QAbstractScrollArea#plain {{ background: transparent; border: none; }}
-    QScrollArea:focus {{ border: 2px solid {t.ring}; border-radius: 6px; }}
+    QScrollArea, QGraphicsView#ringed {{ background: transparent; border: 2px solid transparent; }}
+    QScrollArea:focus, QGraphicsView#ringed:focus {{ border: 2px solid {t.ring}; }}
+    #side QScrollArea, #side QScrollArea:focus {{ border-radius: 6px; }}
     QListView {{ background: {t.panel}; border: 2px solid transparent; border-radius: 6px; outline: none; }}
     QListView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QListView:focus {{ border-color: {t.ring}; }}

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QTransform
 from PySide6.QtWidgets import QWidget
 
+from app.look.painting import focus_ring
 from app.look.theme import Theme
 from app.window.tracing.loupe import paint_loupe
 from geometry.saying import say
@@ -55,6 +56,7 @@ class PictureBoard(QWidget):
         self._ghost_nodes: list[QPointF] = []
         self._view: QTransform | None = None
         self._panning: QPointF | None = None
+        self._pen: Vec2 = (picture.width() / 2, picture.height() / 2)
         self._space = False
         self.setMinimumSize(380, 420)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -113,8 +115,10 @@ class PictureBoard(QWidget):
         super().resizeEvent(event)
 
     def wheelEvent(self, event) -> None:
-        factor = 1.0015 ** event.angleDelta().y()
-        at = event.position()
+        self._zoom(1.0015 ** event.angleDelta().y(), event.position())
+        event.accept()
+
+    def _zoom(self, factor: float, at: QPointF) -> None:
         view = self._transform()
         if 0.02 < view.m11() * factor < 40:
             zoom = QTransform()
@@ -124,7 +128,6 @@ class PictureBoard(QWidget):
             self._view = view * zoom
             self._fitted = False
             self.update()
-        event.accept()
 
     # ---- painting -------------------------------------------------------
     def paintEvent(self, event) -> None:
@@ -160,6 +163,20 @@ class PictureBoard(QWidget):
         if self._held:
             paint_loupe(painter, self._picture, self._handles[self._held].at, self.pixel(self._handles[self._held].at),
                         QRectF(self.rect()), view.m11(), t)
+        if self.hasFocus():
+            if not self._handles:
+                self._paint_pen(painter)
+            focus_ring(painter, self.rect(), t)
+
+    def _paint_pen(self, painter: QPainter) -> None:
+        """A cross where Enter would press."""
+        at = self.pixel(self._pen)
+
+        def draw() -> None:
+            for x, y in ((1, 0), (-1, 0), (0, 1), (0, -1)):
+                painter.drawLine(QPointF(at.x() + 4 * x, at.y() + 4 * y), QPointF(at.x() + 16 * x, at.y() + 16 * y))
+
+        _twice(painter, self._theme.panel, self._theme.ring, 2.0, draw)
 
     def _paint_handle(self, painter: QPainter, handle: Handle) -> None:
         t, at = self._theme, self.pixel(handle.at)
@@ -228,7 +245,21 @@ class PictureBoard(QWidget):
         elif event.key() in (Qt.Key.Key_PageDown, Qt.Key.Key_PageUp) and keys:
             way = 1 if event.key() == Qt.Key.Key_PageDown else -1
             self._current = keys[(keys.index(self._current) + way) % len(keys)]
+            self._tell()
             self.update()
+        elif event.key() in (Qt.Key.Key_Plus, Qt.Key.Key_Equal, Qt.Key.Key_Minus):
+            at = self._handles[self._current].at if self._current in self._handles else self._pen
+            self._zoom(1 / 1.25 if event.key() == Qt.Key.Key_Minus else 1.25, self.pixel(at))
+        elif event.key() in steps and not self._handles:
+            size = 100.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
+                1.0 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 10.0)
+            dx, dy = steps[event.key()]
+            self._pen = (min(max(self._pen[0] + dx * size, 0.0), float(self._picture.width())),
+                         min(max(self._pen[1] + dy * size, 0.0), float(self._picture.height())))
+            self._tell()
+            self.update()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self._handles:
+            self.pressed.emit(self._pen)
         elif event.key() in steps and self._current in self._handles:
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.2 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
@@ -242,8 +273,19 @@ class PictureBoard(QWidget):
             self._space = False
         super().keyReleaseEvent(event)
 
+    def _tell(self) -> None:
+        """What a screen reader says: the mark in hand, or where the pen stands, in points of the picture."""
+        handle = self._handles.get(self._current)
+        x, y = handle.at if handle is not None else self._pen
+        if handle is not None:
+            words = say("{mark}: {x} points from the left, {y} from the top.", mark=handle.word, x=round(x), y=round(y))
+        else:
+            words = say("The pen: {x} points from the left, {y} from the top. Enter presses.", x=round(x), y=round(y))
+        self.setAccessibleDescription(words)
+
     def _move(self, key: str, at: Vec2) -> None:
         self._handles[key] = replace(self._handles[key], at=at)
+        self._tell()
         self.moved.emit(key, at)
         self.update()
 
