@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -10,6 +11,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QSettings
+    from PySide6.QtWidgets import QApplication
+
+    from app.window.faults import Faults
     from app.window.windows import Windows
 
 RECEIVES_MS = 300
@@ -24,6 +29,8 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     and no language is asked for, it is given the files and 0 comes at once.
     Raises FormatError when the file cannot be read.
     """
+    # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start.
+    gc.disable()
     from platformdirs import user_state_path
 
     # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
@@ -33,17 +40,42 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
         return 0
     from PySide6.QtCore import QSettings, QTimer
+    from PySide6.QtWidgets import QApplication
 
     from app.languages import chosen
+    from app.window.colours import chosen_theme
+    from app.window.threshold import Threshold
 
     settings = QSettings("Pegwright", "Pegwright")
     code = language or chosen.chosen(settings)
     chosen.speak(code)  # before the rooms are loaded: their constants are said as they are loaded
 
-    from PySide6.QtWidgets import QApplication
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    application.setApplicationName("Pegwright")
+    application.setOrganizationName("Pegwright")
+    application.setDesktopFileName("pegwright")
+    application.setStyle("Fusion")
+    threshold = Threshold(chosen_theme(settings), file)
+    threshold.appear()
+    try:
+        windows, faults = _opened(application, settings, code, state, file, more)
+    finally:
+        threshold.give_way()
+    if sys.platform == "darwin":
+        application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
+    QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
+    code = application.exec()
+    windows.stop_receiving()
+    faults.remove()
+    return code
 
+
+def _opened(application: QApplication, settings: QSettings, code: str, state: Path, file: Path | None,
+            more: Sequence[Path]) -> tuple[Windows, Faults]:
+    """Load the rooms and open the windows."""
     from app.document.leftovers import leftovers
     from app.formats import headstock
+    from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
     from app.window.demo import demo
@@ -53,13 +85,10 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     from app.window.recovery import recover
     from app.window.windows import Windows
 
+    gc.freeze()
+    gc.enable()
     layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
-    application = QApplication.instance() or QApplication(sys.argv[:1])
-    application.setApplicationName("Pegwright")
-    application.setOrganizationName("Pegwright")
-    application.setStyle("Fusion")
     application.setWindowIcon(program_icon())
-    application.setDesktopFileName("pegwright")
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
     left = leftovers(state / "journal")
@@ -76,13 +105,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
         window.front.show()
     for other in more:
         windows.open(other)
-    if sys.platform == "darwin":
-        application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
-    QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
-    code = application.exec()
-    windows.stop_receiving()
-    faults.remove()
-    return code
+    return windows, faults
 
 
 def handed_over(state: Path, files: Sequence[Path]) -> bool:

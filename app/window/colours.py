@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtGui import QGuiApplication
 
-from app.look import sizes
 from app.look.theme import THEMES, Theme
 from app.window import kept
 
@@ -33,9 +32,11 @@ def desktop_is_dark() -> bool:
 
 def letter_choice(settings: QSettings) -> int:
     """Per cent of the desktop's letters, one of sizes.CHOICES; 100 for what is not understood."""
+    from app.look import sizes  # here, so that the card of a start needs no more than colours
     return int(kept.one_of(settings, "letters", [str(percent) for percent in sizes.CHOICES], "100"))
 
 
 def take_letters(settings: QSettings) -> None:
     """Put the size of letters that is wanted in use, before widgets are made or before they are told of it."""
+    from app.look import sizes
     sizes.use(sizes.desktop() * letter_choice(settings) / 100)

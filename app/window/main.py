@@ -45,7 +45,6 @@ from app.window.stages import StageBar
 from app.window.tool_bar import ToolBar
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
-from geometry.drawing.line_section import line_section
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -206,6 +205,7 @@ class MainWindow(QMainWindow):
         self.node = shown.node
         self.canvas.show_guides(shown.marks)
         if self.laying:
+            from geometry.drawing.line_section import line_section  # here: it brings the whole running order
             self.side.show_room(None)
             self.side.show_section(say("Section along the line"),
                                    line_section(shown.layout, *shown.line, self.unit))

@@ -1,4 +1,4 @@
-"""`python -m tests.benchmarks.started bare|program SINCE`: open a window, tell when it was painted and ready, end.
+"""`python -m tests.benchmarks.started bare|program SINCE [LAYOUT]`: open a window, tell when it was painted and ready, end.
 
 SINCE is the time of the call, in seconds since the epoch; what is printed is in ms since then.
 """
@@ -8,8 +8,13 @@ import sys
 import time
 
 
-def main(what: str, since: float) -> int:
+def main(what: str, since: float, layout: str = "") -> int:
     """Open the window and wait for it."""
+    if what == "program":
+        import gc
+
+        import app.commands.main
+        gc.disable()  # as app.window.run does before the toolkit is loaded
     from PySide6.QtCore import QEvent, QObject, QTimer
 
     def tell(word: str) -> None:
@@ -79,17 +84,13 @@ def main(what: str, since: float) -> int:
         since += time.time() - moment
         return followed
 
-    import tempfile
-    os.environ["XDG_CONFIG_HOME"] = os.environ["XDG_STATE_HOME"] = tempfile.mkdtemp(prefix="pegwright-start-")
     from PySide6.QtWidgets import QApplication
     application = QApplication(["program"])
     watch = Watch()
     application.installEventFilter(watch)
     from app.commands.arguments import parse
-    from app.commands.main import run
-    from app.window.demo import DEMO, samples
-    return run(parse([str(samples() / DEMO)]))
+    return app.commands.main.run(parse([layout]))
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1], float(sys.argv[2])))
+    sys.exit(main(sys.argv[1], float(sys.argv[2]), *sys.argv[3:]))

@@ -1,0 +1,69 @@
+"""What a start loads, and before what: counted in modules, since times are the machine's own."""
+
+import subprocess
+import sys
+
+from app.setup.places import CHECKOUT
+from app.window.demo import DEMO, samples
+
+HEAVY = ("ezdxf", "svgelements", "reportlab", "fontTools", "PIL", "contourpy")
+"""What is only needed for a drawing that comes in or goes out."""
+CARD = """
+import app.commands.main, app.window.threshold as threshold
+def appear(card, own=threshold.Threshold.appear):
+    own(card)
+    print("painted" if card._painted else "blank", card.isVisible(), card.accessibleName())
+    print(*sys.modules)
+    sys.stdout.flush()
+    os._exit(0)
+threshold.Threshold.appear = appear
+"""
+READY = """
+import app.commands.main, app.window.main as main
+def shown(window, event, own=main.MainWindow.showEvent):
+    own(window, event)
+    print(gc.isenabled(), gc.get_freeze_count() > 10_000)
+    print(*sys.modules)
+    sys.stdout.flush()
+    os._exit(0)
+main.MainWindow.showEvent = shown
+"""
+FILE = str(samples() / DEMO)
+
+
+def told(code: str, words: list[str], tmp_path) -> list[str]:
+    """Lines that a new process prints which runs `code` and then the program with these words."""
+    import os
+    place = {name: str(tmp_path) for name in ("XDG_CONFIG_HOME", "XDG_STATE_HOME", "XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA")}
+    run = f"import gc, os, sys\n{code}\nfrom app.commands.arguments import parse\napp.commands.main.run(parse({words!r}))"
+    done = subprocess.run([sys.executable, "-c", run], cwd=CHECKOUT, capture_output=True, text=True, env=os.environ | place)
+    assert done.stdout, done.stderr
+    return done.stdout.splitlines()
+
+
+def rooms(modules: str) -> set[str]:
+    """The packages that the modules belong to."""
+    return {name.partition(".")[0] for name in modules.split()}
+
+
+def test_the_card_is_painted_before_any_room_is_loaded(tmp_path):
+    said, modules = told(CARD, [FILE], tmp_path)
+    assert said == f"painted True Pegwright {DEMO}"
+    assert rooms(modules).isdisjoint({"numpy", "shapely", "msgspec", *HEAVY})
+    assert "app.window.main" not in modules.split()
+
+
+def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_path):
+    said, modules = told(READY, [FILE], tmp_path)
+    assert said == "True True", "the collector is at work again, and what was loaded is no longer looked through"
+    assert rooms(modules).isdisjoint(HEAVY)
+    assert {"geometry.accuracy.simulation", "geometry.sequence", "geometry.book.planned", "app.sheets.pages",
+            "app.window.libraries"}.isdisjoint(modules.split())
+
+
+def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
+    code = "import app.commands.main, atexit\natexit.register(lambda: print('MODULES', *sys.modules))"
+    lines = told(code, ["check", FILE], tmp_path)
+    modules = next(line for line in lines if line.startswith("MODULES"))
+    assert lines[0].startswith("Twelve strings")
+    assert rooms(modules).isdisjoint({"PySide6", "shiboken6", *HEAVY})
