@@ -433,7 +433,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A head {thickness:g} mm thick is more than posts reach through: {most:g} mm is the most.</source>
+        <source>A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2997,6 +2997,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>In the way: {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In words</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3993,18 +3997,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No single move does it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No single move does it: {names} stand in the way.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No single move does it: {names} stands in the way.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No single move is known that cures this snag.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4290,6 +4282,10 @@
     </message>
     <message>
         <source>Of this string alone, where frets are fanned; left empty it is the one of all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {n} moves of one part that were tried, up to {far} mm, none does it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6990,6 +6986,10 @@
     </message>
     <message>
         <source>The nut measures {nut}, one point of the picture {point}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The one move that was tried does not do it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12052,10 +12052,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{measured} of {needed}</source>
-        <translation type="unfinished"></translation>
         <source>{mark}: {x} points from the left, {y} from the top.</source>
         <translation>{mark}: {x} Punkte von links, {y} von oben.</translation>
+    </message>
+    <message>
+        <source>{measured} of {needed}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{move}, out of its row</source>

@@ -13,8 +13,6 @@ from geometry.beginning.needs import (
     LEAST_PITCH,
     PAIR,
     SLOT_AFTER,
-    SLOT_BEFORE,
-    SLOT_INNER,
     SLOT_OUTER,
     THROUGH_SIDE,
     SideNeeds,
@@ -27,8 +25,11 @@ from geometry.beginning.shape import Shape, shape
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
+    DrawnSlot,
     EdgeRun,
     Headstock,
+    Loop,
+    Node,
     Nut,
     Row,
     RowPlace,
@@ -38,15 +39,25 @@ from geometry.layout import (
     Template,
     Tuner,
     loop_path,
+    slot_path,
     validate,
 )
+from geometry.layout.blank import Side
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.strings.ramps import freeing_ramp
+from geometry.solids.ramps import nut_end
+from geometry.solids.walls import Wall
+from geometry.strings.ramps import dives, freeing_ramp
+from geometry.vectors import Vec2
 
 BEHIND = 20.0
 """Wood shown behind the nut line, mm."""
+ROUNDING = 6.5
+"""Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
+_TRIES = 5
+_WIDER = (4.0, 8.0, 14.0)
+"""mm by which a ramp is tried wider than its slot"""
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
 THICKEST, THINNEST = 1.2, 0.25
@@ -60,9 +71,44 @@ def begin(numbers: Numbers) -> Headstock:
     would have to be; several wrong numbers are named one after the other.
     """
     numbers.counted()
-    between = spread(numbers)
-    rows = {side: needs(numbers, side) for side in ("bass", "treble")}
-    made = shape(numbers, rows["bass"], rows["treble"], between)
+    nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=PAIR)
+    rows: dict[Side, SideNeeds] = {side: needs(numbers, side) for side in ("bass", "treble")}
+    inwards: dict[Side, float] = {}
+    apart = 0.0
+    for _ in range(_TRIES):
+        layout = _laid_out(numbers, rows, nut, inwards, apart)
+        lacking, web = _lacking(layout), _web_lacks(layout)
+        if not lacking and not web:
+            break
+        apart += web
+        for side, lacks in lacking.items():
+            inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
+    return validate(replace(layout, pins=centred_pins(layout)))
+
+
+def _lacking(layout: Headstock) -> dict[Side, float]:
+    """How much air the strings of each side lack beside the walls of their slot, where they lack any."""
+    found: dict[Side, float] = {}
+    for slot in layout.slots:
+        air = min((one.beside().air for one in dives(layout, slot)), default=math.inf)
+        if air < layout.margins.string_air:
+            found["bass" if slot.id.startswith("bass") else "treble"] = layout.margins.string_air - air
+    return found
+
+
+def _web_lacks(layout: Headstock) -> float:
+    """How much wider than it is the web between two slots has to be."""
+    if len(layout.slots) < 2:
+        return 0.0
+    one, two = (Wall(slot_path(slot)) for slot in layout.slots)
+    return max(0.0, layout.margins.web - one.to(two)[0])
+
+
+def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float],
+              apart: float) -> Headstock:
+    """The layout without its pins."""
+    strings = _strings(numbers)
+    made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart)
     blank = _blank(numbers, made)
     runs, tuners, slots = [], [], []
     for row in rows.values():
@@ -73,19 +119,22 @@ def begin(numbers: Numbers) -> Headstock:
     layout = Headstock(
         name=say("From numbers"), about=say("Begun from a few numbers; every part of it can be changed."),
         blank=blank, outline=made.loop,
-        nut=Nut(width=numbers.nut_width, spread=round(between, 3), pair=PAIR), strings=_strings(numbers),
+        nut=nut, strings=strings,
         slots=tuple(slots), patterns=PATTERNS, rows=tuple(runs), tuners=tuple(tuners), rack=RACK,
         template=Template(bit=RACK.bits[3].id))
-    layout = replace(layout, slots=tuple(_ramped(layout, slot) for slot in layout.slots))
-    return validate(replace(layout, pins=centred_pins(layout)))
+    return replace(layout, slots=tuple(_ramped(layout, slot) for slot in layout.slots))
 
 
 def _ramped(layout: Headstock, slot: Slot) -> Slot:
-    """The slot with the ramp that its strings want; without one where no ramp does it: the checks then say what would."""
-    try:
-        return replace(slot, ramp=freeing_ramp(layout, slot.id))
-    except GeometryError:
-        return slot
+    """The slot with the ramp that its strings want, as wide as they come; without one where no ramp does it: the
+    checks then say what would."""
+    for wider in (0.0, *_WIDER):
+        try:
+            width = nut_end(slot).width + wider if wider else None
+            return replace(slot, ramp=freeing_ramp(layout, slot.id, width))
+        except GeometryError:
+            continue
+    return slot
 
 
 def _blank(numbers: Numbers, made: Shape) -> Blank:
@@ -147,13 +196,34 @@ def _slot(row: SideNeeds, made: Shape, bores: list[float]) -> list[Slot]:
     start, end = made.run[row.side]
     way = v.unit(v.sub(end, start))
     into = v.left(way) if row.side == "treble" else v.right(way)
-    middle = (SLOT_OUTER + SLOT_INNER) / 2
-    flare = made.flare[row.side]
-    low, high = bores[0] - flare - SLOT_BEFORE, bores[-1] - flare + SLOT_AFTER
-    ends = [v.along(v.along(start, way, at), into, middle) for at in (low, high)]
-    nut_end, tip_end = ((round(x, 3), round(y, 3)) for x, y in ends)
-    return [Slot(id=f"{row.side} slot", shape=StraightSlot(nut_end=nut_end, tip_end=tip_end,
-                                                           width=round(SLOT_INNER - SLOT_OUTER, 3)))]
+    flare, lane = made.flare[row.side], made.lanes[row.side]
+    low, high = bores[0] - flare - lane.before, bores[-1] - flare + SLOT_AFTER
+
+    def at(along: float, inwards: float) -> Vec2:
+        x, y = v.along(v.along(start, way, along), into, inwards)
+        return round(x, 3), round(y, 3)
+    if lane.straight:
+        middle, width = (SLOT_OUTER + lane.inner) / 2, round(lane.inner - SLOT_OUTER, 3)
+        return [Slot(id=f"{row.side} slot", shape=StraightSlot(nut_end=at(low, middle), tip_end=at(high, middle), width=width))]
+    low, high = low - ROUNDING, high + ROUNDING
+    grows = (lane.inner_nut - lane.inner_tip) / max(bores[-1] - bores[0] + lane.before, 1.0)
+    inner_end = max(lane.inner_tip - grows * (high - bores[-1] + flare), SLOT_OUTER + 2.1 * ROUNDING)
+    corners = [at(low, SLOT_OUTER), at(high, SLOT_OUTER), at(high, inner_end),
+               at(low, lane.inner_nut + grows * ROUNDING)]
+    return [Slot(id=f"{row.side} slot", shape=DrawnSlot(loop=rounded(corners if row.side == "treble" else corners[::-1])))]
+
+
+def rounded(corners: list[Vec2]) -> Loop:
+    """The loop through some corners that turn left, each rounded by ROUNDING."""
+    nodes = []
+    for i, p in enumerate(corners):
+        before, after = v.unit(v.sub(corners[i - 1], p)), v.unit(v.sub(corners[(i + 1) % len(corners)], p))
+        turn = math.pi - math.acos(max(-1.0, min(1.0, v.dot(before, after))))
+        back = ROUNDING * math.tan(turn / 2)
+        first, last = v.along(p, before, back), v.along(p, after, back)
+        nodes += [Node(at=(round(first[0], 3), round(first[1], 3)), bulge=math.tan(turn / 4)),
+                  Node(at=(round(last[0], 3), round(last[1], 3)))]
+    return Loop(nodes=tuple(nodes))
 
 
 def _strings(numbers: Numbers) -> tuple[String, ...]:

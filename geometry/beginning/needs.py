@@ -21,7 +21,7 @@ LEAST_PITCH: dict[Mount, float] = {"face": 18.0, "side": 25.5, "mixed": 23.0}
 """Narrower rows bring plates, screws or turning buttons together."""
 MOST_PITCH = 80.0
 LEAST_THICKNESS: dict[Mount, float] = {"face": 12.0, "side": 13.0, "mixed": 13.0}
-MOST_THICKNESS = 40.0
+MOST_THICKNESS: dict[Mount, float] = {"face": 40.0, "side": 26.0, "mixed": 26.0}
 LEAST_GAP, LEAST_COURSE_GAP = 3.0, 5.5
 """Least centre distance of strings at the nut, and of the middles of pairs (common practice, no source)."""
 NUT_SHOULDERS = 7.4
@@ -112,10 +112,10 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
         raise Refused("thickness", thin, say("A blank {thickness:g} mm thick is too thin for {words}: it takes "
                                              "{thin:g} mm.",
                                              thickness=numbers.thickness, words=words, thin=thin))
-    if numbers.thickness > MOST_THICKNESS:
-        raise Refused("thickness", MOST_THICKNESS, say("A head {thickness:g} mm thick is more than posts reach "
-                                                       "through: {most:g} mm is the most.",
-                                                       thickness=numbers.thickness, most=MOST_THICKNESS))
+    thick = MOST_THICKNESS[mount]
+    if numbers.thickness > thick:
+        raise Refused("thickness", thick, say("A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.",
+                                              thickness=numbers.thickness, words=words, most=thick))
     return made
 
 

@@ -6,14 +6,22 @@ to their posts, as far as the wood that hardware needs allows.
 
 from __future__ import annotations
 
+import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from geometry import vectors as v
-from geometry.beginning.needs import SideNeeds
+from geometry.beginning.lanes import Lane, lane, strung
+from geometry.beginning.needs import SLOT_INNER, SideNeeds
 from geometry.beginning.numbers import Numbers
 from geometry.curves import Cubic
-from geometry.layout import Loop, Node
+from geometry.layout import Loop, Node, Nut, String
+from geometry.layout.blank import Side
+from geometry.strings.nut import nut_places
 from geometry.vectors import Vec2
+
+START = 34.0
+"""The run of an edge begins no farther than this from the nut, mm."""
 
 BELLY = {True: 0.6, False: 1.2}
 """How far an edge bellies out over its run, mm: less where bores go through the side, so that plates lie flat."""
@@ -33,19 +41,30 @@ class Shape:
     """The outline and where the rows of tuners begin."""
 
     loop: Loop
-    flare: dict[str, float]
+    flare: dict[Side, float]
     """length of the flare of each edge, from the nut line to the straight run, mm"""
-    run: dict[str, tuple[Vec2, Vec2]]
+    run: dict[Side, tuple[Vec2, Vec2]]
     """ends of the straight run of each edge, from the nut on"""
+    lanes: dict[Side, Lane]
+    """the slot of each side that has one"""
 
 
-def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, spread: float) -> Shape:
-    """The outline for these rows (mm). It does not look at the blank."""
+def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, strings: Sequence[String],
+          inwards: Mapping[Side, float], apart: float = 0.0) -> Shape:
+    """The outline for these rows (mm). It does not look at the blank.
+
+    `inwards`: how much farther in than by itself the inner wall of a side's slot is to stand. `apart`: how much
+    farther from the line between the sides.
+    """
     run = max(bass.run, treble.run)
-    widths = _widths(numbers, bass, treble, spread, run)
-    half = numbers.nut_width / 2
-    most = max(max(widths[side][0] for side in ("bass", "treble")) - half, 0.0)
-    start = min(max(14.0 + 0.9 * most, 18.0), 34.0)
+    start = START
+    for _ in range(2):
+        widths, lanes = _widths(numbers, bass, treble, nut, strings, run, start, inwards, apart)
+        half = numbers.nut_width / 2
+        most = max(max(widths[side][0] for side in ("bass", "treble")) - half, 0.0)
+        before, start = start, min(max(14.0 + 0.9 * most, 18.0), START)
+        if before == start:
+            break
     sides = {}
     for needs in (bass, treble):
         sign = 1.0 if needs.side == "treble" else -1.0
@@ -66,7 +85,7 @@ def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, spread: float) -
         Node(at=b.s0.p0),
     )
     return Shape(Loop(nodes=nodes), {side: made.s0.length() for side, made in sides.items()},
-                 {side: (made.edge.p0, made.edge.p1) for side, made in sides.items()})
+                 {side: (made.edge.p0, made.edge.p1) for side, made in sides.items()}, lanes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,24 +100,42 @@ class _Edge:
         return self.edge.p1
 
 
-def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, spread: float,
-            run: float) -> dict[str, tuple[float, float]]:
-    """Half widths (from the centreline, outwards positive) of each edge where its run begins and ends."""
+def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, strings: Sequence[String], run: float,
+            start: float, inwards: Mapping[Side, float], apart: float) -> tuple[dict[Side, tuple[float, float]], dict[Side, Lane]]:
+    """(half widths of each edge where its run begins and ends, from the centreline, outwards positive; lanes of slots)."""
     half = numbers.nut_width / 2
-    if bass.count and treble.count:
-        found = {}
-        for needs in (bass, treble):
-            least = max(needs.inner + needs.keep, half + 2.0)
-            ideal = _pull(numbers, needs, spread)
-            begin = max(ideal[0], least)
-            found[needs.side] = (begin, max(ideal[1], least, begin - TAPER[needs.has_slot] * run))
-        return found
-    one, other = (bass, treble) if bass.count else (treble, bass)
-    begin, end = _pull(numbers, one, spread)
-    begin = max(begin, half + 1.0)
-    end = max(end, begin - STEEPEST[one.has_slot] * run)
-    room = one.inner + NEIGHBOUR
-    return {one.side: (begin, end), other.side: (max(half + 3.0, room - begin), max(room - end, half - 4.0))}
+    places = nut_places(nut, strings)
+    found: dict[Side, tuple[float, float]] = {}
+    lanes: dict[Side, Lane] = {}
+    slotted = bass.has_slot or treble.has_slot
+    both = bool(bass.count and treble.count)
+    # The wood between the sides stands where their strings part, so that these run straight on to posts in slots.
+    part = (places[numbers.bass - 1] + places[numbers.bass]) / 2 if both and slotted else 0.0
+    for needs in (bass, treble):
+        if not needs.count:
+            continue
+        shift = part if needs.side == "treble" else -part
+        steepest = (TAPER if both else STEEPEST)[needs.has_slot]
+        if needs.has_slot:
+            lines = strung(needs, nut, strings, places, part, start, (run - needs.run) / 2)
+            keep = needs.keep + apart if both else None
+            least = max(SLOT_INNER + (keep or 0.0), half - shift + 2.0)
+            made = lane(needs, lines, nut, start, run, least, keep, steepest, numbers.thickness,
+                        inwards.get(needs.side, 0.0))
+            lanes[needs.side] = made
+            found[needs.side] = (made.begin + shift, made.end + shift)
+            continue
+        ideal = _pull(numbers, needs, nut.spread)
+        least = max(needs.inner + needs.keep + shift, half + 2.0) if both else half + 1.0
+        begin = max(ideal[0], least)
+        found[needs.side] = (begin, max(ideal[1], least if both else -math.inf, begin - steepest * run))
+    if not both:
+        one, other = (bass, treble) if bass.count else (treble, bass)
+        begin, end = found[one.side]
+        made = lanes.get(one.side)
+        inner = (one.inner, one.inner) if made is None else (made.inner_nut, made.inner_tip)
+        found[other.side] = (max(half + 3.0, inner[0] + NEIGHBOUR - begin), max(inner[1] + NEIGHBOUR - end, half - 4.0))
+    return found, lanes
 
 
 def _pull(numbers: Numbers, needs: SideNeeds, spread: float) -> tuple[float, float]:

@@ -10,14 +10,14 @@ from dataclasses import replace
 from geometry.checks import CheckResult, LiveCheck, Snag
 from geometry.checks.moves import Change, Move
 from geometry.checks.snags import NOTE, SPOILS
-from geometry.checks.words import listed, up
+from geometry.checks.words import listed, tenths, up
 from geometry.cures.carry_out import carried_out
 from geometry.cures.judge import Before, Verdict
 from geometry.cures.tracks import Track, tracks
 from geometry.cures.words import told
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import count, say
 
 _STEPS = (0.0, 0.1, 0.2, 0.4, 0.8)
 _STRIDE, _LONG_STRIDE, _LONG_AFTER = 1.0, 2.0, 8.0
@@ -89,6 +89,7 @@ class _Search:
         self._lacked: dict[int, list[float]] = {}
         self._in_the_way: Counter[str] = Counter()
         self.trials = 0
+        self._farthest = 0.0
 
     def amount(self, step: int) -> float:
         """The amount of a step: the least that could do, then growing, in tenths of a mm."""
@@ -100,6 +101,7 @@ class _Search:
     def trial(self, i: int, way: Track, amount: float) -> Verdict | None:
         """What the move does; None when it cannot be made."""
         self.trials += 1
+        self._farthest = max(self._farthest, amount)
         move = way.make(amount)
         try:
             after = self._checker.check(carried_out(self._layout, move))
@@ -141,16 +143,18 @@ class _Search:
         return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:
-        """The snag with its advice, and what stands in the way of a single move."""
+        """The snag with its advice, what was tried in vain, and what stood in the way.
+
+        The search is no proof: it follows the ways in `tracks` in steps, so the sentence says how far it looked.
+        """
         if not tried:
             return replace(self._snag, cured=self._snag.advice)
         own = set(self._snag.between)
         names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [
             name for name, _ in self._in_the_way.most_common(2)]
-        if not names:
-            said = say("No single move does it.")
-        elif len(names) == 1:
-            said = say("No single move does it: {names} stands in the way.", names=names[0])
-        else:
-            said = say("No single move does it: {names} stand in the way.", names=listed(names))
-        return replace(self._snag, cured=f"{said} {self._snag.advice}")
+        sentences = [count(self.trials, "The one move that was tried does not do it.",
+                           "Of {n} moves of one part that were tried, up to {far} mm, none does it.",
+                           far=tenths(self._farthest))]
+        if names:
+            sentences.append(say("In the way: {names}.", names=listed(names)))
+        return replace(self._snag, cured=" ".join([*sentences, self._snag.advice]))

@@ -33,20 +33,20 @@ def dives(layout: Headstock, slot: Slot, found: Sequence[Run] | None = None) -> 
     return tuple(one for one in made if one is not None)
 
 
-def freeing_ramp(layout: Headstock, slot_id: str) -> Ramp | None:
+def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) -> Ramp | None:
     """The ramp that gives every string of a slot its margin over the nut end; None when they have it without one.
 
     Length and depth in whole tenths of a millimetre, tried on the exact shapes. GeometryError when no
-    ramp does: it would begin at the nut, or come out at the back.
+    ramp does: it would begin at the nut, or come out at the back. Without a `width` (mm) it is as wide as the slot.
     """
     slot = next((s for s in layout.slots if s.id == slot_id), None)
     if slot is None:
         raise GeometryError(say("There is no slot named {slot_id}.", slot_id=slot_id))
     found = runs(layout)
-    return ramp_for(slot, dives(layout, slot, found), layout.margins.string_air, layout.blank.thickness)
+    return ramp_for(slot, dives(layout, slot, found), layout.margins.string_air, layout.blank.thickness, width)
 
 
-def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) -> Ramp | None:
+def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, width: float | None = None) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
     wall = found[0].wall if found else Wall(slot_path(slot))
     plain = replace(slot, ramp=None)
@@ -58,7 +58,7 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float) ->
     length, depth = _first_guess(slot, [one for one in bare if one is not None], air)
     deepest = thickness if slot.depth is None else slot.depth
     for _ in range(_TRIES):
-        ramp = Ramp(length=length, depth=depth)
+        ramp = Ramp(length=length, depth=depth, width=width)
         if not length < _room(slot):
             raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air:g} mm or less from "
                                     "the nut: raise the nut, or start the slot nearer to it.",

@@ -1,5 +1,7 @@
 """A move that cures a snag, carried out as an edit: the snag is gone, nothing new spoils the work, nothing got worse."""
 
+import re
+
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
@@ -8,6 +10,8 @@ from app.formats.headstock import read
 from geometry.checks import check
 from geometry.cures import apply_cure, curable, settle
 from geometry.errors import GeometryError
+from geometry.layout import SingleHole
+from tests.geometry.checks.heads import head, loop
 from tests.property.layouts import DEMO, SAMPLES, displaced, edited
 
 _QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
@@ -71,3 +75,18 @@ def test_a_snag_without_a_move_cannot_be_applied():
         apply_cure(DEMO, note)
 
 
+
+
+def test_what_was_tried_in_vain_is_told_and_nothing_is_claimed_beyond_it():
+    """A hole of 8 mm wants 8 + 2 * 4 = 16 mm of wood; the head is 14 mm wide from end to end."""
+    narrow = head(outline=loop((-7.0, 0.0), (7.0, 0.0), (7.0, 180.0), (-7.0, 180.0)), pins=(),
+                  holes=(SingleHole(id="h", at=(0.0, 90.0), diameter=8.0),))
+    result = check(narrow)
+    snag = next(s for s in result.snags if s.kind == "hole-to-outline")
+    said = settle(narrow, result, snag)
+    assert said.move is None
+    told = re.match(r"Of (\d+) moves of one part that were tried, up to ([\d.]+) mm, none does it\.", said.cure)
+    assert 4 <= int(told[1]) <= 300 and 1.0 <= float(told[2]) <= 15.0
+    assert said.cure.endswith(snag.cure)
+    # Fewer trials are told as fewer.
+    assert settle(narrow, result, snag, most=1).cure.startswith("The one move that was tried does not do it.")

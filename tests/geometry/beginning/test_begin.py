@@ -1,10 +1,11 @@
 """A layout from numbers: sound over the whole range, or refused with a number that works."""
 
+import math
 from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from app.formats import headstock
@@ -15,25 +16,21 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, loop_path
 from geometry.layout.edges import edges
 from geometry.solids.frames import frames
+from geometry.strings.ramps import dives
 from geometry.strings.runs import runs
 
 MOUNTS = ("face", "side", "mixed")
 COUNTS = [(bass, total - bass) for total in range(4, 13) for bass in range(total + 1)]
 
 
-LEFT_TO_THE_MAKER = {"string-to-nut-end", "string-to-wall"}
-"""Where a string dives is settled by the ramp and by which post serves it: what is left is pared, nothing is spoiled."""
-
-
 def sound(layout: Headstock) -> CheckResult:
-    """The layout's check, which must hold nothing but notes and strings that want some wood pared away."""
+    """The layout's check, which must hold nothing but notes: no string rubs, no wood is thin."""
     result = check(layout)
-    assert [s.text for s in result.snags if s.grade != "note" and s.kind not in LEFT_TO_THE_MAKER] == []
-    assert not result.spoils
+    assert [s.text for s in result.snags if s.grade != "note"] == []
     return result
 
 
-@settings(max_examples=60)
+@settings(max_examples=40, phases=(Phase.explicit, Phase.reuse, Phase.generate))
 @given(st.sampled_from(COUNTS), st.sampled_from(MOUNTS), st.sampled_from(MOUNTS), st.floats(10, 90),
        st.floats(80, 420), st.floats(40, 180), st.floats(8, 45), st.floats(25, 95), st.booleans())
 def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, treble, pitch, length, width, thickness,
@@ -73,6 +70,22 @@ def test_strings_do_not_cross():
     assert [r.tuner for r in reversed(treble)] == ["treble face 1", "treble side 1", "treble face 2", "treble side 2"]
 
 
+@pytest.mark.parametrize("counts", [(0, 6), (6, 0), (1, 6), (2, 4), (3, 3), (5, 5), (6, 6)], ids=str)
+@pytest.mark.parametrize("mount", ["side", "mixed"])
+def test_strings_come_down_beside_walls_with_air_and_bend_little(counts, mount):
+    """What the slots are laid out for, measured string by string: half a millimetre beside every wall and over every end."""
+    _, layout, _ = mended(Numbers(*counts, mount, mount, pitch=28.0))
+    seen = 0
+    for slot in layout.slots:
+        for one in dives(layout, slot):
+            assert one.beside().air >= 0.5 and one.end().air >= 0.5
+            seen += 1
+        assert slot.ramp is None or slot.ramp.length < 25.0
+    assert seen == sum(layout.pattern(t.pattern).mount == "side" for t in layout.tuners)
+    angles = [abs(math.degrees(run.side_angle)) for run in runs(layout)]
+    assert max(angles) < 12.0 and sum(angles) / len(angles) < 7.0
+
+
 def test_both_sides_alike_make_a_symmetric_head():
     _, layout, _ = mended(Numbers(3, 3, "side", "side", pitch=34, nut_width=50))
     there = mirror_layout(layout)
@@ -85,7 +98,7 @@ def test_a_slot_lies_where_the_posts_need_it():
     """By hand: the post ends 29 mm from the seat, its drill's point 30 + 0.3 x 6.4 = 31.92 mm; the wall lies beyond."""
     _, layout, _ = mended(Numbers(3, 3, "side", "side", pitch=34))
     slot = layout.slots[1]
-    assert isinstance(slot.shape, StraightSlot) and slot.shape.width == 13.6
+    assert isinstance(slot.shape, StraightSlot) and slot.shape.width >= 13.6
     seat = frames(layout)["treble 2"].origin
     axis = (slot.shape.nut_end[0] + slot.shape.tip_end[0]) / 2
     assert seat[0] - axis - slot.shape.width / 2 > 8.0 + 1.5

@@ -1,0 +1,171 @@
+"""Where the edge of a side and the walls of its slot must stand, so that its strings run free to their posts.
+
+Each string comes straight from the nut and goes down to its post. As long as
+it is above the face it may pass over anything; from there on the slot has to
+hold it. Half widths are tried one by one, with every taper that a drill still
+enters without skating, and the one is taken at which the strings bend least
+at the nut and the slot is not too wide.
+
+Along y from the nut line; across, outwards positive, from the line where the
+strings of the two sides part. Lengths in mm.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from geometry.beginning.needs import LEAD, SLOT_BEFORE, SLOT_INNER, SLOT_OUTER, THROUGH_SIDE, SideNeeds
+from geometry.layout import Nut, String
+from geometry.layout.generic import PATTERNS
+from geometry.layout.shop import Margins
+
+AIR = Margins().string_air + 0.15
+"""Beside a string: its margin, and what belly and tilt of the edge take."""
+SPARE = 0.4
+"""Kept between a slot and the line that it must not cross."""
+PLAIN = 20.0
+"""A slot no wider than this keeps straight walls; where strings want more it opens towards the nut."""
+RAMP, HALF_SLOT = 13.0, 7.0
+"""From where the first string comes down to the face to the middle of the slot's round nut end, so that its ramp stays
+short; and half of what a slot is wide."""
+_STEP, _STRIDE, _STEPS, _TAPERS = 0.5, 2.5, 13, 7
+_GENTLE, _MOST = 5.0, 9.0
+"""degrees: up to the first a side angle costs little, beyond the second the layout is only taken for want of another"""
+_OPENS = 3.0
+"""What a slot costs whose walls are not parallel, in degrees of bend"""
+_PATTERN = {pattern.id: pattern for pattern in PATTERNS}
+
+
+@dataclass(frozen=True, slots=True)
+class Lane:
+    """Half widths of the edge where its run begins and ends, how far in from it the inner wall stands at the nut end and
+    at the tip end of the slot, and how far before its first bore the slot's nut end has its middle."""
+
+    begin: float
+    end: float
+    inner_nut: float
+    inner_tip: float
+    before: float
+
+    @property
+    def straight(self) -> bool:
+        """Whether the slot's walls are parallel."""
+        return self.inner_nut == self.inner_tip
+
+    @property
+    def inner(self) -> float:
+        """The farthest that the slot reaches in from the edge."""
+        return max(self.inner_nut, self.inner_tip)
+
+
+@dataclass(frozen=True, slots=True)
+class Strung:
+    """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), and the level and offset in from the edge of its post."""
+
+    at: float
+    radius: float
+    along: float
+    wound: float
+    dives: bool
+
+
+def strung(needs: SideNeeds, nut: Nut, strings: Sequence[String], places: Sequence[float], part: float, start: float,
+           late: float) -> tuple[Strung, ...]:
+    """The strings of a side from its edge to the middle; `late` is how far its row begins behind the longer one."""
+    sign = 1.0 if needs.side == "treble" else -1.0
+    outer = range(len(strings) - 1, -1, -1) if needs.side == "treble" else range(len(strings))
+    thickest = max(string.diameter for string in strings) / 2
+    made = []
+    for i, kind in zip(outer, needs.kinds, strict=False):
+        through = kind == "side"
+        wound = _PATTERN[THROUGH_SIDE].post.string_hole if through else needs.inset + 3.0
+        made.append(Strung(sign * (places[i] - part), thickest,
+                           start + late + LEAD + len(made) * needs.pitch, wound, through))
+    return tuple(made)
+
+
+def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run: float, least: float, keep: float | None,
+         steepest: float, thickness: float, inwards: float = 0.0) -> Lane:
+    """The best lane of a side with tuners through the side.
+
+    `start` and `run`: where the run of the edge begins, and how long it is. `least`: of both half widths. `keep`: how
+    far from the parting line the slot must stay, None where no line bounds it. `inwards` moves the inner wall
+    further in than the strings seem to ask for.
+    """
+    diving = [one for one in lines if one.dives]
+    bore, last = diving[0].along, diving[-1].along
+    first = min(bore - SLOT_BEFORE, max(min(_sinks(one, nut, thickness) for one in diving) + RAMP, start + HALF_SLOT))
+    best: tuple[float, float, float, Lane] | None = None
+
+    def tried(taper: float, width: float) -> None:
+        nonlocal best
+        made, lacks = _walls(diving, nut, start, width, taper, run, thickness, inwards, first, bore, last)
+        if keep is not None:
+            lacks += max(0.0, *(keep - (width - taper * (y - start) - inner)
+                                for y, inner in ((first - HALF_SLOT, made.inner_nut), (last + HALF_SLOT, made.inner_tip))))
+        cost = _cost(lines, start, width, taper, made, lacks)
+        if best is None or cost < best[0] - 1e-9:
+            best = cost, taper, width, made
+    for k in range(_TAPERS):
+        taper = steepest * k / (_TAPERS - 1)
+        for step in range(_STEPS):
+            tried(taper, least + taper * run + step * _STRIDE)
+    _, taper, width, _ = best
+    for nearer in range(1, round(_STRIDE / _STEP)):
+        tried(taper, width + nearer * _STEP)
+        if width - nearer * _STEP >= least + taper * run:
+            tried(taper, width - nearer * _STEP)
+    return best[3]
+
+
+def _cost(lines: Sequence[Strung], start: float, width: float, taper: float, made: Lane, lacks: float) -> float:
+    """What a lane costs: wood in the way is the worst, then strings that bend far, then wide slots and heads."""
+    angles = [math.degrees(math.atan2(abs(width - taper * (one.along - start) - one.wound - one.at), one.along))
+              for one in lines]
+    worst = max(angles)
+    bends = worst + 2 * max(0.0, worst - _GENTLE) + 20 * max(0.0, worst - _MOST)
+    opens = 0.0 if made.straight else _OPENS
+    return 1000 * lacks + bends + opens + 0.25 * max(0.0, made.inner - SLOT_INNER) + 0.15 * width
+
+
+def _walls(lines: Sequence[Strung], nut: Nut, start: float, width: float, taper: float, run: float, thickness: float,
+           inwards: float, first: float, bore: float, last: float) -> tuple[Lane, float]:
+    """The narrowest slot that holds every string from where it is down to its post, and the posts; and how far a string
+    still comes through its outer wall, which stands where the rail begins."""
+    outside = 0.0
+    needed: list[tuple[float, float]] = [(y, SLOT_INNER) for y in (first, last)]
+    for one in lines:
+        post = width - taper * (one.along - start) - one.wound
+        begins = max(_sinks(one, nut, thickness), first - HALF_SLOT)
+        if begins < one.along:
+            at = one.at + (post - one.at) * begins / one.along
+            inside = width - taper * (begins - start) - at
+            needed.append((begins, inside + one.radius + AIR + inwards))
+            outside = max(outside, SLOT_OUTER + one.radius + AIR - inside)
+    most = max(inner for _, inner in needed)
+    if most - SLOT_OUTER <= PLAIN:
+        return Lane(width, width - taper * run, round(most, 2), round(most, 2), bore - first), outside
+    return Lane(width, width - taper * run, *_opening(needed, first, last), bore - first), outside
+
+
+def _sinks(one: Strung, nut: Nut, thickness: float) -> float:
+    """The level at which a string that winds over a post in mid-wood comes down to the face."""
+    low = thickness / 2 - one.radius - _PATTERN[THROUGH_SIDE].post.diameter / 2
+    return one.along * max(0.0, nut.height - AIR - one.radius) / (nut.height + low)
+
+
+def _opening(needed: Sequence[tuple[float, float]], first: float, last: float) -> tuple[float, float]:
+    """The line beyond all (y, inner) that falls towards the tip and encloses the least: its values at two levels."""
+    middle, hull = (first + last) / 2, []
+    for y, d in sorted(needed):
+        while len(hull) > 1 and (hull[-1][0] - hull[-2][0]) * (d - hull[-2][1]) >= (y - hull[-2][0]) * (hull[-1][1] - hull[-2][1]):
+            hull.pop()
+        hull.append((y, d))
+    for (y0, d0), (y1, d1) in zip(hull, hull[1:], strict=False):
+        if y0 <= middle <= y1 and d1 < d0:
+            slope = (d1 - d0) / (y1 - y0)
+            return round(d0 + slope * (first - y0), 2), round(d0 + slope * (last - y0), 2)
+    most = max(d for _, d in needed)
+    return round(most, 2), round(most, 2)
