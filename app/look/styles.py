@@ -27,7 +27,7 @@ class Look:
 
 
 LOOKS: dict[str, Look] = {
-    "blank": Look("line", "strip", z=0.0),
+    "blank": Look("rim", "strip", z=0.0),
     "waste": Look("", "waste", z=0.5),
     "wood": Look("", "wood", z=1.0),
     "outline": Look("edge", width=1.6, z=6.0),
@@ -60,7 +60,7 @@ LOOKS: dict[str, Look] = {
     "router base": Look("metal", "metal", opacity=0.12, z=3.1),
     "shank": Look("metal", "metal", opacity=0.35, z=7.1),
     "cutter": Look("edge", "metal", opacity=0.7, z=7.2),
-    "follower": Look("template", "template", opacity=0.55, z=7.3),
+    "follower": Look("template", "template", opacity=0.55, dash=(4, 2), z=7.3),
     "left standing": Look("tight", "tight", opacity=0.6, z=7.0),
     "ramp": Look("edge", "slot", opacity=0.45, dash=(4, 2), z=1.8),
     "flat": Look("edge", width=2.4, z=6.2),
@@ -74,6 +74,8 @@ LOOKS: dict[str, Look] = {
 }
 
 
+BROADER = 0.9
+"""Pixels by which the lines of what is spoiled are broader, so that it is known without its colour."""
 HIDDEN = " hidden"
 """Appended to the style of a mark on the far side of what is looked at."""
 
@@ -95,6 +97,7 @@ def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
     own = style not in ("seat", "button", "string", "axis", "centreline")
     if state.startswith(("spoils", "tight")) and own and colour:
         colour = theme.spoils if state.startswith("spoils") else theme.tight
+        width += BROADER if state.startswith("spoils") else 0.0
     if state.endswith("held") and own:
         width += 1.2
     pen = QPen(Qt.PenStyle.NoPen)
