@@ -36,7 +36,8 @@ def look(program: Path, folder: Path) -> Iterator[tuple[str, bool, float]]:
 def _try(what: str, program: Path, words: list, wanted: str, code: int = 0) -> Iterator[tuple[str, bool, float]]:
     began = time.monotonic()
     done = _call(program, words, {})
-    yield what, done.returncode == code and wanted in done.stdout + done.stderr, time.monotonic() - began
+    good = done.returncode == code and wanted in done.stdout + done.stderr
+    yield what if good else f"{what} ({done.stderr.strip()})", good, time.monotonic() - began
 
 
 def _call(program: Path, words: list, environ: dict[str, str]) -> subprocess.CompletedProcess:

@@ -21,7 +21,7 @@ def see(file: str) -> None:
         QApplication.activeWindow().grab().save(file, "PNG")
         QApplication.exit(0)
 
-    def wait_and_paint() -> int:
+    def wait_and_paint(*_: object) -> int:
         QTimer.singleShot(3000, paint)
         return wait()
 
