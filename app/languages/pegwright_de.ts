@@ -1486,7 +1486,7 @@
     </message>
     <message>
         <source>Chan&amp;ges to this layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderun&amp;gen an diesem Entwurf</translation>
     </message>
     <message>
         <source>Chance: being worked out…</source>
@@ -1530,7 +1530,7 @@
     </message>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen</translation>
     </message>
     <message>
         <source>Changes to this layout</source>
@@ -3418,7 +3418,7 @@
     </message>
     <message>
         <source>List what was done, and go back to any of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflisten, was getan wurde, und zu jedem Schritt zurückgehen.</translation>
     </message>
     <message>
         <source>Lists &amp;lower</source>

@@ -82,5 +82,5 @@ def test_undo_and_redo_stand_at_the_end_of_the_menu_bar(bench):
 def test_the_sheet_of_all_signs_shows_them(qapp):
     for theme in THEMES.values():
         image = icon_sheet(theme).toImage()
-        found = {image.pixelColor(x, y).name().upper() for x in range(0, image.width(), 3) for y in range(image.height())}
+        found = {image.pixelColor(x, y).name().upper() for x in range(0, image.width(), 3) for y in range(0, image.height(), 2)}
         assert {theme.ink, theme.bore, theme.wood, theme.panel} <= found

@@ -56,7 +56,13 @@ class SignEngine(QIconEngine):
         painter.drawPixmap(QPointF(rect.center().x() + 0.5 - side.width() / 2, rect.center().y() + 0.5 - side.height() / 2), made)
 
     def clone(self) -> QIconEngine:
-        return SignEngine(self._name, self._theme, self._in_menu)
+        """Asked for when a copy of the icon is changed. Qt takes the clone for its own, but Python would let go of it."""
+        made = SignEngine(self._name, self._theme, self._in_menu)
+        _clones.append(made)
+        return made
+
+
+_clones: list[SignEngine] = []
 
 
 @lru_cache(maxsize=200)

@@ -1,12 +1,13 @@
 """The program's own signs: crisp at every size, told apart, seen on every ground; and the program's own picture."""
 
+import gc
 import io
 import itertools
 
 import numpy as np
 import pytest
 from PIL import Image
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QIcon, QImage
 
 from app.look.icons import SHAPES, button_icon
 from app.look.icons.icon import PIXELS, paint
@@ -92,3 +93,14 @@ def test_the_containers_hold_every_size():
     with Image.open(FOLDER / "pegwright.icns") as icns:
         sides = {width * scale for width, _, scale in icns.info["sizes"]}
     assert {32, 128, 256, 512} <= sides
+
+
+def test_a_copy_of_an_icon_that_is_changed_outlives_the_collector(qapp):
+    """Qt keeps a clone of the engine that Python has no other hold of: without `_clones` this painted freed memory."""
+    copies = []
+    for name in list(SHAPES)[:6]:
+        copy = QIcon(button_icon(name, THEMES["day"]))
+        copy.setIsMask(True)
+        copies.append(copy)
+    gc.collect()
+    assert all(not copy.pixmap(20, 20).isNull() for copy in copies)
