@@ -6,18 +6,16 @@ import base64
 from functools import lru_cache
 from html import escape
 
-from PySide6.QtCore import QBuffer, QIODevice, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath, QPalette, QPixmap, QTransform
+from PySide6.QtCore import QBuffer, QIODevice, QRectF
+from PySide6.QtGui import QColor, QPainter, QPalette, QPixmap, QTransform
 
 from app.help.pictures import picture
-from app.look.paths import add_mark
-from app.look.styles import LOOKS, pen_and_brush, style_key
+from app.look.painting import Painting
 from app.look.theme import DAY, LAMP, Theme
 from geometry.drawing import Drawing, Label
 
 WIDTH, HEIGHT = 300, 190
 """Pixels of a drawing in a tip."""
-LETTER = 11
 
 
 def pictured(sentence: str, drawing: str, palette: QPalette) -> str:
@@ -38,12 +36,8 @@ def _encoded(drawing: str, dark: bool) -> str:
 
 def drawn(marks: Drawing, theme: Theme) -> QPixmap:
     """A drawing of the glossary with its words, fitted into a tip."""
-    paths, box = [], QRectF()
-    for mark in sorted((m for m in marks if not isinstance(m, Label)), key=lambda m: LOOKS[m.style].z):
-        path = QPainterPath()
-        add_mark(path, mark)
-        paths.append((path, style_key(mark)))
-        box = box.united(path.boundingRect())
+    painting = Painting(marks)
+    box = QRectF(painting.box)
     for mark in marks:
         if isinstance(mark, Label):
             half = 1.05 * len(mark.text) + 1
@@ -57,21 +51,6 @@ def drawn(marks: Drawing, theme: Theme) -> QPixmap:
     view.scale(scale, -scale)
     view.translate(-box.center().x(), -box.center().y())
     painter = QPainter(pixmap)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    for path, style in paths:
-        pen, brush = pen_and_brush(style, theme, "")
-        painter.setPen(pen)
-        painter.setBrush(brush)
-        painter.drawPath(view.map(path))
-    font = QFont(painter.font())
-    font.setPixelSize(LETTER)
-    painter.setFont(font)
-    painter.setPen(QColor(theme.ink))
-    for mark in marks:
-        if isinstance(mark, Label) and mark.text:
-            at = view.map(*mark.at)
-            wide = painter.fontMetrics().horizontalAdvance(mark.text) + 4
-            left = {"left": 0.0, "middle": -wide / 2, "right": -wide}[mark.anchor]
-            painter.drawText(QRectF(at[0] + left, at[1] - 9, wide, 18), Qt.AlignmentFlag.AlignCenter, mark.text)
+    painting.paint(painter, view, theme, WIDTH)
     painter.end()
     return pixmap

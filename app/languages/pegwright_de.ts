@@ -11016,6 +11016,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the middle of string {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the name leads round in a circle</source>
         <translation type="unfinished"></translation>
     </message>

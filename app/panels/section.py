@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize
-from PySide6.QtGui import QPainter, QTransform
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.look.painting import Painting
+from app.look.signs import sign_path
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing
+from geometry.drawing.section_snags import Signs
 from geometry.saying import say
 
 
@@ -21,6 +23,7 @@ class SectionView(QWidget):
         self._theme = theme
         self._room_below = room_below
         self._drawing: Drawing = ()
+        self._signs: Signs = ()
         self._painting = Painting()
         self._box = QRectF()
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
@@ -31,11 +34,11 @@ class SectionView(QWidget):
         self._theme = theme
         self.update()
 
-    def show_drawing(self, drawing: Drawing) -> None:
-        """Show a display list; an empty one hides the view."""
-        if drawing == self._drawing:
+    def show_drawing(self, drawing: Drawing, signs: Signs = ()) -> None:
+        """Show a display list and the snags in it; an empty list hides the view."""
+        if drawing == self._drawing and signs == self._signs:
             return
-        self._drawing = drawing
+        self._drawing, self._signs = drawing, signs
         self._painting = Painting(drawing)
         self._box = self._painting.box
         self.setVisible(bool(drawing))
@@ -72,3 +75,18 @@ class SectionView(QWidget):
         move.scale(scale, -scale)
         move.translate(-self._box.center().x(), -self._box.bottom())
         self._painting.paint(painter, move, self._theme, self.width())
+        for at, grade in self._signs:
+            if self._box.adjusted(-4, -4, 4, 4).contains(QPointF(*at)):
+                self._ring(painter, move.map(QPointF(*at)), grade)
+
+    def _ring(self, painter: QPainter, at: QPointF, grade: str) -> None:
+        colour = QColor(self._theme.spoils if grade == "spoils the work" else self._theme.tight)
+        painter.setPen(QPen(colour, 1.8))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(at, px(9), px(9))
+        painter.save()
+        painter.translate(at + QPointF(px(7), -px(7)))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        painter.drawPath(sign_path(grade, px(4)))
+        painter.restore()

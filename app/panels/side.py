@@ -18,6 +18,7 @@ from app.panels.tabs import Tabs
 from app.panels.stack import Stack
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
+from geometry.drawing.section_snags import Signs
 from geometry.saying import count, say
 from geometry.units import LengthUnit
 
@@ -162,11 +163,11 @@ class SidePanel(QWidget):
         self.tabs.button(2 if shown else 0).click()
         self._below.setVisible(shown or self._with_snags)
 
-    def show_section(self, title: str, drawing: Drawing) -> None:
+    def show_section(self, title: str, drawing: Drawing, signs: Signs = ()) -> None:
         """Show a section below the rows; an empty drawing hides it."""
         self._section_title.setText(title)
         self._section_title.setVisible(bool(drawing))
-        self._section.show_drawing(drawing)
+        self._section.show_drawing(drawing, signs)
 
     def show_result(self, result: CheckResult) -> None:
         """Show the snags and their tally."""

@@ -8,9 +8,17 @@ from app.tools.options import Options
 from app.tools.pointer import Gesture, Pointer, Shown
 from app.tools.snap import tidy
 from app.tools.things import Between, Thing, between, thing
+from geometry.drawing.shapes import straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.strings import runs
+
+
+UNDER_STRINGS = ("slot", "slot end", "ear", "blank edge")
+"""Large things over which a string can be taken for measuring."""
+STRING_REACH = 3.5
+"""Pixels within which a string is met."""
 
 
 def measure(layout: Headstock, options: Options) -> Gesture:
@@ -41,12 +49,29 @@ def _thing_at(layout: Headstock, pointer: Pointer) -> Thing:
     target: Target | None = hit(layout, pointer.at, pointer.mm_per_pixel, shape=True)
     if target is None or target.kind != "node":
         target = hit(layout, pointer.at, pointer.mm_per_pixel)
+    if target is None or target.kind in UNDER_STRINGS:
+        string = _string_at(layout, pointer)
+        if string is not None:
+            return string
     if target is None:
         return Thing(say("this point"), tidy(pointer.at))
     try:
         return thing(layout, target, strip_at(layout, pointer.at) is not None)
     except GeometryError:
         return Thing(say("this point"), tidy(pointer.at))
+
+
+def _string_at(layout: Headstock, pointer: Pointer) -> Thing | None:
+    """The middle line of the string under the pointer, from the nut to its post in plan."""
+    try:
+        lines = [(run.string, straight(run.nut, run.post)) for run in runs(layout)]
+    except GeometryError:
+        return None
+    near = min(((line.nearest(pointer.at).distance, name, line) for name, line in lines), default=None,
+               key=lambda one: one[0])
+    if near is None or near[0] > STRING_REACH * pointer.mm_per_pixel:
+        return None
+    return Thing(say("the middle of string {name}", name=near[1]), paths=(near[2],))
 
 
 def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[tuple, str]:

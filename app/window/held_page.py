@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, QTimer
 from app.panels.describe import describe
 from app.panels.several import several
 from app.window.stage_pages import stage_page
+from geometry.drawing.section_snags import snags_along_bore
 from geometry.drawing.sections import section_along_bore
 from geometry.saying import say
 
@@ -66,7 +67,7 @@ class HeldPage(QObject):
             self._window.side.show_result(result)
 
     def _page(self) -> None:
-        window, section = self._window, ()
+        window, section, signs = self._window, (), ()
         shown, held, room = window.document.shown, window.document.held, window.room
         if window.laying:
             return
@@ -78,9 +79,11 @@ class HeldPage(QObject):
         elif held:
             page = describe(shown, held[0], window.unit, window.node)
             if any(t.id == held[0] for t in shown.tuners):
-                section = section_along_bore(shown, held[0], window.unit, window.document.result.holes)
+                result = window.document.result
+                section = section_along_bore(shown, held[0], window.unit, result.holes)
+                signs = snags_along_bore(shown, held[0], result.snags, result.holes)
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         window.side.show_room(None)
         window.side.show_page(page)
-        window.side.show_section(say("Section along the bore"), section)
+        window.side.show_section(say("Section along the bore"), section, signs)

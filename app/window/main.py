@@ -206,9 +206,11 @@ class MainWindow(QMainWindow):
         self.canvas.show_guides(shown.marks)
         if self.laying:
             from geometry.drawing.line_section import line_section  # here: it brings the whole running order
+            from geometry.drawing.section_snags import snags_on_line
             self.side.show_room(None)
             self.side.show_section(say("Section along the line"),
-                                   line_section(shown.layout, *shown.line, self.unit))
+                                   line_section(shown.layout, *shown.line, self.unit),
+                                   snags_on_line(*shown.line, self.document.result.snags))
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 

@@ -71,3 +71,33 @@ def test_pages_that_are_not_on_show_do_not_widen_the_window(bench):
     bench.window.set_stage("tuners")
     bench.pump()
     assert bench.window.minimumSizeHint().width() <= max(before, 1100)
+
+
+def test_a_snag_is_marked_in_the_face_the_opened_out_view_the_section_and_the_solid(bench, monkeypatch):
+    """Red rings are there with the snags and gone without, in each of the four."""
+    from app.formats import headstock
+    from app.window.demo import samples
+    window = bench.window
+    window.document.replace(headstock.read(samples() / "mixed-one-slide-too-far.headstock.json"), None)
+    window.show_solid(True)
+    window.document.hold(("treble side 2",))
+    bench.pump()
+    red = window.theme.spoils.lower()
+
+    def shows(widget) -> bool:
+        image = widget.grab().toImage()
+        return any(image.pixelColor(x, y).name() == red for x in range(0, image.width()) for y in range(0, image.height()))
+
+    # The canvas is face and folded edges in one: a ring stands on each.
+    blank = bench.layout.blank
+    at = [item.pos() for item in window.canvas._snags._items]
+    assert any(abs(p.x()) < blank.treble for p in at) and any(p.x() > blank.treble for p in at)
+    turntable, section = window.beside.solid.turntable, window.side._section
+    assert section.isVisible() and turntable.isVisible()
+    assert shows(section) and shows(turntable)
+    window.document.hold(())
+    window.document.replace(headstock.read(samples() / "twelve-string-mixed.headstock.json"), None)
+    window.document.hold(("treble side 2",))
+    bench.pump()
+    assert not window.canvas._snags._items
+    assert not shows(section) and not shows(turntable)

@@ -7,10 +7,13 @@ import pytest
 from app.tools import Options, measure
 from app.tools.hit import hit
 from app.tools.things import between, thing
+from geometry import vectors as v
 from geometry.drawing import Label
+from geometry.edits import plan_point
 from geometry.layout import Ear
+from geometry.strings import runs
 from tests.app.tools.hands import TestHand
-from tests.geometry.edits.heads import plain, twelve
+from tests.geometry.edits.heads import demo, plain, twelve
 
 
 def apart(layout, a, b):
@@ -83,3 +86,23 @@ def test_meeting_in_plan_but_not_in_the_wood():
     hand.press(30.0, 100.0)
     readout = hand.press(20.0, 100.0).readout
     assert readout == "0 mm from peep to treble side 1 seen from the face, 1.8 mm apart in the wood"
+
+
+def test_from_a_string_to_a_post_beside_it():
+    """Held against many points of the string, one by one."""
+    head = demo()
+    hand = TestHand(measure(head, Options()), head)
+    run = next(run for run in runs(head) if run.tuner == "treble face 3")
+    at = v.along(run.nut, v.unit(v.sub(run.post, run.nut)), 28.0)
+    shown = hand.press(*at)
+    assert shown.readout.startswith("from the middle of string ")
+    other = plan_point(head, "treble face 1")
+    shown = hand.press(*other)
+    radius = max(b.diameter for b in head.pattern(head.tuner("treble face 1").pattern).bores if b.at == (0.0, 0.0)) / 2
+    points = [v.along(run.nut, v.unit(v.sub(run.post, run.nut)), k * run.length / 20000) for k in range(20001)]
+    nearest = min(math.dist(p, other) for p in points) - radius
+    told = next(mark.text for mark in shown.marks if isinstance(mark, Label))
+    assert told == f"{nearest:.1f} mm"
+    # Drawn and kept while the pointer goes on, until Esc.
+    assert hand.move(0.0, 0.0).marks == shown.marks
+    assert hand.key("escape") is None and hand.running.over
