@@ -27,11 +27,7 @@ from geometry.tolerance import FLAT
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of buttons behind the head."""
-    rows = [(item, scene.outline, scene.layout.margins) for item in scene.items
-            if item.button is not None and item.mount == "face"]
-    if rows:
-        for found in scene.memo.many(_behind, rows):
-            yield from found
+    return scene.memo.snags_together(_behind, scene.items, scene.outline, scene.layout.margins)
 
 
 def pairs(scene: Scene) -> list[tuple[Item, Item, Margins]]:
@@ -74,15 +70,22 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
                 push=apart(one, two, on_a - on_b, needed - measured))
 
 
-def _behind(rows: Sequence[tuple[Item, Wall, Margins]]) -> list[tuple[Snag, ...]]:
+def _behind(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
     """Face tuners' buttons beyond the edge of the head: room for the fingers, and room to turn."""
-    _, outline, margins = rows[0]
-    paths = [_shadow(item) for item, *_ in rows]
+    ours = [item.button is not None and item.mount == "face" for item in items]
+    found = iter(_all_behind([item for item, own in zip(items, ours, strict=True) if own], outline, margins))
+    return [next(found) if own else () for own in ours]
+
+
+def _all_behind(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
+    if not items:
+        return []
+    paths = [_shadow(item) for item in items]
     areas = shapely.polygons([[segment.p0 for segment in path] for path in paths])
     meeting = shapely.intersects(outline.area, areas)
     near = shapely.dwithin(outline.line, areas, margins.button_gap + FLAT)
     return [_to_wood(item, Wall(path), bool(meets), outline, margins) if meets or close else ()
-            for (item, *_), path, meets, close in zip(rows, paths, meeting, near, strict=True)]
+            for item, path, meets, close in zip(items, paths, meeting, near, strict=True)]
 
 
 def _shadow(item: Item) -> Path:

@@ -18,14 +18,15 @@ from geometry.tolerance import TOUCH
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every blind drilling square to the face."""
-    layout = scene.layout
-    asked = {hole.id: hole.depth for hole in layout.holes}
-    for item in scene.items:
-        if item.mount == "face":
-            yield from scene.memo.of(_tuner, item, scene.drills, layout.blank.thickness, layout.margins)
-        elif item.what == "hole" and asked[item.id] is not None:
-            yield from scene.memo.of(_single, item, asked[item.id], scene.drills, layout.blank.thickness,
-                                     layout.margins)
+    return scene.memo.snags(_own, scene.items, scene.drills, scene.layout.blank.thickness, scene.layout.margins)
+
+
+def _own(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+    if item.mount == "face":
+        return _tuner(item, drills, thickness, margins)
+    if item.asked is not None:
+        return tuple(_blind(item.drillings[0], item.asked, drills, thickness, margins))
+    return ()
 
 
 def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
@@ -40,11 +41,6 @@ def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tu
         if any(d.role == "post" for d in hole.drillings):
             found += _through(item, hole.drillings, thickness)
     return tuple(found)
-
-
-def _single(item: Item, depth: float, drills: Drills, thickness: float,
-            margins: Margins) -> tuple[Snag, ...]:
-    return tuple(_blind(item.drillings[0], depth, drills, thickness, margins))
 
 
 def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,

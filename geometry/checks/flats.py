@@ -18,11 +18,13 @@ from geometry.solids.walls import Wall
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every flat alone and with every slot."""
-    for item in scene.items:
-        if item.mount == "side" and item.tuner.flat is not None:
-            yield from scene.memo.of(_alone, item)
-            for opening in scene.openings:
-                yield from scene.memo.of(_rail, item, opening, scene.layout.margins)
+    return scene.memo.snags(_own, scene.items, scene.openings, scene.layout.margins)
+
+
+def _own(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
+    if item.mount != "side" or item.tuner.flat is None:
+        return ()
+    return (*_alone(item), *(snag for opening in openings for snag in _rail(item, opening, margins)))
 
 
 def _alone(item: Item) -> tuple[Snag, ...]:

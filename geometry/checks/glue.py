@@ -18,11 +18,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """A snag for every upright drilling that a glue line runs through; one note an ear for bores that cross it."""
     blank = scene.layout.blank
     for ear in scene.layout.ears:
-        crossing = []
-        for item in scene.items:
-            yield from scene.memo.of(_along, item, ear, blank)
-            if scene.memo.of(_across, item, ear, blank):
-                crossing.append(item.id)
+        yield from scene.memo.snags(_along, scene.items, ear, blank)
+        across = scene.memo.each(_across, scene.items, ear, blank)
+        crossing = [item.id for item, crosses in zip(scene.items, across, strict=True) if crosses]
         if crossing:
             yield Snag("glue-line-crossed", NOTE, (ear.id, *crossing),
                        (line_x(ear, blank), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,

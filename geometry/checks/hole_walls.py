@@ -15,7 +15,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of
 from geometry.layout.shop import Margins
@@ -41,33 +41,33 @@ def wanted_to_outline(drilling: Drilling, margins: Margins) -> float:
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every upright drilling with every slot and with the outline."""
-    rows = [(item, scene.outline, scene.openings, scene.layout.margins)
-            for item in scene.items if len(item.upright)]
-    for found in scene.memo.many(_measure, rows):
-        yield from found
+    return scene.memo.snags_together(_measure, scene.items, scene.outline, scene.openings, scene.layout.margins)
 
 
-def _measure(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -> list[tuple[Snag, ...]]:
-    outline, openings, margins = rows[0][1:]
-    centres = np.concatenate([item.solids.start[item.upright][:, :2] for item, *_ in rows])
-    most = np.concatenate([item.solids.radius[item.upright] for item, *_ in rows]) + 2 * FLAT + max(
+def _measure(items: Sequence[Item], outline: Wall, openings: tuple[Opening, ...],
+             margins: Margins) -> list[tuple[Snag, ...]]:
+    owner = np.repeat(np.arange(len(items)), [len(item.upright) for item in items])
+    if not len(owner):
+        return [()] * len(items)
+    index = np.concatenate([item.upright for item in items])
+    centres = np.concatenate([item.solids.start[item.upright, :2] for item in items])
+    most = np.concatenate([item.solids.radius[item.upright] for item in items]) + 2 * FLAT + max(
         margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
     spots = shapely.points(centres)
-    near = [shapely.dwithin(outline.line, spots, most) | ~shapely.intersects(outline.area, spots)]
-    near += [shapely.dwithin(opening.wall.area, spots, most) for opening in openings]
-    out: list[tuple[Snag, ...]] = []
-    at = 0
-    for item, *_ in rows:
-        found: list[Snag] = []
-        here = slice(at, at + len(item.upright))
-        at = here.stop
-        for opening, close in zip((None, *openings), near, strict=True):
-            if close[here].any():
-                met = item.upright[close[here]].tolist()
-                found += _worst(item, met, [_at_outline(item.drillings[i], outline, margins) if opening is None else
-                                            _at_slot(item.drillings[i], opening, margins) for i in met])
-        out.append(tuple(found))
-    return out
+    out = np.flatnonzero(shapely.dwithin(outline.line, spots, most) | ~shapely.intersects(outline.area, spots))
+    met: dict[tuple[int, int], list[int]] = {}
+    for at in out.tolist():
+        met.setdefault((int(owner[at]), -1), []).append(int(index[at]))
+    spot, slot = slots_tree(openings).query(spots, predicate="dwithin", distance=most)
+    for at, which in sorted(zip(spot.tolist(), slot.tolist(), strict=True)):
+        met.setdefault((int(owner[at]), which), []).append(int(index[at]))
+    found: list[list[Snag]] = [[] for _ in items]
+    for (which, opening), some in met.items():
+        item = items[which]
+        found[which] += _worst(item, some, [
+            _at_outline(item.drillings[i], outline, margins) if opening < 0 else
+            _at_slot(item.drillings[i], openings[opening], margins) for i in some])
+    return [tuple(some) for some in found]
 
 
 def _worst(item: Item, met: list[int], found: list[Snag | None]) -> list[Snag]:

@@ -55,6 +55,8 @@ class Item:
     """corners of the plate where it lands, in order round it"""
     ground: tuple[Loop, Blank] | None = None
     """a tuner's outline and blank"""
+    asked: float | None = None
+    """how deep a single hole is asked to be, None for through"""
 
     @property
     def mount(self) -> str | None:
@@ -97,7 +99,8 @@ def _made(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row |
           blank: Blank) -> tuple[tuple[Hole, ...], tuple[Vec3, Vec3, float, float] | None, dict[str, object]]:
     """(holes, the button's cylinder, what else there is to say) of a feature."""
     if isinstance(feature, SingleHole):
-        return holes(Headstock(name="", blank=blank, outline=outline, holes=(feature,))), None, {"held": False}
+        return holes(Headstock(name="", blank=blank, outline=outline, holes=(feature,))), None, {
+            "held": False, "asked": feature.depth}
     if isinstance(feature, Pin):
         return holes(Headstock(name="", blank=blank, outline=outline, pins=(feature,))), None, {"held": False}
     rest = {"held": feature.held, "tuner": feature, "pattern": pattern}

@@ -20,9 +20,7 @@ from geometry.solids.walls import Wall
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the locating pins with the blank; a note when there are fewer than two and a slot to rout."""
     layout = scene.layout
-    for item in scene.items:
-        if item.what == "pin":
-            yield from scene.memo.of(_in_blank, item, layout.blank, layout.margins)
+    yield from scene.memo.snags(_in_blank, scene.items, layout.blank, layout.margins)
     if layout.slots and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
@@ -61,6 +59,8 @@ def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin
 
 
 def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+    if item.what != "pin":
+        return ()
     pin = item.drillings[0]
     x, y = plan(pin.start)
     sides = ((x + blank.bass, (1.0, 0.0)), (blank.treble - x, (-1.0, 0.0)),

@@ -21,10 +21,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of diameters that the rack lacks, and of holes deeper than the drill or the quill goes."""
     rack = scene.layout.rack
     lacking: dict[float, list[tuple[str, Drilling]]] = {}
-    for item in scene.items:
-        for diameter, drilling in scene.memo.of(_missing, item, scene.drills):
-            lacking.setdefault(diameter, []).append((item.id, drilling))
-        yield from scene.memo.of(_deep, item, scene.drills, rack.press)
+    for diameter, id, drilling in scene.memo.snags(_missing, scene.items, scene.drills):
+        lacking.setdefault(diameter, []).append((id, drilling))
+    yield from scene.memo.snags(_deep, scene.items, scene.drills, rack.press)
     for diameter, wanted in sorted(lacking.items()):
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
         named = list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else [])
@@ -34,12 +33,13 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    say("Enter the drill in the rack, or change the hardware pattern to one you have."))
 
 
-def _missing(item: Item, drills: Drills) -> tuple[tuple[float, Drilling], ...]:
+def _missing(item: Item, drills: Drills) -> tuple[tuple[float, str, Drilling], ...]:
+    """(diameter that the rack lacks in mm, the item, its first drilling of it)."""
     found: dict[float, Drilling] = {}
     for drilling in item.drillings:
         if drilling.diameter not in found and drills.find(drilling) is None:
             found[drilling.diameter] = drilling
-    return tuple(found.items())
+    return tuple((diameter, item.id, drilling) for diameter, drilling in found.items())
 
 
 def _deep(item: Item, drills: Drills, press: DrillPress) -> tuple[Snag, ...]:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
+import shapely
+
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, items_of
 from geometry.checks.memo import Memo, together
@@ -63,6 +65,12 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     broken += [(item.id, item.trouble) for item in items if item.trouble]
     return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken),
                  memo.of(Drills, layout.rack.drills), memo)
+
+
+@lru_cache(maxsize=8)
+def slots_tree(openings: tuple[Opening, ...]) -> shapely.STRtree:
+    """The areas of slots in a tree, by their numbers: which of them come near something."""
+    return shapely.STRtree([opening.wall.area for opening in openings])
 
 
 @lru_cache(maxsize=32)

@@ -11,7 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
@@ -33,17 +33,10 @@ ROCK = 0.3
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every plate with the wood and with its neighbours."""
     layout = scene.layout
-    placed = [item for item in scene.items if item.plate]
     through = scene.memo.of(together, *[o for o in scene.openings if o.depth >= layout.blank.thickness])
-    rows = [(item, scene.outline, through, layout.margins) for item in placed if item.mount == "face"]
-    if rows:
-        for found in scene.memo.many(_on_backs, rows):
-            yield from found
-    for item in placed:
-        if item.mount == "side":
-            length = edge(layout.outline, item.frame.side).length
-            yield from scene.memo.of(_on_edge, item, length, layout.blank.thickness, layout.margins)
-    placed = scene.memo.of(together, *placed)
+    yield from scene.memo.snags_together(_on_backs, scene.items, scene.outline, through, layout.margins)
+    yield from scene.memo.snags(_on_edge, scene.items, layout.blank.thickness, layout.margins)
+    placed = scene.memo.of(together, *[item for item in scene.items if item.plate])
     for i, k in scene.memo.of(_may_meet, placed, layout.margins.seat_gap):
         measure = _backs if placed[i].mount == "face" else _edges
         yield from scene.memo.of(measure, placed[i], placed[k], layout.margins)
@@ -76,19 +69,25 @@ def _shape(item: Item, by: Vec2 = (0.0, 0.0)) -> Wall:
 
 
 # ---- face mount: on the back ------------------------------------------------
-def _on_backs(rows: Sequence[tuple[Item, Wall, tuple[Opening, ...], Margins]]) -> list[tuple[Snag, ...]]:
-    _, outline, through, margins = rows[0]
-    areas = shapely.polygons([[plan(corner) for corner in item.plate] for item, *_ in rows])
+def _on_backs(items: Sequence[Item], outline: Wall, through: tuple[Opening, ...],
+              margins: Margins) -> list[tuple[Snag, ...]]:
+    ours = [bool(item.plate) and item.mount == "face" for item in items]
+    found = iter(_all_on_backs([item for item, own in zip(items, ours, strict=True) if own], outline, through, margins))
+    return [next(found) if own else () for own in ours]
+
+
+def _all_on_backs(items: Sequence[Item], outline: Wall, through: tuple[Opening, ...],
+                  margins: Margins) -> list[tuple[Snag, ...]]:
+    if not items:
+        return []
+    areas = shapely.polygons([[plan(corner) for corner in item.plate] for item in items])
     clear = (shapely.covers(outline.area, areas)
              & ~shapely.dwithin(outline.line, areas, margins.seat_overhang + FLAT))
-    over = [shapely.intersects(opening.wall.area, areas) for opening in through]
-    out = []
-    for i, (item, *_) in enumerate(rows):
-        found = [] if clear[i] else list(_on_back(item, outline, margins))
-        for opening, meets in zip(through, over, strict=True):
-            found += _over_slot(item, opening) if meets[i] else ()
-        out.append(tuple(found))
-    return out
+    found = [[] if clear[i] else list(_on_back(item, outline, margins)) for i, item in enumerate(items)]
+    plates, slots = slots_tree(through).query(areas, predicate="intersects")
+    for i, k in sorted(zip(plates.tolist(), slots.tolist(), strict=True)):
+        found[i] += _over_slot(items[i], through[k])
+    return [tuple(some) for some in found]
 
 
 def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
@@ -190,8 +189,11 @@ def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
 
 
 # ---- side mount: on the edge ------------------------------------------------
-def _on_edge(item: Item, length: float, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     """A plate on the edge: within the thickness, within the edge's length, and flat enough."""
+    if not item.plate or item.mount != "side":
+        return ()
+    length = edge(item.ground[0], item.frame.side).length
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
     needed = margins.seat_overhang
     found = []

@@ -6,7 +6,6 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.items import Item
-from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, degrees, first, listed, mm, tenths
@@ -23,11 +22,18 @@ _SAME_DEPTH = 1e-6
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags and notes of every side bore's mark and tilt, and the tilts that opposite bores share."""
     layout = scene.layout
-    sides = [item for item in scene.items if item.mount == "side" and item.post() is not None]
-    for item in sides:
-        yield from scene.memo.of(_mark, item, layout.blank, layout.margins)
-        yield from scene.memo.of(_tilt, item, layout.margins.skate_angle, layout.rack.press)
-    yield from scene.memo.of(_shared, scene.memo.of(together, *sides), layout.blank.thickness)
+    yield from scene.memo.snags(_own, scene.items, layout.blank, layout.margins, layout.rack.press)
+    yield from scene.memo.of(_shared, scene.items, layout.blank.thickness)
+
+
+def _own(item: Item, blank: Blank, margins: Margins, press: DrillPress) -> tuple[Snag, ...]:
+    if not _has_bore(item):
+        return ()
+    return (*_mark(item, blank, margins), *_tilt(item, margins.skate_angle, press))
+
+
+def _has_bore(item: Item) -> bool:
+    return item.mount == "side" and item.post() is not None
 
 
 def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
@@ -75,10 +81,10 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     return ()
 
 
-def _shared(sides: tuple[Item, ...], thickness: float) -> tuple[Snag, ...]:
+def _shared(items: tuple[Item, ...], thickness: float) -> tuple[Snag, ...]:
     """One note for each table setting that bores of both sides share; exact only at half the thickness."""
-    level = sorted(((tilt_of(i.frame), n, i) for n, i in enumerate(sides)
-                    if abs(i.frame.origin[2] - thickness / 2) <= _SAME_DEPTH), key=lambda entry: entry[:2])
+    level = sorted(((tilt_of(i.frame), n, i) for n, i in enumerate(items)
+                    if _has_bore(i) and abs(i.frame.origin[2] - thickness / 2) <= _SAME_DEPTH), key=lambda entry: entry[:2])
     found, at = [], 0
     while at < len(level):
         end = at

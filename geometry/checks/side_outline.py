@@ -40,11 +40,7 @@ _FEW, _LONG = 2, 2000
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling from the side with the outline."""
-    items = [item for item in scene.items if item.mount == "side"]
-    if items:
-        ring = _ring(scene.outline)
-        for found in scene.memo.many(_all, [(item, scene.outline, ring, scene.layout.margins) for item in items]):
-            yield from found
+    return scene.memo.snags_together(_all, scene.items, scene.outline, scene.layout.margins)
 
 
 class _Ring:
@@ -64,11 +60,14 @@ def _ring(outline: Wall) -> _Ring:
     return _Ring(outline)
 
 
-def _all(rows: Sequence[tuple[Item, Wall, _Ring, Margins]]) -> list[tuple[Snag, ...]]:
-    _, outline, ring, margins = rows[0]
-    some = len(rows) > _FEW or len(ring.points) > _LONG
-    clear = _nothing_but_mouths([item for item, *_ in rows], ring, margins) if some else [False] * len(rows)
-    return [() if sure else _outline(item, outline, ring, margins) for (item, *_), sure in zip(rows, clear, strict=True)]
+def _all(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
+    sides = [item for item in items if item.mount == "side"]
+    if not sides:
+        return [()] * len(items)
+    ring = _ring(outline)
+    some = len(sides) > _FEW or len(ring.points) > _LONG
+    sure = iter(_nothing_but_mouths(sides, ring, margins) if some else [False] * len(sides))
+    return [() if item.mount != "side" or next(sure) else _outline(item, outline, ring, margins) for item in items]
 
 
 def _nothing_but_mouths(items: Sequence[Item], ring: _Ring, margins: Margins) -> list[bool]:

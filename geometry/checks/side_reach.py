@@ -37,9 +37,7 @@ class Span:
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every side tuner's post with the slot that it should lie across."""
-    for item in scene.items:
-        if item.mount == "side" and item.post() is not None:
-            yield from scene.memo.of(_reach, item, scene.openings, scene.drills, scene.layout.margins)
+    return scene.memo.snags(_reach, scene.items, scene.openings, scene.drills, scene.layout.margins)
 
 
 def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
@@ -50,6 +48,8 @@ def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | 
 
 
 def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: Margins) -> tuple[Snag, ...]:
+    if item.mount != "side" or item.post() is None:
+        return ()
     bore, post = item.post(), item.pattern.post
     own = first_on_the_way(bore, _SIGHT, openings)
     if own is None:

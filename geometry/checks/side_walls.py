@@ -16,7 +16,7 @@ from geometry import vectors as v
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
@@ -30,17 +30,20 @@ from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2, Vec3
 
 
+_FEW = 8
+"""slots above which it pays to ask a tree which of them lie ahead"""
+
+
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling from the side with the face, the back and the slots."""
-    layout = scene.layout
-    for item in scene.items:
-        if item.mount == "side":
-            yield from scene.memo.of(_cover, item, layout.blank.thickness, layout.margins)
-            yield from scene.memo.of(_slots, item, scene.openings, layout.margins)
+    yield from scene.memo.snags(_cover, scene.items, scene.layout.blank.thickness, scene.layout.margins)
+    yield from scene.memo.snags(_slots, scene.items, scene.openings, scene.layout.margins)
 
 
 def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
-    """Wood between each drilling and the face and the back."""
+    """Wood between each drilling from the side and the face and the back."""
+    if item.mount != "side":
+        return ()
     found = []
     for drilling in item.drillings:
         needed = margins.screw_any if sort_of(drilling) == "screw" else margins.side_cover
@@ -69,16 +72,20 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
 
 def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
     """Drillings that come near a slot. The side bore itself may enter the slot that it runs into first."""
+    if item.mount != "side" or not item.drillings:
+        return ()
     found = []
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
-    radius = item.solids.radius
-    most = radius + max(margins.bore_slot, margins.screw_any, margins.pin_any) + FLAT
-    close = [shapely.dwithin(opening.wall.area, axes, most).tolist() for opening in openings]
-    for i, drilling in enumerate(item.drillings):
+    most = item.solids.radius + max(margins.bore_slot, margins.screw_any, margins.pin_any) + FLAT
+    close: dict[int, list[int]] = {}
+    for i, k in sorted(zip(*slots_tree(openings).query(axes, predicate="dwithin", distance=most).tolist(), strict=True)):
+        close.setdefault(i, []).append(k)
+    for i, near in close.items():
+        drilling = item.drillings[i]
         own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
         needed = wanted_to_slot(drilling, margins)
-        for opening, near in zip(openings, close, strict=True):
-            if opening is own or not near[i]:
+        for opening in (openings[k] for k in near):
+            if opening is own:
                 continue
             below = max(0.0, drilling.start[2] - opening.depth)
             far = shapely.distance(axes[i], opening.wall.area)
@@ -100,8 +107,12 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:
     """The slot that a level axis runs into first within `reach` mm, among those that stand at its height; or None."""
+    ahead = openings
+    if len(openings) > _FEW:
+        ray = shapely.LineString([plan(drilling.start), v.along(plan(drilling.start), plan(drilling.direction), reach)])
+        ahead = [openings[k] for k in sorted(slots_tree(openings).query(ray, predicate="dwithin", distance=2 * FLAT).tolist())]
     found = []
-    for opening in openings:
+    for opening in ahead:
         if opening.depth > drilling.start[2]:
             stretches = opening.wall.stretches(plan(drilling.start), plan(drilling.direction))
             if stretches and stretches[0][0] < reach:

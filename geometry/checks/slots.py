@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from itertools import combinations
 
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.memo import together
+from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
@@ -31,8 +31,17 @@ def snags(scene: Scene) -> Iterable[Snag]:
         yield from scene.memo.of(_nut, opening, margins)
     for opening in whole:
         yield from scene.memo.of(_rail, opening, scene.outline, margins)
-    for one, two in combinations(whole, 2):
-        yield from scene.memo.of(_web, one, two, margins)
+    whole = scene.memo.of(together, *whole)
+    for i, k in scene.memo.of(_neighbours, whole, margins.web):
+        yield from scene.memo.of(_web, whole[i], whole[k], margins)
+
+
+def _neighbours(whole: tuple[Opening, ...], web: float) -> list[tuple[int, int]]:
+    """Slots that may have less than a web (mm) between them."""
+    if len(whole) < 2:
+        return []
+    i, k = slots_tree(whole).query([opening.wall.area for opening in whole], predicate="dwithin", distance=web + 2 * FLAT)
+    return sorted((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
 
 
 def _crosses(opening: Opening) -> Snag | None:

@@ -4,25 +4,25 @@ from __future__ import annotations
 
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
-from geometry.layout.strings import String
+from geometry.layout.strings import Nut, String
 from geometry.strings.nut import nut_places
 from geometry.strings.runs import Run, run_to
 
 
-def scene_runs(scene: Scene) -> list[tuple[Run, Item]]:
+def scene_runs(scene: Scene) -> tuple[tuple[Run, Item], ...]:
     """(run, tuner in its place) of every string that has one, in the order of the tuners."""
     layout = scene.layout
-    known = dict(zip((s.id for s in layout.strings), zip(
-        layout.strings, scene.memo.of(nut_places, layout.nut, layout.strings), strict=True), strict=True))
-    found = []
-    for item in scene.items:
-        if item.frame is not None and item.tuner.string in known:
-            string, x = known[item.tuner.string]
-            run = scene.memo.of(_run, item, string, x, layout.nut.height)
-            if run is not None:
-                found.append((run, item))
-    return found
+    places = scene.memo.of(_places, layout.nut, layout.strings)
+    return scene.memo.snags(_run, scene.items, places, layout.nut.height)
 
 
-def _run(item: Item, string: String, x: float, nut_height: float) -> Run | None:
-    return run_to(item.tuner, item.frame, item.pattern.post, string, x, nut_height)
+def _places(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, float]]:
+    return dict(zip((s.id for s in strings), zip(strings, nut_places(nut, strings), strict=True), strict=True))
+
+
+def _run(item: Item, places: dict[str, tuple[String, float]], nut_height: float) -> tuple[tuple[Run, Item], ...]:
+    if item.frame is None or item.tuner.string not in places:
+        return ()
+    string, x = places[item.tuner.string]
+    run = run_to(item.tuner, item.frame, item.pattern.post, string, x, nut_height)
+    return () if run is None else ((run, item),)

@@ -8,6 +8,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
+import numpy as np
+import shapely
+
 from geometry.checks.items import Item
 from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene
@@ -31,8 +34,12 @@ def snags(scene: Scene) -> Iterable[Snag]:
     found = scene_runs(scene)
     margins = scene.layout.margins
     openings = [opening for opening in scene.openings if opening.wall.crossing is None]
-    dives = [[made for made in (scene.memo.of(_dive, run, opening) for run, _ in found) if made is not None]
-             for opening in openings]
+    dives: list[list[Dive]] = [[] for _ in openings]
+    whole = scene.memo.of(together, *openings)
+    for i, k in scene.memo.of(_over, found, whole):
+        made = scene.memo.of(_dive, found[i][0], whole[k])
+        if made is not None:
+            dives[k].append(made)
     # The air takes long to tell: it is kept string by string, and told for all that are new at once.
     airs = iter(scene.memo.many(_airs, [(one, margins) for group in dives for one in group]))
     own = {id(run): item for run, item in found}
@@ -50,6 +57,15 @@ def _airs(rows: Sequence[tuple[Dive, Margins]]) -> list[tuple[Clearance, Clearan
     enough = [margins.string_air + CLEAR for _, margins in rows]
     return [(Clearance(wanted, one.edge) if over else one.end(wanted), Clearance(wanted, one.edge) if by else one.beside(wanted))
             for (one, _), wanted, (over, by) in zip(rows, enough, surely([one for one, _ in rows], enough), strict=True)]
+
+
+def _over(found: tuple[tuple[Run, Item], ...], openings: tuple[Opening, ...]) -> list[tuple[int, int]]:
+    """Which strings end over the box of which slot, string by string."""
+    if not found or not openings:
+        return []
+    posts = shapely.points(np.array([run.post for run, _ in found]))
+    slots = shapely.STRtree(shapely.box(*np.array([opening.wall.path.box for opening in openings]).T))
+    return sorted(zip(*slots.query(posts).tolist(), strict=True))
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:
