@@ -11,7 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
-from geometry.checks.memo import together
+from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
@@ -20,7 +20,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import boxes_near_each_other
+from geometry.solids.nearby import Boxes
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT
 
@@ -30,19 +30,21 @@ def snags(scene: Scene) -> Iterable[Snag]:
     return scene.memo.snags_together(_behind, scene.items, scene.outline, scene.layout.margins)
 
 
-def pairs(scene: Scene) -> list[tuple[Item, Item, Margins]]:
+def pairs(scene: Scene) -> Pairs:
     """Tuners whose buttons come near each other."""
-    items = scene.memo.of(together, *[item for item in scene.items if item.button is not None])
     margins = scene.layout.margins
-    return [(items[i], items[k], margins) for i, k in scene.memo.of(_may_meet, items, margins.button_gap)]
+    found = scene.memo.pairs(_boxes, scene.items, margins.button_gap, margins)
+    found.new = [(i, k) for i, k in found.new if i < k]
+    return found
 
 
-def _may_meet(items: tuple[Item, ...], gap: float) -> tuple[tuple[int, int], ...]:
-    """Which buttons have boxes that come as near as the gap (mm) that is wanted between two."""
-    if not items:
-        return ()
-    i, k = boxes_near_each_other(Cylinders.joined([item.button for item in items]).boxes(), gap)
-    return tuple((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
+def _boxes(items: Sequence[Item]) -> Boxes:
+    """About each button; boxes that hold nothing for what has none."""
+    low, high = np.full((len(items), 3), np.inf), np.full((len(items), 3), -np.inf)
+    ours = [i for i, item in enumerate(items) if item.button is not None]
+    if ours:
+        low[ours], high[ours] = Cylinders.joined([items[i].button for i in ours]).boxes()
+    return low, high
 
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:

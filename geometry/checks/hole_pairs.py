@@ -16,6 +16,7 @@ from geometry import vectors as v
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
+from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade
 from geometry.checks.words import gap_text, name, sort_of
@@ -24,7 +25,7 @@ from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.drilling import Drilling
-from geometry.solids.nearby import boxes_near_each_other
+from geometry.solids.nearby import Boxes
 from geometry.tolerance import TOUCH
 
 
@@ -36,19 +37,14 @@ def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
     return margins.screw_any if sorts & {"screw", "pin hole"} else margins.bore_bore
 
 
-def pairs(scene: Scene) -> list[tuple[Item, Item, Margins]]:
+def pairs(scene: Scene) -> Pairs:
     """Items that come near each other, and each with itself."""
     margins = scene.layout.margins
-    return [(scene.items[i], scene.items[k], margins) for i, k in scene.memo.of(_may_meet, scene.items, margins)]
+    return scene.memo.pairs(_boxes, scene.items, max(margins.bore_bore, margins.screw_any, margins.pin_any), margins)
 
 
-def _may_meet(items: tuple[Item, ...], margins: Margins) -> tuple[tuple[int, int], ...]:
-    """Which items have boxes that come as near as any margin; each is near itself."""
-    if not items:
-        return ()
-    boxes = np.array([item.low for item in items]), np.array([item.high for item in items])
-    reach = max(margins.bore_bore, margins.screw_any, margins.pin_any)
-    return tuple(zip(*(side.tolist() for side in boxes_near_each_other(boxes, reach)), strict=True))
+def _boxes(items: Sequence[Item]) -> Boxes:
+    return np.array([item.low for item in items]).reshape(-1, 3), np.array([item.high for item in items]).reshape(-1, 3)
 
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:

@@ -68,13 +68,13 @@ class Item:
         return max((d for d in self.drillings if d.role == "post"), key=lambda d: d.diameter, default=None)
 
 
-Placing = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None, Loop, Blank]
-"""A feature with its pattern and its row where it has them, and the outline and the blank that it sits in."""
+Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
+"""A feature with its pattern and its row, where it has them."""
 
 
-def items_of(rows: Sequence[Placing]) -> list[Item]:
-    """Features in their place; where the outline has no place for a tuner, an item without drillings that says why."""
-    made = [_made(*row) for row in rows]
+def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
+    """Features in their place in a head; where the outline has no place for a tuner, an item without drillings that says why."""
+    made = [_made(*seed, outline, blank) for seed in seeds]
     drillings = [tuple(drilling for hole in holes_ for drilling in hole.drillings) for holes_, _, _ in made]
     # What is told in arrays is told for all at once and handed out in slices.
     solids = Cylinders.of([drilling for own in drillings for drilling in own])
@@ -82,7 +82,7 @@ def items_of(rows: Sequence[Placing]) -> list[Item]:
     low, high = solids.boxes()
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, 0
-    for (feature, *_), own, (holes_, button, rest) in zip(rows, drillings, made, strict=True):
+    for (feature, *_), own, (holes_, button, rest) in zip(seeds, drillings, made, strict=True):
         here = slice(at, at + len(own))
         at = here.stop
         if button is not None:

@@ -23,12 +23,14 @@ from geometry.checks import (
     string_angles,
     string_slots,
 )
+from geometry.checks.items import Item
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
-from geometry.checks.snags import CheckResult, Snag, count, in_order
+from geometry.checks.snags import CheckResult, Counts, Snag, count, in_order, summed
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
+from geometry.solids.drilling import Hole
 
 FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, depths, side_walls, side_outline, side_reach, side_marks, seats,
             buttons, pins, glue, router, rack, flats, string_angles, string_slots)
@@ -65,5 +67,13 @@ class LiveCheck:
         found: list[Snag] = []
         for family in FAMILIES:
             found.extend(family.snags(scene))
-        holes = tuple(hole for item in scene.items for hole in item.holes)
-        return CheckResult(in_order(found), holes, count(holes))
+        return CheckResult(in_order(found), self._memo.snags(_holes, scene.items),
+                           summed(self._memo.each(_counts, scene.items)))
+
+
+def _holes(item: Item) -> tuple[Hole, ...]:
+    return item.holes
+
+
+def _counts(item: Item) -> Counts:
+    return count(item.holes)

@@ -8,11 +8,29 @@ that remembers gives the same result as one that does not.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import chain
-from typing import Any
+from typing import Any, Generic, TypeVar
+
+from geometry.solids.nearby import Boxes, boxes_near, boxes_near_each_other
+
+_Kept = TypeVar("_Kept")
+
+
+class _Rounds(Generic[_Kept]):
+    """Entries of the last two rounds. A new round drops what the round before the last one used."""
+
+    def __init__(self) -> None:
+        self.now: dict[Any, _Kept] = {}
+        self.before: dict[Any, _Kept] = {}
+
+    def turn(self) -> None:
+        self.before, self.now = self.now, {}
+
+    def get(self, key: Any) -> _Kept | None:
+        return self.now.get(key) or self.before.get(key)
 
 
 @dataclass(eq=False)
@@ -27,40 +45,75 @@ class _Each:
     def flat(self) -> tuple:
         return tuple(chain.from_iterable(self.results))
 
+    @cached_property
+    def whole(self) -> tuple:
+        return tuple(self.results)
+
+
+@dataclass(eq=False)
+class Pairs:
+    """What was found for pairs of some items, by their places: `found` holds what is not empty, `new` what is yet to be told."""
+
+    items: Sequence[Any]
+    others: tuple
+    boxes: Boxes
+    found: dict[tuple[int, int], tuple]
+    new: list[tuple[int, int]]
+
+    def keep(self, results: Sequence[tuple]) -> None:
+        """What is found for each of the new pairs, in their order."""
+        self.found.update((pair, result) for pair, result in zip(self.new, results, strict=True) if result)
+        self.new = []
+
+    @property
+    def flat(self) -> Iterable[Any]:
+        """Everything found, one after the other."""
+        return chain.from_iterable(self.found.values())
+
 
 class Memo:
-    """Results of the last two rounds. A new round drops what the round before the last one used."""
+    """Results of the last two rounds."""
 
     def __init__(self) -> None:
-        self._now: dict[tuple, tuple[tuple, Any]] = {}
-        self._before: dict[tuple, tuple[tuple, Any]] = {}
-        self._each_now: dict[tuple, _Each] = {}
-        self._each_before: dict[tuple, _Each] = {}
+        self._single: _Rounds[tuple[tuple, Any]] = _Rounds()
+        self._each: _Rounds[_Each] = _Rounds()
+        self._pairs: _Rounds[Pairs] = _Rounds()
+        self.seeds: tuple[Any, ...] = ()
+        """what the items of the last scene were made of, see scene.py"""
+        self._compared: tuple[Sequence[Any], Sequence[Any], list[int] | None] = ((), (), [])
 
     def new_round(self) -> None:
         """Begin another check."""
-        self._before, self._now = self._now, {}
-        self._each_before, self._each_now = self._each_now, {}
+        for kept in (self._single, self._each, self._pairs):
+            kept.turn()
 
     def of(self, function: Callable[..., Any], *arguments: Any) -> Any:
         """function(*arguments), computed at most once while the arguments stay the same objects."""
         key = _key(function, arguments)
-        entry = self._now.get(key)
+        entry = self._single.get(key)
         if entry is None:
-            entry = self._before.get(key)
-            if entry is None:
-                # The arguments are kept beside the result, so that no other object can take their identity.
-                entry = (arguments, function(*arguments))
-            self._now[key] = entry
+            # The arguments are kept beside the result, so that no other object can take their identity.
+            entry = (arguments, function(*arguments))
+        self._single.now[key] = entry
         return entry[1]
 
     def many(self, function: Callable[[Sequence[tuple]], Sequence[Any]], rows: Sequence[tuple]) -> list[Any]:
         """Results for several argument rows; those not known yet go to `function` together, in their order."""
-        missing = self.missing(function, rows)
+        now, before = self._single.now, self._single.before
+        keys = [_key(function, row) for row in rows]
+        missing: dict[tuple, tuple] = {}
+        for key, row in zip(keys, rows, strict=True):
+            if key not in now:
+                if key in before:
+                    now[key] = before[key]
+                else:
+                    missing[key] = row
         if missing:
-            self.keep(function, missing, function(missing))
-        return [self._now[_key(function, row)][1] for row in rows]
+            for (key, row), result in zip(missing.items(), function(list(missing.values())), strict=True):
+                now[key] = (row, result)
+        return [now[key][1] for key in keys]
 
+    # ---- the same of every item --------------------------------------------
     def each(self, function: Callable[..., Any], items: Sequence[Any], *others: Any) -> list[Any]:
         """function(item, *others) for every item; while `items` stays one object this costs next to nothing."""
         return self._entry(function, items, others, lambda new: [function(item, *others) for item in new]).results
@@ -73,35 +126,69 @@ class Memo:
         """As snags, of a function that takes all items that are new at once, and gives a sequence for each."""
         return self._entry(function, items, others, lambda new: function(new, *others)).flat
 
+    def each_together(self, function: Callable[..., Sequence[Any]], items: Sequence[Any], *others: Any) -> tuple:
+        """As each, of a function that takes all items that are new at once; one object while `items` is one."""
+        return self._entry(function, items, others, lambda new: function(new, *others)).whole
+
     def _entry(self, function: Callable[..., Any], items: Sequence[Any], others: tuple,
                made: Callable[[list[Any]], Sequence[Any]]) -> _Each:
         key = _key(function, others)
-        known = self._each_now.get(key) or self._each_before.get(key)
+        known = self._each.get(key)
         if known is None or known.items is not items:
-            of = {} if known is None else dict(zip(map(id, known.items), known.results, strict=True))
-            new = [item for item in items if id(item) not in of]
-            if new:
-                of.update(zip(map(id, new), made(new), strict=True))
-            known = _Each(items, others, [of[id(item)] for item in items])
-        self._each_now[key] = known
+            changed = None if known is None else self.changed(items, known.items)
+            if changed is None:
+                of = {} if known is None else dict(zip(map(id, known.items), known.results, strict=True))
+                new = [item for item in items if id(item) not in of]
+                of.update(zip(map(id, new), made(new) if new else (), strict=True))
+                results = [of[id(item)] for item in items]
+            else:
+                results = known.results.copy()
+                for place, result in zip(changed, made([items[place] for place in changed]), strict=True):
+                    results[place] = result
+            known = _Each(items, others, results)
+        self._each.now[key] = known
         return known
 
-    def missing(self, function: Callable[..., Any], rows: Sequence[tuple]) -> list[tuple]:
-        """The rows, each once, whose results are not known; the others stay known for this round."""
-        found: dict[tuple, tuple] = {}
-        for row in rows:
-            key = _key(function, row)
-            if key not in self._now:
-                if key in self._before:
-                    self._now[key] = self._before[key]
-                else:
-                    found[key] = row
-        return list(found.values())
+    # ---- pairs -------------------------------------------------------------
+    def pairs(self, boxes: Callable[[Sequence[Any]], Boxes], items: Sequence[Any], reach: float, *others: Any) -> Pairs:
+        """What was found for pairs of items whose boxes come within `reach` mm of each other; each item with itself too.
 
-    def keep(self, function: Callable[..., Any], rows: Sequence[tuple], results: Sequence[Any]) -> None:
-        """Remember what `function` gives for some rows."""
-        for row, result in zip(rows, results, strict=True):
-            self._now[_key(function, row)] = (row, result)
+        The lower place comes first. What is new the caller tells, and gives to `keep`. `boxes` stands for the family too.
+        """
+        key = (boxes, reach, *map(id, others))
+        known = self._pairs.get(key)
+        if known is None or known.items is not items:
+            changed = None if known is None else self.changed(items, known.items)
+            if changed is None:
+                made = boxes(items)
+                places = boxes_near_each_other(made, reach)
+                known = Pairs(items, others, made, {}, list(zip(*(side.tolist() for side in places), strict=True)))
+            else:
+                known = _followed(known, items, changed, boxes([items[place] for place in changed]), reach)
+        self._pairs.now[key] = known
+        return known
+
+    def changed(self, items: Sequence[Any], before: Sequence[Any]) -> list[int] | None:
+        """The places at which two sequences hold different objects; None when there are many, or the lengths differ."""
+        one, two, places = self._compared
+        if one is not items or two is not before:
+            places = None
+            if len(items) == len(before):
+                places = [place for place, (new, old) in enumerate(zip(items, before, strict=True)) if new is not old]
+                places = places if 2 * len(places) <= len(items) else None
+            self._compared = items, before, places
+        return places
+
+
+def _followed(known: Pairs, items: Sequence[Any], changed: list[int], made: Boxes, reach: float) -> Pairs:
+    """The pairs after the items at some places have changed, whose boxes are now those made."""
+    low, high = (side.copy() for side in known.boxes)
+    low[changed], high[changed] = made
+    gone = set(changed)
+    found = {pair: one for pair, one in known.found.items() if pair[0] not in gone and pair[1] not in gone}
+    near = {(min(changed[i], k), max(changed[i], k))
+            for i, k in zip(*(side.tolist() for side in boxes_near(made, (low, high), reach)), strict=True)}
+    return Pairs(items, known.others, (low, high), found, sorted(near))
 
 
 def together(*parts: Any) -> tuple:

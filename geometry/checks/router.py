@@ -48,9 +48,10 @@ def snags(scene: Scene) -> Iterable[Snag]:
         yield Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
                    say("Choose another bit or guide bush."))
         return
-    for opening in scene.openings:
-        for snag in (*scene.memo.of(_entering, opening, guide),
-                     *scene.memo.of(_reaching, opening, guide, layout.blank, layout.rack, chosen, layout.margins)):
+    entering = scene.memo.each(_entering, scene.openings, guide)
+    reaching = scene.memo.each(_reaching, scene.openings, guide, layout.blank, layout.rack, chosen, layout.margins)
+    for opening, one, two in zip(scene.openings, entering, reaching, strict=True):
+        for snag in (*one, *two):
             yield _other_bit(snag, opening, guide, layout) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
 
 

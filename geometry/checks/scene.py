@@ -8,7 +8,7 @@ from functools import lru_cache
 import shapely
 
 from geometry.checks.drills import Drills
-from geometry.checks.items import Item, items_of
+from geometry.checks.items import Item, Seed, items_of
 from geometry.checks.memo import Memo, together
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
@@ -53,18 +53,33 @@ class Scene:
 def scene_of(layout: Headstock, memo: Memo) -> Scene:
     """The scene of a layout. GeometryError only when the outline has no length at all."""
     outline = memo.of(outline_wall, layout.outline)
-    made = [(slot.id, memo.of(_opening, slot)) for slot in layout.slots]
-    openings = memo.of(together, *[opening for _, opening in made if isinstance(opening, Opening)])
-    broken = [(id, trouble) for id, trouble in made if isinstance(trouble, str)]
-    rows = {row.id: row for row in layout.rows}
-    patterns = {pattern.id: pattern for pattern in layout.patterns}
-    placings = [(tuner, patterns[tuner.pattern], rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None,
-                 layout.outline, layout.blank) for tuner in layout.tuners]
-    placings += [(one, None, None, layout.outline, layout.blank) for one in (*layout.holes, *layout.pins)]
-    items = memo.many(items_of, placings)
-    broken += [(item.id, item.trouble) for item in items if item.trouble]
-    return Scene(layout, outline, openings, memo.of(together, *items), tuple(broken),
+    made = memo.each(_opening, layout.slots)
+    openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
+    broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
+    items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank)
+    return Scene(layout, outline, openings, items, (*broken, *memo.snags(_trouble, items)),
                  memo.of(Drills, layout.rack.drills), memo)
+
+
+def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
+    """Every feature with the pattern and the row that it goes by; each the object that it was while all three are."""
+    patterns = {pattern.id: pattern for pattern in layout.patterns}
+    rows = {row.id: row for row in layout.rows}
+    known = {id(seed[0]): seed for seed in memo.seeds}
+    made = []
+    for tuner in layout.tuners:
+        pattern = patterns[tuner.pattern]
+        row = rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None
+        seed = known.get(id(tuner))
+        made.append(seed if seed and seed[1] is pattern and seed[2] is row else (tuner, pattern, row))
+    made += [known.get(id(one)) or (one, None, None) for one in (*layout.holes, *layout.pins)]
+    if memo.changed(made, memo.seeds) != []:
+        memo.seeds = tuple(made)
+    return memo.seeds
+
+
+def _trouble(item: Item) -> tuple[tuple[str, str], ...]:
+    return ((item.id, item.trouble),) if item.trouble else ()
 
 
 @lru_cache(maxsize=8)

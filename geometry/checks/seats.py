@@ -19,7 +19,7 @@ from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.flats import under_plate
-from geometry.solids.nearby import boxes_near_each_other
+from geometry.solids.nearby import Boxes
 from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
 from geometry.terms import term
@@ -29,6 +29,9 @@ from geometry.vectors import Vec2
 ROCK = 0.3
 """mm by which a plate may rock before it is worth a note (common practice, no source)"""
 
+_FAR = 1e6
+"""mm between what is on different surfaces: plates there never meet"""
+
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every plate with the wood and with its neighbours."""
@@ -36,26 +39,30 @@ def snags(scene: Scene) -> Iterable[Snag]:
     through = scene.memo.of(together, *[o for o in scene.openings if o.depth >= layout.blank.thickness])
     yield from scene.memo.snags_together(_on_backs, scene.items, scene.outline, through, layout.margins)
     yield from scene.memo.snags(_on_edge, scene.items, layout.blank.thickness, layout.margins)
-    placed = scene.memo.of(together, *[item for item in scene.items if item.plate])
-    for i, k in scene.memo.of(_may_meet, placed, layout.margins.seat_gap):
-        measure = _backs if placed[i].mount == "face" else _edges
-        yield from scene.memo.of(measure, placed[i], placed[k], layout.margins)
+    pairs = scene.memo.pairs(_rooms, scene.items, layout.margins.seat_gap, layout.margins)
+    pairs.keep([_beside_each_other(scene.items[i], scene.items[k], layout.margins) if i < k else () for i, k in pairs.new])
+    yield from pairs.flat
 
 
-def _may_meet(items: tuple[Item, ...], gap: float) -> tuple[tuple[int, int], ...]:
-    """Which plates on one surface stand so near that there may be less than the gap (mm) that is wanted between two."""
-    if not items:
+def _rooms(items: Sequence[Item]) -> Boxes:
+    """Boxes about the circle that each plate lies in, one surface far from the other; boxes that hold nothing for what has none."""
+    low, high = np.full((len(items), 3), np.inf), np.full((len(items), 3), -np.inf)
+    for i, item in enumerate(items):
+        if item.plate:
+            reach, (x, y) = _radius(item), plan(item.frame.origin)
+            level = _FAR * ("face", "bass", "treble").index(_surface(item))
+            low[i], high[i] = (x - reach, y - reach, level), (x + reach, y + reach, level)
+    return low, high
+
+
+def _surface(item: Item) -> str:
+    return "face" if item.mount == "face" else item.frame.side
+
+
+def _beside_each_other(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
+    if v.distance(plan(one.frame.origin), plan(two.frame.origin)) > _radius(one) + _radius(two) + margins.seat_gap:
         return ()
-    centres = np.array([item.frame.origin for item in items])
-    centres[:, 2] = 0.0
-    reach = np.array([_radius(item) for item in items])
-    spread = reach[:, None] + gap / 2
-    i, k = boxes_near_each_other((centres - spread, centres + spread), 0.0)
-    apart = centres[i, :2] - centres[k, :2]
-    close = np.hypot(apart[:, 0], apart[:, 1]) <= reach[i] + reach[k] + gap
-    surface = ["face" if item.mount == "face" else item.frame.side for item in items]
-    return tuple((one, two) for one, two in zip(i[close].tolist(), k[close].tolist(), strict=True)
-                 if one < two and surface[one] == surface[two])
+    return (_backs if one.mount == "face" else _edges)(one, two, margins)
 
 
 def _radius(item: Item) -> float:

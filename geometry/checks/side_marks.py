@@ -23,7 +23,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags and notes of every side bore's mark and tilt, and the tilts that opposite bores share."""
     layout = scene.layout
     yield from scene.memo.snags(_own, scene.items, layout.blank, layout.margins, layout.rack.press)
-    yield from scene.memo.of(_shared, scene.items, layout.blank.thickness)
+    level = scene.memo.snags(_level, scene.items, layout.blank.thickness)
+    yield from scene.memo.of(_shared, level)
 
 
 def _own(item: Item, blank: Blank, margins: Margins, press: DrillPress) -> tuple[Snag, ...]:
@@ -81,10 +82,15 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     return ()
 
 
-def _shared(items: tuple[Item, ...], thickness: float) -> tuple[Snag, ...]:
+def _level(item: Item, thickness: float) -> tuple[tuple[float, Item], ...]:
+    """(tilt in rad, item) of a side bore at half the thickness."""
+    level = _has_bore(item) and abs(item.frame.origin[2] - thickness / 2) <= _SAME_DEPTH
+    return ((tilt_of(item.frame), item),) if level else ()
+
+
+def _shared(tilts: tuple[tuple[float, Item], ...]) -> tuple[Snag, ...]:
     """One note for each table setting that bores of both sides share; exact only at half the thickness."""
-    level = sorted(((tilt_of(i.frame), n, i) for n, i in enumerate(items)
-                    if _has_bore(i) and abs(i.frame.origin[2] - thickness / 2) <= _SAME_DEPTH), key=lambda entry: entry[:2])
+    level = sorted(((tilt, n, item) for n, (tilt, item) in enumerate(tilts)), key=lambda entry: entry[:2])
     found, at = [], 0
     while at < len(level):
         end = at

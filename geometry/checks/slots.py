@@ -23,15 +23,13 @@ from geometry.vectors import Vec2
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every slot, alone, with the outline, and with every other."""
     margins = scene.layout.margins
-    whole = [o for o in scene.openings if scene.memo.of(_crosses, o) is None]
-    for opening in scene.openings:
-        crossing = scene.memo.of(_crosses, opening)
-        if crossing is not None:
-            yield crossing
-        yield from scene.memo.of(_nut, opening, margins)
-    for opening in whole:
-        yield from scene.memo.of(_rail, opening, scene.outline, margins)
-    whole = scene.memo.of(together, *whole)
+    crossing = scene.memo.each(_crosses, scene.openings)
+    yield from (snag for snag in crossing if snag is not None)
+    yield from scene.memo.snags(_nut, scene.openings, margins)
+    whole = scene.openings
+    if any(crossing):
+        whole = scene.memo.of(together, *[o for o, snag in zip(scene.openings, crossing, strict=True) if snag is None])
+    yield from scene.memo.snags(_rail, whole, scene.outline, margins)
     for i, k in scene.memo.of(_neighbours, whole, margins.web):
         yield from scene.memo.of(_web, whole[i], whole[k], margins)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
@@ -126,3 +127,9 @@ def count(holes: tuple[Hole, ...]) -> Counts:
     real = [hole for hole in holes if hole.drillings[0].role != "locating"]
     drillings = [drilling for hole in real for drilling in hole.drillings]
     return Counts(len(real), sum(d.role == "counterbore" for d in drillings), len(drillings), len(holes) - len(real))
+
+
+def summed(counts: Iterable[Counts]) -> Counts:
+    """All of some counts together."""
+    rows = [(one.holes, one.counterbores, one.drilling, one.pins) for one in counts]
+    return Counts(*map(sum, zip(*rows, strict=True))) if rows else Counts(0, 0, 0, 0)

@@ -17,22 +17,23 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 
 FAMILIES = (hole_pairs, buttons, string_posts)
-"""Modules with `pairs(scene)`, rows of which both ends stay the same objects while nothing moves, and `asked(rows)`, their Asked."""
+"""Modules with `pairs(scene)`, what is known of their pairs and which are new, and `asked(rows)`, their Asked for (one, two, margins)."""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of all pairs of solids; only pairs of which a feature changed are measured again."""
-    rows = [(family.asked, family.pairs(scene)) for family in FAMILIES]
-    new = [(asked, missing) for asked, missing in ((asked, scene.memo.missing(asked, some)) for asked, some in rows)
-           if missing]
-    asks = [asked(missing) for asked, missing in new]
-    if asks:
-        found = gaps(Cylinders.joined([ask.a for ask in asks]), Cylinders.joined([ask.b for ask in asks]),
-                     np.concatenate([ask.wish for ask in asks]))
+    margins = scene.layout.margins
+    known = [family.pairs(scene) for family in FAMILIES]
+    asks = [family.asked([(pairs.items[i], pairs.items[k], margins) for i, k in pairs.new]) if pairs.new else None
+            for family, pairs in zip(FAMILIES, known, strict=True)]
+    wanted = [ask for ask in asks if ask is not None]
+    if wanted:
+        found = gaps(Cylinders.joined([ask.a for ask in wanted]), Cylinders.joined([ask.b for ask in wanted]),
+                     np.concatenate([ask.wish for ask in wanted]))
         at = 0
-        for (asked, missing), ask in zip(new, asks, strict=True):
-            scene.memo.keep(asked, missing, ask.told(found.part(slice(at, at + len(ask.wish)))))
-            at += len(ask.wish)
-    for asked, some in rows:
-        for result in scene.memo.many(asked, some):
-            yield from result
+        for ask, pairs in zip(asks, known, strict=True):
+            if ask is not None:
+                pairs.keep(ask.told(found.part(slice(at, at + len(ask.wish)))))
+                at += len(ask.wish)
+    for pairs in known:
+        yield from pairs.flat

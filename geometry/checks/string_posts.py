@@ -10,7 +10,7 @@ import numpy as np
 from geometry import vectors as v
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item
-from geometry.checks.memo import together
+from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.string_runs import scene_runs
@@ -18,19 +18,35 @@ from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, norms
-from geometry.solids.distance import Gaps, at_least
-from geometry.solids.nearby import boxes_near
+from geometry.solids.distance import Gaps
+from geometry.solids.nearby import Boxes
 from geometry.strings.runs import Run
 
 
-def pairs(scene: Scene) -> list[tuple[Run, Item, Margins]]:
+def pairs(scene: Scene) -> Pairs:
     """Strings with the posts that they may come near, but never with their own."""
-    memo, margins = scene.memo, scene.layout.margins
-    runs = memo.of(together, *[run for run, _ in scene_runs(scene)])
-    items = memo.of(together, *[item for item in scene.items if item.frame is not None])
-    if not runs:
-        return []
-    return [(runs[i], items[k], margins) for i, k in memo.of(_may_be_near, runs, items, margins.string_air)]
+    margins = scene.layout.margins
+    things = scene.memo.of(_things, scene_runs(scene), scene.items)
+    found = scene.memo.pairs(_boxes, things, margins.string_air, margins)
+    found.new = [(i, k) for i, k in found.new if isinstance(things[i], Run) and isinstance(things[k], Item)
+                 and things[i].tuner != things[k].id]
+    return found
+
+
+def _things(strings: tuple[tuple[Run, Item], ...], items: tuple[Item, ...]) -> tuple[Run | Item, ...]:
+    """Strings before posts."""
+    return (*(run for run, _ in strings), *items)
+
+
+def _boxes(things: Sequence[Run | Item]) -> Boxes:
+    """About each string and each post; boxes that hold nothing for what has no post."""
+    low, high = np.full((len(things), 3), np.inf), np.full((len(things), 3), -np.inf)
+    runs = [i for i, thing in enumerate(things) if isinstance(thing, Run)]
+    posts = [i for i, thing in enumerate(things) if isinstance(thing, Item) and thing.frame is not None]
+    for some, solids in ((runs, string_solids), (posts, post_solids)):
+        if some:
+            low[some], high[some] = solids([things[i] for i in some]).boxes()
+    return low, high
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
@@ -44,16 +60,6 @@ def post_solids(items: Sequence[Item]) -> Cylinders:
     """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
     return Cylinders.made([(item.frame.origin, (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w,
                             item.pattern.post.length, item.pattern.post.diameter / 2) for item in items])
-
-
-def _may_be_near(runs: tuple[Run, ...], items: tuple[Item, ...], air: float) -> tuple[tuple[int, int], ...]:
-    """(string, post) by their numbers, of which the axes come so near that the solids may lack air (mm)."""
-    strings, posts = string_solids(runs), post_solids(items)
-    i, k = boxes_near(strings.boxes(), posts.boxes(), air)
-    tuners = [item.id for item in items]
-    close = at_least(strings.pick(i), posts.pick(k)) < air
-    return tuple((one, two) for one, two in zip(i[close].tolist(), k[close].tolist(), strict=True)
-                 if runs[one].tuner != tuners[two])
 
 
 def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:

@@ -33,17 +33,18 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
     found = scene_runs(scene)
     margins = scene.layout.margins
-    openings = [opening for opening in scene.openings if opening.wall.crossing is None]
+    openings = scene.openings
     dives: list[list[Dive]] = [[] for _ in openings]
-    whole = scene.memo.of(together, *openings)
-    for i, k in scene.memo.of(_over, found, whole):
-        made = scene.memo.of(_dive, found[i][0], whole[k])
+    for i, k in scene.memo.of(_over, found, openings):
+        made = scene.memo.of(_dive, found[i][0], openings[k])
         if made is not None:
             dives[k].append(made)
     # The air takes long to tell: it is kept string by string, and told for all that are new at once.
     airs = iter(scene.memo.many(_airs, [(one, margins) for group in dives for one in group]))
     own = {id(run): item for run, item in found}
     for opening, group in zip(openings, dives, strict=True):
+        if not group:
+            continue
         told = [next(airs) for _ in group]
         yield from scene.memo.of(_end, opening, scene.memo.of(together, *group), scene.memo.of(together, *told),
                                  margins, scene.layout.blank.thickness)
@@ -65,7 +66,7 @@ def _over(found: tuple[tuple[Run, Item], ...], openings: tuple[Opening, ...]) ->
         return []
     posts = shapely.points(np.array([run.post for run, _ in found]))
     slots = shapely.STRtree(shapely.box(*np.array([opening.wall.path.box for opening in openings]).T))
-    return sorted(zip(*slots.query(posts).tolist(), strict=True))
+    return sorted((i, k) for i, k in zip(*slots.query(posts).tolist(), strict=True) if openings[k].wall.crossing is None)
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:
