@@ -5,39 +5,39 @@
     <name>Pegwright</name>
     <message>
         <source> Stop at the nut line: the neck goes on behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation> An der Sattellinie aufhören: dahinter geht der Hals weiter.</translation>
     </message>
     <message>
         <source> The one before it is in {before}.</source>
-        <translation type="unfinished"></translation>
+        <translation> Der vorige liegt in {before}.</translation>
     </message>
     <message>
         <source>"{one}" must come before "{two}" ({reason})</source>
-        <translation type="unfinished"></translation>
+        <translation>„{one}“ muss vor „{two}“ kommen ({reason})</translation>
     </message>
     <message>
         <source>"{text}" is no time that work can take: type minutes above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ ist keine Arbeitszeit: Minuten über null eingeben.</translation>
     </message>
     <message>
         <source>"{text}" is no time: type minutes, for example 4 or 1.5 h.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ ist keine Zeit: Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
     </message>
     <message>
         <source>"{text}" is not a number of turns a minute: write for example 16000.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ ist keine Drehzahl: zum Beispiel 16000 schreiben.</translation>
     </message>
     <message>
         <source>"{word}" is not understood here: use {words} or {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{word}“ wird hier nicht verstanden: {words} oder {last} verwenden.</translation>
     </message>
     <message>
         <source>&amp;Actions and words…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befehle und Begriffe…</translation>
     </message>
     <message>
         <source>&amp;Chances on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wahrscheinlichkeiten in der Zeichnung</translation>
     </message>
     <message>
         <source>&amp;Clear this list</source>
@@ -45,15 +45,15 @@
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>&amp;Copy treble to bass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Diskant auf Bass kopieren</translation>
     </message>
     <message>
         <source>&amp;Correct a printer…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Drucker &amp;korrigieren…</translation>
     </message>
     <message>
         <source>&amp;Daylight</source>
@@ -61,31 +61,31 @@
     </message>
     <message>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verdoppeln</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;Fainter</source>
-        <translation type="unfinished"></translation>
+        <translation>Sch&amp;wächer</translation>
     </message>
     <message>
         <source>&amp;Go</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gehe zu</translation>
     </message>
     <message>
         <source>&amp;Grid</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Raster</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;Import a drawing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeichnung &amp;einlesen…</translation>
     </message>
     <message>
         <source>&amp;Lamplight</source>
@@ -97,51 +97,51 @@
     </message>
     <message>
         <source>&amp;Layout</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entwurf</translation>
     </message>
     <message>
         <source>&amp;Left-handed mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Linkshändig spiegeln</translation>
     </message>
     <message>
         <source>&amp;Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gesperrt</translation>
     </message>
     <message>
         <source>&amp;Millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Millimeter</translation>
     </message>
     <message>
         <source>&amp;Move it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von &amp;Hand versetzen</translation>
     </message>
     <message>
         <source>&amp;New…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neu…</translation>
     </message>
     <message>
         <source>&amp;Next thing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächstes Teil</translation>
     </message>
     <message>
         <source>&amp;Offset…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Versatz…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>&amp;Paste</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;infügen</translation>
     </message>
     <message>
         <source>&amp;Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bild</translation>
     </message>
     <message>
         <source>&amp;Print the sheets…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter &amp;drucken…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -149,23 +149,23 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>&amp;Row on a line</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Reihe auf einer Linie</translation>
     </message>
     <message>
         <source>&amp;Safety</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sicherheit</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sichern</translation>
     </message>
     <message>
         <source>&amp;Shown</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gezeigt</translation>
     </message>
     <message>
         <source>&amp;Smaller letters</source>
@@ -173,264 +173,264 @@
     </message>
     <message>
         <source>&amp;Solid beside the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Räumlich neben der Zeichnung</translation>
     </message>
     <message>
         <source>&amp;Spread on a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einer Linie &amp;verteilen</translation>
     </message>
     <message>
         <source>&amp;Trace the picture…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild &amp;nachziehen…</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>&amp;Whole headstock</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze &amp;Kopfplatte</translation>
     </message>
     <message>
         <source>&amp;Write the sheets…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter ausg&amp;eben…</translation>
     </message>
     <message>
         <source>(a step of the drawing: entries of the book have a button of their own)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ein Schritt der Zeichnung: Einträge des Werkbuchs haben einen eigenen Knopf)</translation>
     </message>
     <message>
         <source>(and {n} more)</source>
-        <translation type="unfinished"></translation>
+        <translation>(und {n} weitere)</translation>
     </message>
     <message>
         <source>({depth} from the seat)</source>
-        <translation type="unfinished"></translation>
+        <translation>({depth} ab dem Sitz)</translation>
     </message>
     <message>
         <source>, and mirrored</source>
-        <translation type="unfinished"></translation>
+        <translation>, und gespiegelt</translation>
     </message>
     <message>
         <source>, back</source>
-        <translation type="unfinished"></translation>
+        <translation>, hinten</translation>
     </message>
     <message>
         <source>, in a corner</source>
-        <translation type="unfinished"></translation>
+        <translation>, in einer Ecke</translation>
     </message>
     <message>
         <source>, in the corners only</source>
-        <translation type="unfinished"></translation>
+        <translation>, nur in den Ecken</translation>
     </message>
     <message>
         <source>, in two bores to come</source>
-        <translation type="unfinished"></translation>
+        <translation>, in zwei künftigen Bohrungen</translation>
     </message>
     <message>
         <source>, layer {layer}</source>
-        <translation type="unfinished"></translation>
+        <translation>, Ebene {layer}</translation>
     </message>
     <message>
         <source>, one in a bore to come</source>
-        <translation type="unfinished"></translation>
+        <translation>, einer in einer künftigen Bohrung</translation>
     </message>
     <message>
         <source>, or </source>
-        <translation type="unfinished"></translation>
+        <translation>, oder </translation>
     </message>
     <message>
         <source>, planned {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>, geplant {length}</translation>
     </message>
     <message>
         <source>, plug the pin hole {pins}</source>
-        <translation type="unfinished"></translation>
+        <translation>, das Stiftloch verschließen ({pins})</translation>
     </message>
     <message>
         <source>, plug the pin holes {pins}</source>
-        <translation type="unfinished"></translation>
+        <translation>, die Stiftlöcher verschließen ({pins})</translation>
     </message>
     <message>
         <source>, the back paper to centreline and nut line squared round</source>
-        <translation type="unfinished"></translation>
+        <translation>, den Rückbogen auf die herumgewinkelte Mittel- und Sattellinie</translation>
     </message>
     <message>
         <source>, the last in the corners</source>
-        <translation type="unfinished"></translation>
+        <translation>, der letzte in den Ecken</translation>
     </message>
     <message>
         <source>, then </source>
-        <translation type="unfinished"></translation>
+        <translation>, dann </translation>
     </message>
     <message>
         <source>, to the drill's point</source>
-        <translation type="unfinished"></translation>
+        <translation>, bis zur Bohrerspitze</translation>
     </message>
     <message>
         <source>, too fast</source>
-        <translation type="unfinished"></translation>
+        <translation>, zu schnell</translation>
     </message>
     <message>
         <source>, turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>, gewendet</translation>
     </message>
     <message>
         <source>, turned over once</source>
-        <translation type="unfinished"></translation>
+        <translation>, einmal gewendet</translation>
     </message>
     <message>
         <source>, {depth} below the face</source>
-        <translation type="unfinished"></translation>
+        <translation>, {depth} unter der Vorderseite</translation>
     </message>
     <message>
         <source>, {depth} to pare</source>
-        <translation type="unfinished"></translation>
+        <translation>, {depth} nachzustechen</translation>
     </message>
     <message>
         <source>, {n} flip</source>
-        <translation type="unfinished"></translation>
+        <translation>, {n}-mal gewendet</translation>
     </message>
     <message>
         <source>, {n} flips</source>
-        <translation type="unfinished"></translation>
+        <translation>, {n}-mal gewendet</translation>
     </message>
     <message>
         <source>, {n} of them waste holes</source>
-        <translation type="unfinished"></translation>
+        <translation>, davon {n} Räumbohrungen</translation>
     </message>
     <message>
         <source>, {spacing} from centre to centre</source>
-        <translation type="unfinished"></translation>
+        <translation>, {spacing} von Mitte zu Mitte</translation>
     </message>
     <message>
         <source>--unit {name} makes it {sized}</source>
-        <translation type="unfinished"></translation>
+        <translation>--unit {name} ergibt {sized}</translation>
     </message>
     <message>
         <source>1 in {n:,}</source>
-        <translation type="unfinished"></translation>
+        <translation>1 von {n:,}</translation>
     </message>
     <message>
         <source>1. Its size</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Seine Größe</translation>
     </message>
     <message>
         <source>2. Its place</source>
-        <translation type="unfinished"></translation>
+        <translation>2. Sein Platz</translation>
     </message>
     <message>
         <source>3-D faces</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>3D-Fläche(n)</translation>
     </message>
     <message>
         <source>; it is the {operation} of {of} too</source>
-        <translation type="unfinished"></translation>
+        <translation>; zugleich {operation} von {of}</translation>
     </message>
     <message>
         <source>; string {other} comes too near as well</source>
-        <translation type="unfinished"></translation>
+        <translation>; Saite {other} kommt ebenfalls zu nahe</translation>
     </message>
     <message>
         <source>; strings {others} come too near as well</source>
-        <translation type="unfinished"></translation>
+        <translation>; Saiten {others} kommen ebenfalls zu nahe</translation>
     </message>
     <message>
         <source>; the drawing was turned by {degrees:.1f} degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>; die Zeichnung wurde um {degrees:.1f} Grad gedreht</translation>
     </message>
     <message>
         <source>; the plans need {n}, with offsets of {offsets}</source>
-        <translation type="unfinished"></translation>
+        <translation>; die Pläne brauchen {n}, mit Versatz {offsets}</translation>
     </message>
     <message>
         <source>A CSV file that a spreadsheet opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine CSV-Datei, die eine Tabellenkalkulation öffnet.</translation>
     </message>
     <message>
         <source>A bare blank with nut and strings, the pencil in hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein leerer Rohling mit Sattel und Saiten, den Stift in der Hand.</translation>
     </message>
     <message>
         <source>A bare shank on the wall burns it when it stands still: keep it moving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein blanker Schaft brennt an der Wand, wenn er stillsteht: in Bewegung halten.</translation>
     </message>
     <message>
         <source>A blank {thickness:g} mm thick is too thin for {words}: it takes {thin:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rohling von {thickness:g} mm Dicke ist zu dünn für {words}: nötig sind {thin:g} mm.</translation>
     </message>
     <message>
         <source>A blind bore has to leave wood at its bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sackbohrung muss am Grund Holz stehen lassen.</translation>
     </message>
     <message>
         <source>A blind slot has to go below the post.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein nicht durchgehender Schlitz muss tiefer reichen als die Welle.</translation>
     </message>
     <message>
         <source>A board as large as the blank holds the inside openings; one shaped like the head guides the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Brett so groß wie der Rohling hat die inneren Öffnungen; eines in Form der Kopfplatte führt den Umriss.</translation>
     </message>
     <message>
         <source>A button behind the head needs room beyond its edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Flügel hinter der Kopfplatte braucht Platz jenseits der Kante.</translation>
     </message>
     <message>
         <source>A closed line crosses itself at ({x:.2f}, {y:.2f}); it was taken apart there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geschlossene Linie kreuzt sich bei ({x:.2f}, {y:.2f}); sie wurde dort zerlegt.</translation>
     </message>
     <message>
         <source>A cost needs a word for what was paid for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgaben brauchen ein Wort dafür, was bezahlt wurde.</translation>
     </message>
     <message>
         <source>A currency is a word of at most 12 letters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Währung ist ein Wort aus höchstens 12 Buchstaben.</translation>
     </message>
     <message>
         <source>A distance is between two different holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Abstand liegt zwischen zwei verschiedenen Bohrungen.</translation>
     </message>
     <message>
         <source>A drawing, a picture or a layout may also be dropped here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung, Bild oder Entwurf können auch hier abgelegt werden.</translation>
     </message>
     <message>
         <source>A drill that enters at an angle slides off before it bites.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein schräg angesetzter Bohrer rutscht weg, bevor er greift.</translation>
     </message>
     <message>
         <source>A drill wanders along a glue line, and the joint is weakened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bohrer verläuft entlang einer Leimfuge, und die Verbindung wird geschwächt.</translation>
     </message>
     <message>
         <source>A fault in Pegwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fehler in Pegwright</translation>
     </message>
     <message>
         <source>A fault of the program came again; your layout is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fehler des Programms kam erneut; Ihr Entwurf ist aufbewahrt.</translation>
     </message>
     <message>
         <source>A field needs a path to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Feld braucht einen Pfad dorthin.</translation>
     </message>
     <message>
         <source>A flat plate on a curved edge rocks or bridges: cut a flat for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine ebene Platte auf gebogener Kante kippelt oder liegt hohl: eine Fläche dafür ausarbeiten.</translation>
     </message>
     <message>
         <source>A flat runs along the edge under the plate; a round spot is cut with a Forstner bit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fläche läuft unter der Platte an der Kante entlang; eine runde Stelle schneidet ein Forstnerbohrer.</translation>
     </message>
     <message>
         <source>A flat takes wood from the rail that carries the tuner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fläche nimmt Holz von der Wange, die die Mechanik trägt.</translation>
     </message>
     <message>
         <source>A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.</source>
@@ -438,327 +438,327 @@
     </message>
     <message>
         <source>A hole or slot that ends inside the wood; the opposite of through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bohrung oder ein Schlitz, der im Holz endet; das Gegenteil von durchgehend.</translation>
     </message>
     <message>
         <source>A hole that a drill makes, given by where its axis enters, its direction, its diameter and its depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gebohrtes Loch, gegeben durch Eintritt der Achse, Richtung, Durchmesser und Tiefe.</translation>
     </message>
     <message>
         <source>A layout from a few numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Entwurf aus wenigen Zahlen</translation>
     </message>
     <message>
         <source>A lens bends straight lines most near the rim, so keep the head in the middle and the camera far away. Sheet or ruler must lie as high as the face: 16 mm lower, seen from 800 mm, makes the head 2 % too large. A camera that is 5 degrees off the square costs 0.4 % with two points, nothing with four corners. Check what you print with the 100 mm bar and the head itself with a rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Objektiv biegt gerade Linien am Rand am stärksten: die Kopfplatte in der Mitte halten und die Kamera weit weg. Blatt oder Maßstab müssen so hoch wie die Vorderseite liegen: 16 mm tiefer, aus 800 mm gesehen, macht die Kopfplatte 2 % zu groß. Eine um 5 Grad verkippte Kamera kostet bei zwei Punkten 0,4 %, bei vier Ecken nichts. Den Druck mit dem 100-mm-Balken und die Kopfplatte selbst mit dem Maßstab prüfen.</translation>
     </message>
     <message>
         <source>A line that crosses itself encloses no head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Linie, die sich selbst kreuzt, umschließt keine Kopfplatte.</translation>
     </message>
     <message>
         <source>A locked picture is not moved by the hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gesperrtes Bild wird von der Hand nicht versetzt.</translation>
     </message>
     <message>
         <source>A loop needs at least two nodes, so this one stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geschlossene Linie braucht mindestens zwei Knoten, dieser bleibt.</translation>
     </message>
     <message>
         <source>A model with your own figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Modell mit Ihren eigenen Zahlen</translation>
     </message>
     <message>
         <source>A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots or a slipping vice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Modell mit Ihren Zahlen für die Werkstatt aus dem Bereich Rohling: von Schnitzern, Ästen oder einem rutschenden Schraubstock weiß es nichts.</translation>
     </message>
     <message>
         <source>A new headstock</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Kopfplatte</translation>
     </message>
     <message>
         <source>A new layout around this outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Entwurf um diesen Umriss</translation>
     </message>
     <message>
         <source>A new node in the edge after the node that is held</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Knoten in der Kante nach dem gehaltenen</translation>
     </message>
     <message>
         <source>A new node lies between the ends of its edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Knoten liegt zwischen den Enden seiner Kante.</translation>
     </message>
     <message>
         <source>A note</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz</translation>
     </message>
     <message>
         <source>A note has at most {most:,} letters: this one has {n:,}. Write it in two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz hat höchstens {most:,} Zeichen, diese hat {n:,}. Auf zwei verteilen.</translation>
     </message>
     <message>
         <source>A note needs some words; strike it out instead when there is nothing to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz braucht ein paar Worte; gibt es nichts zu sagen, streichen Sie sie.</translation>
     </message>
     <message>
         <source>A note such as E2 or F#3: with it the pull is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ton wie E2 oder F#3: damit wird der Zug berechnet.</translation>
     </message>
     <message>
         <source>A number of parts is between 0 and {most:,}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Stückzahl liegt zwischen 0 und {most:,}.</translation>
     </message>
     <message>
         <source>A nut {nut_width:g} mm wide is more than a hand spans: {most:g} mm is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sattel von {nut_width:g} mm ist breiter, als eine Hand greift: höchstens {most:g} mm.</translation>
     </message>
     <message>
         <source>A pass may take only {step}, so it would need more than {most_passes} passes: take a wider cutter or longer cutting edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Durchgang darf nur {step} nehmen, das gäbe mehr als {most_passes} Durchgänge: einen breiteren Fräser oder längere Schneiden nehmen.</translation>
     </message>
     <message>
         <source>A path needs at least one segment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pfad braucht mindestens ein Stück.</translation>
     </message>
     <message>
         <source>A path of the SVG file has more than {most_path_text} characters: simplify it in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pfad der SVG-Datei hat mehr als {most_path_text} Zeichen: im zeichnenden Programm vereinfachen.</translation>
     </message>
     <message>
         <source>A photo or scan behind the drawing, to trace or to draw over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto oder Scan hinter der Zeichnung, zum Nachziehen oder Überzeichnen.</translation>
     </message>
     <message>
         <source>A photo or scan to trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto oder Scan zum Nachziehen</translation>
     </message>
     <message>
         <source>A picture is moved by finite numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bild wird um endliche Zahlen verschoben.</translation>
     </message>
     <message>
         <source>A picture is shown between 0 and 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bild wird mit 0 bis 100 % gezeigt.</translation>
     </message>
     <message>
         <source>A piece glued to the side of the blank to make it wide enough. Its glue line should cross no hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein seitlich an den Rohling geleimtes Stück, das ihn breit genug macht. Die Leimfuge sollte keine Bohrung kreuzen.</translation>
     </message>
     <message>
         <source>A pin needs wood all round it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stift braucht ringsum Holz.</translation>
     </message>
     <message>
         <source>A pin through template and blank that brings the template back to the same place, also after the blank is turned over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stift durch Schablone und Rohling, der die Schablone an denselben Platz zurückbringt, auch nach dem Wenden.</translation>
     </message>
     <message>
         <source>A place needs two finite numbers, x and y in mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ort braucht zwei endliche Zahlen, x und y in mm.</translation>
     </message>
     <message>
         <source>A plate wants wood under all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Platte braucht überall Holz unter sich.</translation>
     </message>
     <message>
         <source>A press where the pen stands; a section line and a picture are pulled from one Space to the next</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick, wo der Stift steht; Schnittlinie und Bild werden von einer Leertaste zur nächsten gezogen</translation>
     </message>
     <message>
         <source>A quarter turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Vierteldrehung</translation>
     </message>
     <message>
         <source>A radius is above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Radius ist über null.</translation>
     </message>
     <message>
         <source>A radius of {radius:g} mm does not fit at this corner: no radius fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Radius von {radius:g} mm passt nicht an diese Ecke: kein Radius passt.</translation>
     </message>
     <message>
         <source>A radius of {radius:g} mm does not fit at this corner: the largest that fits is {largest:.2f} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Radius von {radius:g} mm passt nicht an diese Ecke: höchstens {largest:.2f} mm passen.</translation>
     </message>
     <message>
         <source>A ramp that frees the strings of {slot} would be as deep as the slot: start the slot nearer to the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rampe, die die Saiten von {slot} freigibt, wäre so tief wie der Schlitz: den Schlitz näher am Sattel beginnen.</translation>
     </message>
     <message>
         <source>A ramp that frees the strings of {slot} would begin {nut_air:g} mm or less from the nut: raise the nut, or start the slot nearer to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rampe, die die Saiten von {slot} freigibt, begänne {nut_air:g} mm oder weniger vom Sattel: den Sattel erhöhen oder den Schlitz näher daran beginnen.</translation>
     </message>
     <message>
         <source>A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert von {reading:g} kann nicht sein: keine Kopfplatte ist länger als {farthest:,.0f} mm.</translation>
     </message>
     <message>
         <source>A rectangle has four corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rechteck hat vier Ecken.</translation>
     </message>
     <message>
         <source>A rectangle of known size: sheet, ruler, template</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rechteck bekannter Größe: Blatt, Maßstab, Schablone</translation>
     </message>
     <message>
         <source>A ring under the router that rubs on the template while the cutter turns inside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ring unter der Oberfräse, der an der Schablone anliegt, während sich der Fräser darin dreht.</translation>
     </message>
     <message>
         <source>A rounding needs a radius above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rundung braucht einen Radius über null.</translation>
     </message>
     <message>
         <source>A row takes at least two tuners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reihe braucht mindestens zwei Mechaniken.</translation>
     </message>
     <message>
         <source>A row that runs across the centreline cannot be edited symmetrically.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
     </message>
     <message>
         <source>A scale factor is a number above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Maßstab ist eine Zahl über null.</translation>
     </message>
     <message>
         <source>A sentence for yourself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Satz für Sie selbst.</translation>
     </message>
     <message>
         <source>A sentence for yourself; it is printed in the part list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Satz für Sie selbst; er steht in der Teileliste.</translation>
     </message>
     <message>
         <source>A side bore has to come through the rail into its slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seitenbohrung muss durch die Wange in ihren Schlitz kommen.</translation>
     </message>
     <message>
         <source>A side bore starts at a mark on the square edge of the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seitenbohrung beginnt an einem Anriss auf der geraden Kante des Rohlings.</translation>
     </message>
     <message>
         <source>A side has no {count} tuners: give 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite kann nicht {count} Mechaniken haben: 0 oder mehr angeben.</translation>
     </message>
     <message>
         <source>A side is copied to the other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite wird auf die andere Seite kopiert.</translation>
     </message>
     <message>
         <source>A simulation needs at least 2 trials, got {trials}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Simulation braucht mindestens 2 Versuche, nicht {trials}.</translation>
     </message>
     <message>
         <source>A simulation takes 2 to {most:,} trials, not {trials:,}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
     </message>
     <message>
         <source>A slot needs a width above zero, got {width:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlitz braucht eine Breite über null, nicht {width:g} mm.</translation>
     </message>
     <message>
         <source>A slot needs a width above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlitz braucht eine Breite über null.</translation>
     </message>
     <message>
         <source>A slot that crosses the outline leaves no rail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlitz, der den Umriss kreuzt, lässt keine Wange.</translation>
     </message>
     <message>
         <source>A slot {wide} wide would let {bit} in, {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einen {wide} breiten Schlitz käme {bit}, {done}.</translation>
     </message>
     <message>
         <source>A spline has neither control points nor fit points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spline hat weder Kontroll- noch Stützpunkte.</translation>
     </message>
     <message>
         <source>A spline has {knots} knots where {need} belong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spline hat {knots} Knotenwerte, wo {need} hingehören.</translation>
     </message>
     <message>
         <source>A spline of degree {p} needs at least {p2} control points, got {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spline vom Grad {p} braucht mindestens {p2} Kontrollpunkte, nicht {count}.</translation>
     </message>
     <message>
         <source>A spline of degree {p} with {count} control points needs {count2} knots, got {knots}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spline vom Grad {p} mit {count} Kontrollpunkten braucht {count2} Knotenwerte, nicht {knots}.</translation>
     </message>
     <message>
         <source>A spline with {count} control points has {weights} weights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spline mit {count} Kontrollpunkten hat {weights} Gewichte.</translation>
     </message>
     <message>
         <source>A string in a slot must not rub on the walls beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Saite im Schlitz darf an den Wänden nicht scheuern.</translation>
     </message>
     <message>
         <source>A string on its way to its post needs air past the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Weg zu ihrer Welle braucht eine Saite Luft zu den anderen.</translation>
     </message>
     <message>
         <source>A string that goes down into a slot must clear the edge it dives over, or get a ramp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Saite, die in einen Schlitz eintaucht, muss über dessen Kante frei sein oder braucht eine Rampe.</translation>
     </message>
     <message>
         <source>A template {thick} thick would let {bit} do it, {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer {thick} dicken Schablone ginge es mit {bit}, {done}.</translation>
     </message>
     <message>
         <source>A tuner among these is placed by its row: free it from the row to set it out by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine dieser Mechaniken wird von ihrer Reihe gesetzt: zum Ausrichten aus der Reihe lösen.</translation>
     </message>
     <message>
         <source>A tuner is mounted through the face or the side, or the two are mixed; not {mount!r}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Mechanik sitzt in der Vorderseite oder in der Seite, oder beides gemischt; nicht {mount!r}.</translation>
     </message>
     <message>
         <source>A wall that crosses itself cannot be routed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Wand, die sich selbst kreuzt, lässt sich nicht fräsen.</translation>
     </message>
     <message>
         <source>A wanted chance lies between 0 and 1, got {chance:g}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine gewünschte Wahrscheinlichkeit liegt zwischen 0 und 1, nicht bei {chance:g}.</translation>
     </message>
     <message>
         <source>A wider, shallower hole on the axis of another, for a bushing or a screw's head. It is drilled first: the drill's spur needs wood at the centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine weitere, flachere Bohrung auf der Achse einer anderen, für eine Buchse oder einen Schraubenkopf. Sie wird zuerst gebohrt: die Zentrierspitze braucht Holz in der Mitte.</translation>
     </message>
     <message>
         <source>A {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein {bit}</translation>
     </message>
     <message>
         <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is as long as {most} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Bohrer ist nur {most} mm lang.</translation>
     </message>
     <message>
         <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Pinolenhub beträgt {most} mm.</translation>
     </message>
     <message>
         <source>A&amp;bout Pegwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber Pegwright</translation>
     </message>
     <message>
         <source>A3 on its side</source>
-        <translation type="unfinished"></translation>
+        <translation>A3 quer</translation>
     </message>
     <message>
         <source>A3 upright</source>
-        <translation type="unfinished"></translation>
+        <translation>A3 hoch</translation>
     </message>
     <message>
         <source>A4 on its side</source>
-        <translation type="unfinished"></translation>
+        <translation>A4 quer</translation>
     </message>
     <message>
         <source>A4 upright</source>
-        <translation type="unfinished"></translation>
+        <translation>A4 hoch</translation>
     </message>
     <message>
         <source>About 95 in 100 of your marks, bores and cuts stay within these. Measure a practice piece and enter what you find: the chances are a model with these figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa 95 von 100 Ihrer Anrisse, Bohrungen und Schnitte bleiben darin. Messen Sie ein Probestück und tragen Sie ein, was Sie finden: die Wahrscheinlichkeiten sind ein Modell mit diesen Zahlen.</translation>
     </message>
     <message>
         <source>About Pegwright</source>
@@ -766,43 +766,43 @@
     </message>
     <message>
         <source>About {total:.0f} min, {set_up:.0f} of them to set up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa {total:.0f} min, davon {set_up:.0f} zum Rüsten.</translation>
     </message>
     <message>
         <source>About {total:.0f} min.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa {total:.0f} min.</translation>
     </message>
     <message>
         <source>Above 10 degrees a string tends to catch in the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 10 Grad hakt eine Saite leicht im Sattel.</translation>
     </message>
     <message>
         <source>Above zero it lies outside the line, below zero inside. Corners that open become round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über null liegt sie außerhalb der Linie, unter null innerhalb. Ecken, die sich öffnen, werden rund.</translation>
     </message>
     <message>
         <source>Across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer</translation>
     </message>
     <message>
         <source>Across the axis: with its thickness it sweeps the room that fingers need.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer zur Achse: mit seiner Dicke überstreicht er den Raum, den Finger brauchen.</translation>
     </message>
     <message>
         <source>Across, from the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer, von der Mittellinie</translation>
     </message>
     <message>
         <source>Actions and words</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und Begriffe</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfügen</translation>
     </message>
     <message>
         <source>Add a bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bohrung anfügen</translation>
     </message>
     <message>
         <source>Add a node</source>
@@ -810,59 +810,59 @@
     </message>
     <message>
         <source>Add a node to the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Umriss einen Knoten hinzufügen</translation>
     </message>
     <message>
         <source>Add a node to {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} einen Knoten hinzufügen</translation>
     </message>
     <message>
         <source>Add a row for each part of the layout that is not listed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für jedes noch fehlende Teil des Entwurfs eine Zeile anfügen.</translation>
     </message>
     <message>
         <source>Add an ear on the bass side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ohr auf der Bassseite anfügen</translation>
     </message>
     <message>
         <source>Add an ear on the treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ohr auf der Diskantseite anfügen</translation>
     </message>
     <message>
         <source>Add the minutes to the step that is timed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Minuten dem gestoppten Schritt zuzählen.</translation>
     </message>
     <message>
         <source>Add to the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand anfügen</translation>
     </message>
     <message>
         <source>Add {held}</source>
-        <translation type="unfinished"></translation>
+        <translation>{held} hinzufügen</translation>
     </message>
     <message>
         <source>Add {ids}</source>
-        <translation type="unfinished"></translation>
+        <translation>{ids} hinzufügen</translation>
     </message>
     <message>
         <source>Add {new_id}</source>
-        <translation type="unfinished"></translation>
+        <translation>{new_id} hinzufügen</translation>
     </message>
     <message>
         <source>Afterwards, by hand: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach von Hand: {words}</translation>
     </message>
     <message>
         <source>Against the grain over {length} at {middle}, up to {steepest:.0f} degrees off it: fibres tear out. Leave a shaving for a last light pass, or rout it with the {other} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen die Faser auf {length} bei {middle}, bis {steepest:.0f} Grad schräg: Fasern reißen aus. Einen Span für einen letzten leichten Durchgang lassen oder mit {other} nach oben fräsen.</translation>
     </message>
     <message>
         <source>All are still the defaults: common practice, no source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle sind noch die Vorgaben: übliche Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <source>All in all things take {overall:.2f} times the plan; a step that was timed for long counts by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt dauert es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
     </message>
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
@@ -870,207 +870,207 @@
     </message>
     <message>
         <source>All that is held comes as far from the centreline as the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Gehaltene kommt so weit von der Mittellinie wie das erste.</translation>
     </message>
     <message>
         <source>All that is held comes to the height of the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Gehaltene kommt auf die Höhe des ersten.</translation>
     </message>
     <message>
         <source>Along the axis that fingers turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlang der Achse, die die Finger drehen.</translation>
     </message>
     <message>
         <source>Along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlang der Kante</translation>
     </message>
     <message>
         <source>Along, from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs, von der Sattellinie</translation>
     </message>
     <message>
         <source>Along, to the tip</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs, zur Spitze</translation>
     </message>
     <message>
         <source>Alt while dragging</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt beim Ziehen</translation>
     </message>
     <message>
         <source>Alt+1 … Alt+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+1 … Alt+9</translation>
     </message>
     <message>
         <source>Alt+Up, Alt+Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Auf, Alt+Ab</translation>
     </message>
     <message>
         <source>An angle is a finite number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Winkel ist eine endliche Zahl.</translation>
     </message>
     <message>
         <source>An arc cannot be pulled onto its own end: pull it farther out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bogen lässt sich nicht auf sein eigenes Ende ziehen: weiter hinausziehen.</translation>
     </message>
     <message>
         <source>An arc needs a radius above zero, got {radius:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bogen braucht einen Radius über null, nicht {radius:g} mm.</translation>
     </message>
     <message>
         <source>An arc needs two different ends and a bulge that is not zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bogen braucht zwei verschiedene Enden und eine Wölbung ungleich null.</translation>
     </message>
     <message>
         <source>An edge at this corner has no length: remove its node first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante an dieser Ecke hat keine Länge: zuerst ihren Knoten entfernen.</translation>
     </message>
     <message>
         <source>An edge at this node has no length, so the node cannot be smooth: remove it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante an diesem Knoten hat keine Länge, er kann nicht glatt sein: zuerst entfernen.</translation>
     </message>
     <message>
         <source>An edge is straight, an arc or a curve, not {kind}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante ist gerade, ein Bogen oder eine Kurve, nicht {kind}.</translation>
     </message>
     <message>
         <source>An edge needs a length above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante braucht eine Länge über null.</translation>
     </message>
     <message>
         <source>An edge needs two different ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante braucht zwei verschiedene Enden.</translation>
     </message>
     <message>
         <source>An open path cannot be placed: close the outline first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein offener Pfad lässt sich nicht legen: zuerst den Umriss schließen.</translation>
     </message>
     <message>
         <source>An open path has no area: close it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein offener Pfad hat keine Fläche: zuerst schließen.</translation>
     </message>
     <message>
         <source>An open path has no inside: close it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein offener Pfad hat kein Inneres: zuerst schließen.</translation>
     </message>
     <message>
         <source>An opening in the head that the posts of side tuners cross.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Öffnung in der Kopfplatte, über der die Wellen der Seitenmechaniken liegen.</translation>
     </message>
     <message>
         <source>An operation takes between 0 and {longest:,.0f} minutes: {minutes:g} cannot be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Arbeitsgang dauert zwischen 0 und {longest:,.0f} Minuten: {minutes:g} kann nicht sein.</translation>
     </message>
     <message>
         <source>An outline from a DXF or SVG file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Umriss aus einer DXF- oder SVG-Datei.</translation>
     </message>
     <message>
         <source>An unevenly stretched arc is no arc: turn it into curves first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein ungleich gestreckter Bogen ist kein Bogen: zuerst in Kurven umwandeln.</translation>
     </message>
     <message>
         <source>An {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein {bit}</translation>
     </message>
     <message>
         <source>And {more} more that cannot be done: each is marked below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {more} weitere, die nicht gehen: jeder ist unten gekennzeichnet.</translation>
     </message>
     <message>
         <source>And {n} more step that cannot be done: each says why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} weiterer Schritt, der nicht geht: er sagt warum.</translation>
     </message>
     <message>
         <source>And {n} more steps that cannot be done: each says why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} weitere Schritte, die nicht gehen: jeder sagt warum.</translation>
     </message>
     <message>
         <source>And {n} more thing that this order spoils or makes harder: each step says it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} weiteres, das diese Folge verdirbt oder erschwert: der Schritt sagt es.</translation>
     </message>
     <message>
         <source>And {n} more things that this order spoils or makes harder: each step says it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} weitere, die diese Folge verdirbt oder erschwert: jeder Schritt sagt es.</translation>
     </message>
     <message>
         <source>And {n} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} weitere.</translation>
     </message>
     <message>
         <source>And {n} smaller corner more to pare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} kleinere Ecke zum Nachstechen.</translation>
     </message>
     <message>
         <source>And {n} smaller corners more to pare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {n} kleinere Ecken zum Nachstechen.</translation>
     </message>
     <message>
         <source>Another plan than the best: your choice is kept in the layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Plan als der beste: Ihre Wahl bleibt im Entwurf.</translation>
     </message>
     <message>
         <source>Another rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Rechteck</translation>
     </message>
     <message>
         <source>Apart across, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand quer, höchstens</translation>
     </message>
     <message>
         <source>Apart along, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand längs, höchstens</translation>
     </message>
     <message>
         <source>Apply the finish and let it harden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lackieren und aushärten lassen.</translation>
     </message>
     <message>
         <source>Arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen</translation>
     </message>
     <message>
         <source>Arc length from the nut line to the first of the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogenlänge von der Sattellinie bis zur ersten der Reihe.</translation>
     </message>
     <message>
         <source>Arc length from the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogenlänge von der Sattellinie.</translation>
     </message>
     <message>
         <source>Arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten</translation>
     </message>
     <message>
         <source>Arrow keys, in the solid view</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten, in der räumlichen Ansicht</translation>
     </message>
     <message>
         <source>Arrow keys, with a tool in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten, mit einem Werkzeug in der Hand</translation>
     </message>
     <message>
         <source>As far as the table goes either way: bores that want more are told.</source>
-        <translation type="unfinished"></translation>
+        <translation>So weit der Tisch nach beiden Seiten geht: Bohrungen, die mehr brauchen, werden gemeldet.</translation>
     </message>
     <message>
         <source>As large as on paper (1)</source>
-        <translation type="unfinished"></translation>
+        <translation>So groß wie auf Papier (1)</translation>
     </message>
     <message>
         <source>As long as the plate, and a little more for the chisel.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lang wie die Platte und etwas mehr für das Stemmeisen.</translation>
     </message>
     <message>
         <source>As now</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie jetzt</translation>
     </message>
     <message>
         <source>As spread along the edge, and they stay a row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie an der Kante verteilt, und es bleibt eine Reihe.</translation>
     </message>
     <message>
         <source>As spread, and they stay a row: one spacing for all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie verteilt, und es bleibt eine Reihe: ein Abstand für alle.</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
@@ -1078,39 +1078,39 @@
     </message>
     <message>
         <source>Aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Seite</translation>
     </message>
     <message>
         <source>Ask me next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim nächsten Mal fragen</translation>
     </message>
     <message>
         <source>Aslant</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräg</translation>
     </message>
     <message>
         <source>At 100 %, corrected for the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 %, für den Drucker korrigiert.</translation>
     </message>
     <message>
         <source>At a corner the edges meet at any angle; at a smooth node they go on in one direction.</source>
-        <translation type="unfinished"></translation>
+        <translation>An einer Ecke treffen sich die Kanten in beliebigem Winkel; an einem glatten Knoten gehen sie in einer Richtung weiter.</translation>
     </message>
     <message>
         <source>At the nut the line runs too flat to be offset.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Sattel verläuft die Linie zu flach, um sie zu versetzen.</translation>
     </message>
     <message>
         <source>Axis below the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse unter der Vorderseite</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückseite</translation>
     </message>
     <message>
         <source>Back paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückbogen</translation>
     </message>
     <message>
         <source>Back to the beginning</source>
@@ -1118,19 +1118,19 @@
     </message>
     <message>
         <source>Back to the best order</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur besten Folge</translation>
     </message>
     <message>
         <source>Back to the best plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum besten Plan</translation>
     </message>
     <message>
         <source>Back to the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Entwurf</translation>
     </message>
     <message>
         <source>Back to “{name}”</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu „{name}“</translation>
     </message>
     <message>
         <source>Back to: {name}</source>
@@ -1138,67 +1138,67 @@
     </message>
     <message>
         <source>Back up</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückseite oben</translation>
     </message>
     <message>
         <source>Base diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Fußplatte, Durchmesser</translation>
     </message>
     <message>
         <source>Base for block heights</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlänge für Klötze</translation>
     </message>
     <message>
         <source>Base rests inside by</source>
-        <translation type="unfinished"></translation>
+        <translation>Fußplatte steht auf um</translation>
     </message>
     <message>
         <source>Bass</source>
-        <translation type="unfinished"></translation>
+        <translation>Bass</translation>
     </message>
     <message>
         <source>Bass and treble change places</source>
-        <translation type="unfinished"></translation>
+        <translation>Bass und Diskant tauschen</translation>
     </message>
     <message>
         <source>Bass edge, treble edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Basskante, Diskantkante</translation>
     </message>
     <message>
         <source>Bass slots and tuners, mirrored to the treble side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze und Mechaniken der Bassseite, auf die Diskantseite gespiegelt.</translation>
     </message>
     <message>
         <source>Bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring</translation>
     </message>
     <message>
         <source>Bearing diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring, Durchmesser</translation>
     </message>
     <message>
         <source>Bearing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring, Höhe</translation>
     </message>
     <message>
         <source>Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird zu</translation>
     </message>
     <message>
         <source>Before the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Welle</translation>
     </message>
     <message>
         <source>Before these</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor diesen</translation>
     </message>
     <message>
         <source>Before you swap steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor Sie Schritte tauschen</translation>
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Begin another layout beside this one.</source>
@@ -1206,191 +1206,191 @@
     </message>
     <message>
         <source>Begin from numbers, a sample, a drawing or a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Zahlen, einem Beispiel, einer Zeichnung oder einem Bild beginnen.</translation>
     </message>
     <message>
         <source>Begins, from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnt, von der Sattellinie</translation>
     </message>
     <message>
         <source>Begun from a few numbers; every part of it can be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus wenigen Zahlen begonnen; jedes Teil lässt sich ändern.</translation>
     </message>
     <message>
         <source>Behind the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinter der Welle</translation>
     </message>
     <message>
         <source>Being worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgearbeitet</translation>
     </message>
     <message>
         <source>Being worked out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgearbeitet…</translation>
     </message>
     <message>
         <source>Bend an edge of the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante des Umrisses biegen</translation>
     </message>
     <message>
         <source>Bend an edge of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kante von {slot} biegen</translation>
     </message>
     <message>
         <source>Bend the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss biegen</translation>
     </message>
     <message>
         <source>Bend {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} biegen</translation>
     </message>
     <message>
         <source>Beside {slot}, open by then, the thin wall gives way to the drill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben {slot}, dann schon offen, gibt die dünne Wand dem Bohrer nach.</translation>
     </message>
     <message>
         <source>Best</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester</translation>
     </message>
     <message>
         <source>Best: </source>
-        <translation type="unfinished"></translation>
+        <translation>Bester: </translation>
     </message>
     <message>
         <source>Better places may help more than finer work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessere Plätze helfen vielleicht mehr als feinere Arbeit.</translation>
     </message>
     <message>
         <source>Between strings of a course</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Saiten eines Chors</translation>
     </message>
     <message>
         <source>Between the centres of the outer strings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Mitten der äußeren Saiten.</translation>
     </message>
     <message>
         <source>Bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser</translation>
     </message>
     <message>
         <source>Bit and follower do not go together</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser und Führung passen nicht zusammen</translation>
     </message>
     <message>
         <source>Bit does not enter the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser passt nicht in den Schlitz</translation>
     </message>
     <message>
         <source>Bit does not reach through</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser reicht nicht durch</translation>
     </message>
     <message>
         <source>Bit {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser {bit}</translation>
     </message>
     <message>
         <source>Blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohling</translation>
     </message>
     <message>
         <source>Blank: length past the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohling: Länge ab der Sattellinie</translation>
     </message>
     <message>
         <source>Blank: thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohling: Dicke</translation>
     </message>
     <message>
         <source>Blank: width</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohling: Breite</translation>
     </message>
     <message>
         <source>Blind</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht durchgehend</translation>
     </message>
     <message>
         <source>Block heights</source>
-        <translation type="unfinished"></translation>
+        <translation>Klotzhöhen</translation>
     </message>
     <message>
         <source>Blocks are nested more than {deepest} deep: break them up in the program that drew them, and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blöcke sind tiefer als {deepest} verschachtelt: im zeichnenden Programm auflösen und erneut ausgeben.</translation>
     </message>
     <message>
         <source>Board between openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Brett zwischen Öffnungen</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Bore deeper than the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung tiefer als das Holz</translation>
     </message>
     <message>
         <source>Bore stops in the rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung endet in der Wange</translation>
     </message>
     <message>
         <source>Bore to bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung zu Bohrung</translation>
     </message>
     <message>
         <source>Bore to outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung zu Umriss</translation>
     </message>
     <message>
         <source>Bore to slot wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung zu Schlitzwand</translation>
     </message>
     <message>
         <source>Bore {k}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung {k}</translation>
     </message>
     <message>
         <source>Bores cross a glue line</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen kreuzen eine Leimfuge</translation>
     </message>
     <message>
         <source>Bores share a tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen mit gleicher Neigung</translation>
     </message>
     <message>
         <source>Both edges at this node are arcs and cannot turn into line: make one of them a curve first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Kanten an diesem Knoten sind Bögen und lassen sich nicht ausrichten: zuerst eine in eine Kurve umwandeln.</translation>
     </message>
     <message>
         <source>Both square edges are there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide geraden Kanten sind da.</translation>
     </message>
     <message>
         <source>Break angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Knickwinkel</translation>
     </message>
     <message>
         <source>Break angle over the nut in degrees: 7 to 17 is good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knickwinkel über dem Sattel in Grad: 7 bis 17 ist gut.</translation>
     </message>
     <message>
         <source>Bring back what the file held before it was saved last.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückholen, was die Datei vor dem letzten Sichern enthielt.</translation>
     </message>
     <message>
         <source>Bring into &amp;line</source>
-        <translation type="unfinished"></translation>
+        <translation>In eine &amp;Flucht bringen</translation>
     </message>
     <message>
         <source>Bring into line</source>
-        <translation type="unfinished"></translation>
+        <translation>In eine Flucht bringen</translation>
     </message>
     <message>
         <source>Bring to one &amp;height</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf eine &amp;Höhe bringen</translation>
     </message>
     <message>
         <source>Bring to one height</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf eine Höhe bringen</translation>
     </message>
     <message>
         <source>Built on these libraries, each under its own licence:</source>
@@ -1398,91 +1398,91 @@
     </message>
     <message>
         <source>Button</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel</translation>
     </message>
     <message>
         <source>Button close to the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel nahe am Holz</translation>
     </message>
     <message>
         <source>Button points</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel zeigt</translation>
     </message>
     <message>
         <source>Button to button</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel zu Flügel</translation>
     </message>
     <message>
         <source>Buttons close together</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel nahe beieinander</translation>
     </message>
     <message>
         <source>By the job book</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Werkbuch</translation>
     </message>
     <message>
         <source>By the minutes now set</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den jetzt eingestellten Minuten</translation>
     </message>
     <message>
         <source>By what the job book holds it takes about {hours:.1f}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Werkbuch dauert es etwa {hours:.1f}.</translation>
     </message>
     <message>
         <source>By what this job took</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem, was diese Arbeit gebraucht hat</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Cannot be done here</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht hier nicht</translation>
     </message>
     <message>
         <source>Cannot be done: {blocked}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht nicht: {blocked}</translation>
     </message>
     <message>
         <source>Cannot be done: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht nicht: {text}</translation>
     </message>
     <message>
         <source>Cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten</translation>
     </message>
     <message>
         <source>Catch the grid, edges and neighbours while dragging.</source>
-        <translation type="unfinished"></translation>
+        <translation>Raster, Kanten und Nachbarn beim Ziehen fangen.</translation>
     </message>
     <message>
         <source>Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the work in a vice, clamp or jig and back up every exit. Stop the machine before you measure or change a bit. Rout in several light passes against the turning of the cutter. Test on scrap. The manuals of your machines and local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht: Augenschutz tragen; keine Handschuhe, losen Ärmel oder losen Haare bei drehendem Werkzeug. Das Werkstück in Schraubstock, Zwinge oder Vorrichtung halten und jeden Austritt hinterlegen. Maschine anhalten, bevor Sie messen oder wechseln. In mehreren leichten Durchgängen gegen die Drehung fräsen. An Abfall erproben. Die Anleitungen Ihrer Maschinen und die örtlichen Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte</translation>
     </message>
     <message>
         <source>Centre to centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Mitte zu Mitte.</translation>
     </message>
     <message>
         <source>Centreline to the bass edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie bis Basskante</translation>
     </message>
     <message>
         <source>Centreline to the treble edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie bis Diskantkante</translation>
     </message>
     <message>
         <source>Centres of {drill}, all {across}, from the nut line: {along}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitten für {drill}, alle {across}, von der Sattellinie: {along}.</translation>
     </message>
     <message>
         <source>Centres of {drill}, from the nut line (and from the centreline): {each}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitten für {drill}, von der Sattellinie (und von der Mittellinie): {each}.</translation>
     </message>
     <message>
         <source>Chan&amp;ges to this layout</source>
@@ -1490,43 +1490,43 @@
     </message>
     <message>
         <source>Chance: being worked out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelingen: wird ausgearbeitet…</translation>
     </message>
     <message>
         <source>Chances</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten</translation>
     </message>
     <message>
         <source>Chances being worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten werden ausgearbeitet</translation>
     </message>
     <message>
         <source>Chances: {trouble}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten: {trouble}</translation>
     </message>
     <message>
         <source>Change a note</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz ändern</translation>
     </message>
     <message>
         <source>Change the bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkzeug wechseln</translation>
     </message>
     <message>
         <source>Change the width of the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Sattels ändern</translation>
     </message>
     <message>
         <source>Change the {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern: {target}</translation>
     </message>
     <message>
         <source>Change to {names} there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort auf {names} wechseln.</translation>
     </message>
     <message>
         <source>Changed by another program</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einem anderen Programm geändert</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -1538,103 +1538,103 @@
     </message>
     <message>
         <source>Check the 100 mm bars on the paper before you glue it, and try the plan on scrap before the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen Sie die 100-mm-Balken auf dem Papier, bevor Sie es aufkleben, und probieren Sie den Plan an einem Abfallstück vor dem Rohling.</translation>
     </message>
     <message>
         <source>Choose a bit of the rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Fräser aus dem Bestand wählen.</translation>
     </message>
     <message>
         <source>Choose a bit of {width} mm or less, or make {opening} {b} mm wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Fräser von höchstens {width} mm wählen oder {opening} {b} mm breit machen.</translation>
     </message>
     <message>
         <source>Choose a follower nearer the cutter's size, or make the tongue wider.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Führung näher am Fräsermaß wählen oder die Zunge breiter machen.</translation>
     </message>
     <message>
         <source>Choose a longer bit or a thinner template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen längeren Fräser oder eine dünnere Schablone wählen.</translation>
     </message>
     <message>
         <source>Choose a smaller plate, or another place for the slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine kleinere Platte wählen oder den Schlitz anders legen.</translation>
     </message>
     <message>
         <source>Choose a smaller plate, or widen the outline there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine kleinere Platte wählen oder den Umriss dort verbreitern.</translation>
     </message>
     <message>
         <source>Choose another bit or follower, or another thickness of template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anderen Fräser, eine andere Führung oder Schablonendicke wählen.</translation>
     </message>
     <message>
         <source>Choose another bit or guide bush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anderen Fräser oder eine andere Kopierhülse wählen.</translation>
     </message>
     <message>
         <source>Choose another plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anderen Plan wählen</translation>
     </message>
     <message>
         <source>Choose one loop as the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Linie als Umriss wählen.</translation>
     </message>
     <message>
         <source>Choose smaller buttons, or move both tuners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinere Flügel wählen oder beide Mechaniken versetzen.</translation>
     </message>
     <message>
         <source>Choose smaller plates, or move both tuners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinere Platten wählen oder beide Mechaniken versetzen.</translation>
     </message>
     <message>
         <source>Choose the hardware to place first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Mechanik wählen.</translation>
     </message>
     <message>
         <source>Choosing a post changes the two strings over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Welle wählen tauscht die beiden Saiten.</translation>
     </message>
     <message>
         <source>Chop out what stands between the holes as far as it comes easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstemmen, was zwischen den Bohrungen steht, soweit es leicht geht.</translation>
     </message>
     <message>
         <source>Chop out what stands between them as far as it comes easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstemmen, was dazwischen steht, soweit es leicht geht.</translation>
     </message>
     <message>
         <source>Clamp the head flat and work the edge square to the line with spokeshave, rasp and file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfplatte flach einspannen und die Kante mit Schabhobel, Raspel und Feile rechtwinklig auf die Linie arbeiten.</translation>
     </message>
     <message>
         <source>Clean up</source>
-        <translation type="unfinished"></translation>
+        <translation>Säubern</translation>
     </message>
     <message>
         <source>Cleaning up plugs the pin holes that bring the template back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Säubern werden die Stiftlöcher verschlossen, die die Schablone zurückbringen.</translation>
     </message>
     <message>
         <source>Cleaning up takes the papers off, and their marks with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Säubern kommen die Papiere ab und mit ihnen die Anrisse.</translation>
     </message>
     <message>
         <source>Clear a bore after finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bohrung vom Lack befreien</translation>
     </message>
     <message>
         <source>Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Senkung von {of} von Hand vom Lack befreien, bis sich die Buchse bei {diameter} eindrücken lässt.</translation>
     </message>
     <message>
         <source>Clearance bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Freibohrung</translation>
     </message>
     <message>
         <source>Climbing cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichlauf</translation>
     </message>
     <message>
         <source>Close</source>
@@ -1646,7 +1646,7 @@
     </message>
     <message>
         <source>Close gaps up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücken schließen bis</translation>
     </message>
     <message>
         <source>Close t&amp;he window</source>
@@ -1658,51 +1658,51 @@
     </message>
     <message>
         <source>Collets</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannzangen</translation>
     </message>
     <message>
         <source>Colou&amp;rs</source>
-        <translation type="unfinished"></translation>
+        <translation>Fa&amp;rben</translation>
     </message>
     <message>
         <source>Comes out sound: being worked out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelingt: wird ausgearbeitet…</translation>
     </message>
     <message>
         <source>Comes out sound: {chance}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelingt: {chance}</translation>
     </message>
     <message>
         <source>Common practice, no source, would be {usual}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis, ohne Quelle, wäre {usual}.</translation>
     </message>
     <message>
         <source>Common practice, no source: set what you trust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis, ohne Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Copy &amp;bass to treble</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bass auf Diskant kopieren</translation>
     </message>
     <message>
         <source>Copy bass to treble</source>
-        <translation type="unfinished"></translation>
+        <translation>Bass auf Diskant kopieren</translation>
     </message>
     <message>
         <source>Copy in the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand kopieren</translation>
     </message>
     <message>
         <source>Copy the layout's rack to where your own is kept for all layouts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bestand des Entwurfs dorthin kopieren, wo Ihr eigener für alle Entwürfe liegt.</translation>
     </message>
     <message>
         <source>Copy the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bericht kopieren</translation>
     </message>
     <message>
         <source>Copy the versions</source>
@@ -1710,155 +1710,155 @@
     </message>
     <message>
         <source>Copy treble to bass</source>
-        <translation type="unfinished"></translation>
+        <translation>Diskant auf Bass kopieren</translation>
     </message>
     <message>
         <source>Copy tuners, slots, pins and holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken, Schlitze, Stifte und Bohrungen kopieren.</translation>
     </message>
     <message>
         <source>Copy your own rack into the layout. Choices of bits that it does not hold are dropped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihren eigenen Bestand in den Entwurf kopieren. Wahlen von Fräsern, die er nicht enthält, entfallen.</translation>
     </message>
     <message>
         <source>Corner 1 is the upper left one in the picture, 2 upper right, 3 lower right, 4 lower left. The picture is set straight by them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke 1 ist im Bild oben links, 2 oben rechts, 3 unten rechts, 4 unten links. Das Bild wird danach entzerrt.</translation>
     </message>
     <message>
         <source>Corner 1 to 2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke 1 bis 2</translation>
     </message>
     <message>
         <source>Corner 2 to 3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke 2 bis 3</translation>
     </message>
     <message>
         <source>Corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecken</translation>
     </message>
     <message>
         <source>Corners of wood rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerundete Holzecken</translation>
     </message>
     <message>
         <source>Corners tighter than the cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecken enger als der Fräser</translation>
     </message>
     <message>
         <source>Correct a printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Drucker korrigieren</translation>
     </message>
     <message>
         <source>Correct a printer…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Drucker korrigieren…</translation>
     </message>
     <message>
         <source>Corrected by what the timed steps took.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigt nach dem, was gestoppte Schritte gebraucht haben.</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgaben</translation>
     </message>
     <message>
         <source>Counter-clockwise from straight across to the treble side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen den Uhrzeigersinn von quer zur Diskantseite.</translation>
     </message>
     <message>
         <source>Counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkung</translation>
     </message>
     <message>
         <source>Course</source>
-        <translation type="unfinished"></translation>
+        <translation>Chor</translation>
     </message>
     <message>
         <source>Cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckblatt</translation>
     </message>
     <message>
         <source>Ctrl and arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg und Pfeiltasten</translation>
     </message>
     <message>
         <source>Ctrl+Enter makes the move that cures the snag in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+Eingabe macht den Schritt, der den gewählten Haken behebt</translation>
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;usschneiden</translation>
     </message>
     <message>
         <source>Cure: {cure}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhilfe: {cure}</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurve</translation>
     </message>
     <message>
         <source>Cut a flat for a plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fläche für eine Platte schneiden</translation>
     </message>
     <message>
         <source>Cut a flat {rock} mm deep for it, or slide it to where the edge is straighter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine {rock} mm tiefe Fläche dafür ausarbeiten oder an eine geradere Stelle der Kante schieben.</translation>
     </message>
     <message>
         <source>Cut from a board</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einem Brett</translation>
     </message>
     <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, nut line on nut line: it marks the face and both edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausschneiden, an beiden Falzlinien zurückfalten und auf den geraden Rohling kleben, Sattellinie auf Sattellinie: er zeigt Vorderseite und beide Kanten.</translation>
     </message>
     <message>
         <source>Cut it {needed} mm larger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um {needed} mm größer ausarbeiten.</translation>
     </message>
     <message>
         <source>Cut list</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschnittliste</translation>
     </message>
     <message>
         <source>Cut list and parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschnitt und Teile</translation>
     </message>
     <message>
         <source>Cut the flat {needed} mm shallower, or make {opening} narrower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche {needed} mm flacher ausarbeiten oder {opening} schmaler machen.</translation>
     </message>
     <message>
         <source>Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone nach ihrem Papier schneiden, Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten anreißen.</translation>
     </message>
     <message>
         <source>Cut {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ausschneiden</translation>
     </message>
     <message>
         <source>Cut {n} things</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teile ausschneiden</translation>
     </message>
     <message>
         <source>Cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schneide</translation>
     </message>
     <message>
         <source>Cutter diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schneide, Durchmesser</translation>
     </message>
     <message>
         <source>Cutting length</source>
-        <translation type="unfinished"></translation>
+        <translation>Schneidenlänge</translation>
     </message>
     <message>
         <source>DXF, SVG, PDF and the hole table.</source>
-        <translation type="unfinished"></translation>
+        <translation>DXF, SVG, PDF und die Bohrtabelle.</translation>
     </message>
     <message>
         <source>Dark colours; the same key goes back to the light ones.</source>
@@ -1866,319 +1866,319 @@
     </message>
     <message>
         <source>Dashed heavy: the router runs against the grain or across it. Arrows: the way to feed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dick gestrichelt: gegen die Faser oder quer dazu. Pfeile: Vorschubrichtung.</translation>
     </message>
     <message>
         <source>Deep enough for the plate: {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tief genug für die Platte: {depth}</translation>
     </message>
     <message>
         <source>Deep enough that the plate lies on wood from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translation>So tief, dass die Platte von Ende zu Ende auf Holz liegt.</translation>
     </message>
     <message>
         <source>Deeper than the drill is long</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefer, als der Bohrer lang ist</translation>
     </message>
     <message>
         <source>Deeper than the quill travels</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefer als der Pinolenhub</translation>
     </message>
     <message>
         <source>Degrees aside at the nut: up to 6 is good, up to 10 tolerable.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad seitlich am Sattel: bis 6 ist gut, bis 10 geht noch.</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Depth at the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe am Schlitz</translation>
     </message>
     <message>
         <source>Depth of the flat</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Fläche</translation>
     </message>
     <message>
         <source>Depth stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefenanschlag</translation>
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Digits, with a tool in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziffern, mit einem Werkzeug in der Hand</translation>
     </message>
     <message>
         <source>Distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>Distances between two holes, and how: over the wood left between, between the far walls, over pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstände zwischen zwei Bohrungen, und wie: über das Holz dazwischen, zwischen den fernen Wänden, über Stifte</translation>
     </message>
     <message>
         <source>Do differently ({piece}): {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anders machen ({piece}): {note}</translation>
     </message>
     <message>
         <source>Do it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausführen</translation>
     </message>
     <message>
         <source>Do not cut from these sheets yet, something spoils the work: {first}{rest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht nach diesen Blättern schneiden, etwas verdirbt die Arbeit: {first}{rest}.</translation>
     </message>
     <message>
         <source>Do not cut from these sheets yet: something spoils the work, see {command}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht nach diesen Blättern schneiden: etwas verdirbt die Arbeit, siehe {command}.</translation>
     </message>
     <message>
         <source>Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or go back to the best order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in dieser Folge arbeiten: {n} Schritt darin ist unmöglich oder unsicher. An seinen Platz setzen oder zur besten Folge zurückgehen.</translation>
     </message>
     <message>
         <source>Do not work in this order: {n} steps in it are impossible or unsafe. Put them in their places, or go back to the best order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in dieser Folge arbeiten: {n} Schritte darin sind unmöglich oder unsicher. An ihre Plätze setzen oder zur besten Folge zurückgehen.</translation>
     </message>
     <message>
         <source>Do nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts tun</translation>
     </message>
     <message>
         <source>Do this</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausführen</translation>
     </message>
     <message>
         <source>Done again: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: {name}</translation>
     </message>
     <message>
         <source>Double click on an edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklick auf eine Kante</translation>
     </message>
     <message>
         <source>Double-click the edge to add a node. Hold a node to type its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklick auf die Kante fügt einen Knoten an. Einen Knoten halten, um seinen Ort einzugeben.</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinab</translation>
     </message>
     <message>
         <source>Down, to the back</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinab, zur Rückseite</translation>
     </message>
     <message>
         <source>Drag a step to move it, or press Alt+Up and Alt+Down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt ziehen oder mit Alt+Auf und Alt+Ab versetzen.</translation>
     </message>
     <message>
         <source>Drag the picture behind the drawing, with Shift turn it about the middle of the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild hinter der Zeichnung ziehen, mit Umschalt um die Mitte des Sattels drehen.</translation>
     </message>
     <message>
         <source>Drag the picture; with Shift it turns about the middle of the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild ziehen; mit Umschalt dreht es sich um die Mitte des Sattels.</translation>
     </message>
     <message>
         <source>Drag the picture; with Shift turn it about the middle of the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild ziehen; mit Umschalt um die Mitte des Sattels drehen.</translation>
     </message>
     <message>
         <source>Drag the two marks to the ends of the nut: it comes to lie on the nut line, its middle on the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Marken auf die Enden des Sattels ziehen: er kommt auf die Sattellinie, seine Mitte auf die Mittellinie.</translation>
     </message>
     <message>
         <source>Drag them, or go back to the best order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie sie oder gehen Sie zur besten Folge zurück.</translation>
     </message>
     <message>
         <source>Drag to turn, roll the wheel to come closer. Arrow keys turn, + and - come closer or step back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen dreht, das Rad bringt näher. Pfeiltasten drehen, + und - holen heran oder gehen zurück.</translation>
     </message>
     <message>
         <source>Draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen</translation>
     </message>
     <message>
         <source>Draw a new outline: press for each node, close it on the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen neuen Umriss zeichnen: für jeden Knoten klicken, auf dem ersten schließen.</translation>
     </message>
     <message>
         <source>Draw a slot of any shape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schlitz beliebiger Form zeichnen.</translation>
     </message>
     <message>
         <source>Draw at least one edge before closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Schließen mindestens eine Kante zeichnen.</translation>
     </message>
     <message>
         <source>Draw it yourself</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbst zeichnen</translation>
     </message>
     <message>
         <source>Draw the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss zeichnen</translation>
     </message>
     <message>
         <source>Draw the outline again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss neu zeichnen.</translation>
     </message>
     <message>
         <source>Draw the shape or import it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Form zeichnen oder einlesen.</translation>
     </message>
     <message>
         <source>Draw {ids}</source>
-        <translation type="unfinished"></translation>
+        <translation>{ids} zeichnen</translation>
     </message>
     <message>
         <source>Draw {into}</source>
-        <translation type="unfinished"></translation>
+        <translation>{into} zeichnen</translation>
     </message>
     <message>
         <source>Drawings (*.dxf *.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungen (*.dxf *.svg)</translation>
     </message>
     <message>
         <source>Drawn by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand gezeichnet</translation>
     </message>
     <message>
         <source>Drawn slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichneter Schlitz</translation>
     </message>
     <message>
         <source>Drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer</translation>
     </message>
     <message>
         <source>Drill a bore from the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Seite bohren</translation>
     </message>
     <message>
         <source>Drill a hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Loch bohren</translation>
     </message>
     <message>
         <source>Drill a pilot by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand vorbohren</translation>
     </message>
     <message>
         <source>Drill a waste hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Räumbohrung bohren</translation>
     </message>
     <message>
         <source>Drill it through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgehend bohren.</translation>
     </message>
     <message>
         <source>Drill it {amount} mm less deep, or move {opening} {amount} mm away.</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} mm weniger tief bohren oder {opening} um {amount} mm wegrücken.</translation>
     </message>
     <message>
         <source>Drill it {lacking} mm deeper, or move {own} that much nearer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lacking} mm tiefer bohren oder {own} ebenso viel näher setzen.</translation>
     </message>
     <message>
         <source>Drill it {lacking} mm deeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lacking} mm tiefer bohren.</translation>
     </message>
     <message>
         <source>Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>{needed} mm weniger tief bohren, kürzere Mechaniken wählen oder den Umriss ändern.</translation>
     </message>
     <message>
         <source>Drill it {needed} mm less deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>{needed} mm weniger tief bohren.</translation>
     </message>
     <message>
         <source>Drill point scars the inner wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrerspitze trifft die Innenwand</translation>
     </message>
     <message>
         <source>Drill press</source>
-        <translation type="unfinished"></translation>
+        <translation>Ständerbohrmaschine</translation>
     </message>
     <message>
         <source>Drill press: clamp the work so that the drill cannot turn it, guard the chuck, take the key out before starting, wear eye protection and nothing loose, back the exit with a spoil board, expect the drill to grab as it breaks through. For a tilted bore fix table and work, start from a centre mark, feed slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrmaschine: das Werkstück so spannen, dass der Bohrer es nicht mitdreht, das Futter abdecken, den Schlüssel vor dem Anlaufen abziehen, Augenschutz und nichts Loses tragen, den Austritt mit einem Opferbrett hinterlegen, mit dem Haken beim Durchbruch rechnen. Für eine geneigte Bohrung Tisch und Werkstück fixieren, ankörnen, langsam vorschieben.</translation>
     </message>
     <message>
         <source>Drill the waste out of {slot}: {n} hole with {drill}, {how}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfall ausbohren, {slot}: {n} Bohrung mit {drill}, {how}.</translation>
     </message>
     <message>
         <source>Drill the waste out of {slot}: {n} holes with {drill}, {how}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfall ausbohren, {slot}: {n} Bohrungen mit {drill}, {how}.</translation>
     </message>
     <message>
         <source>Drill the {bores} of all {pattern} {by} deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>{bores} aller {pattern} um {by} tiefer bohren</translation>
     </message>
     <message>
         <source>Drill the {bores} of all {pattern} {by} less deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{bores} aller {pattern} um {by} weniger tief bohren</translation>
     </message>
     <message>
         <source>Drill wander in 50 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlaufen des Bohrers auf 50 mm</translation>
     </message>
     <message>
         <source>Drill would skate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer würde verlaufen</translation>
     </message>
     <message>
         <source>Drill {what} {by} deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} tiefer bohren</translation>
     </message>
     <message>
         <source>Drill {what} {by} less deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} weniger tief bohren</translation>
     </message>
     <message>
         <source>Drilled from the</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebohrt von</translation>
     </message>
     <message>
         <source>Drills</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer</translation>
     </message>
     <message>
         <source>Drills and bits</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer und Fräser</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdoppeln</translation>
     </message>
     <message>
         <source>E, Shift+E</source>
-        <translation type="unfinished"></translation>
+        <translation>E, Umschalt+E</translation>
     </message>
     <message>
         <source>Each is drawn from its own layout. A copy opens; the sample stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes ist aus seinem eigenen Entwurf gezeichnet. Geöffnet wird eine Kopie; das Beispiel bleibt.</translation>
     </message>
     <message>
         <source>Ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohr</translation>
     </message>
     <message>
         <source>Ear {id} belongs to the blank and is not copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohr {id} gehört zum Rohling und wird nicht kopiert.</translation>
     </message>
     <message>
         <source>Ear, {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohr, {id}</translation>
     </message>
     <message>
         <source>Ear: {ear}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohr: {ear}</translation>
     </message>
     <message>
         <source>Earlier changes are kept no longer</source>
@@ -2186,263 +2186,263 @@
     </message>
     <message>
         <source>Ears are glued before anything crosses the glue line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohren werden angeleimt, bevor etwas die Leimfuge kreuzt.</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante</translation>
     </message>
     <message>
         <source>Edge to the next node</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante zum nächsten Knoten</translation>
     </message>
     <message>
         <source>Edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Schneiden</translation>
     </message>
     <message>
         <source>Edges: diameter, tilt of the table (positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanten: Durchmesser, Tischneigung (positiv: die Bohrung steigt nach außen zur Spitze), Anschlag von der geraden Kante bis zum vollen Durchmesser.</translation>
     </message>
     <message>
         <source>Emptying {slot} takes {pin} away, and the template no longer finds its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Räumen von {slot} nimmt {pin} mit, und die Schablone findet ihren Platz nicht mehr.</translation>
     </message>
     <message>
         <source>End grain over {length} at {middle}: go lightly, and back up the corner at {last}, where the fibres break away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
     <message>
         <source>Ends, from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Endet, von der Sattellinie</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Enter a longer drill in the rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen längeren Bohrer in den Bestand eintragen.</translation>
     </message>
     <message>
         <source>Enter takes these pins, Esc puts back: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe übernimmt diese Stifte, Esc legt zurück: {words}</translation>
     </message>
     <message>
         <source>Enter the drill in the rack, or change the hardware pattern to one you have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bohrer in den Bestand eintragen oder das Bohrbild auf einen vorhandenen ändern.</translation>
     </message>
     <message>
         <source>Enter what the two 100 mm bars of a page measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen, was die beiden 100-mm-Balken einer Seite messen.</translation>
     </message>
     <message>
         <source>Enter what the two 100 mm bars of a printed page measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen, was die beiden 100-mm-Balken einer gedruckten Seite messen.</translation>
     </message>
     <message>
         <source>Entry mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Anriss</translation>
     </message>
     <message>
         <source>Equal centres put thick and thin strings at even steps; equal gaps leave even room between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Mittenabstände setzen dicke und dünne Saiten in gleichen Schritten; gleiche Lücken lassen gleichen Platz dazwischen.</translation>
     </message>
     <message>
         <source>Equal steps along the edge, measured on the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Schritte entlang der Kante, auf der Kurve gemessen.</translation>
     </message>
     <message>
         <source>Equal steps on the line from the first tuner to the last.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Schritte auf der Linie von der ersten zur letzten Mechanik.</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Every beginning can be changed in all its parts, and nothing is saved until you say so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Anfang lässt sich in allen Teilen ändern, und nichts wird gesichert, bevor Sie es sagen.</translation>
     </message>
     <message>
         <source>Every drilling with its mark, tilt and stop; the same table is in the CSV file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Bohrgang mit Anriss, Neigung und Anschlag; dieselbe Tabelle steht in der CSV-Datei.</translation>
     </message>
     <message>
         <source>Every operation in the order in which it is done at the bench, so that nothing becomes impossible.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Arbeitsgänge in der Folge, in der sie an der Werkbank getan werden, damit nichts unmöglich wird.</translation>
     </message>
     <message>
         <source>Every setting, separated by commas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Stufe, durch Kommas getrennt.</translation>
     </message>
     <message>
         <source>Every step with a box to tick, set-up after set-up; block heights for the tilts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schritt mit einem Kästchen zum Abhaken, Einstellung für Einstellung; Klotzhöhen für die Neigungen.</translation>
     </message>
     <message>
         <source>Every string already has its best post.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Saite hat schon ihre beste Welle.</translation>
     </message>
     <message>
         <source>Everything could be {times:g} times rougher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles dürfte {times:g}-mal gröber sein.</translation>
     </message>
     <message>
         <source>Everything times</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles mal</translation>
     </message>
     <message>
         <source>Export the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bestand ausgeben</translation>
     </message>
     <message>
         <source>Export…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeben…</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite</translation>
     </message>
     <message>
         <source>Face in the middle, square edges folded flat beside it, as far as they are still there. Crosses are still to be drilled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite in der Mitte, gerade Kanten flach daneben geklappt, soweit noch vorhanden. Kreuze sind noch zu bohren.</translation>
     </message>
     <message>
         <source>Face tuner, {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik vorn, {tuner}</translation>
     </message>
     <message>
         <source>Face up</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite oben</translation>
     </message>
     <message>
         <source>Face up: along {slot} drill {many}, {diameter} wide, {how}{apart}.{chop}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite oben: entlang {slot} {many} bohren, {diameter} weit, {how}{apart}.{chop}</translation>
     </message>
     <message>
         <source>Face up: from {begins} above the nut line file a slope {half} wide down to {slot}, from nothing to {depth} deep over {length} ({angle:.1f} degrees).</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite oben: ab {begins} über der Sattellinie eine {half} breite Schräge bis {slot} feilen, von null auf {depth} Tiefe über {length} ({angle:.1f} Grad).</translation>
     </message>
     <message>
         <source>Fastest setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellste Stufe</translation>
     </message>
     <message>
         <source>Features are aligned along x or y, not {axis}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile werden entlang x oder y ausgerichtet, nicht {axis}.</translation>
     </message>
     <message>
         <source>Fewer than two locating pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als zwei Passstifte</translation>
     </message>
     <message>
         <source>File a ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rampe feilen</translation>
     </message>
     <message>
         <source>Final diameter {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertigmaß {of}</translation>
     </message>
     <message>
         <source>Find any action, its keys, or a word of the trade.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befehl, seine Tasten oder einen Fachbegriff finden.</translation>
     </message>
     <message>
         <source>Fingers need room between the buttons as they turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Finger brauchen beim Drehen Platz zwischen den Flügeln.</translation>
     </message>
     <message>
         <source>Finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Lackieren</translation>
     </message>
     <message>
         <source>Finish builds up in the bore: brought to size before it, the bushing no longer goes in and chips the finish at the rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lack baut in der Bohrung auf: vorher auf Maß gebracht, geht die Buchse nicht mehr hinein und splittert den Lack am Rand ab.</translation>
     </message>
     <message>
         <source>Finish goes on sanded wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lack kommt auf geschliffenes Holz.</translation>
     </message>
     <message>
         <source>Finish the outline by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss von Hand fertig machen</translation>
     </message>
     <message>
         <source>Finished sizes in {unit_words}, length along the grain. Allow for the saw and the plane as you are used to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertigmaße in {unit_words}, Länge in Faserrichtung. Säge- und Hobelzugabe wie gewohnt.</translation>
     </message>
     <message>
         <source>First handle, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Griff, quer</translation>
     </message>
     <message>
         <source>First handle, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Griff, längs</translation>
     </message>
     <message>
         <source>First to last string</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste bis letzte Saite</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Passung</translation>
     </message>
     <message>
         <source>Flat for {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche für {tuner}</translation>
     </message>
     <message>
         <source>Flat of {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche von {id}</translation>
     </message>
     <message>
         <source>Flat too small for its plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche zu klein für ihre Platte</translation>
     </message>
     <message>
         <source>Flat under the plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche unter der Platte</translation>
     </message>
     <message>
         <source>Flip</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenden</translation>
     </message>
     <message>
         <source>Follower</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung</translation>
     </message>
     <message>
         <source>Follower has to rub</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung muss anliegen</translation>
     </message>
     <message>
         <source>Follower in the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung in der Schablone</translation>
     </message>
     <message>
         <source>Follower on the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung an der Schablone</translation>
     </message>
     <message>
         <source>Following the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgen der Schablone</translation>
     </message>
     <message>
         <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Anschlag, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
     </message>
     <message>
         <source>Forget the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Korrektur vergessen</translation>
     </message>
     <message>
         <source>Forget the time that runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die laufende Zeit vergessen.</translation>
     </message>
     <message>
         <source>Forstner bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Forstnerbohrer</translation>
     </message>
     <message>
         <source>Forward to: {name}</source>
@@ -2450,267 +2450,267 @@
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden</translation>
     </message>
     <message>
         <source>Free it from the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Reihe lösen</translation>
     </message>
     <message>
         <source>From A to B</source>
-        <translation type="unfinished"></translation>
+        <translation>Von A bis B</translation>
     </message>
     <message>
         <source>From a drawing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Zeichnung…</translation>
     </message>
     <message>
         <source>From a few numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus wenigen Zahlen…</translation>
     </message>
     <message>
         <source>From a photo or scan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Foto oder Scan…</translation>
     </message>
     <message>
         <source>From an imported drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer eingelesenen Zeichnung.</translation>
     </message>
     <message>
         <source>From an invented sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einem erfundenen Beispiel</translation>
     </message>
     <message>
         <source>From face to back, planed. Side bores lie at half of it unless they say otherwise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Vorder- zu Rückseite, gehobelt. Seitenbohrungen liegen auf halber Dicke, wenn nichts anderes gesagt ist.</translation>
     </message>
     <message>
         <source>From field to field as the window is read; F6 from part to part</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Feld zu Feld, wie man liest; F6 von Bereich zu Bereich</translation>
     </message>
     <message>
         <source>From node to node of the outline or the drawn slot that is held</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Knoten zu Knoten des gehaltenen Umrisses oder gezeichneten Schlitzes</translation>
     </message>
     <message>
         <source>From numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Zahlen</translation>
     </message>
     <message>
         <source>From nut to bridge. The pull of the strings is reckoned with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Sattel zum Steg. Damit wird der Zug der Saiten berechnet.</translation>
     </message>
     <message>
         <source>From one post of the row to the next: all move together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einer Welle der Reihe zur nächsten: alle wandern gemeinsam.</translation>
     </message>
     <message>
         <source>From the centreline, positive to the treble side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mittellinie, positiv zur Diskantseite.</translation>
     </message>
     <message>
         <source>From the column to the drill's axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Säule bis zur Bohrerachse.</translation>
     </message>
     <message>
         <source>From the drawing into the first field of the panel; Esc comes back</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Zeichnung ins erste Feld der Tafel; Esc kommt zurück</translation>
     </message>
     <message>
         <source>From the face down to the axis of the bore; left empty it is half the thickness.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Vorderseite hinab zur Bohrungsachse; leer ist es die halbe Dicke.</translation>
     </message>
     <message>
         <source>From the face down; left empty the slot goes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Vorderseite hinab; leer geht der Schlitz durch.</translation>
     </message>
     <message>
         <source>From the nut line, positive to the tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Sattellinie, positiv zur Spitze.</translation>
     </message>
     <message>
         <source>From the outline square in to the posts of the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Umriss rechtwinklig hinein zu den Wellen der Reihe.</translation>
     </message>
     <message>
         <source>From the plate to the hole that the string goes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Platte bis zum Loch, durch das die Saite geht.</translation>
     </message>
     <message>
         <source>From the plate to the post's end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Platte bis zum Wellenende.</translation>
     </message>
     <message>
         <source>From the post's axis along the edge, towards the tip of the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Wellenachse entlang der Kante, zur Spitze der Kopfplatte hin.</translation>
     </message>
     <message>
         <source>From the post's axis to the middle of the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Wellenachse zur Mitte des Flügels.</translation>
     </message>
     <message>
         <source>From the post's axis towards the back of the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Wellenachse zur Rückseite hin.</translation>
     </message>
     <message>
         <source>From the post's axis towards the button, seen on the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Wellenachse zum Flügel hin, von vorn gesehen.</translation>
     </message>
     <message>
         <source>From the router's base to the tip, bearing included, as far as it may be set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Fußplatte bis zur Spitze, Anlaufring eingeschlossen, so weit es eingestellt werden darf.</translation>
     </message>
     <message>
         <source>From the square edge in to the glue line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der geraden Kante hinein bis zur Leimfuge.</translation>
     </message>
     <message>
         <source>From the surface that it starts from, to full diameter; through when left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Fläche, an der sie beginnt, bis zum vollen Durchmesser; leer geht sie durch.</translation>
     </message>
     <message>
         <source>From the surface that it starts from; left empty it goes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Fläche, an der sie beginnt; leer geht sie durch.</translation>
     </message>
     <message>
         <source>From tuner to tuner</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Mechanik zu Mechanik</translation>
     </message>
     <message>
         <source>From wall to wall. The bit has to pass, and the string hole has to lie between the walls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Wand zu Wand. Der Fräser muss hindurchpassen, und das Saitenloch muss zwischen den Wänden liegen.</translation>
     </message>
     <message>
         <source>From wall to wall; left empty the ramp is as wide as its slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Wand zu Wand; leer ist die Rampe so breit wie ihr Schlitz.</translation>
     </message>
     <message>
         <source>Full size</source>
-        <translation type="unfinished"></translation>
+        <translation>Volle Größe</translation>
     </message>
     <message>
         <source>Full-size sheets: print at 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter in voller Größe: mit 100 % drucken</translation>
     </message>
     <message>
         <source>Generic set by gauge…</source>
-        <translation type="unfinished"></translation>
+        <translation>Allgemeiner Satz nach Stärke…</translation>
     </message>
     <message>
         <source>Generic set of strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Allgemeiner Saitensatz</translation>
     </message>
     <message>
         <source>Ghost lines show it: widest side angle {worst} to {worst_then} degrees, typical {mean} to {mean_then}, crossings {crossed} to {crossed_then}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geistersaiten zeigen es: größter Seitenwinkel {worst} auf {worst_then} Grad, üblich {mean} auf {mean_then}, Kreuzungen {crossed} auf {crossed_then}.</translation>
     </message>
     <message>
         <source>Give {opening} a ramp {ramp_words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} eine Rampe geben: {ramp_words}.</translation>
     </message>
     <message>
         <source>Give {tuner} a string nearer its side, or move it farther from the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuner} eine Saite geben, die näher an ihrer Seite liegt, oder weiter vom Sattel wegsetzen.</translation>
     </message>
     <message>
         <source>Glue an ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ohr anleimen</translation>
     </message>
     <message>
         <source>Glue it on the back, nut line and centreline on their marks: prick what is drilled from behind (full circles).</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Rückseite kleben, Sattel- und Mittellinie auf ihre Anrisse: ankörnen, was von hinten gebohrt wird (volle Kreise).</translation>
     </message>
     <message>
         <source>Glue it on the template sheet, prick every cross, cut. {words}</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Schablonenplatte kleben, jedes Kreuz ankörnen, ausschneiden. {words}</translation>
     </message>
     <message>
         <source>Glue line</source>
-        <translation type="unfinished"></translation>
+        <translation>Leimfuge</translation>
     </message>
     <message>
         <source>Glue line through a hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Leimfuge in einer Bohrung</translation>
     </message>
     <message>
         <source>Glue on {ear} before these are drilled, and let the glue cure.</source>
-        <translation type="unfinished"></translation>
+        <translation>{ear} anleimen, bevor diese gebohrt werden, und den Leim aushärten lassen.</translation>
     </message>
     <message>
         <source>Glue with the nut line and the centreline on lines squared on the wood. Prick where the hairlines cross. Dashed circles are drilled from the other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Sattellinie und Mittellinie auf gewinkelte Linien des Holzes kleben. Ankörnen, wo sich die Haarlinien kreuzen. Gestrichelte Kreise werden von der anderen Seite gebohrt.</translation>
     </message>
     <message>
         <source>Glue {ear}</source>
-        <translation type="unfinished"></translation>
+        <translation>{ear} anleimen</translation>
     </message>
     <message>
         <source>Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.</source>
-        <translation type="unfinished"></translation>
+        <translation>{ear} anleimen ({side}), trocknen lassen, dann Vorderseite, Rückseite und Kante bündig und winklig hobeln.</translation>
     </message>
     <message>
         <source>Glued on: {ears}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeleimt: {ears}.</translation>
     </message>
     <message>
         <source>Go on with one that you saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>An einem gesicherten weiterarbeiten.</translation>
     </message>
     <message>
         <source>Go on working</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiterarbeiten</translation>
     </message>
     <message>
         <source>Go to another machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu einer anderen Maschine gehen</translation>
     </message>
     <message>
         <source>Go to the next snag and choose its card; S does it on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum nächsten Haken gehen und seine Karte wählen; in der Zeichnung tut es S.</translation>
     </message>
     <message>
         <source>Go to the snag before; Shift+S does it on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Haken davor gehen; in der Zeichnung tut es Umschalt+S.</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser</translation>
     </message>
     <message>
         <source>Guide bush</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopierhülse</translation>
     </message>
     <message>
         <source>Guide bushes</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopierhülsen</translation>
     </message>
     <message>
         <source>H = L x sin(tilt): L is measured along the board from its lower edge to where it rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank. The board of the rack is L {base}.</source>
-        <translation type="unfinished"></translation>
+        <translation>H = L x sin(Neigung): L wird entlang des Bretts von seiner Unterkante bis zur Auflage auf dem Klotz gemessen, H ist der Klotz. Einstellen, ein Abfallstück bohren, den Winkel prüfen, dann den Rohling bohren. Das Brett im Bestand hat L {base}.</translation>
     </message>
     <message>
         <source>Half of follower less cutter: how far the cut lies from the template's edge. An opening in the template is that much larger than the slot, an outside template that much smaller than the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hälfte von Führung minus Fräser: wie weit der Schnitt vom Schablonenrand liegt. Eine Öffnung ist um so viel größer als der Schlitz, eine Außenschablone um so viel kleiner als der Umriss.</translation>
     </message>
     <message>
         <source>Hang what was copied at the pointer; a press sets it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kopierte an den Zeiger hängen; ein Klick setzt es ab.</translation>
     </message>
     <message>
         <source>Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hartfaserplatte, an der die Führung entlangläuft; um den Versatz größer oder kleiner als der Schnitt.</translation>
     </message>
     <message>
         <source>Hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik</translation>
     </message>
     <message>
         <source>Hardware by its dimensions: hold each part against them before you drill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken nach Maßen: jedes Teil damit vergleichen, bevor Sie bohren.</translation>
     </message>
     <message>
         <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Stifte vorschlagen lassen: sie werden spiegelbildlich zur Mittellinie gesetzt; oder Fräser wählen, die von der Vorderseite durchkommen.</translation>
     </message>
     <message>
         <source>Headstock layout</source>
@@ -2722,35 +2722,35 @@
     </message>
     <message>
         <source>Headstock layouts (*.headstock.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfplatten-Entwürfe (*.headstock.json)</translation>
     </message>
     <message>
         <source>Headstock, opened-out view</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfplatte, Abwicklung</translation>
     </message>
     <message>
         <source>Height above the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über der Vorderseite</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten</translation>
     </message>
     <message>
         <source>Hide the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild verbergen</translation>
     </message>
     <message>
         <source>Hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Halten</translation>
     </message>
     <message>
         <source>Hold &amp;all tuners</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Mechaniken halten</translation>
     </message>
     <message>
         <source>Hold a corner first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Ecke halten.</translation>
     </message>
     <message>
         <source>Hold a node first (K): the new one comes into the edge after it.</source>
@@ -2758,19 +2758,19 @@
     </message>
     <message>
         <source>Hold and drag nodes, handles and edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten, Griffe und Kanten halten und ziehen.</translation>
     </message>
     <message>
         <source>Hold at least {n} things first: press with Shift, or pull a frame round them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst mindestens {n} Teile halten: mit Umschalt klicken oder einen Rahmen darum ziehen.</translation>
     </message>
     <message>
         <source>Hold every tuner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Mechanik halten.</translation>
     </message>
     <message>
         <source>Hold the next thing of the drawing; N does it on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Teil der Zeichnung halten; in der Zeichnung tut es N.</translation>
     </message>
     <message>
         <source>Hold the outline or a drawn slot first: then K leads from node to node.</source>
@@ -2778,47 +2778,47 @@
     </message>
     <message>
         <source>Hold the outline or a slot first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den Umriss oder einen Schlitz halten.</translation>
     </message>
     <message>
         <source>Hold the thing before; Shift+N does it on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Teil davor halten; in der Zeichnung tut es Umschalt+N.</translation>
     </message>
     <message>
         <source>Hold tuners, slots, pins or holes first: these can be copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Mechaniken, Schlitze, Stifte oder Bohrungen halten: diese lassen sich kopieren.</translation>
     </message>
     <message>
         <source>Hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Hole meets a ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung trifft eine Rampe</translation>
     </message>
     <message>
         <source>Hole table</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrtabelle</translation>
     </message>
     <message>
         <source>Hole {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung {of}</translation>
     </message>
     <message>
         <source>Hole, {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, {id}</translation>
     </message>
     <message>
         <source>Holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen</translation>
     </message>
     <message>
         <source>Holes come out {by} too deep on average: set the stop anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen werden im Mittel {by} zu tief: den Anschlag neu einstellen.</translation>
     </message>
     <message>
         <source>Holes come out {by} too shallow on average: set the stop anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen werden im Mittel {by} zu flach: den Anschlag neu einstellen.</translation>
     </message>
     <message>
         <source>Hours</source>
@@ -2826,175 +2826,175 @@
     </message>
     <message>
         <source>Hours, money and notes, and what the next job will take.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden, Geld und Notizen, und was die nächste Arbeit brauchen wird.</translation>
     </message>
     <message>
         <source>Hours, money, what to do differently: recorded, or to fill in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden, Geld, was anders zu machen ist: aufgezeichnet oder zum Ausfüllen.</translation>
     </message>
     <message>
         <source>How deep a bit can cut below the router's base, less the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief ein Fräser unter der Fußplatte schneidet, abzüglich der Schablone.</translation>
     </message>
     <message>
         <source>How deep the drill press is set, from where the drill enters: to its full diameter, or to its point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief die Bohrmaschine eingestellt wird, ab dem Eintritt des Bohrers: bis zum vollen Durchmesser oder bis zur Spitze.</translation>
     </message>
     <message>
         <source>How deep the ramp lies where it meets the slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief die Rampe liegt, wo sie den Schlitz trifft.</translation>
     </message>
     <message>
         <source>How far a mark on the wood strays from where the paper says, either way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit ein Anriss auf dem Holz von der Angabe des Papiers abweicht, nach beiden Seiten.</translation>
     </message>
     <message>
         <source>How far a string turns aside at the nut on its way to the post, seen from the face. Small angles keep a string in tune.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit eine Saite am Sattel auf dem Weg zur Welle seitlich abknickt, von vorn gesehen. Kleine Winkel halten die Stimmung.</translation>
     </message>
     <message>
         <source>How far before the slot the ramp begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit vor dem Schlitz die Rampe beginnt.</translation>
     </message>
     <message>
         <source>How far it reaches; deeper than that it cannot work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit er reicht; tiefer kann er nicht arbeiten.</translation>
     </message>
     <message>
         <source>How far the bit can be lowered; deeper needs another depth of the collet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit sich der Fräser senken lässt; tiefer muss er anders eingespannt werden.</translation>
     </message>
     <message>
         <source>How far the button's axis lies from the back, or from the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Flügelachse von der Rückseite oder der Kante liegt.</translation>
     </message>
     <message>
         <source>How far the cutter leaves the template's line, and the template its pins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Fräser von der Schablonenlinie und die Schablone von ihren Stiften abweicht.</translation>
     </message>
     <message>
         <source>How far the depth strays from what the stop was set to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Tiefe vom eingestellten Anschlag abweicht.</translation>
     </message>
     <message>
         <source>How far the drill has run off its axis 50 mm deep; half as far 25 mm deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Bohrer in 50 mm Tiefe von seiner Achse abgekommen ist; in 25 mm halb so weit.</translation>
     </message>
     <message>
         <source>How far the head leans back from the line of the neck.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit sich die Kopfplatte gegen den Hals nach hinten neigt.</translation>
     </message>
     <message>
         <source>How far the line may stray</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Linie abweichen darf</translation>
     </message>
     <message>
         <source>How far the plate reaches from the post's axis away from the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Platte von der Wellenachse vom Flügel weg reicht.</translation>
     </message>
     <message>
         <source>How far the plate reaches from the post's axis towards the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Platte von der Wellenachse zum Flügel hin reicht.</translation>
     </message>
     <message>
         <source>How far the proposal is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Vorschlag ist</translation>
     </message>
     <message>
         <source>How far the router's base has to rest on the board at the rim of an opening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Fußplatte am Rand einer Öffnung auf dem Brett aufliegen muss.</translation>
     </message>
     <message>
         <source>How far the spindle comes down in one go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Spindel in einem Zug herunterkommt.</translation>
     </message>
     <message>
         <source>How far the square bass edge lies from the centreline: bores through the side are marked and measured from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die gerade Basskante von der Mittellinie liegt: von ihr aus werden Seitenbohrungen angerissen und gemessen.</translation>
     </message>
     <message>
         <source>How far the square treble edge lies from the centreline: bores through the side are marked and measured from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die gerade Diskantkante von der Mittellinie liegt: von ihr aus werden Seitenbohrungen angerissen und gemessen.</translation>
     </message>
     <message>
         <source>How far the table is from the tilt that you set, and from square for a bore through the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Tisch von der eingestellten Neigung und, für eine Bohrung durch die Vorderseite, vom rechten Winkel abweicht.</translation>
     </message>
     <message>
         <source>How far your marks, drills, angles and stops stray from what was meant. With it the program reckons how likely a clearance is to hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit Ihre Anrisse, Bohrer, Winkel und Anschläge vom Gemeinten abweichen. Daraus rechnet das Programm, wie wahrscheinlich ein Abstand hält.</translation>
     </message>
     <message>
         <source>How far your shop strays stands in the Blank stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie genau Ihre Werkstatt ist, steht im Bereich Rohling.</translation>
     </message>
     <message>
         <source>How much a string bends down over the nut: the pitch of the head and the drop from the nut to the winding together. Too little and the string rattles in its place, too much and it binds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit eine Saite über dem Sattel abknickt: Kopfwinkel und Gefälle vom Sattel zur Wicklung zusammen. Zu wenig, und die Saite schnarrt an ihrem Platz; zu viel, und sie klemmt.</translation>
     </message>
     <message>
         <source>How much the printed paper has stretched or shrunk; the 100 mm bars on each page tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sehr sich das gedruckte Papier gedehnt hat oder geschrumpft ist; die 100-mm-Balken auf jeder Seite zeigen es.</translation>
     </message>
     <message>
         <source>How tall the ring is: so much of it can rub.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie hoch der Ring ist: so viel davon kann anliegen.</translation>
     </message>
     <message>
         <source>How they are mounted, {word}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sie sitzen, {word}</translation>
     </message>
     <message>
         <source>I want that it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich will, dass sie</translation>
     </message>
     <message>
         <source>Import</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlesen</translation>
     </message>
     <message>
         <source>Import a drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeichnung einlesen</translation>
     </message>
     <message>
         <source>Import a rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Bestand einlesen</translation>
     </message>
     <message>
         <source>Import {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} einlesen</translation>
     </message>
     <message>
         <source>Import…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlesen…</translation>
     </message>
     <message>
         <source>Impossible in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Folge unmöglich</translation>
     </message>
     <message>
         <source>In numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>In Zahlen</translation>
     </message>
     <message>
         <source>In the row</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Reihe</translation>
     </message>
     <message>
         <source>In the running order: move the step that is picked</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Arbeitsfolge: den gewählten Schritt versetzen</translation>
     </message>
     <message>
         <source>In the running order: the step before, the step after</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Arbeitsfolge: der Schritt davor, der Schritt danach</translation>
     </message>
     <message>
         <source>In the template nothing is left between {id} and {beside} at {place}: choose a follower nearer to the size of the cutter.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Schablone bleibt nichts zwischen {id} und {beside} ({place}): eine Führung näher am Fräsermaß wählen.</translation>
     </message>
     <message>
         <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} from the nut line and {below} below the face; stop at {stop}, {point} to the point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} von der Sattellinie und {below} unter der Vorderseite; Anschlag bei {stop}, bis zur Spitze {point}.</translation>
     </message>
     <message>
         <source>In the way: {names}.</source>
@@ -3002,131 +3002,131 @@
     </message>
     <message>
         <source>In words</source>
-        <translation type="unfinished"></translation>
+        <translation>In Worten</translation>
     </message>
     <message>
         <source>Inches, &amp;decimal</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll, &amp;dezimal</translation>
     </message>
     <message>
         <source>Inches, &amp;fractions</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll, &amp;Brüche</translation>
     </message>
     <message>
         <source>Insert</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfg</translation>
     </message>
     <message>
         <source>Inside an opening feed clockwise, seen from above: against the turning of the cutter. Never climb-cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Öffnung von oben gesehen im Uhrzeigersinn führen: gegen die Drehung des Fräsers. Nie im Gleichlauf.</translation>
     </message>
     <message>
         <source>Inside the wider bore there is no wood left for {pin}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der weiteren Bohrung bleibt kein Holz für {pin}.</translation>
     </message>
     <message>
         <source>It breaks off before its end: use the version before it, if there is one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie bricht vor dem Ende ab: die Fassung davor verwenden, falls es eine gibt.</translation>
     </message>
     <message>
         <source>It has happened {count} times since this opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit dem Öffnen ist das {count}-mal vorgekommen.</translation>
     </message>
     <message>
         <source>It is not text in UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist kein Text in UTF-8.</translation>
     </message>
     <message>
         <source>It leaves {left_depth} of wood standing at {at}, more than its own diameter: a slimmer cutter would get farther in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er lässt {left_depth} Holz stehen ({at}), mehr als sein eigener Durchmesser: ein schlankerer Fräser käme weiter hinein.</translation>
     </message>
     <message>
         <source>It may stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier darf er stehen.</translation>
     </message>
     <message>
         <source>It names a field twice, at {found}: keep the one that is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie nennt ein Feld zweimal, bei {found}: das richtige behalten.</translation>
     </message>
     <message>
         <source>It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie zieht mit {pull:.0f} N, wie ein Gewicht von {weight:.1f} kg.</translation>
     </message>
     <message>
         <source>It reaches only {step_of} into the wood from the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er reicht von der Rückseite nur {step_of} ins Holz.</translation>
     </message>
     <message>
         <source>It reaches {down} into the wood, because {binds}; the wood is {thickness} thick, and even turned over it would have to reach {half}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er reicht {down} ins Holz, denn {binds}; das Holz ist {thickness} dick, und selbst gewendet müsste er {half} weit reichen.</translation>
     </message>
     <message>
         <source>It reaches {down} into the wood, because {binds}; {of} is {depth} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er reicht {down} ins Holz, denn {binds}; Tiefe von {of}: {depth}.</translation>
     </message>
     <message>
         <source>It runs through {ear} or its glue line: the ear must be on and dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es geht durch {ear} oder dessen Leimfuge: das Ohr muss angeleimt und trocken sein.</translation>
     </message>
     <message>
         <source>It was saved as {name}: save it again as UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie wurde als {name} gesichert: erneut als UTF-8 sichern.</translation>
     </message>
     <message>
         <source>It was set aside as {aside}, nothing of it is lost; a starting rack takes its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde als {aside} beiseitegelegt, nichts davon ist verloren; ein Anfangsbestand tritt an seine Stelle.</translation>
     </message>
     <message>
         <source>It would scratch and dent what has been sanded already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es würde Geschliffenes verkratzen und eindrücken.</translation>
     </message>
     <message>
         <source>Its bearing and its cutter differ in size, so it cannot copy a wall that is cut already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring und Schneide sind verschieden groß, er kann keine schon geschnittene Wand kopieren.</translation>
     </message>
     <message>
         <source>Its bearing is {height} high and {contact} have to rub on the template: take a bit with a higher bearing, or ask for less in the margins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Anlaufring ist {height} hoch, und {contact} müssen an der Schablone anliegen: einen Fräser mit höherem Ring nehmen oder weniger verlangen.</translation>
     </message>
     <message>
         <source>Its bearing is {height} high and {contact} have to rub: take a bit with a higher bearing, or ask for less in the margins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Anlaufring ist {height} hoch, und {contact} müssen anliegen: einen Fräser mit höherem Ring nehmen oder weniger verlangen.</translation>
     </message>
     <message>
         <source>Its cutter is wider than what follows the template, so all {cutting_length} of its cutting edges have to be down in the wood before it may touch the template, and a pass may take only {first}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Schneidenmaß ist breiter als das, was der Schablone folgt; deshalb müssen alle {cutting_length} seiner Schneiden im Holz sein, bevor er die Schablone berühren darf, und ein Durchgang darf nur {first} nehmen.</translation>
     </message>
     <message>
         <source>Its cutter is wider than what follows the template, so the template opening is only {opening} wide and the {cutter} cutter cannot be lowered through it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Schneidenmaß ist breiter als das, was der Schablone folgt; die Schablonenöffnung ist nur {opening} breit, und der Fräser mit {cutter} lässt sich nicht hindurchsenken.</translation>
     </message>
     <message>
         <source>Its cutting edges are {cutting_length} long and a pass may take {first}: so high up in the {template} template they leave {left} of the {what} to rub, and {contact} are wanted. A template of {thick} would do, or a cutting length up to {most}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Schneiden sind {cutting_length} lang, und ein Durchgang darf {first} nehmen: so hoch in der {template} dicken Schablone lassen sie {left} zum Anliegen ({what}), gewünscht sind {contact}. Eine Schablone von {thick} ginge, oder Schneiden bis {most} Länge.</translation>
     </message>
     <message>
         <source>Its place is unwise for {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Platz ist unklug für {names}</translation>
     </message>
     <message>
         <source>Its place makes impossible {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Platz macht unmöglich: {names}</translation>
     </message>
     <message>
         <source>Its place makes unsafe {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Platz macht unsicher: {names}</translation>
     </message>
     <message>
         <source>Its {cutter} cutter does not get everywhere in {of}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} kommt nicht überall hin: {of}.</translation>
     </message>
     <message>
         <source>Its {cutter} cutter does not pass {of}, which is {width} wide where it is narrowest: up to {width} would.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} passt nicht durch {of}; die engste Stelle ist {width} breit, bis {width} ginge.</translation>
     </message>
     <message>
         <source>Its {shank} shank is thicker than its {diameter} bearing and would rub first: check the numbers in the rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Schaft von {shank} ist dicker als der Anlaufring von {diameter} und läge zuerst an: die Zahlen im Bestand prüfen.</translation>
     </message>
     <message>
         <source>Job book</source>
@@ -3134,243 +3134,243 @@
     </message>
     <message>
         <source>Join pages row by row from the nut end, left to right: cut one page along the row of short strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; then join the rows in the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten Reihe für Reihe vom Sattelende her zusammensetzen, von links nach rechts: eine Seite entlang der kurzen Striche schneiden, so auf die Nachbarseite legen, dass Rauten mit gleichem Buchstaben aufeinanderliegen, kleben; dann die Reihen ebenso.</translation>
     </message>
     <message>
         <source>K, Shift+K</source>
-        <translation type="unfinished"></translation>
+        <translation>K, Umschalt+K</translation>
     </message>
     <message>
         <source>Keep one axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Richtung beibehalten</translation>
     </message>
     <message>
         <source>Keep the table set and turn the blank over about the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Tisch eingestellt lassen und den Rohling um die Mittellinie wenden.</translation>
     </message>
     <message>
         <source>Keep this one as mine</source>
-        <translation type="unfinished"></translation>
+        <translation>Als meinen behalten</translation>
     </message>
     <message>
         <source>Keeps proposals from moving it and from giving it another string.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschläge versetzen sie nicht und geben ihr keine andere Saite.</translation>
     </message>
     <message>
         <source>Kept for you in {path}. Layouts hold copies of their own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Sie aufbewahrt in {path}. Entwürfe enthalten eigene Kopien.</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Kind of edge drawn next</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der nächsten Kante</translation>
     </message>
     <message>
         <source>Lang&amp;uage</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sprache</translation>
     </message>
     <message>
         <source>Larger (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer (+)</translation>
     </message>
     <message>
         <source>Largest bit that passes</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter passender Fräser</translation>
     </message>
     <message>
         <source>Last change written down: {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Änderung aufgeschrieben: {when}</translation>
     </message>
     <message>
         <source>Later: {words} The stop above reckons with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Später: {words} Der Anschlag oben rechnet damit.</translation>
     </message>
     <message>
         <source>Lay a &amp;photo or scan behind the drawing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein &amp;Foto oder einen Scan hinter die Zeichnung legen…</translation>
     </message>
     <message>
         <source>Lay a line across the head and see what it cuts; drag its ends or the whole line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Linie über die Kopfplatte legen und sehen, was sie schneidet; Enden oder die ganze Linie ziehen.</translation>
     </message>
     <message>
         <source>Lay a slot across its way, or slide {item} to where a slot lies ahead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schlitz quer in den Weg legen oder {item} dorthin schieben, wo ein Schlitz liegt.</translation>
     </message>
     <message>
         <source>Lay a spoil board below: the last pass comes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Opferbrett unterlegen: der letzte Durchgang geht durch.</translation>
     </message>
     <message>
         <source>Lay it there</source>
-        <translation type="unfinished"></translation>
+        <translation>So hinlegen</translation>
     </message>
     <message>
         <source>Lay {name} behind the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hinter die Zeichnung legen</translation>
     </message>
     <message>
         <source>Lay {path} behind the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} hinter die Zeichnung legen</translation>
     </message>
     <message>
         <source>Laying out the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten werden gelegt…</translation>
     </message>
     <message>
         <source>Lead it over its own post, give it another post, or set one of the two axes deeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die eigene Welle führen, eine andere Welle geben oder eine der beiden Achsen tiefer setzen.</translation>
     </message>
     <message>
         <source>Lead it past the other side of its own post, or give it another post.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der anderen Seite der eigenen Welle vorbeiführen oder eine andere Welle geben.</translation>
     </message>
     <message>
         <source>Least board that is to stay between two openings of the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringstes Brett, das zwischen zwei Öffnungen der Schablone bleiben soll.</translation>
     </message>
     <message>
         <source>Least height of the follower that rubs on the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringste Höhe der Führung, die an der Schablone anliegt.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and a slot's wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringstes Holz zwischen einer Bohrung und einer Schlitzwand.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and the edge of the finished head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringstes Holz zwischen einer Bohrung und der Kante der fertigen Kopfplatte.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and the slope at the nut end of a slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringstes Holz zwischen einer Bohrung und der Schräge am Sattelende eines Schlitzes.</translation>
     </message>
     <message>
         <source>Least wood between two drillings, measured in space between the real cylinders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringstes Holz zwischen zwei Bohrungen, im Raum zwischen den wirklichen Zylindern gemessen.</translation>
     </message>
     <message>
         <source>Leave as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen, wie es ist</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>Leave it where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen, wo sie ist</translation>
     </message>
     <message>
         <source>Leave the blank {by} mm longer at the {end} end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rohling um {by} mm länger lassen ({end}).</translation>
     </message>
     <message>
         <source>Leave the flat out</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche weglassen</translation>
     </message>
     <message>
         <source>Leave the line, add a slot beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie lassen, einen Schlitz daneben setzen</translation>
     </message>
     <message>
         <source>Leave the ramp out</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe weglassen</translation>
     </message>
     <message>
         <source>Leaves a mark that does not cost the piece: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinterlässt eine Spur, die das Stück nicht kostet: {chance}.</translation>
     </message>
     <message>
         <source>Left out, because they cannot be reached: {left_out}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassen, weil nicht erreichbar: {left_out}.</translation>
     </message>
     <message>
         <source>Left out, because they cannot be reached: {title}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassen, weil nicht erreichbar: {title}.</translation>
     </message>
     <message>
         <source>Left out: {skipped}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassen: {skipped}.</translation>
     </message>
     <message>
         <source>Left to pare by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand nachzustechen</translation>
     </message>
     <message>
         <source>Left, Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Links, Rechts</translation>
     </message>
     <message>
         <source>Left, by the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig, nach Plan</translation>
     </message>
     <message>
         <source>Left-handed mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>Linkshändig spiegeln</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Length before the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge vor dem Schlitz</translation>
     </message>
     <message>
         <source>Length of the board whose one side is raised by blocks to tilt the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Bretts, dessen eine Seite zum Neigen auf Klötze gelegt wird.</translation>
     </message>
     <message>
         <source>Length of the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Kante</translation>
     </message>
     <message>
         <source>Length over all</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge über alles</translation>
     </message>
     <message>
         <source>Length that drills</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrende Länge</translation>
     </message>
     <message>
         <source>Length, or width of the spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, oder Breite der Stelle</translation>
     </message>
     <message>
         <source>Lengthen {slot} by {by} at its {end} end</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} um {by} verlängern ({end})</translation>
     </message>
     <message>
         <source>Less than a minute.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als eine Minute.</translation>
     </message>
     <message>
         <source>Let go of snapping</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht fangen</translation>
     </message>
     <message>
         <source>Let go of your own order: the one with the fewest changes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Folge aufgeben: wieder die mit den wenigsten Wechseln.</translation>
     </message>
     <message>
         <source>Let the picture show more faintly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild schwächer zeigen.</translation>
     </message>
     <message>
         <source>Let the picture show more strongly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild stärker zeigen.</translation>
     </message>
     <message>
         <source>Letter on its side</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter quer</translation>
     </message>
     <message>
         <source>Letter upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter hoch</translation>
     </message>
     <message>
         <source>Letters at {percent} % of the desktop's.</source>
@@ -3382,11 +3382,11 @@
     </message>
     <message>
         <source>Level of grey</source>
-        <translation type="unfinished"></translation>
+        <translation>Grauwert</translation>
     </message>
     <message>
         <source>Level of grey between head and background</source>
-        <translation type="unfinished"></translation>
+        <translation>Grauwert zwischen Kopfplatte und Hintergrund</translation>
     </message>
     <message>
         <source>Libraries</source>
@@ -3410,11 +3410,11 @@
     </message>
     <message>
         <source>Lines touch or cross one another; the outer border of what they enclose was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linien berühren oder kreuzen sich; genommen wurde der äußere Rand dessen, was sie umschließen.</translation>
     </message>
     <message>
         <source>List the hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken auflisten</translation>
     </message>
     <message>
         <source>List what was done, and go back to any of it.</source>
@@ -3422,427 +3422,427 @@
     </message>
     <message>
         <source>Lists &amp;lower</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen n&amp;iedriger</translation>
     </message>
     <message>
         <source>Lists &amp;taller</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen &amp;höher</translation>
     </message>
     <message>
         <source>Little wood above or below</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenig Holz darüber oder darunter</translation>
     </message>
     <message>
         <source>Locating pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Passstift</translation>
     </message>
     <message>
         <source>Locating pin hole {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>Passstiftbohrung {of}</translation>
     </message>
     <message>
         <source>Locating pin holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Passstiftbohrungen</translation>
     </message>
     <message>
         <source>Locating pin near the blank's edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Passstift nahe am Rand des Rohlings</translation>
     </message>
     <message>
         <source>Locating pin, {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Passstift, {id}</translation>
     </message>
     <message>
         <source>Lock the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild sperren</translation>
     </message>
     <message>
         <source>Look at the head from this side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfplatte von dieser Seite ansehen.</translation>
     </message>
     <message>
         <source>Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siehe x {x:.1f}, y {y:.1f}, z {z:.1f} mm.</translation>
     </message>
     <message>
         <source>Look closer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Näher heran.</translation>
     </message>
     <message>
         <source>Look for better places</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessere Plätze suchen</translation>
     </message>
     <message>
         <source>Looking for a move that cures it …</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schritt, der es behebt, wird gesucht …</translation>
     </message>
     <message>
         <source>Looking for better places…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessere Plätze werden gesucht…</translation>
     </message>
     <message>
         <source>Looking for places…</source>
-        <translation type="unfinished"></translation>
+        <translation>Plätze werden gesucht…</translation>
     </message>
     <message>
         <source>Loop</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie</translation>
     </message>
     <message>
         <source>Lying bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegender Balken</translation>
     </message>
     <message>
         <source>Machines and template</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschinen und Schablone</translation>
     </message>
     <message>
         <source>Machines: {others}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschinen: {others}.</translation>
     </message>
     <message>
         <source>Made for the bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht für den Fräser</translation>
     </message>
     <message>
         <source>Make a copy to change</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie zum Ändern</translation>
     </message>
     <message>
         <source>Make a deep centre mark, use a guide block, or start with a short stiff drill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tief ankörnen, einen Führungsblock verwenden oder mit einem kurzen, steifen Bohrer beginnen.</translation>
     </message>
     <message>
         <source>Make a row along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe entlang der Kante bilden</translation>
     </message>
     <message>
         <source>Make a row on a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe auf einer Linie bilden</translation>
     </message>
     <message>
         <source>Make a wedge for the rest of the angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Rest des Winkels einen Keil machen.</translation>
     </message>
     <message>
         <source>Make another of what is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Gehaltenen ein weiteres machen.</translation>
     </message>
     <message>
         <source>Make one of them narrower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen von beiden schmaler machen.</translation>
     </message>
     <message>
         <source>Make the blank {by} larger at the {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rohling um {by} größer machen ({end})</translation>
     </message>
     <message>
         <source>Make the blank {by} mm larger at the {side}, or glue on an ear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rohling um {by} mm größer machen ({side}) oder ein Ohr anleimen.</translation>
     </message>
     <message>
         <source>Make the blank {by} mm larger at the {side}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rohling um {by} mm größer machen ({side}).</translation>
     </message>
     <message>
         <source>Make the outline s&amp;ymmetric</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss s&amp;ymmetrisch machen</translation>
     </message>
     <message>
         <source>Make the outline symmetric</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss symmetrisch machen</translation>
     </message>
     <message>
         <source>Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe von {slot} dort kürzer, schmaler oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
     <message>
         <source>Make the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone machen</translation>
     </message>
     <message>
         <source>Make the template for this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone für diesen Plan machen</translation>
     </message>
     <message>
         <source>Make {ear} {measured} mm wider or narrower, or move {item} as much.</source>
-        <translation type="unfinished"></translation>
+        <translation>{ear} um {measured} mm breiter oder schmaler machen oder {item} ebenso weit versetzen.</translation>
     </message>
     <message>
         <source>Make {node} a corner</source>
-        <translation type="unfinished"></translation>
+        <translation>{node} zur Ecke machen</translation>
     </message>
     <message>
         <source>Make {node} smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>{node} glätten</translation>
     </message>
     <message>
         <source>Make {opening} narrower or shorter, or widen the outline there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} schmaler oder kürzer machen oder den Umriss dort verbreitern.</translation>
     </message>
     <message>
         <source>Make {what} {by} narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} schmaler machen</translation>
     </message>
     <message>
         <source>Make {what} {by} wider</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} breiter machen</translation>
     </message>
     <message>
         <source>Make {what} {ramp_words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Maß für {what}: {ramp_words}.</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestabstand</translation>
     </message>
     <message>
         <source>Margins wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Mindestabstände</translation>
     </message>
     <message>
         <source>Mark below the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Anriss unter der Vorderseite</translation>
     </message>
     <message>
         <source>Mark on the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Anriss auf der Kante</translation>
     </message>
     <message>
         <source>Marking</source>
-        <translation type="unfinished"></translation>
+        <translation>Anreißen</translation>
     </message>
     <message>
         <source>Marks on {papers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anrisse auf: {papers}.</translation>
     </message>
     <message>
         <source>May stray by</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung bis</translation>
     </message>
     <message>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Messen</translation>
     </message>
     <message>
         <source>Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Balken jeder Seite messen: 100 mm von Endstrich zu Endstrich, sonst die Seite wegwerfen.</translation>
     </message>
     <message>
         <source>Measure places or distances of holes that one part joins: then it shows whether the part goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte oder Abstände von Bohrungen messen, die ein Teil verbindet: dann zeigt sich, ob das Teil passt.</translation>
     </message>
     <message>
         <source>Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the bass side of the centreline x is below zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die fertigen Bohrungen mit dem Messschieber messen; Eingabe geht zur nächsten. Eine geleerte Zelle wird gestrichen. Auf der Bassseite der Mittellinie ist x unter null.</translation>
     </message>
     <message>
         <source>Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In</source>
-        <translation type="unfinished"></translation>
+        <translation>Das fertige Stück messen und jeden Wert unter seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In</translation>
     </message>
     <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>x und y von fünf oder mehr Bohrungen messen, weit auseinander: dann zeigt sich ein dehnender Drucker.</translation>
     </message>
     <message>
         <source>Measure your own: how far the centre stands ahead of the full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messen Sie Ihren eigenen: wie weit die Mitte dem vollen Durchmesser voraus ist.</translation>
     </message>
     <message>
         <source>Measured across the cutting edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Schneiden gemessen.</translation>
     </message>
     <message>
         <source>Mend the shape it depends on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Form in Ordnung bringen, von der es abhängt.</translation>
     </message>
     <message>
         <source>Middle button, or Space and drag</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Taste, oder Leertaste und ziehen</translation>
     </message>
     <message>
         <source>Mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Beachten</translation>
     </message>
     <message>
         <source>Mind:</source>
-        <translation type="unfinished"></translation>
+        <translation>Beachten:</translation>
     </message>
     <message>
         <source>Mind: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beachten: {text}</translation>
     </message>
     <message>
         <source>Minutes (common practice, no source: yours are better)</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten (übliche Praxis, ohne Quelle: Ihre sind besser)</translation>
     </message>
     <message>
         <source>Minutes found by the job book</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten aus dem Werkbuch</translation>
     </message>
     <message>
         <source>Mirror</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiegeln</translation>
     </message>
     <message>
         <source>Mirror the whole layout about the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ganzen Entwurf an der Mittellinie spiegeln.</translation>
     </message>
     <message>
         <source>Mirrored</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespiegelt</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>Money, both pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld, beide Stücke</translation>
     </message>
     <message>
         <source>More than 10 degrees: it tends to catch in the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als 10 Grad: sie hakt leicht im Sattel.</translation>
     </message>
     <message>
         <source>Mostly {one}, then {two}, then {three}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor allem: {one}, dann {two}, dann {three}.</translation>
     </message>
     <message>
         <source>Mostly {one}, then {two}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor allem: {one}, dann {two}.</translation>
     </message>
     <message>
         <source>Mostly {one}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor allem: {one}.</translation>
     </message>
     <message>
         <source>Move as shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzen wie gezeigt</translation>
     </message>
     <message>
         <source>Move both, or choose smaller hardware.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide versetzen oder kleinere Mechaniken wählen.</translation>
     </message>
     <message>
         <source>Move instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen versetzen</translation>
     </message>
     <message>
         <source>Move picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild versetzen</translation>
     </message>
     <message>
         <source>Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with its place at the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Wand von {opening} um {needed} mm wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
     </message>
     <message>
         <source>Move the border between the drawing and the panel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenze zwischen Zeichnung und Tafel versetzen.</translation>
     </message>
     <message>
         <source>Move the border between the panel and the lists below it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenze zwischen Tafel und Listen darunter versetzen.</translation>
     </message>
     <message>
         <source>Move the border the other way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenze in die andere Richtung versetzen.</translation>
     </message>
     <message>
         <source>Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm deeper into the wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Innenwand von {own} um {lacking} mm wegrücken oder das Wellenende lagern: {length} mm tiefer in die Wand bohren.</translation>
     </message>
     <message>
         <source>Move the line itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie selbst versetzen</translation>
     </message>
     <message>
         <source>Move the nodes beside that place apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Knoten neben dieser Stelle auseinanderziehen.</translation>
     </message>
     <message>
         <source>Move the paper under the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier unter dem Fenster verschieben</translation>
     </message>
     <message>
         <source>Move the pen by 1 mm; with Shift 10, with Alt 0.1</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Stift um 1 mm bewegen; mit Umschalt 10, mit Alt 0,1</translation>
     </message>
     <message>
         <source>Move the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild versetzen</translation>
     </message>
     <message>
         <source>Move the {part} end of {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende von {target} versetzen ({part})</translation>
     </message>
     <message>
         <source>Move them apart, or join them into one drawn slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auseinanderrücken oder zu einem gezeichneten Schlitz vereinen.</translation>
     </message>
     <message>
         <source>Move tuners as proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken wie vorgeschlagen versetzen</translation>
     </message>
     <message>
         <source>Move {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} versetzen</translation>
     </message>
     <message>
         <source>Move {item} {needed} mm nearer the edge, or choose a longer shaft.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} {needed} mm näher an die Kante setzen oder einen längeren Schaft wählen.</translation>
     </message>
     <message>
         <source>Move {lead}</source>
-        <translation type="unfinished"></translation>
+        <translation>{lead} versetzen</translation>
     </message>
     <message>
         <source>Move {n} things</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teile versetzen</translation>
     </message>
     <message>
         <source>Move {opening} inwards, or make it shorter or narrower.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} nach innen setzen oder kürzer oder schmaler machen.</translation>
     </message>
     <message>
         <source>Move {opening} {amount} mm away from {item}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} um {amount} mm von {item} wegrücken.</translation>
     </message>
     <message>
         <source>Move {own} {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the seat.</source>
-        <translation type="unfinished"></translation>
+        <translation>{own} um {lacking} mm nach innen setzen oder eine Welle wählen, deren Loch {lacking} mm näher am Sitz liegt.</translation>
     </message>
     <message>
         <source>Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>{own} um {lacking} mm nach außen setzen oder eine Welle wählen, deren Loch {lacking} mm tiefer liegt.</translation>
     </message>
     <message>
         <source>Move {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>{target} versetzen</translation>
     </message>
     <message>
         <source>Move {title} in the order</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} in der Folge versetzen</translation>
     </message>
     <message>
         <source>Move {what} {ways}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} versetzen: {ways}</translation>
     </message>
     <message>
         <source>Moving {n} tuners by up to {far} brings the chance that it {aim} {gain}. It is shown dashed on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Mechaniken um bis zu {far} versetzt: die Wahrscheinlichkeit, dass sie {aim}, steigt {gain}. In der Zeichnung gestrichelt gezeigt.</translation>
     </message>
     <message>
         <source>Moving {tuner} by {far} brings the chance that it {aim} {gain}. It is shown dashed on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuner} um {far} versetzt: die Wahrscheinlichkeit, dass sie {aim}, steigt {gain}. In der Zeichnung gestrichelt gezeigt.</translation>
     </message>
     <message>
         <source>My own rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Mein eigener Bestand</translation>
     </message>
     <message>
         <source>N</source>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>N&amp;ew window</source>
@@ -3850,239 +3850,239 @@
     </message>
     <message>
         <source>N, Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translation>N, Umschalt+N</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Name of the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Entwurfs</translation>
     </message>
     <message>
         <source>Name the printer: the correction is kept for that one alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Drucker benennen: die Korrektur gilt nur für diesen.</translation>
     </message>
     <message>
         <source>Narrowest: the largest cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>Engste Stelle: größter Fräser</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig</translation>
     </message>
     <message>
         <source>New slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Schlitz</translation>
     </message>
     <message>
         <source>New: across {across:.3f}, along {along:.3f}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu: quer {across:.3f}, längs {along:.3f}.</translation>
     </message>
     <message>
         <source>Newtons on the nut: 10 N is the weight of 1 kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Newton auf den Sattel: 10 N sind das Gewicht von 1 kg.</translation>
     </message>
     <message>
         <source>Newtons on the nut: what a string presses down with where it bends; 10 N is the weight of 1 kg. Friction is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Newton auf den Sattel: womit eine Saite drückt, wo sie abknickt; 10 N sind das Gewicht von 1 kg. Reibung bleibt außer Acht.</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Next &amp;part of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster &amp;Bereich des Fensters</translation>
     </message>
     <message>
         <source>Next &amp;snag</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster &amp;Haken</translation>
     </message>
     <message>
         <source>No bit chosen for the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fräser für die Schablone gewählt</translation>
     </message>
     <message>
         <source>No bit is chosen for the template, so its size is unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Schablone ist kein Fräser gewählt, ihr Maß ist unbekannt.</translation>
     </message>
     <message>
         <source>No bit is chosen for the template, so sheets and files carry no template lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Schablone ist kein Fräser gewählt; Blätter und Dateien enthalten keine Schablonenlinien.</translation>
     </message>
     <message>
         <source>No bit is chosen, so there are no template lines: outline and slots are the finished size. Choose a bit before you cut a template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Fräser gewählt, also gibt es keine Schablonenlinien: Umriss und Schlitze haben Fertigmaß. Vor dem Schneiden einer Schablone einen Fräser wählen.</translation>
     </message>
     <message>
         <source>No bit of the rack can rout the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fräser im Bestand kann den Umriss fräsen.</translation>
     </message>
     <message>
         <source>No bit of the rack can rout {slot}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fräser im Bestand kann {slot} fräsen.</translation>
     </message>
     <message>
         <source>No bore of the {side} edge meets the square edge of the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Bohrung der Kante {side} trifft die gerade Kante des Rohlings.</translation>
     </message>
     <message>
         <source>No brad point or Forstner bit of the rack is slim enough for {slot}: up to {widest} would do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Zentrierspitz- oder Forstnerbohrer im Bestand ist schlank genug für {slot}: bis {widest} ginge.</translation>
     </message>
     <message>
         <source>No clearance came under its margin in any trial.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Abstand kam in einem Versuch unter seinen Mindestabstand.</translation>
     </message>
     <message>
         <source>No closed edge runs round this place: press inside the head, and see that all of it is in the picture and differs from what is behind it; or shift the level of grey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um diese Stelle läuft keine geschlossene Kante: innerhalb der Kopfplatte klicken und prüfen, dass sie ganz im Bild ist und sich vom Hintergrund abhebt; oder den Grauwert verschieben.</translation>
     </message>
     <message>
         <source>No closed loop is the outline: the drawing has none, or its ends do not meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine geschlossene Linie ist der Umriss: die Zeichnung hat keine, oder ihre Enden treffen sich nicht.</translation>
     </message>
     <message>
         <source>No hardware in this layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Entwurf sind keine Mechaniken.</translation>
     </message>
     <message>
         <source>No line of the drawing can be used: draw or export the outline anew. {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Linie der Zeichnung ist brauchbar: den Umriss neu zeichnen oder ausgeben. {why}</translation>
     </message>
     <message>
         <source>No loop is the outline yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist keine Linie der Umriss.</translation>
     </message>
     <message>
         <source>No mark on the square edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Anriss auf der geraden Kante</translation>
     </message>
     <message>
         <source>No marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Anrisse.</translation>
     </message>
     <message>
         <source>No move of a tuner that you left free helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Versetzen einer freigegebenen Mechanik hilft.</translation>
     </message>
     <message>
         <source>No order can do with fewer than {bound} changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Folge kommt mit weniger als {bound} Wechseln aus.</translation>
     </message>
     <message>
         <source>No order of these steps needs fewer changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Folge dieser Schritte braucht weniger Wechsel.</translation>
     </message>
     <message>
         <source>No order works</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Folge ist möglich</translation>
     </message>
     <message>
         <source>No order works: {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Folge ist möglich: {parts}</translation>
     </message>
     <message>
         <source>No picture lies behind the drawing: lay one there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinter der Zeichnung liegt kein Bild: zuerst eines hinlegen.</translation>
     </message>
     <message>
         <source>No place for a feature</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Platz für ein Teil</translation>
     </message>
     <message>
         <source>No router bit does this in one set-up: change the depth, the width or the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fräser schafft das in einer Einstellung: Tiefe, Breite oder Schablone ändern.</translation>
     </message>
     <message>
         <source>No single move is known that cures this snag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein einzelner Schritt bekannt, der diesen Haken behebt.</translation>
     </message>
     <message>
         <source>No slot in the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Schlitz im Weg</translation>
     </message>
     <message>
         <source>No slot yet: choose New slot and press where its nut end goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Schlitz: „Neuer Schlitz“ wählen und klicken, wohin das Sattelende kommt.</translation>
     </message>
     <message>
         <source>No snags.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Haken.</translation>
     </message>
     <message>
         <source>No straight edge at the end could be the nut line: the lowest point and the middle of the outline were taken{turned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine gerade Kante am Ende taugt als Sattellinie: der tiefste Punkt und die Mitte des Umrisses wurden genommen{turned}.</translation>
     </message>
     <message>
         <source>No stretch of the printer shows ({odds} that as much comes by accident).</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Dehnung des Druckers zu sehen ({odds}, dass so viel zufällig kommt).</translation>
     </message>
     <message>
         <source>No string winds on {tuner}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {tuner} wickelt keine Saite.</translation>
     </message>
     <message>
         <source>No string winds on {tuner}: give it one in the table of strings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {tuner} wickelt keine Saite: zuerst in der Saitentabelle eine zuordnen.</translation>
     </message>
     <message>
         <source>No such drill in the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein solcher Bohrer im Bestand</translation>
     </message>
     <message>
         <source>No template lines are printed: choose this plan's bit for the template first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind keine Schablonenlinien gedruckt: zuerst den Fräser dieses Plans für die Schablone wählen.</translation>
     </message>
     <message>
         <source>No template lines: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schablonenlinien: {error}</translation>
     </message>
     <message>
         <source>No timer runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es läuft keine Uhr.</translation>
     </message>
     <message>
         <source>No two pins find room {where} with {clear:g} mm clear of everything and {apart:g} mm between them: {cure}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Stiftpaar findet Platz ({where}) mit {clear:g} mm Abstand zu allem und {apart:g} mm zueinander: {cure}.</translation>
     </message>
     <message>
         <source>No waste holes: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Räumbohrungen: {reason}</translation>
     </message>
     <message>
         <source>No way to serve these posts keeps the strings from crossing: let a held post go, or move one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zuordnung dieser Wellen hält die Saiten ohne Kreuzung: eine gehaltene Welle freigeben oder eine versetzen.</translation>
     </message>
     <message>
         <source>Node</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten</translation>
     </message>
     <message>
         <source>Node {node} of the {ref}</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten {node} ({ref})</translation>
     </message>
     <message>
         <source>Nodes</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten</translation>
     </message>
     <message>
         <source>Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht alles ist Text in UTF-8: einige Bytes sind verdorben, oder ein anderes Programm hat gesichert.</translation>
     </message>
     <message>
         <source>Not in the rack: {missing}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht im Bestand: {missing}.</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt nicht</translation>
     </message>
     <message>
         <source>Not printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gedruckt</translation>
     </message>
     <message>
         <source>Not saved there</source>
@@ -4090,51 +4090,51 @@
     </message>
     <message>
         <source>Not sound as drawn: one snag that spoils the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet nicht gesund: ein Haken verdirbt die Arbeit</translation>
     </message>
     <message>
         <source>Not sound as drawn: {n} snags that spoil the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet nicht gesund: {n} Haken verderben die Arbeit</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Note in the job &amp;book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz im &amp;Werkbuch…</translation>
     </message>
     <message>
         <source>Note to a step</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu einem Schritt</translation>
     </message>
     <message>
         <source>Note to this step…</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu diesem Schritt…</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>Notes: do this differently</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen: das anders machen</translation>
     </message>
     <message>
         <source>Nothing can be routed with this rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesem Bestand lässt sich nichts fräsen.</translation>
     </message>
     <message>
         <source>Nothing has this in it: try another word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin kommt nichts vor: ein anderes Wort versuchen.</translation>
     </message>
     <message>
         <source>Nothing has to be finer: as you work now, the chance that it {aim} is {now}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts muss feiner werden: wie Sie jetzt arbeiten, ist die Wahrscheinlichkeit, dass sie {aim}, {now}.</translation>
     </message>
     <message>
         <source>Nothing in the drawing has a line or a fill; its invisible shapes were taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts in der Zeichnung hat Linie oder Füllung; die unsichtbaren Formen wurden genommen.</translation>
     </message>
     <message>
         <source>Nothing is held.</source>
@@ -4142,43 +4142,43 @@
     </message>
     <message>
         <source>Nothing is kept for this printer and paper yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Drucker und dieses Papier ist noch nichts gemerkt.</translation>
     </message>
     <message>
         <source>Nothing is spoiled by this order; what is unwise in it is marked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Folge verdirbt nichts; Unkluges ist gekennzeichnet.</translation>
     </message>
     <message>
         <source>Nothing is straightened: for scans, and for photos taken square from far away. The farther apart the points, the better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird nichts entzerrt: für Scans und für Fotos, die rechtwinklig aus der Ferne aufgenommen sind. Je weiter die Punkte auseinander, desto besser.</translation>
     </message>
     <message>
         <source>Nothing is timed yet: the first entry begins to correct the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts gestoppt: der erste Eintrag beginnt, den Plan zu berichtigen.</translation>
     </message>
     <message>
         <source>Nothing on this shelf yet: add one.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Fach ist noch nichts: etwas anfügen.</translation>
     </message>
     <message>
         <source>Nothing strays here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier streut nichts.</translation>
     </message>
     <message>
         <source>Nothing to do again</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu wiederholen</translation>
     </message>
     <message>
         <source>Nothing to undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts rückgängig zu machen</translation>
     </message>
     <message>
         <source>Nothing was written since the layout was opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit dem Öffnen wurde nichts eingetragen</translation>
     </message>
     <message>
         <source>Nothing would be left of the slot: it is narrower than twice this distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Schlitz bliebe nichts: er ist schmaler als das Doppelte dieses Abstands.</translation>
     </message>
     <message>
         <source>Nothing yet</source>
@@ -4186,27 +4186,27 @@
     </message>
     <message>
         <source>Now the chance that it {aim} is {now}. Even ten times finer work does not reach {wanted}: {what} has to change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ist die Wahrscheinlichkeit, dass sie {aim}, {now}. Selbst zehnmal feinere Arbeit erreicht {wanted} nicht: zu ändern ist {what}.</translation>
     </message>
     <message>
         <source>Now the chance that it {aim} is {now}. Hold what follows, all of it and only there, and it is {then}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ist die Wahrscheinlichkeit, dass sie {aim}, {now}. Halten Sie ein, was folgt, alles davon und nur dort, dann ist sie {then}.</translation>
     </message>
     <message>
         <source>Now: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt: {words}.</translation>
     </message>
     <message>
         <source>Nudge</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstoßen</translation>
     </message>
     <message>
         <source>Nudge the node</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Knoten anstoßen</translation>
     </message>
     <message>
         <source>Nudge what is held by 1 mm; with Shift 10, with Alt 0.1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gehaltene um 1 mm anstoßen; mit Umschalt 10, mit Alt 0,1</translation>
     </message>
     <message>
         <source>Nut and strings</source>
@@ -4214,75 +4214,75 @@
     </message>
     <message>
         <source>Nut end, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattelende, quer</translation>
     </message>
     <message>
         <source>Nut end, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattelende, längs</translation>
     </message>
     <message>
         <source>Nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattellinie</translation>
     </message>
     <message>
         <source>Nut line to the far end</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattellinie bis zum Ende</translation>
     </message>
     <message>
         <source>Of the arc from this node to the next; both nodes stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bogens von diesem Knoten zum nächsten; beide Knoten bleiben.</translation>
     </message>
     <message>
         <source>Of the board: the follower has to reach it at every depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bretts: die Führung muss es in jeder Tiefe erreichen.</translation>
     </message>
     <message>
         <source>Of the cone at the tip, edge to edge; 118 degrees is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Kegels an der Spitze, von Schneide zu Schneide; üblich sind 118 Grad.</translation>
     </message>
     <message>
         <source>Of the cutting edges, measured with a caliper across their tips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schneiden, mit dem Messschieber über ihre Spitzen gemessen.</translation>
     </message>
     <message>
         <source>Of the drill that makes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bohrers, der sie macht.</translation>
     </message>
     <message>
         <source>Of the drill. Measure the part with a caliper and add what it needs to slide in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Bohrers. Das Teil mit dem Messschieber messen und zugeben, was es zum Hineingleiten braucht.</translation>
     </message>
     <message>
         <source>Of the edge from this node to the next; the next node moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kante von diesem Knoten zum nächsten; der nächste wandert.</translation>
     </message>
     <message>
         <source>Of the edges along the axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schneiden entlang der Achse.</translation>
     </message>
     <message>
         <source>Of the nut itself, edge to edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Sattels selbst, von Kante zu Kante.</translation>
     </message>
     <message>
         <source>Of the part that rubs on the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Teils, der an der Schablone anliegt.</translation>
     </message>
     <message>
         <source>Of the pin itself: it has to fit without play.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Stifts selbst: er muss ohne Spiel passen.</translation>
     </message>
     <message>
         <source>Of the plate that rests on the work or the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Platte, die auf Werkstück oder Schablone steht.</translation>
     </message>
     <message>
         <source>Of the ring that rubs on the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Rings, der an der Schablone anliegt.</translation>
     </message>
     <message>
         <source>Of this string alone, where frets are fanned; left empty it is the one of all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur dieser Saite, bei gefächerten Bünden; leer ist es die aller.</translation>
     </message>
     <message>
         <source>Of {n} moves of one part that were tried, up to {far} mm, none does it.</source>
@@ -4290,23 +4290,23 @@
     </message>
     <message>
         <source>Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {trials:,} mit der Genauigkeit Ihrer Werkstatt gebauten Kopfplatten. Gesund: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
     </message>
     <message>
         <source>Offset</source>
-        <translation type="unfinished"></translation>
+        <translation>Versatz</translation>
     </message>
     <message>
         <source>Offset copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzte Kopie</translation>
     </message>
     <message>
         <source>Offset of the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Versatz des Umrisses</translation>
     </message>
     <message>
         <source>Offset of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Versatz von {slot}</translation>
     </message>
     <message>
         <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
@@ -4314,71 +4314,71 @@
     </message>
     <message>
         <source>On the drawing: hold the next thing, the thing before</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zeichnung: das nächste Teil, das Teil davor halten</translation>
     </message>
     <message>
         <source>On the same template {names} does it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit derselben Schablone geht es mit {names}.</translation>
     </message>
     <message>
         <source>Once the outline is cut there is no square edge left: nothing for the vice to hold, and the mark is gone with the waste.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist der Umriss geschnitten, gibt es keine gerade Kante mehr: der Schraubstock hat nichts zu halten, und der Anriss ist mit dem Abfall fort.</translation>
     </message>
     <message>
         <source>One alone would do as well: {ways}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eines allein täte es auch: {ways}.</translation>
     </message>
     <message>
         <source>One name for one thing; cards, notes and the running order use it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name für ein Ding; Karten, Notizen und Arbeitsfolge verwenden ihn.</translation>
     </message>
     <message>
         <source>One reading is so far off that a slip of the pen is likelier; left out below: {which}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert weicht so weit ab, dass ein Schreibfehler näherliegt; unten ausgelassen: {which}.</translation>
     </message>
     <message>
         <source>One round of the router at one depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Runde der Oberfräse in einer Tiefe.</translation>
     </message>
     <message>
         <source>One template serves for everything, offset {offset}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schablone genügt für alles, Versatz {offset}.</translation>
     </message>
     <message>
         <source>One unit of the drawing is</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einheit der Zeichnung ist</translation>
     </message>
     <message>
         <source>Only a closed path can become a loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ein geschlossener Pfad kann eine geschlossene Linie werden.</translation>
     </message>
     <message>
         <source>Only a side tuner of its own has a depth; free {id} from its row first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur eine Seitenmechanik für sich hat eine Tiefe; {id} zuerst aus der Reihe lösen.</translation>
     </message>
     <message>
         <source>Only after</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst nach</translation>
     </message>
     <message>
         <source>Only {length} of {bush} stands out of the base, and {contact} have to rub on the template: take a longer bush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {length} von {bush} stehen aus der Fußplatte vor, und {contact} müssen an der Schablone anliegen: eine längere Kopierhülse nehmen.</translation>
     </message>
     <message>
         <source>Only {rubs} of its bearing would rub on the template below, and {contact} are wanted: take a thicker template or a bit with a higher bearing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {rubs} seines Anlaufrings lägen an der Schablone darunter an, {contact} gewünscht: eine dickere Schablone oder einen Fräser mit höherem Ring nehmen.</translation>
     </message>
     <message>
         <source>Only {wide} of template is left between {id} and {beside} at {place}, {needed} are wanted: choose a follower nearer to the size of the cutter, or back the template with a second board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen {id} und {beside} bleiben nur {wide} Schablone ({place}), {needed} gewünscht: eine Führung näher am Fräsermaß wählen oder die Schablone mit einem zweiten Brett verstärken.</translation>
     </message>
     <message>
         <source>Only {wood} of template is left beside {pin}, {needed} are wanted: move the pin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben {pin} bleiben nur {wood} Schablone, {needed} gewünscht: den Stift versetzen.</translation>
     </message>
     <message>
         <source>Open a layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Entwurf öffnen</translation>
     </message>
     <message>
         <source>Open a layout beside this one.</source>
@@ -4390,11 +4390,11 @@
     </message>
     <message>
         <source>Open a layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Entwurf öffnen.</translation>
     </message>
     <message>
         <source>Open a layout…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Entwurf öffnen…</translation>
     </message>
     <message>
         <source>Open in a new win&amp;dow…</source>
@@ -4402,279 +4402,279 @@
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Open the version &amp;before</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fassung &amp;davor öffnen</translation>
     </message>
     <message>
         <source>Open the version before</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fassung davor öffnen</translation>
     </message>
     <message>
         <source>Opened &amp;lately</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Opened from: {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet aus: {path}</translation>
     </message>
     <message>
         <source>Opened lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Opened-out view</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwicklung</translation>
     </message>
     <message>
         <source>Openings for tuners through the side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen für Mechaniken durch die Seite.</translation>
     </message>
     <message>
         <source>Opposite bores need one table setting; the blank is turned over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegenüberliegende Bohrungen brauchen eine Tischeinstellung; der Rohling wird gewendet.</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Folge</translation>
     </message>
     <message>
         <source>Other bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Werkzeug</translation>
     </message>
     <message>
         <source>Other machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Maschine</translation>
     </message>
     <message>
         <source>Other side</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Seite</translation>
     </message>
     <message>
         <source>Out, to the button</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinaus, zum Flügel</translation>
     </message>
     <message>
         <source>Outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss</translation>
     </message>
     <message>
         <source>Outline crosses itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss kreuzt sich selbst</translation>
     </message>
     <message>
         <source>Outline leaves the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss verlässt den Rohling</translation>
     </message>
     <message>
         <source>Outline to blank edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss zu Rohlingskante</translation>
     </message>
     <message>
         <source>Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist 1 {unit}, {source}.</translation>
     </message>
     <message>
         <source>Outside</source>
-        <translation type="unfinished"></translation>
+        <translation>Außen</translation>
     </message>
     <message>
         <source>Outside a template feed counter-clockwise, seen from above: against the turning of the cutter. Never climb-cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außen an der Schablone von oben gesehen gegen den Uhrzeigersinn führen: gegen die Drehung des Fräsers. Nie im Gleichlauf.</translation>
     </message>
     <message>
         <source>Outside diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Außendurchmesser</translation>
     </message>
     <message>
         <source>Outside, windings included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außen, Umspinnung eingeschlossen.</translation>
     </message>
     <message>
         <source>Over an open bore the point of the {bit} finds no wood: it wanders and tears the rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über einer offenen Bohrung findet die Spitze kein Holz ({bit}): sie verläuft und reißt den Rand aus.</translation>
     </message>
     <message>
         <source>Over the open hole of {pin} the point of the {bit} finds no wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem offenen Loch von {pin} findet die Spitze kein Holz ({bit}).</translation>
     </message>
     <message>
         <source>Over {slot} at {at} the router's base of {base} stands only {inside} inside its support: fit a wider base, or cut the template from a larger board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über {slot} ({at}) steht die Fußplatte von {base} nur {inside} weit auf: eine breitere Fußplatte montieren oder die Schablone aus einem größeren Brett schneiden.</translation>
     </message>
     <message>
         <source>Over {slot} at {at} the router's base of {base} tips into the opening: fit a wider base, or cut the template from a larger board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über {slot} ({at}) kippt die Fußplatte von {base} in die Öffnung: eine breitere Fußplatte montieren oder die Schablone aus einem größeren Brett schneiden.</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Page Up, Page Down, on a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild auf, Bild ab, auf einem Bild</translation>
     </message>
     <message>
         <source>Page as it will be printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten</translation>
     </message>
     <message>
         <source>Pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschieben</translation>
     </message>
     <message>
         <source>Panel &amp;wider</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafel b&amp;reiter</translation>
     </message>
     <message>
         <source>Panel na&amp;rrower</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafel &amp;schmaler</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Paper does not stretch by {value:g} %: measure the 100 mm bars and enter up to 5 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier dehnt sich nicht um {value:g} %: die 100-mm-Balken messen und höchstens 5 % eintragen.</translation>
     </message>
     <message>
         <source>Papers at full size, to print and glue on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiere in voller Größe, zum Drucken und Aufkleben.</translation>
     </message>
     <message>
         <source>Pare by hand at {at}: {depth} deep, {size} of wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand nachstechen bei {at}: {depth} tief, {size} Holz.</translation>
     </message>
     <message>
         <source>Pare it by hand, or choose a slimmer bit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand nachstechen oder einen schlankeren Fräser wählen.</translation>
     </message>
     <message>
         <source>Part be&amp;fore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich &amp;davor</translation>
     </message>
     <message>
         <source>Part list</source>
-        <translation type="unfinished"></translation>
+        <translation>Teileliste</translation>
     </message>
     <message>
         <source>Pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>Pass {at} of {pictures}</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang {at} von {pictures}</translation>
     </message>
     <message>
         <source>Paste papers and prick</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiere kleben und ankörnen</translation>
     </message>
     <message>
         <source>Paste the papers and prick the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiere aufkleben und Mitten ankörnen</translation>
     </message>
     <message>
         <source>Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Hüllbogen um Vorderseite und beide gerade Kanten kleben{back}, mit dem Maßstab prüfen und jede Mitte ankörnen.</translation>
     </message>
     <message>
         <source>Paste {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} einfügen</translation>
     </message>
     <message>
         <source>Paste {n} things</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teile einfügen</translation>
     </message>
     <message>
         <source>Pattern {pattern} has a bore from the side without a depth {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrbild {pattern} hat eine seitliche Bohrung ohne Tiefe {place}.</translation>
     </message>
     <message>
         <source>Pattern {pattern} mounts through the face, so its bores start at the face or the back, not at a seat {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrbild {pattern} sitzt in der Vorderseite, seine Bohrungen beginnen vorn oder hinten, nicht an einem Sitz {place}.</translation>
     </message>
     <message>
         <source>Pattern {pattern} mounts through the side, so its bores start at the seat, not at the {surface} {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrbild {pattern} sitzt in der Seite, seine Bohrungen beginnen am Sitz, nicht an der {surface} {place}.</translation>
     </message>
     <message>
         <source>Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and qualified instruction come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegwright plant; es macht keine Maschine sicher. Die Anleitung der Maschine, die Vorschriften an Ihrem Ort und fachkundige Unterweisung gehen vor.</translation>
     </message>
     <message>
         <source>Pegwright speaks the chosen language when it is started again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegwright spricht die gewählte Sprache ab dem nächsten Start.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild</translation>
     </message>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)</translation>
     </message>
     <message>
         <source>Piece turned</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück gewendet</translation>
     </message>
     <message>
         <source>Pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Stift</translation>
     </message>
     <message>
         <source>Pin holes are drilled through template and blank together: drilled apart they never quite meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stiftlöcher werden gemeinsam durch Schablone und Rohling gebohrt: getrennt gebohrt passen sie nie ganz.</translation>
     </message>
     <message>
         <source>Pin to anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Stift zu allem</translation>
     </message>
     <message>
         <source>Pins not mirrored for a template that turns over</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte nicht gespiegelt für eine gewendete Schablone</translation>
     </message>
     <message>
         <source>Pitch of the head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfwinkel</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen</translation>
     </message>
     <message>
         <source>Place a hole that belongs to no tuner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bohrung setzen, die zu keiner Mechanik gehört.</translation>
     </message>
     <message>
         <source>Place a locating pin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Passstift setzen.</translation>
     </message>
     <message>
         <source>Place a tuner of the hardware chosen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählte Mechanik setzen.</translation>
     </message>
     <message>
         <source>Place hardware; every hole follows from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
     <message>
         <source>Plain post bore without a bushing, small open gear, one screw in line with the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfache Wellenbohrung ohne Buchse, kleines offenes Getriebe, eine Schraube in Richtung des Flügels.</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Plan for those entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan für diese Einträge</translation>
     </message>
     <message>
         <source>Plan the holes, slots and templates of a guitar headstock</source>
@@ -4682,11 +4682,11 @@
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant</translation>
     </message>
     <message>
         <source>Planning…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird geplant…</translation>
     </message>
     <message>
         <source>Plans the holes, slots and templates of a guitar headstock, for makers in small shops.</source>
@@ -4694,219 +4694,219 @@
     </message>
     <message>
         <source>Plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte</translation>
     </message>
     <message>
         <source>Plate inside the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte innerhalb der Kante</translation>
     </message>
     <message>
         <source>Plate on the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte auf der Kurve</translation>
     </message>
     <message>
         <source>Plate over a slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte über einem Schlitz</translation>
     </message>
     <message>
         <source>Plate overhangs</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte steht über</translation>
     </message>
     <message>
         <source>Plate rocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte kippelt</translation>
     </message>
     <message>
         <source>Plate to plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte zu Platte</translation>
     </message>
     <message>
         <source>Plates overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Platten überlappen sich</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Point</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>Point ahead of the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze vor dem Rand</translation>
     </message>
     <message>
         <source>Point angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitzenwinkel</translation>
     </message>
     <message>
         <source>Point counted with</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze gerechnet mit</translation>
     </message>
     <message>
         <source>Point to where the arc should end, away from its centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dorthin zeigen, wo der Bogen enden soll, weg von seiner Mitte.</translation>
     </message>
     <message>
         <source>Position</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>Post</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>Post bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenbohrung</translation>
     </message>
     <message>
         <source>Post bore does not come through</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenbohrung geht nicht durch</translation>
     </message>
     <message>
         <source>Post close to the slot's end</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle nahe am Schlitzende</translation>
     </message>
     <message>
         <source>Post end close to the inner wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenende nahe an der Innenwand</translation>
     </message>
     <message>
         <source>Post end to inner wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenende zu Innenwand</translation>
     </message>
     <message>
         <source>Post is longer than its bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle länger als ihre Bohrung</translation>
     </message>
     <message>
         <source>Post of string {string}</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle von Saite {string}</translation>
     </message>
     <message>
         <source>Post through the face in a pressed bushing, body on the back, a screw to either side along the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle durch die Vorderseite in eingepresster Buchse, Gehäuse auf der Rückseite, je eine Schraube zu beiden Seiten entlang der Kante.</translation>
     </message>
     <message>
         <source>Practice piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Probestück</translation>
     </message>
     <message>
         <source>Press inside the head. The largest closed edge round that place is followed; corners stay corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>In die Kopfplatte klicken. Der größten geschlossenen Kante um diese Stelle wird gefolgt; Ecken bleiben Ecken.</translation>
     </message>
     <message>
         <source>Press on a post to lead its string past its other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Welle anklicken, um ihre Saite an der anderen Seite vorbeizuführen.</translation>
     </message>
     <message>
         <source>Press on a post to lead its string past the other side of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Welle anklicken, um ihre Saite an der anderen Seite vorbeizuführen.</translation>
     </message>
     <message>
         <source>Press on a thing to hold it, drag it to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil anklicken, um es zu halten; ziehen, um es zu versetzen.</translation>
     </message>
     <message>
         <source>Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil anklicken, um es zu halten; ziehen, um es zu versetzen. Umschalt behält eine Richtung bei, Alt fängt nicht.</translation>
     </message>
     <message>
         <source>Press on one thing, then on another: the shortest distance between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil anklicken, dann ein anderes: der kürzeste Abstand dazwischen.</translation>
     </message>
     <message>
         <source>Press where the nut end goes, then the tip end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, wohin das Sattelende kommt, dann das Spitzenende.</translation>
     </message>
     <message>
         <source>Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann Knoten für Knoten: die Bassseite folgt. Tasten s, a, t und c wählen Gerade, Bogen, Tangentenbogen und Kurve; Längen und Winkel eingeben, Tab dazwischen.</translation>
     </message>
     <message>
         <source>Preview of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau der Zeichnung</translation>
     </message>
     <message>
         <source>Preview of the headstock</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau der Kopfplatte</translation>
     </message>
     <message>
         <source>Previous</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Print at 100 %, corrected for the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 % drucken, für den Drucker korrigiert.</translation>
     </message>
     <message>
         <source>Print at 100 %. Measure the 100 mm bars before you glue.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 % drucken. Die 100-mm-Balken messen, bevor Sie kleben.</translation>
     </message>
     <message>
         <source>Print at 100 %. Measure the bar before you glue.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 % drucken. Den Balken messen, bevor Sie kleben.</translation>
     </message>
     <message>
         <source>Print every page at 100 %, never fitted to the page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Seite mit 100 % drucken, nie an die Seite angepasst.</translation>
     </message>
     <message>
         <source>Print the cover, measure both bars from end tick to end tick as exactly as you can, best with calipers, and enter what you find. Only printed pages are corrected, never drawings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Deckblatt drucken, beide Balken von Endstrich zu Endstrich so genau wie möglich messen, am besten mit dem Messschieber, und eintragen. Korrigiert werden nur gedruckte Seiten, nie Zeichnungen.</translation>
     </message>
     <message>
         <source>Printed at full size and glued round the blank: the face and both edges in one piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>In voller Größe gedruckt und um den Rohling geklebt: Vorderseite und beide Kanten in einem Stück.</translation>
     </message>
     <message>
         <source>Printed paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Gedrucktes Papier</translation>
     </message>
     <message>
         <source>Printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker</translation>
     </message>
     <message>
         <source>Printers seldom stray by more than 2 %: look first whether a setting scales the page, and measure the bars once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucker weichen selten mehr als 2 % ab: zuerst sehen, ob eine Einstellung die Seite skaliert, und die Balken noch einmal messen.</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Propose a ramp that frees the strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rampe vorschlagen, die die Saiten freigibt</translation>
     </message>
     <message>
         <source>Propose an outline along the edge in the picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Umriss entlang der Kante im Bild vorschlagen.</translation>
     </message>
     <message>
         <source>Propose p&amp;ins</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte &amp;vorschlagen</translation>
     </message>
     <message>
         <source>Propose pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Stifte vorschlagen</translation>
     </message>
     <message>
         <source>Propose posts for strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellen für die Saiten vorschlagen</translation>
     </message>
     <message>
         <source>Propose which post serves which string</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschlagen, welche Welle welcher Saite dient</translation>
     </message>
     <message>
         <source>Protects {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schützt {what}.</translation>
     </message>
     <message>
         <source>Put back</source>
@@ -4914,11 +4914,11 @@
     </message>
     <message>
         <source>Put back what the drag moved; again: hold nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücklegen, was gezogen wurde; noch einmal: nichts halten</translation>
     </message>
     <message>
         <source>Put the pen down, or lift it: what is between is pulled, as the handle of a curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Stift absetzen oder heben: dazwischen wird gezogen, wie am Griff einer Kurve</translation>
     </message>
     <message>
         <source>Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same licence, version 2.1; its source text is at {other}.</source>
@@ -4926,1351 +4926,1339 @@
     </message>
     <message>
         <source>Quill travel</source>
-        <translation type="unfinished"></translation>
+        <translation>Pinolenhub</translation>
     </message>
     <message>
         <source>R&amp;emove</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;ntfernen</translation>
     </message>
     <message>
         <source>Rac&amp;k: bits, drills, machines</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestan&amp;d: Fräser, Bohrer, Maschinen</translation>
     </message>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Racks (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestände (*.json)</translation>
     </message>
     <message>
         <source>Radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius</translation>
     </message>
     <message>
         <source>Radius:</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius:</translation>
     </message>
     <message>
         <source>Rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Wange</translation>
     </message>
     <message>
         <source>Rail is thin</source>
-        <translation type="unfinished"></translation>
+        <translation>Wange ist dünn</translation>
     </message>
     <message>
         <source>Rail is thin behind a flat</source>
-        <translation type="unfinished"></translation>
+        <translation>Wange hinter einer Fläche ist dünn</translation>
     </message>
     <message>
         <source>Raise the table and drill on in a second travel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Tisch anheben und in einem zweiten Hub weiterbohren.</translation>
     </message>
     <message>
         <source>Ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe</translation>
     </message>
     <message>
         <source>Ramp of {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe von {id}</translation>
     </message>
     <message>
         <source>Ramp {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe {slot}</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite</translation>
     </message>
     <message>
         <source>Reach from the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite ab der Welle</translation>
     </message>
     <message>
         <source>Reaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Reicht</translation>
     </message>
     <message>
         <source>Read a rack from a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Bestand aus einer Datei lesen.</translation>
     </message>
     <message>
         <source>Read an outline from a DXF or SVG drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Umriss aus einer DXF- oder SVG-Zeichnung lesen.</translation>
     </message>
     <message>
         <source>Reading of {drilling}</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert von {drilling}</translation>
     </message>
     <message>
         <source>Reading {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wird gelesen…</translation>
     </message>
     <message>
         <source>Reading {path}…</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} wird gelesen…</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Readings, practice piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte, Probestück</translation>
     </message>
     <message>
         <source>Readings, real piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte, echtes Stück</translation>
     </message>
     <message>
         <source>Real against practice, {n} timed on both</source>
-        <translation type="unfinished"></translation>
+        <translation>Echtes gegen Probe, {n} auf beiden gestoppt</translation>
     </message>
     <message>
         <source>Real piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Echtes Stück</translation>
     </message>
     <message>
         <source>References are nested more than {deepest} deep in the SVG file: expand its clones in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verweise sind in der SVG-Datei tiefer als {deepest} verschachtelt: die Klone im zeichnenden Programm auflösen.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove bore {k}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung {k} entfernen</translation>
     </message>
     <message>
         <source>Remove the node</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Knoten entfernen</translation>
     </message>
     <message>
         <source>Remove this ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Ohr entfernen</translation>
     </message>
     <message>
         <source>Remove this hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mechanik entfernen</translation>
     </message>
     <message>
         <source>Remove what is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen, was gehalten wird.</translation>
     </message>
     <message>
         <source>Remove {held}</source>
-        <translation type="unfinished"></translation>
+        <translation>{held} entfernen</translation>
     </message>
     <message>
         <source>Remove {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} entfernen</translation>
     </message>
     <message>
         <source>Replace it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzen</translation>
     </message>
     <message>
         <source>Replace this file?</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei ersetzen?</translation>
     </message>
     <message>
         <source>Report about the fault</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht über den Fehler</translation>
     </message>
     <message>
         <source>Reshape the outline, or choose other hardware.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss ändern oder andere Mechaniken wählen.</translation>
     </message>
     <message>
         <source>Reshape {opening}, or choose other hardware.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} ändern oder andere Mechaniken wählen.</translation>
     </message>
     <message>
         <source>Rim speed at each setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittgeschwindigkeit je Stufe</translation>
     </message>
     <message>
         <source>Ring the places where the shop's own errors do harm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stellen einkreisen, an denen die Fehler der Werkstatt schaden.</translation>
     </message>
     <message>
         <source>Roller of 10 through the side as on a slotted head, plate with a screw to either side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Walze von 10 durch die Seite wie bei durchbrochener Kopfplatte, Platte mit je einer Schraube zu beiden Seiten.</translation>
     </message>
     <message>
         <source>Round the cor&amp;ner…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die &amp;Ecke runden…</translation>
     </message>
     <message>
         <source>Round the corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke runden</translation>
     </message>
     <message>
         <source>Round the corner that is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gehaltene Ecke runden.</translation>
     </message>
     <message>
         <source>Round the outside less than half of the base stands on the template, at {at} only {share:.0f} %: keep your weight on the template's side, or lay a piece of the same thickness beside the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außen herum steht weniger als die halbe Fußplatte auf der Schablone, bei {at} nur {share:.0f} %: das Gewicht auf der Schablonenseite halten oder ein gleich dickes Stück danebenlegen.</translation>
     </message>
     <message>
         <source>Round…</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden…</translation>
     </message>
     <message>
         <source>Rout the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss fräsen</translation>
     </message>
     <message>
         <source>Rout the outline, 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss fräsen, 100 mm</translation>
     </message>
     <message>
         <source>Rout {slots}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräsen: {slots}</translation>
     </message>
     <message>
         <source>Rout {slot} {by} mm deeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} um {by} mm tiefer fräsen.</translation>
     </message>
     <message>
         <source>Rout {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} fräsen</translation>
     </message>
     <message>
         <source>Rout {what} from the back</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} von der Rückseite fräsen</translation>
     </message>
     <message>
         <source>Rout {what} from the face</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} von der Vorderseite fräsen</translation>
     </message>
     <message>
         <source>Rout {what} {by} deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} tiefer fräsen</translation>
     </message>
     <message>
         <source>Rout {what} {by} less deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} um {by} weniger tief fräsen</translation>
     </message>
     <message>
         <source>Rout, 100 mm and pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräsen, 100 mm und Durchgang</translation>
     </message>
     <message>
         <source>Router</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfräse</translation>
     </message>
     <message>
         <source>Router bits</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser</translation>
     </message>
     <message>
         <source>Router: unplug before changing a bit, keep below the speed marked on it, secure the work, feed against the cutter's turning, take light passes, never shape small loose pieces, collect the dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfräse: vor dem Fräserwechsel den Stecker ziehen, unter der aufgedruckten Drehzahl bleiben, das Werkstück sichern, gegen die Drehung des Fräsers führen, wenig Span nehmen, nie kleine lose Teile fräsen, den Staub absaugen.</translation>
     </message>
     <message>
         <source>Row &amp;along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe entl&amp;ang der Kante</translation>
     </message>
     <message>
         <source>Row begins, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe beginnt, quer</translation>
     </message>
     <message>
         <source>Row begins, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe beginnt, längs</translation>
     </message>
     <message>
         <source>Row begins, along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe beginnt, an der Kante</translation>
     </message>
     <message>
         <source>Row heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung der Reihe</translation>
     </message>
     <message>
         <source>Row stands in from the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe steht von der Kante ab</translation>
     </message>
     <message>
         <source>Rule the paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier linieren.</translation>
     </message>
     <message>
         <source>Running order</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsfolge</translation>
     </message>
     <message>
         <source>Runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft</translation>
     </message>
     <message>
         <source>S&amp;napping</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fangen</translation>
     </message>
     <message>
         <source>S, Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>S, Umschalt+S</translation>
     </message>
     <message>
         <source>Safety</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Same setting: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Einstellung: {parts}.</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern &amp;als…</translation>
     </message>
     <message>
         <source>Save elsewhere…</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo sichern…</translation>
     </message>
     <message>
         <source>Save mine elsewhere…</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine anderswo sichern…</translation>
     </message>
     <message>
         <source>Save mine here</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine hier sichern</translation>
     </message>
     <message>
         <source>Save the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Entwurf sichern</translation>
     </message>
     <message>
         <source>Save the layout under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Entwurf unter einem anderen Namen sichern.</translation>
     </message>
     <message>
         <source>Save the layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Entwurf sichern.</translation>
     </message>
     <message>
         <source>Save the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bericht sichern</translation>
     </message>
     <message>
         <source>Save the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bericht sichern…</translation>
     </message>
     <message>
         <source>Saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert</translation>
     </message>
     <message>
         <source>Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Entwurf gesichert, damit er überall gleich öffnet. Die Pläne werden mit diesem Bestand gemacht.</translation>
     </message>
     <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
     </message>
     <message>
         <source>Saw out {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} aussägen</translation>
     </message>
     <message>
         <source>Saw out, 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussägen, 100 mm</translation>
     </message>
     <message>
         <source>Saw the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss sägen</translation>
     </message>
     <message>
         <source>Saw the outline, 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss sägen, 100 mm</translation>
     </message>
     <message>
         <source>Saw the waste off to within {light} outside the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Abfall bis auf {light} außerhalb der Linie absägen.</translation>
     </message>
     <message>
         <source>Scale length</source>
-        <translation type="unfinished"></translation>
+        <translation>Mensur</translation>
     </message>
     <message>
         <source>Scrap held behind the work so that the drill leaves into wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfallholz hinter dem Werkstück, damit der Bohrer ins Holz austritt.</translation>
     </message>
     <message>
         <source>Screw to anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube zu allem</translation>
     </message>
     <message>
         <source>Screw to outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube zu Umriss</translation>
     </message>
     <message>
         <source>Screws and pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrauben und Stifte</translation>
     </message>
     <message>
         <source>Seat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz</translation>
     </message>
     <message>
         <source>Second handle, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweiter Griff, quer</translation>
     </message>
     <message>
         <source>Second handle, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweiter Griff, längs</translation>
     </message>
     <message>
         <source>Section</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>Section across, through {ids}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt quer durch {ids}</translation>
     </message>
     <message>
         <source>Section along the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt entlang der Bohrung</translation>
     </message>
     <message>
         <source>Section along the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt entlang der Linie</translation>
     </message>
     <message>
         <source>Section through the cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt durch die Fräsung</translation>
     </message>
     <message>
         <source>Section through the piece at this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt durch das Stück bei diesem Schritt</translation>
     </message>
     <message>
         <source>Section through the post, square to its edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt durch die Welle, rechtwinklig zu ihrer Kante</translation>
     </message>
     <message>
         <source>Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right it is to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitte quer zur Fräsung, {scale_words}. An der linken Wand ist dieser Durchgang getan; an der rechten kommt er noch.</translation>
     </message>
     <message>
         <source>Seen from behind: the treble side is on the left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von hinten gesehen: die Diskantseite ist links.</translation>
     </message>
     <message>
         <source>Seen to</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Set of strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitensatz</translation>
     </message>
     <message>
         <source>Set the axis of {item} {by} mm deeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {item} um {by} mm tiefer setzen.</translation>
     </message>
     <message>
         <source>Set the axis of {item} {by} mm higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {item} um {by} mm höher setzen.</translation>
     </message>
     <message>
         <source>Set the axis of {what} {by} deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {what} um {by} tiefer setzen</translation>
     </message>
     <message>
         <source>Set the axis of {what} {by} higher</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {what} um {by} höher setzen</translation>
     </message>
     <message>
         <source>Set the axis {by} mm deeper, or choose a narrower plate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse {by} mm tiefer setzen oder eine schmalere Platte wählen.</translation>
     </message>
     <message>
         <source>Set the axis {by} mm higher, or choose a narrower plate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse {by} mm höher setzen oder eine schmalere Platte wählen.</translation>
     </message>
     <message>
         <source>Set the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Tisch einstellen</translation>
     </message>
     <message>
         <source>Set these two farther apart in the pattern {pattern}, or choose hardware with room between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden im Bohrbild {pattern} weiter auseinandersetzen oder Mechaniken mit mehr Platz dazwischen wählen.</translation>
     </message>
     <message>
         <source>Set to scale, and its outline traced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Maßstab, mit nachgezogenem Umriss.</translation>
     </message>
     <message>
         <source>Set to scale, straightened, on the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Maßstab, entzerrt, auf der Sattellinie.</translation>
     </message>
     <message>
         <source>Set two pins on the centreline, as far apart as the wood allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Stifte auf die Mittellinie setzen, so weit auseinander, wie das Holz erlaubt.</translation>
     </message>
     <message>
         <source>Set-ups and changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Rüsten und Wechsel</translation>
     </message>
     <message>
         <source>Setting up and changing over</source>
-        <translation type="unfinished"></translation>
+        <translation>Rüsten und Umrüsten</translation>
     </message>
     <message>
         <source>Shank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaft</translation>
     </message>
     <message>
         <source>Shanks that the router holds, separated by commas; empty for any.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schäfte, die die Oberfräse hält, durch Kommas getrennt; leer für alle.</translation>
     </message>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>Shares its setting with</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Einstellung wie</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>Shift across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer verschieben</translation>
     </message>
     <message>
         <source>Shift along</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs verschieben</translation>
     </message>
     <message>
         <source>Shift while dragging</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Shift+F3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Shift+F4</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Shift+F6</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt beim Ziehen</translation>
     </message>
     <message>
         <source>Shift+Space, with the pen</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt+Leertaste, mit dem Stift</translation>
     </message>
     <message>
         <source>Shop accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattgenauigkeit</translation>
     </message>
     <message>
         <source>Shop accuracy, plus or minus</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattgenauigkeit, plus oder minus</translation>
     </message>
     <message>
         <source>Shorten {slot} by {by} at its {end} end</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} um {by} kürzen ({end})</translation>
     </message>
     <message>
         <source>Show lengths in decimal inches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen in dezimalen Zoll zeigen.</translation>
     </message>
     <message>
         <source>Show lengths in inches down to 1/64.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen in Zoll bis 1/64 zeigen.</translation>
     </message>
     <message>
         <source>Show lengths in mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen in mm zeigen.</translation>
     </message>
     <message>
         <source>Show or hide the picture behind the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild hinter der Zeichnung zeigen oder verbergen.</translation>
     </message>
     <message>
         <source>Show the build step by step</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bau Schritt für Schritt zeigen</translation>
     </message>
     <message>
         <source>Show the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild zeigen</translation>
     </message>
     <message>
         <source>Show the picture fainter</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild schwächer zeigen</translation>
     </message>
     <message>
         <source>Show the picture stronger</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild stärker zeigen</translation>
     </message>
     <message>
         <source>Show the whole opened-out view.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Abwicklung zeigen.</translation>
     </message>
     <message>
         <source>Show the whole page (0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Seite zeigen (0)</translation>
     </message>
     <message>
         <source>Show: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen: {what}</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Side angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenwinkel</translation>
     </message>
     <message>
         <source>Side of the post through the face, over or under one through the side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite der Welle durch die Vorderseite, über oder unter einer durch die Seite.</translation>
     </message>
     <message>
         <source>Side of the string on {at}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenseite bei {at}</translation>
     </message>
     <message>
         <source>Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenmechanik {id} lässt sich auf ihrer Kante nicht auf {axis} = {value:g} mm bringen.</translation>
     </message>
     <message>
         <source>Side tuner, {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenmechanik, {tuner}</translation>
     </message>
     <message>
         <source>Side tuners sit on an edge, so their row follows the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenmechaniken sitzen auf einer Kante, ihre Reihe folgt der Kante.</translation>
     </message>
     <message>
         <source>Side tuners sit on an edge, so they are spread along it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenmechaniken sitzen auf einer Kante und werden darauf verteilt.</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Size of &amp;letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe der &amp;Schrift</translation>
     </message>
     <message>
         <source>Slide {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} verschieben</translation>
     </message>
     <message>
         <source>Slide {item} to where the outline runs along the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} dorthin schieben, wo der Umriss am Rohling entlangläuft.</translation>
     </message>
     <message>
         <source>Slide {item} {by} mm to the {end}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} um {by} mm verschieben, Richtung {end}.</translation>
     </message>
     <message>
         <source>Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} um {lacking} mm verschieben, Richtung {end}, oder {own} um so viel verlängern.</translation>
     </message>
     <message>
         <source>Slide {tuner} {by} to the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuner} um {by} zum Sattel schieben</translation>
     </message>
     <message>
         <source>Slide {tuner} {by} to the tip</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuner} um {by} zur Spitze schieben</translation>
     </message>
     <message>
         <source>Slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge</translation>
     </message>
     <message>
         <source>Slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz</translation>
     </message>
     <message>
         <source>Slot close to the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz nahe am Sattel</translation>
     </message>
     <message>
         <source>Slot crosses itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz kreuzt sich selbst</translation>
     </message>
     <message>
         <source>Slot leaves the head</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz verlässt die Kopfplatte</translation>
     </message>
     <message>
         <source>Slot or outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz oder Umriss</translation>
     </message>
     <message>
         <source>Slot to nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz zu Sattellinie</translation>
     </message>
     <message>
         <source>Slot too shallow for the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz zu flach für die Welle</translation>
     </message>
     <message>
         <source>Slot {id} is drawn freely: it has no ends and no width, only nodes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz {id} ist frei gezeichnet: er hat weder Enden noch Breite, nur Knoten.</translation>
     </message>
     <message>
         <source>Slot {id} is {width:g} mm wide, so it cannot be shorter than that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz {id} ist {width:g} mm breit, kürzer kann er nicht sein.</translation>
     </message>
     <message>
         <source>Slot {ref}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz {ref}</translation>
     </message>
     <message>
         <source>Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz {ref} hat gerade Wände und keine Knoten: zuerst in einen gezeichneten Schlitz umwandeln.</translation>
     </message>
     <message>
         <source>Slot, {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz, {id}</translation>
     </message>
     <message>
         <source>Slots</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze</translation>
     </message>
     <message>
         <source>Slots overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze überlappen sich</translation>
     </message>
     <message>
         <source>Slots: {slots}. Holes: {holes}. Loops left out: {other}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze: {slots}. Bohrungen: {holes}. Ausgelassene Linien: {other}.</translation>
     </message>
     <message>
         <source>Smaller (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner (-)</translation>
     </message>
     <message>
         <source>Snag</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken</translation>
     </message>
     <message>
         <source>Snag bef&amp;ore</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken da&amp;vor</translation>
     </message>
     <message>
         <source>Snags</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken</translation>
     </message>
     <message>
         <source>Snags: {counts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken: {counts}.</translation>
     </message>
     <message>
         <source>Some lines are so tangled that curves were replaced by short straight pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige Linien sind so verschlungen, dass Kurven durch kurze gerade Stücke ersetzt wurden.</translation>
     </message>
     <message>
         <source>Some shapes are clipped in the drawing; they were read whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige Formen sind in der Zeichnung beschnitten; sie wurden ganz gelesen.</translation>
     </message>
     <message>
         <source>Some shapes are tilted out of the drawing's plane; they were taken as seen from above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige Formen sind aus der Zeichenebene gekippt; genommen wie von oben gesehen.</translation>
     </message>
     <message>
         <source>Something inside the program went wrong at “{doing}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Programm ging etwas schief bei „{doing}“.</translation>
     </message>
     <message>
         <source>Something inside the program went wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Programm ging etwas schief.</translation>
     </message>
     <message>
         <source>Something the checks found: it spoils the work, it is tight, or it is a note. Each says what, between which, how much is there, how much is wanted, and what would cure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas, das die Prüfung gefunden hat: es verdirbt die Arbeit, ist knapp oder ein Hinweis. Jeder sagt was, zwischen welchen, wie viel da ist, wie viel gewünscht ist und was abhilft.</translation>
     </message>
     <message>
         <source>Sort by size</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Größe ordnen</translation>
     </message>
     <message>
         <source>Sort the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bestand ordnen</translation>
     </message>
     <message>
         <source>Space, with the pen</source>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste, mit dem Stift</translation>
     </message>
     <message>
         <source>Spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilung</translation>
     </message>
     <message>
         <source>Spacing of the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand in der Reihe</translation>
     </message>
     <message>
         <source>Speed printed on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgedruckte Drehzahl</translation>
     </message>
     <message>
         <source>Speeds, turns a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahlen je Minute</translation>
     </message>
     <message>
         <source>Spelching, breakout</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausriss</translation>
     </message>
     <message>
         <source>Spent, {timed} of {of} entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht, {timed} von {of} Einträgen</translation>
     </message>
     <message>
         <source>Splinters torn out where a drill leaves the wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Splitter, die ausreißen, wo ein Bohrer das Holz verlässt.</translation>
     </message>
     <message>
         <source>Spoil board</source>
-        <translation type="unfinished"></translation>
+        <translation>Opferbrett</translation>
     </message>
     <message>
         <source>Spoils the work: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdirbt die Arbeit: {chance}.</translation>
     </message>
     <message>
         <source>Spread along the &amp;edge</source>
-        <translation type="unfinished"></translation>
+        <translation>An der &amp;Kante verteilen</translation>
     </message>
     <message>
         <source>Spread along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlang der Kante verteilen</translation>
     </message>
     <message>
         <source>Spread on a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einer Linie verteilen</translation>
     </message>
     <message>
         <source>Spread the strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten spreizen</translation>
     </message>
     <message>
         <source>Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtwinklig zur Bohrung von {tuner} ringsum in die Kante schneiden: {what}, {depth} tief, und die Platte anprobieren.</translation>
     </message>
     <message>
         <source>Squaring a line across from the seat would miss the axis by {miss}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Sitz rechtwinklig hinüber verfehlt die Achse um {miss}.</translation>
     </message>
     <message>
         <source>St&amp;ronger</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Stärker</translation>
     </message>
     <message>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
     </message>
     <message>
         <source>Stages, tools, drawing, panel, lists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereiche, Werkzeuge, Zeichnung, Tafel, Listen.</translation>
     </message>
     <message>
         <source>Stand on a step of the table first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst in der Tabelle auf einen Schritt gehen.</translation>
     </message>
     <message>
         <source>Stands off</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht ab</translation>
     </message>
     <message>
         <source>Stands out</source>
-        <translation type="unfinished"></translation>
+        <translation>Überstand</translation>
     </message>
     <message>
         <source>Stands out of the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Überstand aus der Fußplatte</translation>
     </message>
     <message>
         <source>Start anew in inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu beginnen in Zoll</translation>
     </message>
     <message>
         <source>Start anew in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu beginnen in mm</translation>
     </message>
     <message>
         <source>Start the rack anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bestand neu beginnen</translation>
     </message>
     <message>
         <source>Start the timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr starten</translation>
     </message>
     <message>
         <source>Start {opening} {needed} mm nearer the tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} um {needed} mm näher an der Spitze beginnen.</translation>
     </message>
     <message>
         <source>Start {opening} {needed} mm nearer to the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} um {needed} mm näher am Sattel beginnen.</translation>
     </message>
     <message>
         <source>Steel core, if wound</source>
-        <translation type="unfinished"></translation>
+        <translation>Stahlkern, wenn umsponnen</translation>
     </message>
     <message>
         <source>Steel post of 8 through the side, square plate with four small screws, for thick heads.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stahlwelle von 8 durch die Seite, quadratische Platte mit vier kleinen Schrauben, für dicke Kopfplatten.</translation>
     </message>
     <message>
         <source>Steel post through the side, short plate on the edge, a screw to either side along the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stahlwelle durch die Seite, kurze Platte auf der Kante, je eine Schraube zu beiden Seiten entlang der Kante.</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>Step after step, and the piece at each of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt für Schritt, und das Stück bei jedem davon.</translation>
     </message>
     <message>
         <source>Step back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücktreten.</translation>
     </message>
     <message>
         <source>Step through the passes; the arrow keys do it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch die Durchgänge gehen; die Pfeiltasten tun es auch.</translation>
     </message>
     <message>
         <source>Step {number}:</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt {number}:</translation>
     </message>
     <message>
         <source>Step {step}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt {step}.</translation>
     </message>
     <message>
         <source>Stepped bore, 10 from the back and 8.2 at the face; two moulded pins keep the body from turning.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestufte Bohrung, 10 von hinten und 8,2 an der Vorderseite; zwei angegossene Stifte sichern gegen Drehen.</translation>
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>Steps {steps}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte {steps}.</translation>
     </message>
     <message>
         <source>Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone auf ihren Stiften mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
         <source>Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} outside the outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone auf Mittel- und Sattellinie mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop and count</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten und zählen</translation>
     </message>
     <message>
         <source>Stop depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagtiefe</translation>
     </message>
     <message>
         <source>Stop the timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr anhalten</translation>
     </message>
     <message>
         <source>Stop the timer without counting</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr anhalten, ohne zu zählen</translation>
     </message>
     <message>
         <source>Stop without counting</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten, ohne zu zählen</translation>
     </message>
     <message>
         <source>Stop {measured} mm earlier, or use a drill with a shorter point.</source>
-        <translation type="unfinished"></translation>
+        <translation>{measured} mm früher aufhören oder einen Bohrer mit kürzerer Spitze nehmen.</translation>
     </message>
     <message>
         <source>Stop, to full diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlag, voller Durchmesser</translation>
     </message>
     <message>
         <source>Stop, to the point</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlag, Spitze</translation>
     </message>
     <message>
         <source>Stopped. Press in the head, or change a number, to try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
     </message>
     <message>
         <source>Straight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerade</translation>
     </message>
     <message>
         <source>Straight, an arc of one radius, or a curve that its two handles pull.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerade, ein Bogen mit einem Radius oder eine Kurve, die ihre zwei Griffe ziehen.</translation>
     </message>
     <message>
         <source>Strike a cost out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgaben streichen</translation>
     </message>
     <message>
         <source>Strike a note out</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz streichen</translation>
     </message>
     <message>
         <source>Strike this note out</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Notiz streichen</translation>
     </message>
     <message>
         <source>Strike this row out</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile streichen</translation>
     </message>
     <message>
         <source>String</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite</translation>
     </message>
     <message>
         <source>String bends sideways at the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite knickt am Sattel seitlich ab</translation>
     </message>
     <message>
         <source>String beside the slot's wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite an der Schlitzwand</translation>
     </message>
     <message>
         <source>String hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenloch</translation>
     </message>
     <message>
         <source>String hole in the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenloch im Schlitz</translation>
     </message>
     <message>
         <source>String hole outside the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenloch außerhalb des Schlitzes</translation>
     </message>
     <message>
         <source>String hole to slot wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Saitenloch zu Schlitzwand</translation>
     </message>
     <message>
         <source>String over the ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite über der Rampe</translation>
     </message>
     <message>
         <source>String over the slot's nut end</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite über dem Sattelende des Schlitzes</translation>
     </message>
     <message>
         <source>String rubs on another post</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite scheuert an anderer Welle</translation>
     </message>
     <message>
         <source>String runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite läuft</translation>
     </message>
     <message>
         <source>String runs on the</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite läuft an Seite</translation>
     </message>
     <message>
         <source>String to post, wall and ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite zu Welle, Wand und Rampe</translation>
     </message>
     <message>
         <source>String winds on the slot's floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite wickelt am Schlitzgrund</translation>
     </message>
     <message>
         <source>String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to {tolerable:g} is tolerable.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} knickt am Sattel um {angle:.1f} Grad seitlich ab, zu {tuner}; bis {tolerable:g} geht es noch.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} schneidet auf dem Weg zu {tuner} {measured} mm in die Wand von {opening}.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} in {a} mm Abstand an der Welle von {item} vorbei; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} in {a} mm Abstand an der Wand von {opening} vorbei; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} runs {measured} mm into the post of {item}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} {measured} mm in die Welle von {item}.</translation>
     </message>
     <message>
         <source>String {string} passes {a} mm over {what}; {b} mm wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} läuft nur {a} mm frei über: {what}; {b} mm gewünscht</translation>
     </message>
     <message>
         <source>String {string} runs {measured} mm through {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} läuft {measured} mm tief durch: {what}</translation>
     </message>
     <message>
         <source>String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} wickelt {a} mm über dem Grund von {opening}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} winds {measured} mm into the floor of {opening}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string} wickelt {measured} mm in den Grund von {opening} hinein.</translation>
     </message>
     <message>
         <source>String {string}, course {course}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string}, Chor {course}</translation>
     </message>
     <message>
         <source>String {string}: over the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string}: über die Welle</translation>
     </message>
     <message>
         <source>String {string}: under the post</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string}: unter die Welle</translation>
     </message>
     <message>
         <source>String {string}: {side} side</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite {string}: Seite {side}</translation>
     </message>
     <message>
         <source>Strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten</translation>
     </message>
     <message>
         <source>Strings in pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten paarweise</translation>
     </message>
     <message>
         <source>Strings that are played as one, usually a pair close together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten, die als eine gespielt werden, meist ein enges Paar.</translation>
     </message>
     <message>
         <source>Strings, tuners and blank: a sound layout to go on from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten, Mechaniken und Rohling: ein stimmiger Entwurf zum Weiterarbeiten.</translation>
     </message>
     <message>
         <source>Symmetric</source>
-        <translation type="unfinished"></translation>
+        <translation>Symmetrisch</translation>
     </message>
     <message>
         <source>Tab, Shift+Tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab, Umschalt+Tab</translation>
     </message>
     <message>
         <source>Table level; depths from where the drill goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch waagrecht; Tiefen ab dem Eintritt des Bohrers.</translation>
     </message>
     <message>
         <source>Table set</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch eingestellt</translation>
     </message>
     <message>
         <source>Table tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Tischneigung</translation>
     </message>
     <message>
         <source>Table tilts to either side</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch neigt sich bis</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen (*.csv)</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Take into the minutes of the next plan</source>
-        <translation type="unfinished"></translation>
+        <translation>In die Minuten des nächsten Plans übernehmen</translation>
     </message>
     <message>
         <source>Take into the shop accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>In die Werkstattgenauigkeit übernehmen</translation>
     </message>
     <message>
         <source>Take it</source>
-        <translation type="unfinished"></translation>
+        <translation>Annehmen</translation>
     </message>
     <message>
         <source>Take it &amp;away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wegnehmen</translation>
     </message>
     <message>
         <source>Take mine into this layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Meinen in diesen Entwurf nehmen</translation>
     </message>
     <message>
         <source>Take my rack into the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Meinen Bestand in den Entwurf nehmen</translation>
     </message>
     <message>
         <source>Take off the papers{plug}, pare what the router left, break the edges and sand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Papiere abnehmen{plug}, nachstechen, was der Fräser stehen ließ, Kanten brechen und schleifen.</translation>
     </message>
     <message>
         <source>Take out tuners, slots, pins and holes, to put them down elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken, Schlitze, Stifte und Bohrungen herausnehmen, um sie anderswo abzusetzen.</translation>
     </message>
     <message>
         <source>Take the file as it is now</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei nehmen, wie sie jetzt ist</translation>
     </message>
     <message>
         <source>Take the last entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Eintrag zurücknehmen</translation>
     </message>
     <message>
         <source>Take the last step back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Schritt zurücknehmen.</translation>
     </message>
     <message>
         <source>Take the picture away</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild wegnehmen</translation>
     </message>
     <message>
         <source>Take the picture out of the layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild aus dem Entwurf nehmen.</translation>
     </message>
     <message>
         <source>Take the readings into the shop accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Messwerte in die Werkstattgenauigkeit übernehmen</translation>
     </message>
     <message>
         <source>Take the step again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schritt noch einmal tun.</translation>
     </message>
     <message>
         <source>Take theirs</source>
-        <translation type="unfinished"></translation>
+        <translation>Die andere nehmen</translation>
     </message>
     <message>
         <source>Take this outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Umriss nehmen</translation>
     </message>
     <message>
         <source>Take what would do</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen, was ginge</translation>
     </message>
     <message>
         <source>Taken back: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen: {name}</translation>
     </message>
     <message>
         <source>Tangent arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Tangentenbogen</translation>
     </message>
     <message>
         <source>Template</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone</translation>
     </message>
     <message>
         <source>Template cannot hold the shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone kann die Form nicht halten</translation>
     </message>
     <message>
         <source>Template does not guide the bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone führt den Fräser nicht</translation>
     </message>
     <message>
         <source>Template for a {tools}: {sizes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone für {tools}: {sizes}.</translation>
     </message>
     <message>
         <source>Template thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonendicke</translation>
     </message>
     <message>
         <source>Template {thickness} thick for {follower}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone {thickness} dick für {follower}</translation>
     </message>
     <message>
         <source>Template {thick} thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone {thick} dick</translation>
     </message>
     <message>
         <source>Template {thick} thick below the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone {thick} dick unter dem Holz</translation>
     </message>
     <message>
         <source>Templates (*.dxf *.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonen (*.dxf *.svg)</translation>
     </message>
     <message>
         <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Text (*.txt)</translation>
     </message>
     <message>
         <source>That is coarse: a picture with more points traces better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist grob: ein Bild mit mehr Punkten lässt sich besser nachziehen.</translation>
     </message>
     <message>
         <source>That set has {chosen} strings, the layout has {strings}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Satz hat {chosen} Saiten, der Entwurf {strings}.</translation>
     </message>
     <message>
         <source>The DXF file is damaged and cannot be read: open it in the program that drew it and save it again as DXF.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die DXF-Datei ist beschädigt und nicht lesbar: im Programm öffnen, das sie gezeichnet hat, und erneut als DXF sichern.</translation>
     </message>
     <message>
         <source>The Delete key does the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Entf-Taste tut dasselbe.</translation>
     </message>
     <message>
         <source>The SVG file defines entities inside entities, which only hostile files do; it was not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei definiert Entitäten in Entitäten, wie es nur bösartige Dateien tun; sie wurde nicht gelesen.</translation>
     </message>
     <message>
         <source>The SVG file expands to an enormous text through its entities; it was not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei wächst durch ihre Entitäten zu einem riesigen Text; sie wurde nicht gelesen.</translation>
     </message>
     <message>
         <source>The SVG file has more than {most_elements} elements: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei hat mehr als {most_elements} Elemente: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The SVG file is damaged at line {line}: open it in the program that drew it and save it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei ist in Zeile {line} beschädigt: im zeichnenden Programm öffnen und erneut sichern.</translation>
     </message>
     <message>
         <source>The SVG file is damaged: open it in the program that drew it and save it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei ist beschädigt: im zeichnenden Programm öffnen und erneut sichern.</translation>
     </message>
     <message>
         <source>The SVG file nests its groups more than {deepest} deep: ungroup them in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei verschachtelt ihre Gruppen tiefer als {deepest}: im zeichnenden Programm auflösen.</translation>
     </message>
     <message>
         <source>The SVG file refers to a shape from inside that same shape: expand its clones in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei verweist aus einer Form auf diese selbst: die Klone im zeichnenden Programm auflösen.</translation>
     </message>
     <message>
         <source>The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die SVG-Datei entfaltet sich zu mehr als {most_shapes} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The angle of the table for a side bore: how far the edge's normal turns from the square edge's.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Winkel des Tisches für eine Seitenbohrung: wie weit die Kantennormale von der der geraden Kante abweicht.</translation>
     </message>
     <message>
         <source>The arrow keys go back to a step or forward to one; Home is the beginning.</source>
@@ -6278,23 +6266,23 @@
     </message>
     <message>
         <source>The axis of {hole} has no mark on the square edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
         <source>The axis of {hole} never meets the {surface} of the blank: move the tuner to where the outline faces that edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {hole} trifft den Rohling nie ({surface}): die Mechanik dorthin setzen, wo der Umriss zu dieser Kante zeigt.</translation>
     </message>
     <message>
         <source>The axis of {item} never meets the {side} square edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {item} trifft die gerade Kante nie ({side}).</translation>
     </message>
     <message>
         <source>The bass side follows the treble side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bassseite folgt der Diskantseite.</translation>
     </message>
     <message>
         <source>The bearing on its tip keeps the cutter off the floor of a blind slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anlaufring an der Spitze hält die Schneide vom Grund eines nicht durchgehenden Schlitzes fern.</translation>
     </message>
     <message>
         <source>The beginning</source>
@@ -6302,251 +6290,251 @@
     </message>
     <message>
         <source>The bit {bit} has a bearing without a diameter: enter it in the rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser {bit} hat einen Anlaufring ohne Durchmesser: im Bestand eintragen.</translation>
     </message>
     <message>
         <source>The bits, bushes, drills and machines that you own, described by their dimensions. Plans use nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fräser, Hülsen, Bohrer und Maschinen, die Sie haben, durch Maße beschrieben. Die Pläne verwenden nichts anderes.</translation>
     </message>
     <message>
         <source>The blank has to hold the whole outline and more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rohling muss den ganzen Umriss und mehr enthalten.</translation>
     </message>
     <message>
         <source>The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rohling ist nur {a} mm größer als der Umriss ({side}); {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The blank turned over, so that the router reaches from the back what it cannot reach from the face. The template goes over with it on the same two pins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gewendete Rohling, damit die Oberfräse von hinten erreicht, was sie von vorn nicht erreicht. Die Schablone wandert auf denselben zwei Stiften mit.</translation>
     </message>
     <message>
         <source>The block '{clean}' contains itself: break it up in the program that drew it, and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block '{clean}' enthält sich selbst: im zeichnenden Programm auflösen und erneut ausgeben.</translation>
     </message>
     <message>
         <source>The block '{clean}' is clipped in the drawing; it was read whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block '{clean}' ist in der Zeichnung beschnitten; er wurde ganz gelesen.</translation>
     </message>
     <message>
         <source>The block '{clean}' lies in another file and was not read: bind it in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block '{clean}' liegt in einer anderen Datei und wurde nicht gelesen: im zeichnenden Programm einbinden.</translation>
     </message>
     <message>
         <source>The block under one side of a board {base} long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Klotz unter einer Seite eines {base} langen Bretts.</translation>
     </message>
     <message>
         <source>The board alone, with openings and pin holes, as DXF or SVG at full size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur das Brett mit Öffnungen und Stiftlöchern, als DXF oder SVG in voller Größe.</translation>
     </message>
     <message>
         <source>The bore shows where the flat goes and how it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrung zeigt, wohin die Fläche kommt und wie sie liegt.</translation>
     </message>
     <message>
         <source>The bore takes {pin} away, and the template no longer finds its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrung nimmt {pin} mit, und die Schablone findet ihren Platz nicht mehr.</translation>
     </message>
     <message>
         <source>The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flügel von {item}: nur {a} mm frei bis zur Kante; {b} mm für die Finger gewünscht.</translation>
     </message>
     <message>
         <source>The button of {item} lies {measured} mm behind the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flügel von {item} liegt {measured} mm hinter der Kopfplatte.</translation>
     </message>
     <message>
         <source>The button of {item} reaches {measured} mm behind the wood and cannot turn there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flügel von {item} ragt {measured} mm hinter das Holz und lässt sich dort nicht drehen.</translation>
     </message>
     <message>
         <source>The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Flügel von {one} und {two} drehen mit {a} mm Abstand aneinander vorbei; {b} mm für die Finger gewünscht.</translation>
     </message>
     <message>
         <source>The buttons of {one} and {two} strike each other by {measured} mm as they turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Flügel von {one} und {two} stoßen beim Drehen um {measured} mm aneinander.</translation>
     </message>
     <message>
         <source>The chances now reckon with what you measured; one undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeiten rechnen nun mit Ihren Messwerten; ein Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>The choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahl</translation>
     </message>
     <message>
         <source>The core between the waste holes comes loose under the cutter and is thrown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kern zwischen den Räumbohrungen löst sich unter dem Fräser und wird weggeschleudert.</translation>
     </message>
     <message>
         <source>The corrections of your printers in {path} cannot be read: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Korrekturen Ihrer Drucker in {path} sind nicht lesbar: {strerror}.</translation>
     </message>
     <message>
         <source>The cutter has to pass through its guide bush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser muss durch seine Kopierhülse passen.</translation>
     </message>
     <message>
         <source>The cutter leaves wood in corners to be pared by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser lässt in Ecken Holz zum Nachstechen stehen.</translation>
     </message>
     <message>
         <source>The cutter nearly fills the slot and cuts both walls at once: hold the router firmly and go slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser füllt den Schlitz fast und schneidet beide Wände zugleich: die Oberfräse gut festhalten und langsam führen.</translation>
     </message>
     <message>
         <source>The cutter would have to clear the whole waste outside the outline: it grabs, and tears out where the grain climbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser müsste den ganzen Abfall außerhalb des Umrisses räumen: er hakt und reißt aus, wo die Faser ansteigt.</translation>
     </message>
     <message>
         <source>The cutter would have to clear {slot} in full wood: it grabs, burns and bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser müsste {slot} im vollen Holz räumen: er hakt, brennt und biegt sich.</translation>
     </message>
     <message>
         <source>The data of some shapes is damaged; they were drawn up to the damage, so compare the outline with the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Daten einiger Formen sind beschädigt; sie wurden bis zum Schaden gezeichnet, den Umriss mit der Zeichnung vergleichen.</translation>
     </message>
     <message>
         <source>The dimensions that this tuner has. Change them on the Tuners stage while nothing is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße dieser Mechanik. Ändern im Bereich Mechaniken, wenn nichts gehalten ist.</translation>
     </message>
     <message>
         <source>The drawing cannot be read: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung ist nicht lesbar: {error}</translation>
     </message>
     <message>
         <source>The drawing could not be read: the reader stopped without an answer; save the drawing again in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung war nicht lesbar: das Lesen endete ohne Antwort; im zeichnenden Programm erneut sichern.</translation>
     </message>
     <message>
         <source>The drawing does not say its unit; as {unit} it would be {sized}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung nennt ihre Einheit nicht; als {unit} wäre sie {sized}.</translation>
     </message>
     <message>
         <source>The drawing does not say its unit; {unit} was guessed from its size, {sized}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung nennt ihre Einheit nicht; {unit} wurde aus der Größe geraten, {sized}.</translation>
     </message>
     <message>
         <source>The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung nennt ihre Größe nicht; 96 Einheiten je Zoll wurden angenommen, das ergibt {sized}.</translation>
     </message>
     <message>
         <source>The drawing has no closed outline: its lines do not close.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: ihre Linien schließen nicht.</translation>
     </message>
     <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} more places; join them in the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}, {y:.2f}) mm und an {n} weiteren Stellen; in der Zeichnung verbinden.</translation>
     </message>
     <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm; join them in the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}, {y:.2f}) mm; in der Zeichnung verbinden.</translation>
     </message>
     <message>
         <source>The drawing holds no lines or curves that can be used, only {skipped}: export the outline as lines, arcs or curves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung enthält keine brauchbaren Linien oder Kurven, nur {skipped}: den Umriss als Linien, Bögen oder Kurven ausgeben.</translation>
     </message>
     <message>
         <source>The drawing is empty: it holds no lines or curves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung ist leer: weder Linien noch Kurven.</translation>
     </message>
     <message>
         <source>The drawing is nested too deeply to be read: ungroup it in the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung ist zu tief verschachtelt: im zeichnenden Programm Gruppen auflösen.</translation>
     </message>
     <message>
         <source>The drawing lay {x:.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung lag {x:.4g} mm von ihrem Ursprung; sie wurde um ({dx:.0f}, {dy:.0f}) mm verschoben.</translation>
     </message>
     <message>
         <source>The drawing needs more than {memory_mb} MB of memory to read: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Lesen der Zeichnung braucht mehr als {memory_mb} MB Speicher: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung nennt als Einheit {unit}, das ergibt {sized}: so groß ist keine Kopfplatte.</translation>
     </message>
     <message>
         <source>The drawing takes longer than {seconds:g} seconds to read: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Lesen der Zeichnung dauert länger als {seconds:g} Sekunden: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The drawing unfolds to more than {most_shapes} shapes: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung entfaltet sich zu mehr als {most_shapes} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The drill does not reach the bottom of the hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bohrer erreicht den Grund der Bohrung nicht.</translation>
     </message>
     <message>
         <source>The drill for {item} enters the square edge at {tilt:.1f} degrees and would skate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bohrer für {item} trifft unter {tilt:.1f} Grad auf die gerade Kante und würde verlaufen.</translation>
     </message>
     <message>
         <source>The drill meets the edge at {tilt} and skates: use a guide block or start with a short, stiff drill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bohrer trifft unter {tilt} auf die Kante und verläuft: einen Führungsblock verwenden oder mit einem kurzen, steifen Bohrer beginnen.</translation>
     </message>
     <message>
         <source>The drill press has to be reset during the hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrmaschine muss während der Bohrung nachgesetzt werden.</translation>
     </message>
     <message>
         <source>The drill would break out into {slot}, open by then: no wood stands behind the wall, and past it the drill wanders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bohrer würde in {slot} ausreißen, dann schon offen: hinter der Wand steht kein Holz, und danach verläuft er.</translation>
     </message>
     <message>
         <source>The drill's point for {item} goes {measured} mm into the inner wall of {own}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrerspitze für {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
     </message>
     <message>
         <source>The drill's point runs ahead of its full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrerspitze läuft dem vollen Durchmesser voraus.</translation>
     </message>
     <message>
         <source>The edge begins and ends on one point, so it makes no arc.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante beginnt und endet an einem Punkt, das ergibt keinen Bogen.</translation>
     </message>
     <message>
         <source>The edge begins and ends on one point, so its length has no direction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante beginnt und endet an einem Punkt, ihre Länge hat keine Richtung.</translation>
     </message>
     <message>
         <source>The edge ends before {of} has slid so far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante endet, bevor {of} so weit verschoben ist.</translation>
     </message>
     <message>
         <source>The edge that the bore starts from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante, an der die Bohrung beginnt.</translation>
     </message>
     <message>
         <source>The edge that the follower rubs on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rand, an dem die Führung anliegt.</translation>
     </message>
     <message>
         <source>The edge that the piece is glued to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante, an die das Stück geleimt wird.</translation>
     </message>
     <message>
         <source>The edge under the plate of {id} is straight: it needs no flat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kante unter der Platte von {id} ist gerade: sie braucht keine Fläche.</translation>
     </message>
     <message>
         <source>The edges fold back on themselves here, so no arc fits between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kanten laufen hier in sich zurück, dazwischen passt kein Bogen.</translation>
     </message>
     <message>
         <source>The edges meet without a corner here, so there is nothing to round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kanten treffen sich hier ohne Ecke, es gibt nichts zu runden.</translation>
     </message>
     <message>
         <source>The ends are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Enden liegen {apart:.2f} mm auseinander, der Radius muss mindestens {half:.2f} mm sein.</translation>
     </message>
     <message>
         <source>The ends of the nut lie on one another: put them at either side of the neck.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Enden des Sattels liegen aufeinander: zu beiden Seiten des Halses setzen.</translation>
     </message>
     <message>
         <source>The entry that is chosen</source>
@@ -6554,399 +6542,399 @@
     </message>
     <message>
         <source>The face in the middle and both square edges folded flat beside it, exactly as the wrap paper is printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorderseite in der Mitte, beide geraden Kanten flach daneben geklappt, genau wie der Hüllbogen gedruckt wird.</translation>
     </message>
     <message>
         <source>The face lies between the sheet and the camera.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorderseite liegt zwischen Blatt und Kamera.</translation>
     </message>
     <message>
         <source>The file '{fspath}' cannot be read: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei '{fspath}' ist nicht lesbar: {strerror}.</translation>
     </message>
     <message>
         <source>The file ends before its end mark: something may be missing, so compare the outline with the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei endet vor ihrer Endmarke: vielleicht fehlt etwas, den Umriss mit der Zeichnung vergleichen.</translation>
     </message>
     <message>
         <source>The file holds neither a DXF nor an SVG drawing, only binary data: export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält weder eine DXF- noch eine SVG-Zeichnung, nur Binärdaten: im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file holds neither a DXF nor an SVG drawing: export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält weder eine DXF- noch eine SVG-Zeichnung: im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a 7z archive; unpack it and import the drawing inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein 7z-Archiv; auspacken und die Zeichnung darin einlesen.</translation>
     </message>
     <message>
         <source>The file is a DWG drawing, which cannot be read: save it as DXF and import that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist eine DWG-Zeichnung, die nicht lesbar ist: als DXF sichern und diese einlesen.</translation>
     </message>
     <message>
         <source>The file is a PDF; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein PDF; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a PostScript page; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist eine PostScript-Seite; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a picture (BMP), not a drawing; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bild (BMP), keine Zeichnung; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a picture (GIF), not a drawing; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bild (GIF), keine Zeichnung; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a picture (JPEG), not a drawing; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bild (JPEG), keine Zeichnung; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a picture (PNG), not a drawing; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bild (PNG), keine Zeichnung; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a picture (TIFF), not a drawing; export DXF or SVG from the program that drew it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bild (TIFF), keine Zeichnung; im zeichnenden Programm als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a program, not a drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Programm, keine Zeichnung.</translation>
     </message>
     <message>
         <source>The file is a rar archive; unpack it and import the drawing inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein rar-Archiv; auspacken und die Zeichnung darin einlesen.</translation>
     </message>
     <message>
         <source>The file is a solid model (STEP); export the flat outline as DXF or SVG.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Volumenmodell (STEP); den ebenen Umriss als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a solid model (STL); export the flat outline as DXF or SVG.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Volumenmodell (STL); den ebenen Umriss als DXF oder SVG ausgeben.</translation>
     </message>
     <message>
         <source>The file is a zip archive; unpack it and import the drawing inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein zip-Archiv; auspacken und die Zeichnung darin einlesen.</translation>
     </message>
     <message>
         <source>The file is an empty zip archive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein leeres zip-Archiv.</translation>
     </message>
     <message>
         <source>The file is an office document, not a drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein Bürodokument, keine Zeichnung.</translation>
     </message>
     <message>
         <source>The file is compressed (bzip2); unpack it and import what is inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist gepackt (bzip2); auspacken und den Inhalt einlesen.</translation>
     </message>
     <message>
         <source>The file is compressed (gzip); unpack it and import what is inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist gepackt (gzip); auspacken und den Inhalt einlesen.</translation>
     </message>
     <message>
         <source>The file is compressed (xz); unpack it and import what is inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist gepackt (xz); auspacken und den Inhalt einlesen.</translation>
     </message>
     <message>
         <source>The file is compressed (zstd); unpack it and import what is inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist gepackt (zstd); auspacken und den Inhalt einlesen.</translation>
     </message>
     <message>
         <source>The file is empty: save the drawing again and import that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist leer: die Zeichnung erneut sichern und diese einlesen.</translation>
     </message>
     <message>
         <source>The file is not an SVG drawing: its first element is &lt;{tag}&gt;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist keine SVG-Zeichnung: ihr erstes Element ist &lt;{tag}&gt;.</translation>
     </message>
     <message>
         <source>The file is {size:.0f} MB, over the limit of {most_bytes:.0f} MB: export only the outline, the slots and the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat {size:.0f} MB, über der Grenze von {most_bytes:.0f} MB: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The file was damaged and had to be mended in {n} place: compare the outline with the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei war beschädigt und musste an {n} Stelle ausgebessert werden: den Umriss mit der Zeichnung vergleichen.</translation>
     </message>
     <message>
         <source>The file was damaged and had to be mended in {n} places: compare the outline with the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei war beschädigt und musste an {n} Stellen ausgebessert werden: den Umriss mit der Zeichnung vergleichen.</translation>
     </message>
     <message>
         <source>The file was damaged and had to be mended: compare the outline with the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei war beschädigt und musste ausgebessert werden: den Umriss mit der Zeichnung vergleichen.</translation>
     </message>
     <message>
         <source>The first and the last tuner stand on one place: move them apart before making a row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste und die letzte Mechanik stehen am selben Ort: vor dem Bilden einer Reihe auseinandersetzen.</translation>
     </message>
     <message>
         <source>The flat for {item} cuts into {opening}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche für {item} schneidet in {opening}.</translation>
     </message>
     <message>
         <source>The flat for {item} is {a} mm, too small for its plate, which takes {b} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche für {item} misst {a} mm, zu klein für ihre Platte, die {b} mm braucht.</translation>
     </message>
     <message>
         <source>The folder {out_dir} cannot be made: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner {out_dir} lässt sich nicht anlegen: {strerror}.</translation>
     </message>
     <message>
         <source>The folder {parent} for your printers cannot be made: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner {parent} für Ihre Drucker lässt sich nicht anlegen: {strerror}.</translation>
     </message>
     <message>
         <source>The folder {parent} for your rack cannot be made: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner {parent} für Ihren Bestand lässt sich nicht anlegen: {strerror}.</translation>
     </message>
     <message>
         <source>The follower has to rub on the template at every depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Führung muss in jeder Tiefe an der Schablone anliegen.</translation>
     </message>
     <message>
         <source>The follower rides over wood thinner than it can follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Führung fährt über Holz, das zu dünn zum Folgen ist.</translation>
     </message>
     <message>
         <source>The four corners do not run round a rectangle: put them in order, one at each corner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vier Ecken laufen nicht um ein Rechteck: der Reihe nach setzen, je eine an jede Ecke.</translation>
     </message>
     <message>
         <source>The gap to close must be above 0 and at most 5 mm, got {join:g}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zu schließende Lücke muss über 0 und höchstens 5 mm sein, nicht {join:g}.</translation>
     </message>
     <message>
         <source>The glue line of {ear} is crossed by the bores of {crossing}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leimfuge von {ear} wird von Bohrungen gekreuzt: {crossing}.</translation>
     </message>
     <message>
         <source>The glue line of {ear} runs {measured} mm inside the {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leimfuge von {ear} verläuft {measured} mm innerhalb: {name}.</translation>
     </message>
     <message>
         <source>The handle that pulls the curve as it comes to the next node, from the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Griff, der die Kurve vor dem nächsten Knoten zieht, von der Mittellinie.</translation>
     </message>
     <message>
         <source>The handle that pulls the curve as it comes to the next node, from the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Griff, der die Kurve vor dem nächsten Knoten zieht, von der Sattellinie.</translation>
     </message>
     <message>
         <source>The handle that pulls the curve as it leaves this node, from the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Griff, der die Kurve nach diesem Knoten zieht, von der Mittellinie.</translation>
     </message>
     <message>
         <source>The handle that pulls the curve as it leaves this node, from the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Griff, der die Kurve nach diesem Knoten zieht, von der Sattellinie.</translation>
     </message>
     <message>
         <source>The hardware {id} needs at least one bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mechanik {id} braucht mindestens eine Bohrung.</translation>
     </message>
     <message>
         <source>The head in space</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfplatte im Raum</translation>
     </message>
     <message>
         <source>The head in space, to be turned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfplatte im Raum, zum Drehen.</translation>
     </message>
     <message>
         <source>The highest number of turns a minute that is printed on the cutter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die höchste Drehzahl je Minute, die auf dem Fräser steht.</translation>
     </message>
     <message>
         <source>The hole of locating pin {item} leaves the blank by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrung des Passstifts {item} ragt {measured} mm aus dem Rohling.</translation>
     </message>
     <message>
         <source>The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrung des Passstifts {item} lässt {a} mm Holz bis zum Rand des Rohlings; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrung von {of} lässt kein Holz für eine Zentrierspitze: mit Spiralbohrer oder Reibahle aufweiten, festgespannt.</translation>
     </message>
     <message>
         <source>The hole that the cutter passes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Loch, durch das der Fräser geht.</translation>
     </message>
     <message>
         <source>The horizon runs through the picture: put the four corners more carefully, or cut the picture to the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Horizont läuft durch das Bild: die vier Ecken sorgfältiger setzen oder das Bild auf die Kopfplatte zuschneiden.</translation>
     </message>
     <message>
         <source>The id {id} is used more than once among the {where}: give each its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name {id} kommt mehrmals vor ({where}): jedem einen eigenen geben.</translation>
     </message>
     <message>
         <source>The import could not be started: {error}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Einlesen ließ sich nicht starten: {error}.</translation>
     </message>
     <message>
         <source>The import was cancelled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Einlesen wurde abgebrochen.</translation>
     </message>
     <message>
         <source>The invented starting rack, sizes in inches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erfundene Anfangsbestand, Maße in Zoll.</translation>
     </message>
     <message>
         <source>The invented starting rack, sizes in mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erfundene Anfangsbestand, Maße in mm.</translation>
     </message>
     <message>
         <source>The job book has its own way back: undo of a drawing step never touches it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch hat seinen eigenen Weg zurück: das Rückgängig der Zeichnung berührt es nie.</translation>
     </message>
     <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch zählt {operation} mehrmals ({piece}): eines behalten (bei $.book.times).</translation>
     </message>
     <message>
         <source>The job book was not written</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch wurde nicht ausgegeben</translation>
     </message>
     <message>
         <source>The kind decides how far its point runs ahead of the full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art bestimmt, wie weit die Spitze dem vollen Durchmesser voraus ist.</translation>
     </message>
     <message>
         <source>The kind of drill decides how far its point runs ahead of the full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bohrerart bestimmt, wie weit die Spitze dem vollen Durchmesser voraus ist.</translation>
     </message>
     <message>
         <source>The knots of a spline must not go down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Knotenwerte eines Splines dürfen nicht abnehmen.</translation>
     </message>
     <message>
         <source>The later cut follows the wall that the earlier one left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der spätere Schnitt folgt der Wand, die der frühere gelassen hat.</translation>
     </message>
     <message>
         <source>The layout begins with the starting rack: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf beginnt mit dem Anfangsbestand: {error}</translation>
     </message>
     <message>
         <source>The layout changed meanwhile: ask again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf wurde inzwischen geändert: noch einmal fragen.</translation>
     </message>
     <message>
         <source>The layout changed while places for pins were looked for: ask again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf wurde geändert, während Plätze für Stifte gesucht wurden: noch einmal fragen.</translation>
     </message>
     <message>
         <source>The layout has no feature named {id}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat kein Teil namens {id}.</translation>
     </message>
     <message>
         <source>The layout has no field {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat kein Feld {words}.</translation>
     </message>
     <message>
         <source>The layout has no hardware named {id}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat keine Mechanik namens {id}.</translation>
     </message>
     <message>
         <source>The layout has no hardware pattern named {id}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat kein Bohrbild namens {id}.</translation>
     </message>
     <message>
         <source>The layout has no row named {row}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat keine Reihe namens {row}.</translation>
     </message>
     <message>
         <source>The layout has no slot named {ref}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat keinen Schlitz namens {ref}.</translation>
     </message>
     <message>
         <source>The layout has no strings yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat noch keine Saiten.</translation>
     </message>
     <message>
         <source>The layout has no {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf hat kein {words}.</translation>
     </message>
     <message>
         <source>The layout is saved; the version before it could not be kept beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf ist gesichert; die Fassung davor ließ sich nicht daneben aufbewahren.</translation>
     </message>
     <message>
         <source>The layout now holds a copy of your rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf enthält nun eine Kopie Ihres Bestands.</translation>
     </message>
     <message>
         <source>The layout was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Entwurf wurde nicht gesichert</translation>
     </message>
     <message>
         <source>The least wood that is to stay between two things. The margins given are common practice without a published source: set what you trust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das geringste Holz, das zwischen zwei Dingen bleiben soll. Die Vorgaben sind übliche Praxis ohne veröffentlichte Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
     </message>
     <message>
         <source>The level that parts dark and light best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert, der Dunkel und Hell am besten trennt.</translation>
     </message>
     <message>
         <source>The line has no area inside yet: draw on before closing it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie umschließt noch keine Fläche: vor dem Schließen weiterzeichnen.</translation>
     </message>
     <message>
         <source>The line is too narrow or turns too tightly for this distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie ist für diesen Abstand zu schmal oder biegt zu eng.</translation>
     </message>
     <message>
         <source>The line must cross the centreline at two levels before one side can be mirrored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie muss die Mittellinie auf zwei Höhen kreuzen, bevor sich eine Seite spiegeln lässt.</translation>
     </message>
     <message>
         <source>The line turns more tightly than this distance: choose a smaller one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie biegt enger als dieser Abstand: einen kleineren wählen.</translation>
     </message>
     <message>
         <source>The line where nut and head begin: everything along the head is measured from where it crosses the centreline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie, an der Sattel und Kopfplatte beginnen: alles entlang der Kopfplatte wird von ihrem Schnitt mit der Mittellinie gemessen.</translation>
     </message>
     <message>
         <source>The loop has no length: all its nodes lie on one point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie hat keine Länge: alle Knoten liegen auf einem Punkt.</translation>
     </message>
     <message>
         <source>The loop has {nodes} nodes, so there is no node {index}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie hat {nodes} Knoten, einen Knoten {index} gibt es nicht.</translation>
     </message>
     <message>
         <source>The mark before, the next mark; arrow keys move it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke davor, die nächste; Pfeiltasten versetzen sie</translation>
     </message>
     <message>
         <source>The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anriss für {item} liegt {a} mm vom Ende des Rohlings ({end}); {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The mark for {item} misses the square edge by {measured} mm at the {end} end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anriss für {item} verfehlt die gerade Kante um {measured} mm ({end}).</translation>
     </message>
     <message>
         <source>The mark lies on the corner that it was next to; with Alt it stays where you let go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke liegt auf der Ecke daneben; mit Alt bleibt sie, wo Sie loslassen.</translation>
     </message>
     <message>
         <source>The name {new} is kept for the {new} itself: choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name {new} ist für {new} selbst reserviert: einen anderen wählen.</translation>
     </message>
     <message>
         <source>The name {value} is taken: choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name {value} ist vergeben: einen anderen wählen.</translation>
     </message>
     <message>
         <source>The next job</source>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Arbeit</translation>
     </message>
     <message>
         <source>The next larger letters, up to twice as large.</source>
@@ -6954,7 +6942,7 @@
     </message>
     <message>
         <source>The next pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Durchgang</translation>
     </message>
     <message>
         <source>The next smaller letters.</source>
@@ -6962,31 +6950,31 @@
     </message>
     <message>
         <source>The next snag, the snag before; Ctrl+Enter in the list makes the move that cures it</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Haken, der davor; Strg+Eingabe in der Liste macht den Schritt, der ihn behebt</translation>
     </message>
     <message>
         <source>The nodes are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Knoten liegen {apart:.2f} mm auseinander, der Radius muss mindestens {half:.2f} mm sein.</translation>
     </message>
     <message>
         <source>The note it sounds, as C4 or F#3: with diameter and scale length it gives the pull.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ton, wie C4 oder F#3: mit Durchmesser und Mensur ergibt er den Zug.</translation>
     </message>
     <message>
         <source>The number for {field!r} is not a length between 0 and 1000 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl für {field!r} ist keine Länge zwischen 0 und 1000 mm.</translation>
     </message>
     <message>
         <source>The number of weights does not match the control points of a spline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der Gewichte passt nicht zu den Kontrollpunkten eines Splines.</translation>
     </message>
     <message>
         <source>The nut and where the strings leave it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sattel und wo die Saiten ihn verlassen.</translation>
     </message>
     <message>
         <source>The nut measures {nut}, one point of the picture {point}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sattel misst {nut}, ein Bildpunkt {point}.</translation>
     </message>
     <message>
         <source>The one move that was tried does not do it.</source>
@@ -6994,75 +6982,75 @@
     </message>
     <message>
         <source>The order is your own; the best one has {n} change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Folge ist Ihre eigene; die beste hat {n} Wechsel.</translation>
     </message>
     <message>
         <source>The order is your own; the best one has {n} changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Folge ist Ihre eigene; die beste hat {n} Wechsel.</translation>
     </message>
     <message>
         <source>The outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss</translation>
     </message>
     <message>
         <source>The outline and the hardware are a beginning: measure your own tuners, and change what you like.</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss und Mechaniken sind ein Anfang: messen Sie Ihre eigenen Mechaniken und ändern Sie, was Sie mögen.</translation>
     </message>
     <message>
         <source>The outline cannot be used: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss ist nicht brauchbar: {error}</translation>
     </message>
     <message>
         <source>The outline crosses itself at {x:.1f} across, {y:.1f} along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss kreuzt sich selbst bei {x:.1f} quer, {y:.1f} längs.</translation>
     </message>
     <message>
         <source>The outline crosses itself at {x}, {y}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss kreuzt sich selbst bei {x}, {y}.</translation>
     </message>
     <message>
         <source>The outline crosses itself near ({x:.1f}, {y:.1f}) mm: mend the drawing first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss kreuzt sich bei ({x:.1f}, {y:.1f}) mm: zuerst die Zeichnung in Ordnung bringen.</translation>
     </message>
     <message>
         <source>The outline has no edge between the nut line and the tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss hat keine Kante zwischen Sattellinie und Spitze.</translation>
     </message>
     <message>
         <source>The outline has no height, so it has no edges to put tuners on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss hat keine Höhe und damit keine Kanten für Mechaniken.</translation>
     </message>
     <message>
         <source>The outline is finished, seats stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss ist fertig, Sitze stehen.</translation>
     </message>
     <message>
         <source>The outline is sawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss ist gesägt.</translation>
     </message>
     <message>
         <source>The outline leaves the blank by {measured} mm at the {side}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss ragt {measured} mm über den Rohling hinaus ({side}).</translation>
     </message>
     <message>
         <source>The outline measures {sized}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss misst {sized}.</translation>
     </message>
     <message>
         <source>The outline measures {width:.0f} x {height:.0f} mm, far more than a headstock: give the right unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss misst {width:.0f} x {height:.0f} mm, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
     </message>
     <message>
         <source>The outline of the layout is replaced; tuners and slots stay where they are. The picture's own errors come on top: check the first print with the 100 mm bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss des Entwurfs wird ersetzt; Mechaniken und Schlitze bleiben. Die Fehler des Bildes kommen hinzu: den ersten Druck am 100-mm-Balken prüfen.</translation>
     </message>
     <message>
         <source>The outline or a slot set in or out evenly, or a slot beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umriss oder einen Schlitz gleichmäßig nach innen oder außen setzen, oder einen Schlitz daneben.</translation>
     </message>
     <message>
         <source>The outline touches the nut line in one point only, so it has no edge to rout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Umriss berührt die Sattellinie nur in einem Punkt, er hat keine Kante zum Fräsen.</translation>
     </message>
     <message>
         <source>The owners have not chosen a licence yet: all rights reserved.</source>
@@ -7070,31 +7058,31 @@
     </message>
     <message>
         <source>The page says that it was corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite sagt, dass sie korrigiert war</translation>
     </message>
     <message>
         <source>The pages need {papers}: print them apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten brauchen {papers}: getrennt drucken.</translation>
     </message>
     <message>
         <source>The part of a tuner that fingers turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil der Mechanik, den die Finger drehen.</translation>
     </message>
     <message>
         <source>The part of a tuner that the string winds on; the string hole goes through it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil der Mechanik, auf den die Saite wickelt; das Saitenloch geht hindurch.</translation>
     </message>
     <message>
         <source>The part that the collet grips. Without a bearing it may rub on the template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil, den die Spannzange hält. Ohne Anlaufring darf er an der Schablone anliegen.</translation>
     </message>
     <message>
         <source>The pass before</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Durchgang davor</translation>
     </message>
     <message>
         <source>The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Pfad ist bei ({x:.3f}, {y:.3f}) unterbrochen: das nächste Stück beginnt {distance:.3f} mm entfernt.</translation>
     </message>
     <message>
         <source>The pen: {x} points from the left, {y} from the top. Enter presses.</source>
@@ -7102,43 +7090,43 @@
     </message>
     <message>
         <source>The picture behind the drawing cannot be laid where it should: {error} (at $.picture.place).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild hinter der Zeichnung lässt sich nicht an seinen Platz legen: {error} (bei $.picture.place).</translation>
     </message>
     <message>
         <source>The picture in this layout is damaged: lay it behind the drawing again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild in diesem Entwurf ist beschädigt: erneut hinter die Zeichnung legen.</translation>
     </message>
     <message>
         <source>The picture is locked: unlock it on the Outline stage to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild ist gesperrt: zum Versetzen im Bereich Umriss entsperren.</translation>
     </message>
     <message>
         <source>The picture lies behind the drawing. Trace it with Trace the picture, or draw over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild liegt hinter der Zeichnung. Mit „Das Bild nachziehen“ nachziehen oder darüber zeichnen.</translation>
     </message>
     <message>
         <source>The picture shows it with what would do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild zeigt es mit dem, was ginge.</translation>
     </message>
     <message>
         <source>The picture shows the back</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild zeigt die Rückseite</translation>
     </message>
     <message>
         <source>The piece at this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück bei diesem Schritt</translation>
     </message>
     <message>
         <source>The piece on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück auf der Werkbank</translation>
     </message>
     <message>
         <source>The piece, stage by stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück, Stufe für Stufe</translation>
     </message>
     <message>
         <source>The pin {inside} stands in {slot}, in the way of the cutter that it is to guide: move the pin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stift {inside} steht in {slot}, im Weg des Fräsers, den er führen soll: den Stift versetzen.</translation>
     </message>
     <message>
         <source>The plan</source>
@@ -7146,295 +7134,295 @@
     </message>
     <message>
         <source>The plate of {feature} has no seat before the outline is finished.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {feature} hat keinen Sitz, bevor der Umriss fertig ist.</translation>
     </message>
     <message>
         <source>The plate of {item} bridges the curved edge by {rock} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} liegt auf der gebogenen Kante {rock} mm hohl.</translation>
     </message>
     <message>
         <source>The plate of {item} lies {a} mm from the outline; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} liegt {a} mm vom Umriss; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The plate of {item} lies {a} mm from the {side}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} liegt {a} mm von der {side}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The plate of {item} overhangs the outline by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} steht {measured} mm über den Umriss über.</translation>
     </message>
     <message>
         <source>The plate of {item} reaches {depth} mm over {opening}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} ragt {depth} mm über {opening}.</translation>
     </message>
     <message>
         <source>The plate of {item} rocks on the curved edge by {rock} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} kippelt auf der gebogenen Kante um {rock} mm.</translation>
     </message>
     <message>
         <source>The plate of {item} runs {measured} mm past the {end} end of the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} ragt {measured} mm über das Ende der Kante hinaus ({end}).</translation>
     </message>
     <message>
         <source>The plate of {item} stands {measured} mm over the {side}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {item} steht {measured} mm über die {side} über.</translation>
     </message>
     <message>
         <source>The plate of {tuner} is held in place by its post: without the bore it cannot be used to drill through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platte von {tuner} wird von ihrer Welle gehalten: ohne Bohrung lässt sich nicht durch sie bohren.</translation>
     </message>
     <message>
         <source>The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platten von {one} und {two} liegen {a} mm auseinander; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The plates of {one} and {two} overlap by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platten von {one} und {two} überlappen sich um {measured} mm.</translation>
     </message>
     <message>
         <source>The point lies straight behind, so no arc goes on to it: choose another edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Punkt liegt genau dahinter, kein Bogen führt dorthin: eine andere Kante wählen.</translation>
     </message>
     <message>
         <source>The point of {drill} would mark the floor of {slot}, which is {depth} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spitze von {drill} würde den Grund von {slot} ({depth} tief) verletzen.</translation>
     </message>
     <message>
         <source>The post bore of {item} leaves {above} mm of wood in the post's way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wellenbohrung von {item} lässt der Welle {above} mm Holz im Weg.</translation>
     </message>
     <message>
         <source>The post has to pass from the back to the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle muss von der Rückseite zur Vorderseite durchgehen.</translation>
     </message>
     <message>
         <source>The post has to turn free of the slot's inner wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle muss sich frei von der Innenwand des Schlitzes drehen.</translation>
     </message>
     <message>
         <source>The post of a side tuner has to lie across a slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle einer Seitenmechanik muss quer über einem Schlitz liegen.</translation>
     </message>
     <message>
         <source>The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle von {item} endet {a} mm vor der Innenwand von {own}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The post of {item} is {lacking} mm longer than its bore, which ends in wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle von {item} ist {lacking} mm länger als ihre Bohrung, die im Holz endet.</translation>
     </message>
     <message>
         <source>The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle von {item} liegt {a} mm vom Ende von {own}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The post of {item} runs {measured} mm into the inner wall of {own}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle von {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
     </message>
     <message>
         <source>The post of {item} runs {room} mm into the end of {own}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Welle von {item} dringt {room} mm in das Ende von {own} ein.</translation>
     </message>
     <message>
         <source>The price of {part} is not an amount of money: write for example 12.50 (at $.book.prices[{i}].each).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Preis von {part} ist kein Geldbetrag: zum Beispiel 12.50 schreiben (bei $.book.prices[{i}].each).</translation>
     </message>
     <message>
         <source>The print lacks some letters of the layout's name and shows others in their place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Druck fehlen einige Zeichen im Namen des Entwurfs, er zeigt andere an ihrer Stelle.</translation>
     </message>
     <message>
         <source>The printed template is another: choose {tool} for the template and print it again, or none of this fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gedruckte Schablone ist eine andere: {tool} für die Schablone wählen und neu drucken, sonst passt nichts davon.</translation>
     </message>
     <message>
         <source>The printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker</translation>
     </message>
     <message>
         <source>The printer stopped after page {i} of {wanted}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hielt nach Seite {i} von {wanted} an.</translation>
     </message>
     <message>
         <source>The printer's correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Korrektur des Druckers</translation>
     </message>
     <message>
         <source>The printer's stretch explains the places ({odds} that as much comes by accident): what should be 100 mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a printed page: if they say the same, correct the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass so viel zufällig kommt): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
     </message>
     <message>
         <source>The proposed line crosses itself: allow less deviation, or choose a cleaner picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vorgeschlagene Linie kreuzt sich: weniger Abweichung zulassen oder ein saubereres Bild wählen.</translation>
     </message>
     <message>
         <source>The quill travels {quill}, less than this bore needs: drill, stop the machine, raise the table and go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Pinolenhub ist {quill}, weniger als diese Bohrung braucht: bohren, Maschine anhalten, Tisch anheben und weiterbohren.</translation>
     </message>
     <message>
         <source>The rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand</translation>
     </message>
     <message>
         <source>The rack cannot be saved: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand lässt sich nicht sichern: {error}</translation>
     </message>
     <message>
         <source>The rack has no {diameter} drill for {hole}: add one, or change the pattern.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist kein Bohrer von {diameter} für {hole}: einen eintragen oder das Bohrbild ändern.</translation>
     </message>
     <message>
         <source>The rack holds all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist alles da.</translation>
     </message>
     <message>
         <source>The rack holds no brad point or Forstner bit to drill the waste out with: add one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist kein Zentrierspitz- oder Forstnerbohrer zum Ausbohren: einen eintragen.</translation>
     </message>
     <message>
         <source>The rack holds no drill of this diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist kein Bohrer dieses Durchmessers.</translation>
     </message>
     <message>
         <source>The rack holds no {diameter} mm drill for {named}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist kein Bohrer von {diameter} mm für {named}.</translation>
     </message>
     <message>
         <source>The rack holds nothing named {id}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist nichts namens {id}.</translation>
     </message>
     <message>
         <source>The rack in this layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand dieses Entwurfs</translation>
     </message>
     <message>
         <source>The rail beside {opening} is {a} mm; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wange neben {opening} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wange zwischen der Fläche für {item} und {opening} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The rail is the wood between a slot and the outline; it carries the tuners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wange ist das Holz zwischen Schlitz und Umriss; sie trägt die Mechaniken.</translation>
     </message>
     <message>
         <source>The ramp has to lie deeper than the strings that it leads down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe muss tiefer liegen als die Saiten, die sie hinabführt.</translation>
     </message>
     <message>
         <source>The ramp runs out into {feature}: with the slot still full the file has nowhere to go, and the template no flat face to lie on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe läuft in {feature} aus: ist der Schlitz noch voll, findet die Feile keinen Auslauf und die Schablone keine ebene Vorderseite.</translation>
     </message>
     <message>
         <source>The rates of the Order stage become what you found; one undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Richtwerte im Bereich Folge werden, was Sie gefunden haben; ein Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>The record of hours and money, of the practice piece and of the real one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verzeichnis von Stunden und Geld, vom Probestück und vom echten.</translation>
     </message>
     <message>
         <source>The rectangle needs a width and a height above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rechteck braucht eine Breite und eine Höhe über null.</translation>
     </message>
     <message>
         <source>The report below tells whoever mends the program where the fault is. It holds no layout and no names of your folders; it is sent nowhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht unten sagt, wo der Fehler liegt, für den, der das Programm in Ordnung bringt. Er enthält keinen Entwurf und keine Namen Ihrer Ordner; er wird nirgendwohin gesendet.</translation>
     </message>
     <message>
         <source>The report is on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht ist in der Zwischenablage.</translation>
     </message>
     <message>
         <source>The report is saved as {path}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht ist gesichert als {path}.</translation>
     </message>
     <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberfräse hat keine Spannzange für den Schaft von {shank} (vorhanden: {sizes}).</translation>
     </message>
     <message>
         <source>The router pushed the same way as its cutter turns: it runs away with the work. Feed against the turning, but for a last light pass where the grain asks for it and the machine's manual allows it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberfräse in Drehrichtung des Fräsers geschoben: sie läuft mit dem Werkstück davon. Gegen die Drehung führen, außer bei einem letzten leichten Durchgang, wo die Faser es verlangt und die Anleitung der Maschine es erlaubt.</translation>
     </message>
     <message>
         <source>The same the other way round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe andersherum.</translation>
     </message>
     <message>
         <source>The same, and what is held stays held</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe, und Gehaltenes bleibt gehalten</translation>
     </message>
     <message>
         <source>The screws are drilled through the plate as it lies on its flat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schrauben werden durch die Platte gebohrt, wie sie auf ihrer Fläche liegt.</translation>
     </message>
     <message>
         <source>The seam where an ear meets the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Naht zwischen Ohr und Rohling.</translation>
     </message>
     <message>
         <source>The search was cut short: a better one may exist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Suche wurde abgekürzt: vielleicht gibt es eine bessere.</translation>
     </message>
     <message>
         <source>The seat of {item} lies {waste} mm outside the square edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sitz von {item} liegt {waste} mm außerhalb der geraden Kante.</translation>
     </message>
     <message>
         <source>The shapes of the layout leave this feature nowhere to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Formen des Entwurfs lassen diesem Teil keinen Platz.</translation>
     </message>
     <message>
         <source>The sheets were not printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter wurden nicht gedruckt</translation>
     </message>
     <message>
         <source>The sheets were not written</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter wurden nicht ausgegeben</translation>
     </message>
     <message>
         <source>The side bore of {item} ends {lacking} mm before {own}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seitenbohrung von {item} endet {lacking} mm vor {own}.</translation>
     </message>
     <message>
         <source>The side bore of {item} meets no slot at its height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seitenbohrung von {item} trifft auf ihrer Höhe keinen Schlitz.</translation>
     </message>
     <message>
         <source>The sloped nut end of a slot, cut so that the strings dive in without touching wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das schräge Sattelende eines Schlitzes, so geschnitten, dass die Saiten eintauchen, ohne Holz zu berühren.</translation>
     </message>
     <message>
         <source>The slot has to be as wide as the cutter everywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlitz muss überall so breit wie der Fräser sein.</translation>
     </message>
     <message>
         <source>The slot has to be finished from the other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlitz muss von der anderen Seite fertig werden.</translation>
     </message>
     <message>
         <source>The slot is measured over its round ends, so it cannot be shorter than it is wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlitz wird über seine runden Enden gemessen, er kann nicht kürzer als breit sein.</translation>
     </message>
     <message>
         <source>The square edges are gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die geraden Kanten sind fort.</translation>
     </message>
     <message>
         <source>The stages along the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bereiche oben</translation>
     </message>
     <message>
         <source>The step after (Right)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt danach (Rechts)</translation>
     </message>
     <message>
         <source>The step before (Left)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt davor (Links)</translation>
     </message>
     <message>
         <source>The step in words</source>
@@ -7442,143 +7430,143 @@
     </message>
     <message>
         <source>The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline{turned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gerade Kante von {width:.1f} mm an einem Ende wurde als Sattellinie genommen, ihre Mitte als Mittellinie{turned}.</translation>
     </message>
     <message>
         <source>The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Saitenloch von {item} liegt {a} mm von der {wall} von {own}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The string hole of {item} lies {measured} mm inside the {wall} of {own}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Saitenloch von {item} liegt {measured} mm innerhalb der {wall} von {own}.</translation>
     </message>
     <message>
         <source>The string needs room on both sides of the post.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saite braucht auf beiden Seiten der Welle Platz.</translation>
     </message>
     <message>
         <source>The string reaches the hole in the post through the slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saite erreicht das Loch in der Welle durch den Schlitz.</translation>
     </message>
     <message>
         <source>The string that is wound on this post.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saite, die auf diese Welle gewickelt ist.</translation>
     </message>
     <message>
         <source>The strings of {id} clear its nut end: it needs no ramp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saiten von {id} laufen frei über das Sattelende: keine Rampe nötig.</translation>
     </message>
     <message>
         <source>The strings of {slot} do not come over its nut end: turn the slot so that it runs from the nut to the tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saiten von {slot} kommen nicht über dessen Sattelende: den Schlitz so drehen, dass er vom Sattel zur Spitze läuft.</translation>
     </message>
     <message>
         <source>The strings of {slot} leave its ramp sideways: move their posts or widen the slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saiten von {slot} verlassen die Rampe seitlich: ihre Wellen versetzen oder den Schlitz verbreitern.</translation>
     </message>
     <message>
         <source>The surface that the drill enters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche, in die der Bohrer eintritt.</translation>
     </message>
     <message>
         <source>The table of the drill press does not tilt that far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bohrtisch lässt sich nicht so weit neigen.</translation>
     </message>
     <message>
         <source>The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone kann eine Holzzunge in {opening} nicht halten: {lost} mm2 davon würden weggefräst.</translation>
     </message>
     <message>
         <source>The template finds its place on {pins}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone findet ihren Platz auf {pins}.</translation>
     </message>
     <message>
         <source>The template for it rounds the corner of wood at {at} by {lost_depth}: a follower nearer to the size of the cutter would not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Schablone rundet die Holzecke ({at}) um {lost_depth}: eine Führung näher am Fräsermaß täte es nicht.</translation>
     </message>
     <message>
         <source>The template is larger or smaller than the cut by the offset of this bit and its follower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone ist um den Versatz dieses Fräsers und seiner Führung größer oder kleiner als der Schnitt.</translation>
     </message>
     <message>
         <source>The template is {template} thick and {contact} of the follower have to rub on it: take a thicker template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone ist {template} dick, und {contact} der Führung müssen anliegen: eine dickere Schablone nehmen.</translation>
     </message>
     <message>
         <source>The template names the bit {bit}, which is not in the rack (at $.template.bit).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone nennt den Fräser {bit}, der nicht im Bestand ist (bei $.template.bit).</translation>
     </message>
     <message>
         <source>The template names the guide bush {bush}, which is not in the rack (at $.template.bush).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone nennt die Kopierhülse {bush}, die nicht im Bestand ist (bei $.template.bush).</translation>
     </message>
     <message>
         <source>The template of sheets and files is made for {guide}, with an offset of {offset}; this plan needs {needed}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone der Blätter und Dateien ist für {guide} gemacht, mit Versatz {offset}; dieser Plan braucht {needed}.</translation>
     </message>
     <message>
         <source>The template of sheets and files is made for {guide}: it is the one of this plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone der Blätter und Dateien ist für {guide} gemacht: es ist die dieses Plans.</translation>
     </message>
     <message>
         <source>The template opening for {id} closes up: the cutter is {offset} wider than what follows the template. Choose another bit or a wider slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablonenöffnung für {id} schließt sich: der Fräser ist {offset} breiter als das, was der Schablone folgt. Einen anderen Fräser oder einen breiteren Schlitz wählen.</translation>
     </message>
     <message>
         <source>The template opening for {id} falls into {found} pieces where the slot is narrow: choose a slimmer cutter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablonenöffnung für {id} zerfällt an der schmalen Stelle in {found} Stücke: einen schlankeren Fräser wählen.</translation>
     </message>
     <message>
         <source>The template rounds the corner of wood at {at} by {depth}, because its follower is wider than the cutter: keep clear of it and finish it by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone rundet die Holzecke bei {at} um {depth}, weil ihre Führung breiter ist als der Fräser: dort wegbleiben und von Hand fertig machen.</translation>
     </message>
     <message>
         <source>The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut from the back would not meet the cut from the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone wird für {turned} gewendet, aber {worst} verfehlt sein Spiegelbild um {a} mm; der Schnitt von der Rückseite träfe den von der Vorderseite nicht.</translation>
     </message>
     <message>
         <source>The template was not written</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone wurde nicht ausgegeben</translation>
     </message>
     <message>
         <source>The thin way of the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die dünne Seite des Flügels.</translation>
     </message>
     <message>
         <source>The thing held first stays when the others come to it. In a row one spacing holds for all; spread, each can be moved alone again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das zuerst Gehaltene bleibt, die anderen kommen dazu. In einer Reihe gilt ein Abstand für alle; verteilt lässt sich jedes wieder allein versetzen.</translation>
     </message>
     <message>
         <source>The timer runs for “{title}”: stop it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft für „{title}“: zuerst anhalten.</translation>
     </message>
     <message>
         <source>The tolerance is a length above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Toleranz ist eine Länge über null.</translation>
     </message>
     <message>
         <source>The two long sides of the blank. Bass is left when the face looks at you and the tip is up, whichever hand the guitar is for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Längsseiten des Rohlings. Bass ist links, wenn die Vorderseite zu Ihnen zeigt und die Spitze oben ist, für jede Händigkeit.</translation>
     </message>
     <message>
         <source>The two points lie on one another: move them apart, the farther the better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zwei Punkte liegen aufeinander: auseinandersetzen, je weiter, desto besser.</translation>
     </message>
     <message>
         <source>The two points need a distance above zero between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zwei Punkte brauchen einen Abstand über null.</translation>
     </message>
     <message>
         <source>The unit '{name}' is not known: give mm, cm or inch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit '{name}' ist unbekannt: mm, cm oder inch angeben.</translation>
     </message>
     <message>
         <source>The version before</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fassung davor</translation>
     </message>
     <message>
         <source>The version before was not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fassung davor wurde nicht geöffnet</translation>
     </message>
     <message>
         <source>The versions are on the clipboard.</source>
@@ -7586,119 +7574,119 @@
     </message>
     <message>
         <source>The wall of {opening} crosses itself at {x}, {y}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wand von {opening} kreuzt sich selbst bei {x}, {y}.</translation>
     </message>
     <message>
         <source>The waste needs {stop} of drilling to come through, and the quill of the drill press travels {quill}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Durchkommen braucht es {stop} Bohrtiefe, und der Pinolenhub beträgt {quill}.</translation>
     </message>
     <message>
         <source>The waste needs {stop} of drilling to come through, and {drill} is {length} long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Durchkommen braucht es {stop} Bohrtiefe, und {drill} ist {length} lang.</translation>
     </message>
     <message>
         <source>The way along an edge is a finite number of mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg entlang einer Kante ist eine endliche Zahl von mm.</translation>
     </message>
     <message>
         <source>The web between {one} and {two} is {a} mm; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Steg zwischen {one} und {two} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The web is the wood between two slots.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Steg ist das Holz zwischen zwei Schlitzen.</translation>
     </message>
     <message>
         <source>The weights of a spline must be above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewichte eines Splines müssen über null liegen.</translation>
     </message>
     <message>
         <source>The windings need air below the post.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Windungen brauchen Luft unter der Welle.</translation>
     </message>
     <message>
         <source>The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it only as long as those edges are there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz vor dem Formen, mit geraden Kanten. Nur solange es sie gibt, hält es ein Schraubstock und findet ein Maßstab Orte darauf.</translation>
     </message>
     <message>
         <source>The wood between a slot and the outline; side bores go through it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz zwischen Schlitz und Umriss; die Seitenbohrungen gehen hindurch.</translation>
     </message>
     <message>
         <source>The wood between nut and slot carries the pull of the strings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz zwischen Sattel und Schlitz trägt den Zug der Saiten.</translation>
     </message>
     <message>
         <source>The wood between two slots.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz zwischen zwei Schlitzen.</translation>
     </message>
     <message>
         <source>The wood is too thin: it takes {least} mm for this bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz ist zu dünn: diese Bohrung braucht {least} mm.</translation>
     </message>
     <message>
         <source>The wood, its ears, and the margins wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz, seine Ohren und die gewünschten Mindestabstände.</translation>
     </message>
     <message>
         <source>The words hold half a character, which no file can keep: type them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Worte enthalten ein halbes Zeichen, das keine Datei behalten kann: neu eingeben.</translation>
     </message>
     <message>
         <source>The wrap paper folds round the outer face of {feature}: without the ear there is no edge to paste it on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Hüllbogen wird um die Außenseite von {feature} gefaltet: ohne das Ohr gibt es keine Kante zum Aufkleben.</translation>
     </message>
     <message>
         <source>The {cutter} cutter does not pass through the guide bush "{bush}" with a bore of {bore}: choose a wider bush or a slimmer bit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} passt nicht durch die Kopierhülse „{bush}“ mit {bore} Bohrung: eine weitere Hülse oder einen schlankeren Fräser wählen.</translation>
     </message>
     <message>
         <source>The {cutter} mm bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} mm</translation>
     </message>
     <message>
         <source>The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} mm passt nicht in {opening}, dort sind es {a} mm.</translation>
     </message>
     <message>
         <source>The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fräser mit {cutter} mm passt nicht durch den Hals von {opening}, dort sind es {a} mm.</translation>
     </message>
     <message>
         <source>The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes to their own side first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hälfte {keep} ragt über die Mittellinie und lässt sich nicht spiegeln: zuerst ihre Knoten auf die eigene Seite setzen.</translation>
     </message>
     <message>
         <source>The {name} bar was measured as {length:g} mm: between {least:g} and {most:g} mm can be corrected, more is a page that was scaled. Print it again at 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der {name} Balken wurde mit {length:g} mm gemessen: zwischen {least:g} und {most:g} mm lässt sich korrigieren, mehr ist eine skalierte Seite. Noch einmal mit 100 % drucken.</translation>
     </message>
     <message>
         <source>The {name} bar would need a correction by {factor:.3f}, which no printer needs: measure a page that was printed without correction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der {name} Balken bräuchte eine Korrektur um {factor:.3f}, die kein Drucker braucht: eine Seite messen, die ohne Korrektur gedruckt wurde.</translation>
     </message>
     <message>
         <source>The {name} is {width:.0f} x {height:.0f} mm and would take {rows} pages of {paper}: bring in what lies far outside the head, or choose a larger paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {width:.0f} x {height:.0f} mm, das gäbe {rows} Seiten {paper}: hereinholen, was weit außerhalb der Kopfplatte liegt, oder ein größeres Papier wählen.</translation>
     </message>
     <message>
         <source>The {shank} shank does not pass through the guide bush "{bush}" with a bore of {bore}: choose a wider bush or a slimmer bit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schaft von {shank} passt nicht durch die Kopierhülse „{bush}“ mit {bore} Bohrung: eine weitere Hülse oder einen schlankeren Fräser wählen.</translation>
     </message>
     <message>
         <source>Then saw it out to within {light} of the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dann bis auf {light} an die Linie aussägen.</translation>
     </message>
     <message>
         <source>There are no locating pins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Passstifte.</translation>
     </message>
     <message>
         <source>There are no pages to print yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keine Seiten zu drucken.</translation>
     </message>
     <message>
         <source>There are no pages to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Seiten zu drucken.</translation>
     </message>
     <message>
         <source>There are no snags.</source>
@@ -7706,75 +7694,75 @@
     </message>
     <message>
         <source>There are {strings} strings and only {tuners} posts: add tuners first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind {strings} Saiten und nur {tuners} Wellen: zuerst Mechaniken hinzufügen.</translation>
     </message>
     <message>
         <source>There are {strings} strings: from {least} to {most} work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind {strings} Saiten: möglich sind {least} bis {most}.</translation>
     </message>
     <message>
         <source>There are {strings} strings; from {least} to {most} work: give the {side} side {value}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind {strings} Saiten; möglich sind {least} bis {most}: auf der Seite {side} {value} angeben.</translation>
     </message>
     <message>
         <source>There is a node at this place already.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Ort ist schon ein Knoten.</translation>
     </message>
     <message>
         <source>There is no drilling called "{id}".</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Bohrung namens „{id}“.</translation>
     </message>
     <message>
         <source>There is no edge to cut the flat into yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keine Kante für die Fläche.</translation>
     </message>
     <message>
         <source>There is no hole to thread the blade through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Loch zum Einfädeln des Sägeblatts.</translation>
     </message>
     <message>
         <source>There is no mark to work from yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keinen Anriss zum Arbeiten.</translation>
     </message>
     <message>
         <source>There is no order yet: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch gibt es keine Folge: {error}</translation>
     </message>
     <message>
         <source>There is no paper called {name}: choose one of {papers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Papier namens {name} gibt es nicht: eines von {papers} wählen.</translation>
     </message>
     <message>
         <source>There is no plan for the outline: it crosses itself or shuts nothing in. Move its nodes until it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Umriss gibt es keinen Plan: er kreuzt sich selbst oder umschließt nichts. Seine Knoten versetzen, bis es stimmt.</translation>
     </message>
     <message>
         <source>There is no plan for the outline: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Umriss gibt es keinen Plan: {why}</translation>
     </message>
     <message>
         <source>There is no plan for {slot}: its wall crosses itself or shuts nothing in. Move the nodes of {slot} until it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {slot} gibt es keinen Plan: die Wand kreuzt sich selbst oder umschließt nichts. Die Knoten von {slot} versetzen, bis es stimmt.</translation>
     </message>
     <message>
         <source>There is no plan to hold the hours against: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Plan, an dem die Stunden zu messen wären: {error}</translation>
     </message>
     <message>
         <source>There is no plan: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Plan: {error}</translation>
     </message>
     <message>
         <source>There is no post here: press on a tuner to change over the side of its string.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist keine Welle: eine Mechanik anklicken, um die Saitenseite zu wechseln.</translation>
     </message>
     <message>
         <source>There is no router plan: {trouble}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Fräsplan: {trouble}</translation>
     </message>
     <message>
         <source>There is no slot named {slot_id}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Schlitz namens {slot_id}.</translation>
     </message>
     <message>
         <source>There is no snag.</source>
@@ -7782,103 +7770,103 @@
     </message>
     <message>
         <source>There is no template to work along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keine Schablone zum Folgen.</translation>
     </message>
     <message>
         <source>There is no tuner named {tuner}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Mechanik namens {tuner}.</translation>
     </message>
     <message>
         <source>There is no version before this one: it is kept from the second saving on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Fassung vor dieser: aufbewahrt wird ab dem zweiten Sichern.</translation>
     </message>
     <message>
         <source>There is nothing named {old} in {group}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {group} gibt es nichts namens {old}.</translation>
     </message>
     <message>
         <source>There is nothing on the {source} side to copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Seite {source} gibt es nichts zu kopieren.</translation>
     </message>
     <message>
         <source>There is nothing to paste: copy tuners, slots, pins or holes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts einzufügen: zuerst Mechaniken, Schlitze, Stifte oder Bohrungen kopieren.</translation>
     </message>
     <message>
         <source>There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts zu drucken: die Wand von {broken} kreuzt sich selbst oder umschließt nichts.</translation>
     </message>
     <message>
         <source>There is nothing to print yet: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts zu drucken: {error}</translation>
     </message>
     <message>
         <source>There is nothing to rename in {group}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {group} gibt es nichts umzubenennen.</translation>
     </message>
     <message>
         <source>There is only one locating pin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nur einen Passstift.</translation>
     </message>
     <message>
         <source>These are the pages: print them with Ctrl+P.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind die Seiten: mit Strg+P drucken.</translation>
     </message>
     <message>
         <source>These come before those, or the work is spoiled or cannot be done any more:</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese kommen vor jenen, sonst ist die Arbeit verdorben oder nicht mehr möglich:</translation>
     </message>
     <message>
         <source>These four corners fix no plane: move them apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese vier Ecken legen keine Ebene fest: auseinandersetzen.</translation>
     </message>
     <message>
         <source>These tuners lie along both edges: choose those of one side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mechaniken liegen an beiden Kanten: die einer Seite wählen.</translation>
     </message>
     <message>
         <source>They are on the wrap paper too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie stehen auch auf dem Hüllbogen.</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>Thin circles in the slots: waste holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dünne Kreise in den Schlitzen: Räumbohrungen.</translation>
     </message>
     <message>
         <source>Thin: under its margin. Spoiled: no wood left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dünn: unter dem Mindestabstand. Verdorben: kein Holz übrig.</translation>
     </message>
     <message>
         <source>Thing &amp;before</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil &amp;davor</translation>
     </message>
     <message>
         <source>This drawing was not imported</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeichnung wurde nicht eingelesen</translation>
     </message>
     <message>
         <source>This edge has no length, so it cannot be bent: move its node instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kante hat keine Länge und lässt sich nicht biegen: stattdessen ihren Knoten versetzen.</translation>
     </message>
     <message>
         <source>This edge has no length: remove one of its nodes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kante hat keine Länge: einen ihrer Knoten entfernen.</translation>
     </message>
     <message>
         <source>This edge is all corners: choose a cleaner picture or another level of grey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kante besteht nur aus Ecken: ein saubereres Bild oder einen anderen Grauwert wählen.</translation>
     </message>
     <message>
         <source>This edge is no curve, so it has no handles: make it a curve first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kante ist keine Kurve und hat keine Griffe: zuerst in eine Kurve umwandeln.</translation>
     </message>
     <message>
         <source>This edge is too small to be an outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kante ist für einen Umriss zu klein.</translation>
     </message>
     <message>
         <source>This file was not opened</source>
@@ -7886,459 +7874,459 @@
     </message>
     <message>
         <source>This head is {head:.1f} mm wide, so a blank {width:g} mm wide is too narrow: make it {wide:g} mm wide, or glue ears on to that width.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kopfplatte ist {head:.1f} mm breit, ein Rohling von {width:g} mm ist zu schmal: {wide:g} mm breit machen oder Ohren bis zu dieser Breite anleimen.</translation>
     </message>
     <message>
         <source>This is common practice, no source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist übliche Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <source>This layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Entwurf</translation>
     </message>
     <message>
         <source>This map flattens the picture to a line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Abbildung drückt das Bild zu einer Linie zusammen.</translation>
     </message>
     <message>
         <source>This outline in the layout that is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Umriss in den offenen Entwurf</translation>
     </message>
     <message>
         <source>This outline, its slots and holes in the layout that is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Umriss mit Schlitzen und Bohrungen in den offenen Entwurf</translation>
     </message>
     <message>
         <source>This picture was not laid behind the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Bild wurde nicht hinter die Zeichnung gelegt</translation>
     </message>
     <message>
         <source>This piece of the path has no length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Stück des Pfads hat keine Länge.</translation>
     </message>
     <message>
         <source>This point of the picture lies on the horizon: choose one nearer the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Bildpunkt liegt auf dem Horizont: einen näher an der Kopfplatte wählen.</translation>
     </message>
     <message>
         <source>This rack is now yours, for all layouts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Bestand ist nun Ihrer, für alle Entwürfe.</translation>
     </message>
     <message>
         <source>This rack was not exported</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Bestand wurde nicht ausgegeben</translation>
     </message>
     <message>
         <source>This rack was not imported</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Bestand wurde nicht eingelesen</translation>
     </message>
     <message>
         <source>This sample was not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Beispiel wurde nicht geöffnet</translation>
     </message>
     <message>
         <source>This step is spoiled or unsafe where it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Schritt ist hier verdorben oder unsicher.</translation>
     </message>
     <message>
         <source>This would flatten or mirror the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das würde die Linie flachdrücken oder spiegeln.</translation>
     </message>
     <message>
         <source>This would leave a loop without area.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ließe eine Linie ohne Fläche zurück.</translation>
     </message>
     <message>
         <source>Thread the blade through a waste hole and saw out {slot} to within {light} of its line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Sägeblatt durch eine Räumbohrung fädeln und {slot} bis auf {light} an die Linie aussägen.</translation>
     </message>
     <message>
         <source>Threaded bushing through the face, cast body on the back, one screw at 45 degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubbuchse durch die Vorderseite, gegossenes Gehäuse auf der Rückseite, eine Schraube unter 45 Grad.</translation>
     </message>
     <message>
         <source>Three of the corners lie on one line, or two on one another: move them apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei der Ecken liegen auf einer Linie oder zwei aufeinander: auseinandersetzen.</translation>
     </message>
     <message>
         <source>Three points on a straight line make no arc.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Punkte auf einer Geraden ergeben keinen Bogen.</translation>
     </message>
     <message>
         <source>Throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausladung</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Wegwerfen</translation>
     </message>
     <message>
         <source>Tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung</translation>
     </message>
     <message>
         <source>Tilt beyond the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung größer, als der Tisch kann</translation>
     </message>
     <message>
         <source>Tilt of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung des Tisches</translation>
     </message>
     <message>
         <source>Time of {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit von {title}</translation>
     </message>
     <message>
         <source>Time the step of the row, for the piece on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schritt der Zeile stoppen, für das Stück auf der Werkbank.</translation>
     </message>
     <message>
         <source>Timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhr</translation>
     </message>
     <message>
         <source>Timer {hours}:{minutes:02d}:{rest:02d} · {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhr {hours}:{minutes:02d}:{rest:02d} · {title}</translation>
     </message>
     <message>
         <source>Tip</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>Tip end, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitzenende, quer</translation>
     </message>
     <message>
         <source>Tip end, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitzenende, längs</translation>
     </message>
     <message>
         <source>To fill in with a caliper once the piece is finished: what is measured against the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Messschieber auszufüllen, wenn das Stück fertig ist: Gemessenes gegen den Plan.</translation>
     </message>
     <message>
         <source>To put its bearing on the template below it needs {needed} under the base, and {what} only {has}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Damit sein Anlaufring die Schablone darunter erreicht, braucht er {needed} unter der Fußplatte, und {what} nur {has}.</translation>
     </message>
     <message>
         <source>To spread tuners evenly takes at least three of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum gleichmäßigen Verteilen braucht es mindestens drei.</translation>
     </message>
     <message>
         <source>To the left of the way from post to button, seen on the face; to the right below zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach links vom Weg Welle–Flügel, von vorn gesehen; nach rechts unter null.</translation>
     </message>
     <message>
         <source>Together</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammen</translation>
     </message>
     <message>
         <source>Too few to go by.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenige, um sich darauf zu verlassen.</translation>
     </message>
     <message>
         <source>Tools and clamps mark the finish.</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeuge und Zwingen hinterlassen Spuren im Lack.</translation>
     </message>
     <message>
         <source>Trace the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild nachziehen</translation>
     </message>
     <message>
         <source>Trace {picture}</source>
-        <translation type="unfinished"></translation>
+        <translation>{picture} nachziehen</translation>
     </message>
     <message>
         <source>Traced</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgezogen</translation>
     </message>
     <message>
         <source>Treble</source>
-        <translation type="unfinished"></translation>
+        <translation>Diskant</translation>
     </message>
     <message>
         <source>Treble slots and tuners, mirrored to the bass side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze und Mechaniken der Diskantseite, auf die Bassseite gespiegelt.</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal versuchen</translation>
     </message>
     <message>
         <source>Tuned to</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestimmt auf</translation>
     </message>
     <message>
         <source>Tuner {id} does not follow an edge, so it cannot slide along one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} folgt keiner Kante und lässt sich nicht daran verschieben.</translation>
     </message>
     <message>
         <source>Tuner {id} is in no row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} steht in keiner Reihe.</translation>
     </message>
     <message>
         <source>Tuner {id} is placed by its row: free it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} wird von ihrer Reihe gesetzt: zuerst lösen.</translation>
     </message>
     <message>
         <source>Tuner {id} mounts through the face, so it has no mark on the square edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} sitzt in der Vorderseite und hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
         <source>Tuner {id} mounts through the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} sitzt in der Vorderseite.</translation>
     </message>
     <message>
         <source>Tuner {id} mounts through the side, so it stands square to its edge and has no turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} sitzt in der Seite, steht rechtwinklig zu ihrer Kante und hat keine Drehung.</translation>
     </message>
     <message>
         <source>Tuner {id} takes its turn from its row: free it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {id} bekommt ihre Drehung von der Reihe: zuerst lösen.</translation>
     </message>
     <message>
         <source>Tuner {tuner} is spaced by its row already: free it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} wird schon von ihrer Reihe verteilt: zuerst lösen.</translation>
     </message>
     <message>
         <source>Tuner {tuner} mounts through the face, so its place is a point or a row {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} sitzt in der Vorderseite, ihr Ort ist ein Punkt oder eine Reihe {place}.</translation>
     </message>
     <message>
         <source>Tuner {tuner} mounts through the side, so its place is on an edge {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} sitzt in der Seite, ihr Ort liegt auf einer Kante {place}.</translation>
     </message>
     <message>
         <source>Tuner {tuner} mounts through the side, so its row must follow an edge with inset 0 {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} sitzt in der Seite, ihre Reihe muss einer Kante ohne Einzug folgen {place}.</translation>
     </message>
     <message>
         <source>Tuner {tuner} names the pattern {pattern}, which the layout does not have {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} nennt das Bohrbild {pattern}, das der Entwurf nicht hat {place}.</translation>
     </message>
     <message>
         <source>Tuner {tuner} names the string {string}, which the layout does not have (at $.tuners[{i}].string).</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} nennt die Saite {string}, die der Entwurf nicht hat (bei $.tuners[{i}].string).</translation>
     </message>
     <message>
         <source>Tuner {tuner} stands in the row {row}, which the layout does not have {place}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik {tuner} steht in der Reihe {row}, die der Entwurf nicht hat {place}.</translation>
     </message>
     <message>
         <source>Tuners</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken</translation>
     </message>
     <message>
         <source>Tuners marked “Leave it where it is” stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken mit „Lassen, wo sie ist“ bleiben.</translation>
     </message>
     <message>
         <source>Tuners through the face and through the side cannot share a row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken durch die Vorderseite und durch die Seite können keine Reihe teilen.</translation>
     </message>
     <message>
         <source>Tuners, bass side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken, Bassseite</translation>
     </message>
     <message>
         <source>Tuners, treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken, Diskantseite</translation>
     </message>
     <message>
         <source>Turn left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links drehen</translation>
     </message>
     <message>
         <source>Turn right</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts drehen</translation>
     </message>
     <message>
         <source>Turn the head; + and - come closer or step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopfplatte drehen; + und - holen heran oder gehen zurück</translation>
     </message>
     <message>
         <source>Turn the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild drehen</translation>
     </message>
     <message>
         <source>Turn the piece over</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück wenden</translation>
     </message>
     <message>
         <source>Turn the template over on its pins and finish from the back, or choose a longer bit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone auf ihren Stiften wenden und von der Rückseite fertig fräsen oder einen längeren Fräser wählen.</translation>
     </message>
     <message>
         <source>Turn the template over on its pins, or choose another thickness of template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone auf ihren Stiften wenden oder eine andere Schablonendicke wählen.</translation>
     </message>
     <message>
         <source>Turn the wood over, back up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz wenden, Rückseite oben.</translation>
     </message>
     <message>
         <source>Turn wood and template over on the same two pins, back up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz und Schablone auf denselben zwei Stiften wenden, Rückseite oben.</translation>
     </message>
     <message>
         <source>Turned over on {used} the template does not come back to its place: they are not mirrored about the centreline. Move them, or have two pins proposed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewendet kommt die Schablone auf {used} nicht an ihren Platz zurück: sie sind nicht spiegelbildlich zur Mittellinie. Versetzen oder zwei Stifte vorschlagen lassen.</translation>
     </message>
     <message>
         <source>Turned over, the template comes back to its place only on pins that are each other's mirror image.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewendet kommt die Schablone nur auf spiegelbildlichen Stiften an ihren Platz zurück.</translation>
     </message>
     <message>
         <source>Turning the template over needs two locating pins through template and blank: place them first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Wenden der Schablone braucht es zwei Passstifte durch Schablone und Rohling: zuerst setzen.</translation>
     </message>
     <message>
         <source>Two bring the template back to the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei bringen die Schablone an denselben Platz zurück.</translation>
     </message>
     <message>
         <source>Two locating pins where the wood allows them, to take or leave.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Passstifte, wo das Holz es erlaubt, zum Annehmen oder Lassen.</translation>
     </message>
     <message>
         <source>Two pins bring the template back to the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Stifte bringen die Schablone an denselben Platz zurück.</translation>
     </message>
     <message>
         <source>Two plates cannot lie in one place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Platten können nicht am selben Platz liegen.</translation>
     </message>
     <message>
         <source>Two points a known distance apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Punkte mit bekanntem Abstand</translation>
     </message>
     <message>
         <source>Two slots share wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Schlitze teilen sich Holz.</translation>
     </message>
     <message>
         <source>Type a length here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier eine Länge eingeben.</translation>
     </message>
     <message>
         <source>Type a length, for example 12.5, 12 mm or 1/2".</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Länge eingeben, zum Beispiel 12,5, 12 mm oder 1/2".</translation>
     </message>
     <message>
         <source>Type a place as two lengths with a semicolon between them, for example 12.5; 40.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Ort als zwei Längen mit Strichpunkt dazwischen eingeben, zum Beispiel 12,5; 40.</translation>
     </message>
     <message>
         <source>Type a place such as 12.5; 40, a length or an angle; Enter takes it, Enter alone closes the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Ort wie 12,5; 40, eine Länge oder einen Winkel eingeben; Eingabe übernimmt, Eingabe allein schließt die Linie</translation>
     </message>
     <message>
         <source>Type a place, a length, an angle, or a length and an angle here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier einen Ort, eine Länge, einen Winkel oder Länge und Winkel eingeben.</translation>
     </message>
     <message>
         <source>Type a place, the length over both ends, an angle, or a length and an angle here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier einen Ort, die Länge über beide Enden, einen Winkel oder Länge und Winkel eingeben.</translation>
     </message>
     <message>
         <source>Type how far along the edge the tuner sits, for example 73.9.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, wie weit entlang der Kante die Mechanik sitzt, zum Beispiel 73,9.</translation>
     </message>
     <message>
         <source>Type how far along the edge {id} sits, for example 73.9.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, wie weit entlang der Kante {id} sitzt, zum Beispiel 73,9.</translation>
     </message>
     <message>
         <source>Type how far the copy lies from the line, above or below zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, wie weit die Kopie von der Linie liegt, über oder unter null.</translation>
     </message>
     <message>
         <source>Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>In die leere Zeile schreiben fügt eine Notiz an. Strg+Umschalt+N heftet in jedem Bereich eine an das Gehaltene.</translation>
     </message>
     <message>
         <source>Type into the empty row to add a part. 12.50 and 12,50 are the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>In die leere Zeile schreiben fügt ein Teil an. 12.50 und 12,50 sind dasselbe.</translation>
     </message>
     <message>
         <source>Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or stops the timer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s. Eingabe geht abwärts, Tab weiter; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
     </message>
     <message>
         <source>Type the length of the edge, or the radius of an arc.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge der Kante oder den Radius eines Bogens eingeben.</translation>
     </message>
     <message>
         <source>Type the length of the slot over its ends, or its width, or the place of the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge des Schlitzes über seine Enden, seine Breite oder den Ort des Endes eingeben.</translation>
     </message>
     <message>
         <source>Typed: {told} – Enter takes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingegeben: {told} – Eingabe übernimmt</translation>
     </message>
     <message>
         <source>Under its margin of {needed}: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Mindestabstand von {needed}: {chance}.</translation>
     </message>
     <message>
         <source>Undo the last change of your own rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Änderung Ihres eigenen Bestands zurücknehmen.</translation>
     </message>
     <message>
         <source>Undone: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {name}</translation>
     </message>
     <message>
         <source>Unlock the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild entsperren</translation>
     </message>
     <message>
         <source>Unnamed layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwurf ohne Namen</translation>
     </message>
     <message>
         <source>Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear protection, collect the dust. The manual of the machine and qualified instruction come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Fräserwechsel den Stecker ziehen, die Spannzange festziehen, beide Hände an der Oberfräse, Augen- und Gehörschutz tragen, den Staub absaugen. Die Anleitung der Maschine und fachkundige Unterweisung gehen vor.</translation>
     </message>
     <message>
         <source>Unsafe here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier unsicher</translation>
     </message>
     <message>
         <source>Unsafe in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Folge unsicher</translation>
     </message>
     <message>
         <source>Unsaved work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungesicherte Arbeit</translation>
     </message>
     <message>
         <source>Unsaved work cannot be kept safe: {trouble}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungesicherte Arbeit kann nicht aufbewahrt werden: {trouble}</translation>
     </message>
     <message>
         <source>Unsaved work was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungesicherte Arbeit gefunden</translation>
     </message>
     <message>
         <source>Unwise here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier unklug</translation>
     </message>
     <message>
         <source>Unwise in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Folge unklug</translation>
     </message>
     <message>
         <source>Upright bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Stehender Balken</translation>
     </message>
     <message>
         <source>Use a slimmer pin or a larger blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen dünneren Stift oder einen größeren Rohling nehmen.</translation>
     </message>
     <message>
         <source>Usual cautions at the drill press and the router.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Vorsicht an Bohrmaschine und Oberfräse.</translation>
     </message>
     <message>
         <source>Version</source>
@@ -8350,47 +8338,47 @@
     </message>
     <message>
         <source>Wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>Wanted chance</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Waste</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfall</translation>
     </message>
     <message>
         <source>Waste holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Räumbohrungen</translation>
     </message>
     <message>
         <source>Waste holes {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Räumbohrungen {slot}</translation>
     </message>
     <message>
         <source>Web</source>
-        <translation type="unfinished"></translation>
+        <translation>Steg</translation>
     </message>
     <message>
         <source>Web is thin</source>
-        <translation type="unfinished"></translation>
+        <translation>Steg ist dünn</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>What do you look for?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wonach suchen Sie?</translation>
     </message>
     <message>
         <source>What follows the template, and what fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Schablone folgt, und was passt.</translation>
     </message>
     <message>
         <source>What follows the template: a bearing, or without one the bare shank or a guide bush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Schablone folgt: ein Anlaufring oder ohne ihn der blanke Schaft oder eine Kopierhülse.</translation>
     </message>
     <message>
         <source>What is held, or the stage</source>
@@ -8398,47 +8386,47 @@
     </message>
     <message>
         <source>What is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gemessen wird</translation>
     </message>
     <message>
         <source>What is printed: template, wrap paper, drilling and router cards, lists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gedruckt wird: Schablone, Hüllbogen, Bohr- und Fräskarten, Listen.</translation>
     </message>
     <message>
         <source>What is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gewünscht ist</translation>
     </message>
     <message>
         <source>What must I &amp;hold?…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was muss ich ein&amp;halten?…</translation>
     </message>
     <message>
         <source>What must I hold?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was muss ich einhalten?</translation>
     </message>
     <message>
         <source>What must be held</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einzuhalten ist</translation>
     </message>
     <message>
         <source>What one side does, the other follows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Seite tut, tut die andere auch.</translation>
     </message>
     <message>
         <source>What one such step takes you, in minutes; s and h behind the number are understood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein solcher Schritt braucht, in Minuten; s und h hinter der Zahl werden verstanden.</translation>
     </message>
     <message>
         <source>What the bore is for: it decides which margins it keeps and when it is drilled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür die Bohrung ist: das bestimmt ihre Mindestabstände und wann sie gebohrt wird.</translation>
     </message>
     <message>
         <source>What the layout is called, on its sheets and in its file's name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Entwurf heißt, auf den Blättern und im Dateinamen.</translation>
     </message>
     <message>
         <source>What the piece looks like after each stretch of steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Stück nach jedem Abschnitt aussieht.</translation>
     </message>
     <message>
         <source>What the readings say</source>
@@ -8446,135 +8434,135 @@
     </message>
     <message>
         <source>What the shop has: every plan is made with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Werkstatt hat: jeder Plan wird damit gemacht.</translation>
     </message>
     <message>
         <source>What was paid for has a name of at most {most} letters: this one has {n}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung hat höchstens {most} Zeichen, diese hat {n}.</translation>
     </message>
     <message>
         <source>What would do it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ginge</translation>
     </message>
     <message>
         <source>What you call it; plans and cards use this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Sie es nennen; Pläne und Karten verwenden diesen Namen.</translation>
     </message>
     <message>
         <source>Whatever rubs on the template: a bearing on the bit, its bare shank, or a guide bush on the router.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an der Schablone anliegt: ein Anlaufring am Fräser, sein blanker Schaft oder eine Kopierhülse an der Oberfräse.</translation>
     </message>
     <message>
         <source>Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Mausrad</translation>
     </message>
     <message>
         <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
-        <translation type="unfinished"></translation>
+        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt. Eine nahe an einer Ecke losgelassene Marke springt darauf, mit Alt bleibt sie. Bild auf und ab nehmen die nächste Marke, Pfeiltasten versetzen sie (Umschalt weiter, Alt feiner).</translation>
     </message>
     <message>
         <source>When it is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es getan ist</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Where a side bore's axis meets the square edge of the blank. It is not straight across from the seat: the axis runs aslant to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Achse einer Seitenbohrung die gerade Kante des Rohlings trifft. Nicht einfach vom Sitz hinüber: die Achse läuft schräg.</translation>
     </message>
     <message>
         <source>Where a string leaves the nut, above the face; it decides the break angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo eine Saite den Sattel verlässt, über der Vorderseite; das bestimmt den Knickwinkel.</translation>
     </message>
     <message>
         <source>Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Platte oder Gehäuse einer Mechanik aufliegt. Eine ebene Platte auf gebogener Kante liegt hohl oder kippelt.</translation>
     </message>
     <message>
         <source>Where each slot is narrowest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo jeder Schlitz am schmalsten ist.</translation>
     </message>
     <message>
         <source>Where string {string} runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Saite {string} läuft</translation>
     </message>
     <message>
         <source>Where the bore ends in wood, the post cannot go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Bohrung im Holz endet, kann die Welle nicht weiter.</translation>
     </message>
     <message>
         <source>Where the glued piece begins, from the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo das angeleimte Stück beginnt, von der Sattellinie.</translation>
     </message>
     <message>
         <source>Where the glued piece ends, from the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo das angeleimte Stück endet, von der Sattellinie.</translation>
     </message>
     <message>
         <source>Where the string of {tuner} runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Saite von {tuner} läuft</translation>
     </message>
     <message>
         <source>Where the string winds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Saite wickelt.</translation>
     </message>
     <message>
         <source>Where the waste is drilled out first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Abfall ausgebohrt wird.</translation>
     </message>
     <message>
         <source>Which accuracy is needed where, and what moving a tuner would gain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Genauigkeit wo nötig ist, und was das Versetzen einer Mechanik brächte.</translation>
     </message>
     <message>
         <source>Which accuracy is needed where, and what to move.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Genauigkeit wo nötig ist und was zu versetzen wäre.</translation>
     </message>
     <message>
         <source>Which rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Bestand</translation>
     </message>
     <message>
         <source>Which side of the post the string comes to.</source>
-        <translation type="unfinished"></translation>
+        <translation>An welche Seite der Welle die Saite kommt.</translation>
     </message>
     <message>
         <source>Which version this is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Version dies ist.</translation>
     </message>
     <message>
         <source>Whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Seite</translation>
     </message>
     <message>
         <source>Why not the other bits ({rejected})</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum nicht die anderen Fräser ({rejected})</translation>
     </message>
     <message>
         <source>Widen the blank, or glue on an ear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rohling breiter nehmen oder ein Ohr anleimen.</translation>
     </message>
     <message>
         <source>Widest bit of the rack that passes</source>
-        <translation type="unfinished"></translation>
+        <translation>Breitester passender Fräser im Bestand</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Width of the new slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des neuen Schlitzes</translation>
     </message>
     <message>
         <source>Width of the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Sattels</translation>
     </message>
     <message>
         <source>Width of the plate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Platte.</translation>
     </message>
     <message>
         <source>Windows knows a file by what follows the last dot of its name, so layouts (.headstock.json) cannot be given to Pegwright alone: make a shortcut to the program, and drop layouts on it or on its window.</source>
@@ -8582,408 +8570,408 @@
     </message>
     <message>
         <source>With a bearing on its tip it cannot be lowered into solid wood, and no drill of the rack opens the waste: add a brad point or Forstner bit at least 2 mm slimmer than the slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Anlaufring an der Spitze lässt er sich nicht ins volle Holz senken, und kein Bohrer im Bestand öffnet den Abfall: einen Zentrierspitz- oder Forstnerbohrer eintragen, mindestens 2 mm schlanker als der Schlitz.</translation>
     </message>
     <message>
         <source>With a bearing on its tip it has to be let into the drilled waste, and {widest} does not go into a hole of {entry}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Anlaufring an der Spitze muss er in den ausgebohrten Abfall eingelassen werden, und {widest} passen nicht in eine Bohrung von {entry}.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting edges are {step}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Anlaufring an der Spitze muss er die ganzen {thickness} auf einmal schneiden, und seine Schneiden sind {step} lang.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and the deepest pass that suits it is {step}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Anlaufring an der Spitze muss er die ganzen {thickness} auf einmal schneiden, und der tiefste Durchgang für ihn ist {step}.</translation>
     </message>
     <message>
         <source>With the file's own unit, {unit}, the drawing is {sized}: no headstock is that size.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Einheit der Datei, {unit}, misst die Zeichnung {sized}: so groß ist keine Kopfplatte.</translation>
     </message>
     <message>
         <source>With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and square to it, {diameter} wide, {depth} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Welle von {of} in der Bohrung und der Platte auf ihrem Sitz {hole} rechtwinklig durch die Platte bohren, {diameter} weit, {depth} tief.</translation>
     </message>
     <message>
         <source>With the post of {tuner} in its bore you can see whether its screws fall on the marks before you drill them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Welle von {tuner} in der Bohrung sieht man vor dem Bohren, ob die Schrauben auf die Anrisse fallen.</translation>
     </message>
     <message>
         <source>With the template clamped on centreline and nut line, drill {of} through template and blank, {diameter} wide, on a spoil board; {start}{also}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone auf Mittellinie und Sattellinie festgespannt: {of} durch Schablone und Rohling bohren, {diameter} weit, auf einem Opferbrett; {start}{also}.</translation>
     </message>
     <message>
         <source>With the waste gone nothing backs the wood between bore and edge, and it can split off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist der Abfall fort, stützt nichts das Holz zwischen Bohrung und Kante, es kann abplatzen.</translation>
     </message>
     <message>
         <source>With the waste gone the rails spring, and base and clamps have little to stand on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist der Abfall fort, federn die Wangen, und Fußplatte und Zwingen haben wenig Auflage.</translation>
     </message>
     <message>
         <source>Without a bit the template has no size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Fräser hat die Schablone kein Maß.</translation>
     </message>
     <message>
         <source>Without a bush</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Kopierhülse</translation>
     </message>
     <message>
         <source>Without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Namen</translation>
     </message>
     <message>
         <source>Without pins nothing brings the template back to the same place from the other side: add two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Stifte bringt nichts die Schablone von der anderen Seite an denselben Platz zurück: zwei setzen.</translation>
     </message>
     <message>
         <source>Without pins the template is laid on the marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Stifte wird die Schablone auf die Anrisse gelegt.</translation>
     </message>
     <message>
         <source>Without {feature} nothing holds the template in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne {feature} hält nichts die Schablone an ihrem Platz.</translation>
     </message>
     <message>
         <source>Wood above and below a side bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz über und unter Seitenbohrung</translation>
     </message>
     <message>
         <source>Wood behind the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz hinter der Sattellinie</translation>
     </message>
     <message>
         <source>Wood behind the nut line that the drawing shows: pins and clamps may stand there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz hinter der Sattellinie, das die Zeichnung zeigt: dort dürfen Stifte und Zwingen stehen.</translation>
     </message>
     <message>
         <source>Wood between a bore from the side and the face or the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz zwischen einer seitlichen Bohrung und Vorder- oder Rückseite.</translation>
     </message>
     <message>
         <source>Wood from the nut line to the far end of the blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz von der Sattellinie bis zum Ende des Rohlings.</translation>
     </message>
     <message>
         <source>Wood left</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzreste</translation>
     </message>
     <message>
         <source>Wood left standing under a plate keeps it from sitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stehengebliebenes Holz unter einer Platte lässt sie nicht aufliegen.</translation>
     </message>
     <message>
         <source>Wood that goes: outside the outline, or inside a slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz, das fortkommt: außerhalb des Umrisses oder im Schlitz.</translation>
     </message>
     <message>
         <source>Wood that the cutter cannot reach, hatched, with its depth: to be pared by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz, das der Fräser nicht erreicht, schraffiert, mit seiner Tiefe: von Hand nachzustechen.</translation>
     </message>
     <message>
         <source>Wood, hardware by its dimensions, drills and bits, what the rack lacks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz, Mechaniken nach Maßen, Bohrer und Fräser, was im Bestand fehlt.</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Work an edge by hand, 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante von Hand, 100 mm</translation>
     </message>
     <message>
         <source>Working out the order…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeitsfolge wird ausgearbeitet…</translation>
     </message>
     <message>
         <source>Working out the plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan wird ausgearbeitet…</translation>
     </message>
     <message>
         <source>Wound in bronze over a steel core; densities from memory of handbooks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bronze über Stahlkern gesponnen; Dichten aus dem Gedächtnis nach Handbüchern.</translation>
     </message>
     <message>
         <source>Wrap paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüllbogen</translation>
     </message>
     <message>
         <source>Write DXF, SVG, PDF and tables to a folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>DXF, SVG, PDF und Tabellen in einen Ordner ausgeben.</translation>
     </message>
     <message>
         <source>Write hours, money, notes and readings as a table (CSV).</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden, Geld, Notizen und Messwerte als Tabelle (CSV) ausgeben.</translation>
     </message>
     <message>
         <source>Write that template too, for {names}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch diese Schablone für {names} ausgeben.</translation>
     </message>
     <message>
         <source>Write the &amp;job book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das &amp;Werkbuch ausgeben…</translation>
     </message>
     <message>
         <source>Write the job book</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch ausgeben</translation>
     </message>
     <message>
         <source>Write the job book as a table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch als Tabelle ausgeben…</translation>
     </message>
     <message>
         <source>Write the sheets into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter in diesen Ordner ausgeben</translation>
     </message>
     <message>
         <source>Write the sheets…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter ausgeben…</translation>
     </message>
     <message>
         <source>Write the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schablone ausgeben</translation>
     </message>
     <message>
         <source>Write this plan's template…</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone dieses Plans ausgeben…</translation>
     </message>
     <message>
         <source>Write this rack to a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bestand in eine Datei ausgeben.</translation>
     </message>
     <message>
         <source>Write what to do differently at the step of the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Schritt der Zeile aufschreiben, was anders zu machen ist.</translation>
     </message>
     <message>
         <source>Write what to do differently, pinned to what is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschreiben, was anders zu machen ist, angeheftet an das Gehaltene.</translation>
     </message>
     <message>
         <source>Writing the sheets…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter werden ausgegeben…</translation>
     </message>
     <message>
         <source>Written into the job book: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Werkbuch eingetragen: {what}</translation>
     </message>
     <message>
         <source>Written to {out}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach {out}.</translation>
     </message>
     <message>
         <source>Written too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch ausgegeben</translation>
     </message>
     <message>
         <source>Written: {chosen}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben: {chosen}</translation>
     </message>
     <message>
         <source>Written: {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben: {path}</translation>
     </message>
     <message>
         <source>Written: {path}. Check the size on a print or with calipers before the wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben: {path}. Vor dem Holz die Größe an einem Ausdruck oder mit dem Messschieber prüfen.</translation>
     </message>
     <message>
         <source>Wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Falsch</translation>
     </message>
     <message>
         <source>Your bits, bushes, drills and machines, in place of the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Fräser, Hülsen, Bohrer und Maschinen, anstelle der Kopfplatte.</translation>
     </message>
     <message>
         <source>Your choice {names} does it on another template.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Wahl {names} schafft es mit einer anderen Schablone.</translation>
     </message>
     <message>
         <source>Your choice, {names}, no longer does it, so the best other plan is shown.{reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Wahl, {names}, schafft es nicht mehr; gezeigt wird der beste andere Plan.{reason}</translation>
     </message>
     <message>
         <source>Your choice: </source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Wahl: </translation>
     </message>
     <message>
         <source>Your layout is as it was after the last step, and it has been written down as {file}: it is offered at the next start if anything else goes wrong. Go on, and save it soon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Entwurf ist wie nach dem letzten Schritt und wurde als {file} aufgeschrieben: geht noch etwas schief, wird er beim nächsten Start angeboten. Arbeiten Sie weiter und sichern Sie bald.</translation>
     </message>
     <message>
         <source>Your layout is as it was; it holds nothing that is not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Entwurf ist, wie er war; nichts darin ist ungesichert.</translation>
     </message>
     <message>
         <source>Your layout is safe: it is saved as {path}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Entwurf ist sicher: er ist gesichert als {path}.</translation>
     </message>
     <message>
         <source>Your layout is still in the window, but it could not be written down: save it now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Entwurf ist noch im Fenster, ließ sich aber nicht aufschreiben: jetzt sichern.</translation>
     </message>
     <message>
         <source>Your rack could not be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Bestand war nicht lesbar</translation>
     </message>
     <message>
         <source>Your rack in {path} cannot be read: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Bestand in {path} ist nicht lesbar: {strerror}.</translation>
     </message>
     <message>
         <source>Your rack was not kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Bestand wurde nicht aufbewahrt</translation>
     </message>
     <message>
         <source>Your work is still here in the window, as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Arbeit ist noch hier im Fenster, wie sie war.</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>V&amp;ergrößern</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <source>Zoom about the pointer</source>
-        <translation type="unfinished"></translation>
+        <translation>Um den Zeiger vergrößern</translation>
     </message>
     <message>
         <source>a bit for {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fräser für {what}</translation>
     </message>
     <message>
         <source>a cutter over {corner} leaves wood to pare</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fräser über {corner} lässt Holz zum Nachstechen</translation>
     </message>
     <message>
         <source>a fifth of full size</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fünftel der Größe</translation>
     </message>
     <message>
         <source>a flat along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Fläche entlang der Kante</translation>
     </message>
     <message>
         <source>a flat {size} long</source>
-        <translation type="unfinished"></translation>
+        <translation>eine {size} lange Fläche</translation>
     </message>
     <message>
         <source>a folder of that name is there</source>
-        <translation type="unfinished"></translation>
+        <translation>dort ist ein Ordner dieses Namens</translation>
     </message>
     <message>
         <source>a round spot</source>
-        <translation type="unfinished"></translation>
+        <translation>eine runde Stelle</translation>
     </message>
     <message>
         <source>a round spot {size} wide</source>
-        <translation type="unfinished"></translation>
+        <translation>eine {size} breite runde Stelle</translation>
     </message>
     <message>
         <source>a way in for the blade</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Weg für das Sägeblatt</translation>
     </message>
     <message>
         <source>a word behind amounts</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Wort hinter Beträgen</translation>
     </message>
     <message>
         <source>about</source>
-        <translation type="unfinished"></translation>
+        <translation>woran</translation>
     </message>
     <message>
         <source>about</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>woran</translation>
     </message>
     <message>
         <source>about 1 in {n:,.0f}</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa 1 von {n:,.0f}</translation>
     </message>
     <message>
         <source>about {chance}</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa {chance}</translation>
     </message>
     <message>
         <source>about {n:.0f} in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa {n:.0f} von 100</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation>quer</translation>
     </message>
     <message>
         <source>across</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>quer</translation>
     </message>
     <message>
         <source>across, {along} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>quer, {along} von der Sattellinie</translation>
     </message>
     <message>
         <source>against the grain</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>gegen die Faser</translation>
     </message>
     <message>
         <source>along</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>längs</translation>
     </message>
     <message>
         <source>along the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>entlang der Bohrung</translation>
     </message>
     <message>
         <source>along the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>entlang der Kante</translation>
     </message>
     <message>
         <source>along the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>entlang des Schlitzes</translation>
     </message>
     <message>
         <source>along {along}, tilt {tilt}</source>
-        <translation type="unfinished"></translation>
+        <translation>längs {along}, Neigung {tilt}</translation>
     </message>
     <message>
         <source>along {along}, {place}</source>
-        <translation type="unfinished"></translation>
+        <translation>längs {along}, {place}</translation>
     </message>
     <message>
         <source>angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>angle</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>another program holds it</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Programm hält sie fest</translation>
     </message>
     <message>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>alle</translation>
     </message>
     <message>
         <source>any flat waste; goes under every through bore</source>
-        <translation type="unfinished"></translation>
+        <translation>irgendein ebenes Abfallbrett; kommt unter jede durchgehende Bohrung</translation>
     </message>
     <message>
         <source>arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen</translation>
     </message>
     <message>
         <source>as far apart as the wood allows</source>
-        <translation type="unfinished"></translation>
+        <translation>so weit auseinander, wie das Holz erlaubt</translation>
     </message>
     <message>
         <source>as it was</source>
@@ -8991,7 +8979,7 @@
     </message>
     <message>
         <source>as large as the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>so groß wie der Rohling</translation>
     </message>
     <message>
         <source>as saved</source>
@@ -8999,1088 +8987,1088 @@
     </message>
     <message>
         <source>as the drawing says</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Zeichnung sagt</translation>
     </message>
     <message>
         <source>as the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>wie der Schlitz</translation>
     </message>
     <message>
         <source>as you said</source>
-        <translation type="unfinished"></translation>
+        <translation>wie angegeben</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse</translation>
     </message>
     <message>
         <source>axis of {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse von {id}</translation>
     </message>
     <message>
         <source>axis {fence} from the fence</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse {fence} vom Anschlag</translation>
     </message>
     <message>
         <source>back</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rückseite</translation>
     </message>
     <message>
         <source>back paper</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rückbogen</translation>
     </message>
     <message>
         <source>back, tip up: the treble side is on the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückseite, Spitze oben: die Diskantseite ist links</translation>
     </message>
     <message>
         <source>band saw</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bandsäge</translation>
     </message>
     <message>
         <source>bare shank</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>blanker Schaft</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>Fußplatte</translation>
     </message>
     <message>
         <source>bass</source>
-        <translation type="unfinished"></translation>
+        <translation>Bass</translation>
     </message>
     <message>
         <source>bass</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bass</translation>
     </message>
     <message>
         <source>bass edge</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Basskante</translation>
     </message>
     <message>
         <source>bass side</source>
-        <translation type="unfinished"></translation>
+        <translation>Bassseite</translation>
     </message>
     <message>
         <source>bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring</translation>
     </message>
     <message>
         <source>bearing on the shank</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring am Schaft</translation>
     </message>
     <message>
         <source>bearing on the tip</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anlaufring an der Spitze</translation>
     </message>
     <message>
         <source>behind</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>behind the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>hinter der Sattellinie</translation>
     </message>
     <message>
         <source>below face</source>
-        <translation type="unfinished"></translation>
+        <translation>unter vorn</translation>
     </message>
     <message>
         <source>below that its bearing of {height} leaves the template</source>
-        <translation type="unfinished"></translation>
+        <translation>tiefer verlässt sein Anlaufring von {height} die Schablone</translation>
     </message>
     <message>
         <source>bench</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>beside the pin {wide}</source>
-        <translation type="unfinished"></translation>
+        <translation>neben dem Stift {wide}</translation>
     </message>
     <message>
         <source>beside {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>neben {id}</translation>
     </message>
     <message>
         <source>between two holes: far walls, inside jaws</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen zwei Bohrungen: ferne Wände, Innenschenkel</translation>
     </message>
     <message>
         <source>between two holes: over pins that fill them</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen zwei Bohrungen: über Stifte, die sie füllen</translation>
     </message>
     <message>
         <source>between two holes: the wood left, outside jaws</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen zwei Bohrungen: das Holz dazwischen, Außenschenkel</translation>
     </message>
     <message>
         <source>bit</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>werkzeug</translation>
     </message>
     <message>
         <source>blank</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rohling</translation>
     </message>
     <message>
         <source>blank, all edges square</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohling, alle Kanten winklig</translation>
     </message>
     <message>
         <source>blocks scaled to nothing</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>auf null skalierte(r) Block</translation>
     </message>
     <message>
         <source>blocks that the file does not hold</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Block/Blöcke, die der Datei fehlen</translation>
     </message>
     <message>
         <source>blocks {high} over {base}</source>
-        <translation type="unfinished"></translation>
+        <translation>Klötze {high} auf {base}</translation>
     </message>
     <message>
         <source>bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>bore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>bore from the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung von der Seite</translation>
     </message>
     <message>
         <source>bores from the side: below the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbohrungen: unter der Vorderseite</translation>
     </message>
     <message>
         <source>bores from the side: tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbohrungen: Neigung</translation>
     </message>
     <message>
         <source>brad</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zentrierspitz</translation>
     </message>
     <message>
         <source>brad point</source>
-        <translation type="unfinished"></translation>
+        <translation>Zentrierspitzbohrer</translation>
     </message>
     <message>
         <source>break angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Knickwinkel</translation>
     </message>
     <message>
         <source>bush</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopierhülse</translation>
     </message>
     <message>
         <source>card</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>karte</translation>
     </message>
     <message>
         <source>card {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte {number}</translation>
     </message>
     <message>
         <source>cautions</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>vorsicht</translation>
     </message>
     <message>
         <source>centre of edge {i} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelpunkt der Kante {i} von {name}</translation>
     </message>
     <message>
         <source>centreline</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie</translation>
     </message>
     <message>
         <source>centreline, tip this way</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie, Spitze hierhin</translation>
     </message>
     <message>
         <source>centreline: closes the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittellinie: schließt die Linie</translation>
     </message>
     <message>
         <source>clean up</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Säubern</translation>
     </message>
     <message>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>clearance</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Freibohrung</translation>
     </message>
     <message>
         <source>clearance bore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Freibohrung</translation>
     </message>
     <message>
         <source>clearance bores</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Freibohrungen</translation>
     </message>
     <message>
         <source>comes out sound</source>
-        <translation type="unfinished"></translation>
+        <translation>gelingt</translation>
     </message>
     <message>
         <source>coping saw</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Laubsäge</translation>
     </message>
     <message>
         <source>corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke</translation>
     </message>
     <message>
         <source>corrected for this printer: across {across:.3f}, along {along:.3f}</source>
-        <translation type="unfinished"></translation>
+        <translation>für diesen Drucker korrigiert: quer {across:.3f}, längs {along:.3f}</translation>
     </message>
     <message>
         <source>count</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>anzahl</translation>
     </message>
     <message>
         <source>counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkung</translation>
     </message>
     <message>
         <source>counterbore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Senkung</translation>
     </message>
     <message>
         <source>counterbores</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Senkungen</translation>
     </message>
     <message>
         <source>curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurve</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschnitt</translation>
     </message>
     <message>
         <source>cut in the template</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Schablone zu schneiden</translation>
     </message>
     <message>
         <source>cut outline</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Umriss sägen</translation>
     </message>
     <message>
         <source>cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser</translation>
     </message>
     <message>
         <source>cutters over {corner} leave wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser über {corner} lassen Holz</translation>
     </message>
     <message>
         <source>deep</source>
-        <translation type="unfinished"></translation>
+        <translation>tief</translation>
     </message>
     <message>
         <source>degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>depth</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>depth_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>tiefe_mm</translation>
     </message>
     <message>
         <source>dia.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ø</translation>
     </message>
     <message>
         <source>diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>diameter</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>diameter_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>durchmesser_mm</translation>
     </message>
     <message>
         <source>difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>dimensions</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Maß(e)</translation>
     </message>
     <message>
         <source>direction of the handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung des Griffs</translation>
     </message>
     <message>
         <source>direction of the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung des Schlitzes</translation>
     </message>
     <message>
         <source>direction_x</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>richtung_x</translation>
     </message>
     <message>
         <source>direction_y</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>richtung_y</translation>
     </message>
     <message>
         <source>direction_z</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>richtung_z</translation>
     </message>
     <message>
         <source>do this differently</source>
-        <translation type="unfinished"></translation>
+        <translation>das anders machen</translation>
     </message>
     <message>
         <source>does not enter</source>
-        <translation type="unfinished"></translation>
+        <translation>passt nicht</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>drag the picture, with Shift turn it about the middle of the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>das Bild ziehen, mit Umschalt um die Mitte des Sattels drehen</translation>
     </message>
     <message>
         <source>drag to the other end</source>
-        <translation type="unfinished"></translation>
+        <translation>zum anderen Ende ziehen</translation>
     </message>
     <message>
         <source>drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer</translation>
     </message>
     <message>
         <source>drill</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>bohrer</translation>
     </message>
     <message>
         <source>drill press</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ständerbohrmaschine</translation>
     </message>
     <message>
         <source>drill press square to the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Ständerbohrmaschine winklig zur Vorderseite</translation>
     </message>
     <message>
         <source>drill press, {bit}; {surface} up, the {lies} against the fence.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ständerbohrmaschine, {bit}; {surface} oben, {lies} am Anschlag.</translation>
     </message>
     <message>
         <source>drill wander</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlaufen des Bohrers</translation>
     </message>
     <message>
         <source>each</source>
-        <translation type="unfinished"></translation>
+        <translation>je</translation>
     </message>
     <message>
         <source>ear {ear}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohr {ear}</translation>
     </message>
     <message>
         <source>ears</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ohren</translation>
     </message>
     <message>
         <source>edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante</translation>
     </message>
     <message>
         <source>edge pilot</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung an der Kante</translation>
     </message>
     <message>
         <source>end grain</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hirnholz</translation>
     </message>
     <message>
         <source>enters</source>
-        <translation type="unfinished"></translation>
+        <translation>passt</translation>
     </message>
     <message>
         <source>equal centres</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Mittenabstände</translation>
     </message>
     <message>
         <source>equal gaps between strings</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Lücken zwischen Saiten</translation>
     </message>
     <message>
         <source>every margin kept: {chance}</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Mindestabstände: {chance}</translation>
     </message>
     <message>
         <source>face</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite</translation>
     </message>
     <message>
         <source>face</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite</translation>
     </message>
     <message>
         <source>face and side in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderseite und Seite im Wechsel</translation>
     </message>
     <message>
         <source>features (ears, slots, tuners, pins, holes)</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile (Ohren, Schlitze, Mechaniken, Stifte, Bohrungen)</translation>
     </message>
     <message>
         <source>fence</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlag</translation>
     </message>
     <message>
         <source>filled areas</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>gefüllte Fläche(n)</translation>
     </message>
     <message>
         <source>final diameter</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fertigmaß</translation>
     </message>
     <message>
         <source>finish</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lackieren</translation>
     </message>
     <message>
         <source>finished outline</source>
-        <translation type="unfinished"></translation>
+        <translation>fertiger Umriss</translation>
     </message>
     <message>
         <source>finished slot</source>
-        <translation type="unfinished"></translation>
+        <translation>fertiger Schlitz</translation>
     </message>
     <message>
         <source>first to last</source>
-        <translation type="unfinished"></translation>
+        <translation>erste bis letzte</translation>
     </message>
     <message>
         <source>five times full size</source>
-        <translation type="unfinished"></translation>
+        <translation>fünffache Größe</translation>
     </message>
     <message>
         <source>flat</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fläche</translation>
     </message>
     <message>
         <source>fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Falz</translation>
     </message>
     <message>
         <source>follower</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung</translation>
     </message>
     <message>
         <source>for</source>
-        <translation type="unfinished"></translation>
+        <translation>für</translation>
     </message>
     <message>
         <source>for a pilot of {diameter}, through</source>
-        <translation type="unfinished"></translation>
+        <translation>für eine Vorbohrung von {diameter}, durchgehend</translation>
     </message>
     <message>
         <source>for a pilot of {diameter}, {depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>für eine Vorbohrung von {diameter}, {depth} tief</translation>
     </message>
     <message>
         <source>foreign contents</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>fremde Inhalte</translation>
     </message>
     <message>
         <source>forstner</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Forstner</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>from nut</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Sattel</translation>
     </message>
     <message>
         <source>from the face, {scale}</source>
-        <translation type="unfinished"></translation>
+        <translation>von vorn, {scale}</translation>
     </message>
     <message>
         <source>from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Sattellinie</translation>
     </message>
     <message>
         <source>from the side</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Seite</translation>
     </message>
     <message>
         <source>from tuner to tuner</source>
-        <translation type="unfinished"></translation>
+        <translation>von Mechanik zu Mechanik</translation>
     </message>
     <message>
         <source>from {one:,} to {two:,} in {whole:,}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {one:,} auf {two:,} von {whole:,}</translation>
     </message>
     <message>
         <source>from {one} to {two}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {one} auf {two}</translation>
     </message>
     <message>
         <source>from {thing}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {thing}</translation>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation>voll</translation>
     </message>
     <message>
         <source>full size</source>
-        <translation type="unfinished"></translation>
+        <translation>volle Größe</translation>
     </message>
     <message>
         <source>glue ear</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ohr anleimen</translation>
     </message>
     <message>
         <source>glue line</source>
-        <translation type="unfinished"></translation>
+        <translation>Leimfuge</translation>
     </message>
     <message>
         <source>glue line of {ear}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leimfuge von {ear}</translation>
     </message>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser</translation>
     </message>
     <message>
         <source>grid {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Raster {length}</translation>
     </message>
     <message>
         <source>guessed from its size</source>
-        <translation type="unfinished"></translation>
+        <translation>aus der Größe geraten</translation>
     </message>
     <message>
         <source>guide bush</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kopierhülse</translation>
     </message>
     <message>
         <source>half size</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Größe</translation>
     </message>
     <message>
         <source>half the thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Dicke</translation>
     </message>
     <message>
         <source>hand drill</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Handbohrmaschine</translation>
     </message>
     <message>
         <source>handle of the {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff ({of})</translation>
     </message>
     <message>
         <source>handle {step}</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff {step}</translation>
     </message>
     <message>
         <source>hardboard or plywood, as large as the blank{more}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hartfaser oder Sperrholz, so groß wie der Rohling{more}</translation>
     </message>
     <message>
         <source>hardboard or plywood, {spare} to spare all round{more}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hartfaser oder Sperrholz, ringsum {spare} Zugabe{more}</translation>
     </message>
     <message>
         <source>hatches</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schraffur(en)</translation>
     </message>
     <message>
         <source>hidden shapes</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>verborgene Form(en)</translation>
     </message>
     <message>
         <source>hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>hole</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>holes</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen</translation>
     </message>
     <message>
         <source>how</source>
-        <translation type="unfinished"></translation>
+        <translation>wie</translation>
     </message>
     <message>
         <source>how square {what} is drilled</source>
-        <translation type="unfinished"></translation>
+        <translation>wie winklig {what} gebohrt wird</translation>
     </message>
     <message>
         <source>how the outline is followed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie genau dem Umriss gefolgt wird</translation>
     </message>
     <message>
         <source>how {slot} is followed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie genau {slot} gefolgt wird</translation>
     </message>
     <message>
         <source>id</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>name</translation>
     </message>
     <message>
         <source>impossible</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>unmöglich</translation>
     </message>
     <message>
         <source>in later holes or on the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>in späteren Bohrungen oder auf der Mittellinie</translation>
     </message>
     <message>
         <source>in line with its other end</source>
-        <translation type="unfinished"></translation>
+        <translation>in Flucht mit dem anderen Ende</translation>
     </message>
     <message>
         <source>in line with the edge beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>in Flucht mit der Kante daneben</translation>
     </message>
     <message>
         <source>in line with {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>in Flucht mit {name}</translation>
     </message>
     <message>
         <source>in one pass</source>
-        <translation type="unfinished"></translation>
+        <translation>in einem Durchgang</translation>
     </message>
     <message>
         <source>in the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>im Bestand</translation>
     </message>
     <message>
         <source>in the rack, {remark}</source>
-        <translation type="unfinished"></translation>
+        <translation>im Bestand, {remark}</translation>
     </message>
     <message>
         <source>in {n} pass</source>
-        <translation type="unfinished"></translation>
+        <translation>in {n} Durchgang</translation>
     </message>
     <message>
         <source>in {n} pass, turned over once</source>
-        <translation type="unfinished"></translation>
+        <translation>in {n} Durchgang, einmal gewendet</translation>
     </message>
     <message>
         <source>in {n} passes</source>
-        <translation type="unfinished"></translation>
+        <translation>in {n} Durchgängen</translation>
     </message>
     <message>
         <source>in {n} passes, turned over once</source>
-        <translation type="unfinished"></translation>
+        <translation>in {n} Durchgängen, einmal gewendet</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>inner wall</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Innenwand</translation>
     </message>
     <message>
         <source>it cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie ist nicht lesbar.</translation>
     </message>
     <message>
         <source>it is a folder, a device or a pipe and no file</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist ein Ordner, ein Gerät oder eine Pipe und keine Datei</translation>
     </message>
     <message>
         <source>it is nested too deeply.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie ist zu tief verschachtelt.</translation>
     </message>
     <message>
         <source>it stands {stick_out} out of the router and the template takes {template} of that</source>
-        <translation type="unfinished"></translation>
+        <translation>er steht {stick_out} aus der Oberfräse vor, und die Schablone nimmt davon {template}</translation>
     </message>
     <message>
         <source>item</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>posten</translation>
     </message>
     <message>
         <source>its bearing is wider than the cutter and must stay out of the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Anlaufring ist breiter als die Schneide und muss außerhalb des Holzes bleiben</translation>
     </message>
     <message>
         <source>its folder is not there</source>
-        <translation type="unfinished"></translation>
+        <translation>ihr Ordner ist nicht da</translation>
     </message>
     <message>
         <source>its horizon runs through it</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Horizont läuft hindurch</translation>
     </message>
     <message>
         <source>its name is too long</source>
-        <translation type="unfinished"></translation>
+        <translation>ihr Name ist zu lang</translation>
     </message>
     <message>
         <source>its {shank} shank is thicker than the cutter and must stay out of the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Schaft von {shank} ist dicker als die Schneide und muss außerhalb des Holzes bleiben</translation>
     </message>
     <message>
         <source>job-book</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbuch</translation>
     </message>
     <message>
         <source>keeps every margin</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Mindestabstände hält</translation>
     </message>
     <message>
         <source>kind</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>art</translation>
     </message>
     <message>
         <source>lacking</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlt</translation>
     </message>
     <message>
         <source>leaders</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugslinie(n)</translation>
     </message>
     <message>
         <source>leave out</source>
-        <translation type="unfinished"></translation>
+        <translation>weglassen</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>length</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>length of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Rohlings</translation>
     </message>
     <message>
         <source>length {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge {length}</translation>
     </message>
     <message>
         <source>length {length} over the ends, {place}</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge {length} über die Enden, {place}</translation>
     </message>
     <message>
         <source>length {length}, angle {angle}</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge {length}, Winkel {angle}</translation>
     </message>
     <message>
         <source>length {length}, {place}</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge {length}, {place}</translation>
     </message>
     <message>
         <source>length_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>laenge_mm</translation>
     </message>
     <message>
         <source>less than 1 in 10,000</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als 1 von 10.000</translation>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>level with its node</source>
-        <translation type="unfinished"></translation>
+        <translation>auf Höhe seines Knotens</translation>
     </message>
     <message>
         <source>level with {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>auf Höhe von {name}</translation>
     </message>
     <message>
         <source>list</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>liste</translation>
     </message>
     <message>
         <source>locating pin</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Passstift</translation>
     </message>
     <message>
         <source>locating pin hole</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Passstiftbohrung</translation>
     </message>
     <message>
         <source>lying</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>liegende</translation>
     </message>
     <message>
         <source>machine</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>maschine</translation>
     </message>
     <message>
         <source>mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Anriss</translation>
     </message>
     <message>
         <source>mark</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anreißen</translation>
     </message>
     <message>
         <source>mark here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier anreißen</translation>
     </message>
     <message>
         <source>mark_x_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>anriss_x_mm</translation>
     </message>
     <message>
         <source>mark_y_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>anriss_y_mm</translation>
     </message>
     <message>
         <source>mark_z_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>anriss_z_mm</translation>
     </message>
     <message>
         <source>marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anrisse</translation>
     </message>
     <message>
         <source>marks of {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anrisse von {tuner}</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>middle of edge {i} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte der Kante {i} von {name}</translation>
     </message>
     <message>
         <source>middle of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte von {slot}</translation>
     </message>
     <message>
         <source>middle to middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte zu Mitte</translation>
     </message>
     <message>
         <source>midway between {a} and {b}</source>
-        <translation type="unfinished"></translation>
+        <translation>mitten zwischen {a} und {b}</translation>
     </message>
     <message>
         <source>mirrored about the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>spiegelbildlich zur Mittellinie</translation>
     </message>
     <message>
         <source>mirrors the {end} end of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>spiegelt das Ende {end} von {slot}</translation>
     </message>
     <message>
         <source>mirrors {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>spiegelt {what}</translation>
     </message>
     <message>
         <source>mixed tuners</source>
-        <translation type="unfinished"></translation>
+        <translation>gemischte Mechaniken</translation>
     </message>
     <message>
         <source>money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>moved across</source>
-        <translation type="unfinished"></translation>
+        <translation>quer versetzt</translation>
     </message>
     <message>
         <source>moved along</source>
-        <translation type="unfinished"></translation>
+        <translation>längs versetzt</translation>
     </message>
     <message>
         <source>moved {across} across, {along} along</source>
-        <translation type="unfinished"></translation>
+        <translation>{across} quer, {along} längs versetzt</translation>
     </message>
     <message>
         <source>name</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>bezeichnung</translation>
     </message>
     <message>
         <source>nearly always</source>
-        <translation type="unfinished"></translation>
+        <translation>fast immer</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>no edge</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Kante</translation>
     </message>
     <message>
         <source>no.</source>
-        <translation type="unfinished"></translation>
+        <translation>St.</translation>
     </message>
     <message>
         <source>node {i} of this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten {i} dieser Linie</translation>
     </message>
     <message>
         <source>node {number} of the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten {number} des Umrisses</translation>
     </message>
     <message>
         <source>node {number} of the {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten {number} ({of})</translation>
     </message>
     <message>
         <source>node {number} of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten {number} von {slot}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>none chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner gewählt</translation>
     </message>
     <message>
         <source>none: nothing in the way</source>
-        <translation type="unfinished"></translation>
+        <translation>keine: nichts im Weg</translation>
     </message>
     <message>
         <source>none: the axis never meets that edge</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner: die Achse trifft diese Kante nie</translation>
     </message>
     <message>
         <source>none: the bore is as wide as the outside</source>
-        <translation type="unfinished"></translation>
+        <translation>keine: die Bohrung ist so weit wie außen</translation>
     </message>
     <message>
         <source>not all of it arrived there</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht alles ist dort angekommen</translation>
     </message>
     <message>
         <source>not at {mark}, squared</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bei {mark}, gewinkelt</translation>
     </message>
     <message>
         <source>not guided by the template</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Schablone nicht geführt</translation>
     </message>
     <message>
         <source>not here</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht hier</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>not said in its record</source>
@@ -10088,453 +10076,453 @@
     </message>
     <message>
         <source>not there</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht hier</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>note</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>nothing more is taken there</source>
-        <translation type="unfinished"></translation>
+        <translation>dort wird nichts mehr angenommen</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattel</translation>
     </message>
     <message>
         <source>nut</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sattel</translation>
     </message>
     <message>
         <source>nut end</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sattelende</translation>
     </message>
     <message>
         <source>nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattellinie</translation>
     </message>
     <message>
         <source>nut line</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sattellinie</translation>
     </message>
     <message>
         <source>nut line on the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattellinie auf der Mittellinie</translation>
     </message>
     <message>
         <source>nut, bass end</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattel, Bassende</translation>
     </message>
     <message>
         <source>nut, treble end</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattel, Diskantende</translation>
     </message>
     <message>
         <source>of</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>teil</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>offset</source>
-        <translation type="unfinished"></translation>
+        <translation>Versatz</translation>
     </message>
     <message>
         <source>old</source>
-        <translation type="unfinished"></translation>
+        <translation>alt</translation>
     </message>
     <message>
         <source>on the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Mittellinie</translation>
     </message>
     <message>
         <source>on the centreline or mirrored about it</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Mittellinie oder zu ihr gespiegelt</translation>
     </message>
     <message>
         <source>on the centreline, {along} along</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Mittellinie, {along} längs</translation>
     </message>
     <message>
         <source>on the centreline, {along} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Mittellinie, {along} von der Sattellinie</translation>
     </message>
     <message>
         <source>on the shank</source>
-        <translation type="unfinished"></translation>
+        <translation>am Schaft</translation>
     </message>
     <message>
         <source>on the template</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Schablone</translation>
     </message>
     <message>
         <source>on the template below</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Schablone darunter</translation>
     </message>
     <message>
         <source>on the tip</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Spitze</translation>
     </message>
     <message>
         <source>on the wall already cut</source>
-        <translation type="unfinished"></translation>
+        <translation>an der schon geschnittenen Wand</translation>
     </message>
     <message>
         <source>on {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>auf {edge}</translation>
     </message>
     <message>
         <source>one hole</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Bohrung</translation>
     </message>
     <message>
         <source>only {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>nur {length}</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>open, its walls stand</source>
-        <translation type="unfinished"></translation>
+        <translation>offen, die Wände stehen</translation>
     </message>
     <message>
         <source>opening as large as the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung so groß wie der Schlitz</translation>
     </message>
     <message>
         <source>opening {by} larger all round</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung ringsum {by} größer</translation>
     </message>
     <message>
         <source>opening {by} smaller all round</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung ringsum {by} kleiner</translation>
     </message>
     <message>
         <source>openings the same size as the slots, outside the same size as the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen so groß wie die Schlitze, außen so groß wie der Umriss</translation>
     </message>
     <message>
         <source>openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen ringsum {offset} kleiner als der Umriss</translation>
     </message>
     <message>
         <source>openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnungen ringsum {offset} kleiner als die Schlitze, außen ringsum {offset} größer als der Umriss</translation>
     </message>
     <message>
         <source>operation</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsgang</translation>
     </message>
     <message>
         <source>operation</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>arbeitsgang</translation>
     </message>
     <message>
         <source>opposite {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>gegenüber {id}</translation>
     </message>
     <message>
         <source>outer string on the {side} side</source>
-        <translation type="unfinished"></translation>
+        <translation>äußere Saite, Seite {side}</translation>
     </message>
     <message>
         <source>outline</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Umriss</translation>
     </message>
     <message>
         <source>over</source>
-        <translation type="unfinished"></translation>
+        <translation>über</translation>
     </message>
     <message>
         <source>over 98 in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>über 98 von 100</translation>
     </message>
     <message>
         <source>over pins</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>über Stifte</translation>
     </message>
     <message>
         <source>over the post</source>
-        <translation type="unfinished"></translation>
+        <translation>über die Welle</translation>
     </message>
     <message>
         <source>over the walls</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>über die Wände</translation>
     </message>
     <message>
         <source>over the wood</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>über das Holz</translation>
     </message>
     <message>
         <source>over {n:,} in {whole:,}</source>
-        <translation type="unfinished"></translation>
+        <translation>über {n:,} von {whole:,}</translation>
     </message>
     <message>
         <source>page {number} of {all}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {number} von {all}</translation>
     </message>
     <message>
         <source>page {page}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {page}</translation>
     </message>
     <message>
         <source>pages {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten {first} bis {last}</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>pass {index} of {passes}, {side} up: {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang {index} von {passes}, {side} oben: {bit}</translation>
     </message>
     <message>
         <source>patterns</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrbilder</translation>
     </message>
     <message>
         <source>patterns</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrbilder</translation>
     </message>
     <message>
         <source>pictures</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild(er)</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>piece</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>stueck</translation>
     </message>
     <message>
         <source>pilot</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorb.</translation>
     </message>
     <message>
         <source>pilot</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorbohrung</translation>
     </message>
     <message>
         <source>pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Stift</translation>
     </message>
     <message>
         <source>pin</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stift</translation>
     </message>
     <message>
         <source>pin hole</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stiftloch</translation>
     </message>
     <message>
         <source>pin holes</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stiftlöcher</translation>
     </message>
     <message>
         <source>pin outside, {wide}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stift außerhalb, {wide}</translation>
     </message>
     <message>
         <source>pins</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stifte</translation>
     </message>
     <message>
         <source>plain</source>
-        <translation type="unfinished"></translation>
+        <translation>blank</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>planned</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>planned, min</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant, min</translation>
     </message>
     <message>
         <source>plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte</translation>
     </message>
     <message>
         <source>points</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Punkt(e)</translation>
     </message>
     <message>
         <source>post</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>post</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>post bore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wellenbohrung</translation>
     </message>
     <message>
         <source>post bores</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wellenbohrungen</translation>
     </message>
     <message>
         <source>practice</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Probestück</translation>
     </message>
     <message>
         <source>practice piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Probestück</translation>
     </message>
     <message>
         <source>press and drag to lay a section line</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken und ziehen, um eine Schnittlinie zu legen</translation>
     </message>
     <message>
         <source>press on the first thing</source>
-        <translation type="unfinished"></translation>
+        <translation>das erste Teil anklicken</translation>
     </message>
     <message>
         <source>press where one end goes</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken, wohin ein Ende kommt</translation>
     </message>
     <message>
         <source>press where the line begins</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken, wo die Linie beginnt</translation>
     </message>
     <message>
         <source>press where the {what} goes</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken, wohin es kommt: {what}</translation>
     </message>
     <message>
         <source>printed on the cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Fräser aufgedruckt</translation>
     </message>
     <message>
         <source>printed paper</source>
-        <translation type="unfinished"></translation>
+        <translation>gedrucktes Papier</translation>
     </message>
     <message>
         <source>rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius</translation>
     </message>
     <message>
         <source>radius</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Radius</translation>
     </message>
     <message>
         <source>radius {radius}, length {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius {radius}, Länge {length}</translation>
     </message>
     <message>
         <source>radius {radius}, {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius {radius}, {length}</translation>
     </message>
     <message>
         <source>rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Wange</translation>
     </message>
     <message>
         <source>rail</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wange</translation>
     </message>
     <message>
         <source>raised end</source>
-        <translation type="unfinished"></translation>
+        <translation>angehoben</translation>
     </message>
     <message>
         <source>ramp</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe</translation>
     </message>
     <message>
         <source>ramp</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rampe</translation>
     </message>
     <message>
         <source>ramp of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe von {slot}</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>gelesen</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>real</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>echtes Stück</translation>
     </message>
     <message>
         <source>real piece</source>
-        <translation type="unfinished"></translation>
+        <translation>echtes Stück</translation>
     </message>
     <message>
         <source>reamer {diameter:g}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibahle {diameter:g}</translation>
     </message>
     <message>
         <source>references to what the file does not hold</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Verweis(e) auf etwas, das der Datei fehlt</translation>
     </message>
     <message>
         <source>regions</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Region(en)</translation>
     </message>
     <message>
         <source>removed</source>
@@ -10542,43 +10530,43 @@
     </message>
     <message>
         <source>rounded by {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>gerundet um {depth}</translation>
     </message>
     <message>
         <source>rout</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fräsen</translation>
     </message>
     <message>
         <source>rout outline</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Umriss fräsen</translation>
     </message>
     <message>
         <source>routed {deep} of {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>{deep} von {depth} gefräst</translation>
     </message>
     <message>
         <source>router</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Oberfräse</translation>
     </message>
     <message>
         <source>routes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräswege</translation>
     </message>
     <message>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <source>rows</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <source>same step as from {a} to {b}</source>
-        <translation type="unfinished"></translation>
+        <translation>gleicher Schritt wie von {a} zu {b}</translation>
     </message>
     <message>
         <source>saved</source>
@@ -10587,93 +10575,93 @@
     <message>
         <source>saw</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sägen</translation>
     </message>
     <message>
         <source>screw</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenloch</translation>
     </message>
     <message>
         <source>screw holes</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenlöcher</translation>
     </message>
     <message>
         <source>screw pilot</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schraubenvorbohrung</translation>
     </message>
     <message>
         <source>seat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz</translation>
     </message>
     <message>
         <source>seat</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sitz</translation>
     </message>
     <message>
         <source>section</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>abschnitt</translation>
     </message>
     <message>
         <source>section of {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt von {length}</translation>
     </message>
     <message>
         <source>seen from the back</source>
-        <translation type="unfinished"></translation>
+        <translation>von hinten gesehen</translation>
     </message>
     <message>
         <source>seen to</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>setting up and changing over</source>
-        <translation type="unfinished"></translation>
+        <translation>Rüsten und Umrüsten</translation>
     </message>
     <message>
         <source>shank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaft</translation>
     </message>
     <message>
         <source>shaped like the head</source>
-        <translation type="unfinished"></translation>
+        <translation>geformt wie die Kopfplatte</translation>
     </message>
     <message>
         <source>shapes on paper pages</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Form(en) auf Papierseiten</translation>
     </message>
     <message>
         <source>shapes with a broken transform</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Form(en) mit fehlerhafter Abbildung</translation>
     </message>
     <message>
         <source>shapes with impossible coordinates</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Form(en) mit unmöglichen Koordinaten</translation>
     </message>
     <message>
         <source>shapes without length</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Form(en) ohne Länge</translation>
     </message>
     <message>
         <source>shapes without line or fill</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Form(en) ohne Linie und Füllung</translation>
     </message>
     <message>
         <source>sharp: a cutter leaves wood to pare</source>
-        <translation type="unfinished"></translation>
+        <translation>scharf: jeder Fräser lässt Holz zum Nachstechen</translation>
     </message>
     <message>
         <source>sharp: every cutter leaves wood</source>
-        <translation type="unfinished"></translation>
+        <translation>scharf: jeder Fräser lässt Holz</translation>
     </message>
     <message>
         <source>shown now</source>
@@ -10682,338 +10670,338 @@
     <message>
         <source>side</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>side angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenwinkel</translation>
     </message>
     <message>
         <source>side bore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbohrung</translation>
     </message>
     <message>
         <source>side counterbore</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>seitliche Senkung</translation>
     </message>
     <message>
         <source>side_up</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>seite_oben</translation>
     </message>
     <message>
         <source>slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz</translation>
     </message>
     <message>
         <source>slot</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz</translation>
     </message>
     <message>
         <source>slots</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schlitze</translation>
     </message>
     <message>
         <source>slower than this router turns</source>
-        <translation type="unfinished"></translation>
+        <translation>langsamer, als diese Oberfräse dreht</translation>
     </message>
     <message>
         <source>smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>glatt</translation>
     </message>
     <message>
         <source>solid bodies</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volumenkörper</translation>
     </message>
     <message>
         <source>spoil board</source>
-        <translation type="unfinished"></translation>
+        <translation>Opferbrett</translation>
     </message>
     <message>
         <source>spoiled {chance}</source>
-        <translation type="unfinished"></translation>
+        <translation>verdorben {chance}</translation>
     </message>
     <message>
         <source>spoils the work</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>verdirbt die Arbeit</translation>
     </message>
     <message>
         <source>square to the edge before</source>
-        <translation type="unfinished"></translation>
+        <translation>rechtwinklig zur Kante davor</translation>
     </message>
     <message>
         <source>square to {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>rechtwinklig zu {edge}</translation>
     </message>
     <message>
         <source>stands off</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt hohl</translation>
     </message>
     <message>
         <source>stands off {gap}</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt {gap} hohl</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>start_x_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>beginn_x_mm</translation>
     </message>
     <message>
         <source>start_y_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>beginn_y_mm</translation>
     </message>
     <message>
         <source>start_z_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>beginn_z_mm</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>step</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>schritt</translation>
     </message>
     <message>
         <source>steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>steps of the running order</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte der Arbeitsfolge</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>stop depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagtiefe</translation>
     </message>
     <message>
         <source>stop {stop}, point {point} more</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlag {stop}, Spitze noch {point}</translation>
     </message>
     <message>
         <source>stop_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>anschlag_mm</translation>
     </message>
     <message>
         <source>straight</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade</translation>
     </message>
     <message>
         <source>straight on</source>
-        <translation type="unfinished"></translation>
+        <translation>geradeaus</translation>
     </message>
     <message>
         <source>string</source>
-        <translation type="unfinished"></translation>
+        <translation>Saite</translation>
     </message>
     <message>
         <source>strings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiten</translation>
     </message>
     <message>
         <source>surface</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>seite</translation>
     </message>
     <message>
         <source>surfaces</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche(n)</translation>
     </message>
     <message>
         <source>table</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>tisch</translation>
     </message>
     <message>
         <source>table level</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch waagrecht</translation>
     </message>
     <message>
         <source>table level, {fence}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch waagrecht, {fence}</translation>
     </message>
     <message>
         <source>table tilt of side bores</source>
-        <translation type="unfinished"></translation>
+        <translation>Tischneigung der Seitenbohrungen</translation>
     </message>
     <message>
         <source>table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch um {tilt} geneigt ({blocks} Klötze auf {base}), Ende angehoben: {end}, {fence}</translation>
     </message>
     <message>
         <source>tables</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle(n)</translation>
     </message>
     <message>
         <source>template</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone</translation>
     </message>
     <message>
         <source>template</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schablone</translation>
     </message>
     <message>
         <source>template and following</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone und Führung</translation>
     </message>
     <message>
         <source>template as DXF and SVG, tables as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone als DXF und SVG, Tabellen als CSV</translation>
     </message>
     <message>
         <source>template below</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schablone darunter</translation>
     </message>
     <message>
         <source>template board</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonenbrett</translation>
     </message>
     <message>
         <source>template laid on the marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone auf den Anrissen</translation>
     </message>
     <message>
         <source>template on its pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone auf ihren Stiften</translation>
     </message>
     <message>
         <source>template {wide}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablone {wide}</translation>
     </message>
     <message>
         <source>texts</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Text(e)</translation>
     </message>
     <message>
         <source>the best order</source>
-        <translation type="unfinished"></translation>
+        <translation>die beste Folge</translation>
     </message>
     <message>
         <source>the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bohrung</translation>
     </message>
     <message>
         <source>the bore meets no slot</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bohrung trifft keinen Schlitz</translation>
     </message>
     <message>
         <source>the centre of the {operation}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mitte: {operation}</translation>
     </message>
     <message>
         <source>the cutter and its line</source>
-        <translation type="unfinished"></translation>
+        <translation>den Fräser und seine Linie</translation>
     </message>
     <message>
         <source>the disk can only be read</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger ist nur lesbar</translation>
     </message>
     <message>
         <source>the disk is full</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger ist voll</translation>
     </message>
     <message>
         <source>the disk refuses it</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger verweigert es</translation>
     </message>
     <message>
         <source>the disk reports a fault</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger meldet einen Fehler</translation>
     </message>
     <message>
         <source>the drill's wander in {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Verlaufen des Bohrers bei {what}</translation>
     </message>
     <message>
         <source>the drive does not answer</source>
-        <translation type="unfinished"></translation>
+        <translation>das Laufwerk antwortet nicht</translation>
     </message>
     <message>
         <source>the edge of the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand der Schablone</translation>
     </message>
     <message>
         <source>the face beside {feature}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Vorderseite neben {feature}</translation>
     </message>
     <message>
         <source>the file</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei</translation>
     </message>
     <message>
         <source>the file is protected against writing</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist schreibgeschützt</translation>
     </message>
     <message>
         <source>the file would be larger than that disk allows</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei wäre größer, als der Datenträger erlaubt</translation>
     </message>
     <message>
         <source>the finish</source>
-        <translation type="unfinished"></translation>
+        <translation>den Lack</translation>
     </message>
     <message>
         <source>the finished edge</source>
-        <translation type="unfinished"></translation>
+        <translation>die fertige Kante</translation>
     </message>
     <message>
         <source>the first end</source>
-        <translation type="unfinished"></translation>
+        <translation>das erste Ende</translation>
     </message>
     <message>
         <source>the first node: closes the line</source>
-        <translation type="unfinished"></translation>
+        <translation>der erste Knoten: schließt die Linie</translation>
     </message>
     <message>
         <source>the fit of the bushing</source>
-        <translation type="unfinished"></translation>
+        <translation>den Sitz der Buchse</translation>
     </message>
     <message>
         <source>the fit of the template on its pins</source>
-        <translation type="unfinished"></translation>
+        <translation>den Sitz der Schablone auf ihren Stiften</translation>
     </message>
     <message>
         <source>the fit of {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>den Sitz von {tuner}</translation>
     </message>
     <message>
         <source>the glue line of {ear}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leimfuge von {ear}</translation>
     </message>
     <message>
         <source>the hole of {pin}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Loch von {pin}</translation>
     </message>
     <message>
         <source>the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>der Entwurf</translation>
     </message>
     <message>
         <source>the mark of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anriss von {what}</translation>
     </message>
     <message>
         <source>the middle of string {name}</source>
@@ -11021,371 +11009,371 @@
     </message>
     <message>
         <source>the name leads round in a circle</source>
-        <translation type="unfinished"></translation>
+        <translation>der Name führt im Kreis herum</translation>
     </message>
     <message>
         <source>the nut end of {opening}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sattelende von {opening}</translation>
     </message>
     <message>
         <source>the nut's</source>
-        <translation type="unfinished"></translation>
+        <translation>die des Sattels</translation>
     </message>
     <message>
         <source>the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss</translation>
     </message>
     <message>
         <source>the pattern asks for {kind}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Bohrbild verlangt {kind}</translation>
     </message>
     <message>
         <source>the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>das Bild</translation>
     </message>
     <message>
         <source>the pin holes</source>
-        <translation type="unfinished"></translation>
+        <translation>die Stiftlöcher</translation>
     </message>
     <message>
         <source>the place of the plate of {tuner}</source>
-        <translation type="unfinished"></translation>
+        <translation>den Platz der Platte von {tuner}</translation>
     </message>
     <message>
         <source>the place of the template</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz der Schablone</translation>
     </message>
     <message>
         <source>the pricked centres</source>
-        <translation type="unfinished"></translation>
+        <translation>die angekörnten Mitten</translation>
     </message>
     <message>
         <source>the printer</source>
-        <translation type="unfinished"></translation>
+        <translation>den Drucker</translation>
     </message>
     <message>
         <source>the rails beside {feature}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wangen neben {feature}</translation>
     </message>
     <message>
         <source>the ramp of {opening}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe von {opening}</translation>
     </message>
     <message>
         <source>the router plunges {plunge} and the template takes {template} of that</source>
-        <translation type="unfinished"></translation>
+        <translation>der Hub der Oberfräse ist {plunge}, und die Schablone nimmt davon {template}</translation>
     </message>
     <message>
         <source>the sanded surfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>die geschliffenen Flächen</translation>
     </message>
     <message>
         <source>the seat of {feature}</source>
-        <translation type="unfinished"></translation>
+        <translation>den Sitz von {feature}</translation>
     </message>
     <message>
         <source>the square edge of {feature}</source>
-        <translation type="unfinished"></translation>
+        <translation>die gerade Kante von {feature}</translation>
     </message>
     <message>
         <source>the square {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>die gerade Kante: {edge}</translation>
     </message>
     <message>
         <source>the stop depth of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Anschlagtiefe von {what}</translation>
     </message>
     <message>
         <source>the stretch of the {paper}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dehnung: {paper}</translation>
     </message>
     <message>
         <source>the system refuses that name</source>
-        <translation type="unfinished"></translation>
+        <translation>das System verweigert diesen Namen</translation>
     </message>
     <message>
         <source>the template</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schablone</translation>
     </message>
     <message>
         <source>the tilt of {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Neigung von {what}</translation>
     </message>
     <message>
         <source>the wall already cut</source>
-        <translation type="unfinished"></translation>
+        <translation>die schon geschnittene Wand</translation>
     </message>
     <message>
         <source>the wall already cut guides</source>
-        <translation type="unfinished"></translation>
+        <translation>die schon geschnittene Wand führt</translation>
     </message>
     <message>
         <source>the wall of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wand von {slot}</translation>
     </message>
     <message>
         <source>the whole head</source>
-        <translation type="unfinished"></translation>
+        <translation>die ganze Kopfplatte</translation>
     </message>
     <message>
         <source>the wood between {feature} and the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>das Holz zwischen {feature} und dem Umriss</translation>
     </message>
     <message>
         <source>the wood between {feature} and {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Holz zwischen {feature} und {slot}</translation>
     </message>
     <message>
         <source>the {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot}</translation>
     </message>
     <message>
         <source>there is a folder or a device of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>dort ist ein Ordner oder Gerät dieses Namens</translation>
     </message>
     <message>
         <source>they meet in the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>sie treffen sich im Holz</translation>
     </message>
     <message>
         <source>thick</source>
-        <translation type="unfinished"></translation>
+        <translation>dick</translation>
     </message>
     <message>
         <source>thickness</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>thickness of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke des Rohlings</translation>
     </message>
     <message>
         <source>thickness_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>dicke_mm</translation>
     </message>
     <message>
         <source>thin {chance}</source>
-        <translation type="unfinished"></translation>
+        <translation>dünn {chance}</translation>
     </message>
     <message>
         <source>this point</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Punkt</translation>
     </message>
     <message>
         <source>through</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgehend</translation>
     </message>
     <message>
         <source>through</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>durchgehend</translation>
     </message>
     <message>
         <source>through the face</source>
-        <translation type="unfinished"></translation>
+        <translation>durch die Vorderseite</translation>
     </message>
     <message>
         <source>through the side</source>
-        <translation type="unfinished"></translation>
+        <translation>durch die Seite</translation>
     </message>
     <message>
         <source>through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
-        <translation type="unfinished"></translation>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} lang, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
     </message>
     <message>
         <source>through, on a spoil board</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgehend, auf einem Opferbrett</translation>
     </message>
     <message>
         <source>through, {stop} with the point</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgehend, {stop} mit der Spitze</translation>
     </message>
     <message>
         <source>tight</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>knapp</translation>
     </message>
     <message>
         <source>tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung</translation>
     </message>
     <message>
         <source>tilt_degrees</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>neigung_grad</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>timed, and no longer in the order</source>
-        <translation type="unfinished"></translation>
+        <translation>gestoppt, aber nicht mehr in der Folge</translation>
     </message>
     <message>
         <source>timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhr</translation>
     </message>
     <message>
         <source>tip</source>
         <comment>of a bit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>tip</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>tip end</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Spitzenende</translation>
     </message>
     <message>
         <source>title</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>titel</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>to full diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zum vollen Durchmesser</translation>
     </message>
     <message>
         <source>to point</source>
-        <translation type="unfinished"></translation>
+        <translation>bis Spitze</translation>
     </message>
     <message>
         <source>to the bass</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Bass</translation>
     </message>
     <message>
         <source>to the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Kante</translation>
     </message>
     <message>
         <source>to the point</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zur Spitze</translation>
     </message>
     <message>
         <source>to the treble</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Diskant</translation>
     </message>
     <message>
         <source>together</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammen</translation>
     </message>
     <message>
         <source>together, {piece}</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammen, {piece}</translation>
     </message>
     <message>
         <source>too fat</source>
-        <translation type="unfinished"></translation>
+        <translation>zu dick</translation>
     </message>
     <message>
         <source>too short</source>
-        <translation type="unfinished"></translation>
+        <translation>zu kurz</translation>
     </message>
     <message>
         <source>tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug</translation>
     </message>
     <message>
         <source>total</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>summe</translation>
     </message>
     <message>
         <source>touching {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>berührt {edge}</translation>
     </message>
     <message>
         <source>treble</source>
-        <translation type="unfinished"></translation>
+        <translation>Diskant</translation>
     </message>
     <message>
         <source>treble</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diskant</translation>
     </message>
     <message>
         <source>treble edge</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diskantkante</translation>
     </message>
     <message>
         <source>treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>Diskantseite</translation>
     </message>
     <message>
         <source>tuner: {pattern}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechanik: {pattern}</translation>
     </message>
     <message>
         <source>tuners</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken</translation>
     </message>
     <message>
         <source>tuners on the bass side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken auf der Bassseite</translation>
     </message>
     <message>
         <source>tuners on the treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken auf der Diskantseite</translation>
     </message>
     <message>
         <source>tuners through the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken durch die Vorderseite</translation>
     </message>
     <message>
         <source>tuners through the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mechaniken durch die Seite</translation>
     </message>
     <message>
         <source>turn the template over</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schablone wenden</translation>
     </message>
     <message>
         <source>twice</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>doppelt</translation>
     </message>
     <message>
         <source>twice full size</source>
-        <translation type="unfinished"></translation>
+        <translation>doppelte Größe</translation>
     </message>
     <message>
         <source>twist</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Spiralbohrer</translation>
     </message>
     <message>
         <source>twist drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiralbohrer</translation>
     </message>
     <message>
         <source>unbounded lines</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbegrenzte Linie(n)</translation>
     </message>
     <message>
         <source>under</source>
-        <translation type="unfinished"></translation>
+        <translation>unter</translation>
     </message>
     <message>
         <source>under 1 in {n:,}</source>
-        <translation type="unfinished"></translation>
+        <translation>unter 1 von {n:,}</translation>
     </message>
     <message>
         <source>under the post</source>
-        <translation type="unfinished"></translation>
+        <translation>unter die Welle</translation>
     </message>
     <message>
         <source>undone</source>
@@ -11394,69 +11382,69 @@
     <message>
         <source>unit</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>einheit</translation>
     </message>
     <message>
         <source>unsafe</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>unsicher</translation>
     </message>
     <message>
         <source>unwise</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>unklug</translation>
     </message>
     <message>
         <source>up to {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {depth}</translation>
     </message>
     <message>
         <source>up to {turns:,.0f} turns a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {turns:,.0f} Umdrehungen je Minute</translation>
     </message>
     <message>
         <source>upright</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>stehende</translation>
     </message>
     <message>
         <source>upright over its node</source>
-        <translation type="unfinished"></translation>
+        <translation>senkrecht über seinem Knoten</translation>
     </message>
     <message>
         <source>use thinner pins</source>
-        <translation type="unfinished"></translation>
+        <translation>dünnere Stifte nehmen</translation>
     </message>
     <message>
         <source>use thinner pins, or cut the template from a board as large as the blank and let them stand in the waste</source>
-        <translation type="unfinished"></translation>
+        <translation>dünnere Stifte nehmen oder die Schablone aus einem Brett so groß wie der Rohling schneiden und sie im Abfall stehen lassen</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <source>usual for its diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich für seinen Durchmesser</translation>
     </message>
     <message>
         <source>value</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>wert</translation>
     </message>
     <message>
         <source>viewports</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ansichtsfenster</translation>
     </message>
     <message>
         <source>wall already cut</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>schon geschnittene Wand</translation>
     </message>
     <message>
         <source>wall of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand von {slot}</translation>
     </message>
     <message>
         <source>was not there</source>
@@ -11465,83 +11453,83 @@
     <message>
         <source>waste</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abfall</translation>
     </message>
     <message>
         <source>waste holes</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Räumbohrungen</translation>
     </message>
     <message>
         <source>waste sawn out</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfall ausgesägt</translation>
     </message>
     <message>
         <source>web</source>
-        <translation type="unfinished"></translation>
+        <translation>Steg</translation>
     </message>
     <message>
         <source>web</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Steg</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>white page backgrounds</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>weiße(r) Seitenhintergrund</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>width</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>width of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Rohlings</translation>
     </message>
     <message>
         <source>width of the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Sattels</translation>
     </message>
     <message>
         <source>width_mm</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>breite_mm</translation>
     </message>
     <message>
         <source>wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>wood</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>wood screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzschraube</translation>
     </message>
     <message>
         <source>words</source>
         <comment>column</comment>
-        <translation type="unfinished"></translation>
+        <translation>worte</translation>
     </message>
     <message>
         <source>work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>wrap paper</source>
         <comment>term</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hüllbogen</translation>
     </message>
     <message>
         <source>written</source>
@@ -11549,55 +11537,55 @@
     </message>
     <message>
         <source>wrong here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier falsch</translation>
     </message>
     <message>
         <source>x from the bass edge of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>x von der Basskante des Rohlings</translation>
     </message>
     <message>
         <source>x from the centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>x von der Mittellinie</translation>
     </message>
     <message>
         <source>x from the treble edge of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>x von der Diskantkante des Rohlings</translation>
     </message>
     <message>
         <source>x, below face</source>
-        <translation type="unfinished"></translation>
+        <translation>x, unter vorn</translation>
     </message>
     <message>
         <source>y from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>y von der Sattellinie</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>you have no right to write there</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben dort kein Schreibrecht</translation>
     </message>
     <message>
         <source>your own order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre eigene Folge</translation>
     </message>
     <message>
         <source>your share of the disk is used up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Anteil am Datenträger ist aufgebraucht</translation>
     </message>
     <message>
         <source>{across} across to the bass, {along} along</source>
-        <translation type="unfinished"></translation>
+        <translation>{across} quer zum Bass, {along} längs</translation>
     </message>
     <message>
         <source>{across} across to the treble, {along} along</source>
-        <translation type="unfinished"></translation>
+        <translation>{across} quer zum Diskant, {along} längs</translation>
     </message>
     <message>
         <source>{across} to the bass side, {along} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{across} zur Bassseite, {along} von der Sattellinie</translation>
     </message>
     <message>
         <source>{across} to the bass side, {along} from the nut line.</source>
@@ -11605,7 +11593,7 @@
     </message>
     <message>
         <source>{across} to the treble side, {along} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{across} zur Diskantseite, {along} von der Sattellinie</translation>
     </message>
     <message>
         <source>{across} to the treble side, {along} from the nut line.</source>
@@ -11613,311 +11601,311 @@
     </message>
     <message>
         <source>{across}, on the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{across}, auf der Sattellinie</translation>
     </message>
     <message>
         <source>{across}, {along} behind the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{across}, {along} hinter der Sattellinie</translation>
     </message>
     <message>
         <source>{across}, {along} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{across}, {along} von der Sattellinie</translation>
     </message>
     <message>
         <source>{angle:.1f} degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>{angle:.1f} Grad</translation>
     </message>
     <message>
         <source>{apart} apart, {why}: the template turns over on them</source>
-        <translation type="unfinished"></translation>
+        <translation>{apart} auseinander, {why}: die Schablone wird darauf gewendet</translation>
     </message>
     <message>
         <source>{apart} apart, {why}; the template stays face up, so they need not be mirrored</source>
-        <translation type="unfinished"></translation>
+        <translation>{apart} auseinander, {why}; die Schablone bleibt mit der Vorderseite oben, sie müssen nicht gespiegelt sein</translation>
     </message>
     <message>
         <source>{area} in {n} place, up to {depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{area} an {n} Stelle, bis {depth} tief</translation>
     </message>
     <message>
         <source>{area} in {n} places, up to {depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{area} an {n} Stellen, bis {depth} tief</translation>
     </message>
     <message>
         <source>{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to {depth} mm deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>{at} behält {area} mm2 Holz in Ecken, die enger sind als der Fräser mit {cutter} mm, bis {depth} mm tief.</translation>
     </message>
     <message>
         <source>{at} of {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>{at} von {of}</translation>
     </message>
     <message>
         <source>{bits} then {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bits}, dann {bit}</translation>
     </message>
     <message>
         <source>{bit} does not do {opening}: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} schafft {opening} nicht: {reason}</translation>
     </message>
     <message>
         <source>{bit} does {opening} only from both sides: it is not guided at every depth from the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} schafft {opening} nur von beiden Seiten: von der Vorderseite ist er nicht in jeder Tiefe geführt.</translation>
     </message>
     <message>
         <source>{bit} in {bush}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} in {bush}</translation>
     </message>
     <message>
         <source>{bit} reaches {a} of {b} mm in {opening}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} reicht {a} von {b} mm tief in {opening}.</translation>
     </message>
     <message>
         <source>{bit} standing {out} below the router's base</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit}, der {out} unter die Fußplatte reicht,</translation>
     </message>
     <message>
         <source>{bit} with a bearing {high} high</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} mit {high} hohem Anlaufring</translation>
     </message>
     <message>
         <source>{bit} with a cutting length of {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} mit {length} langen Schneiden</translation>
     </message>
     <message>
         <source>{bit} with a cutting length of {length}, standing {stick_out} below the router's base, would, {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} mit {length} langen Schneiden, der {stick_out} unter die Fußplatte reicht, ginge, {done}.</translation>
     </message>
     <message>
         <source>{bit} with a shank of {shank}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} mit {shank} Schaft</translation>
     </message>
     <message>
         <source>{bit} with {bush}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} mit {bush}</translation>
     </message>
     <message>
         <source>{bit} would, {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit} ginge, {done}.</translation>
     </message>
     <message>
         <source>{bit}: at most {most:,.0f} turns a minute ({source}), and the router's slowest setting is {slowest:,.0f}: do not run it in this router.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit}: höchstens {most:,.0f} Umdrehungen je Minute ({source}); die langsamste Stufe der Oberfräse ist {slowest:,.0f}: nicht in dieser Oberfräse laufen lassen.</translation>
     </message>
     <message>
         <source>{bit}: at most {most:,.0f} turns a minute ({source}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit}: höchstens {most:,.0f} Umdrehungen je Minute ({source}).</translation>
     </message>
     <message>
         <source>{bit}: set {setting:,.0f} turns a minute, rim speed {rim_speed}; at most {most:,.0f} ({source}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{bit}: {setting:,.0f} Umdrehungen je Minute einstellen, Schnittgeschwindigkeit {rim_speed}; höchstens {most:,.0f} ({source}).</translation>
     </message>
     <message>
         <source>{board}: opening the same size as the finished slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Öffnung so groß wie der fertige Schlitz.</translation>
     </message>
     <message>
         <source>{board}: opening {by} larger all round than the finished slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Öffnung ringsum {by} größer als der fertige Schlitz.</translation>
     </message>
     <message>
         <source>{board}: opening {by} smaller all round than the finished slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Öffnung ringsum {by} kleiner als der fertige Schlitz.</translation>
     </message>
     <message>
         <source>{board}: outside template the same size as the finished outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Außenschablone so groß wie der fertige Umriss.</translation>
     </message>
     <message>
         <source>{board}: outside template {by} larger all round than the finished outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Außenschablone ringsum {by} größer als der fertige Umriss.</translation>
     </message>
     <message>
         <source>{board}: outside template {by} smaller all round than the finished outline.</source>
-        <translation type="unfinished"></translation>
+        <translation>{board}: Außenschablone ringsum {by} kleiner als der fertige Umriss.</translation>
     </message>
     <message>
         <source>{bush} stands {length} out of the base, more than the {template} template is thick, so the base would not sit down: take a thicker template.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bush} steht {length} aus der Fußplatte vor, mehr als die Schablone von {template} dick ist; die Fußplatte säße nicht auf: eine dickere Schablone nehmen.</translation>
     </message>
     <message>
         <source>{by} a slip?</source>
-        <translation type="unfinished"></translation>
+        <translation>{by} ein Schreibfehler?</translation>
     </message>
     <message>
         <source>{by} to the bass side</source>
-        <translation type="unfinished"></translation>
+        <translation>{by} zur Bassseite</translation>
     </message>
     <message>
         <source>{by} to the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>{by} zum Sattel</translation>
     </message>
     <message>
         <source>{by} to the tip</source>
-        <translation type="unfinished"></translation>
+        <translation>{by} zur Spitze</translation>
     </message>
     <message>
         <source>{by} to the treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>{by} zur Diskantseite</translation>
     </message>
     <message>
         <source>{called} breaks out of the outline by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: bricht {measured} mm aus dem Umriss aus.</translation>
     </message>
     <message>
         <source>{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: bricht {measured} mm aus dem Umriss aus; {needed} mm Holz gewünscht.</translation>
     </message>
     <message>
         <source>{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: kommt jenseits der eigenen Mündung auf {a} mm an den Umriss; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{called} is cut by the outline: put it at least {needed} mm inside or outside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: wird vom Umriss angeschnitten; mindestens {needed} mm nach innen oder außen setzen.</translation>
     </message>
     <message>
         <source>{called} leaves {a} mm of wood to the outline; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: nur {a} mm Holz bis zum Umriss; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{called} lies outside the outline, {inside} mm from it to the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>{called}: liegt außerhalb des Umrisses, {inside} mm bis zur Mitte.</translation>
     </message>
     <message>
         <source>{cause} ({share:.0f} %)</source>
-        <translation type="unfinished"></translation>
+        <translation>{cause} ({share:.0f} %)</translation>
     </message>
     <message>
         <source>{chance} (all of {trials:,} tried)</source>
-        <translation type="unfinished"></translation>
+        <translation>{chance} (alle {trials:,} Versuche)</translation>
     </message>
     <message>
         <source>{chance} (none of {trials:,} tried)</source>
-        <translation type="unfinished"></translation>
+        <translation>{chance} (keiner von {trials:,} Versuchen)</translation>
     </message>
     <message>
         <source>{chance} (none seen in {trials:,})</source>
-        <translation type="unfinished"></translation>
+        <translation>{chance} (keiner gesehen in {trials:,})</translation>
     </message>
     <message>
         <source>{changes} changes of machine, bit, table or side: no order needs fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>{changes} Wechsel von Maschine, Werkzeug, Tisch oder Seite: keine Folge braucht weniger</translation>
     </message>
     <message>
         <source>{changes} changes of machine, bit, table or side; none can do with fewer than {bound}</source>
-        <translation type="unfinished"></translation>
+        <translation>{changes} Wechsel von Maschine, Werkzeug, Tisch oder Seite; weniger als {bound} gehen nicht</translation>
     </message>
     <message>
         <source>{changes} changes of machine, bit, table or side; the best order has {total}</source>
-        <translation type="unfinished"></translation>
+        <translation>{changes} Wechsel von Maschine, Werkzeug, Tisch oder Seite; die beste Folge hat {total}</translation>
     </message>
     <message>
         <source>{cutter} shank-bearing bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser mit {cutter} und Anlaufring am Schaft</translation>
     </message>
     <message>
         <source>{cutter} straight bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutfräser mit {cutter}</translation>
     </message>
     <message>
         <source>{cutter} tip-bearing bit</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräser mit {cutter} und Anlaufring an der Spitze</translation>
     </message>
     <message>
         <source>{depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth} tief</translation>
     </message>
     <message>
         <source>{depth}, through</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth}, durchgehend</translation>
     </message>
     <message>
         <source>{diameter} follower, {cutter} cutter, offset {offset}</source>
-        <translation type="unfinished"></translation>
+        <translation>Führung {diameter}, Fräser {cutter}, Versatz {offset}</translation>
     </message>
     <message>
         <source>{diameter} steel or dowel, as long as blank and template are thick together</source>
-        <translation type="unfinished"></translation>
+        <translation>{diameter} Stahl oder Dübel, so lang wie Rohling und Schablone zusammen dick sind</translation>
     </message>
     <message>
         <source>{diameter} through</source>
-        <translation type="unfinished"></translation>
+        <translation>{diameter} durchgehend</translation>
     </message>
     <message>
         <source>{diameter} to {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>{diameter} bis {depth}</translation>
     </message>
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>
-        <translation type="unfinished"></translation>
+        <translation>{follower} {diameter} mit Fräser {cutter}</translation>
     </message>
     <message>
         <source>{diameter}, tilt {tilt}, stop {stop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{diameter}, Neigung {tilt}, Anschlag {stop}</translation>
     </message>
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>
-        <translation type="unfinished"></translation>
+        <translation>{diameter}, {depth}, von der {surface}</translation>
     </message>
     <message>
         <source>{drill} {diameter}, not in the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>{drill} {diameter}, nicht im Bestand</translation>
     </message>
     <message>
         <source>{d} goes in from the side: measure y and how far below the face it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>{d} geht von der Seite hinein: y und die Lage unter der Vorderseite messen.</translation>
     </message>
     <message>
         <source>{d} is square to the face: it has neither a tilt nor a depth below the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>{d} steht rechtwinklig zur Vorderseite: ohne Neigung und ohne Lage unter der Vorderseite.</translation>
     </message>
     <message>
         <source>{edge} edge of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante {edge} des Rohlings</translation>
     </message>
     <message>
         <source>{end} end of the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende {end} des Sattels</translation>
     </message>
     <message>
         <source>{end} end of {slot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende {end} von {slot}</translation>
     </message>
     <message>
         <source>{far} apart in the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>{far} auseinander im Holz</translation>
     </message>
     <message>
         <source>{far} from {one} to {two}</source>
-        <translation type="unfinished"></translation>
+        <translation>{far} von {one} bis {two}</translation>
     </message>
     <message>
         <source>{far} to the bass</source>
-        <translation type="unfinished"></translation>
+        <translation>{far} zum Bass</translation>
     </message>
     <message>
         <source>{far} to the treble</source>
-        <translation type="unfinished"></translation>
+        <translation>{far} zum Diskant</translation>
     </message>
     <message>
         <source>{feature} has no place: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>{feature} hat keinen Platz: {why}</translation>
     </message>
     <message>
         <source>{fence} to the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>{fence} bis zur Achse</translation>
     </message>
     <message>
         <source>{file} is no layout, no drawing (DXF, SVG) and no picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} ist weder Entwurf noch Zeichnung (DXF, SVG) noch Bild.</translation>
     </message>
     <message>
         <source>{first} before {then}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} vor {then}</translation>
     </message>
     <message>
         <source>{first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} bis {last}</translation>
     </message>
     <message>
         <source>{grade}: {kind}. {sentence}</source>
@@ -11925,135 +11913,135 @@
     </message>
     <message>
         <source>{harm}, out of turn with {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>{harm}, nicht in der Folge mit {names}</translation>
     </message>
     <message>
         <source>{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} beginnt mit Buchstabe oder Ziffer und enthält nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . -</translation>
     </message>
     <message>
         <source>{head} is too long or too short: {message}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} ist zu lang oder zu kurz: {message}.</translation>
     </message>
     <message>
         <source>{head} must be a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss eine Zahl sein.</translation>
     </message>
     <message>
         <source>{head} must be a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss eine ganze Zahl sein.</translation>
     </message>
     <message>
         <source>{head} must be above {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss über {number} liegen.</translation>
     </message>
     <message>
         <source>{head} must be at least {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss mindestens {number} sein.</translation>
     </message>
     <message>
         <source>{head} must be at most {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} darf höchstens {number} sein.</translation>
     </message>
     <message>
         <source>{head} must be below {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss unter {number} liegen.</translation>
     </message>
     <message>
         <source>{head} must be words.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss aus Worten bestehen.</translation>
     </message>
     <message>
         <source>{head} must be yes or no.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} muss ja oder nein sein.</translation>
     </message>
     <message>
         <source>{here}, not {there}</source>
-        <translation type="unfinished"></translation>
+        <translation>{here}, nicht {there}</translation>
     </message>
     <message>
         <source>{holes} for the waste, deepest {deep}</source>
-        <translation type="unfinished"></translation>
+        <translation>{holes} für den Abfall, größte Tiefe {deep}</translation>
     </message>
     <message>
         <source>{holes} holes · {drilling} drilling operations</source>
-        <translation type="unfinished"></translation>
+        <translation>{holes} Bohrungen · {drilling} Bohrgänge</translation>
     </message>
     <message>
         <source>{holes} in {drillings} drillings</source>
-        <translation type="unfinished"></translation>
+        <translation>{holes} in {drillings} Bohrgängen</translation>
     </message>
     <message>
         <source>{holes}{more}, deepest {deep}</source>
-        <translation type="unfinished"></translation>
+        <translation>{holes}{more}, größte Tiefe {deep}</translation>
     </message>
     <message>
         <source>{hole} has no mark on the square edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
         <source>{hole} is {stop} deep, the drill {drill} is {length} long: find a longer one.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hole} ist {stop} tief, der Bohrer {drill} nur {length} lang: einen längeren suchen.</translation>
     </message>
     <message>
         <source>{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of {throat}: drill it by hand with a guide.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hole} liegt {nearest} von der nächsten Kante des Rohlings, die Ausladung der Bohrmaschine ist {throat}: von Hand mit Führung bohren.</translation>
     </message>
     <message>
         <source>{ids} share a tilt of {level} degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>{ids} haben dieselbe Neigung von {level} Grad.</translation>
     </message>
     <message>
         <source>{id} does not sit on the edge, so there is no flat to cut for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} sitzt nicht auf der Kante, dafür gibt es keine Fläche.</translation>
     </message>
     <message>
         <source>{id} has no single point to align.</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} hat keinen einzelnen Punkt zum Ausrichten.</translation>
     </message>
     <message>
         <source>{id} is no slot, so it has no ramp.</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} ist kein Schlitz und hat keine Rampe.</translation>
     </message>
     <message>
         <source>{id} is no slot.</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} ist kein Schlitz.</translation>
     </message>
     <message>
         <source>{id} is no tuner.</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} ist keine Mechanik.</translation>
     </message>
     <message>
         <source>{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} braucht eine Neigung von {tilt:.1f} Grad; der Tisch geht bis {most:g}.</translation>
     </message>
     <message>
         <source>{lengths}; {bass} to the bass side, {treble} to the treble side</source>
-        <translation type="unfinished"></translation>
+        <translation>{lengths}; {bass} zur Bassseite, {treble} zur Diskantseite</translation>
     </message>
     <message>
         <source>{length} at {angle}</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} unter {angle}</translation>
     </message>
     <message>
         <source>{length} mm long and {depth} mm deep ({angle:.1f} degrees)</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} mm lang und {depth} mm tief ({angle:.1f} Grad)</translation>
     </message>
     <message>
         <source>{length}, radius {radius}</source>
-        <translation type="unfinished"></translation>
+        <translation>{length}, Radius {radius}</translation>
     </message>
     <message>
         <source>{made} of {all} drillings made.</source>
-        <translation type="unfinished"></translation>
+        <translation>{made} von {all} Bohrungen gemacht.</translation>
     </message>
     <message>
         <source>{mark} below the face</source>
-        <translation type="unfinished"></translation>
+        <translation>{mark} unter der Vorderseite</translation>
     </message>
     <message>
         <source>{mark} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{mark} von der Sattellinie</translation>
     </message>
     <message>
         <source>{mark}: {x} points from the left, {y} from the top.</source>
@@ -12065,115 +12053,115 @@
     </message>
     <message>
         <source>{move}, out of its row</source>
-        <translation type="unfinished"></translation>
+        <translation>{move}, aus der Reihe heraus</translation>
     </message>
     <message>
         <source>{move}; room beside {names} then gets tight.</source>
-        <translation type="unfinished"></translation>
+        <translation>{move}; neben {names} wird es dann knapp.</translation>
     </message>
     <message>
         <source>{n:,} in {whole:,}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n:,} von {whole:,}</translation>
     </message>
     <message>
         <source>{names} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} und {last}</translation>
     </message>
     <message>
         <source>{names} and {n} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} und {n} weitere</translation>
     </message>
     <message>
         <source>{name} (not saved)</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} (nicht gesichert)</translation>
     </message>
     <message>
         <source>{name} and {n} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} und {n} weitere</translation>
     </message>
     <message>
         <source>{name} breaks through the {side} by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: bricht {measured} mm durch die {side}.</translation>
     </message>
     <message>
         <source>{name} cannot be made small enough to keep: use a smaller picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} lässt sich nicht klein genug aufbewahren: ein kleineres Bild nehmen.</translation>
     </message>
     <message>
         <source>{name} cannot be used: {sentence}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist nicht brauchbar: {sentence}</translation>
     </message>
     <message>
         <source>{name} comes out of the {side} by {measured} mm{to_point}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: tritt {measured} mm weit aus ({side}){to_point}.</translation>
     </message>
     <message>
         <source>{name} has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat ungesicherte Änderungen.</translation>
     </message>
     <message>
         <source>{name} has {width} x {height} points, more than can be read here: save it with a longer side of about {longest} points.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat {width} x {height} Punkte, mehr als hier lesbar: mit einer längeren Seite von etwa {longest} Punkten sichern.</translation>
     </message>
     <message>
         <source>{name} is a layout of version {version}; this program reads version {format}. Update Pegwright to open it; the file is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist ein Entwurf der Version {version}; dieses Programm liest Version {format}. Zum Öffnen Pegwright aktualisieren; die Datei bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>{name} is a list of printers of version {version}; this program reads version {known}. Update Pegwright to open it; the file is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist eine Druckerliste der Version {version}; dieses Programm liest Version {known}. Zum Öffnen Pegwright aktualisieren; die Datei bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>{name} is a rack of version {version}; this program reads version {known}. Update Pegwright to open it; the file is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist ein Bestand der Version {version}; dieses Programm liest Version {known}. Zum Öffnen Pegwright aktualisieren; die Datei bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>{name} is damaged: there has never been a layout of the version that it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist beschädigt: einen Entwurf der genannten Version gab es nie.</translation>
     </message>
     <message>
         <source>{name} is damaged: there has never been a list of printers of the version that it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist beschädigt: eine Druckerliste der genannten Version gab es nie.</translation>
     </message>
     <message>
         <source>{name} is damaged: there has never been a rack of the version that it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist beschädigt: einen Bestand der genannten Version gab es nie.</translation>
     </message>
     <message>
         <source>{name} is empty: it holds no layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist leer: kein Entwurf darin.</translation>
     </message>
     <message>
         <source>{name} is empty: it holds no printers. Delete it and measure the bars again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist leer: keine Drucker. Löschen und die Balken neu messen.</translation>
     </message>
     <message>
         <source>{name} is empty: it holds no rack. Delete it to begin with the starting rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist leer: kein Bestand darin. Löschen, um mit dem Anfangsbestand zu beginnen.</translation>
     </message>
     <message>
         <source>{name} is far larger than a list of printers: choose the right file.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist viel größer als eine Druckerliste: die richtige Datei wählen.</translation>
     </message>
     <message>
         <source>{name} is far larger than a rack needs: choose the right file.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist viel größer, als ein Bestand braucht: die richtige Datei wählen.</translation>
     </message>
     <message>
         <source>{name} is not a headstock layout: it has no "pegwright" version at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist kein Kopfplatten-Entwurf: oben fehlt die Version "pegwright".</translation>
     </message>
     <message>
         <source>{name} is not a headstock layout: {sentence}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist kein Kopfplatten-Entwurf: {sentence}</translation>
     </message>
     <message>
         <source>{name} is not a list of printers: it has no "pegwright_printers" version at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist keine Druckerliste: oben fehlt die Version "pegwright_printers".</translation>
     </message>
     <message>
         <source>{name} is not a rack: it has no "pegwright_rack" version at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist kein Bestand: oben fehlt die Version "pegwright_rack".</translation>
     </message>
     <message>
         <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
@@ -12185,23 +12173,23 @@
     </message>
     <message>
         <source>{name} is there already. Its present version would be kept beside it as the version before.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist schon da. Die jetzige Fassung bliebe als Fassung davor daneben.</translation>
     </message>
     <message>
         <source>{name} is {data:.0f} MB, far more than a layout needs: choose the right file.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat {data:.0f} MB, viel mehr als ein Entwurf braucht: die richtige Datei wählen.</translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {side}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: nur {a} mm Holz bis zur {side}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: nur {a} mm Holz bis zur {side}{to_point}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{name} was written by another program after it was opened here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wurde nach dem Öffnen hier von einem anderen Programm geschrieben.</translation>
     </message>
     <message>
         <source>{name} – not there now</source>
@@ -12209,43 +12197,43 @@
     </message>
     <message>
         <source>{name}. Hours are planned from common rates (common practice, no source); write down what it took, and the next plan is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}. Die Stunden sind nach üblichen Richtwerten geplant (übliche Praxis, ohne Quelle); schreiben Sie auf, was es gebraucht hat, dann wird der nächste Plan besser.</translation>
     </message>
     <message>
         <source>{name}: template, 1 unit = 1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: Schablone, 1 Einheit = 1 mm</translation>
     </message>
     <message>
         <source>{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no more than {far} anywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>{nodes} Knoten, davon {corners} Ecken. Linie und Kante im Bild weichen nirgends mehr als {far} voneinander ab.</translation>
     </message>
     <message>
         <source>{number} of {all}: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>{number} von {all}: {title}</translation>
     </message>
     <message>
         <source>{n} change</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Wechsel</translation>
     </message>
     <message>
         <source>{n} changes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Wechsel</translation>
     </message>
     <message>
         <source>{n} counterbore</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Senkung</translation>
     </message>
     <message>
         <source>{n} counterbores</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Senkungen</translation>
     </message>
     <message>
         <source>{n} drilling</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Bohrgang</translation>
     </message>
     <message>
         <source>{n} drillings</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Bohrgänge</translation>
     </message>
     <message>
         <source>{n} file changed.</source>
@@ -12265,155 +12253,155 @@
     </message>
     <message>
         <source>{n} filled shape was open and closed with a straight line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} gefüllte Form war offen und wurde mit einer Geraden geschlossen.</translation>
     </message>
     <message>
         <source>{n} filled shapes were open and closed with a straight line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} gefüllte Formen waren offen und wurden mit einer Geraden geschlossen.</translation>
     </message>
     <message>
         <source>{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Lücke wurde mit einem kurzen geraden Stück geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}, {y:.2f}).</translation>
     </message>
     <message>
         <source>{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Lücken wurden mit kurzen geraden Stücken geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}, {y:.2f}).</translation>
     </message>
     <message>
         <source>{n} held</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} gehalten</translation>
     </message>
     <message>
         <source>{n} hole</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Bohrung</translation>
     </message>
     <message>
         <source>{n} holes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Bohrungen</translation>
     </message>
     <message>
         <source>{n} holes of {diameter}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Bohrungen mit {diameter}</translation>
     </message>
     <message>
         <source>{n} line stays open: it belongs to no loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linie bleibt offen: sie gehört zu keiner geschlossenen.</translation>
     </message>
     <message>
         <source>{n} line stays open; loose ends are apart by {places}: join them in the drawing, or import with a larger gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linie bleibt offen; lose Enden liegen auseinander: {places}: in der Zeichnung verbinden oder mit größerer Lücke einlesen.</translation>
     </message>
     <message>
         <source>{n} line that encloses nothing of its own was left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linie, die nichts Eigenes umschließt, wurde ausgelassen.</translation>
     </message>
     <message>
         <source>{n} lines stay open: they belong to no loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linien bleiben offen: sie gehören zu keiner geschlossenen.</translation>
     </message>
     <message>
         <source>{n} lines stay open; loose ends are apart by {places}: join them in the drawing, or import with a larger gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linien bleiben offen; lose Enden liegen auseinander: {places}: in der Zeichnung verbinden oder mit größerer Lücke einlesen.</translation>
     </message>
     <message>
         <source>{n} lines that enclose nothing of its own were left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Linien, die nichts Eigenes umschließen, wurden ausgelassen.</translation>
     </message>
     <message>
         <source>{n} locating pin</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Passstift</translation>
     </message>
     <message>
         <source>{n} locating pins</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Passstifte</translation>
     </message>
     <message>
         <source>{n} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} weitere</translation>
     </message>
     <message>
         <source>{n} note</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Hinweis</translation>
     </message>
     <message>
         <source>{n} notes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Hinweise</translation>
     </message>
     <message>
         <source>{n} of {diameter}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} mit {diameter}</translation>
     </message>
     <message>
         <source>{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Seite {paper} an {name} gesendet, mit 100 %, nicht korrigiert: die Balken messen.</translation>
     </message>
     <message>
         <source>{n} page of {paper} sent to {name}, {correction}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Seite {paper} an {name} gesendet, {correction}.</translation>
     </message>
     <message>
         <source>{n} pages of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Seiten {paper} an {name} gesendet, mit 100 %, nicht korrigiert: die Balken messen.</translation>
     </message>
     <message>
         <source>{n} pages of {paper} sent to {name}, {correction}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Seiten {paper} an {name} gesendet, {correction}.</translation>
     </message>
     <message>
         <source>{n} pass</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Durchgang</translation>
     </message>
     <message>
         <source>{n} passes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Durchgänge</translation>
     </message>
     <message>
         <source>{n} piece was drawn twice and counted once.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Stück war doppelt gezeichnet und zählt einmal.</translation>
     </message>
     <message>
         <source>{n} pieces were drawn twice and counted once.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Stücke waren doppelt gezeichnet und zählen einmal.</translation>
     </message>
     <message>
         <source>{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Messwerte weichen so weit ab, dass Schreibfehler näherliegen; unten ausgelassen: {which}.</translation>
     </message>
     <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Schraubenvorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
     </message>
     <message>
         <source>{n} snag.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Haken.</translation>
     </message>
     <message>
         <source>{n} snags.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Haken.</translation>
     </message>
     <message>
         <source>{n} spoil the work</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} verderben die Arbeit</translation>
     </message>
     <message>
         <source>{n} spoils the work</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} verdirbt die Arbeit</translation>
     </message>
     <message>
         <source>{n} table setting</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Tischeinstellung</translation>
     </message>
     <message>
         <source>{n} table settings</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Tischeinstellungen</translation>
     </message>
     <message>
         <source>{n} templates are needed, with offsets of {offsets}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Schablonen sind nötig, mit Versatz {offsets}.</translation>
     </message>
     <message>
         <source>{n} thing copied: Ctrl+V hangs it at the pointer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teil kopiert: Strg+V hängt es an den Zeiger.</translation>
     </message>
     <message>
         <source>{n} things are held: {names}.</source>
@@ -12421,183 +12409,183 @@
     </message>
     <message>
         <source>{n} things copied: Ctrl+V hangs them at the pointer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teile kopiert: Strg+V hängt sie an den Zeiger.</translation>
     </message>
     <message>
         <source>{n} things held</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Teile gehalten</translation>
     </message>
     <message>
         <source>{n} tight</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} knapp</translation>
     </message>
     <message>
         <source>{n} tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Neigung</translation>
     </message>
     <message>
         <source>{n} tilts</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Neigungen</translation>
     </message>
     <message>
         <source>{n} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}-mal</translation>
     </message>
     <message>
         <source>{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is {length:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Mechaniken in einer Reihe mit {pitch:g} mm Abstand brauchen einen Rohling von {long:g} mm ab der Sattellinie; dieser hat {length:g} mm.</translation>
     </message>
     <message>
         <source>{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is {length:g} mm: make it longer, or set them {nearer:g} mm apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Mechaniken in einer Reihe mit {pitch:g} mm Abstand brauchen einen Rohling von {long:g} mm ab der Sattellinie; dieser hat {length:g} mm: länger machen oder auf {nearer:g} mm Abstand setzen.</translation>
     </message>
     <message>
         <source>{n} waste holes drilled</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} Räumbohrungen gebohrt</translation>
     </message>
     <message>
         <source>{of} cannot become that short.</source>
-        <translation type="unfinished"></translation>
+        <translation>{of} kann nicht so kurz werden.</translation>
     </message>
     <message>
         <source>{of} has no ends: its wall is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>{of} hat keine Enden: die Wand ist gezeichnet.</translation>
     </message>
     <message>
         <source>{of} needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner or make a wedge.</source>
-        <translation type="unfinished"></translation>
+        <translation>{of} braucht {tilt} Neigung, der Bohrtisch neigt sich bis {most}: die Mechanik versetzen oder einen Keil machen.</translation>
     </message>
     <message>
         <source>{one} and {two}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} und {two}</translation>
     </message>
     <message>
         <source>{one} and {two} overlap.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} und {two} überlappen sich.</translation>
     </message>
     <message>
         <source>{one} close to the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} nahe am Umriss</translation>
     </message>
     <message>
         <source>{one} comes after {two}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} kommt nach {two}.</translation>
     </message>
     <message>
         <source>{one} comes before {two}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} kommt vor {two}.</translation>
     </message>
     <message>
         <source>{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one}: schneidet {measured} mm hinein in {two}; {needed} mm Holz dazwischen gewünscht.</translation>
     </message>
     <message>
         <source>{one} like {bit}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} wie {bit}</translation>
     </message>
     <message>
         <source>{one} meets another</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} trifft ihresgleichen</translation>
     </message>
     <message>
         <source>{one} meets slot</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} trifft Schlitz</translation>
     </message>
     <message>
         <source>{one} meets {two}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} trifft {two}</translation>
     </message>
     <message>
         <source>{one} passes {a} mm from the {two}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one}: nur {a} mm Abstand zu {two}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{one} to {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} bis {other}</translation>
     </message>
     <message>
         <source>{one} to {other}, {how}: {value}{planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} bis {other}, {how}: {value}{planned}</translation>
     </message>
     <message>
         <source>{one} touches the {two}; {needed} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{one}: berührt {two}; {needed} mm gewünscht.</translation>
     </message>
     <message>
         <source>{opening} ends {a} mm before the nut line; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} endet {a} mm vor der Sattellinie; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{opening} leaves the head by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} ragt {measured} mm aus der Kopfplatte.</translation>
     </message>
     <message>
         <source>{opening} runs {measured} mm past the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{opening} reicht {measured} mm über die Sattellinie.</translation>
     </message>
     <message>
         <source>{operations} steps, {holes} holes in {drillings} drillings, {set_ups} set-ups at machines, {changes} of machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
-        <translation type="unfinished"></translation>
+        <translation>{operations} Schritte, {holes} Bohrungen in {drillings} Bohrgängen, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite, {tilts} für Bohrungen von der Seite; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
     </message>
     <message>
         <source>{operation} {diameter} through</source>
-        <translation type="unfinished"></translation>
+        <translation>{operation} {diameter} durchgehend</translation>
     </message>
     <message>
         <source>{operation} {diameter} to {depth}</source>
-        <translation type="unfinished"></translation>
+        <translation>{operation} {diameter} bis {depth}</translation>
     </message>
     <message>
         <source>{outer} and {inner} to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>{outer} und {inner} frei</translation>
     </message>
     <message>
         <source>{own} leaves {a} mm below the post of {item}; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{own} lässt {a} mm unter der Welle von {item}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{part}: {one} and {other} are {by} too far apart, the play is {play}: the part does not go on as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{part}: {one} und {other} liegen {by} zu weit auseinander, das Spiel ist {play}: so lässt sich das Teil nicht aufsetzen.</translation>
     </message>
     <message>
         <source>{part}: {one} and {other} are {by} too near, the play is {play}: the part does not go on as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{part}: {one} und {other} liegen {by} zu nah, das Spiel ist {play}: so lässt sich das Teil nicht aufsetzen.</translation>
     </message>
     <message>
         <source>{paths} files written to {folder}</source>
-        <translation type="unfinished"></translation>
+        <translation>{paths} Dateien ausgegeben in {folder}</translation>
     </message>
     <message>
         <source>{path} cannot be read: {strerror}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist nicht lesbar: {strerror}.</translation>
     </message>
     <message>
         <source>{path} cannot be read: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist nicht lesbar: {why}.</translation>
     </message>
     <message>
         <source>{path} cannot be renamed: {strerror}. Move it yourself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht umbenennen: {strerror}. Selbst verschieben.</translation>
     </message>
     <message>
         <source>{path} cannot be written: {why}. Choose another place; a file that was there before is untouched.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht schreiben: {why}. Einen anderen Ort wählen; eine vorhandene Datei ist unberührt.</translation>
     </message>
     <message>
         <source>{path} claims to be far larger than any camera's picture: save a smaller one.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} gibt an, viel größer als ein Kamerabild zu sein: ein kleineres sichern.</translation>
     </message>
     <message>
         <source>{path} is damaged: save the picture again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist beschädigt: das Bild erneut sichern.</translation>
     </message>
     <message>
         <source>{path} is no picture that can be read: save it as JPEG or PNG.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist kein lesbares Bild: als JPEG oder PNG sichern.</translation>
     </message>
     <message>
         <source>{path} is {st_size:.0f} MB: save a smaller picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} hat {st_size:.0f} MB: ein kleineres Bild sichern.</translation>
     </message>
     <message>
         <source>{percent} %</source>
@@ -12605,312 +12593,313 @@
     </message>
     <message>
         <source>{pins} pins</source>
-        <translation type="unfinished"></translation>
+        <translation>{pins} Stifte</translation>
     </message>
     <message>
         <source>{pin} goes with the waste, and the template no longer finds its place on the slots.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pin} geht mit dem Abfall fort, und die Schablone findet ihren Platz an den Schlitzen nicht mehr.</translation>
     </message>
     <message>
         <source>{pin} lies outside the template, so it cannot hold it: cut the template from a board as large as the blank, or move the pin.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pin} liegt außerhalb der Schablone und kann sie nicht halten: die Schablone aus einem Brett so groß wie der Rohling schneiden oder den Stift versetzen.</translation>
     </message>
     <message>
         <source>{pitch:g} mm from tuner to tuner is too little for {words}: their plates and buttons need {least:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch:g} mm von Mechanik zu Mechanik sind zu wenig für {words}: Platten und Flügel brauchen {least:g} mm.</translation>
     </message>
     <message>
         <source>{pitch:g} mm from tuner to tuner makes a head nobody can hold: {most:g} mm is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pitch:g} mm von Mechanik zu Mechanik ergeben eine Kopfplatte, die niemand hält: höchstens {most:g} mm.</translation>
     </message>
     <message>
         <source>{places} and {n} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{places} und {n} weitere</translation>
     </message>
     <message>
         <source>{printername} does not take {paper}: choose another paper for the sheets, or another printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{printername} nimmt {paper} nicht: ein anderes Papier für die Blätter oder einen anderen Drucker wählen.</translation>
     </message>
     <message>
         <source>{printername} takes no pages: look whether it is switched on and connected, or print to a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>{printername} nimmt keine Seiten: prüfen, ob er eingeschaltet und verbunden ist, oder in eine Datei drucken.</translation>
     </message>
     <message>
         <source>{question}; give the unit: {sizes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{question}; die Einheit angeben: {sizes}.</translation>
     </message>
     <message>
         <source>{reach} of {depth}: </source>
-        <translation type="unfinished"></translation>
+        <translation>{reach} von {depth}: </translation>
     </message>
     <message>
         <source>{readout} seen from the face, {space}</source>
-        <translation type="unfinished"></translation>
+        <translation>{readout}, von vorn gesehen, {space}</translation>
     </message>
     <message>
         <source>{right} of {pairs} pairs of joined holes take their part.</source>
-        <translation type="unfinished"></translation>
+        <translation>{right} von {pairs} verbundenen Bohrungspaaren nehmen ihr Teil auf.</translation>
     </message>
     <message>
         <source>{row}, number {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>{row}, Nummer {number}</translation>
     </message>
     <message>
         <source>{scale} of full size</source>
-        <translation type="unfinished"></translation>
+        <translation>{scale} der Größe</translation>
     </message>
     <message>
         <source>{setting:,.0f} turns a minute, rim {rim}</source>
-        <translation type="unfinished"></translation>
+        <translation>{setting:,.0f} Umdrehungen je Minute, Schnitt {rim}</translation>
     </message>
     <message>
         <source>{side} side, from {low} to {high} from the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {side}, von {low} bis {high} ab der Sattellinie</translation>
     </message>
     <message>
         <source>{side} up</source>
-        <translation type="unfinished"></translation>
+        <translation>{side} oben</translation>
     </message>
     <message>
         <source>{side} up, nut to the left, {scale}; dashed heavy: go carefully</source>
-        <translation type="unfinished"></translation>
+        <translation>{side} oben, Sattel links, {scale}; dick gestrichelt: vorsichtig führen</translation>
     </message>
     <message>
         <source>{size:.3f} mm at ({x:.2f}, {y:.2f})</source>
-        <translation type="unfinished"></translation>
+        <translation>{size:.3f} mm bei ({x:.2f}, {y:.2f})</translation>
     </message>
     <message>
         <source>{slots}, each</source>
-        <translation type="unfinished"></translation>
+        <translation>{slots}, jeweils</translation>
     </message>
     <message>
         <source>{slot} from the face, {scale}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} von vorn, {scale}</translation>
     </message>
     <message>
         <source>{slot} is too narrow to drill the waste out: {width}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{slot} ist zu schmal zum Ausbohren: {width}.</translation>
     </message>
     <message>
         <source>{sort} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sort} von {name}</translation>
     </message>
     <message>
         <source>{spoiling}, {tight} tight, {notes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{spoiling}, {tight} knapp, {notes}.</translation>
     </message>
     <message>
         <source>{spoils} spoil the work, {tight} tight, {notes} notes</source>
-        <translation type="unfinished"></translation>
+        <translation>{spoils} verderben die Arbeit, {tight} knapp, {notes} Hinweise</translation>
     </message>
     <message>
         <source>{steps} steps are spoiled or unsafe where they stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>{steps} Schritte sind an ihrer Stelle verdorben oder unsicher.</translation>
     </message>
     <message>
         <source>{steps} steps · {holes} holes · {set_ups} set-ups · {tilts}
 about {hours:.1f} hours, {changes:.1f} of them setting up</source>
-        <translation type="unfinished"></translation>
+        <translation>{steps} Schritte · {holes} Bohrungen · {set_ups} Einstellungen · {tilts}
+etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{stop} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop} tief</translation>
     </message>
     <message>
         <source>{stop} to full diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop} bis zum vollen Durchmesser</translation>
     </message>
     <message>
         <source>{stop} to the point</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop} bis zur Spitze</translation>
     </message>
     <message>
         <source>{stop}, point {point}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop}, Spitze {point}</translation>
     </message>
     <message>
         <source>{strings} strings cannot stand in pairs: give the {side} side one more.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strings} Saiten lassen sich nicht paaren: auf der Seite {side} eine mehr angeben.</translation>
     </message>
     <message>
         <source>{strings} strings on a nut {nut_width:g} mm wide stand too close: it takes {least:g} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strings} Saiten auf einem {nut_width:g} mm breiten Sattel stehen zu eng: nötig sind {least:g} mm.</translation>
     </message>
     <message>
         <source>{text} (seen to)</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} (erledigt)</translation>
     </message>
     <message>
         <source>{text} divides by zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} teilt durch null.</translation>
     </message>
     <message>
         <source>{text} is far too long for a headstock.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist viel zu lang für eine Kopfplatte.</translation>
     </message>
     <message>
         <source>{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Länge: zum Beispiel 12,5, 12 mm, 1/2" oder 1 5/8" + 2 mm schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a number of parts: write for example 12.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Stückzahl: zum Beispiel 12 schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a percentage: write for example 0.2 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Prozentwert: zum Beispiel 0,2 % schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Zeit: Minuten schreiben, zum Beispiel 25, oder 1:30, oder 1.5 h.</translation>
     </message>
     <message>
         <source>{text} is not an amount of money: write for example 12.50 or 12,50.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Geldbetrag: zum Beispiel 12.50 oder 12,50 schreiben.</translation>
     </message>
     <message>
         <source>{text} is not an angle: write degrees, for example 14.5.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Winkel: Grad schreiben, zum Beispiel 14,5.</translation>
     </message>
     <message>
         <source>{text} is not understood here: type a length, or two with a semicolon between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} wird hier nicht verstanden: eine Länge eingeben oder zwei mit Strichpunkt dazwischen.</translation>
     </message>
     <message>
         <source>{text} may be read two ways: write {whole}{part} or {whole}.{part}0.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} lässt sich auf zwei Arten lesen: {whole}{part} oder {whole}.{part}0 schreiben.</translation>
     </message>
     <message>
         <source>{thin} to {thick}, {one} strings</source>
-        <translation type="unfinished"></translation>
+        <translation>{thin} bis {thick}, {one} Saiten</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>
-        <translation type="unfinished"></translation>
+        <translation>{tilt}, {end} angehoben</translation>
     </message>
     <message>
         <source>{tilt}, block {block}</source>
-        <translation type="unfinished"></translation>
+        <translation>{tilt}, Klotz {block}</translation>
     </message>
     <message>
         <source>{tilt}, {end} end raised</source>
-        <translation type="unfinished"></translation>
+        <translation>{tilt}, Ende angehoben: {end}</translation>
     </message>
     <message>
         <source>{tip} from the nut line to the tip, {behind} behind it</source>
-        <translation type="unfinished"></translation>
+        <translation>{tip} von der Sattellinie bis zur Spitze, {behind} dahinter</translation>
     </message>
     <message>
         <source>{tip} from the nut line to the tip; the neck goes on behind the nut line</source>
-        <translation type="unfinished"></translation>
+        <translation>{tip} von der Sattellinie bis zur Spitze; hinter der Sattellinie geht der Hals weiter</translation>
     </message>
     <message>
         <source>{title} comes {n} times in the order.</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} kommt {n}-mal in der Folge vor.</translation>
     </message>
     <message>
         <source>{title} is left out of the order.</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} fehlt in der Folge.</translation>
     </message>
     <message>
         <source>{title} – no bit does it</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} – kein Fräser schafft es</translation>
     </message>
     <message>
         <source>{title}, row {row} of {rows} from the nut, column {column} of {columns} from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, Reihe {row} von {rows} ab dem Sattel, Spalte {column} von {columns} von links</translation>
     </message>
     <message>
         <source>{title}: do this differently</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}: das anders machen</translation>
     </message>
     <message>
         <source>{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from {n} readings; the layout holds {held}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}: plus oder minus {half_width} (95-mal von 100 liegt die Wahrheit zwischen {low} und {high}), aus {n} Messwerten; der Entwurf hat {held}.</translation>
     </message>
     <message>
         <source>{title}: {name}, 1 unit = 1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {name}, 1 Einheit = 1 mm</translation>
     </message>
     <message>
         <source>{tuners} tuners, {slots} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuners} Mechaniken, {slots} Schlitze</translation>
     </message>
     <message>
         <source>{tuner} (card {card})</source>
-        <translation type="unfinished"></translation>
+        <translation>{tuner} (Karte {card})</translation>
     </message>
     <message>
         <source>{turned} with the blank turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>{turned} mit gewendetem Rohling</translation>
     </message>
     <message>
         <source>{turns:,.0f} turns a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>{turns:,.0f} Umdrehungen je Minute</translation>
     </message>
     <message>
         <source>{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill depth from the mark to full diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit_words} und Grad. x, y, z: der Anriss auf dem geraden Rohling. Anschlag: Bohrtiefe vom Anriss bis zum vollen Durchmesser.</translation>
     </message>
     <message>
         <source>{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{up}, {follower}{only}: von {begins} bis {ends} Tiefe, {contact} liegen an ({what}, {on}).</translation>
     </message>
     <message>
         <source>{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{up}, {guide}: Ecken fräsen, {what}, mit {bit} bis {deep} {steps}.</translation>
     </message>
     <message>
         <source>{up}, {guide}: rout {what} with {bit} to {deep} {steps}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{up}, {guide}: {what} mit {bit} bis {deep} {steps} fräsen.</translation>
     </message>
     <message>
         <source>{up}: drill the {what}, {diameter} wide, {how}; {start}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{up}: {what} bohren, {diameter} weit, {how}; {start}.</translation>
     </message>
     <message>
         <source>{user} uses the hardware {id}: give its tuners other hardware first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{user} verwendet die Mechanik {id}: zuerst auf andere umstellen.</translation>
     </message>
     <message>
         <source>{what} (Alt+{number})</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} (Alt+{number})</translation>
     </message>
     <message>
         <source>{what} rubs {contact} on the {rubs_on}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} liegt {contact} an: {rubs_on}</translation>
     </message>
     <message>
         <source>{what}: do this differently</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: das anders machen</translation>
     </message>
     <message>
         <source>{wide} wide, {deep} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{wide} weit, {deep} tief</translation>
     </message>
     <message>
         <source>{width} wide, {height} high, {spread} from the first string to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>{width} breit, {height} hoch, {spread} von der ersten Saite zur letzten</translation>
     </message>
     <message>
         <source>{wrap} wide, folds round both edges</source>
-        <translation type="unfinished"></translation>
+        <translation>{wrap} breit, um beide Kanten gefaltet</translation>
     </message>
     <message>
         <source>{x} across, {y} along</source>
-        <translation type="unfinished"></translation>
+        <translation>{x} quer, {y} längs</translation>
     </message>
     <message>
         <source>±{far} in {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>±{far} auf {length}</translation>
     </message>
     <message>
         <source>“{name}” was not saved when the program ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{name}“ war beim Ende des Programms nicht gesichert.</translation>
     </message>
     <message>
         <source>“{text}” cannot be: this measure is above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ kann nicht sein: dieses Maß liegt über null.</translation>
     </message>
 </context>
 </TS>

@@ -132,15 +132,15 @@ MENUS: dict[str, tuple[Entry, ...]] = {
     say("&Go"): (
         Entry("next thing", say("&Next thing"), ("F3",), say("Hold the next thing of the drawing; N does it on the "
                                                              "drawing.")),
-        Entry("thing before", say("Thing &before"), (say("Shift+F3"),), say("Hold the thing before; Shift+N does it on the "
+        Entry("thing before", say("Thing &before"), ("Shift+F3",), say("Hold the thing before; Shift+N does it on the "
                                                                        "drawing.")),
         Entry("next snag", say("Next &snag"), ("F4",), say("Go to the next snag and choose its card; S does it on the "
                                                            "drawing.")),
-        Entry("snag before", say("Snag bef&ore"), (say("Shift+F4"),), say("Go to the snag before; Shift+S does it on the "
+        Entry("snag before", say("Snag bef&ore"), ("Shift+F4",), say("Go to the snag before; Shift+S does it on the "
                                                                      "drawing.")),
         RULE,
         Entry("next part", say("Next &part of the window"), ("F6",), say("Stages, tools, drawing, panel, lists.")),
-        Entry("part before", say("Part be&fore"), (say("Shift+F6"),), say("The same the other way round.")),
+        Entry("part before", say("Part be&fore"), ("Shift+F6",), say("The same the other way round.")),
         RULE,
         Entry("panel wider", say("Panel &wider"), ("Ctrl+Alt+Left",), say("Move the border between the drawing and "
                                                                           "the panel.")),
