@@ -12049,7 +12049,7 @@
     </message>
     <message>
         <source>{measured} of {needed}</source>
-        <translation type="unfinished"></translation>
+        <translation>{measured} von {needed}</translation>
     </message>
     <message>
         <source>{move}, out of its row</source>
