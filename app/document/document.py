@@ -116,9 +116,12 @@ class Document(QObject):
 
     @property
     def saved_steps(self) -> list[int]:
-        """Numbers of the steps whose drawing is the one in the file; the job book, which is no step, may differ."""
+        """Numbers of the steps whose drawing is the one in the file; the job book, which is no step, may differ.
+
+        None without a file.
+        """
         saved = self._saved
-        if saved is None:
+        if saved is None or self.path is None:
             return []
         found = []
         for number, layout in enumerate(self._history.layouts):

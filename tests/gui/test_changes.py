@@ -70,6 +70,7 @@ def test_the_keyboard_goes_through_the_list(bench, steps):
 
 
 def test_the_saved_state_is_marked_whatever_the_job_book_holds(bench, steps, tmp_path):
+    assert not any(row.saved for row in bench.window.side.changes.rows), "there is no file yet"
     press(bench, 2)
     bench.window.document.save(tmp_path / "head.headstock.json")
     assert [row.saved for row in bench.window.side.changes.rows] == [False, False, True, False]
