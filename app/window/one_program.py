@@ -7,6 +7,7 @@ nobody from work.
 
 from __future__ import annotations
 
+import hashlib
 import json
 import os
 from collections.abc import Sequence
@@ -29,8 +30,13 @@ TAKEN = b"taken\n"
 
 
 def meeting_place(folder: Path) -> str:
-    """The name of the socket in a folder of this user's; "" where it would be too long."""
+    """The name of the socket in a folder of this user's; "" where it would be too long.
+
+    On Windows it is a pipe, which lies in no folder: its name is made from that of the folder.
+    """
     name = str(folder / "running")
+    if os.name == "nt":
+        return f"pegwright-{hashlib.sha256(os.fsencode(name)).hexdigest()[:16]}"
     return name if len(os.fsencode(name)) <= MOST_PLACE else ""
 
 

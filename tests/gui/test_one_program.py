@@ -93,6 +93,13 @@ def test_what_a_dead_program_left_is_taken_over(bench, state):
     made.deleteLater()
 
 
+def test_a_pipe_of_windows_has_a_name_without_folders(state, monkeypatch):
+    folders = [state, state / "other"]
+    monkeypatch.setattr("app.window.one_program.os.name", "nt")
+    names = [meeting_place(folder) for folder in folders]
+    assert len(set(names)) == 2 and all("/" not in name and "\\" not in name for name in names)
+
+
 def test_a_place_with_too_long_a_name_is_none(bench, state):
     assert meeting_place(state / ("x" * MOST_PLACE)) == ""
     assert not hand_over("", [])
