@@ -21,6 +21,7 @@ from geometry.edits import (
     remove_features,
     remove_node,
 )
+from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -28,6 +29,10 @@ from geometry.units import parse_length
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+
+
+MIRRORED = ("outline", "slots", "tuners")
+"""Stages that offer to edit both sides alike."""
 
 
 class Commands(QObject):
@@ -88,7 +93,7 @@ class Commands(QObject):
             self._w.node = node
             self._w.show_held()
         elif held:
-            self._apply(say("Nudge"), lambda layout: nudge(layout, held, dx, dy))
+            self._edit(say("Nudge"), lambda layout: nudge(layout, held, dx, dy))
 
     # ---- layout ---------------------------------------------------------
     def _new(self) -> None:
@@ -131,6 +136,21 @@ class Commands(QObject):
         except GeometryError as error:
             self._w.say(str(error))
 
+    def _edit(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
+        """As _apply, the twins of what is held included while Mirrored is on."""
+        try:
+            self.follow_mirrored(name, edit(self._w.document.layout))
+        except GeometryError as error:
+            self._w.say(str(error))
+
+    def follow_mirrored(self, name: str, layout: Headstock) -> None:
+        """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""
+        window = self._w
+        if window.chooser.options.mirrored and window.stage in MIRRORED:
+            self._apply(name, lambda before: echo_edit(before, layout, window.document.held, window.node))
+        else:
+            window.document.apply(name, layout)
+
     def _undo(self) -> None:
         if self._w.hand.cancel():
             return
@@ -148,10 +168,11 @@ class Commands(QObject):
         held = self._w.document.held
         if self._w.node is not None and len(held) == 1:
             node, ref = self._w.node, held[0]
+            self._edit(say("Remove the node"), lambda layout: remove_node(layout, ref, node))
             self._w.node = None
-            self._apply(say("Remove the node"), lambda layout: remove_node(layout, ref, node))
+            self._w.show_held()
         elif held:
-            self._apply(say("Remove {held}", held=', '.join(held)), lambda layout: remove_features(layout, held))
+            self._edit(say("Remove {held}", held=', '.join(held)), lambda layout: remove_features(layout, held))
 
     def _duplicate(self) -> None:
         held = self._w.document.held

@@ -291,7 +291,7 @@ class MainWindow(QMainWindow):
 
     # ---- changing -------------------------------------------------------
     def _edited(self, what: str, layout: Headstock) -> None:
-        self.document.apply(what, layout)
+        self.commands.follow_mirrored(what, layout)
 
     def set_stage(self, stage: str) -> None:
         """Show another stage of the work."""

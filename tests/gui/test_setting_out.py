@@ -7,8 +7,9 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 
+from app.panels.fields import LengthField
 from app.window.offset_dialog import OffsetDialog
-from geometry.edits import plan_point
+from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
@@ -134,3 +135,28 @@ def test_a_slot_beside_a_slot(bench):
     old, new = bench.layout.slots[0].shape, bench.layout.slots[-1].shape
     assert isinstance(new, StraightSlot) and new.width == pytest.approx(old.width + 3.175)
     assert (new.nut_end, new.tip_end) == (old.nut_end, old.tip_end)
+
+
+def test_with_mirrored_on_what_is_typed_nudged_and_removed_happens_on_both_sides(bench):
+    window = bench.window
+    window.set_stage("outline")
+    QTest.mouseClick(window.tools.mirrored, Qt.MouseButton.LeftButton)
+    bench.click(bench.layout.outline.nodes[1].at)
+    field = next(w for w in window.side.findChildren(LengthField) if w.isVisible() and w.accessibleName().startswith("Across,"))
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "42")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert is_symmetric(bench.layout.outline) and bench.layout.outline.nodes[1].at[0] == 42.0
+    window.canvas.view.setFocus()
+    bench.key(Qt.Key.Key_Delete)
+    assert is_symmetric(bench.layout.outline) and len(bench.layout.outline.nodes) == 7
+    window.set_stage("tuners")
+    bench.click(bench.origin("treble face 2"))
+    bench.key(Qt.Key.Key_Up)
+    a, b = bench.origin("treble face 2"), bench.origin("bass face 2")
+    assert (-a[0], a[1]) == pytest.approx(b)
+    bench.key(Qt.Key.Key_Delete)
+    assert not {"treble face 2", "bass face 2"} & {t.id for t in bench.layout.tuners}
+    window.commands.run("undo")
+    assert {"treble face 2", "bass face 2"} <= {t.id for t in bench.layout.tuners}

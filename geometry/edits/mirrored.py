@@ -1,0 +1,70 @@
+"""Symmetric editing of what is typed, nudged or removed: the mirror image on the other side follows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry.edits.adding import remove_features
+from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settled, with_loop
+from geometry.edits.shape import remove_node
+from geometry.edits.twin_features import echo_features, twin_feature
+from geometry.edits.twins import echo_edge, echo_nodes, twin_of
+from geometry.layout import Headstock, feature_ids
+
+ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface"), "tuners": ("flat",)}
+"""Fields besides the place that a twin takes over when they change."""
+
+
+def echo_edit(before: Headstock, after: Headstock, held: Iterable[str], node: int | None = None) -> Headstock:
+    """`after` with the twins of what was held in `before` changed alike, or gone with it.
+
+    `node` is the node in hand when one loop is held. What has no twin, or was
+    only renamed, is left as it is. GeometryError where the twin cannot follow.
+    """
+    ids = tuple(dict.fromkeys(held))
+    if node is not None and len(ids) == 1 and _is_loop(before, ids[0]):
+        return _node_echoed(before, after, ids[0], node)
+    known, left = set(feature_ids(before)), set(feature_ids(after))
+    if len(known) > len(left):
+        twins = {twin_feature(before, id) for id in ids if id in known - left}
+        gone = [id for id in twins if id is not None and id in left]
+        return remove_features(after, gone) if gone else after
+    return settled(_alike(before, echo_features(before, after, (id for id in ids if id in known and id in left)), ids))
+
+
+def _is_loop(layout: Headstock, ref: str) -> bool:
+    return ref == OUTLINE or any(slot.id == ref and hasattr(slot.shape, "loop") for slot in layout.slots)
+
+
+def _node_echoed(before: Headstock, after: Headstock, ref: str, index: int) -> Headstock:
+    old, new = list(loop_at(before, ref).nodes), list(loop_at(after, ref).nodes)
+    twin = twin_of(old, index)
+    if len(new) == len(old) - 1:
+        return after if twin is None or twin == index else remove_node(after, ref, twin - (twin > index))
+    if len(new) != len(old) or new == old:
+        return after
+    kind = (old[index].bulge, old[index].handles is None) != (new[index].bulge, new[index].handles is None)
+    out = echo_nodes(old, new, [index], [(index, 0), (index, 1)])
+    if kind:
+        echo_edge(old, out, index)
+    if twin is not None and old[index].smooth != new[index].smooth:
+        out[twin] = replace(out[twin], smooth=new[index].smooth)
+    return with_loop(after, ref, out)
+
+
+def _alike(before: Headstock, after: Headstock, ids: tuple[str, ...]) -> Headstock:
+    """Give twins the fields that changed besides the place."""
+    left = set(feature_ids(after))
+    for id in (one for one in ids if one in left):
+        group, _ = group_of(after, id)
+        twin = twin_feature(before, id) if group in ALIKE and id in set(feature_ids(before)) else None
+        if twin is None or twin in ids or twin not in left:
+            continue
+        old, new = feature(before, id), feature(after, id)
+        changed = {name: getattr(new, name) for name in ALIKE[group] if getattr(old, name) != getattr(new, name)}
+        if changed:
+            at, i = group_of(after, twin)
+            after = put(after, at, i, replace(feature(after, twin), **changed))
+    return after

@@ -1,0 +1,74 @@
+"""What is typed, nudged or removed on one side happens on the other."""
+
+import pytest
+
+from geometry.edits import (
+    add_hole,
+    duplicate,
+    is_symmetric,
+    move_handle,
+    move_node,
+    new_ids,
+    nudge,
+    plan_point,
+    remove_features,
+    remove_node,
+    rename,
+    set_edge,
+    set_field,
+    set_smooth,
+)
+from geometry.edits.mirrored import echo_edit
+from tests.geometry.edits.heads import demo
+
+
+def flipped(p):
+    return (-p[0], p[1])
+
+
+def test_a_typed_node_is_followed_by_its_twin():
+    head = demo()
+    assert is_symmetric(head.outline)
+    for edit in (lambda h: move_node(h, "outline", 1, (43.0, 40.0)), lambda h: move_handle(h, "outline", 1, 0, (46.0, 60.0)),
+                 lambda h: set_edge(h, "outline", 1, "straight"), lambda h: set_smooth(h, "outline", 2, False),
+                 lambda h: remove_node(h, "outline", 2)):
+        node = 2 if edit(head) != head and len(edit(head).outline.nodes) < 9 else 1
+        made = echo_edit(head, edit(head), ("outline",), node)
+        assert made.outline != head.outline
+        assert is_symmetric(made.outline), edit
+
+
+def test_nudged_and_typed_features_are_followed():
+    head = demo()
+    moved = echo_edit(head, nudge(head, ["treble slot"], 1.0, -2.0), ["treble slot"])
+    a, b = (next(s.shape for s in moved.slots if s.id == id) for id in ("treble slot", "bass slot"))
+    assert b.nut_end == pytest.approx(flipped(a.nut_end)) and b.tip_end == pytest.approx(flipped(a.tip_end))
+    wide = echo_edit(head, set_field(head, ("slots", "treble slot", "shape", "width"), 12.0), ["treble slot"])
+    assert [slot.shape.width for slot in wide.slots] == [12.0, 12.0]
+    slid = echo_edit(head, set_field(head, ("tuners", "bass side 1", "place", "along"), 80.0), ["bass side 1"])
+    assert slid.tuner("treble side 1").place.along == 80.0
+
+
+def test_a_hole_takes_over_its_twins_diameter_only_when_that_was_changed():
+    head = add_hole(add_hole(demo(), (-20.0, 184.0), 3.0), (20.0, 184.0), 4.0)
+    one, two = (hole.id for hole in head.holes)
+    moved = echo_edit(head, nudge(head, [one], 1.0, 0.0), [one])
+    assert plan_point(moved, two) == (19.0, 184.0) and moved.holes[1].diameter == 4.0
+    bored = echo_edit(head, set_field(head, ("holes", one, "diameter"), 5.0), [one])
+    assert [hole.diameter for hole in bored.holes] == [5.0, 5.0]
+
+
+def test_what_is_removed_takes_its_twin_along():
+    head = demo()
+    made = echo_edit(head, remove_features(head, ["treble side 2"]), ["treble side 2"])
+    assert {t.id for t in head.tuners} - {t.id for t in made.tuners} == {"treble side 2", "bass side 2"}
+    pin = head.pins[0].id
+    assert echo_edit(head, remove_features(head, [pin]), [pin]).pins == head.pins[1:], "it is its own twin"
+
+
+def test_names_and_new_things_are_left_alone():
+    head = demo()
+    renamed = rename(head, "tuners", "treble side 2", "my best")
+    assert echo_edit(head, renamed, ["treble side 2"]) == renamed
+    more = duplicate(head, ["treble side 2"])
+    assert len(new_ids(head, echo_edit(head, more, ["treble side 2"]))) == 1
