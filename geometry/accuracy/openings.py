@@ -19,7 +19,7 @@ from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening
 from geometry.checks.snags import NUT, OUTLINE
-from geometry.solids.walls import Wall
+from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.vectors import Vec2
 
 
@@ -81,7 +81,8 @@ def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
         depths = outline.about(opening.wall.points)
         at = int(np.argmin(depths))
         where = (float(opening.wall.points[at, 0]), float(opening.wall.points[at, 1]))
-        nominal, normal = float(depths[at]), (1.0, 0.0)
+        back = into_outline(opening.slot, opening.wall, outline)
+        nominal, normal = min(float(depths[at]), -2e-6, 0.0 if back is None else -back[0]), (1.0, 0.0)
     if nominal - _play(reach, nominal) > needed + FAINT:
         return []
     row = template.slots[opening.id]
@@ -93,7 +94,7 @@ def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
 def _web(model: Model, reach: Reach, one: Opening, two: Opening) -> list[Spec]:
     needed, template = model.scene.layout.margins.web, model.template
     if shapely.intersects(one.wall.area, two.wall.area):
-        nominal, place = _overlap(one.wall, two.wall)
+        nominal, place = _overlap(one, two)
         normal, where = (1.0, 0.0), place
     else:
         nominal, p, q = one.wall.to(two.wall)
@@ -105,11 +106,13 @@ def _web(model: Model, reach: Reach, one: Opening, two: Opening) -> list[Spec]:
                  (*template.paper, *rows), _Strip(nominal, normal, template.paper, None, rows))]
 
 
-def _overlap(one: Wall, two: Wall) -> tuple[float, Vec2]:
-    depths = two.about(one.points)
-    at = int(np.argmax(depths))
-    deepest = max(float(depths[at]), float(one.about(two.points).max()), 2e-6)
-    return -deepest, (float(one.points[at, 0]), float(one.points[at, 1]))
+def _overlap(one: Opening, two: Opening) -> tuple[float, Vec2]:
+    shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
+    out = out_of_slot(one.slot, one.wall, two.slot, two.wall)
+    if out is not None:
+        return -max(out[0], 2e-6), (shared.x, shared.y)
+    deepest = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
+    return -deepest, (shared.x, shared.y)
 
 
 def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
 import shapely
 
 from geometry.accuracy.built import Built, Model
-from geometry.accuracy.chords import Chords, Strip, strip_gap
+from geometry.accuracy.chords import Chords, Strip, stretch, strip_gap
 from geometry.accuracy.rods import Array
 from geometry.accuracy.sources import deviation
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
@@ -52,17 +52,26 @@ class _Cover:
 
 @dataclass(frozen=True, slots=True)
 class _ToWall:
-    """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline."""
+    """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline.
+
+    `across` is the wall of a slot that the drilling's axis runs into: where it comes out again, no corner of either
+    need lie in the other, and what is too much is the shorter way back or on along the axis.
+    """
 
     index: int
     corners: tuple[tuple[int, Chords, Chords | None], ...]
     points: tuple[Vec2, ...]
     follow: int
     side: float
+    across: Chords | None = None
 
     def __call__(self, built: Built) -> Array:
-        return strip_gap(strip_of(built, self.index), self.corners, self.points,
-                         self.side) + self.side * built.row(self.follow)
+        strip = strip_of(built, self.index)
+        gap = strip_gap(strip, self.corners, self.points, self.side)
+        if self.across is not None:
+            enters, leaves = stretch(self.across, strip.x, strip.y, strip.dx, strip.dy)
+            gap = np.where((gap > 0) & (enters < strip.length), -np.minimum(strip.length - enters, leaves), gap)
+        return gap + self.side * built.row(self.follow)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +157,8 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
         rows.add(floor)
     else:
         measure = _wall(i, Chords.of(opening.wall), shape, d, float(reach.rods[i]) + reach.template, row, -1.0)
+        if shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
+            measure = replace(measure, across=Chords.of(opening.wall))
     where = shapely.shortest_line(shape, opening.wall.area).coords[-1]
     return [Spec(slot_kind(sort_of(d)), (d.of, opening.id), (d.hole,), (*where, d.start[2]), needed,
                  tuple(sorted(rows)), measure)]

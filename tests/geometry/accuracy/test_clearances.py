@@ -12,8 +12,9 @@ from geometry.accuracy.simulation import simulate
 from geometry.accuracy.spec import Reach
 from geometry.accuracy.told import NOT_SIMULATED
 from geometry.checks import check
-from geometry.layout import Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
-from tests.geometry.accuracy.specimens import SAMPLES, WIDE, face_head, head, holes, only, sample, side_head
+from geometry.layout import Accuracy, Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
+from geometry.layout.generic import PATTERNS
+from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, face_head, head, holes, only, sample, side_head
 from tests.geometry.edits.heads import curved, plain, twelve
 
 STRAIGHT_ONLY = {"slot-not-reached"}
@@ -229,6 +230,20 @@ def test_slots_that_overlap_or_leave_the_head_are_spoiled_in_every_trial() -> No
     assert kinds["slot-outside"].nominal == pytest.approx(-5.0)
 
 
+def test_a_bore_right_across_another_slot_is_spoiled_in_every_trial() -> None:
+    """70 deep from x = 40 through its own slot and on across one from x = -8 to -12: no corner of either lies in the
+    other. From the slot's near wall it runs 70 - 48 = 22 too far."""
+    pattern = next(p for p in PATTERNS if p.id == SIDE)
+    deep = replace(pattern, bores=(replace(pattern.bores[0], depth=70.0), *pattern.bores[1:]))
+    layout = side_head(Accuracy(), patterns=(deep,), slots=(
+        Slot(id="own", shape=StraightSlot(nut_end=(14.0, 60.0), tip_end=(14.0, 150.0), width=12.0)),
+        Slot(id="other", shape=StraightSlot(nut_end=(-10.0, 60.0), tip_end=(-10.0, 150.0), width=4.0))))
+    found = [c for c in simulate(layout, 500, 1).clearances if c.kind == "side-bore-to-slot"]
+    assert [(c.spoiled, c.nominal) for c in found] == [(1.0, pytest.approx(-22.0))]
+    told = next(s for s in check(layout).snags if s.kind == "side-bore-to-slot")
+    assert told.measured == pytest.approx(-22.0)
+
+
 def test_a_slot_that_crosses_itself_has_no_rail() -> None:
     bow = Loop(nodes=tuple(Node(at=at) for at in ((0.0, 60.0), (20.0, 90.0), (20.0, 60.0), (0.0, 90.0))))
     layout = head(slots=(Slot(id="bow", shape=DrawnSlot(loop=bow)),), margins=WIDE)
@@ -246,3 +261,13 @@ def test_a_tuner_without_a_place_is_left_out() -> None:
     layout = replace(face_head(only(mark=0.3)), outline=flat, blank=Blank(bass=50.0, treble=50.0, tip=20.0,
                                                                           thickness=16.0))
     assert simulate(layout, 50).clearances == ()
+
+
+def test_slots_that_cross_like_a_plus_are_spoiled_by_what_parts_them() -> None:
+    """One 12 wide along y, one 10 wide and 60 long across it: no round end of either lies in the other. Square to the
+    second the way out is 60 / 2 + 5 to its end and 6 more."""
+    layout = head(slots=(Slot(id="a", shape=StraightSlot(nut_end=(0.0, 40.0), tip_end=(0.0, 160.0), width=12.0)),
+                         Slot(id="b", shape=StraightSlot(nut_end=(-30.0, 100.0), tip_end=(30.0, 100.0), width=10.0))))
+    found = next(c for c in simulate(layout, 200, 1).clearances if c.kind == "slots-overlap")
+    told = next(s for s in check(layout).snags if s.kind == "slots-overlap")
+    assert (found.spoiled, found.nominal, told.measured) == (1.0, pytest.approx(-41.0), pytest.approx(-41.0))
