@@ -5369,6 +5369,10 @@
         <translation>Saitensatz</translation>
     </message>
     <message>
+        <source>Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Set the axis of {item} {by} mm deeper.</source>
         <translation>Die Achse von {item} um {by} mm tiefer setzen.</translation>
     </message>
@@ -5563,6 +5567,14 @@
     <message>
         <source>Slide {item} to where the outline runs along the blank.</source>
         <translation>{item} dorthin schieben, wo der Umriss am Rohling entlangläuft.</translation>
+    </message>
+    <message>
+        <source>Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Slide {item} {by} mm to the {end}.</source>

@@ -29,6 +29,9 @@ from geometry.terms import term
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2, Vec3
 
+_MOSTLY = 0.8
+"""Cosine of the angle to the edge within which a way out leads along it"""
+
 
 _FEW = 8
 """slots above which it pays to ask a tree which of them lie ahead"""
@@ -94,15 +97,29 @@ def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple
             measured, where, way = slot_gap(drilling, opening, below)
             if not short(measured, needed):
                 continue
-            amount = tenths(needed - measured)
-            cure = (say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.",
-                        amount=amount, opening=opening.id)
-                    if drilling.depth > needed - measured else
-                    say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=amount, item=item.id))
+            cure = _advice(item, drilling, opening, way, needed - measured)
             found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
                               needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure,
                               push=None if way is None else v.scale(way, needed - measured)))
     return tuple(found)
+
+
+def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:
+    """What would give a drilling its wood, by the way out that is the nearest."""
+    amount = tenths(lacking)
+    if way is None and math.isfinite(opening.depth):
+        return say("Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.",
+                   item=item.id, amount=amount, opening=opening.id)
+    to_tip = 0.0 if way is None else v.dot(way, plan(item.frame.u))
+    if to_tip > _MOSTLY:
+        return say("Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.",
+                   item=item.id, amount=amount, opening=opening.id)
+    if to_tip < -_MOSTLY:
+        return say("Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.",
+                   item=item.id, amount=amount, opening=opening.id)
+    if drilling.depth > lacking:
+        return say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.", amount=amount, opening=opening.id)
+    return say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=amount, item=item.id)
 
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:

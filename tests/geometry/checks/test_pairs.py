@@ -16,6 +16,7 @@
 | plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
 | button and button, button and wood | `buttons`, `button-to-wood` |
 | post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
+| hole and ramp of a slot | `hole-to-ramp` |
 | string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
@@ -29,10 +30,11 @@ import re
 
 import pytest
 
-from geometry.checks import KINDS
+from geometry.checks import KINDS, check
 from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
 from geometry.checks.words import SORTS
 from tests.geometry.checks import test_kinds
+from tests.geometry.checks.heads import SIDE, bore, head, pattern, side, slot
 
 _NAMED = [kind for kind in re.findall(r"`([a-z-]+)`", __doc__) if not kind.startswith("-")]
 _EVERY = sorted({*_NAMED, *(pair_kind(one, two) for one in SORTS for two in SORTS), *map(slot_kind, SORTS),
@@ -47,3 +49,15 @@ def test_a_pair_has_a_kind_a_value_and_a_margin(kind):
     if kind != "glue-line-crossed":
         assert any(case.measured is not None for case in cases)
     assert all(case.touching is not None and case.touching != case.layout for case in cases)
+
+
+def test_the_advice_follows_the_nearest_way_out():
+    long = pattern("long", "side", bore(surface="seat", depth=55.0))
+    # Beside a slot's round end at y = 100: to the nut. Right into a slot's wall: less deep. Above a blind floor: deeper.
+    end = head(tuners=(side("a", 98.0),), patterns=(SIDE,), slots=(slot("slot", x=20.0, nut=106.0),))
+    into = head(tuners=(side("a", 90.0, long),), patterns=(long,), slots=(slot("own"), slot("slot", x=-14.0)))
+    over = head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot("slot", depth=6.0),))
+    for layout, said in ((end, "Slide a 4.0 mm to the nut"), (into, "Drill it 10.0 mm less deep"),
+                         (over, "Set the axis of a 4.0 mm deeper")):
+        snag = next(s for s in check(layout).snags if s.kind == "side-bore-to-slot" and "slot" in s.between)
+        assert snag.cure.startswith(said), snag.cure
