@@ -173,13 +173,14 @@ class Document(QObject):
 
     def replace(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
+        result = self._live.check(layout)
         self._history = History(layout)
         self._record = BookRecord()
         self._saved = layout
         self._preview = None
         self.path, self.seen = path, seen
         self.hold(())
-        self._refresh(self._live.check(self.shown))
+        self._refresh(result)
         self.history_changed.emit()
         self.file_changed.emit()
 
@@ -209,10 +210,15 @@ class Document(QObject):
 
     # ---- inside ---------------------------------------------------------
     def _step(self, move) -> str | None:
-        self._preview = None
+        self._preview, before = None, self._history.at
         name = move()
         if name is not None:
-            self._refresh(self._live.check(self.shown))
+            try:
+                result = self._live.check(self.shown)
+            except BaseException:
+                self._history.go(before)
+                raise
+            self._refresh(result)
             self.history_changed.emit()
         return name
 

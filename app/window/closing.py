@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from app.window import place
@@ -11,16 +12,21 @@ if TYPE_CHECKING:
 
 
 def end(window: MainWindow) -> None:
-    """End the threads and timers of a window that is about to close, and note how it was."""
-    window.front.end()
-    window.cures.end()
-    window.pins.end()
-    window.book_watch.end()
+    """End the threads and timers of a window that is about to close, and note how it was.
+
+    A fault in one of these steps keeps none of the others from being done; the first is raised when all are.
+    """
+    steps = [window.front.end, window.cures.end, window.pins.end, window.book_watch.end]
     if window.sheet_writer is not None:
-        window.sheet_writer.wait()
-    for room in window.rooms.made:
-        room.end()
+        steps.append(window.sheet_writer.wait)
+    steps += [room.end for room in window.rooms.made]
     if window.journal is not None:
-        window.journal.clear()
-    place.keep(window)
-    window.windows.gone(window)
+        steps.append(window.journal.clear)
+    faults = []
+    for step in (*steps, partial(place.keep, window), partial(window.windows.gone, window)):
+        try:
+            step()
+        except Exception as fault:
+            faults.append(fault)
+    if faults:
+        raise faults[0]

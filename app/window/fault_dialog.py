@@ -14,6 +14,9 @@ from app.window import ask
 from geometry.saying import say
 
 
+MOST_COUNTED = 100
+
+
 class FaultDialog(QDialog):
     """Shown without stopping the program's own loop; `more` counts what else goes wrong while it is open."""
 
@@ -59,6 +62,8 @@ class FaultDialog(QDialog):
     def more(self, report: str) -> None:
         """Another fault while this one is on show: counted, and its report added while there is room."""
         self._count += 1
+        if self._count > MOST_COUNTED:
+            return  # a fault that the showing of this count itself brings about must come to rest
         self._more.setText(say("It has happened {count} times since this opened.", count=self._count))
         self._more.show()
         if self._count <= 5 and report and report not in self.report:

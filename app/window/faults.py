@@ -11,14 +11,17 @@ from __future__ import annotations
 import os
 import sys
 import threading
-from collections import deque
+import time
+from collections import Counter, deque
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QtMsgType, Signal, qInstallMessageHandler
+from PySide6.QtCore import QObject, Qt, QtMsgType, QTimer, Signal, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
 from app.window.fault_dialog import FaultDialog
 from app.window.fault_report import place_of, report
+from app.window.spare import hold_on
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -29,6 +32,9 @@ TRACE = "PEGWRIGHT_TRACE"
 """Set this in the environment to have faults printed as well."""
 MOST_STEPS = 20
 MOST_TOLD = 20
+MOST_AT_ONCE, AT_ONCE_SECONDS = 100, 1.0
+"""A fault that comes more often is told of once in so many seconds."""
+MOST_TRIES, TRY_AGAIN_MS = 8, 250
 MOST_SHOWN = 20
 """Different faults shown in one run; a program that breaks everywhere is not made better by more dialogs."""
 
@@ -48,6 +54,8 @@ class Faults(QObject):
         self._last = windows.current
         self._told: deque[str] = deque(maxlen=MOST_TOLD)
         self._shown: set[str] = set()
+        self._times: Counter[str] = Counter()
+        self._latest: dict[str, float] = {}
         self._before: tuple | None = None
         self.dialog: FaultDialog | None = None
         self._met.connect(self._show, Qt.ConnectionType.QueuedConnection)
@@ -74,6 +82,7 @@ class Faults(QObject):
             self._before = None
 
     def _raised(self, kind: type, error: BaseException, trace) -> None:
+        hold_on(trace)
         if not isinstance(error, Exception) or os.environ.get(TRACE):
             sys.__excepthook__(kind, error, trace)
         if isinstance(error, Exception):
@@ -85,6 +94,11 @@ class Faults(QObject):
 
     def _meet(self, error: Exception) -> None:
         """Take the error to the event loop of the window, with what was being done."""
+        place, now = place_of(error), time.monotonic()
+        self._times[place] += 1
+        if self._times[place] > MOST_AT_ONCE and now - self._latest[place] < AT_ONCE_SECONDS:
+            return  # what every event brings about again would leave no time for anything else
+        self._latest[place] = now
         commands = self._window.commands
         doing, commands.doing = commands.doing, ""
         self._met.emit((error, doing))
@@ -104,6 +118,7 @@ class Faults(QObject):
     def _show(self, met: tuple[Exception, str]) -> None:
         """Keep the layout, then tell; never raises, whatever state the window is in."""
         error, doing = met
+        place = place_of(error)
         try:
             place = f"{place_of(error)} {error}"[:300] if isinstance(error, ToolkitFault) else place_of(error)
             known = place in self._shown or len(self._shown) >= MOST_SHOWN
@@ -116,6 +131,12 @@ class Faults(QObject):
                 self._shown.add(place)
                 self._open(error, doing, self._keep())
         except Exception as second:
+            # What broke may be the window itself, which the dialog belongs to: it may have passed in a moment.
+            if self._times[place] <= MOST_TRIES and (self.dialog is None or not self.dialog.isVisible()):
+                self.dialog = None
+                self._shown.discard(place)
+                self._times[place] += 1
+                QTimer.singleShot(TRY_AGAIN_MS, self, partial(self._met.emit, met))
             sys.__excepthook__(type(second), second, second.__traceback__)
 
     def _keep(self) -> str:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import sys
 from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QPixmap
 
 from app.document.leftovers import Leftover
 from app.look.picture import picture
@@ -32,8 +35,7 @@ def recover(windows: Windows, left: list[Leftover]) -> int:
         try:
             answer = _asked(windows.current, found)
             if answer == "open":
-                _open(_room_for(windows, found, opened), found)
-                opened += 1
+                opened += _opened(windows, found, opened)
             elif answer == "discard":
                 found.forget()
             else:
@@ -63,8 +65,23 @@ def _asked(window: MainWindow, found: Leftover) -> str:
              say("{tuners} tuners, {slots} slots", tuners=len(layout.tuners), slots=len(layout.slots))]
     if found.path is not None:
         words.append(say("Opened from: {path}", path=found.path))
-    seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
+    try:
+        seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
+    except Exception as error:
+        # It may be what the program died of.
+        seen = QPixmap()
+        sys.excepthook(type(error), error, error.__traceback__)
     return ask.recover(window, "\n".join(words), seen)
+
+
+def _opened(windows: Windows, found: Leftover, opened: int) -> bool:
+    """Open a piece; whether that went well. A fault on the way is told, and the piece is offered again at the next start."""
+    try:
+        _open(_room_for(windows, found, opened), found)
+    except Exception as error:
+        sys.excepthook(type(error), error, error.__traceback__)
+        return False
+    return True
 
 
 def _open(window: MainWindow, found: Leftover) -> None:

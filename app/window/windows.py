@@ -30,6 +30,7 @@ class Windows(QObject):
         self.settings = settings
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
+        self._half_made: list[MainWindow] = []
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
 
@@ -82,8 +83,14 @@ class Windows(QObject):
         from app.window.main import MainWindow
         from app.window.place import beside
 
-        last = self.current
-        window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self)
+        last, known = self.current, self.all
+        try:
+            window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self)
+        except BaseException:
+            # A window that broke off half made is none; destroyed, it would take the program with it if a thread of it runs.
+            self._half_made += [one for one in self._all if one not in known]
+            self._all = known
+            raise
         window.document.seen = seen
         if last is not None:
             beside(window, last, STEP)
