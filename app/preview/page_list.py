@@ -1,10 +1,10 @@
-"""The pages as a list with small pictures, painted when a row comes into sight."""
+"""The pages as a list with small pictures, painted one by one when their rows have come into sight."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSize, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 
 from app.formats.paper import Page
@@ -13,6 +13,8 @@ from geometry.saying import say
 
 PICTURE = QSize(46, 60)
 """Room for the picture of a page, pixels."""
+IDLE_MS = 8
+"""Between two pictures, for whatever else there is to do."""
 
 
 class PageModel(QAbstractListModel):
@@ -22,6 +24,10 @@ class PageModel(QAbstractListModel):
         super().__init__(parent)
         self._pages: list[Page] = []
         self._pictures: dict[int, QPixmap] = {}
+        self._wanted: list[int] = []
+        self._idle = QTimer(self)
+        self._idle.setInterval(IDLE_MS)
+        self._idle.timeout.connect(self._paint_one)
         self.pixel_ratio = 1.0
 
     @property
@@ -32,7 +38,7 @@ class PageModel(QAbstractListModel):
         """Replace all pages; pictures are painted anew."""
         self.beginResetModel()
         self._pages = list(pages)
-        self._pictures = {}
+        self._pictures, self._wanted = {}, []
         self.endResetModel()
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
@@ -52,23 +58,50 @@ class PageModel(QAbstractListModel):
 
     def _picture(self, row: int, page: Page) -> QPixmap:
         if row not in self._pictures:
-            self._pictures[row] = _painted(page, self.pixel_ratio)
+            if row not in self._wanted:
+                self._wanted.append(row)
+                self._idle.start()
+            return _sheet(page, self.pixel_ratio)[0]
         return self._pictures[row]
 
+    def _paint_one(self) -> None:
+        """Paint the picture of one row that came into sight: a whole list at once would keep the window waiting."""
+        if not self._wanted:
+            self._idle.stop()
+            return
+        row = self._wanted.pop(0)
+        self._pictures[row] = _painted(self._pages[row], self.pixel_ratio)
+        index = self.index(row)
+        self.dataChanged.emit(index, index, [Qt.ItemDataRole.DecorationRole])
 
-def _painted(page: Page, ratio: float) -> QPixmap:
-    """The page in the room of a picture."""
+
+def _sheet(page: Page, ratio: float) -> tuple[QPixmap, float]:
+    """(the empty sheet in the room of a picture, pixels to the mm)."""
     scale = min(PICTURE.width() / page.width, PICTURE.height() / page.height)
     picture = QPixmap(PICTURE * ratio)
     picture.setDevicePixelRatio(ratio)
     picture.fill(Qt.GlobalColor.transparent)
     painter = QPainter(picture)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.translate((PICTURE.width() - page.width * scale) / 2, (PICTURE.height() - page.height * scale) / 2)
+    painter.translate(*_corner(page, scale))
     sheet = QRectF(0.5, 0.5, page.width * scale - 1.0, page.height * scale - 1.0)
     painter.fillRect(sheet, Qt.GlobalColor.white)
-    paint_shapes(painter, page_shapes(page), page, scale)
     painter.setPen(QPen(QColor(0, 0, 0, 90), 0))
     painter.drawRect(sheet)
+    painter.end()
+    return picture, scale
+
+
+def _corner(page: Page, scale: float) -> tuple[float, float]:
+    return (PICTURE.width() - page.width * scale) / 2, (PICTURE.height() - page.height * scale) / 2
+
+
+def _painted(page: Page, ratio: float) -> QPixmap:
+    """The page in the room of a picture."""
+    picture, scale = _sheet(page, ratio)
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(*_corner(page, scale))
+    paint_shapes(painter, page_shapes(page), page, scale)
     painter.end()
     return picture

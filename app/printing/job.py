@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF
@@ -13,8 +13,9 @@ from PySide6.QtWidgets import QDialog, QWidget
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
-from app.printing.page_paint import page_shapes, paint_shapes
+from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
+from app.printing.slices import in_slices
 from geometry.checks.words import listed
 from geometry.saying import count, say
 
@@ -40,7 +41,9 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
         return ""
     name = printer.printerName()
     correction = correction_for(name, paper, settings) if name else None
-    printed = print_pages(printer, pages, correction)
+    printed = in_slices(parent, printing(printer, pages, correction))
+    if printed is None:
+        return say("Printing was cancelled; pages that were sent already may still come out of the printer.")
     to = name or printer.outputFileName() or say("the printer")
     if correction:
         return count(printed, "{n} page of {paper} sent to {name}, {correction}.",
@@ -93,6 +96,17 @@ def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction
 
     Of a page range chosen in the dialog only those. FormatError when the printer takes no pages.
     """
+    done = 0
+    for done, _ in printing(printer, pages, correction):
+        pass
+    return done
+
+
+def printing(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> Iterator[tuple[int, int]]:
+    """As print_pages, in slices of some milliseconds: each yields (pages done, pages in all), the last with all done.
+
+    Closing it early ends the job with what was painted so far.
+    """
     paper = paper_of(pages)
     lock(printer, paper)
     wanted = list(pages)
@@ -107,18 +121,19 @@ def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction
         for i, page in enumerate(corrected(wanted, correction)):
             if i and not printer.newPage():
                 raise FormatError(say("The printer stopped after page {i} of {wanted}.", i=i, wanted=len(wanted)))
-            _paint(painter, printer, page)
+            for _ in _painted(painter, printer, page):
+                yield i, len(wanted)
+            yield i + 1, len(wanted)
     finally:
         painter.end()
-    return len(wanted)
 
 
-def _paint(painter: QPainter, printer: QPrinter, page: Page) -> None:
+def _painted(painter: QPainter, printer: QPrinter, page: Page) -> Iterator[None]:
     width, _ = PAPERS[page.paper]
     painter.save()
     painter.scale(printer.logicalDpiX() / MM_PER_INCH, printer.logicalDpiY() / MM_PER_INCH)
     if page.width > page.height:
         painter.translate(width, 0.0)
         painter.rotate(90.0)
-    paint_shapes(painter, page_shapes(page), page, 1.0)
+    yield from painted(painter, shapes_of(page), page, 1.0)
     painter.restore()

@@ -7,7 +7,7 @@ no hinting or substitute font moves a word.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 
@@ -23,6 +23,8 @@ from geometry.curves import Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
 
+SLICE = 12
+"""Shapes that are painted in one go where somebody waits beside: some milliseconds."""
 EM = 2048.0
 """Size at which the outlines of the letters are taken: that of the font's own grid."""
 
@@ -39,18 +41,31 @@ class Shape:
 
 def page_shapes(page: Page) -> list[Shape]:
     """Everything on a page in the order in which it is painted."""
-    return [shape for placed in page.content for shape in _shapes(placed)]
+    return list(shapes_of(page))
+
+
+def shapes_of(page: Page) -> Iterator[Shape]:
+    """The same one by one, for a page that is painted in slices."""
+    return (shape for placed in page.content for shape in _shapes(placed))
 
 
 def paint_shapes(painter: QPainter, shapes: Sequence[Shape], page: Page, scale: float) -> None:
     """Paint a page with its upper left corner at the painter's origin, `scale` units to the mm."""
+    for _ in painted(painter, shapes, page, scale):
+        pass
+
+
+def painted(painter: QPainter, shapes: Iterable[Shape], page: Page, scale: float) -> Iterator[None]:
+    """The same in slices of SLICE shapes: between two of them the caller may do other things, but not with the painter."""
     painter.save()
     painter.scale(scale, -scale)
     painter.translate(0.0, -page.height)
     pixels = abs(painter.deviceTransform().determinant()) ** 0.5
     clip: QRectF | None = None
     painter.save()
-    for shape in shapes:
+    for number, shape in enumerate(shapes, 1):
+        if number % SLICE == 0:
+            yield
         if shape.clip != clip:
             painter.restore()
             painter.save()

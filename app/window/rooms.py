@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.window.chances import ChanceWatch
 from app.window.room import StageRoom
+from app.window.warming import Warming
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -28,6 +29,7 @@ class Rooms:
         self._window = window
         self._made: dict[str, StageRoom] = {}
         self.chances = ChanceWatch(window)
+        self._warming = Warming(window, [module for module, _ in ROOMS.values()])
 
     def __getitem__(self, stage: str) -> StageRoom | None:
         """The room of a stage, made if need be; None for a stage without one."""
@@ -40,5 +42,5 @@ class Rooms:
 
     @property
     def made(self) -> list[StageRoom]:
-        """The rooms that have been made so far, and the watch over the chances, which belongs to no stage."""
-        return [*self._made.values(), self.chances]
+        """The rooms that have been made so far, and what belongs to no stage."""
+        return [*self._made.values(), self.chances, self._warming]

@@ -1,0 +1,56 @@
+"""Loads the rooms of the stages beside the window once it stands there and rests, so that a first visit need not wait."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from functools import partial
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QTimer
+
+from app.window.background import Background
+from app.window.room import StageRoom
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+REST_MS = 1500
+"""From the making of the window to the loading; a hand that drags puts it off."""
+
+
+class Warming(StageRoom):
+    """Belongs to no stage. It loads code and makes nothing: a room is made when its stage is first shown."""
+
+    def __init__(self, window: MainWindow, modules: Sequence[str]) -> None:
+        super().__init__(window)
+        self._modules = modules
+        self._thread: Background | None = None
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(REST_MS)
+        self._rest.timeout.connect(self._begin)
+        self._rest.start()
+
+    def end(self) -> None:
+        self._rest.stop()
+        if self._thread is not None:
+            self._thread.wait()
+
+    def _begin(self) -> None:
+        waiting = [name for name in self._modules if name not in sys.modules]
+        if waiting and self.window.hand.busy:
+            self._rest.start()
+        elif waiting:
+            self._thread = Background(partial(_load, waiting), self)
+            self._thread.failed.connect(self._failed)
+            self._thread.start()
+
+    def _failed(self, error: Exception) -> None:
+        raise error
+
+
+def _load(modules: Sequence[str]) -> None:
+    for name in modules:
+        import_module(name)

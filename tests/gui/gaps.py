@@ -1,0 +1,113 @@
+"""How long the window's thread is away from its event loop, and what it was doing meanwhile."""
+
+from __future__ import annotations
+
+import sys
+import threading
+import time
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QEventLoop, QObject, QTimer
+
+BEAT_MS = 4
+LOOK = 0.02
+"""Seconds away after which it is written down what runs."""
+REFERENCE_MS = 10.0
+"""What the reference loop takes on a machine on which the limits of the tests are meant as they stand."""
+
+
+@dataclass(frozen=True)
+class Gap:
+    """One absence: by the clock on the wall, in processor time of the window's thread, during which act, and where."""
+
+    wall: float
+    busy: float
+    act: str
+    where: tuple[str, ...]
+
+    def __str__(self) -> str:
+        return f"{self.busy:6.1f} ms of work, {self.wall:6.1f} ms on the wall, {self.act}: {' < '.join(self.where) or 'not seen'}"
+
+
+class Watchdog(QObject):
+    """Beats with the event loop; a thread beside it looks at what runs while a beat is overdue."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.gaps: list[Gap] = []
+        self.act = "nothing"
+        self._frames: list[tuple[str, ...]] = []
+        self._last, self._busy = time.perf_counter(), time.thread_time()
+        self._main = threading.get_ident()
+        self._over = threading.Event()
+        self._timer = QTimer(self)
+        self._timer.setInterval(BEAT_MS)
+        self._timer.timeout.connect(self._beat)
+        self._timer.start()
+        self._thread = threading.Thread(target=self._look, name="watchdog")
+        self._thread.start()
+
+    def stop(self) -> None:
+        """End the thread and the timer."""
+        self._timer.stop()
+        self._over.set()
+        self._thread.join()
+
+    def now(self, act: str) -> None:
+        """Say what is done from now on, so that a gap can be told by it."""
+        self._beat()
+        self.act = act
+
+    def worst(self, most: int = 12) -> list[Gap]:
+        """The longest absences by processor time."""
+        return sorted(self.gaps, key=lambda gap: -gap.busy)[:most]
+
+    def _beat(self) -> None:
+        now, busy = time.perf_counter(), time.thread_time()
+        if now - self._last > LOOK:
+            seen = self._frames[-1] if self._frames else ()
+            self.gaps.append(Gap((now - self._last) * 1000, (busy - self._busy) * 1000, self.act, seen))
+        self._frames.clear()
+        self._last, self._busy = now, busy
+
+    def _look(self) -> None:
+        while not self._over.wait(LOOK / 2):
+            if time.perf_counter() - self._last > LOOK:
+                frame, names = sys._current_frames().get(self._main), []
+                while frame is not None and len(names) < 6:
+                    place = Path(frame.f_code.co_filename)
+                    if {"app", "geometry"}.intersection(place.parts):
+                        names.append(f"{place.stem}.{frame.f_code.co_name}:{frame.f_lineno}")
+                    frame = frame.f_back
+                if names:
+                    self._frames.append(tuple(names))
+
+
+def rest(seconds: float) -> None:
+    """Let the event loop run for so long; unlike a wait of the test library it frees the interpreter for other threads."""
+    loop = QEventLoop()
+    QTimer.singleShot(round(seconds * 1000), loop.quit)
+    loop.exec()
+
+
+def until(what, seconds: float = 30.0) -> bool:
+    """Let the event loop run until something is so; whether it came to be so in time."""
+    ends = time.monotonic() + seconds
+    while not what():
+        if time.monotonic() > ends:
+            return False
+        rest(0.02)
+    return True
+
+
+def slowness() -> float:
+    """How many times slower than meant this machine is right now: the least of some loops of plain work."""
+    spent = []
+    for _ in range(7):
+        began = time.thread_time()
+        total = 0
+        for k in range(170_000):
+            total += k * k % 7
+        spent.append((time.thread_time() - began) * 1000)
+    return max(1.0, min(spent) / REFERENCE_MS)
