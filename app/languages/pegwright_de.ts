@@ -4877,6 +4877,14 @@
         <translation>Drucker weichen selten mehr als 2 % ab: zuerst sehen, ob eine Einstellung die Seite skaliert, und die Balken noch einmal messen.</translation>
     </message>
     <message>
+        <source>Printing was cancelled; pages that were sent already may still come out of the printer.</source>
+        <translation>Der Druck wurde abgebrochen; schon gesendete Seiten können noch aus dem Drucker kommen.</translation>
+    </message>
+    <message>
+        <source>Printing…</source>
+        <translation>Wird gedruckt …</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Drucken…</translation>
     </message>
