@@ -11,11 +11,14 @@ from PySide6.QtGui import QColor, QPainter, QPalette, QPixmap, QTransform
 
 from app.help.pictures import picture
 from app.look.painting import Painting
+from app.look.sizes import sizes
 from app.look.theme import DAY, LAMP, Theme
 from geometry.drawing import Drawing, Label
 
 WIDTH, HEIGHT = 300, 190
-"""Pixels of a drawing in a tip."""
+"""Pixels of a drawing in a tip at 100 %."""
+GRAIN = 2
+"""Pixels to a point, so that a tip is sharp on any screen."""
 
 
 def pictured(sentence: str, drawing: str, palette: QPalette) -> str:
@@ -23,19 +26,21 @@ def pictured(sentence: str, drawing: str, palette: QPalette) -> str:
     if not drawing:
         return sentence
     dark = palette.window().color().lightness() < 128
-    return f'<p>{escape(sentence)}</p><img src="data:image/png;base64,{_encoded(drawing, dark)}">'
+    factor = sizes().factor
+    size = f'width="{round(WIDTH * factor)}" height="{round(HEIGHT * factor)}"'
+    return f'<p>{escape(sentence)}</p><img {size} src="data:image/png;base64,{_encoded(drawing, dark, factor)}">'
 
 
 @lru_cache(maxsize=80)
-def _encoded(drawing: str, dark: bool) -> str:
+def _encoded(drawing: str, dark: bool, factor: float) -> str:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    drawn(picture(drawing), LAMP if dark else DAY).save(buffer, "PNG")
+    drawn(picture(drawing), LAMP if dark else DAY, factor).save(buffer, "PNG")
     return base64.b64encode(bytes(buffer.data())).decode("ascii")
 
 
-def drawn(marks: Drawing, theme: Theme) -> QPixmap:
-    """A drawing of the glossary with its words, fitted into a tip."""
+def drawn(marks: Drawing, theme: Theme, factor: float = 1.0) -> QPixmap:
+    """A drawing of the glossary with its words, fitted into a tip that is `factor` times as large as at 100 %."""
     painting = Painting(marks)
     box = QRectF(painting.box)
     for mark in marks:
@@ -43,14 +48,16 @@ def drawn(marks: Drawing, theme: Theme) -> QPixmap:
             half = 1.05 * len(mark.text) + 1
             left = {"left": 0.0, "middle": -half, "right": -2 * half}[mark.anchor]
             box = box.united(QRectF(mark.at[0] + left, mark.at[1] - 2, 2 * half, 4))
-    pixmap = QPixmap(WIDTH, HEIGHT)
+    width, height = round(WIDTH * factor), round(HEIGHT * factor)
+    pixmap = QPixmap(width * GRAIN, height * GRAIN)
+    pixmap.setDevicePixelRatio(GRAIN)
     pixmap.fill(QColor(theme.paper))
-    scale = min((WIDTH - 24) / box.width(), (HEIGHT - 20) / box.height())
+    scale = min((width - 24) / box.width(), (height - 20) / box.height())
     view = QTransform()
-    view.translate(WIDTH / 2, HEIGHT / 2)
+    view.translate(width / 2, height / 2)
     view.scale(scale, -scale)
     view.translate(-box.center().x(), -box.center().y())
     painter = QPainter(pixmap)
-    painting.paint(painter, view, theme, WIDTH)
+    painting.paint(painter, view, theme, width)
     painter.end()
     return pixmap

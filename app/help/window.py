@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.help.glossary import WORDS
 from app.help.pictures import picture
 from app.help.snags import snag_words
+from app.look.sizes import open_at
 from app.look.theme import Theme
 from app.panels.section import SectionView
 from geometry.saying import say
@@ -57,7 +58,7 @@ class HelpWindow(QDialog):
                  parent: QWidget) -> None:
         super().__init__(parent)
         self.setWindowTitle(say("Actions and words"))
-        self.resize(760, 520)
+        open_at(self, 760, 520)
         self._entries = [action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]

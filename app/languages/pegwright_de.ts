@@ -2941,6 +2941,14 @@
         <translation>Wie hoch der Ring ist: so viel davon kann anliegen.</translation>
     </message>
     <message>
+        <source>How the drawing is taken</source>
+        <translation>Wie die Zeichnung übernommen wird</translation>
+    </message>
+    <message>
+        <source>How the outline is traced</source>
+        <translation>Wie der Umriss nachgezogen wird</translation>
+    </message>
+    <message>
         <source>How they are mounted, {word}</source>
         <translation>Wie sie sitzen, {word}</translation>
     </message>
@@ -3487,6 +3495,10 @@
     <message>
         <source>Loop</source>
         <translation>Linie</translation>
+    </message>
+    <message>
+        <source>Loops of the drawing</source>
+        <translation>Linienzüge der Zeichnung</translation>
     </message>
     <message>
         <source>Lying bar</source>
@@ -5563,6 +5575,10 @@
     <message>
         <source>Size</source>
         <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Size and place of the picture</source>
+        <translation>Größe und Lage des Bildes</translation>
     </message>
     <message>
         <source>Size of &amp;letters</source>
@@ -8443,6 +8459,10 @@
     <message>
         <source>What the layout is called, on its sheets and in its file's name.</source>
         <translation>Wie der Entwurf heißt, auf den Blättern und im Dateinamen.</translation>
+    </message>
+    <message>
+        <source>What the loop {size} becomes</source>
+        <translation>Was der Linienzug {size} wird</translation>
     </message>
     <message>
         <source>What the piece looks like after each stretch of steps.</source>

@@ -118,6 +118,13 @@ def keep(widget: QWidget, **points: float | tuple[float, float]) -> None:
     _lay(widget, kept)
 
 
+def open_at(window: QWidget, width: int, height: int) -> None:
+    """Open a dialog at this size at 100 %, larger for larger letters, never larger than the screen has room for."""
+    wanted = QSize(_now.soft(width), _now.soft(height))
+    screen = window.screen()
+    window.resize(wanted.boundedTo(screen.availableSize()) if screen is not None else wanted)
+
+
 def follow(root: QWidget) -> None:
     """Bring every widget below `root`, and itself, to the scale in use."""
     for widget in (root, *root.findChildren(QWidget)):

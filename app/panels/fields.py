@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from geometry.errors import GeometryError
@@ -66,8 +66,19 @@ class _Field(QLineEdit):
     def _clear_bad(self) -> None:
         self._mark(False)
 
+    def event(self, event: QEvent) -> bool:
+        """Esc in a field that is being typed into puts it back, and does nothing else in the window."""
+        if (event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Escape and self._typed_into):
+            event.accept()
+            return True
+        return super().event(event)
+
+    @property
+    def _typed_into(self) -> bool:
+        return self.isModified() or self.property("bad") is True
+
     def keyPressEvent(self, event) -> None:
-        if event.key() == Qt.Key.Key_Escape:
+        if event.key() == Qt.Key.Key_Escape and self._typed_into:
             self.setText(self._text)
             self.setModified(False)
             self._mark(False)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
@@ -73,7 +73,7 @@ class SnagModel(QAbstractListModel):
             chance = chance_of(snag, self._chances)
             return None if chance is None else chance.words(self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
-            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind), QGuiApplication.palette())
+            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind), self.parent().palette())
         return None
 
     def show_chances(self, chances: Chances) -> bool:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QDialogButtonBox, Q
 
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
+from app.look.sizes import keep
 from app.panels.fields import LengthField
 from app.printing.correction import Correction, measured
 from app.printing.printers import correction_for, keep_correction
@@ -46,7 +47,7 @@ class MeasureBars(QDialog):
         self.already.toggled.connect(self._tell)
         self.lying.textChanged.connect(self._tell)
         self.upright.textChanged.connect(self._tell)
-        self.setMinimumWidth(460)
+        keep(self, panel_width=460)
         self._other()
 
     def _length(self, unit: LengthUnit, name: str) -> LengthField:

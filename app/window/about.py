@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app import __version__
 from app.look.program_icon import program_icon
+from app.look.sizes import open_at
 from app.window.libraries import libraries, versions
 from geometry.saying import say
 
@@ -76,7 +77,7 @@ class AboutDialog(QDialog):
             "licence, version 2.1; its source text is at {other}.", place=SOURCES, other="https://libgeos.org/")))
         column.addWidget(self._says)
         column.addWidget(buttons)
-        self.resize(620, 640)
+        open_at(self, 620, 640)
         close.setFocus()
 
     def _table(self) -> QTableWidget:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QPlainTextEdit,
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
+from app.look.sizes import open_at
 from app.window import ask
 from geometry.saying import say
 
@@ -56,7 +57,7 @@ class FaultDialog(QDialog):
                                                                             "is sent nowhere.")), self._report, self._says, buttons):
             column.addWidget(widget)
         column.setStretchFactor(self._report, 1)
-        self.resize(640, 460)
+        open_at(self, 640, 460)
         on.setFocus()
 
     def more(self, report: str) -> None:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
 )
 
+from app.look.sizes import open_at
 from app.panels.chance_words import MODEL
 from app.panels.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
 from app.window.background import Background
@@ -126,7 +127,7 @@ class HoldDialog(QDialog):
         self.look.clicked.connect(self._ask_moves)
         self.move_them.clicked.connect(self._move)
         self.leave.clicked.connect(self._leave)
-        self.resize(620, 470)
+        open_at(self, 620, 470)
         self.table.hide()
         self._show_proposal(None)
 

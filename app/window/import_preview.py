@@ -27,7 +27,7 @@ class ImportPreview(QWidget):
         self._open: list[QPainterPath] = []
         self._current = -1
         self._move = QTransform()
-        self.setMinimumSize(360, 420)
+        self.setMinimumSize(300, 420)
         self.setAccessibleName(say("Preview of the drawing"))
 
     def sizeHint(self) -> QSize:
@@ -92,7 +92,8 @@ class ImportPreview(QWidget):
         painter.drawLine(QPointF(0, origin.y()), QPointF(self.width(), origin.y()))
         painter.setPen(QColor(t.dim))
         painter.drawText(QPointF(8, origin.y() - 5), say("nut line"))
-        painter.drawText(QPointF(origin.x() + 6, 16), say("centreline, tip this way"))
+        words = QRectF(origin.x() + 6, 2, max(60.0, self.width() - origin.x() - 10), self.height() / 2)
+        painter.drawText(words, int(Qt.TextFlag.TextWordWrap), say("centreline, tip this way"))
 
     def mousePressEvent(self, event) -> None:
         at = self._move.inverted()[0].map(event.position())

@@ -25,6 +25,8 @@ from PySide6.QtWidgets import (
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
 from app.formats.errors import FormatError
+from app.look.column import Column
+from app.look.sizes import keep, open_at
 from app.panels.fields import LengthField
 from app.window import ask
 from app.window.collector import rest, resume
@@ -135,6 +137,9 @@ class ImportDialog(QDialog):
         self._preview = ImportPreview(window.theme, self)
         self._preview.picked.connect(self._pick)
         self._unit = QComboBox(self)
+        self._unit.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self._unit.setMinimumContentsLength(14)
+        self._unit.currentTextChanged.connect(self._unit.setToolTip)
         self._unit.activated.connect(self._read_again)
         self._join = QComboBox(self)
         for gap in JOINS:
@@ -152,7 +157,9 @@ class ImportDialog(QDialog):
         self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self._table.horizontalHeader().setStretchLastSection(True)
         self._table.verticalHeader().hide()
-        self._table.setMinimumHeight(150)
+        self._table.setTabKeyNavigation(False)
+        keep(self._table, minimum_height=150, rows=30)
+        self._table.setAccessibleName(say("Loops of the drawing"))
         self._table.currentCellChanged.connect(self._row)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
         self._whole = QRadioButton(say("A new layout around this outline"), self)
@@ -200,11 +207,15 @@ class ImportDialog(QDialog):
         buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
-        right.addWidget(buttons)
+        side = QVBoxLayout()
+        side.addWidget(Column(right, say("How the drawing is taken"), self), 1)
+        side.addWidget(buttons)
         both = QHBoxLayout(self)
+        both.setContentsMargins(14, 14, 14, 14)
+        both.setSpacing(18)
         both.addWidget(self._preview, 3)
-        both.addLayout(right, 2)
-        self.resize(980, 680)
+        both.addLayout(side, 2)
+        open_at(self, 980, 680)
 
     def _fill(self) -> None:
         read = self._read
@@ -237,6 +248,7 @@ class ImportDialog(QDialog):
             box.setCurrentIndex(ROLES.index(loop.role))
             box.setProperty("loop", i)
             box.activated.connect(self._role)
+            box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
             self._table.setCellWidget(i, 0, label)
             self._table.setCellWidget(i, 1, box)
         self._table.resizeColumnToContents(0)

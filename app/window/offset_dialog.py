@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QRadioButton, QVBoxLayout
 
+from app.look.sizes import keep
 from app.panels.fields import LengthField
 from geometry.drawing import Stroke
 from geometry.edits.offsetting import offset_copy, offset_in_place
@@ -40,7 +41,7 @@ class OffsetDialog(QDialog):
         self._says = QLabel(self)
         self._says.setObjectName("dim")
         self._says.setWordWrap(True)
-        self._says.setMinimumHeight(52)
+        keep(self._says, minimum_height=52)
         form = QFormLayout()
         form.addRow(say("Distance"), self.field)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
@@ -54,7 +55,7 @@ class OffsetDialog(QDialog):
         column.addWidget(self.copy)
         column.addWidget(self._says)
         column.addWidget(buttons)
-        self.setMinimumWidth(340)
+        keep(self, panel_width=340)
         self.finished.connect(self._end)
         self._try()
 

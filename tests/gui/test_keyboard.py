@@ -55,6 +55,18 @@ def test_enter_leads_into_the_first_field_and_esc_back_to_the_drawing(bench, win
     assert window.document.held == ()
 
 
+def test_esc_in_a_field_puts_it_back_before_it_leads_to_the_drawing(bench, window):
+    bench.key(KEY.Key_N)
+    bench.key(KEY.Key_Return)
+    field, held, before = QApplication.focusWidget(), window.document.held, bench.layout
+    QTest.keyClicks(field, "x")
+    assert field.text().endswith("x")
+    QTest.keyClick(field, KEY.Key_Escape)
+    assert field.text() == held[0] and field.hasFocus()
+    QTest.keyClick(field, KEY.Key_Escape)
+    assert bench.view.hasFocus() and bench.layout is before and window.document.held == held
+
+
 def test_nodes_of_the_outline_one_after_the_other_moved_and_added(bench, window):
     window.set_stage("outline")
     count = len(bench.layout.outline.nodes)

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.face_picture import FacePicture, face_picture
+from app.look.sizes import keep, open_at
 from app.look.theme import Theme
 from app.panels.fields import LengthField
 from app.window.background import Background
@@ -141,7 +142,7 @@ class NumbersDialog(QDialog):
             count, mount = self._counts[side], self._mounts[side]
             for number in range(13):
                 count.addItem(str(number), number)
-            count.setFixedWidth(64)
+            keep(count, fixed_width=64)
             count.setAccessibleName(words[side])
             count.activated.connect(self._changed)
             for key, word in (("face", say("through the face")), ("side", say("through the side")),
@@ -150,6 +151,7 @@ class NumbersDialog(QDialog):
             mount.setAccessibleName(say("How they are mounted, {word}", word=words[side]))
             mount.activated.connect(self._changed)
             both = QHBoxLayout()
+            both.setSpacing(6)
             both.addWidget(count)
             both.addWidget(mount, 1)
             form.addRow(words[side], both)
@@ -166,7 +168,7 @@ class NumbersDialog(QDialog):
             form.addRow(labels[key], field)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
-        self._says.setMinimumHeight(64)
+        keep(self._says, minimum_height=64)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._cure = QPushButton(say("Take what would do"), self)
         self._cure.setAutoDefault(False)
@@ -194,7 +196,7 @@ class NumbersDialog(QDialog):
         whole.setSpacing(18)
         whole.addWidget(self._picture, 1)
         whole.addLayout(right, 1)
-        self.resize(860, 580)
+        open_at(self, 860, 580)
 
     def _fill(self) -> None:
         n = self._numbers

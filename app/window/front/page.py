@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.icons import button_icon
-from app.look.sizes import keep, sizes
+from app.look.sizes import keep, px, sizes
 from app.look.theme import Theme
 from app.window.front.card import SIZE, Card
 from geometry.saying import say
@@ -82,7 +82,7 @@ class FrontPage(QWidget):
                 ("open", say("Open a layout…"), say("Go on with one that you saved."))):
             way = QPushButton(word, self)
             way.setObjectName("way")
-            way.setIconSize(QSize(20, 20))
+            way.setIconSize(QSize(px(20), px(20)))
             way.setIcon(button_icon(SIGNS.get(key, key), self._theme))
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)

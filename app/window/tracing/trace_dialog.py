@@ -22,6 +22,8 @@ from PySide6.QtWidgets import (
 
 from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
+from app.look.column import Column
+from app.look.sizes import keep, open_at
 from app.window.background import Background
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
@@ -93,7 +95,7 @@ class TraceDialog(QDialog):
         how.setObjectName("dim")
         how.setWordWrap(True)
         self._says.setWordWrap(True)
-        self._says.setMinimumHeight(76)
+        keep(self._says, minimum_height=76)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         running = QHBoxLayout()
         self._bar.setRange(0, 100)
@@ -118,13 +120,15 @@ class TraceDialog(QDialog):
         right.addWidget(self._says)
         right.addStretch(1)
         right.addWidget(note)
-        right.addWidget(buttons)
+        side = QVBoxLayout()
+        side.addWidget(Column(right, say("How the outline is traced"), self), 1)
+        side.addWidget(buttons)
         both = QHBoxLayout(self)
         both.setContentsMargins(14, 14, 14, 14)
         both.setSpacing(18)
         both.addWidget(self.board, 3)
-        both.addLayout(right, 2)
-        self.resize(980, 680)
+        both.addLayout(side, 2)
+        open_at(self, 980, 680)
 
     def _middle(self) -> Vec2:
         """Where the head probably is: on the centreline, 60 mm from the nut line; else the picture's middle."""

@@ -1,0 +1,32 @@
+"""A column of a dialog that scrolls when large letters leave it too little room; its buttons stay below it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QLayout, QScrollArea, QWidget
+
+
+class Column(QScrollArea):
+    """Holds a layout. It asks for the room of the whole and makes do with less height."""
+
+    def __init__(self, inside: QLayout, name: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        page = QWidget(self)
+        page.setObjectName("page")
+        inside.setContentsMargins(2, 2, 8, 2)
+        page.setLayout(inside)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setAccessibleName(name)
+        self.setWidget(page)
+
+    def sizeHint(self) -> QSize:
+        inner = self.widget().layout().sizeHint()
+        return QSize(inner.width() + self._beside(), inner.height() + 2 * self.frameWidth())
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self.widget().layout().minimumSize().width() + self._beside(), 120)
+
+    def _beside(self) -> int:
+        return self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth() + 4

@@ -1,0 +1,54 @@
+"""One of each dialog, made as the program makes it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from PySide6.QtGui import QImage
+from PySide6.QtWidgets import QDialog
+
+from app.formats.drawing_in import read_drawing
+from app.formats.picture_in import read_picture
+from app.help.window import HelpWindow
+from app.printing.measure import MeasureBars
+from app.setup.places import CHECKOUT
+from app.window import texts
+from app.window.about import AboutDialog
+from app.window.fault_dialog import FaultDialog
+from app.window.front.numbers_dialog import NumbersDialog
+from app.window.holding import HoldDialog
+from app.window.importing import ImportDialog
+from app.window.main import MainWindow
+from app.window.offset_dialog import OffsetDialog
+from app.window.tracing.lay_dialog import LayDialog
+
+SAMPLES = CHECKOUT / "samples"
+
+
+def _import(window: MainWindow) -> ImportDialog:
+    file = next(iter(sorted((SAMPLES / "outlines").glob("*.dxf"))))
+    return ImportDialog(window, file, read_drawing(file))
+
+
+def _lay(window: MainWindow) -> LayDialog:
+    picture = QImage(400, 300, QImage.Format.Format_RGB32)
+    picture.fill(0x998877)
+    with TemporaryDirectory() as folder:
+        file = Path(folder) / "scan.png"
+        picture.save(str(file))
+        return LayDialog(window, file.name, read_picture(file))
+
+
+DIALOGS: dict[str, Callable[[MainWindow], QDialog]] = {
+    "help": lambda w: HelpWindow(list(w.actions_.values()), texts.HAND_KEYS, w.theme, w),
+    "numbers": NumbersDialog,
+    "import": _import,
+    "lay": _lay,
+    "hold": HoldDialog,
+    "bars": lambda w: MeasureBars("A4", w.unit, w),
+    "offset": lambda w: OffsetDialog(w, "outline"),
+    "about": AboutDialog,
+    "fault": lambda w: FaultDialog("While nudging a tuner.", "Your work is kept.", "a report\n" * 20, w),
+}
