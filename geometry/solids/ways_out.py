@@ -160,14 +160,42 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
     None where it meets nothing outside.
     """
     corners = strip(drilling)
-    far = 2 * (drilling.depth + 2 * drilling.radius)
     chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))
+    far = _some_way(drilling, chain)
     near = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
     reach = shapely.distance(near, shapely.Polygon(corners)) <= far
     runs = np.split(np.arange(len(reach)), np.flatnonzero(~reach))
     parts = [chain[run[0]:run[-1] + 2] for run in ([k for k in run.tolist() if reach[k]] for run in runs) if run]
-    summed = shapely.union_all([beyond_sum(part, far, -corners) for part in parts])
+    summed = shapely.union_all([beyond_sum(part, far + 2 * drilling.radius, -corners) for part in parts])
     if not shapely.intersects(summed, NO_SHIFT):
         return None
     depth, way = way_out(summed)
     return WayOut(depth, (*way, 0.0))
+
+
+def _some_way(drilling: Drilling, chain: np.ndarray) -> float:
+    """A shift in mm that is known to be enough, so that nothing farther away need be looked at: back along the
+    drilling, or aside, whichever of the two is found to do."""
+    along = np.array(drilling.direction[:2])
+    across = np.array([along[1], -along[0]])
+    line, body = shapely.LineString(chain), shapely.Polygon(strip(drilling))
+    cut = shapely.get_coordinates(shapely.intersection(line, body))
+    ways = [2 * (drilling.depth + 2 * drilling.radius)]
+    if len(cut):
+        beside = (cut - np.array(drilling.start[:2])) @ across
+        back = drilling.depth - float(((cut - np.array(drilling.start[:2])) @ along).min())
+        for size, way in ((back, -along), (drilling.radius - float(beside.min()), -across),
+                          (drilling.radius + float(beside.max()), across)):
+            there = shapely.transform(body, lambda xy, by=(size + 1e-3) * way: xy + by)
+            if size < ways[0] and not shapely.intersects(line, there) and _on_the_left(chain, there):
+                ways.append(size + 1e-3)
+    return min(ways)
+
+
+def _on_the_left(chain: np.ndarray, body: shapely.Polygon) -> bool:
+    """Whether a body that does not meet a chain lies to the left of what is nearest to it."""
+    chords = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
+    k = int(np.argmin(shapely.distance(chords, body)))
+    (ax, ay), (bx, by) = chain[k], chain[k + 1]
+    x, y = body.centroid.coords[0]
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0

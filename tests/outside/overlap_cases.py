@@ -7,7 +7,8 @@ the volume still shared (mm3) after a shift by PAST mm more than that depth alon
 round, those nearest to it included, free the drilling with a shift SHY mm short of it: none may.
 Slots, ramps and drillings from the face go on far above the face in the kernel, through slots and outlines far below the
 back as well; the outside of an outline is a block less its prism. Volumes by BRepAlgoAPI_Common and BRepGProp, distances by
-BRepExtrema_DistShapeShape. The kernel is no dependency of the tests.
+BRepExtrema_DistShapeShape. `solid_kernel_ramps.txt` holds the distances of the first BESIDE draws of each kind of ramp.
+The kernel is no dependency of the tests.
 """
 
 import math
@@ -23,9 +24,12 @@ from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot, level_from_outside, upright_from_outside
 
 VALUES = Path(__file__).parent / "solid_kernel_overlaps.txt"
+APART = Path(__file__).parent / "solid_kernel_ramps.txt"
 KINDS = ("level, through slot", "level, blind slot", "upright, blind slot", "level, drawn slot", "level, ramp", "upright, ramp",
          "level, outline", "upright, outline")
 EACH = 30
+BESIDE = 120
+"""Draws of each kind of ramp whose plain distance was recorded, 0 where they share wood."""
 THICK, FAR = 16.0, 60.0
 PAST, SHY, OTHERS = 0.005, 0.005, 200
 
@@ -52,6 +56,11 @@ def cases():
         drawn = list(islice(draws(kind), mine[-1] + 1))
         made += [(kind, *drawn[k]) for k in mine]
     return made
+
+
+def beside_ramps():
+    """(kind, drilling, slot) of the draws whose distance to a ramp was recorded."""
+    return [(kind, *case) for kind in KINDS if kind.endswith("ramp") for case in islice(draws(kind), BESIDE)]
 
 
 def _overlapping():
@@ -211,6 +220,8 @@ def _record():
             print("left", kind, drilled, shape, found, left, flush=True)
         lines.append(f"{number} " + " ".join(f"{c:.6f}" for c in (found.depth, *found.way, left)) + f" {freed}")
     VALUES.write_text("\n".join(lines) + "\n")
+    APART.write_text("".join(f"{BRepExtrema_DistShapeShape(cylinder(drilled), solid(kind, shape)).Value():.6f}\n"
+                             for kind, drilled, shape in beside_ramps()))
 
 
 if __name__ == "__main__":

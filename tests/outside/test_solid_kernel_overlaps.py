@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from tests.outside.overlap_cases import EACH, KINDS, VALUES, cases, way
+from tests.outside.overlap_cases import APART, BESIDE, EACH, KINDS, VALUES, beside_ramps, cases, way
 
 WITHIN = 0.01
 """mm; the kernel proved each to 0.005 either way"""
@@ -35,3 +35,12 @@ def test_depths_are_still_what_was_proved(proved, found, kind):
     assert np.abs(ours[here, 0] - proved[here, 0]).max() < WITHIN
     # Two ways out may be as cheap; elsewhere it is the recorded one.
     assert ((ours[here, 1:4] * proved[here, 1:4]).sum(axis=1) > 0.999).mean() > 0.9
+
+
+def test_gaps_beside_ramps():
+    kernel = np.array([float(line) for line in APART.read_text().split()])
+    ours = np.array([-way(*one).depth for one in beside_ramps()])
+    assert len(ours) == len(kernel) == 2 * BESIDE and (kernel > 0.01).sum() > 60
+    assert np.abs(np.maximum(ours, 0.0) - kernel).max() < 0.001
+    assert (np.maximum(ours, 0.0) - kernel).max() < 1e-6, "never overstated"
+    assert ((ours < 0) == (kernel == 0)).all()
