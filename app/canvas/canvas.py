@@ -144,9 +144,9 @@ class Canvas(QWidget):
         """Temporary marks above the drawing."""
         self._guides.show({"guides": marks} if marks else {})
 
-    def show_grips(self, loop: Loop | None, node: int | None = None) -> None:
+    def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Nodes and handles of the loop in hand."""
-        self._grips.show(loop, node)
+        self._grips.show(loop, nodes)
 
     # ---- how to show it -------------------------------------------------
     def fit(self, layout: Headstock) -> None:

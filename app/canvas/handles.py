@@ -63,14 +63,14 @@ class GripLayer:
         self._arms.setZValue(29)
         scene.addItem(self._arms)
         self._loop: Loop | None = None
-        self._node: int | None = None
+        self._held: tuple[int, ...] = ()
         self.set_theme(theme)
 
-    def show(self, loop: Loop | None, node: int | None = None) -> None:
-        """Show the grips of a loop, with one node held; None shows none."""
-        if loop == self._loop and node == self._node:
+    def show(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
+        """Show the grips of a loop, these nodes held; None shows none."""
+        if loop == self._loop and nodes == self._held:
             return
-        self._loop, self._node = loop, node
+        self._loop, self._held = loop, nodes
         self._lay()
 
     def set_theme(self, theme: Theme) -> None:
@@ -97,7 +97,7 @@ class GripLayer:
                     arms.moveTo(*at)
                     arms.lineTo(*handle)
                     wanted.append((handle, "handle", False))
-        wanted += [(node.at, "smooth" if node.smooth else "corner", i == self._node) for i, node in enumerate(nodes)]
+        wanted += [(node.at, "smooth" if node.smooth else "corner", i in self._held) for i, node in enumerate(nodes)]
         self._arms.setPath(arms)
         while len(self._grips) > len(wanted):
             self._scene.removeItem(self._grips.pop())

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from app.panels.describe import Page
 from app.panels.rows import FieldRow
-from geometry.edits import align, make_row, plan_point, spread
+from geometry.edits import align, align_nodes, make_row, plan_point, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace
 from geometry.saying import say
@@ -23,6 +23,17 @@ def several(layout: Headstock, ids: tuple[str, ...], unit: LengthUnit) -> Page:
         facts += [FieldRow(say("Apart across, at most"), "fact", format_length(across, unit, mark=True)),
                   FieldRow(say("Apart along, at most"), "fact", format_length(along, unit, mark=True))]
     return Page(say("{n} things held", n=len(ids)), facts, _ways(layout, ids))
+
+
+def several_nodes(layout: Headstock, ref: str, nodes: tuple[int, ...], mirrored: bool) -> Page:
+    """The page of nodes of one loop that are held together; the one held first stays when they are set out."""
+    def button(word: str, axis: str) -> FieldRow:
+        return FieldRow(word, "button", None, lambda _: align_nodes(layout, ref, nodes, axis, mirrored))
+
+    names = ", ".join(str(node + 1) for node in nodes)
+    return Page(say("{n} nodes held", n=len(nodes)), [FieldRow(say("Held"), "fact", names)], [
+        button(say("Bring to one height"), "y"), button(say("Bring into line"), "x"),
+        FieldRow(say("Drag one of them to move all, arrow keys nudge them, Delete removes them."), "note")])
 
 
 def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:

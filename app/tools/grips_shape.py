@@ -14,7 +14,7 @@ from geometry import vectors as v
 from geometry.curves import Arc
 from geometry.drawing import Drawing
 from geometry.edits.loops import edge_of, opposite
-from geometry.edits.nodes import bend_edge, move_handle, move_node
+from geometry.edits.nodes import bend_edge, move_handle, move_node, move_nodes
 from geometry.edits.parts import loop_at
 from geometry.edits.shape import set_edge_length, set_radius
 from geometry.edits.twins import twin_of
@@ -35,10 +35,12 @@ class NodeGrip:
         self.name = say("Move {target}", target=target.name)
         self.origin = target.at
         nodes = list(loop_at(layout, self._ref).nodes)
-        moving = {self._index}
-        twin = twin_of(nodes, self._index)
-        if options.mirrored and twin is not None:
-            moving.add(twin)
+        self._all = options.nodes if self._index in options.nodes and len(options.nodes) > 1 else ()
+        if self._all:
+            self.name = say("Move {n} nodes", n=len(self._all))
+        moving = {self._index, *self._all}
+        if options.mirrored:
+            moving |= {twin for i in tuple(moving) if (twin := twin_of(nodes, i)) is not None}
         self._snapper = Snapper(layout, options, shape=True, skip={(self._ref, i) for i in moving})
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
@@ -48,7 +50,7 @@ class NodeGrip:
         nodes = list(loop_at(layout, self._ref).nodes)
         at = self._now = nodes[self._index].at
         return Shown(layout, (*snap.marks, *_neighbours(nodes, self._index, self._options, pointer.mm_per_pixel)),
-                     words.place(at, self._options.unit), snap.words, (self._ref,), self._index,
+                     words.place(at, self._options.unit), snap.words, (self._ref,), self._index, self._all,
                      takes=words.place_takes(at))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
@@ -58,6 +60,9 @@ class NodeGrip:
         return self._at(typed.placed(text, self._options.unit, before, self._now or pointer))
 
     def _at(self, to: Vec2) -> Headstock:
+        if self._all:
+            by = v.sub(to, self.origin)
+            return move_nodes(self._layout, self._ref, (self._index, *self._all), by, self._options.mirrored)
         return move_node(self._layout, self._ref, self._index, to, self._options.mirrored)
 
 

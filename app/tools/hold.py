@@ -8,6 +8,7 @@ from app.tools import guides
 from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip, SlotEndGrip
 from app.tools.grips_blank import SizeGrip
 from app.tools.grips_shape import shape_grip
+from app.tools.hold_nodes import more_nodes, nodes_between
 from app.tools.hit import Target, drillings, hit
 from app.tools.options import Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown
@@ -50,8 +51,8 @@ def hold(layout: Headstock, held: tuple[str, ...] = (), options: Options | None 
         return None
     target = _under(layout, pointer, held, options)
     if target is None:
-        return (yield from _band(layout, pointer, held))
-    if pointer.ctrl:
+        return (yield from _band(layout, pointer, held, options))
+    if pointer.ctrl and target.kind != "node":
         return Done(layout, held=_toggled(held, target.id))
     return (yield from _dragged(layout, pointer, target, held, options))
 
@@ -65,8 +66,9 @@ def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str,
     node = target.part if target.kind == "node" else None
     may_move = target.kind not in HELD_FIRST or target.id in held or (target.kind == "edge" and options.shape)
     if not may_move:
-        return (yield from _clicked_or_band(layout, press, target, held))
-    last = Shown(layout, readout=target.name, held=chosen, node=node)
+        return (yield from _clicked_or_band(layout, press, target, held, options))
+    several = options.nodes if held == (target.id,) else ()
+    last = Shown(layout, readout=target.name, held=chosen, node=node, nodes=several if node in several else ())
     grip: Grip | None = None
     pointer = press
     while True:
@@ -90,6 +92,8 @@ def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str,
                     last = replace(last, held=chosen)
         except GeometryError as error:
             last = replace(last, readout=str(error), snapped="", marks=())
+    if grip is None and node is not None and (press.shift or press.ctrl):
+        return more_nodes(layout, target, several)
     if grip is None:
         picked = (*(one for one in held if one != target.id), target.id) if pointer.shift else (target.id,)
         return Done(layout, held=picked, node=node)
@@ -99,8 +103,8 @@ def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str,
 def _ended(before: Headstock, after: Headstock, name: str, last: Shown) -> Done:
     """The end of a drag; one that changed nothing leaves the very layout that it began with."""
     if after == before:
-        return Done(before, held=last.held, node=last.node)
-    return Done(after, name, last.held, last.node)
+        return Done(before, held=last.held, node=last.node, nodes=last.nodes)
+    return Done(after, name, last.held, last.node, last.nodes)
 
 
 def _grip(layout: Headstock, options: Options, target: Target, chosen: tuple[str, ...]) -> Grip:
@@ -121,19 +125,21 @@ def _grip(layout: Headstock, options: Options, target: Target, chosen: tuple[str
     return PointGrip(layout, options, target.id)
 
 
-def _clicked_or_band(layout: Headstock, press: Pointer, target: Target, held: tuple[str, ...]) -> Gesture:
+def _clicked_or_band(layout: Headstock, press: Pointer, target: Target, held: tuple[str, ...],
+                     options: Options) -> Gesture:
     pointer = yield Shown(layout, readout=target.name, held=held)
     while pointer.kind not in ("release", "press"):
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind == "move" and _far(press, pointer):
-            return (yield from _band(layout, press, held, pointer))
+            return (yield from _band(layout, press, held, options, pointer))
         pointer = yield Shown(layout, readout=target.name, held=held)
     return Done(layout, held=(*(one for one in held if one != target.id), target.id) if pointer.shift
                 else (target.id,))
 
 
-def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], pointer: Pointer | None = None) -> Gesture:
+def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], options: Options,
+          pointer: Pointer | None = None) -> Gesture:
     corner, pulled, adds = press.at, pointer is not None, press.shift or press.ctrl
     inside: tuple[str, ...] = ()
     while True:
@@ -146,6 +152,9 @@ def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], pointer: Poi
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind in ("release", "press"):
+            nodes = nodes_between(layout, press.at, corner) if pulled and options.shape else ()
+            if nodes:
+                return Done(layout, held=(OUTLINE,), node=nodes[0], nodes=nodes)
             return Done(layout, held=kept if pulled or not adds else held)
 
 

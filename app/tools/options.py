@@ -22,6 +22,8 @@ class Options:
     """what is done on one side of the centreline is done on the other"""
     shape: bool = False
     """whether nodes, handles and edges of the outline can be taken hold of though it is not held yet"""
+    nodes: tuple[int, ...] = ()
+    """nodes in hand of the one loop that is held: dragging one of them takes all along"""
     kind: DrawKind = "straight"
     """edge drawn next"""
     slot_width: float = 13.0

@@ -48,6 +48,8 @@ class Shown:
     held: tuple[str, ...] = ()
     node: int | None = None
     """the node in hand, of the outline or drawn slot that is held"""
+    nodes: tuple[int, ...] = ()
+    """all nodes in hand, when there are several"""
     line: tuple[Vec2, Vec2] | None = None
     """the ends of a section line in mm, while one is laid"""
     takes: tuple[Takes, ...] = ()
@@ -63,6 +65,7 @@ class Done:
     """what undo calls it"""
     held: tuple[str, ...] = ()
     node: int | None = None
+    nodes: tuple[int, ...] = ()
 
 
 Gesture = Generator[Shown, Pointer, "Done | None"]

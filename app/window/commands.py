@@ -20,6 +20,7 @@ from geometry.edits import (
     nudge,
     remove_features,
     remove_node,
+    remove_nodes,
 )
 from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
@@ -88,10 +89,10 @@ class Commands(QObject):
         """Move what is held by steps of 1 mm times (dx, dy)."""
         held, node = self._w.document.held, self._w.node
         if node is not None and len(held) == 1:
-            mirrored = self._w.chooser.options.mirrored
-            self._apply(say("Nudge the node"), lambda layout: move_nodes(layout, held[0], (node,), (dx, dy), mirrored))
-            self._w.node = node
-            self._w.show_held()
+            mirrored, nodes = self._w.chooser.options.mirrored, self._w.nodes
+            self._apply(say("Nudge the node") if len(nodes) == 1 else say("Nudge {n} nodes", n=len(nodes)),
+                        lambda layout: move_nodes(layout, held[0], nodes, (dx, dy), mirrored))
+            self._w.hold_nodes(node, nodes)
         elif held:
             self._edit(say("Nudge"), lambda layout: nudge(layout, held, dx, dy))
 
@@ -167,7 +168,12 @@ class Commands(QObject):
     def _remove(self) -> None:
         held = self._w.document.held
         if self._w.node is not None and len(held) == 1:
-            node, ref = self._w.node, held[0]
+            node, ref, nodes = self._w.node, held[0], self._w.nodes
+            if len(nodes) > 1:
+                self._apply(say("Remove {n} nodes", n=len(nodes)), lambda layout: remove_nodes(
+                    layout, ref, nodes, self._w.chooser.options.mirrored))
+                self._w.hold_nodes(None, ())
+                return
             self._edit(say("Remove the node"), lambda layout: remove_node(layout, ref, node))
             self._w.node = None
             self._w.show_held()

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer
 
 from app.panels.describe import describe
-from app.panels.several import several
+from app.panels.several import several, several_nodes
 from app.window.stage_pages import stage_page
 from geometry.drawing.section_snags import snags_along_bore
 from geometry.drawing.sections import section_along_bore
@@ -76,6 +76,8 @@ class HeldPage(QObject):
             return
         if len(held) > 1:
             page = several(shown, held, window.unit)
+        elif len(window.nodes) > 1:
+            page = several_nodes(shown, held[0], window.nodes, window.chooser.options.mirrored)
         elif held:
             page = describe(shown, held[0], window.unit, window.node)
             if any(t.id == held[0] for t in shown.tuners):

@@ -16,7 +16,7 @@ from app.look.theme import Theme
 from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
-from app.tools import Done, Shown
+from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
 from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
@@ -76,10 +76,11 @@ class MainWindow(QMainWindow):
         self.files = Files(self.document, self, settings)
         self.stage = "tuners"
         self.node: int | None = None
+        self._nodes: tuple[int, ...] = ()
         self.laying = False
         self._build()
         self.chooser = GestureChooser(self.document, self.tools)
-        self.hand = Hand(self.document, self.chooser.start, self)
+        self.hand = Hand(self.document, self._start, self)
         self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
@@ -189,9 +190,25 @@ class MainWindow(QMainWindow):
         if loop is None or held != (ref,):
             self.node = None
         drawing = self.hand.busy and self.tools.tool in ONCE
-        self.canvas.show_grips(None if drawing else loop, self.node)
+        self.canvas.show_grips(None if drawing else loop, self.nodes)
         self.tools.enable_action("fillet", self.node is not None)
         self.held_page.follow()
+
+    @property
+    def nodes(self) -> tuple[int, ...]:
+        """The nodes in hand: that of `node`, and those held with it."""
+        if self.node is None:
+            return ()
+        return self._nodes if self.node in self._nodes else (self.node,)
+
+    def hold_nodes(self, node: int | None, nodes: tuple[int, ...]) -> None:
+        """Take nodes of the loop that is held in hand."""
+        self.node, self._nodes = node, nodes
+        self.show_held()
+
+    def _start(self, pointer: Pointer) -> Gesture | None:
+        self.chooser.options.nodes = self.nodes
+        return self.chooser.start(pointer)
 
     def _hover(self, at: tuple[float, float] | None) -> None:
         self.foot.show_place(at, self.unit)
@@ -202,7 +219,7 @@ class MainWindow(QMainWindow):
         if shown is None:
             self.canvas.show_guides(())
             return
-        self.node = shown.node
+        self.node, self._nodes = shown.node, shown.nodes
         self.canvas.show_guides(shown.marks)
         if self.laying:
             from geometry.drawing.line_section import line_section  # here: it brings the whole running order
@@ -255,7 +272,7 @@ class MainWindow(QMainWindow):
         self.show_held()
 
     def _finished(self, done: Done | None) -> None:
-        self.node = done.node if done is not None else None
+        self.node, self._nodes = (done.node, done.nodes) if done is not None else (None, ())
         self.say(done.name if done is not None else "")
         if done is not None and self.tools.tool in ONCE:
             self.set_tool("hold")

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.window.offset_dialog import OffsetDialog
-from geometry.edits import align, copy_side, make_row, new_ids, spread
+from geometry.edits import align, align_nodes, copy_side, make_row, new_ids, spread
 from geometry.edits.offsetting import offset_copy, offset_in_place
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -39,10 +39,26 @@ class SettingOut(QObject):
         self._window.say(name)
 
     # The thing held first stays; the others come to it.
+    def _nodes(self, name: str, axis: str) -> bool:
+        """Bring the nodes in hand into line, when there are several."""
+        window = self._window
+        node, nodes = window.node, window.nodes
+        if len(nodes) < 2:
+            return False
+        mirrored = window.chooser.options.mirrored
+        window.document.apply(name, align_nodes(window.document.layout, window.document.held[0], nodes, axis, mirrored))
+        window.hold_nodes(node, nodes)
+        window.say(name)
+        return True
+
     def _level(self) -> None:
+        if self._nodes(say("Bring to one height"), "y"):
+            return
         self._apply(say("Bring to one height"), lambda layout, held: align(layout, held, "y"))
 
     def _in_line(self) -> None:
+        if self._nodes(say("Bring into line"), "x"):
+            return
         self._apply(say("Bring into line"), lambda layout, held: align(layout, held, "x"))
 
     def _spread_line(self) -> None:

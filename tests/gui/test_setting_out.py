@@ -160,3 +160,28 @@ def test_with_mirrored_on_what_is_typed_nudged_and_removed_happens_on_both_sides
     assert not {"treble face 2", "bass face 2"} & {t.id for t in bench.layout.tuners}
     window.commands.run("undo")
     assert {"treble face 2", "bass face 2"} <= {t.id for t in bench.layout.tuners}
+
+
+def test_nodes_in_a_frame_are_brought_to_one_height_nudged_and_removed(bench):
+    window = bench.window
+    window.set_stage("outline")
+    nodes = bench.layout.outline.nodes
+    bench.click(nodes[2].at)
+    bench.click(nodes[3].at, SHIFT)
+    assert window.nodes == (2, 3) and window.node == 3
+    shortcut(bench, Qt.Key.Key_Up, SHIFT)
+    moved = bench.layout.outline.nodes
+    assert [moved[i].at[1] - nodes[i].at[1] for i in (2, 3)] == pytest.approx([10.0, 10.0])
+    assert window.nodes == (2, 3)
+    button = next(b for b in window.side.findChildren(QPushButton) if b.isVisible() and b.text() == "Bring to one height")
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    level = bench.layout.outline.nodes
+    assert level[2].at[1] == level[3].at[1]
+    count = len(level)
+    bench.view.setFocus()
+    bench.key(Qt.Key.Key_Delete)
+    assert len(bench.layout.outline.nodes) == count - 2
+    before = bench.layout
+    for _ in range(3):
+        window.commands.run("undo")
+    assert bench.layout.outline.nodes == nodes and before is not bench.layout
