@@ -1977,6 +1977,10 @@
         <translation>Einen Schritt ziehen oder mit Alt+Auf und Alt+Ab versetzen.</translation>
     </message>
     <message>
+        <source>Drag one of them to move all, arrow keys nudge them, Delete removes them.</source>
+        <translation>Einen davon ziehen bewegt alle, die Pfeiltasten rücken sie, Entf nimmt sie weg.</translation>
+    </message>
+    <message>
         <source>Drag the picture behind the drawing, with Shift turn it about the middle of the nut.</source>
         <translation>Das Bild hinter der Zeichnung ziehen, mit Umschalt um die Mitte des Sattels drehen.</translation>
     </message>
@@ -3809,6 +3813,10 @@
         <translation>{lead} versetzen</translation>
     </message>
     <message>
+        <source>Move {n} nodes</source>
+        <translation>{n} Knoten bewegen</translation>
+    </message>
+    <message>
         <source>Move {n} things</source>
         <translation>{n} Teile versetzen</translation>
     </message>
@@ -4081,6 +4089,10 @@
         <translation>Knoten</translation>
     </message>
     <message>
+        <source>Nodes are brought into line along x or y.</source>
+        <translation>Knoten werden entlang x oder y ausgerichtet.</translation>
+    </message>
+    <message>
         <source>Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.</source>
         <translation>Nicht alles ist Text in UTF-8: einige Bytes sind verdorben, oder ein anderes Programm hat gesichert.</translation>
     </message>
@@ -4219,6 +4231,10 @@
     <message>
         <source>Nudge what is held by 1 mm; with Shift 10, with Alt 0.1</source>
         <translation>Das Gehaltene um 1 mm anstoßen; mit Umschalt 10, mit Alt 0,1</translation>
+    </message>
+    <message>
+        <source>Nudge {n} nodes</source>
+        <translation>{n} Knoten rücken</translation>
     </message>
     <message>
         <source>Nut and strings</source>
@@ -5087,6 +5103,10 @@
     <message>
         <source>Remove {id}</source>
         <translation>{id} entfernen</translation>
+    </message>
+    <message>
+        <source>Remove {n} nodes</source>
+        <translation>{n} Knoten entfernen</translation>
     </message>
     <message>
         <source>Replace it</source>
@@ -11045,7 +11065,7 @@
     </message>
     <message>
         <source>the middle of string {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mitte der Saite {name}</translation>
     </message>
     <message>
         <source>the name leads round in a circle</source>
@@ -12358,6 +12378,10 @@
     <message>
         <source>{n} more</source>
         <translation>{n} weitere</translation>
+    </message>
+    <message>
+        <source>{n} nodes held</source>
+        <translation>{n} Knoten gehalten</translation>
     </message>
     <message>
         <source>{n} note</source>
