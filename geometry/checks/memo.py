@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from itertools import chain
 from typing import Any, Generic, TypeVar
 
@@ -33,21 +32,38 @@ class _Rounds(Generic[_Kept]):
         return self.now.get(key) or self.before.get(key)
 
 
-@dataclass(eq=False)
+@dataclass(eq=False, slots=True)
 class _Each:
-    """What a function gave for each of some items beside the same other arguments."""
+    """What a function gave for each of some items beside the same other arguments; the tuples are made when asked for."""
 
     items: Sequence[Any]
     others: tuple
     results: list[Any]
+    _flat: tuple | None = None
+    _whole: tuple | None = None
 
-    @cached_property
+    @property
     def flat(self) -> tuple:
-        return tuple(chain.from_iterable(self.results))
+        """The results, each a sequence, one after the other."""
+        if self._flat is None:
+            self._flat = tuple(chain.from_iterable(self.results))
+        return self._flat
 
-    @cached_property
+    @property
     def whole(self) -> tuple:
-        return tuple(self.results)
+        """The results."""
+        if self._whole is None:
+            self._whole = tuple(self.results)
+        return self._whole
+
+    def followed(self, items: Sequence[Any], changed: list[int], made: Sequence[Any]) -> _Each:
+        """The same after the items at some places have changed, for which something else was made."""
+        results = self.results.copy()
+        for place, result in zip(changed, made, strict=True):
+            results[place] = result
+        # Nothing there before and nothing now: what follows from all of them stays the same object.
+        flat = None if any(results[place] or self.results[place] for place in changed) else self._flat
+        return _Each(items, self.others, results, flat)
 
 
 @dataclass(eq=False)
@@ -141,11 +157,9 @@ class Memo:
                 new = [item for item in items if id(item) not in of]
                 of.update(zip(map(id, new), made(new) if new else (), strict=True))
                 results = [of[id(item)] for item in items]
+                known = _Each(items, others, results)
             else:
-                results = known.results.copy()
-                for place, result in zip(changed, made([items[place] for place in changed]), strict=True):
-                    results[place] = result
-            known = _Each(items, others, results)
+                known = known.followed(items, changed, made([items[place] for place in changed]) if changed else ())
         self._each.now[key] = known
         return known
 

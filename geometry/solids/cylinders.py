@@ -28,10 +28,9 @@ class Cylinders:
     @classmethod
     def made(cls, rows: Sequence[tuple[Vec3, Vec3, float, float]]) -> Cylinders:
         """Cylinders from (start, unit axis, length, radius)."""
-        count = len(rows)
-        return cls(np.array([r[0] for r in rows], dtype=float).reshape(count, 3),
-                   np.array([r[1] for r in rows], dtype=float).reshape(count, 3),
-                   np.array([r[2] for r in rows], dtype=float), np.array([r[3] for r in rows], dtype=float))
+        flat = np.array([(*start, *axis, length, radius) for start, axis, length, radius in rows],
+                        dtype=float).reshape(-1, 8)
+        return cls(flat[:, :3], flat[:, 3:6], flat[:, 6], flat[:, 7])
 
     @classmethod
     def joined(cls, many: Sequence[Cylinders]) -> Cylinders:

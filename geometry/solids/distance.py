@@ -59,8 +59,10 @@ def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gap
     """
     distance, on_a, on_b, exact, rest, p = _closed_forms(a, b, beyond)
     if rest.size:
-        found = certified(a.pick(rest), b.pick(rest), p[rest])
+        enough = np.broadcast_to(np.asarray(beyond, dtype=float), len(a))[rest]
+        found = certified(a.pick(rest), b.pick(rest), p[rest], enough=np.maximum(enough, TOUCHING))
         distance[rest], on_a[rest], on_b[rest] = found.distance, found.on_a, found.on_b
+        exact[rest] &= found.distance <= np.maximum(enough, TOUCHING)
         inside = rest[found.distance <= 0]
         if inside.size:
             distance[inside], on_a[inside], on_b[inside] = depths(a.pick(inside), b.pick(inside), on_a[inside])

@@ -33,10 +33,12 @@ class Found:
     on_b: np.ndarray
 
 
-def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray | None = None) -> Found:
+def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray | None = None,
+              enough: np.ndarray | None = None) -> Found:
     """Distances of a[i] and b[i], started from the points `first` (n, 3).
 
-    With `decide` (n,) in mm each pair stops as soon as its bounds tell on which side of that number it lies.
+    With `decide` (n,) in mm each pair stops as soon as its bounds tell on which side of that number it lies; with
+    `enough` as soon as it is proved to be more than that.
     """
     count = len(a)
     whole_a, whole_b = a, b
@@ -59,6 +61,8 @@ def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray 
         going = (upper[open_] - lower[open_] > AGREE) & (far > TOUCHING)
         if decide is not None:
             going &= (lower[open_] < decide[open_]) & (upper[open_] >= decide[open_])
+        if enough is not None:
+            going &= lower[open_] <= enough[open_]
         if not going.any():
             break
         uphill = dots(y - p, p - before) > 0
@@ -73,6 +77,8 @@ def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray 
     loose = upper - lower > AGREE
     if decide is not None:
         loose &= (lower < decide) & (upper >= decide)
+    if enough is not None:
+        loose &= lower <= enough
     loose = np.flatnonzero(loose)
     if loose.size:
         # Nearly flat contacts turn the projections into a crawl; the direction between them is then searched for.
