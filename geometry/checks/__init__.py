@@ -6,8 +6,10 @@ To add a check:
 2. Write `snags(scene) -> Iterable[Snag]` in a file of its own (or add to the family it belongs to).
 3. Take what you need from the scene: `scene.items` (everything with drillings), `scene.openings` (slots),
    `scene.outline`, `scene.layout`.
-4. Put the work into pure functions and call them through `scene.memo.of(function, *arguments)`: what they read
-   are their arguments and nothing else, so that LiveCheck may keep their results.
+4. Put the work into pure functions that read nothing but their arguments, so that LiveCheck may keep their results:
+   `scene.memo.snags(function, scene.items, *arguments)` for each feature by itself, `snags_together` where numpy or the
+   polygon library does all that are new at once, `pairs` for features near each other, `of` for anything else.
+   What is no concern of a feature's neighbours must not be among the arguments. Cylinders near cylinders go to solid_pairs.
 5. Leave far things alone by a cheap lower bound; measure near ones exactly; compare with snags.short().
 6. Say it with words.py. Give the advice for when no single move does it, and the `push` that would clear it by the
    nearest way; the moves themselves are sought and tried in geometry.cures.

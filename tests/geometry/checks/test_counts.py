@@ -1,0 +1,71 @@
+"""How much is measured, counted and not timed: it grows with the number of tuners, and a move measures its neighbourhood alone."""
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.checks import LiveCheck, check, solid_pairs
+from geometry.layout import FreePlace
+from geometry.solids import distance
+from tests.geometry.checks.many import many
+
+
+@pytest.fixture
+def counted(monkeypatch):
+    """Pairs of solids whose gap is asked for, and of these the ones that no closed form decides."""
+    counts = {"asked": 0, "searched": 0}
+    gaps, certified = solid_pairs.gaps, distance.certified
+
+    def counting(a, b, beyond):
+        counts["asked"] += len(a)
+        return gaps(a, b, beyond)
+
+    def searching(a, *others, **more):
+        counts["searched"] += len(a)
+        return certified(a, *others, **more)
+
+    monkeypatch.setattr(solid_pairs, "gaps", counting)
+    monkeypatch.setattr(distance, "certified", searching)
+    return counts
+
+
+def _counts_of(counted, act):
+    counted.update(asked=0, searched=0)
+    act()
+    return dict(counted)
+
+
+def test_pairs_measured_grow_with_the_tuners(counted):
+    first = _counts_of(counted, lambda: check(many(1)))
+    for dozens in (4, 16):
+        grown = _counts_of(counted, lambda dozens=dozens: check(many(dozens)))
+        for kind, count in grown.items():
+            assert count <= 1.2 * dozens * max(first[kind], 1)
+
+
+def _moved(head, at, by):
+    tuner = head.tuners[at]
+    place = FreePlace(at=(tuner.place.at[0], tuner.place.at[1] + by))
+    return replace(head, tuners=(*head.tuners[:at], replace(tuner, place=place), *head.tuners[at + 1:]))
+
+
+@pytest.mark.parametrize("dozens", [1, 4, 16])
+def test_a_move_measures_its_neighbourhood_alone(counted, dozens):
+    head = many(dozens)
+    at = next(i for i in range(6 * dozens, 12 * dozens) if isinstance(head.tuners[i].place, FreePlace))
+    live = LiveCheck()
+    live.check(head)
+    after = _moved(head, at, 0.5)
+    counts = _counts_of(counted, lambda: live.check(after))
+    # Its own drillings among themselves, its buttons, and those of the four tuners about it.
+    assert 0 < counts["asked"] <= 80 and counts["searched"] <= 12
+    assert _counts_of(counted, lambda: live.check(after))["asked"] == 0
+    assert live.check(after) == check(after)
+
+
+def test_nothing_moved_measures_nothing(counted):
+    head = many(2)
+    live = LiveCheck()
+    result = live.check(head)
+    counts = _counts_of(counted, lambda: live.check(replace(head, name="another name")))
+    assert counts == {"asked": 0, "searched": 0}
+    assert live.check(replace(head, name="a third")) == result
