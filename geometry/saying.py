@@ -19,6 +19,7 @@ chosen before the rooms are loaded, so a constant of a module may be said too.
 
 from __future__ import annotations
 
+import string
 from collections.abc import Callable
 
 Lookup = Callable[[str, str], str]
@@ -27,6 +28,19 @@ Lookup = Callable[[str, str], str]
 LANGUAGE = "PEGWRIGHT_LANGUAGE"
 """In the environment of a process that helps this one: the language that it is to answer in."""
 
+GROUPED = ":,"
+"""How a field asks for its thousands to be set apart: by a comma in English, elsewhere by a space, which nobody takes
+for a decimal sign."""
+
+
+class _Spaced(string.Formatter):
+    def format_field(self, value: object, spec: str) -> str:
+        if spec.startswith(","):
+            return format(value, "_" + spec[1:]).replace("_", "\N{NO-BREAK SPACE}")
+        return format(value, spec)
+
+
+_SPACED = _Spaced()
 _lookup: Lookup | None = None
 _language = "en"
 _known: dict[tuple[str, str], str] = {}
@@ -51,6 +65,8 @@ def say(text: str, /, *, about: str = "", **fields: object) -> str:
     """
     if _lookup is not None:
         text = _translated(text, about)
+        if fields and GROUPED in text:
+            return _SPACED.vformat(text, (), fields)
     return text.format_map(fields) if fields else text
 
 

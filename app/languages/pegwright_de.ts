@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>&amp;Chances on the drawing</source>
-        <translation>&amp;Wahrscheinlichkeiten in der Zeichnung</translation>
+        <translation>&amp;Aussichten in der Zeichnung</translation>
     </message>
     <message>
         <source>&amp;Clear this list</source>
@@ -434,7 +434,7 @@
     </message>
     <message>
         <source>A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopfplatte von {thickness:g} mm Dicke ist zu viel für {words}: höchstens {most:g} mm.</translation>
     </message>
     <message>
         <source>A hole or slot that ends inside the wood; the opposite of through.</source>
@@ -758,7 +758,7 @@
     </message>
     <message>
         <source>About 95 in 100 of your marks, bores and cuts stay within these. Measure a practice piece and enter what you find: the chances are a model with these figures.</source>
-        <translation>Etwa 95 von 100 Ihrer Anrisse, Bohrungen und Schnitte bleiben darin. Messen Sie ein Probestück und tragen Sie ein, was Sie finden: die Wahrscheinlichkeiten sind ein Modell mit diesen Zahlen.</translation>
+        <translation>Etwa 95 von 100 Ihrer Anrisse, Bohrungen und Schnitte bleiben darin. Messen Sie ein Probestück und tragen Sie ein, was Sie finden: die Aussichten sind ein Modell mit diesen Zahlen.</translation>
     </message>
     <message>
         <source>About Pegwright</source>
@@ -1494,15 +1494,15 @@
     </message>
     <message>
         <source>Chances</source>
-        <translation>Wahrscheinlichkeiten</translation>
+        <translation>Aussichten</translation>
     </message>
     <message>
         <source>Chances being worked out</source>
-        <translation>Wahrscheinlichkeiten werden ausgearbeitet</translation>
+        <translation>Aussichten werden ausgearbeitet</translation>
     </message>
     <message>
         <source>Chances: {trouble}</source>
-        <translation>Wahrscheinlichkeiten: {trouble}</translation>
+        <translation>Aussichten: {trouble}</translation>
     </message>
     <message>
         <source>Change a note</source>
@@ -1966,7 +1966,7 @@
     </message>
     <message>
         <source>Down</source>
-        <translation>Hinab</translation>
+        <translation>Knick</translation>
     </message>
     <message>
         <source>Down, to the back</source>
@@ -3010,7 +3010,7 @@
     </message>
     <message>
         <source>In the way: {names}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Weg: {names}.</translation>
     </message>
     <message>
         <source>In words</source>
@@ -4314,7 +4314,7 @@
     </message>
     <message>
         <source>Of {n} moves of one part that were tried, up to {far} mm, none does it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {n} versuchten Schritten mit einem Teil, bis {far} mm, genügt keiner.</translation>
     </message>
     <message>
         <source>Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
@@ -5405,6 +5405,10 @@
         <translation>Erledigt</translation>
     </message>
     <message>
+        <source>Set &amp;out</source>
+        <translation>Aus&amp;richten</translation>
+    </message>
+    <message>
         <source>Set of strings</source>
         <translation>Saitensatz</translation>
     </message>
@@ -6414,7 +6418,7 @@
     </message>
     <message>
         <source>The chances now reckon with what you measured; one undo takes it back.</source>
-        <translation>Die Wahrscheinlichkeiten rechnen nun mit Ihren Messwerten; ein Rückgängig nimmt es zurück.</translation>
+        <translation>Die Aussichten rechnen nun mit Ihren Messwerten; ein Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>The choice</source>
@@ -7034,7 +7038,7 @@
     </message>
     <message>
         <source>The one move that was tried does not do it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der eine versuchte Schritt genügt nicht.</translation>
     </message>
     <message>
         <source>The order is your own; the best one has {n} change.</source>
@@ -9342,7 +9346,7 @@
     </message>
     <message>
         <source>cut in the template</source>
-        <translation>in der Schablone zu schneiden</translation>
+        <translation>Schablonenschnitt</translation>
     </message>
     <message>
         <source>cut outline</source>
@@ -9469,7 +9473,7 @@
     <message>
         <source>drill press</source>
         <comment>term</comment>
-        <translation>Ständerbohrmaschine</translation>
+        <translation>Bohrmaschine</translation>
     </message>
     <message>
         <source>drill press square to the face</source>
@@ -9477,7 +9481,7 @@
     </message>
     <message>
         <source>drill press, {bit}; {surface} up, the {lies} against the fence.</source>
-        <translation>Ständerbohrmaschine, {bit}; {surface} oben, {lies} am Anschlag.</translation>
+        <translation>Bohrmaschine, {bit}; {surface} oben, {lies} am Anschlag.</translation>
     </message>
     <message>
         <source>drill wander</source>
@@ -11355,7 +11359,7 @@
     </message>
     <message>
         <source>treble</source>
-        <translation>Diskant</translation>
+        <translation>Disk.</translation>
     </message>
     <message>
         <source>treble</source>
@@ -12839,7 +12843,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>
-        <translation>{tilt}, {end} angehoben</translation>
+        <translation>{tilt} {end} hoch</translation>
     </message>
     <message>
         <source>{tilt}, block {block}</source>

@@ -80,7 +80,7 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("hold", say("What must I &hold?…"), ("Ctrl+Shift+H",), say("Which accuracy is needed where, and what to "
                                                                          "move.")),
     ),
-    "Set &out": (
+    say("Set &out"): (
         Entry("level", say("Bring to one &height"), (), say("All that is held comes to the height of the first.")),
         Entry("in line", say("Bring into &line"), (), say("All that is held comes as far from the centreline as the first.")),
         RULE,

@@ -14,7 +14,7 @@ from geometry.terms import term
 def german() -> Iterator[None]:
     known = {("{slot} is {wide} mm wide.", ""): "{wide} mm breit ist {slot}.", ("Turn", "noun"): "Drehung",
              ("Turn", ""): "Drehen", ("{n} hole", ""): "{n} Bohrung", ("{n} holes", ""): "{n} Bohrungen",
-             ("treble", "term"): "Diskant"}
+             ("{n:,} in {whole:,}", ""): "{n:,} von {whole:,}", ("treble", "term"): "Diskant"}
     saying.use(lambda text, about: known.get((text, about), ""))
     yield
     saying.use(None)
@@ -30,6 +30,10 @@ def test_without_a_catalogue_a_sentence_is_what_is_written() -> None:
 def test_a_translation_may_turn_the_order_round(german: None) -> None:
     assert say("{slot} is {wide} mm wide.", slot="S", wide=12) == "12 mm breit ist S."
     assert [count(n, "{n} hole", "{n} holes") for n in (1, 3)] == ["1 Bohrung", "3 Bohrungen"]
+
+
+def test_thousands_are_set_apart_by_what_is_no_decimal_sign_there(german: None) -> None:
+    assert say("{n:,} in {whole:,}", n=999, whole=12000) == "999 von 12\N{NO-BREAK SPACE}000"
 
 
 def test_what_it_is_about_tells_two_meanings_apart(german: None) -> None:
