@@ -16,6 +16,7 @@ from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
 from geometry.checks import KINDS, Snag
 from geometry.cures import curable
 from geometry.saying import say
+from geometry.terms import term
 from geometry.units import LengthUnit, format_length
 
 PAD, GAP, FRAME = 10, 8, 2
@@ -68,7 +69,7 @@ class SnagModel(QAbstractListModel):
         if role == CHANCE:
             return chance_of(snag, self._chances)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{snag.grade}: {title(snag)}. {snag.text_in(self.unit)} {cure_line(snag, self.unit)}"
+            return f"{term(snag.grade)}: {title(snag)}. {snag.text_in(self.unit)} {cure_line(snag, self.unit)}"
         if role == Qt.ItemDataRole.AccessibleDescriptionRole:
             chance = chance_of(snag, self._chances)
             return None if chance is None else chance.words(self.unit)

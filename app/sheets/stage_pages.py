@@ -13,6 +13,7 @@ from geometry.drawing.opened_out import blank_box
 from geometry.drawing.wood_state import wood_drawing
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.terms import term
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 
@@ -60,7 +61,7 @@ def _pictures(layout: Headstock, work: Work) -> list[tuple[str, Drawing]]:
         done += steps
         if kind in SAME:
             continue
-        what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {kind}"
+        what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {term(kind)}"
         numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
         found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))
                                                      if not isinstance(mark, Label))))

@@ -26,7 +26,7 @@ from geometry.checks import (
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
-from geometry.checks.snags import CheckResult, Counts, Snag, count, in_order, summed
+from geometry.checks.snags import SPOILS, CheckResult, Counts, Snag, count, in_order, summed
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
@@ -61,7 +61,7 @@ class LiveCheck:
         try:
             scene = scene_of(layout, self._memo)
         except GeometryError as error:
-            lost = Snag("no-place", "spoils the work", ("outline",), (0.0, 0.0, 0.0), None, None,
+            lost = Snag("no-place", SPOILS, ("outline",), (0.0, 0.0, 0.0), None, None,
                         say("The outline cannot be used: {error}", error=error), say("Draw the outline again."))
             return CheckResult((lost,), (), count(()))
         found: list[Snag] = []

@@ -1,0 +1,93 @@
+"""The window in German, in a process of its own: what it says, and that lengths are read with comma and with dot."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+from tests.languages.collect import ROOT
+
+WINDOW = """
+import json, sys
+from pathlib import Path
+from app.languages import chosen
+chosen.speak("de")
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication, QDialogButtonBox
+application = QApplication([])
+chosen.teach_toolkit(application, "de")
+from app.look.theme import DAY
+from app.panels.fields import LengthField
+from app.window.demo import demo
+from app.window.main import MainWindow
+from geometry.checks import check
+from geometry.edits.moving import move_features
+from geometry.units import parse_length
+box = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
+settings = QSettings(sys.argv[1], QSettings.Format.IniFormat)
+window = MainWindow(demo(), None, settings, DAY)
+window.show()
+window.set_stage("blank")
+window.document.hold(("blank",))
+for _ in range(20):
+    application.processEvents()
+field = next(w for w in window.findChildren(LengthField) if w.accessibleName() == "Dicke" and w.isVisible())
+
+
+def enter(text):
+    field.setText(text)
+    field.setModified(True)
+    field.editingFinished.emit()
+
+
+enter("17,5")
+thick = window.document.layout.blank.thickness
+enter("16.25")
+close = move_features(demo(), ["treble face 2"], (4.0, 0.0))
+from app.sheets.pages import pages
+from geometry.drawing import Label
+said = {
+    "stages": [button.text() for button in window.stages._buttons.values()],
+    "menus": [action.text() for action in window.menuBar().actions()],
+    "lengths": [thick, window.document.layout.blank.thickness, parse_length("12,5"), parse_length("12.5")],
+    "snags": [[snag.grade, snag.text] for snag in check(close).snags],
+    "kept": [tuner.id for tuner in window.document.layout.tuners],
+    "sheets": [mark.text for page in pages(demo(), "A4")[:2] for placed in page.content for mark in placed.drawing
+               if isinstance(mark, Label)],
+    "cancel": box.button(QDialogButtonBox.StandardButton.Cancel).text(),
+}
+window.document.replace(window.document.layout, None)
+window.close()
+print(json.dumps(said))
+"""
+
+
+def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
+    done = subprocess.run([sys.executable, "-c", WINDOW, str(tmp_path / "settings.ini")], cwd=ROOT, capture_output=True,
+                          text=True, timeout=120, env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONIOENCODING": "utf-8"})
+    assert done.returncode == 0, done.stderr
+    said = json.loads(done.stdout)
+    assert said["stages"] == ["Rohling", "Umriss", "Schlitze", "Mechaniken", "Saiten", "Oberfräse", "Folge", "Blätter", "Werkbuch"]
+    assert "&Entwurf" in said["menus"] and "&Hilfe" in said["menus"]
+    assert said["lengths"] == [17.5, 16.25, 12.5, 12.5]
+    # Grades and names are keys: they stay what they are in the file.
+    assert {grade for grade, _ in said["snags"]} <= {"spoils the work", "tight", "note"}
+    assert any("gewünscht" in text for _, text in said["snags"]) and "treble face 2" in said["kept"]
+    assert any("Mit 100 % drucken" in text for text in said["sheets"]) and any("ü" in text for text in said["sheets"])
+    assert said["cancel"].replace("&", "") == "Abbrechen"
+
+
+def test_a_check_without_a_window_speaks_german_when_asked() -> None:
+    layout = "samples/twelve-string-mixed.headstock.json"
+    words = [sys.executable, "-c", "import sys; from app.commands.main import run; from app.commands.arguments import parse; "
+             "code = run(parse(sys.argv[1:])); assert not any(name.startswith('PySide6') for name in sys.modules); sys.exit(code)"]
+    answers = [subprocess.run([*words, "check", layout, *more], cwd=ROOT, capture_output=True, text=True, encoding="utf-8",
+                              env={**os.environ, "PYTHONIOENCODING": "utf-8"})
+               for more in ((), ("--language", "de"), ("--language", "de", "--json"))]
+    assert all(done.returncode in (0, 1) for done in answers), answers[1].stderr
+    english, german, data = (done.stdout for done in answers)
+    assert "holes" in english and "Bohrungen" in german and "holes" not in german
+    report = json.loads(data)
+    assert set(report) == {"snags", "holes", "pins", "counts"}
+    assert {snag["grade"] for snag in report["snags"]} <= {"spoils the work", "tight", "note"}
