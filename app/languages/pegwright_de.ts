@@ -5414,7 +5414,7 @@
     </message>
     <message>
         <source>Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse von {item} {amount} mm tiefer setzen oder {opening} um so viel weniger tief fräsen.</translation>
     </message>
     <message>
         <source>Set the axis of {item} {by} mm deeper.</source>
@@ -5618,11 +5618,11 @@
     </message>
     <message>
         <source>Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} {amount} mm zum Sattel schieben oder {opening} um so viel zur Spitze rücken.</translation>
     </message>
     <message>
         <source>Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>{item} {amount} mm zur Spitze schieben oder {opening} um so viel zum Sattel rücken.</translation>
     </message>
     <message>
         <source>Slide {item} {by} mm to the {end}.</source>
