@@ -9,7 +9,8 @@ from PySide6.QtCore import QObject, QTimer
 from app.panels.describe import describe
 from app.panels.several import several, several_nodes
 from app.window.stage_pages import stage_page
-from geometry.drawing.section_snags import snags_along_bore
+from geometry.drawing.held_line import held_line
+from geometry.drawing.section_snags import snags_along_bore, snags_on_line
 from geometry.drawing.sections import section_along_bore
 from geometry.saying import say
 
@@ -68,6 +69,7 @@ class HeldPage(QObject):
 
     def _page(self) -> None:
         window, section, signs = self._window, (), ()
+        title = say("Section along the bore")
         shown, held, room = window.document.shown, window.document.held, window.room
         if window.laying:
             return
@@ -84,8 +86,12 @@ class HeldPage(QObject):
                 result = window.document.result
                 section = section_along_bore(shown, held[0], window.unit, result.holes)
                 signs = snags_along_bore(shown, held[0], result.snags, result.holes)
+            elif (line := held_line(shown, held[0])) is not None:
+                from geometry.drawing.line_section import line_section  # here: it brings the whole running order
+                title, section = say("Section through {name}", name=held[0]), line_section(shown, *line, window.unit)
+                signs = snags_on_line(*line, window.document.result.snags)
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         window.side.show_room(None)
         window.side.show_page(page)
-        window.side.show_section(say("Section along the bore"), section, signs)
+        window.side.show_section(title, section, signs)

@@ -101,3 +101,18 @@ def test_a_snag_is_marked_in_the_face_the_opened_out_view_the_section_and_the_so
     bench.pump()
     assert not window.canvas._snags._items
     assert not shows(section) and not shows(turntable)
+
+
+def test_a_held_slot_or_pin_is_shown_in_section_and_follows_a_drag(bench):
+    window = bench.window
+    window.set_stage("slots")
+    bench.click((15.0, 60.0))
+    assert window.document.held == ("treble slot",)
+    section = window.side._section
+    assert section.isVisible() and window.side._section_title.text() == "Section through treble slot"
+    bench.click(bench.layout.pins[0].at)
+    bench.pump()
+    assert section.isVisible() and "pin" in window.side._section_title.text()
+    window.document.hold(())
+    bench.pump()
+    assert not section.isVisible()
