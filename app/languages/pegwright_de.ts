@@ -5393,6 +5393,10 @@
         <translation>Schnitt durch die Welle, rechtwinklig zu ihrer Kante</translation>
     </message>
     <message>
+        <source>Section through {name}</source>
+        <translation>Schnitt durch {name}</translation>
+    </message>
+    <message>
         <source>Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right it is to come.</source>
         <translation>Schnitte quer zur Fräsung, {scale_words}. An der linken Wand ist dieser Durchgang getan; an der rechten kommt er noch.</translation>
     </message>
