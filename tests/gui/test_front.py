@@ -214,3 +214,16 @@ def test_another_file_is_refused_in_a_sentence(bench, tmp_path):
     assert drop(bench, file)
     assert bench.window.foot.said.startswith("notes.txt is no layout")
     assert bench.layout is before
+
+
+def test_what_is_left_to_look_at_is_named(numbers, qtbot):
+    choose(numbers._counts["bass"], -3)
+    choose(numbers._counts["treble"], 3)
+    choose(numbers._mounts["treble"], 1)
+    qtbot.waitUntil(lambda: numbers._cure.isVisible(), timeout=10_000)
+    assert not numbers._left.isVisible()
+    QTest.mouseClick(numbers._cure, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled(), timeout=10_000)
+    assert "0 spoil the work, 0 tight" in numbers._says.text()
+    assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."
+    assert "quill" in numbers._left.toolTip()

@@ -28,7 +28,7 @@ from app.panels.fields import LengthField
 from app.window.background import Background
 from app.window.own_rack import with_own_rack
 from geometry.beginning import Numbers, Refused, begin, mended
-from geometry.checks import check
+from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -60,6 +60,8 @@ class Tried:
     marks: Drawing = ()
     frame: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
     grades: tuple[int, int, int] = (0, 0, 0)
+    left: tuple[tuple[str, str], ...] = ()
+    """what the maker still has to look at: (title of the kind, first sentence and advice), the worst first"""
 
 
 def tried(numbers: Numbers) -> Tried:
@@ -75,10 +77,13 @@ def tried(numbers: Numbers) -> Tried:
             return Tried(numbers, None, refusal)
     except GeometryError as error:
         return Tried(numbers, None, str(error))
-    grades = [snag.grade for snag in check(layout).snags]
+    snags = check(layout).snags
+    grades = [snag.grade for snag in snags]
+    first = {snag.kind: snag for snag in reversed(snags)}
+    left = tuple((KINDS[kind].title, f"{first[kind].text} {first[kind].cure}") for kind in dict.fromkeys(s.kind for s in snags))
     marks, frame = face_picture(layout)
     return Tried(numbers, None if refusal else layout, refusal, cure, marks, frame,
-                 tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")))
+                 tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")), left)
 
 
 class _Picture(QWidget):
@@ -170,6 +175,9 @@ class NumbersDialog(QDialog):
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=64)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._left = QLabel(self)
+        self._left.setObjectName("dim")
+        self._left.setWordWrap(True)
         self._cure = QPushButton(say("Take what would do"), self)
         self._cure.setAutoDefault(False)
         self._cure.clicked.connect(self._take_cure)
@@ -183,6 +191,7 @@ class NumbersDialog(QDialog):
         right.addLayout(form)
         right.addSpacing(8)
         right.addWidget(self._says)
+        right.addWidget(self._left)
         right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
         right.addStretch(1)
         hint = QLabel(say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
@@ -260,6 +269,10 @@ class NumbersDialog(QDialog):
         self._says.setObjectName("warning" if answer.refusal else "heading")
         self._says.style().unpolish(self._says)
         self._says.style().polish(self._says)
+        self._left.setText("" if answer.refusal or not answer.left else
+                           say("To look at later: {titles}.", titles="; ".join(title for title, _ in answer.left)))
+        self._left.setToolTip("\n".join(said for _, said in answer.left))
+        self._left.setVisible(bool(self._left.text()))
         self._cure.setVisible(answer.cure is not None)
         self.begin_button.setEnabled(answer.layout is not None and answer.numbers == self._numbers)
 
