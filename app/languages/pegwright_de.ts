@@ -589,6 +589,10 @@
         <translation>Eine Rampe, die die Saiten von {slot} freigibt, begänne {nut_air:g} mm oder weniger vom Sattel: den Sattel erhöhen oder den Schlitz näher daran beginnen.</translation>
     </message>
     <message>
+        <source>A ramp wants wood to either side, or it runs out at the edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.</source>
         <translation>Ein Messwert von {reading:g} kann nicht sein: keine Kopfplatte ist länger als {farthest:,.0f} mm.</translation>
     </message>
@@ -3573,6 +3577,14 @@
         <translation>Die Rampe von {slot} dort kürzer, schmaler oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
     <message>
+        <source>Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the ramp {amount} mm shorter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Make the template</source>
         <translation>Die Schablone machen</translation>
     </message>
@@ -5007,6 +5019,14 @@
     <message>
         <source>Ramp</source>
         <translation>Rampe</translation>
+    </message>
+    <message>
+        <source>Ramp close to the nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ramp close to the outline</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ramp of {id}</source>
@@ -7041,6 +7061,10 @@
         <translation>Der Sattel misst {nut}, ein Bildpunkt {point}.</translation>
     </message>
     <message>
+        <source>The nut wants a flat of face in front of the ramp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The one move that was tried does not do it.</source>
         <translation>Der eine versuchte Schritt genügt nicht.</translation>
     </message>
@@ -7375,6 +7399,22 @@
     <message>
         <source>The ramp has to lie deeper than the strings that it leads down.</source>
         <translation>Die Rampe muss tiefer liegen als die Saiten, die sie hinabführt.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} runs out at the edge by {measured} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} runs {measured} mm past the nut line.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The ramp runs out into {feature}: with the slot still full the file has nowhere to go, and the template no flat face to lie on.</source>
@@ -8067,6 +8107,10 @@
     <message>
         <source>To fill in with a caliper once the piece is finished: what is measured against the plan.</source>
         <translation>Mit dem Messschieber auszufüllen, wenn das Stück fertig ist: Gemessenes gegen den Plan.</translation>
+    </message>
+    <message>
+        <source>To look at later: {titles}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To put its bearing on the template below it needs {needed} under the base, and {what} only {has}.</source>

@@ -10,6 +10,7 @@ from geometry.checks import (
     hole_walls,
     pins,
     rack,
+    ramp_edges,
     ramp_walls,
     router,
     seats,
@@ -32,7 +33,7 @@ from geometry.layout.headstock import Headstock
 from geometry.saying import say
 from geometry.solids.drilling import Hole
 
-FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, depths, side_walls, side_outline, side_reach, side_marks, seats,
+FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, ramp_edges, depths, side_walls, side_outline, side_reach, side_marks, seats,
             buttons, pins, glue, router, rack, flats, string_angles, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 

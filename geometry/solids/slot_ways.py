@@ -43,9 +43,14 @@ def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | 
     None where it lies inside already, or has no place inside. A hollow-sided slot is taken as its hull.
     """
     core, radius, _ = _core(slot, wall)
+    return back_inside(core, radius, wall.area, outline)
+
+
+def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall) -> tuple[float, Vec2] | None:
+    """The same for any area that is the hull of (n, 2) points grown by a radius."""
     fine = fine_wall(outline)
-    # All that lies outside, as far as it takes from anywhere in or about slot and outline to anywhere else.
-    x0, y0, x1, y1 = shapely.bounds([fine.area, wall.area]).T
+    # All that lies outside, as far as it takes from anywhere in or about area and outline to anywhere else.
+    x0, y0, x1, y1 = shapely.bounds([fine.area, area]).T
     low, high = np.array([x0.min(), y0.min()]), np.array([x1.max(), y1.max()])
     far = float(np.hypot(*(high - low)))
     outside = shapely.difference(shapely.box(*(low - far), *(high + far)), fine.area)
@@ -54,7 +59,7 @@ def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | 
     if not shapely.intersects(summed, NO_SHIFT):
         return None
     depth, way = way_out(summed)
-    there = shapely.transform(wall.area, lambda xy: xy + depth * np.array(way))
+    there = shapely.transform(area, lambda xy: xy + depth * np.array(way))
     return (depth, way) if shapely.distance(there, outline.area) == 0 else None
 
 

@@ -111,4 +111,16 @@ def _ramp_cases():
             yield Case("hole-to-ramp", make(gap), gap, grade, make(3.0), between=("a", "slot"), within=1e-4)
 
 
-CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases())
+def _ramp_edge_cases():
+    """Ramps about x = 14, to the nut end of a slot at y = 54; the edge stands at x = 40, the nut line at y = 0."""
+    def ramped(length, width):
+        opening = slot()
+        return head(pins=PINS[1:], slots=(type(opening)(id="slot", shape=opening.shape,
+                                                        ramp=Ramp(length=length, depth=5.0, width=width)),))
+    yield Case("ramp-to-outline", ramped(12.0, 50.0), 1.0, "tight", ramped(12.0, 48.0), between=("slot", "outline"))
+    yield Case("ramp-to-outline", ramped(12.0, 54.0), -1.0, "spoils the work", ramped(12.0, 48.0), between=("slot", "outline"))
+    yield Case("ramp-to-nut", ramped(53.0, 12.0), 1.0, "tight", ramped(52.0, 12.0), between=("slot", "nut line"))
+    yield Case("ramp-to-nut", ramped(55.0, 12.0), -1.0, "spoils the work", ramped(52.0, 12.0), between=("slot", "nut line"))
+
+
+CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases(), *_ramp_edge_cases())
