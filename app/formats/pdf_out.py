@@ -13,10 +13,11 @@ from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
 
-from app.formats.letters import font_name, printable, size_for
+from app.formats.letters import printable
 from app.formats.mark_shapes import cross_arms, mark_box, touches
 from app.formats.paper import Page, Placed
 from app.formats.paper_look import Ink, hidden_dashes, ink
+from app.formats.pdf_words import Words
 from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Line, Matrix, circle
 from geometry.curves import Path as Curve
@@ -44,7 +45,7 @@ def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
     canvas.setAuthor("")
     canvas.setSubject(say("Full-size sheets: print at 100 %"))
     _ask_for_full_size(canvas)
-    before = ""
+    before, words = "", Words(canvas)
     for number, page in enumerate(pages, 1):
         if page.title != before:
             canvas.bookmarkPage(f"page {number}")
@@ -52,7 +53,7 @@ def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
             before = page.title
         canvas.setPageSize((page.width * POINTS_PER_MM, page.height * POINTS_PER_MM))
         for placed in page.content:
-            _Sheet(canvas, placed).draw()
+            _Sheet(canvas, placed, words).draw()
         canvas.showPage()
     canvas.save()
     return buffer.getvalue()
@@ -73,8 +74,9 @@ def _ask_for_full_size(canvas) -> None:
 class _Sheet:
     """Draws one placed display list on the canvas of the PDF library."""
 
-    def __init__(self, canvas, placed: Placed) -> None:
+    def __init__(self, canvas, placed: Placed, words: Words) -> None:
         self._canvas = canvas
+        self._words = words
         self._placed = placed
         self._matrix = Matrix(a=POINTS_PER_MM, d=POINTS_PER_MM).after(placed.matrix)
         self._scale = placed.matrix.similarity() or 1.0
@@ -149,19 +151,8 @@ class _Sheet:
             getattr(self._canvas, what)(list(value) if isinstance(value, tuple) else value)
 
     def _text(self, mark: Label, look: Ink) -> None:
-        canvas = self._canvas
         self._set("setFillGray", 1 - look.black)
-        canvas.setFont(font_name(), size_for(mark.height * self._scale) * POINTS_PER_MM)
-        draw = {"left": canvas.drawString, "middle": canvas.drawCentredString, "right": canvas.drawRightString}[mark.anchor]
-        at = self._matrix(mark.at)
-        if not mark.angle:
-            draw(*at, printable(mark.text))
-            return
-        canvas.saveState()
-        canvas.translate(*at)
-        canvas.rotate(math.degrees(mark.angle))
-        draw(0, 0, printable(mark.text))
-        canvas.restoreState()
+        self._words.write(mark.text, self._matrix(mark.at), mark.height * self._scale * POINTS_PER_MM, mark.anchor, mark.angle)
 
 
 @cache
