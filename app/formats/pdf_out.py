@@ -23,6 +23,7 @@ from geometry.curves import Arc, Cubic, Line, Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
 from geometry.saying import say
+from geometry.vectors import Vec2
 
 POINTS_PER_MM = 72 / 25.4
 SMALL = 9.0
@@ -108,17 +109,20 @@ class _Sheet:
                 self._curves((outer, *openings), look, filled=True)
             case Disc(centre=centre, radius=radius, hidden=hidden):
                 dashes = hidden_dashes(radius) if hidden else ()
-                self._curves((circle(centre, radius),), Ink(look.width, dashes, look.black))
+                self._circle(centre, radius, Ink(look.width, dashes, look.black))
             case Cross():
                 self._curves(cross_arms(mark), look)
             case Label():
                 self._text(mark, look)
 
     def _curves(self, curves: Sequence[Curve], look: Ink, filled: bool = False) -> None:
-        canvas = self._canvas
-        path = _path_maker()()
+        path = self._canvas.beginPath()
         for curve in curves:
             self._trace(path, curve)
+        self._finish(path, look, filled)
+
+    def _finish(self, path, look: Ink, filled: bool) -> None:
+        """Draw a path in its ink; nothing for one that has neither line nor filling."""
         fill = filled and look.fill is not None
         if look.width <= 0 and not fill:
             return
@@ -128,18 +132,40 @@ class _Sheet:
             self._set("setDash", tuple(n * POINTS_PER_MM for n in look.dash))
         if fill:
             self._set("setFillGray", 1 - look.fill)
-        canvas.drawPath(path, stroke=1 if look.width > 0 else 0, fill=1 if fill else 0, fillMode=0)
+        self._canvas.drawPath(path, stroke=1 if look.width > 0 else 0, fill=1 if fill else 0, fillMode=0)
 
     def _trace(self, path, curve: Curve) -> None:
-        path.moveTo(*self._matrix(curve.start))
+        """Write a curve into a path of the library: by far the most of a file, so the map is written out."""
+        m = self._matrix
+        a, b, c, d, e, f = m.a, m.b, m.c, m.d, m.e, m.f
+        x, y = curve.start
+        path._code_append(f"{a * x + c * y + e:.4f} {b * x + d * y + f:.4f} m")
+        out = path._code_append  # the library changes it with the first point
         for segment in curve:
             for piece in segment.cubics(self._sweep(segment.radius)) if isinstance(segment, Arc) else (segment,):
+                x, y = piece.p1
+                end = f"{a * x + c * y + e:.4f} {b * x + d * y + f:.4f}"
                 if isinstance(piece, Line):
-                    path.lineTo(*self._matrix(piece.p1))
+                    out(end + " l")
                 elif isinstance(piece, Cubic):
-                    path.curveTo(*self._matrix(piece.c0), *self._matrix(piece.c1), *self._matrix(piece.p1))
+                    (x, y), (z, w) = piece.c0, piece.c1
+                    out(f"{a * x + c * y + e:.4f} {b * x + d * y + f:.4f} {a * z + c * w + e:.4f} {b * z + d * w + f:.4f} {end} c")
         if curve.closed:
             path.close()
+
+    def _circle(self, centre: Vec2, radius: float, look: Ink) -> None:
+        """A circle as the same cubics that its arcs would give, turned out of one table."""
+        m = self._matrix
+        a, b, c, d = m.a * radius, m.b * radius, m.c * radius, m.d * radius
+        e, f = m(centre)
+        path = self._canvas.beginPath()
+        path._code_append(f"{a + e:.4f} {b + f:.4f} m")
+        out = path._code_append
+        for (ux, uy), (wx, wy), (px, py) in _unit_circle(self._sweep(radius)):
+            out(f"{a * ux + c * uy + e:.4f} {b * ux + d * uy + f:.4f} {a * wx + c * wy + e:.4f} {b * wx + d * wy + f:.4f} "
+                f"{a * px + c * py + e:.4f} {b * px + d * py + f:.4f} c")
+        path.close()
+        self._finish(path, look, False)
 
     def _sweep(self, radius: float) -> float:
         return 2 * MOST_SWEEP if radius * self._scale <= SMALL else MOST_SWEEP
@@ -156,21 +182,9 @@ class _Sheet:
 
 
 @cache
-def _path_maker() -> type:
-    """The library's path with numbers written by Python itself, which is several times as quick.
+def _unit_circle(most_sweep: float) -> tuple[tuple[Vec2, Vec2, Vec2], ...]:
+    """The cubics of a circle of radius 1 about the origin, from (1, 0) on: two handles and an end each.
 
-    Four decimals of a point are 0.00004 mm.
+    Four decimals of a point, as they are written, are 0.00004 mm.
     """
-    from reportlab.pdfgen.pathobject import PDFPathObject
-
-    class Traced(PDFPathObject):
-        def moveTo(self, x: float, y: float) -> None:
-            self._code_append(f"{x:.4f} {y:.4f} m")
-
-        def lineTo(self, x: float, y: float) -> None:
-            self._code_append(f"{x:.4f} {y:.4f} l")
-
-        def curveTo(self, x1: float, y1: float, x2: float, y2: float, x3: float, y3: float) -> None:
-            self._code_append(f"{x1:.4f} {y1:.4f} {x2:.4f} {y2:.4f} {x3:.4f} {y3:.4f} c")
-
-    return Traced
+    return tuple((piece.c0, piece.c1, piece.p1) for arc in circle((0.0, 0.0), 1.0) for piece in arc.cubics(most_sweep))

@@ -72,9 +72,22 @@ class Hole:
 def holes(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Hole, ...]:
     """All holes: of each tuner in the order of its pattern, then single holes, then pins.
 
-    `placed` may hand in frames(layout), where they are known already.
+    `placed` may hand in frames(layout), where they are known already. Those of the layout asked for last are
+    remembered: whoever draws or lists one layout asks some fifty times.
     """
-    placed = frames(layout) if placed is None else placed
+    global _last
+    known, found = _last
+    if known is not layout:
+        found = _holes(layout, frames(layout) if placed is None else placed)
+        _last = layout, found
+    return found
+
+
+_last: tuple[Headstock | None, tuple[Hole, ...]] = (None, ())
+"""The layout asked for last, which keeps its identity from being given to another, and its holes; swapped as one."""
+
+
+def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
     found: list[Hole] = []
     for tuner in layout.tuners:
         pattern = layout.pattern(tuner.pattern)
