@@ -48,11 +48,18 @@ class Bound:
         every = range(len(self._points))
         self._flat = [[self._apart(i, j, 0) for j in every] for i in every]
         self._full = [[self._apart(i, j, self._side_weight) for j in every] for i in every]
+        self._known: dict[tuple[int, Held], int] = {}
         self._left: dict[int, _Left] = {}
         self._trees: dict[tuple[int, int], tuple[tuple[Point, ...], int, int, int]] = {}
 
     def __call__(self, done: int, held: Held) -> int:
-        """The bound in the units of Task.weights."""
+        """The bound in the units of Task.weights; the same state is asked about by every way that leads to it."""
+        known = self._known.get((done, held))
+        if known is None:
+            known = self._known[done, held] = self._bound(done, held)
+        return known
+
+    def _bound(self, done: int, held: Held) -> int:
         left = self._left.get(done)
         if left is None:
             left = self._left[done] = self._work_out(done)
