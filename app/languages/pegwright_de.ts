@@ -590,7 +590,7 @@
     </message>
     <message>
         <source>A ramp wants wood to either side, or it runs out at the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rampe braucht auf beiden Seiten Holz, sonst läuft sie am Rand aus.</translation>
     </message>
     <message>
         <source>A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.</source>
@@ -3578,11 +3578,11 @@
     </message>
     <message>
         <source>Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe auf dieser Seite {amount} mm schmaler machen, also {twice} mm im Ganzen, oder {slot} verschieben.</translation>
     </message>
     <message>
         <source>Make the ramp {amount} mm shorter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe {amount} mm kürzer machen.</translation>
     </message>
     <message>
         <source>Make the template</source>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Ramp close to the nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe nahe am Sattel</translation>
     </message>
     <message>
         <source>Ramp close to the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Rampe nahe am Umriss</translation>
     </message>
     <message>
         <source>Ramp of {id}</source>
@@ -7062,7 +7062,7 @@
     </message>
     <message>
         <source>The nut wants a flat of face in front of the ramp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sattel braucht ein ebenes Stück Vorderseite vor der Rampe.</translation>
     </message>
     <message>
         <source>The one move that was tried does not do it.</source>
@@ -7402,19 +7402,19 @@
     </message>
     <message>
         <source>The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe von {slot} beginnt {a} mm vom Sattel; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe von {slot} lässt {a} mm bis zum Umriss; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The ramp of {slot} runs out at the edge by {measured} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe von {slot} läuft um {measured} mm über den Rand hinaus.</translation>
     </message>
     <message>
         <source>The ramp of {slot} runs {measured} mm past the nut line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rampe von {slot} reicht {measured} mm über die Sattellinie hinaus.</translation>
     </message>
     <message>
         <source>The ramp runs out into {feature}: with the slot still full the file has nowhere to go, and the template no flat face to lie on.</source>
@@ -8110,7 +8110,7 @@
     </message>
     <message>
         <source>To look at later: {titles}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Später anzusehen: {titles}.</translation>
     </message>
     <message>
         <source>To put its bearing on the template below it needs {needed} under the base, and {what} only {has}.</source>
