@@ -85,7 +85,7 @@
     </message>
     <message>
         <source>&amp;Import a drawing…</source>
-        <translation>Eine Zeichnung &amp;einlesen…</translation>
+        <translation>Eine Zeichnung ein&amp;lesen…</translation>
     </message>
     <message>
         <source>&amp;Lamplight</source>
@@ -105,7 +105,7 @@
     </message>
     <message>
         <source>&amp;Locked</source>
-        <translation>&amp;Gesperrt</translation>
+        <translation>Ges&amp;perrt</translation>
     </message>
     <message>
         <source>&amp;Millimetres</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>&amp;Picture</source>
-        <translation>&amp;Bild</translation>
+        <translation>B&amp;ild</translation>
     </message>
     <message>
         <source>&amp;Print the sheets…</source>
@@ -173,11 +173,11 @@
     </message>
     <message>
         <source>&amp;Solid beside the drawing</source>
-        <translation>&amp;Räumlich neben der Zeichnung</translation>
+        <translation>Rä&amp;umlich neben der Zeichnung</translation>
     </message>
     <message>
         <source>&amp;Spread on a line</source>
-        <translation>Auf einer Linie &amp;verteilen</translation>
+        <translation>Auf einer &amp;Linie verteilen</translation>
     </message>
     <message>
         <source>&amp;Trace the picture…</source>
@@ -742,7 +742,7 @@
     </message>
     <message>
         <source>A&amp;bout Pegwright</source>
-        <translation>Ü&amp;ber Pegwright</translation>
+        <translation>Über &amp;Pegwright</translation>
     </message>
     <message>
         <source>A3 on its side</source>
@@ -870,7 +870,7 @@
     </message>
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
-        <translation>Alle Beispiele sind erfunden. Sicherheitsabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stelle ein, worauf du dich verlässt.</translation>
+        <translation>Alle Beispiele sind erfunden. Mindestabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stellen Sie ein, worauf Sie sich verlassen.</translation>
     </message>
     <message>
         <source>All that is held comes as far from the centreline as the first.</source>
@@ -1654,7 +1654,7 @@
     </message>
     <message>
         <source>Close t&amp;he window</source>
-        <translation>Fenster &amp;schließen</translation>
+        <translation>Fenster s&amp;chließen</translation>
     </message>
     <message>
         <source>Close this layout; unsaved work is asked about.</source>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>Colou&amp;rs</source>
-        <translation>Fa&amp;rben</translation>
+        <translation>Farbe&amp;n</translation>
     </message>
     <message>
         <source>Comes out sound: being worked out…</source>
@@ -2594,7 +2594,7 @@
     </message>
     <message>
         <source>Full size</source>
-        <translation>Volle Größe</translation>
+        <translation>1 : 1</translation>
     </message>
     <message>
         <source>Full-size sheets: print at 100 %</source>
@@ -3442,7 +3442,7 @@
     </message>
     <message>
         <source>Lists &amp;taller</source>
-        <translation>Listen &amp;höher</translation>
+        <translation>&amp;Listen höher</translation>
     </message>
     <message>
         <source>Little wood above or below</source>
@@ -3878,7 +3878,7 @@
     </message>
     <message>
         <source>N&amp;ew window</source>
-        <translation>N&amp;eues Fenster</translation>
+        <translation>Neues Fens&amp;ter</translation>
     </message>
     <message>
         <source>N, Shift+N</source>
@@ -4138,7 +4138,7 @@
     </message>
     <message>
         <source>Note in the job &amp;book…</source>
-        <translation>Notiz im &amp;Werkbuch…</translation>
+        <translation>No&amp;tiz im Werkbuch…</translation>
     </message>
     <message>
         <source>Note to a step</source>
@@ -4438,7 +4438,7 @@
     </message>
     <message>
         <source>Open in a new win&amp;dow…</source>
-        <translation>In neuem &amp;Fenster öffnen…</translation>
+        <translation>&amp;In neuem Fenster öffnen…</translation>
     </message>
     <message>
         <source>Open it</source>
@@ -4446,7 +4446,7 @@
     </message>
     <message>
         <source>Open the version &amp;before</source>
-        <translation>Die Fassung &amp;davor öffnen</translation>
+        <translation>Die Fassung da&amp;vor öffnen</translation>
     </message>
     <message>
         <source>Open the version before</source>
@@ -4598,7 +4598,7 @@
     </message>
     <message>
         <source>Part be&amp;fore</source>
-        <translation>Bereich &amp;davor</translation>
+        <translation>B&amp;ereich davor</translation>
     </message>
     <message>
         <source>Part list</source>
@@ -4718,7 +4718,7 @@
     </message>
     <message>
         <source>Plan the holes, slots and templates of a guitar headstock</source>
-        <translation>Löcher, Schlitze und Schablonen einer Kopfplatte planen</translation>
+        <translation>Bohrungen, Schlitze und Schablonen einer Kopfplatte planen</translation>
     </message>
     <message>
         <source>Planned</source>
@@ -4730,7 +4730,7 @@
     </message>
     <message>
         <source>Plans the holes, slots and templates of a guitar headstock, for makers in small shops.</source>
-        <translation>Plant Löcher, Schlitze und Schablonen einer Kopfplatte, für Gitarrenbauer in kleinen Werkstätten.</translation>
+        <translation>Plant Bohrungen, Schlitze und Schablonen einer Kopfplatte, für Gitarrenbauer in kleinen Werkstätten.</translation>
     </message>
     <message>
         <source>Plate</source>
@@ -4938,7 +4938,7 @@
     </message>
     <message>
         <source>Propose p&amp;ins</source>
-        <translation>Stifte &amp;vorschlagen</translation>
+        <translation>Stifte v&amp;orschlagen</translation>
     </message>
     <message>
         <source>Propose pins</source>
@@ -5630,7 +5630,7 @@
     </message>
     <message>
         <source>Size of &amp;letters</source>
-        <translation>Größe der &amp;Schrift</translation>
+        <translation>Größe der S&amp;chrift</translation>
     </message>
     <message>
         <source>Slide {id}</source>
@@ -6186,7 +6186,7 @@
     </message>
     <message>
         <source>Take it &amp;away</source>
-        <translation>&amp;Wegnehmen</translation>
+        <translation>W&amp;egnehmen</translation>
     </message>
     <message>
         <source>Take mine into this layout</source>
@@ -7946,7 +7946,7 @@
     </message>
     <message>
         <source>Thing &amp;before</source>
-        <translation>Teil &amp;davor</translation>
+        <translation>&amp;Teil davor</translation>
     </message>
     <message>
         <source>This drawing was not imported</source>
@@ -8946,7 +8946,7 @@
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation>Ver&amp;kleinern</translation>
+        <translation>Verk&amp;leinern</translation>
     </message>
     <message>
         <source>Zoom about the pointer</source>
@@ -9111,7 +9111,7 @@
     </message>
     <message>
         <source>at least</source>
-        <translation>mindestens</translation>
+        <translation>in mindestens</translation>
     </message>
     <message>
         <source>axis</source>
@@ -9166,6 +9166,10 @@
         <source>bass edge</source>
         <comment>term</comment>
         <translation>Basskante</translation>
+    </message>
+    <message>
+        <source>bass edge up</source>
+        <translation>Bass oben</translation>
     </message>
     <message>
         <source>bass side</source>
@@ -11420,6 +11424,10 @@
         <translation>Diskantkante</translation>
     </message>
     <message>
+        <source>treble edge up</source>
+        <translation>Disk. oben</translation>
+    </message>
+    <message>
         <source>treble side</source>
         <translation>Diskantseite</translation>
     </message>
@@ -12891,7 +12899,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>
-        <translation>{tilt} {end} hoch</translation>
+        <translation>{tilt} {end} ↑</translation>
     </message>
     <message>
         <source>{tilt}, block {block}</source>

@@ -84,5 +84,7 @@ def _short(setup: Setup) -> tuple[str, str]:
         level = tilt == format_angle(0.0)
         parts.append(say("level") if level else
                      say("{tilt} {end} raised", tilt=tilt, end=term("tip" if setup.table.tilt > 0 else "nut")))
-    parts.append(None if setup.side is None else say("{side} up", side=term(setup.side)))
+    if setup.side is not None:
+        up = {"bass edge": say("bass edge up"), "treble edge": say("treble edge up")}
+        parts.append(up.get(setup.side) or say("{side} up", side=term(setup.side)))
     return machine, " · ".join(part for part in parts if part)

@@ -66,7 +66,7 @@ class StringTable(QWidget):
         self._made: list[tuple[QComboBox, QComboBox, tuple[QLabel, ...]]] = []
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(6)
+        self._grid.setHorizontalSpacing(5)
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from tests.languages.collect import ROOT
 
 WINDOW = """
-import json, sys
+import json, re, sys
 from pathlib import Path
 from app.languages import chosen
 chosen.speak("de")
@@ -47,9 +47,11 @@ enter("16.25")
 close = move_features(demo(), ["treble face 2"], (4.0, 0.0))
 from app.sheets.pages import pages
 from geometry.drawing import Label
+menus = [window.menuBar(), *(action.menu() for action in window.menuBar().actions() if action.menu())]
 said = {
     "stages": [button.text() for button in window.stages._buttons.values()],
     "menus": [action.text() for action in window.menuBar().actions()],
+    "letters": [re.findall("&(.)", " ".join(action.text() for action in menu.actions()).lower()) for menu in menus],
     "lengths": [thick, window.document.layout.blank.thickness, parse_length("12,5"), parse_length("12.5")],
     "snags": [[snag.grade, snag.text] for snag in check(close).snags],
     "kept": [tuner.id for tuner in window.document.layout.tuners],
@@ -70,6 +72,7 @@ def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
     said = json.loads(done.stdout)
     assert said["stages"] == ["Rohling", "Umriss", "Schlitze", "Mechaniken", "Saiten", "Oberfräse", "Folge", "Blätter", "Werkbuch"]
     assert "&Entwurf" in said["menus"] and "&Hilfe" in said["menus"]
+    assert all(len(letters) == len(set(letters)) for letters in said["letters"])
     assert said["lengths"] == [17.5, 16.25, 12.5, 12.5]
     # Grades and names are keys: they stay what they are in the file.
     assert {grade for grade, _ in said["snags"]} <= {"spoils the work", "tight", "note"}
