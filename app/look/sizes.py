@@ -103,7 +103,7 @@ _WAYS: dict[str, Callable[[QWidget, Sizes, list], None]] = {
     "fixed_panel": lambda widget, s, n: widget.setFixedWidth(s.soft(n[0])),
     "fixed": lambda widget, s, n: widget.setFixedSize(s.px(n[0]), s.px(n[1])),
     "rows": lambda widget, s, n: _set_rows(widget, s.px(n[0])),
-    "icons": lambda widget, s, n: _set_icons(widget, QSize(s.px(n[0]), s.px(n[1]))),
+    "icons": lambda widget, s, n: _set_icons(widget, QSize(s.soft(n[0]), s.soft(n[1]))),
 }
 _KEPT = "kept sizes"
 

@@ -8,8 +8,10 @@ from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
-from app.look.sizes import keep
+from app.look.sizes import keep, px
 
+LEAST = 120
+"""Width of the wide column at least, at 100 %, pixels."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
 
 
@@ -134,6 +136,26 @@ class EntryTable(QTableView):
             header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide
                                         else QHeaderView.ResizeMode.ResizeToContents)
         self.clicked.connect(self._clicked)
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._share_out()
+
+    def follow_sizes(self) -> None:
+        """Columns for letters of another size."""
+        self._share_out()
+
+    def _share_out(self) -> None:
+        """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls."""
+        header = self.horizontalHeader()
+        wide = [i for i, head in enumerate(self.words.heads) if head.wide]
+        others = sum(max(header.sectionSizeHint(i), self.sizeHintForColumn(i)) for i in range(header.count()) if i not in wide)
+        narrow = self.viewport().width() - others < px(LEAST) * len(wide)
+        modes = QHeaderView.ResizeMode
+        for i in wide:
+            header.setSectionResizeMode(i, modes.Fixed if narrow else modes.Stretch)
+            if narrow:
+                header.resizeSection(i, px(LEAST))
 
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
         """Show these words; the place of the keyboard stays. While a cell is typed into they wait: they would undo the typing."""

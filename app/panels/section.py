@@ -15,6 +15,10 @@ from geometry.drawing.section_snags import Signs
 from geometry.saying import say
 
 
+TALLEST = 190
+"""Height of a drawing at most, at 100 %, pixels: large letters want a large drawing."""
+
+
 class SectionView(QWidget):
     """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it."""
 
@@ -63,7 +67,7 @@ class SectionView(QWidget):
         self.updateGeometry()
 
     def _scale(self, width: int) -> float:
-        return min((width - 12) / self._box.width(), 190 / max(self._box.height(), 1e-6))
+        return min((width - 12) / self._box.width(), px(TALLEST) / max(self._box.height(), 1e-6))
 
     def paintEvent(self, event) -> None:
         if self._box.isEmpty():

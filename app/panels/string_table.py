@@ -84,6 +84,7 @@ class StringTable(QWidget):
                 winds.setItemText(i, text)
             winds.setCurrentIndex(0 if row.winds == "bass" else 1)
             winds.setEnabled(row.winds is not None)
+            winds.setToolTip(winds.currentText())
             values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else f"{row.press:.0f}")
             for label, text in zip(labels, values, strict=True):
                 label.setText(text)
@@ -121,7 +122,7 @@ class StringTable(QWidget):
             for box in (post, winds):
                 box.setProperty("row", number - 1)
                 box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-                box.setMinimumContentsLength(9 if box is post else 5)
+                box.setMinimumContentsLength(8 if box is post else 5)
             post.activated.connect(self._chosen)
             winds.activated.connect(self._wound)
             labels = tuple(QLabel(self) for _ in range(3))

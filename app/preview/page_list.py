@@ -8,11 +8,12 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSi
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 
 from app.formats.paper import Page
+from app.look.sizes import sizes
 from app.printing.page_paint import page_shapes, paint_shapes
 from geometry.saying import say
 
 PICTURE = QSize(46, 60)
-"""Room for the picture of a page, pixels."""
+"""Room for the picture of a page at 100 %, pixels."""
 IDLE_MS = 8
 """Between two pictures, for whatever else there is to do."""
 
@@ -56,6 +57,10 @@ class PageModel(QAbstractListModel):
             return self._picture(index.row(), page)
         return None
 
+    def follow_sizes(self) -> None:
+        """Paint the pictures anew, for letters of another size."""
+        self._pictures, self._wanted = {}, []
+
     def _picture(self, row: int, page: Page) -> QPixmap:
         if row not in self._pictures:
             if row not in self._wanted:
@@ -75,10 +80,16 @@ class PageModel(QAbstractListModel):
         self.dataChanged.emit(index, index, [Qt.ItemDataRole.DecorationRole])
 
 
+def _room() -> QSize:
+    """Room for a picture beside letters of the size in use."""
+    return QSize(sizes().soft(PICTURE.width()), sizes().soft(PICTURE.height()))
+
+
 def _sheet(page: Page, ratio: float) -> tuple[QPixmap, float]:
     """(the empty sheet in the room of a picture, pixels to the mm)."""
-    scale = min(PICTURE.width() / page.width, PICTURE.height() / page.height)
-    picture = QPixmap(PICTURE * ratio)
+    room = _room()
+    scale = min(room.width() / page.width, room.height() / page.height)
+    picture = QPixmap(room * ratio)
     picture.setDevicePixelRatio(ratio)
     picture.fill(Qt.GlobalColor.transparent)
     painter = QPainter(picture)
@@ -93,7 +104,8 @@ def _sheet(page: Page, ratio: float) -> tuple[QPixmap, float]:
 
 
 def _corner(page: Page, scale: float) -> tuple[float, float]:
-    return (PICTURE.width() - page.width * scale) / 2, (PICTURE.height() - page.height * scale) / 2
+    room = _room()
+    return (room.width() - page.width * scale) / 2, (room.height() - page.height * scale) / 2
 
 
 def _painted(page: Page, ratio: float) -> QPixmap:

@@ -97,6 +97,10 @@ class SheetPreview(QWidget):
         self.show_pages(())
         self.message.setText(text)
 
+    def follow_sizes(self) -> None:
+        """Pictures of the pages for letters of another size."""
+        self.model.follow_sizes()
+
     def set_theme(self, theme: Theme) -> None:
         """Colours round the pages."""
         self.view.set_theme(theme)

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QScrollArea, QSplitter, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QSplitter, QWidget
 
 from app.look import walk
 from app.look.sizes import px
@@ -92,6 +92,8 @@ class Keyboard(QObject):
             return
         found = walk.stops(part)
         fields = [stop for stop in found if not isinstance(stop, QScrollArea)] or found
+        if part is self._w.paper:
+            fields = [stop for stop in fields if not isinstance(stop, QAbstractButton)] or fields
         if fields:
             fields[0].setFocus(Qt.FocusReason.TabFocusReason)
 

@@ -20,7 +20,7 @@ def plain():
     sizes.use(sizes.BODY)
 
 
-def rest(window: MainWindow, longest: int = 20000) -> None:
+def rest(window: MainWindow, longest: int = 90000) -> None:
     """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
     calm = 0
     for _ in range(longest // 30):
