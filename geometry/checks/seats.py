@@ -119,13 +119,12 @@ def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec
     corners = [tuple(c) for c in shape.points[:-1].tolist()]
     depths = [outline.inside(c) for c in corners]
     i = min(range(len(corners)), key=depths.__getitem__)
-    into = shape.about(outline.points)
-    k = int(into.argmax())
-    if into[k] > -depths[i]:
+    into, k = shape.deepest(outline.points)
+    if k is not None and into > -depths[i]:
         # A hollow of the outline runs under the plate between its corners.
         notch = (float(outline.points[k, 0]), float(outline.points[k, 1]))
         away = v.sub(v.middle(shape.points[0].tolist(), shape.points[2].tolist()), notch)
-        return -float(into[k]), notch, v.scale(v.unit(away), needed + float(into[k]))
+        return -into, notch, v.scale(v.unit(away), needed + into)
     foot = outline.foot(corners[i])
     back = v.sub(foot.point, corners[i])
     if v.norm(back) < 1e-9:
@@ -138,7 +137,7 @@ def _over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
     shared = shapely.intersection(shape.area, opening.wall.area)
     if shared.area <= 1e-6:
         return ()
-    depth = max(float(opening.wall.about(shape.points).max()), float(shape.about(opening.wall.points).max()), 2e-6)
+    depth = max(opening.wall.deepest(shape.points)[0], shape.deepest(opening.wall.points)[0], 2e-6)
     place = shared.representative_point()
     return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
                  say("The plate of {item} reaches {depth} mm over {opening}.",
@@ -172,15 +171,12 @@ def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
 
     Overlap by separating axes; the gap itself between the nearest points.
     """
-    best, way = -np.inf, (1.0, 0.0)
-    for polygon in (a, b):
-        sides = np.roll(polygon, -1, axis=0) - polygon
-        for x, y in sides.tolist():
-            n = np.array(v.unit((-y, x)))
-            for sign in (1.0, -1.0):
-                gap = float((a @ (n * sign)).min() - (b @ (n * sign)).max())
-                if gap > best:
-                    best, way = gap, (float(n[0] * sign), float(n[1] * sign))
+    sides = [v.unit(v.left(v.sub(q, p))) for corners in (a.tolist(), b.tolist())
+             for p, q in zip(corners, corners[1:] + corners[:1], strict=True)]
+    normals = np.array([way for side in sides for way in (side, v.scale(side, -1.0))]).T
+    gaps = (a @ normals).min(axis=0) - (b @ normals).max(axis=0)
+    k = int(gaps.argmax())
+    best, way = float(gaps[k]), (float(normals[0, k]), float(normals[1, k]))
     if best > 0:
         joint = shapely.shortest_line(shapely.Polygon(b), shapely.Polygon(a))
         p, q = joint.coords[:]

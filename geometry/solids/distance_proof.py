@@ -61,7 +61,7 @@ class Pairs:
 
 def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """(least shift (n,) in mm, its direction (3, n)), begun from the best ones known."""
-    value, way = value.copy(), way.copy()
+    value, way, visited = value.copy(), way.copy(), way.copy()
     count = len(value)
     owner, corners = np.tile(np.arange(count), 128), _first(pairs)
     for _ in range(_LEVELS):
@@ -70,7 +70,7 @@ def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray
         px, py, pz = Pairs(pairs.rows[:, owner]).farthest(middle)
         here, known = x * px + y * py + z * pz, value[owner]
         if (here < known + AGREE).any():
-            _descend(pairs, owner, middle, here, value, way)
+            _descend(pairs, owner, middle, here, value, way, visited)
             known = value[owner]
         least = (corners[0] * px + corners[1] * py + corners[2] * pz).min(axis=0)
         open_ = np.flatnonzero(least < known - AGREE)
@@ -111,10 +111,13 @@ def _first(pairs: Pairs) -> np.ndarray:
 
 
 def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarray, value: np.ndarray,
-             way: np.ndarray) -> None:
-    """Newton's method from the best middle of each pair that may be above a better hollow; `value`, `way` are brought up to date."""
-    # Where none is better yet, one that is nearly as good may be, unless it lies beside the best known.
-    other = (middle * way[:, owner]).sum(axis=0) < _BESIDE
+             way: np.ndarray, visited: np.ndarray) -> None:
+    """Newton's method from the best middle of each pair that may be above a better hollow; `value`, `way` are brought up to date.
+
+    `visited` (3, n) holds the bottom last come to.
+    """
+    # Where none is better yet, one that is nearly as good may be, unless it lies beside the best known or where one was just now.
+    other = np.maximum((middle * way[:, owner]).sum(axis=0), (middle * visited[:, owner]).sum(axis=0)) < _BESIDE
     promising = np.flatnonzero(here < value[owner] + AGREE * other)
     # Of each pair the best: what else is computed at the same time does not matter.
     order = promising[np.lexsort((here[promising], owner[promising]))]
@@ -123,6 +126,7 @@ def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarr
         if i != seen:
             seen = i
             found, bottom = _bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
+            visited[:, i] = bottom
             if found < value[i]:
                 value[i], way[:, i] = found, bottom
 

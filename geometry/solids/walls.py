@@ -95,6 +95,17 @@ class Wall:
         far = shapely.distance(self.line, spots)
         return np.where(shapely.intersects(self.area, spots), far, -far)
 
+    def deepest(self, points: np.ndarray) -> tuple[float, int | None]:
+        """(how deep the deepest of some points (n, 2) lies inside, mm, as about; its number); (0, None) where none lies inside."""
+        x0, y0, x1, y1 = self.path.box
+        x, y = points[:, 0], points[:, 1]
+        maybe = np.flatnonzero((x >= x0) & (x <= x1) & (y >= y0) & (y <= y1))
+        if not maybe.size:
+            return 0.0, None
+        depths = self.about(points[maybe])
+        k = int(np.argmax(depths))
+        return (float(depths[k]), int(maybe[k])) if depths[k] > 0 else (0.0, None)
+
     def stretches(self, start: Vec2, way: Vec2) -> list[tuple[float, float]]:
         """Where the ray from `start` along the unit vector `way` runs inside the closed wall: (enters, leaves) in mm.
 

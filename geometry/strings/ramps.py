@@ -80,7 +80,10 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, wi
 
 def _freed(run: Run, slot: Slot, wall: Wall, air: float) -> bool:
     again = dive(run, slot, wall)
-    return again is None or again.end(air).air >= air - TOUCH
+    if again is None:
+        return True
+    # What is known without measuring may settle it.
+    return all(one.air >= air - TOUCH for one in again.end_parts[0]) and again.end(air).air >= air - TOUCH
 
 
 def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
