@@ -33,7 +33,7 @@ LAYERS = {
     "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps",
     "flat": "flats", "feed": "feed",
     "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
-    "proposed": "proposed",
+    "proposed": "proposed", "measured": "measured",
 }
 """Layer of each style."""
 

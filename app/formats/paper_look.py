@@ -48,6 +48,7 @@ INKS: dict[str, Ink] = {
     "note": Ink(0.15),
     "check bar": Ink(0.2),
     "tile": Ink(0.15),
+    "measured": Ink(0.35),
     "section line": Ink(0.35, (6.0, 2.0, 1.0, 2.0)),
     "template board": Ink(0.2, (3.0, 1.0), fill=0.05),
     "router base": Ink(0.15, fill=0.08),

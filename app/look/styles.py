@@ -54,6 +54,7 @@ LOOKS: dict[str, Look] = {
     "dimension": Look("dim", z=9.0),
     "note": Look("dim", z=9.0),
     "check bar": Look("ink", z=9.0),
+    "measured": Look("focus", width=2.0, z=9.6),
     "section line": Look("spoils", width=2.0, dash=(10, 3, 2, 3), z=9.5),
     "tile": Look("dim", z=9.0),
     "template board": Look("template", "template", opacity=0.2, z=3.2),

@@ -24,9 +24,9 @@ def cross(at: Vec2, mm_per_pixel: float) -> Cross:
     return Cross(at, ARM * mm_per_pixel, STYLE)
 
 
-def line(a: Vec2, b: Vec2) -> Drawing:
+def line(a: Vec2, b: Vec2, style: str = STYLE) -> Drawing:
     """A straight guide; nothing when both ends are one point."""
-    return (Stroke(straight(a, b), STYLE),) if v.distance(a, b) > 1e-9 else ()
+    return (Stroke(straight(a, b), style),) if v.distance(a, b) > 1e-9 else ()
 
 
 def edge(segment: Segment | None, style: str = "outline") -> Drawing:
@@ -53,15 +53,15 @@ def ring(at: Vec2, radius: float) -> Drawing:
     return (Disc(at, radius, STYLE),)
 
 
-def dimension(a: Vec2, b: Vec2, text: str, mm_per_pixel: float) -> Drawing:
+def dimension(a: Vec2, b: Vec2, text: str, mm_per_pixel: float, style: str = STYLE) -> Drawing:
     """A measured line from a to b with short bars across its ends and the text beside its middle."""
     if v.distance(a, b) <= 1e-9:
         return (cross(a, mm_per_pixel), _label(text, a, (0.0, 1.0), mm_per_pixel))
     across = v.left(v.unit(v.sub(b, a)))
     bar = ARM * mm_per_pixel
-    bars = tuple(mark for p in (a, b) for mark in line(v.along(p, across, -bar), v.along(p, across, bar)))
+    bars = tuple(mark for p in (a, b) for mark in line(v.along(p, across, -bar), v.along(p, across, bar), style))
     aside = across if across[0] > 0.2 or (abs(across[0]) <= 0.2 and across[1] > 0) else v.scale(across, -1.0)
-    return (*line(a, b), *bars, _label(text, v.middle(a, b), aside, mm_per_pixel))
+    return (*line(a, b, style), *bars, _label(text, v.middle(a, b), aside, mm_per_pixel))
 
 
 def caption(at: Vec2, text: str, mm_per_pixel: float) -> Drawing:

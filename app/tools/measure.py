@@ -82,4 +82,4 @@ def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[t
         space = say("they meet in the wood") if found.in_space <= 0 else \
             say("{far} apart in the wood", far=words.length(found.in_space, options.unit))
         readout = say("{readout} seen from the face, {space}", readout=readout, space=space)
-    return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel), readout
+    return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel, "measured"), readout

@@ -13,7 +13,6 @@ from app.window.clipboard import Clipboard
 from app.window.setting_out import SettingOut
 from geometry.edits import (
     duplicate,
-    fillet,
     make_symmetric,
     mirror_layout,
     move_nodes,
@@ -26,7 +25,6 @@ from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
-from geometry.units import parse_length
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -60,7 +58,7 @@ class Commands(QObject):
             "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric,
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,
-            "turn over": self._turn_over, "propose pins": window.pins.start, "fillet": self._fillet, "fit": self._fit,
+            "turn over": self._turn_over, "propose pins": window.pins.start, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
             "solid": self._solid, "mm": self._unit, "in": self._unit,
@@ -195,17 +193,6 @@ class Commands(QObject):
 
     def _turn_over(self) -> None:
         self._apply(say("Left-handed mirror"), mirror_layout)
-
-    def _fillet(self) -> None:
-        if self._w.node is None:
-            self._w.say(say("Hold a corner first."))
-            return
-        answer = ask.text(self._w, say("Round the corner"), say("Radius:"), "6 mm")
-        if answer is not None:
-            radius, node = parse_length(answer, self._w.unit), self._w.node
-            self._w.node = None
-            ref, mirrored = self._w.document.held[0], self._w.chooser.options.mirrored
-            self._apply(say("Round the corner"), lambda layout: fillet(layout, ref, node, radius, mirrored))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.window.offset_dialog import OffsetDialog
-from geometry.edits import align, align_nodes, copy_side, make_row, new_ids, spread
+from app.window.round_dialog import RoundDialog
+from geometry.edits import align, align_nodes, copy_side, fillet, make_row, new_ids, spread
 from geometry.edits.offsetting import offset_copy, offset_in_place
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -27,7 +28,7 @@ class SettingOut(QObject):
         self.commands: dict[str, Callable[[], None]] = {
             "level": self._level, "in line": self._in_line, "spread line": self._spread_line,
             "spread edge": self._spread_edge, "row on a line": self._row_on_a_line,
-            "row along the edge": self._row_along_the_edge, "offset": self._offset,
+            "row along the edge": self._row_along_the_edge, "offset": self._offset, "fillet": self._round,
             "copy side": self._treble_to_bass, "copy side back": self._bass_to_treble}
 
     def _apply(self, name: str, edit: Callable[[Headstock, tuple[str, ...]], Headstock], least: int = 2) -> None:
@@ -84,6 +85,18 @@ class SettingOut(QObject):
         document.apply(name, copy_side(document.layout, source, target))
         self._window.say(name)
 
+    def _round(self) -> None:
+        window, document = self._window, self._window.document
+        if window.node is None:
+            raise GeometryError(say("Hold a corner first."))
+        ref, node, mirrored = document.held[0], window.node, window.chooser.options.mirrored
+        dialog = RoundDialog(window, ref, node)
+        taken, radius = dialog.exec(), dialog.value
+        dialog.deleteLater()
+        if taken:
+            window.hold_nodes(None, ())
+            document.apply(say("Round the corner"), fillet(document.layout, ref, node, radius, mirrored))
+
     def _offset(self) -> None:
         window, document = self._window, self._window.document
         ref = next((id for id in document.held if id == "outline" or any(s.id == id for s in document.layout.slots)),
@@ -92,7 +105,7 @@ class SettingOut(QObject):
             raise GeometryError(say("Hold the outline or a slot first."))
         dialog = OffsetDialog(window, ref)
         taken = dialog.exec()
-        by, stays = dialog.by, dialog.keeps
+        by, stays = dialog.value, dialog.keeps
         dialog.deleteLater()
         if not taken:
             return

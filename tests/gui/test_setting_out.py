@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from app.panels.fields import LengthField
 from app.window.offset_dialog import OffsetDialog
+from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
 
@@ -111,8 +112,8 @@ def offset(bench, text: str, copy: bool = False) -> None:
         QTest.keyClick(dialog.field, Qt.Key.Key_Tab)
         if copy:
             QTest.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
-        assert dialog._ok.isEnabled(), dialog._says.text()
-        QTest.mouseClick(dialog._ok, Qt.MouseButton.LeftButton)
+        assert dialog.take.isEnabled(), dialog.says.text()
+        QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
 
     QTimer.singleShot(0, answer)
     bench.window.commands.run("offset")
@@ -185,3 +186,30 @@ def test_nodes_in_a_frame_are_brought_to_one_height_nudged_and_removed(bench):
     for _ in range(3):
         window.commands.run("undo")
     assert bench.layout.outline.nodes == nodes and before is not bench.layout
+
+
+def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refused_in_place(bench):
+    window = bench.window
+    window.set_stage("outline")
+    bench.click(bench.layout.outline.nodes[0].at)
+    count, said = len(bench.layout.outline.nodes), []
+
+    def answer():
+        dialog = QApplication.activeModalWidget()
+        said.append(dialog.says.text())
+        ghost = window.canvas._ghost._marks
+        assert ghost, "the rounding is seen before it is taken"
+        for text in ("400", "3"):
+            dialog.field.setFocus()
+            dialog.field.selectAll()
+            QTest.keyClicks(dialog.field, text)
+            dialog.field.editingFinished.emit()
+            said.append(dialog.says.text())
+        QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
+
+    QTimer.singleShot(0, answer)
+    QTest.mouseClick(window.tools._actions["fillet"], Qt.MouseButton.LeftButton)
+    assert "largest radius that fits here" in said[0] and "does not fit" in said[1] and "largest" in said[2]
+    assert len(bench.layout.outline.nodes) == count + 1 and not window.canvas._ghost._marks
+    path = loop_path(bench.layout.outline)
+    assert any(isinstance(one, Arc) and one.radius == pytest.approx(3.0) for one in path)
