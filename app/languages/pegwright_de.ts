@@ -4997,10 +4997,6 @@
         <translation>Radius</translation>
     </message>
     <message>
-        <source>Radius:</source>
-        <translation>Radius:</translation>
-    </message>
-    <message>
         <source>Rail</source>
         <translation>Wange</translation>
     </message>
@@ -6895,6 +6891,10 @@
     <message>
         <source>The knots of a spline must not go down.</source>
         <translation>Die Knotenwerte eines Splines dürfen nicht abnehmen.</translation>
+    </message>
+    <message>
+        <source>The largest radius that fits here is {most}.</source>
+        <translation>Der größte Radius, der hier passt, ist {most}.</translation>
     </message>
     <message>
         <source>The later cut follows the wall that the earlier one left.</source>
