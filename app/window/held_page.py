@@ -55,6 +55,8 @@ class HeldPage(QObject):
     def _beat(self) -> None:
         if self._page_next:
             self._page()
+            if self._window.document.result is not self._listed:  # it changed between the two beats
+                self._due.start()
         else:
             self._list()
             self._due.start()
