@@ -22,6 +22,9 @@ from geometry.beginning.needs import (
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
+from geometry.checks import ramp_edges, ramp_walls
+from geometry.checks.memo import Memo
+from geometry.checks.scene import scene_of
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -56,8 +59,8 @@ BEHIND = 20.0
 ROUNDING = 6.5
 """Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
 _TRIES = 5
-_WIDER = (4.0, 8.0, 14.0)
-"""mm by which a ramp is tried wider than its slot"""
+_OTHER_WIDTHS = (-2.0, -4.0, -6.0, -8.0, -10.0, -12.0, -15.0, 4.0, 8.0, 14.0)
+"""mm by which a ramp is tried narrower or wider than its slot"""
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
 THICKEST, THINNEST = 1.2, 0.25
@@ -126,15 +129,27 @@ def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: 
 
 
 def _ramped(layout: Headstock, slot: Slot) -> Slot:
-    """The slot with the ramp that its strings want, as wide as they come; without one where no ramp does it: the
-    checks then say what would."""
-    for wider in (0.0, *_WIDER):
+    """The slot with the ramp that its strings want: as wide as it, else narrower where the head is narrow or a hole is
+    near, or wider where strings come from aside; without one where no ramp does it: the checks then say what would."""
+    some = slot
+    for by in (0.0, *_OTHER_WIDTHS):
+        width = round(nut_end(slot).width + by, 3) if by else None
+        if width is not None and width <= 0:
+            continue
         try:
-            width = nut_end(slot).width + wider if wider else None
-            return replace(slot, ramp=freeing_ramp(layout, slot.id, width))
+            made = replace(slot, ramp=freeing_ramp(layout, slot.id, width))
         except GeometryError:
             continue
-    return slot
+        if made.ramp is None or not _in_the_way(replace(layout, slots=(made,))):
+            return made
+        some = made if some is slot else some
+    return some
+
+
+def _in_the_way(layout: Headstock) -> bool:
+    """Whether a ramp of the layout comes too near a hole, the outline or the nut."""
+    scene = scene_of(layout, Memo())
+    return any(True for family in (ramp_edges, ramp_walls) for _ in family.snags(scene))
 
 
 def _blank(numbers: Numbers, made: Shape) -> Blank:

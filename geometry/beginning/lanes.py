@@ -86,13 +86,13 @@ def strung(needs: SideNeeds, nut: Nut, strings: Sequence[String], places: Sequen
     return tuple(made)
 
 
-def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run: float, least: float, keep: float | None,
+def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run: float, least: float, most: float, keep: float | None,
          steepest: float, thickness: float, inwards: float = 0.0) -> Lane:
     """The best lane of a side with tuners through the side.
 
-    `start` and `run`: where the run of the edge begins, and how long it is. `least`: of both half widths. `keep`: how
-    far from the parting line the slot must stay, None where no line bounds it. `inwards` moves the inner wall
-    further in than the strings seem to ask for.
+    `start` and `run`: where the run of the edge begins, and how long it is. `least`: of both half widths; beyond
+    `most` the ramp would run out at the flare. `keep`: how far from the parting line the slot must stay, None
+    where no line bounds it. `inwards` moves the inner wall farther in than the strings seem to ask for.
     """
     diving = [one for one in lines if one.dives]
     bore, last = diving[0].along, diving[-1].along
@@ -105,7 +105,7 @@ def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run:
         if keep is not None:
             lacks += max(0.0, *(keep - (width - taper * (y - start) - inner)
                                 for y, inner in ((first - HALF_SLOT, made.inner_nut), (last + HALF_SLOT, made.inner_tip))))
-        cost = _cost(lines, start, width, taper, made, lacks)
+        cost = _cost(lines, start, width, taper, made, lacks + 0.02 * max(0.0, width - most))
         if best is None or cost < best[0] - 1e-9:
             best = cost, taper, width, made
     for k in range(_TAPERS):

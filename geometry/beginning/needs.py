@@ -19,7 +19,7 @@ ROOMY_PITCH = 24.0
 """From here on there is room for the plates of the face tuner with a bushing."""
 LEAST_PITCH: dict[Mount, float] = {"face": 18.0, "side": 25.5, "mixed": 23.0}
 """Narrower rows bring plates, screws or turning buttons together."""
-MOST_PITCH = 80.0
+MOST_PITCH = 60.0
 LEAST_THICKNESS: dict[Mount, float] = {"face": 12.0, "side": 13.0, "mixed": 13.0}
 MOST_THICKNESS: dict[Mount, float] = {"face": 40.0, "side": 26.0, "mixed": 26.0}
 LEAST_GAP, LEAST_COURSE_GAP = 3.0, 5.5

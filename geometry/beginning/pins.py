@@ -12,15 +12,21 @@ from geometry.sequence.pin_places import places
 from geometry.sequence.pins import GRID, LEAST_APART
 
 DIAMETER = 6.0
+SPARE = 0.7
+"""mm beyond the margins, so that a mark that strays a little still keeps them"""
 
 
 def centred_pins(layout: Headstock) -> tuple[Pin, ...]:
     """A pin near the nut and one near the tip, as far apart as the centreline allows; none when they find no room.
 
     On the centreline the template may turn over. Places are even numbers of
-    half a millimetre where the wood allows.
+    half a millimetre where the wood allows, SPARE farther than the margin from all else where there is room for that.
     """
-    _, wood = places(layout, DIAMETER / 2)
+    return _centred(layout, SPARE) or _centred(layout, 0.0)
+
+
+def _centred(layout: Headstock, spare: float) -> tuple[Pin, ...]:
+    _, wood = places(layout, DIAMETER / 2 + spare)
     free = wood & LineString([(0.0, 0.0), (0.0, layout.blank.tip)])
     levels = sorted(y for _, y in shapely.get_coordinates(free).tolist())
     if not levels or levels[-1] - levels[0] < LEAST_APART + 2 * GRID:

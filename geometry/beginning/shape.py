@@ -20,6 +20,8 @@ from geometry.layout.blank import Side
 from geometry.strings.nut import nut_places
 from geometry.vectors import Vec2
 
+FLARES = 38.0
+"""An edge may begin its run no more than this wider than the nut, mm: a ramp begins where the head is still narrow."""
 START = 34.0
 """The run of an edge begins no farther than this from the nut, mm."""
 
@@ -120,7 +122,7 @@ def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, stri
             lines = strung(needs, nut, strings, places, part, start, (run - needs.run) / 2)
             keep = needs.keep + apart if both else None
             least = max(SLOT_INNER + (keep or 0.0), half - shift + 2.0)
-            made = lane(needs, lines, nut, start, run, least, keep, steepest, numbers.thickness,
+            made = lane(needs, lines, nut, start, run, least, half - shift + FLARES, keep, steepest, numbers.thickness,
                         inwards.get(needs.side, 0.0))
             lanes[needs.side] = made
             found[needs.side] = (made.begin + shift, made.end + shift)

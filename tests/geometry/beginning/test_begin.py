@@ -9,12 +9,15 @@ from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from app.formats import headstock
+from geometry.accuracy import simulate
 from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.checks import CheckResult, check
 from geometry.edits import mirror_layout
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, loop_path
 from geometry.layout.edges import edges
+from geometry.routing import plan_routing
+from geometry.sequence import best_order, operations, precedence
 from geometry.solids.frames import frames
 from geometry.strings.ramps import dives
 from geometry.strings.runs import runs
@@ -84,6 +87,22 @@ def test_strings_come_down_beside_walls_with_air_and_bend_little(counts, mount):
     assert seen == sum(layout.pattern(t.pattern).mount == "side" for t in layout.tuners)
     angles = [abs(math.degrees(run.side_angle)) for run in runs(layout)]
     assert max(angles) < 12.0 and sum(angles) / len(angles) < 7.0
+
+
+@pytest.mark.parametrize("numbers", [
+    Numbers(3, 3, "side", "side", 34), Numbers(6, 6, "mixed", "mixed", 26, courses=True, nut_width=48),
+    Numbers(0, 6, "face", "side", 26), Numbers(2, 4, "mixed", "side", 30), Numbers(0, 4)], ids=str)
+def test_what_is_begun_can_be_built_and_comes_out(numbers):
+    """Every slot has a plan that leaves nothing to pare, the operations have an order, and a shop of common accuracy
+    keeps every margin nine times in ten."""
+    _, layout, _ = mended(numbers)
+    plan = plan_routing(layout)
+    assert len(plan.slots) == len(layout.slots)
+    assert all(slot.best is not None and not slot.best.left for slot in plan.slots)
+    ops = operations(layout, plan)
+    assert not best_order(ops, precedence(layout, ops)).blocked
+    found = simulate(layout, 1000, 1)
+    assert found.sound == 1.0 and found.within > 0.9
 
 
 def test_both_sides_alike_make_a_symmetric_head():
