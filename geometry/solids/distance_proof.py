@@ -18,6 +18,8 @@ import numpy as np
 AGREE = 0.005
 """mm within which the shift is proved to be the least"""
 _LEVELS = 12
+_LOOKS = (1, 2, 3)
+"""levels at which what is nearly as good is looked at too: about the size of a hollow"""
 _BESIDE = math.cos(0.06)
 """cosine of the angle within which two directions lead into the same hollow"""
 _MOST = 6000
@@ -46,31 +48,22 @@ class Pairs:
                 + self.length_a * np.maximum(0.0, -x) + self.radius_a * np.sqrt(y * y + z * z)
                 + self.length_b * np.maximum(0.0, along) + self.radius_b * np.sqrt(across * across + z * z))
 
-    def farthest(self, n: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-        """The point of the body of differences that is farthest along n (3, n), parallel to neither axis."""
-        x, y, z = n
-        c, s = self.c, self.s
-        along, across = c * x + s * y, c * y - s * x
-        ratio_a = self.radius_a / np.sqrt(y * y + z * z)
-        ratio_b = self.radius_b / np.sqrt(across * across + z * z)
-        end_b, across = self.length_b * (along > 0), ratio_b * across
-        return (self.wx - self.length_a * (x < 0) + end_b * c - across * s,
-                self.wy + ratio_a * y + end_b * s + across * c,
-                self.wz + (ratio_a + ratio_b) * z)
-
 
 def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """(least shift (n,) in mm, its direction (3, n)), begun from the best ones known."""
     value, way, visited = value.copy(), way.copy(), way.copy()
     count = len(value)
-    owner, corners = np.tile(np.arange(count), 128), _first(pairs)
-    for _ in range(_LEVELS):
+    lunes, ends = _lunes(pairs)
+    lune, corners = np.tile(np.arange(8 * count), 16), _cut(_cut(lunes))
+    for level in range(_LEVELS):
         x, y, z = middle = corners.sum(axis=1)
         middle /= np.sqrt(x * x + y * y + z * z)
-        px, py, pz = Pairs(pairs.rows[:, owner]).farthest(middle)
+        px, py, pz = _farthest(ends[:, lune], middle)
+        owner = lune % count
         here, known = x * px + y * py + z * pz, value[owner]
-        if (here < known + AGREE).any():
-            _descend(pairs, owner, middle, here, value, way, visited)
+        near = AGREE if level in _LOOKS else 0.0
+        if (here < known + near).any():
+            _descend(pairs, owner, middle, here, near, value, way, visited)
             known = value[owner]
         least = (corners[0] * px + corners[1] * py + corners[2] * pz).min(axis=0)
         open_ = np.flatnonzero(least < known - AGREE)
@@ -78,8 +71,40 @@ def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray
             open_ = open_[np.bincount(owner[open_], minlength=count)[owner[open_]] <= _MOST]
         if not len(open_):
             break
-        owner, corners = np.tile(owner[open_], 4), _cut(corners[:, :, open_])
+        lune, corners = np.tile(lune[open_], 4), _cut(corners[:, :, open_])
     return value, way
+
+
+def _lunes(pairs: Pairs) -> tuple[np.ndarray, np.ndarray]:
+    """Eight triangles a pair (3, 3, 8 n), with what is the same all over each (7, 8 n).
+
+    They cover the half of all directions that leans towards m: the other is never better. First index: the coordinate;
+    second: the corner. Their sides run where an axis is met squarely, so that in each the same ends of both
+    cylinders are farthest. Then: the difference of these ends, c, s and both radii.
+    """
+    c, s = pairs.c, pairs.s
+    ring = np.zeros((3, 8, len(c)))
+    ring[0, 0] = ring[1, 2] = 1.0
+    ring[0, 1], ring[1, 1], ring[0, 3], ring[1, 3] = c, s, -s, c
+    ring[:, 4:] = -ring[:, :4]
+    following = ring[:, [1, 2, 3, 4, 5, 6, 7, 0]]
+    pole = np.zeros_like(ring)
+    pole[2] = 1.0
+    x, y, _ = ring + following
+    end_b = pairs.length_b * (c * x + s * y > 0)
+    ends = np.array(np.broadcast_arrays(pairs.wx - pairs.length_a * (x < 0) + end_b * c, pairs.wy + end_b * s, pairs.wz,
+                                        c, s, pairs.radius_a, pairs.radius_b))
+    return np.stack([pole, ring, following], axis=1).reshape(3, 3, -1), ends.reshape(7, -1)
+
+
+def _farthest(ends: np.ndarray, n: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """The point of the body of differences that is farthest along n (3, k), each in a lune of which `ends` (7, k) tells."""
+    x, y, z = n
+    ex, ey, ez, c, s, radius_a, radius_b = ends
+    across, upwards = c * y - s * x, z * z
+    ratio_a, ratio_b = radius_a / np.sqrt(y * y + upwards), radius_b / np.sqrt(across * across + upwards)
+    across *= ratio_b
+    return ex - across * s, ey + ratio_a * y + across * c, ez + (ratio_a + ratio_b) * z
 
 
 _QUARTERS = np.array([(0, 1, 2, 3), (3, 4, 5, 4), (5, 3, 4, 5)])
@@ -94,31 +119,18 @@ def _cut(corners: np.ndarray) -> np.ndarray:
     return np.concatenate([corners, middles], axis=1)[:, _QUARTERS].reshape(3, 3, -1)
 
 
-def _first(pairs: Pairs) -> np.ndarray:
-    """128 triangles a pair (3, 3, 128 n) over the half of all directions that leans towards m: the other is never better.
-
-    First index: the coordinate; second: the corner. Their sides run where an axis is met squarely.
-    """
-    c, s = pairs.c, pairs.s
-    ring = np.zeros((3, 8, len(c)))
-    ring[0, 0] = ring[1, 2] = 1.0
-    ring[0, 1], ring[1, 1], ring[0, 3], ring[1, 3] = c, s, -s, c
-    ring[:, 4:] = -ring[:, :4]
-    pole = np.zeros_like(ring)
-    pole[2] = 1.0
-    lunes = np.stack([pole, ring, ring[:, [1, 2, 3, 4, 5, 6, 7, 0]]], axis=1)
-    return _cut(_cut(lunes.reshape(3, 3, -1)))
-
-
-def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarray, value: np.ndarray,
+def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarray, near: float, value: np.ndarray,
              way: np.ndarray, visited: np.ndarray) -> None:
     """Newton's method from the best middle of each pair that may be above a better hollow; `value`, `way` are brought up to date.
 
-    `visited` (3, n) holds the bottom last come to.
+    A middle may be above one that is better than the best known, or up to `near` mm worse unless it lies beside
+    that or where one was just now: `visited` (3, n) holds the bottom last come to.
     """
-    # Where none is better yet, one that is nearly as good may be, unless it lies beside the best known or where one was just now.
-    other = np.maximum((middle * way[:, owner]).sum(axis=0), (middle * visited[:, owner]).sum(axis=0)) < _BESIDE
-    promising = np.flatnonzero(here < value[owner] + AGREE * other)
+    limit = value[owner]
+    if near:
+        beside = np.maximum((middle * way[:, owner]).sum(axis=0), (middle * visited[:, owner]).sum(axis=0)) >= _BESIDE
+        limit = np.where(beside, limit, limit + near)
+    promising = np.flatnonzero(here < limit)
     # Of each pair the best: what else is computed at the same time does not matter.
     order = promising[np.lexsort((here[promising], owner[promising]))]
     seen = -1

@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from app.formats.headstock import read
 from geometry.checks import LiveCheck, check
@@ -32,4 +33,14 @@ def test_live_check_equals_check_over_edits(data):
 def test_going_to_another_layout_forgets_nothing_it_needs(path):
     live = LiveCheck()
     for layout in (DEMO, read(path), DEMO, read(path)):
+        assert live.check(layout) == check(layout)
+
+
+@given(st.permutations(DEMO.tuners), st.permutations(DEMO.slots), st.permutations(DEMO.pins), st.data())
+@settings(phases=_QUICK, max_examples=15)
+def test_features_in_another_order_are_told_anew(tuners, slots, pins, data):
+    """What is kept goes by places: another order, then a move, then the first order again."""
+    live, turned = LiveCheck(), replace(DEMO, tuners=tuple(tuners), slots=tuple(slots), pins=tuple(pins))
+    moved = data.draw(edited(turned))
+    for layout in (DEMO, turned, moved, DEMO, moved):
         assert live.check(layout) == check(layout)
