@@ -25,6 +25,7 @@ from geometry.beginning.shape import Shape, shape
 from geometry.checks import ramp_edges, ramp_walls
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
+from geometry.checks.snags import SPOILS
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -140,16 +141,19 @@ def _ramped(layout: Headstock, slot: Slot) -> Slot:
             made = replace(slot, ramp=freeing_ramp(layout, slot.id, width))
         except GeometryError:
             continue
-        if made.ramp is None or not _in_the_way(replace(layout, slots=(made,))):
+        harm = _harm(replace(layout, slots=(made,)))
+        if harm == 0:
             return made
-        some = made if some is slot else some
+        if harm == 1 and some is slot:
+            some = made
     return some
 
 
-def _in_the_way(layout: Headstock) -> bool:
-    """Whether a ramp of the layout comes too near a hole, the outline or the nut."""
+def _harm(layout: Headstock) -> int:
+    """0 where the ramps of a layout stay clear of holes, outline and nut, 1 where that is tight, 2 where it spoils."""
     scene = scene_of(layout, Memo())
-    return any(True for family in (ramp_edges, ramp_walls) for _ in family.snags(scene))
+    found = [snag.grade for family in (ramp_edges, ramp_walls) for snag in family.snags(scene)]
+    return 0 if not found else 2 if SPOILS in found else 1
 
 
 def _blank(numbers: Numbers, made: Shape) -> Blank:
