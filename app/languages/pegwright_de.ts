@@ -2210,7 +2210,7 @@
     </message>
     <message>
         <source>Edges: diameter, tilt of the table (positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter.</source>
-        <translation>Kanten: Durchmesser, Tischneigung (positiv: die Bohrung steigt nach außen zur Spitze), Anschlag von der geraden Kante bis zum vollen Durchmesser.</translation>
+        <translation>Kanten: Durchmesser, Tischneigung (positiv: die Bohrung steigt nach außen zur Spitze), Bohrtiefe von der geraden Kante bis zum vollen Durchmesser.</translation>
     </message>
     <message>
         <source>Emptying {slot} takes {pin} away, and the template no longer finds its place.</source>
@@ -2274,7 +2274,7 @@
     </message>
     <message>
         <source>Every drilling with its mark, tilt and stop; the same table is in the CSV file.</source>
-        <translation>Jeder Bohrgang mit Anriss, Neigung und Anschlag; dieselbe Tabelle steht in der CSV-Datei.</translation>
+        <translation>Jeder Bohrgang mit Anriss, Neigung und Bohrtiefe; dieselbe Tabelle steht in der CSV-Datei.</translation>
     </message>
     <message>
         <source>Every operation in the order in which it is done at the bench, so that nothing becomes impossible.</source>
@@ -2438,7 +2438,7 @@
     </message>
     <message>
         <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
-        <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Anschlag, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
+        <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Bohrtiefe, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
     </message>
     <message>
         <source>Forget the correction</source>
@@ -2822,11 +2822,11 @@
     </message>
     <message>
         <source>Holes come out {by} too deep on average: set the stop anew.</source>
-        <translation>Bohrungen werden im Mittel {by} zu tief: den Anschlag neu einstellen.</translation>
+        <translation>Bohrungen werden im Mittel {by} zu tief: den Tiefenanschlag neu einstellen.</translation>
     </message>
     <message>
         <source>Holes come out {by} too shallow on average: set the stop anew.</source>
-        <translation>Bohrungen werden im Mittel {by} zu flach: den Anschlag neu einstellen.</translation>
+        <translation>Bohrungen werden im Mittel {by} zu flach: den Tiefenanschlag neu einstellen.</translation>
     </message>
     <message>
         <source>Hours</source>
@@ -2882,7 +2882,7 @@
     </message>
     <message>
         <source>How far the depth strays from what the stop was set to.</source>
-        <translation>Wie weit die Tiefe vom eingestellten Anschlag abweicht.</translation>
+        <translation>Wie weit die Tiefe von der am Tiefenanschlag eingestellten abweicht.</translation>
     </message>
     <message>
         <source>How far the drill has run off its axis 50 mm deep; half as far 25 mm deep.</source>
@@ -3010,7 +3010,7 @@
     </message>
     <message>
         <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} from the nut line and {below} below the face; stop at {stop}, {point} to the point.</source>
-        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} von der Sattellinie und {below} unter der Vorderseite; Anschlag bei {stop}, bis zur Spitze {point}.</translation>
+        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} von der Sattellinie und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
     </message>
     <message>
         <source>In the way: {names}.</source>
@@ -3202,7 +3202,7 @@
     </message>
     <message>
         <source>Later: {words} The stop above reckons with it.</source>
-        <translation>Später: {words} Der Anschlag oben rechnet damit.</translation>
+        <translation>Später: {words} Die Bohrtiefe oben rechnet damit.</translation>
     </message>
     <message>
         <source>Lay a &amp;photo or scan behind the drawing…</source>
@@ -4890,7 +4890,7 @@
     </message>
     <message>
         <source>Print at 100 %. Measure the bar before you glue.</source>
-        <translation>Mit 100 % drucken. Den Balken messen, bevor Sie kleben.</translation>
+        <translation>Mit 100 % drucken, vor dem Kleben nachmessen.</translation>
     </message>
     <message>
         <source>Print every page at 100 %, never fitted to the page.</source>
@@ -5958,7 +5958,7 @@
     </message>
     <message>
         <source>Stop depth</source>
-        <translation>Anschlagtiefe</translation>
+        <translation>Bohrtiefe</translation>
     </message>
     <message>
         <source>Stop the timer</source>
@@ -5978,11 +5978,11 @@
     </message>
     <message>
         <source>Stop, to full diameter</source>
-        <translation>Anschlag, voller Durchmesser</translation>
+        <translation>Bohrtiefe, voller Durchmesser</translation>
     </message>
     <message>
         <source>Stop, to the point</source>
-        <translation>Anschlag, Spitze</translation>
+        <translation>Bohrtiefe, Spitze</translation>
     </message>
     <message>
         <source>Stopped. Press in the head, or change a number, to try again.</source>
@@ -9455,7 +9455,8 @@
     </message>
     <message>
         <source>difference</source>
-        <translation>Abweichung</translation>
+        <comment>head of a column</comment>
+        <translation>Abw.</translation>
     </message>
     <message>
         <source>dimensions</source>
@@ -10028,7 +10029,7 @@
     </message>
     <message>
         <source>mark here</source>
-        <translation>hier anreißen</translation>
+        <translation>Anriss</translation>
     </message>
     <message>
         <source>mark_x_mm</source>
@@ -10168,7 +10169,7 @@
     </message>
     <message>
         <source>not at {mark}, squared</source>
-        <translation>nicht bei {mark}, gewinkelt</translation>
+        <translation>nicht {mark}, gewinkelt</translation>
     </message>
     <message>
         <source>not guided by the template</source>
@@ -10495,7 +10496,7 @@
     </message>
     <message>
         <source>planned, min</source>
-        <translation>geplant, min</translation>
+        <translation>Plan, min</translation>
     </message>
     <message>
         <source>plate</source>
@@ -10517,6 +10518,11 @@
     </message>
     <message>
         <source>post bore</source>
+        <comment>in a narrow column</comment>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>post bore</source>
         <comment>term</comment>
         <translation>Wellenbohrung</translation>
     </message>
@@ -10533,6 +10539,11 @@
     <message>
         <source>practice piece</source>
         <translation>Probestück</translation>
+    </message>
+    <message>
+        <source>practice piece</source>
+        <comment>head of a column</comment>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>press and drag to lay a section line</source>
@@ -10625,6 +10636,11 @@
     <message>
         <source>real piece</source>
         <translation>echtes Stück</translation>
+    </message>
+    <message>
+        <source>real piece</source>
+        <comment>head of a column</comment>
+        <translation>Echt</translation>
     </message>
     <message>
         <source>reamer {diameter:g}</source>
@@ -10901,20 +10917,25 @@
     </message>
     <message>
         <source>stop</source>
+        <translation>Bohrtiefe</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <comment>the clock</comment>
         <translation>Stopp</translation>
     </message>
     <message>
         <source>stop depth</source>
-        <translation>Anschlagtiefe</translation>
+        <translation>Bohrtiefe</translation>
     </message>
     <message>
         <source>stop {stop}, point {point} more</source>
-        <translation>Anschlag {stop}, Spitze noch {point}</translation>
+        <translation>Bohrtiefe {stop}, Spitze noch {point}</translation>
     </message>
     <message>
         <source>stop_mm</source>
         <comment>column</comment>
-        <translation>anschlag_mm</translation>
+        <translation>bohrtiefe_mm</translation>
     </message>
     <message>
         <source>straight</source>
@@ -11197,7 +11218,7 @@
     </message>
     <message>
         <source>the stop depth of {what}</source>
-        <translation>die Anschlagtiefe von {what}</translation>
+        <translation>die Bohrtiefe von {what}</translation>
     </message>
     <message>
         <source>the stretch of the {paper}</source>
@@ -11285,6 +11306,11 @@
         <source>through</source>
         <comment>column</comment>
         <translation>durchgehend</translation>
+    </message>
+    <message>
+        <source>through</source>
+        <comment>in a narrow column</comment>
+        <translation>durch</translation>
     </message>
     <message>
         <source>through the face</source>
@@ -11961,7 +11987,7 @@
     </message>
     <message>
         <source>{diameter}, tilt {tilt}, stop {stop}</source>
-        <translation>{diameter}, Neigung {tilt}, Anschlag {stop}</translation>
+        <translation>{diameter}, {tilt}, Tiefe {stop}</translation>
     </message>
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>
@@ -12157,11 +12183,11 @@
     </message>
     <message>
         <source>{mark} below the face</source>
-        <translation>{mark} unter der Vorderseite</translation>
+        <translation>{mark} unter vorn</translation>
     </message>
     <message>
         <source>{mark} from the nut line</source>
-        <translation>{mark} von der Sattellinie</translation>
+        <translation>{mark} ab Sattellinie</translation>
     </message>
     <message>
         <source>{mark}: {x} points from the left, {y} from the top.</source>
@@ -12831,7 +12857,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{stop} to full diameter</source>
-        <translation>{stop} bis zum vollen Durchmesser</translation>
+        <translation>{stop} bis voller Ø</translation>
     </message>
     <message>
         <source>{stop} to the point</source>
@@ -12907,7 +12933,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{tilt}, {end} end raised</source>
-        <translation>{tilt}, Ende angehoben: {end}</translation>
+        <translation>{tilt}, {end} hoch</translation>
     </message>
     <message>
         <source>{tip} from the nut line to the tip, {behind} behind it</source>
@@ -12963,7 +12989,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill depth from the mark to full diameter.</source>
-        <translation>{unit_words} und Grad. x, y, z: der Anriss auf dem geraden Rohling. Anschlag: Bohrtiefe vom Anriss bis zum vollen Durchmesser.</translation>
+        <translation>{unit_words} und Grad. x, y, z: der Anriss auf dem geraden Rohling. Bohrtiefe: vom Anriss bis zum vollen Durchmesser.</translation>
     </message>
     <message>
         <source>{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.</source>

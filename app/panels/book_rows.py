@@ -31,7 +31,7 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> 
     made = []
     for row in rows:
         id = row.task.operation
-        word = say("stop") if id == running else say("start") if row.current and running is None else ""
+        word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current else say("old")
         made.append((number, row.task.title or id, minutes_words(row.planned), minutes_words(row.practice), minutes_words(row.real),
                      signed(row.difference), word))

@@ -25,8 +25,9 @@ class BookView(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.hours = EntryTable(say("Hours"), (
             Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
-            Head(say("practice piece"), TYPED), Head(say("real piece"), TYPED), Head(say("difference")),
-            Head(say("timer"), PRESSED, left=True)), self)
+            Head(say("practice piece", about="head of a column"), TYPED),
+            Head(say("real piece", about="head of a column"), TYPED),
+            Head(say("difference", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
         self.money = EntryTable(say("Money"), (
             Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
             Head(say("together"))), self)

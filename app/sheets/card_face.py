@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
 from app.sheets.card_rows import hand_op, point_of, rows
@@ -37,6 +38,8 @@ SIDE_PICTURE = (38.0, 31.0)
 """Room for the picture of the mark, mm."""
 SETTINGS = 60.0
 """Room for the settings on a card of double width, mm."""
+NAMES = 13.0
+"""Room for a box and the name of a setting, mm; more where the language needs it."""
 BESIDE_HOLE = 26.0
 """Wood shown to either side of a single hole, mm."""
 
@@ -142,11 +145,13 @@ class Maker:
     def _line(self, name: str, value: str, boxed: bool = True) -> None:
         """A setting with its name, ticked off once it is set; further lines of it are indented."""
         base = self.y - BODY
+        names = (say("mark"), say("tilt"), say("fence"), say("stop"))
+        values = max(NAMES, max(4.2 + text_width(each, BODY) for each in names) + 1.2)
         if name:
             self.marks += [tick(PAD, base), Label(name, (PAD + 4.2, base), BODY, "note")]
         elif boxed:
             self.marks.append(tick(PAD, base))
-        self.marks.append(Label(value, (PAD + 13.0, base), BODY, "note"))
+        self.marks.append(Label(value, (PAD + values, base), BODY, "note"))
         self.y -= 4.0
 
     def _picture(self, picture: Picture, top: float) -> None:

@@ -14,7 +14,7 @@ from geometry.solids.drilling import drill_for, point_length
 from geometry.terms import term
 
 
-SHORT = {"screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
+SHORT = {"post": say("post bore", about="in a narrow column"), "screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
 """Names of operations that would not fit their column."""
 
 
@@ -56,7 +56,8 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
     if d.surface == "back":
         what += say(", back")
     if d.through:
-        return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), say("through"), "-")
+        return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z),
+                say("through", about="in a narrow column"), "-")
     return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), tenths(deep),
             tenths(deep + point_of(layout, d)))
 
