@@ -98,7 +98,7 @@ def head(bench):
         typed(bench, along)
         if window.tools.tool != "tuner":
             tool(bench, "tuner")
-    window.escape()
+    window.keyboard.escape()
     return bench
 
 
