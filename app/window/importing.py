@@ -119,6 +119,9 @@ class _Waiting(QObject):
     def _look(self) -> None:
         if self._job.poll():
             self._loop.quit()
+        elif self._job.progress > 0:
+            self._box.setMaximum(100)
+            self._box.setValue(min(99, round(100 * self._job.progress)))
 
 
 class ImportDialog(QDialog):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
@@ -197,28 +198,33 @@ def _apart(chains: Sequence[Chain], rings: Sequence[Path]) -> int:
     return int((~shapely.dwithin(borders, middles, 5 * FLAT)).sum())
 
 
+_CELL = max(SAME, 4 * FLAT)
+"""Side in mm of the cells in which the corners of loops are looked for: twins lie in one or in two next to each other."""
+
+
 def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
     """The loops without those drawn twice: the same border to within a chord's sagitta."""
-    order = sorted(range(len(loops)), key=lambda i: -loops[i].path.area)
-    kept: list[int] = []
-    for i in order:
+    areas = [chain.path.area for chain in loops]
+    kept: dict[tuple[int, int], list[int]] = {}
+    chosen: list[int] = []
+    for i in sorted(range(len(loops)), key=lambda i: -areas[i]):
         one = loops[i].path
-        twin = False
-        for j in reversed(kept):
-            other = loops[j].path
-            if other.area - one.area > 1e-3 * one.area + 1e-9:
-                break
-            size = max(one.box[2] - one.box[0], one.box[3] - one.box[1])
-            near = max(SAME, min(4 * FLAT, 1e-4 * size))
-            if max(abs(a - b) for a, b in zip(one.box, other.box, strict=True)) <= near and shapely.hausdorff_distance(
-                    shapely.linestrings(one.flatten(near / 4)), shapely.linestrings(other.flatten(near / 4))) <= near:
-                twin = True
-                break
-        if twin:
+        box = one.box
+        near = max(SAME, min(4 * FLAT, 1e-4 * max(box[2] - box[0], box[3] - box[1])))
+        x, y = math.floor(box[0] / _CELL), math.floor(box[1] / _CELL)
+        around = (j for dx in (-1, 0, 1) for dy in (-1, 0, 1) for j in kept.get((x + dx, y + dy), ()))
+        if any(areas[j] - areas[i] <= 1e-3 * areas[i] + 1e-9 and _twins(one, loops[j].path, near) for j in around):
             work.duplicates += 1
         else:
-            kept.append(i)
-    return [loops[i] for i in sorted(kept)]
+            kept.setdefault((x, y), []).append(i)
+            chosen.append(i)
+    return [loops[i] for i in sorted(chosen)]
+
+
+def _twins(one: Path, other: Path, near: float) -> bool:
+    """Whether two loops keep within `near` mm of each other all round."""
+    return max(abs(a - b) for a, b in zip(one.box, other.box, strict=True)) <= near and bool(shapely.hausdorff_distance(
+        shapely.linestrings(one.flatten(near / 4)), shapely.linestrings(other.flatten(near / 4))) <= near)
 
 
 def _gaps(chains: Sequence[Chain]) -> list[Gap]:

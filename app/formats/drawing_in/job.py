@@ -10,12 +10,18 @@ import time
 from pathlib import Path as FilePath
 
 from app.formats.drawing_in.result import DrawingRead
+from app.formats.drawing_in.wire import MARK
 from app.formats.errors import FormatError
 from geometry.saying import LANGUAGE, language, say
 from geometry.tolerance import JOIN
 
 SECONDS = 8.0
 """Longest time for one file: the maker hears within ten seconds, start and end of the process included."""
+
+SECONDS_A_MB = 6.0
+MOST_SECONDS = 90.0
+"""A drawing of very many shapes takes longer however it is read, and its maker can see how far it is: so much more for
+each MB beyond the first, and no more than this."""
 
 MEMORY_MB = 1024
 """Most memory for one file."""
@@ -36,14 +42,16 @@ class ImportJob:
     """
 
     def __init__(self, path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
-                 seconds: float = SECONDS, memory_mb: int = MEMORY_MB) -> None:
+                 seconds: float | None = None, memory_mb: int = MEMORY_MB) -> None:
         self.path = os.path.abspath(os.fspath(path))
-        self.seconds = seconds
+        self.seconds = seconds = allowed(self.path) if seconds is None else seconds
+        self.progress = 0.0
+        """how much of the work is done, 0..1"""
         self.memory_mb = memory_mb
         self._arguments = [self.path, unit or "", repr(float(join)), repr(float(seconds)), str(int(memory_mb))]
         self._process: subprocess.Popen[bytes] | None = None
         self._reader: threading.Thread | None = None
-        self._answer = b""
+        self._read: DrawingRead | Exception | None = None
         self._ends_at = 0.0
         self._refusal: str | None = None
 
@@ -91,17 +99,15 @@ class ImportJob:
         code = self._process.wait()
         if self._refusal is not None:
             raise FormatError(self._refusal)
-        from app.formats.drawing_in.wire import decode
         from app.formats.drawing_in.worker import too_large
-        try:
-            return decode(self._answer)
-        except FormatError:
-            raise
-        except ValueError as error:
-            if code in _OUT_OF_MEMORY:
-                raise FormatError(too_large(self.memory_mb)) from error
-            raise FormatError(say("The drawing could not be read: the reader stopped without an answer; save the "
-                                  "drawing again in the program that drew it.")) from error
+        if isinstance(self._read, DrawingRead):
+            return self._read
+        if isinstance(self._read, FormatError) or self._read is not None and not isinstance(self._read, ValueError):
+            raise self._read
+        if code in _OUT_OF_MEMORY:
+            raise FormatError(too_large(self.memory_mb)) from self._read
+        raise FormatError(say("The drawing could not be read: the reader stopped without an answer; save the "
+                              "drawing again in the program that drew it.")) from self._read
 
     def _stop(self, refusal: str) -> None:
         assert self._process is not None and self._reader is not None
@@ -114,15 +120,38 @@ class ImportJob:
         """Drain the pipe, so that a long answer cannot block the worker, and give it up beyond the limit."""
         assert process.stdout is not None
         with process.stdout as pipe:
-            self._answer = pipe.read(_MOST_ANSWER + 1)
-            if len(self._answer) > _MOST_ANSWER:
-                self._answer = b""
+            start = pipe.read(1)
+            while start == MARK:
+                line = pipe.readline(40)
+                try:
+                    self.progress = min(1.0, max(self.progress, float(line)))
+                except ValueError:
+                    break
+                start = pipe.read(1)
+            answer = start + pipe.read(_MOST_ANSWER)
+            if len(answer) > _MOST_ANSWER:
+                answer = b""
                 process.kill()
         process.wait()
+        if self._refusal is None:
+            from app.formats.drawing_in.wire import decode
+            try:
+                self._read = decode(answer)
+            except Exception as error:  # told by result(), in the thread that asks for it
+                self._read = error
+
+
+def allowed(path: str) -> float:
+    """Seconds that a file may take by its size; SECONDS for one that cannot be looked at, since that is told soon enough."""
+    try:
+        size = os.stat(path).st_size / 1e6
+    except OSError:
+        return SECONDS
+    return min(MOST_SECONDS, SECONDS + SECONDS_A_MB * max(0.0, size - 1.0))
 
 
 def read_drawing_safely(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
-                        seconds: float = SECONDS, memory_mb: int = MEMORY_MB) -> DrawingRead:
+                        seconds: float | None = None, memory_mb: int = MEMORY_MB) -> DrawingRead:
     """Like read_drawing, in a worker process that may take `seconds` and `memory_mb` and no more."""
     return ImportJob(path, unit, join, seconds, memory_mb).start().result()
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from functools import partial
 
 from app.formats.drawing_in.assemble import assemble
@@ -15,32 +16,37 @@ from app.formats.reading import read_bytes
 from geometry.saying import say
 from geometry.tolerance import JOIN
 
+LOADED = 0.65
+"""Part of the work that is done when the shapes are there and only have to be joined."""
 MOST_BYTES = 50 * 1024 * 1024
 """Files larger than this are not outlines."""
 
 
-def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN) -> DrawingRead:
+def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
+                 tell: Callable[[float], None] = lambda part: None) -> DrawingRead:
     """Loops and open chains of a DXF or SVG file, in mm, y up.
 
     `unit` (mm, cm, inch, ...) overrules what the file says: one number of the
     drawing is one such unit. Gaps up to `join` mm are closed silently, up to
-    0.1 mm with a warning. Raises FormatError, one sentence, for anything that
+    0.1 mm with a warning. `tell` hears how much of the work is done, 0..1. Raises FormatError, one sentence, for anything that
     is not a readable drawing.
     """
     given = Unit(unit, "option", unit_named(unit)) if unit is not None else None
     if not 0 < join <= 5:
         raise FormatError(say("The gap to close must be above 0 and at most 5 mm, got {join:g}.", join=join))
     data = _bytes(path)
+    tell(0.02)
     kind = kind_of(data)
     if kind == "svg":
         from app.formats.drawing_in.svg import read_svg  # here, so that nobody else waits for its libraries
         haul, own = read_svg(data)
+        tell(LOADED)
         if given is not None:
             return assemble(haul, lambda longest: given, join)
         if own is not None:
             return assemble(haul, lambda longest: own, join)
         return assemble(haul, partial(guessed, metric=None, first=("px",)), join)
-    haul, code, measurement = read_dxf(data, kind == "binary dxf")
+    haul, code, measurement = read_dxf(data, kind == "binary dxf", lambda part: tell(0.02 + part * (LOADED - 0.02)))
     if given is not None:
         return assemble(haul, lambda longest: given, join)
     if code in INSUNITS:

@@ -26,10 +26,11 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     loops: list[Loop] = []
-    slots: list[Polygon] = []
+    areas = [Polygon(path.flatten(4 * FLAT)) for path, _ in ordered]
+    about = shapely.STRtree(areas)
+    slots: dict[int, Polygon] = {}
     outline: Polygon | None = None
-    for path, layer in ordered:
-        area = Polygon(path.flatten(4 * FLAT))
+    for number, ((path, layer), area) in enumerate(zip(ordered, areas, strict=True)):
         if outline is None:
             role = "outline"
             outline = area.buffer(JOIN)
@@ -38,12 +39,12 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
             role = "other"
         elif is_hole(path):
             role = "hole"
-        elif any(slot.covers(area) for slot in slots):
+        elif any(slots[i].covers(area) for i in about.query(area, "dwithin", 2 * JOIN).tolist() if i in slots):
             role = "other"
         else:
             role = "slot"
-            slots.append(area.buffer(JOIN))
-            shapely.prepare(slots[-1])
+            slots[number] = area.buffer(JOIN)
+            shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
     return tuple(loops)
 

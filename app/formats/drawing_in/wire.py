@@ -12,6 +12,10 @@ from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.joining import Gap
 
 
+MARK = b"%"
+"""Before a line that tells how much is done, 0..1; no answer begins with it."""
+
+
 class _WirePath(msgspec.Struct):
     closed: bool
     segments: list[list[float]]

@@ -1,11 +1,12 @@
 """The other process: `python -m app.formats.drawing_in.worker PATH UNIT JOIN SECONDS MEMORY_MB`.
 
-UNIT is empty for the file's own. The answer goes to standard output as JSON;
+UNIT is empty for the file's own. The answer goes to standard output as JSON, after lines that tell how far it is;
 nothing else may, so anything printed by a library is sent to standard error.
 """
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 import warnings
@@ -23,15 +24,21 @@ def main(arguments: list[str]) -> int:
     out = os.fdopen(os.dup(1), "wb")
     os.dup2(2, 1)
     warnings.simplefilter("ignore")
+    gc.disable()  # a short life with very many things that all stay
     _limit(float(seconds), int(memory_mb))
     from app.languages.catalogue import speak
     speak(os.environ.get(LANGUAGE, "en"))
     from app.formats.drawing_in.read import read_drawing
-    from app.formats.drawing_in.wire import encode, encode_refusal
+    from app.formats.drawing_in.wire import MARK, encode, encode_refusal
     from app.formats.errors import FormatError
     from geometry.errors import GeometryError
+
+    def tell(part: float) -> None:
+        out.write(MARK + b"%.3f\n" % part)
+        out.flush()
+
     try:
-        answer = encode(read_drawing(path, unit or None, float(join)))
+        answer = encode(read_drawing(path, unit or None, float(join), tell))
     except FormatError as error:
         answer = encode_refusal(str(error))
     except GeometryError as error:
