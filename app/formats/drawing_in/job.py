@@ -18,8 +18,8 @@ from geometry.tolerance import JOIN
 SECONDS = 8.0
 """Longest time for one file: the maker hears within ten seconds, start and end of the process included."""
 
-SECONDS_A_MB = 6.0
-MOST_SECONDS = 90.0
+SECONDS_A_MB = 10.0
+MOST_SECONDS = 120.0
 """A drawing of very many shapes takes longer however it is read, and its maker can see how far it is: so much more for
 each MB beyond the first, and no more than this."""
 

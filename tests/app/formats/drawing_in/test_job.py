@@ -106,3 +106,48 @@ def test_a_worker_that_cannot_start_ends_in_a_sentence(tmp_path, monkeypatch):
     monkeypatch.setattr(job_module.sys, "executable", str(tmp_path / "nothing"))
     with pytest.raises(FormatError, match="could not be started"):
         read_drawing_safely(SAMPLES / "head-in-inches.dxf")
+
+
+def crowd(tmp_path, loops: int):
+    """A plate with that many small closed squares of separate lines."""
+    lines = dxf.lines([(-200, 0), (200, 0), (200, 400), (-200, 400)])
+    across = round(loops ** 0.5)
+    for k in range(loops):
+        x, y = -190 + 380 * (k % across) / across, 10 + 380 * (k // across) / across
+        lines += dxf.lines([(x, y), (x + 2, y), (x + 2, y + 2), (x, y + 2)])
+    path = tmp_path / f"crowd {loops}.dxf"
+    path.write_text(dxf.drawing(lines))
+    return path
+
+
+def test_the_progress_of_a_reading_is_told_and_never_goes_back(tmp_path):
+    job = ImportJob(crowd(tmp_path, 400), unit="mm").start()
+    seen = [job.progress]
+    while not job.poll():
+        seen.append(job.progress)
+        time.sleep(0.005)
+    assert len(job.result().loops) == 401
+    assert seen == sorted(seen) and job.progress >= 0.65
+
+
+def test_joining_and_sorting_grow_in_step_with_the_loops(tmp_path):
+    """Four times the loops, in processor time: 4 for what is linear, 16 for what compares each with each."""
+    def spent(loops: int) -> float:
+        path, best = crowd(tmp_path, loops), float("inf")
+        for _ in range(3):
+            began = time.process_time()
+            assert len(read_drawing(path, "mm").loops) == loops + 1
+            best = min(best, time.process_time() - began)
+        return best
+    spent(100)
+    assert spent(1600) / spent(400) < 7
+
+
+def test_a_large_file_may_take_longer_and_a_missing_one_no_longer(tmp_path):
+    from app.formats.drawing_in.job import MOST_SECONDS, SECONDS, allowed
+    large = tmp_path / "large.dxf"
+    large.write_bytes(b"0" * 3_000_000)
+    assert allowed(str(large)) == SECONDS + 2 * 10
+    assert allowed(str(tmp_path / "none.dxf")) == SECONDS
+    large.write_bytes(b"0" * 40_000_000)
+    assert allowed(str(large)) == MOST_SECONDS
