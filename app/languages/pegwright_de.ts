@@ -810,7 +810,7 @@
     </message>
     <message>
         <source>Add a node</source>
-        <translation>Punkt hinzufügen</translation>
+        <translation>Einen Knoten hinzufügen</translation>
     </message>
     <message>
         <source>Add a node to the outline</source>
@@ -2762,7 +2762,7 @@
     </message>
     <message>
         <source>Hold a node first (K): the new one comes into the edge after it.</source>
-        <translation>Erst einen Punkt halten (K): der neue kommt in die Kante danach.</translation>
+        <translation>Zuerst einen Knoten halten (K): der neue kommt in die Kante danach.</translation>
     </message>
     <message>
         <source>Hold and drag nodes, handles and edges.</source>
@@ -2782,7 +2782,7 @@
     </message>
     <message>
         <source>Hold the outline or a drawn slot first: then K leads from node to node.</source>
-        <translation>Erst den Umriss oder einen gezeichneten Schlitz halten: dann führt K von Punkt zu Punkt.</translation>
+        <translation>Zuerst den Umriss oder einen gezeichneten Schlitz halten: dann führt K von Knoten zu Knoten.</translation>
     </message>
     <message>
         <source>Hold the outline or a slot first.</source>
@@ -7174,7 +7174,7 @@
     </message>
     <message>
         <source>The pen: {x} points from the left, {y} from the top. Enter presses.</source>
-        <translation>Der Stift: {x} Punkte von links, {y} von oben. Enter drückt.</translation>
+        <translation>Der Stift: {x} Punkte von links, {y} von oben. Eingabe klickt.</translation>
     </message>
     <message>
         <source>The picture behind the drawing cannot be laid where it should: {error} (at $.picture.place).</source>
@@ -8678,7 +8678,7 @@
     </message>
     <message>
         <source>Windows knows a file by what follows the last dot of its name, so layouts (.headstock.json) cannot be given to Pegwright alone: make a shortcut to the program, and drop layouts on it or on its window.</source>
-        <translation>Windows erkennt eine Datei an dem, was nach dem letzten Punkt ihres Namens steht, darum können Entwürfe (.headstock.json) nicht allein Pegwright zugeordnet werden: lege eine Verknüpfung zum Programm an und lass Entwürfe auf sie oder auf sein Fenster fallen.</translation>
+        <translation>Windows erkennt eine Datei an dem, was nach dem letzten Punkt ihres Namens steht, darum können Entwürfe (.headstock.json) nicht allein Pegwright zugeordnet werden: legen Sie eine Verknüpfung zum Programm an und lassen Sie Entwürfe darauf oder auf sein Fenster fallen.</translation>
     </message>
     <message>
         <source>With a bearing on its tip it cannot be lowered into solid wood, and no drill of the rack opens the waste: add a brad point or Forstner bit at least 2 mm slimmer than the slot.</source>
@@ -9095,7 +9095,7 @@
     </message>
     <message>
         <source>as saved</source>
-        <translation>wie gespeichert</translation>
+        <translation>wie gesichert</translation>
     </message>
     <message>
         <source>as the drawing says</source>
@@ -9979,7 +9979,7 @@
     </message>
     <message>
         <source>less than 1 in 10,000</source>
-        <translation>weniger als 1 von 10.000</translation>
+        <translation>weniger als 1 von 10 000</translation>
     </message>
     <message>
         <source>level</source>
@@ -10702,7 +10702,7 @@
     </message>
     <message>
         <source>saved</source>
-        <translation>gespeichert</translation>
+        <translation>gesichert</translation>
     </message>
     <message>
         <source>saw</source>
@@ -12311,7 +12311,7 @@
     </message>
     <message>
         <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
-        <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen speichern.</translation>
+        <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen sichern.</translation>
     </message>
     <message>
         <source>{name} is open in this window already.</source>
@@ -12635,7 +12635,7 @@
     </message>
     <message>
         <source>{one} meets another</source>
-        <translation>{one} trifft ihresgleichen</translation>
+        <translation>{one} trifft eine andere</translation>
     </message>
     <message>
         <source>{one} meets slot</source>
