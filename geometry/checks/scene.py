@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 import shapely
 
@@ -15,6 +14,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.layout.tuners import RowPlace
+from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.walls import Wall
 
 
@@ -82,19 +82,19 @@ def _trouble(item: Item) -> tuple[tuple[str, str], ...]:
     return ((item.id, item.trouble),) if item.trouble else ()
 
 
-@lru_cache(maxsize=8)
+@remembered_per_thread(maxsize=8)
 def slots_tree(openings: tuple[Opening, ...]) -> shapely.STRtree:
     """The areas of slots in a tree, by their numbers: which of them come near something."""
     return shapely.STRtree([opening.wall.area for opening in openings])
 
 
-@lru_cache(maxsize=32)
+@remembered_per_thread(maxsize=32)
 def outline_wall(loop: Loop) -> Wall:
     """The wall of an outline."""
     return Wall(loop_path(loop).counter_clockwise())
 
 
-@lru_cache(maxsize=256)
+@remembered_per_thread(maxsize=256)
 def _opening(slot: Slot) -> Opening | str:
     try:
         return Opening(slot.id, slot, Wall(slot_path(slot)))

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Side
 from geometry.layout.edges import Edge, edge
 from geometry.saying import say
+from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.vectors import Vec2
@@ -123,6 +123,6 @@ def _along(one: Edge, index: int, t: float) -> float:
     return before + one.path.segments[index].length_to(t)
 
 
-@lru_cache(maxsize=32)
+@remembered_per_thread(maxsize=32)
 def _wall(loop: Loop, side: Side) -> Wall:
     return Wall(edge(loop, side).path)
