@@ -7,7 +7,7 @@ that stands at the height of its axis the distance in plan is the true one.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 import numpy as np
 import shapely
@@ -40,7 +40,7 @@ _FEW = 8
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling from the side with the face, the back and the slots."""
     yield from scene.memo.snags(_cover, scene.items, scene.layout.blank.thickness, scene.layout.margins)
-    yield from scene.memo.snags(_slots, scene.items, scene.openings, scene.layout.margins)
+    yield from scene.memo.snags_together(_slots, scene.items, scene.openings, scene.layout.margins)
 
 
 def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
@@ -73,35 +73,42 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     return tuple(found)
 
 
-def _slots(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
-    """Drillings that come near a slot. The side bore itself may enter the slot that it runs into first."""
-    if item.mount != "side" or not item.drillings:
-        return ()
-    found = []
-    axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
-    most = item.solids.radius + max(margins.bore_slot, margins.screw_any, margins.pin_any) + FLAT
-    close: dict[int, list[int]] = {}
-    for i, k in sorted(zip(*slots_tree(openings).query(axes, predicate="dwithin", distance=most).tolist(), strict=True)):
-        close.setdefault(i, []).append(k)
-    for i, near in close.items():
-        drilling = item.drillings[i]
-        own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
-        needed = wanted_to_slot(drilling, margins)
-        for opening in (openings[k] for k in near):
-            if opening is own:
-                continue
-            below = max(0.0, drilling.start[2] - opening.depth)
-            far = shapely.distance(axes[i], opening.wall.area)
-            if math.hypot(max(0.0, far - FLAT), below) - drilling.radius >= needed:
-                continue
-            measured, where, way = slot_gap(drilling, opening, below)
-            if not short(measured, needed):
-                continue
-            cure = _advice(item, drilling, opening, way, needed - measured)
-            found.append(Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
-                              needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure,
-                              push=None if way is None else v.scale(way, needed - measured)))
-    return tuple(found)
+def _slots(items: Sequence[Item], openings: tuple[Opening, ...], margins: Margins) -> list[tuple[Snag, ...]]:
+    """Drillings that come near a slot."""
+    drillings = [(i, drilling) for i, item in enumerate(items) if item.mount == "side" for drilling in item.drillings]
+    found: list[list[Snag]] = [[] for _ in items]
+    if drillings and openings:
+        axes = shapely.linestrings([[plan(drilling.start), plan(drilling.end)] for _, drilling in drillings])
+        most = np.array([drilling.radius for _, drilling in drillings]) + FLAT + max(
+            margins.bore_slot, margins.screw_any, margins.pin_any)
+        close: dict[int, list[int]] = {}
+        for at, k in sorted(zip(*slots_tree(openings).query(axes, predicate="dwithin", distance=most).tolist(), strict=True)):
+            close.setdefault(at, []).append(k)
+        for at, near in close.items():
+            i, drilling = drillings[at]
+            found[i] += _near_slots(items[i], drilling, axes[at], [openings[k] for k in near], openings, margins)
+    return [tuple(some) for some in found]
+
+
+def _near_slots(item: Item, drilling: Drilling, axis: shapely.LineString, near: list[Opening],
+                openings: tuple[Opening, ...], margins: Margins) -> Iterable[Snag]:
+    """Snags of one drilling with slots near it. The side bore itself may enter the slot that it runs into first."""
+    own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
+    needed = wanted_to_slot(drilling, margins)
+    for opening in near:
+        if opening is own:
+            continue
+        below = max(0.0, drilling.start[2] - opening.depth)
+        far = shapely.distance(axis, opening.wall.area)
+        if math.hypot(max(0.0, far - FLAT), below) - drilling.radius >= needed:
+            continue
+        measured, where, way = slot_gap(drilling, opening, below)
+        if not short(measured, needed):
+            continue
+        cure = _advice(item, drilling, opening, way, needed - measured)
+        yield Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
+                   needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure,
+                   push=None if way is None else v.scale(way, needed - measured))
 
 
 def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from shapely.geometry import Point, Polygon
+import numpy as np
+import shapely
+from shapely.geometry import Polygon
 
 from geometry import vectors as v
 from geometry.curves.polygons import polygon
@@ -29,7 +31,9 @@ def template_pins(layout: Headstock) -> tuple[Pin, ...]:
 
 def standing_in(pins: Sequence[Pin], wood: Polygon) -> tuple[Pin, ...]:
     """The pins that stand whole inside an area (mm)."""
-    return tuple(pin for pin in pins if wood.contains(Point(pin.at).buffer(pin.diameter / 2)))
+    spots = shapely.points([pin.at for pin in pins])
+    rooms = np.where(shapely.contains(wood, spots), shapely.distance(wood.boundary, spots), -1.0)
+    return tuple(pin for pin, room in zip(pins, rooms.tolist(), strict=True) if room >= pin.diameter / 2)
 
 
 def missed(pins: Sequence[Pin]) -> tuple[tuple[Pin, float], ...]:
