@@ -201,6 +201,7 @@ class Canvas(QWidget):
 
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
+        self._marks.part(self.view.pixels_per_mm)
         self._snags.look(self.view.pixels_per_mm)
         self.chances.keep_clear_of(self._snags.taken)
         self.chances.look(self.view.pixels_per_mm)

@@ -86,6 +86,21 @@ class MarkLayer:
                 item.setFont(font)
                 place_label(item, mark)
 
+    def part(self, pixels_per_mm: float) -> None:
+        """Put away labels that would lie over a longer one at this zoom; turned ones stand as they are."""
+        found = [(item, label) for owner, items in self._labels.items()
+                 for item, label in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True)
+                 if not label.angle]
+        taken: list[QRectF] = []
+        for item, label in sorted(found, key=lambda pair: -len(pair[1].text)):
+            box = item.boundingRect()
+            left = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
+            box.moveTo(label.at[0] * pixels_per_mm - left, -label.at[1] * pixels_per_mm - box.height() / 2)
+            covered = any(box.intersects(other) for other in taken)
+            item.setVisible(not covered)
+            if not covered:
+                taken.append(box)
+
     def clear(self) -> None:
         """Remove every item."""
         for owner in list(self._marks):

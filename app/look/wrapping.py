@@ -15,6 +15,13 @@ class WrappingButton(QPushButton):
         self.setAccessibleName(words.replace("&", ""))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
+    def set_words(self, words: str) -> None:
+        """Other words."""
+        self.words = words
+        self.setAccessibleName(words.replace("&", ""))
+        self._break()
+        self.updateGeometry()
+
     def sizeHint(self) -> QSize:
         return self._around(self.fontMetrics().size(0, self.words).width(), self.text().count("\n") + 1)
 

@@ -84,6 +84,9 @@ class EntryModel(QAbstractTableModel):
             return self.rows[index.row()][index.column()] if bad is None else bad[0]
         if role == roles.ToolTipRole:
             return None if bad is None else bad[1]
+        if role == roles.AccessibleTextRole:
+            words = f"{self.heads[index.column()].word}: {self.rows[index.row()][index.column()] if bad is None else bad[0]}"
+            return words if bad is None else f"{words}. {bad[1]}"
         if role == roles.ForegroundRole and bad is not None:
             return self.warning
         if role == roles.FontRole and (bad is not None or index.row() in self.strong):

@@ -42,6 +42,8 @@ class ShelfModel(QAbstractTableModel):
     def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
         if role == Qt.ItemDataRole.DisplayRole:
             return self.rows[index.row()][index.column()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{self._heads[index.column()]}: {self.rows[index.row()][index.column()]}"
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() > 0:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         return None

@@ -47,7 +47,7 @@ class RoutPanel(QWidget):
         self.what.activated.connect(self._picked)
         self.headline = self._label("title")
         self.plans = self._combo(say("Plan"))
-        self.plans.setToolTip(say("Another plan than the best: your choice is kept in the layout."))
+        self._about_plans = say("Another plan than the best: your choice is kept in the layout.")
         self.plans.activated.connect(self._planned)
         self.best = QPushButton(say("Back to the best plan"), self)
         self.best.clicked.connect(self._back_to_best)
@@ -189,6 +189,7 @@ class RoutPanel(QWidget):
         for number, (_, words) in enumerate(sheet.choices):
             kind = "" if number else (say("Your choice: ") if sheet.chosen else say("Best: "))
             self.plans.addItem(kind + words)
+        self.plans.setToolTip(f"{self.plans.currentText()}\n{self._about_plans}")
         self.best.setVisible(sheet.chosen)
 
     def _fill(self, lines: Lines, rows) -> None:

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
+from shiboken6 import isValid
 
 from app.look import sizes
 from app.look.theme import DAY
@@ -20,14 +21,20 @@ def plain():
     sizes.use(sizes.BODY)
 
 
-def rest(window: MainWindow, longest: int = 90000) -> None:
+def works(room: object) -> bool:
+    """Whether a room has something running beside the window."""
+    thread = getattr(room, "_thread", None)
+    return thread is not None and isValid(thread) and thread.isRunning()
+
+
+def rest(window: MainWindow, longest: int = 40000) -> None:
     """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
     calm = 0
     for _ in range(longest // 30):
         loop = QEventLoop()
         QTimer.singleShot(30, loop.quit)
         loop.exec()
-        calm = calm + 1 if all(getattr(room, "_thread", None) is None for room in window.rooms.made) else 0
+        calm = calm + 1 if not any(works(room) for room in window.rooms.made) else 0
         if calm == 4:
             return
     raise AssertionError("something never came to an end")
@@ -95,3 +102,16 @@ def test_the_desktops_letters_are_followed_while_the_program_runs(bench):
         bench.pump()
         sizes.follow_desktop(QFont(), 72)
     assert bench.window.side._title.font().pixelSize() > 0
+
+
+def test_labels_of_the_drawing_never_lie_over_each_other(bench):
+    bench.window.resize(1100, 700)
+    bench.window.actions_["letters 200"].trigger()
+    bench.pump()
+    labels = [item for items in bench.window.canvas._marks._labels.values() for item in items
+              if item.isVisible() and item.rotation() == 0 and item.text()]
+    boxes = [bench.view.mapFromScene(item.sceneBoundingRect()).boundingRect() for item in labels]
+    assert len(labels) >= 3
+    assert {"bass edge", "treble edge"} & {item.text() for item in labels}
+    for i, one in enumerate(boxes):
+        assert not any(one.adjusted(1, 1, -1, -1).intersects(two.adjusted(1, 1, -1, -1)) for two in boxes[i + 1:]), labels[i].text()

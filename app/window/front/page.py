@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from app.look.icons import button_icon
 from app.look.sizes import keep, px, sizes
 from app.look.theme import Theme
+from app.look.wrapping import WrappingButton
 from app.window.front.card import SIZE, Card
 from geometry.saying import say
 
@@ -59,7 +60,7 @@ class FrontPage(QWidget):
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.viewport().setAutoFillBackground(False)
-        keep(area, fixed_panel=WAY + 16)
+        keep(area, fixed_panel=WAY + 28)
         inside = QWidget(area)
         inside.setAutoFillBackground(False)
         area.setWidget(inside)
@@ -102,7 +103,7 @@ class FrontPage(QWidget):
         self._recent.setSpacing(2)
         column.addLayout(self._recent)
         column.addStretch(1)
-        self.back = QPushButton(say("Back to the layout"), self)
+        self.back = WrappingButton(say("Back to the layout"), self)
         self.back.setObjectName("link")
         self.back.setProperty("way", "back")
         self.back.clicked.connect(self._way)
