@@ -5641,8 +5641,16 @@
         <translation>{item} {amount} mm zum Sattel schieben oder {opening} um so viel zur Spitze rücken.</translation>
     </message>
     <message>
+        <source>Slide {item} {amount} mm to the nut, or reshape the outline.</source>
+        <translation>{item} {amount} mm zum Sattel schieben oder den Umriss ändern.</translation>
+    </message>
+    <message>
         <source>Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.</source>
         <translation>{item} {amount} mm zur Spitze schieben oder {opening} um so viel zum Sattel rücken.</translation>
+    </message>
+    <message>
+        <source>Slide {item} {amount} mm to the tip, or reshape the outline.</source>
+        <translation>{item} {amount} mm zur Spitze schieben oder den Umriss ändern.</translation>
     </message>
     <message>
         <source>Slide {item} {by} mm to the {end}.</source>

@@ -19,6 +19,7 @@ from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
+from geometry.checks.side_walls import MOSTLY
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
@@ -111,7 +112,7 @@ def _nothing_but_mouths(items: Sequence[Item], ring: _Ring, margins: Margins) ->
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:
     found = []
-    for drilling, measured, needed, where in _near(item, outline, ring, margins):
+    for drilling, measured, needed, where, way in _near(item, outline, ring, margins):
         called = first(name(drilling))
         a, b = both(measured, needed)
         text = (say("{called} breaks out of the outline by {measured} mm.",
@@ -120,13 +121,22 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
                     called=called, a=a, b=b))
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
                           (*where, drilling.start[2]), measured, needed, text,
-                          say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.",
-                              needed=tenths(needed - measured))))
+                          _advice(item, way, needed - measured)))
     return tuple(found)
 
 
-def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, Vec2]]:
-    """(drilling, gap, wanted, place) of all drillings of an item that come too near the outline beyond their mouth."""
+def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:
+    """What would bring a drilling back into the wood, by the way that is the nearest."""
+    to_tip, amount = 0.0 if way is None else v.dot(way, plan(item.frame.u)), tenths(lacking)
+    if to_tip > MOSTLY:
+        return say("Slide {item} {amount} mm to the tip, or reshape the outline.", item=item.id, amount=amount)
+    if to_tip < -MOSTLY:
+        return say("Slide {item} {amount} mm to the nut, or reshape the outline.", item=item.id, amount=amount)
+    return say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.", needed=amount)
+
+
+def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, Vec2, Vec2 | None]]:
+    """(drilling, gap, wanted, place, way back) of all drillings of an item that come too near the outline beyond their mouth."""
     into = np.array(plan(item.frame.w))
     across = np.array([into[1], -into[0]])
     starts = item.solids.start[:, :2]
@@ -149,10 +159,10 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
         quick = float(shapely.distance(shape.area, rest))
         if quick - FLAT >= needed:
             continue
-        measured, where = _gap(drilling, shape, outline, rest, quick)
+        measured, where, way = _gap(drilling, shape, outline, rest, quick)
         if not short(measured, needed):
             continue
-        found.append((drilling, measured, needed, where))
+        found.append((drilling, measured, needed, where, way))
     return found
 
 
@@ -212,8 +222,9 @@ def _cut(inner: np.ndarray, outer: np.ndarray, a: float, b: float, half: float) 
     return inner + (outer - inner) * ((level - a) / (b - a)) if abs(a) < half <= abs(b) else None
 
 
-def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineString, quick: float) -> tuple[float, Vec2]:
-    """(gap in mm, place); negative by the least shift that brings the bore back into the wood."""
+def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineString,
+         quick: float) -> tuple[float, Vec2, Vec2 | None]:
+    """(gap in mm, place, way back); negative by the least shift that brings the bore back into the wood."""
     if quick > 0:
         p, q = shapely.shortest_line(shape.line, rest).coords[:]
         foot = outline.foot(q)
@@ -223,7 +234,7 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
             exact = shape.foot(foot.point)
         # On the exact outline the gap differs from that to its chords by no more than their sagitta.
         sure = abs(exact.distance - quick) <= 2 * FLAT
-        return (exact.distance if sure else quick - FLAT), v.middle(p, q)
+        return (exact.distance if sure else quick - FLAT), v.middle(p, q), v.unit(v.sub(p, q))
     ends = shape.points[1:3]
     out = -outline.about(ends)
     inner = shapely.get_coordinates(rest)
@@ -232,4 +243,4 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
     place, depth = (ends[i], out[i]) if out[i] >= deep[k] else (inner[k], deep[k])
     back = level_from_outside(drilling, inner)
     depth = max(float(depth), 2 * TOUCH) if back is None else max(back.depth, 2 * TOUCH)
-    return -depth, (float(place[0]), float(place[1]))
+    return -depth, (float(place[0]), float(place[1])), None if back is None else back.plan

@@ -29,7 +29,7 @@ from geometry.terms import term
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2, Vec3
 
-_MOSTLY = 0.8
+MOSTLY = 0.8
 """Cosine of the angle to the edge within which a way out leads along it"""
 
 
@@ -118,10 +118,10 @@ def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, 
         return say("Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.",
                    item=item.id, amount=amount, opening=opening.id)
     to_tip = 0.0 if way is None else v.dot(way, plan(item.frame.u))
-    if to_tip > _MOSTLY:
+    if to_tip > MOSTLY:
         return say("Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.",
                    item=item.id, amount=amount, opening=opening.id)
-    if to_tip < -_MOSTLY:
+    if to_tip < -MOSTLY:
         return say("Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.",
                    item=item.id, amount=amount, opening=opening.id)
     if drilling.depth > lacking:

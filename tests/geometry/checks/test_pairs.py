@@ -61,3 +61,9 @@ def test_the_advice_follows_the_nearest_way_out():
                          (over, "Set the axis of a 4.0 mm deeper")):
         snag = next(s for s in check(layout).snags if s.kind == "side-bore-to-slot" and "slot" in s.between)
         assert snag.cure.startswith(said), snag.cure
+    # Beside the tip at y = 180 the flank sticks out by 1; at the far edge x = -40 the end does.
+    tip, far = head(tuners=(side("a", 178.0),), patterns=(SIDE,)), pattern("far", "side", bore(surface="seat", depth=81.0))
+    over = head(tuners=(side("a", 90.0, far),), patterns=(far,))
+    for layout, said in ((tip, "Slide a 5.0 mm to the nut"), (over, "Drill it 5.0 mm less deep")):
+        snag = next(s for s in check(layout).snags if s.kind == "side-bore-to-outline")
+        assert snag.measured == pytest.approx(-1.0) and snag.cure.startswith(said), snag.cure
