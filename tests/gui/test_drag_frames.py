@@ -1,0 +1,112 @@
+"""A frame of a drag paints what moved and little else: counted in paints and pixels, since times are the machine's own."""
+
+from collections import Counter
+
+import pytest
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication
+
+from app.window.demo import demo
+from geometry.edits import free_from_row
+from tests.gui.bench import Bench
+from tests.gui.gaps import rest
+
+TUNER = "treble face 2"
+MOST_OF_CANVAS = 0.4
+"""Part of the canvas that a frame may paint, before and after a wide step: tuner, rings with their cards, dimensions, the card at the pointer."""
+MOST_OF_RULER = 0.05
+
+
+class Paints(QObject):
+    """Counts paints and pixels of some widgets, by name."""
+
+    def __init__(self, parent: QObject, **watched) -> None:
+        super().__init__(parent)
+        self._names = {widget: name for name, widget in watched.items()}
+        self.clear()
+        for widget in watched.values():
+            widget.installEventFilter(self)
+
+    def clear(self) -> None:
+        self.paints, self.pixels = Counter(), Counter()
+
+    def eventFilter(self, thing: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint:
+            name = self._names[thing]
+            self.paints[name] += 1
+            self.pixels[name] += sum(part.width() * part.height() for part in event.region())
+        return False
+
+
+@pytest.fixture
+def bench(qtbot, tmp_path):
+    return Bench(qtbot, tmp_path, free_from_row(demo(), TUNER))
+
+
+@pytest.fixture
+def paints(bench):
+    canvas = bench.window.canvas
+    return Paints(bench.window, canvas=bench.view.viewport(), top=canvas._top, left=canvas._left,
+                  snags=bench.window.side.snags.viewport(), tools=bench.window.tools, stages=bench.window.stages)
+
+
+@pytest.mark.parametrize("by", [(0.0, 0.4), (-0.5, 0.7)], ids=["clear of others", "into others"])
+def test_a_frame_paints_what_moved(bench, paints, by):
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    bench.move_along((x, y), (x + 8 * by[0], y + 8 * by[1]), 4)
+    rest(0.1)
+    whole = bench.view.viewport().width() * bench.view.viewport().height()
+    sides = {"top": bench.window.canvas._top, "left": bench.window.canvas._left}
+    for k in range(9, 24):
+        paints.clear()
+        shown = bench.window.document.shown
+        bench.move((x + k * 2 * by[0], y + k * 2 * by[1]))
+        QApplication.processEvents()
+        assert bench.window.document.shown is not shown
+        assert paints.paints["canvas"] <= 2
+        assert 0 < paints.pixels["canvas"] < MOST_OF_CANVAS * whole
+        for name, ruler in sides.items():
+            assert paints.pixels[name] <= MOST_OF_RULER * ruler.width() * ruler.height()
+        assert not paints.paints["tools"] and not paints.paints["stages"]
+    bench.window.hand.cancel()
+    bench.pump()
+
+
+def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints):
+    """Twenty frames as fast as they come: the list may be filled some times, not each time."""
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    bench.move_along((x, y), (x - 4, y + 6), 4)
+    rest(0.1)
+    paints.clear()
+    filled = []
+    show, bench.window.side.show_result = bench.window.side.show_result, lambda result: filled.append(show(result))
+    for k in range(20):
+        bench.window.hand.point(bench.view._pointer(_at(bench, (x - 4 - 0.3 * k, y + 6 + 0.4 * k)), "move"))
+    assert filled == [], "no beat without the event loop"
+    rest(0.1)
+    assert 1 <= len(filled) <= 4
+    assert bench.window.side.snags.model().rowCount() == len(bench.window.document.result.snags)
+    bench.window.hand.cancel()
+    bench.pump()
+
+
+def test_a_snag_that_changes_alone_is_painted_alone(bench, paints):
+    from dataclasses import replace
+    snags = bench.window.document.result.snags
+    listed = bench.window.side.snags
+    bench.pump()
+    paints.clear()
+    first = snags[0]
+    listed.show_snags((replace(first, where=(first.where[0] + 0.01, *first.where[1:])), *snags[1:]))
+    bench.pump()
+    assert 0 < paints.pixels["snags"] <= listed.visualRect(listed.model().index(0)).height() * listed.viewport().width()
+
+
+def _at(bench: Bench, place):
+    from PySide6.QtCore import QPointF, Qt
+    from PySide6.QtGui import QMouseEvent
+    pixel = QPointF(bench.pixel(place))
+    return QMouseEvent(QEvent.Type.MouseMove, pixel, pixel, Qt.MouseButton.NoButton, Qt.MouseButton.LeftButton,
+                       Qt.KeyboardModifier.NoModifier)
