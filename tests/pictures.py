@@ -1,5 +1,9 @@
-"""`python3 -m tests.pictures [DIR]`: every stage of the window in both sets of colours, as PNG files (in build/pictures)."""
+"""`python3 -m tests.pictures [DIR]`: every stage of the window in both sets of colours, as PNG files (in build/pictures).
 
+`--letters 150` takes larger letters, `--grain 2` a screen of so many pixels to a point; both are in the files' names.
+"""
+
+import argparse
 import os
 import sys
 import tempfile
@@ -21,8 +25,8 @@ def _rest(milliseconds: int) -> None:
     loop.exec()
 
 
-def main(folder: Path) -> None:
-    """Write the pictures; existing ones are replaced."""
+def main(folder: Path, letters: int, also: str) -> None:
+    """Write the pictures, with `also` in their names; existing ones are replaced."""
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
@@ -37,10 +41,11 @@ def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     kept = tempfile.TemporaryDirectory()
     settings = QSettings(str(Path(kept.name) / "none.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", str(letters))
     for theme in THEMES.values():
         icon_sheet(theme).save(str(folder / f"icons-{theme.name}.png"))
         window = MainWindow(demo(), None, settings, theme)
-        for size, mark in (((1440, 900), ""), ((1280, 720), "-small")):
+        for size, mark in (((1440, 900), also), ((1280, 720), f"{also}-small")):
             window.show()
             _rest(50)
             window.resize(*size)
@@ -64,5 +69,12 @@ if __name__ == "__main__":
     from app.setup import start
 
     start.ensure(["app"])
+    wanted = argparse.ArgumentParser(prog="python3 -m tests.pictures")
+    wanted.add_argument("folder", nargs="?", type=Path, default=ROOT / "build" / "pictures")
+    wanted.add_argument("--letters", type=int, choices=(100, 125, 150, 175, 200), default=100)
+    wanted.add_argument("--grain", choices=("1", "1.5", "2"), default="1")
+    given = wanted.parse_args()
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "build" / "pictures")
+    os.environ["QT_SCALE_FACTOR"] = given.grain
+    plain = given.letters == 100 and given.grain == "1"
+    main(given.folder, given.letters, "" if plain else f"-{given.letters}-x{given.grain}")

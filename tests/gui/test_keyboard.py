@@ -199,3 +199,25 @@ def test_the_outline_keeps_its_shape_when_a_node_is_added(bench, window):
     bench.key(KEY.Key_K)
     bench.key(KEY.Key_Insert)
     assert loop_path(bench.layout.outline).box == pytest.approx(box)
+
+
+def test_what_was_copied_is_set_down_by_keys(bench, window):
+    pin = bench.layout.pins[0]
+    window.document.hold((pin.id,))
+    window.commands.run("copy")
+    window.commands.run("paste")
+    bench.key(KEY.Key_Right)
+    bench.key(KEY.Key_Right, SHIFT)
+    at = window.keyboard.pen
+    bench.key(KEY.Key_Return)
+    assert len(bench.layout.pins) == 3 and bench.layout.pins[-1].at == pytest.approx(at)
+
+
+def test_a_string_is_led_past_the_other_side_by_the_pen(bench, window):
+    window.set_stage("strings")
+    window.set_tool("wind")
+    before = bench.layout.tuner("treble face 2").winds
+    window.document.hold(("treble face 2",))
+    bench.key(KEY.Key_Right)
+    bench.key(KEY.Key_Space)
+    assert bench.layout.tuner("treble face 2").winds != before
