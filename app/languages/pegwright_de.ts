@@ -4149,6 +4149,10 @@
         <translation>Notiz zu diesem Schritt…</translation>
     </message>
     <message>
+        <source>Noted</source>
+        <translation>Vermerkt</translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Notizen</translation>
     </message>

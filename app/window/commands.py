@@ -75,6 +75,7 @@ class Commands(QObject):
     def run(self, key: str) -> None:
         """Carry out the action of that key; what cannot be done is said in the foot of the window."""
         self._key = key
+        self._w.rooms.let_load()
         action = self._w.actions_.get(key)
         self.doing = action.text().replace("&", "") if action is not None else key
         try:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from app.panels.describe import describe
+from app.panels.describe import Page, describe
+from app.panels.rows import FieldRow
 from app.panels.several import several, several_nodes
 from app.window.stage_pages import stage_page
 from geometry.drawing.held_line import held_line
 from geometry.drawing.section_snags import snags_along_bore, snags_on_line
 from geometry.drawing.sections import section_along_bore
+from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -83,7 +86,7 @@ class HeldPage(QObject):
         elif len(window.nodes) > 1:
             page = several_nodes(shown, held[0], window.nodes, window.chooser.options.mirrored)
         elif held:
-            page = describe(shown, held[0], window.unit, window.node)
+            page = _with_notes(describe(shown, held[0], window.unit, window.node), shown, held[0])
             if any(t.id == held[0] for t in shown.tuners):
                 result = window.document.result
                 section = section_along_bore(shown, held[0], window.unit, result.holes)
@@ -97,3 +100,11 @@ class HeldPage(QObject):
         window.side.show_room(None)
         window.side.show_page(page)
         window.side.show_section(title, section, signs)
+
+
+def _with_notes(page: Page, layout: Headstock, id: str) -> Page:
+    """The page of a thing with the notes of the job book that are pinned to it and not yet seen to."""
+    notes = [FieldRow(remark.text, "note") for remark in layout.book.remarks if remark.on == id and not remark.done]
+    if not notes:
+        return page
+    return replace(page, fields=[FieldRow(say("Noted"), "heading"), *notes, *page.fields])

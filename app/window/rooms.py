@@ -34,11 +34,16 @@ class Rooms:
     def __getitem__(self, stage: str) -> StageRoom | None:
         """The room of a stage, made if need be; None for a stage without one."""
         if stage not in self._made and stage in ROOMS:
+            self.let_load()
             module, name = ROOMS[stage]
             room = getattr(import_module(module), name)(self._window)
             self._made[stage] = room
             self._window.take_in(room)
         return self._made.get(stage)
+
+    def let_load(self) -> None:
+        """Wait until nothing is loaded beside the window: before anything else is."""
+        self._warming.let_finish()
 
     @property
     def made(self) -> list[StageRoom]:

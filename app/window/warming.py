@@ -35,6 +35,11 @@ class Warming(StageRoom):
 
     def end(self) -> None:
         self._rest.stop()
+        self.let_finish()
+
+    def let_finish(self) -> None:
+        """Wait for what is being loaded. Two threads that load a package and a part of it at once lock each other out,
+        and Python then leaves one of them with half a package."""
         if self._thread is not None:
             self._thread.wait()
 

@@ -116,3 +116,19 @@ def test_a_held_slot_or_pin_is_shown_in_section_and_follows_a_drag(bench):
     window.document.hold(())
     bench.pump()
     assert not section.isVisible()
+
+
+def test_what_is_noted_of_a_thing_stands_on_its_page(bench):
+    from PySide6.QtWidgets import QLabel
+
+    from app.formats import headstock
+    from app.window.demo import samples
+    bench.window.document.replace(headstock.read(samples() / "slotted-snags-to-find.headstock.json"), None)
+    bench.window.document.hold(("treble 3",))
+    bench.pump()
+    said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
+    assert any(text.startswith("Deliberate: plates overlap") for text in said)
+    bench.window.document.hold(("treble 1",))
+    bench.pump()
+    said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
+    assert not any(text.startswith("Deliberate") for text in said)

@@ -49,11 +49,11 @@ class TestEach:
         for snag in check(layout).snags:
             if snag.grade != "note":
                 title = KINDS[snag.kind].title.lower()
-                assert any(note.on in snag.between and title in note.text.lower() for note in layout.notes), title
-        assert all(note.text.startswith("Deliberate: ") for note in layout.notes)
-        assert {note.on for note in layout.notes} == {
+                assert any(note.on in snag.between and title in note.text.lower() for note in layout.book.remarks), title
+        assert all(note.text.startswith("Deliberate: ") for note in layout.book.remarks)
+        assert {note.on for note in layout.book.remarks} == {
             id for snag in check(layout).snags if snag.grade != "note" for id in snag.between
-            if any(note.on == id for note in layout.notes)}
+            if any(note.on == id for note in layout.book.remarks)}
 
     def test_the_outline_is_a_smooth_line_with_few_corners_and_lies_in_the_blank(self, path):
         layout = headstock.read(path)
