@@ -1,0 +1,300 @@
+"""A long day at the window: random work with real mouse and key events, and what the program holds on to counted.
+
+Now and then everything is brought back to one state and counted there: whatever
+grows from count to count is a leak. `python -m tests.endurance.soak SECONDS SEED FOLDER` prints one JSON line a count.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import gc
+import json
+import os
+import random
+import statistics
+import sys
+import time
+import traceback
+from collections import Counter
+from collections.abc import Callable
+from pathlib import Path
+
+import psutil
+from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QObject, QPointF, QSettings, Qt, QTimer
+from PySide6.QtGui import QAction
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
+from shiboken6 import isValid
+
+from app.look.theme import DAY, LAMP
+from app.window import ask, collector
+from app.window.actions import MENUS
+from app.window.demo import demo
+from app.window.faults import Faults
+from app.window.main import MainWindow
+from app.window.stages import STAGES
+from app.window.tool_bar import TOOLS
+from app.window.windows import Windows
+from geometry.edits import plan_point
+from geometry.layout import feature_ids
+
+SAMPLES = Path(__file__).parents[2] / "samples"
+NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letters", "recent", "print", "trace")
+"""What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
+COUNTS = 8
+"""How often all is counted; the first quarter is for warming up."""
+PATIENCE = 20.0
+"""Seconds for what runs beside the window to end."""
+
+
+class Day:
+    """One window and a hand that does things in it by chance."""
+
+    def __init__(self, seed: int, folder: Path) -> None:
+        self._chance = random.Random(seed)
+        self._folder = folder
+        self._file = folder / "head.headstock.json"
+        self._settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
+        self._windows = Windows(self._settings, folder / "journal")
+        self._window = MainWindow(demo(), None, self._settings, DAY, windows=self._windows)
+        self._window.show()
+        self._faults = Faults(self._windows)
+        self._faults.install()
+        self._frames: list[float] = []
+        self.done: Counter[str] = Counter()
+        self.faults: list[str] = []
+        self._answers()
+        self._closer = QTimer(self._windows, interval=30)
+        self._closer.timeout.connect(self._close_what_waits)
+        self._closer.start()
+
+    # ---- what a maker does ------------------------------------------------
+    def work(self) -> None:
+        """One thing, by chance."""
+        name, do = self._chance.choices(*zip(*(((name, do), weight) for name, weight, do in self._ways())))[0]
+        self.done[name] += 1
+        try:
+            do()
+            pump()
+        except Exception:  # what breaks under a real hand is told by the program; here it comes back to who called
+            self.faults.append(f"{name}: {traceback.format_exc()}")
+
+    def _ways(self) -> list[tuple[str, float, Callable[[], object]]]:
+        return [("drag", 30, self._drag), ("draw", 10, self._draw), ("undo", 8, lambda: self._press("undo")),
+                ("redo", 4, lambda: self._press("redo")), ("stage", 5, self._stage), ("tool", 4, self._tool),
+                ("menu", 10, self._menu), ("key", 6, self._key), ("wheel", 6, self._wheel), ("note", 1, self._note),
+                ("save", 1, lambda: self._press("save")), ("open", 1, self._open), ("import", 0.3, self._import),
+                ("window", 0.5, self._window_beside), ("colours", 0.5, self._colours), ("fresh", 1, self._fresh)]
+
+    def _point(self) -> QPointF:
+        layout, chance = self._window.document.shown, self._chance
+        ids = feature_ids(layout)
+        if ids and chance.random() < 0.7:
+            return QPointF(*plan_point(layout, chance.choice(ids)))
+        return QPointF(chance.uniform(-60, 60), chance.uniform(-10, 190))
+
+    def _pixel(self, at: QPointF):
+        return self._window.canvas.view.mapFromScene(at)
+
+    def _drag(self, steps: int = 12) -> None:
+        port = self._window.canvas.view.viewport()
+        keys = self._chance.choice((Qt.KeyboardModifier.NoModifier,) * 4 + (Qt.KeyboardModifier.ShiftModifier,))
+        start = self._point()
+        by = QPointF(self._chance.uniform(-25, 25), self._chance.uniform(-25, 25))
+        QTest.mousePress(port, Qt.MouseButton.LeftButton, keys, self._pixel(start))
+        for i in range(1, steps + 1):
+            at = self._pixel(start + by * (i / steps))
+            began = time.thread_time()
+            QTest.mouseMove(port, at)
+            pump()
+            self._frames.append(time.thread_time() - began)
+        if self._chance.random() < 0.15:
+            QTest.keyClick(self._window.canvas.view, Qt.Key.Key_Escape)
+        QTest.mouseRelease(port, Qt.MouseButton.LeftButton, keys, self._pixel(start + by))
+
+    def _draw(self) -> None:
+        stage = self._chance.choice(("outline", "slots", "tuners"))
+        self._window.set_stage(stage)
+        self._window.set_tool(self._chance.choice([key for key, _, _ in TOOLS[stage]]))
+        for _ in range(self._chance.randrange(1, 5)):
+            self._drag(3)
+        if self._chance.random() < 0.5:
+            QTest.keyClicks(self._window.canvas.view, self._chance.choice(("12", "5.5", "90")))
+        QTest.keyClick(self._window.canvas.view, self._chance.choice((Qt.Key.Key_Return, Qt.Key.Key_Escape)))
+
+    def _stage(self) -> None:
+        self._window.set_stage(self._chance.choice(STAGES).key)
+
+    def _tool(self) -> None:
+        keys = [key for key, _, _ in TOOLS[self._window.stage]]
+        if keys:
+            self._window.set_tool(self._chance.choice(keys))
+
+    def _press(self, key: str) -> None:
+        self._window.commands.run(key)
+
+    def _menu(self) -> None:
+        keys = [entry.key for entries in MENUS.values() for entry in entries if entry.key not in NOT_PRESSED]
+        key = self._chance.choice(keys)
+        self.done[f"menu: {key}"] += 1
+        action = self._window.actions_[key]
+        if action.isEnabled():
+            action.trigger()
+
+    def _key(self) -> None:
+        keys = (Qt.Key.Key_Tab, Qt.Key.Key_N, Qt.Key.Key_S, Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Delete, Qt.Key.Key_M)
+        QTest.keyClick(QApplication.focusWidget() or self._window.canvas.view, self._chance.choice(keys))
+
+    def _wheel(self) -> None:
+        self._press(self._chance.choice(("zoom in", "zoom out", "fit")))
+
+    def _note(self) -> None:
+        self._press("note")
+
+    def _open(self) -> None:
+        self._window.files.open(self._chance.choice((self._file, *SAMPLES.glob("*.headstock.json"))))
+
+    def _import(self) -> None:
+        from app.window.importing import import_drawing
+        import_drawing(self._window, self._chance.choice(sorted((SAMPLES / "outlines").glob("*.*g"))))
+
+    def _window_beside(self) -> None:
+        other = self._windows.empty()
+        pump()
+        other.close()
+        drop()
+
+    def _colours(self) -> None:
+        self._window.set_theme(self._chance.choice((DAY, LAMP)))
+
+    def _fresh(self) -> None:
+        self._window.document.replace(demo(), None)
+
+    # ---- answers ----------------------------------------------------------
+    def _answers(self) -> None:
+        """What the maker answers to every question."""
+        ask.open_file = lambda *_: None
+        ask.save_file = lambda _, title, suggestion, kinds: self._folder / Path(suggestion).name if "headstock" in kinds else None
+        ask.folder = lambda *_: None
+        ask.save_first = lambda *_: "discard"
+        ask.changed_elsewhere = lambda *_: "mine"
+        ask.not_saved = lambda *_: "later"
+        ask.write_over = lambda *_: True
+        ask.say = ask.warn = lambda *_: None
+        ask.text = lambda *_: self._chance.choice((None, "a note", "12"))
+
+    def _close_what_waits(self) -> None:
+        """Put away whatever waits for an answer."""
+        waits = QApplication.activePopupWidget() or QApplication.activeModalWidget()
+        if waits is None:
+            return
+        if type(waits).__name__ == "FaultDialog":
+            self.faults.append(waits.report)
+        if hasattr(waits, "reject") and self._chance.random() < 0.7:
+            waits.reject()
+        elif default := next((one for one in waits.findChildren(QPushButton) if one.isDefault()), None):
+            default.click()
+        else:
+            waits.close()
+
+    # ---- counting ---------------------------------------------------------
+    def count(self) -> dict[str, float]:
+        """Bring everything back to one state and count what there is."""
+        for other in self._windows.all:
+            if other is not self._window:
+                other.close()
+        for widget in QApplication.topLevelWidgets():
+            if widget is not self._window and widget.isVisible():
+                widget.close()
+        self._window.hand.cancel()
+        self._window.document.replace(demo(), None)
+        for stage in STAGES:
+            self._window.set_stage(stage.key)
+            rest()
+        self._window.set_theme(DAY)
+        for key, wanted in (("solid", False), ("changes", False), ("grid", True), ("snap", True), ("chances", False)):
+            if self._window.actions_[key].isChecked() != wanted:
+                self._window.actions_[key].trigger()
+        self._window.set_unit("mm")
+        self._window.set_stage("tuners")
+        self._window.canvas.fit(self._window.document.shown)
+        rest()
+        drop()
+        process = psutil.Process()
+        things = gc.get_objects()
+        kinds = Counter(type(one).__name__ for one in things if isinstance(one, QObject) and isValid(one))
+        found = {
+            "RSS": process.memory_info().rss / 1e6, "objects": len(things), "threads": process.num_threads(),
+            "files": process.num_fds() if hasattr(process, "num_fds") else 0,
+            "toolkit objects": len(self._window.findChildren(QObject)), "actions": len(self._window.findChildren(QAction)),
+            "items": len(self._window.canvas.view.scene().items()), "windows": len(QApplication.topLevelWidgets()),
+            "children": len(psutil.Process().children()), "wrapped": sum(kinds.values()),
+            "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults),
+            "done": sum(self.done[name] for name, _, _ in self._ways())}
+        self._frames.clear()
+        return found
+
+    def end(self) -> None:
+        """Close everything."""
+        self._closer.stop()
+        self._window.close()
+        drop()
+        self._faults.remove()
+
+
+def pump() -> None:
+    """Let the program do what is due."""
+    QApplication.processEvents()
+
+
+def wait(ms: int) -> None:
+    """Let the program run for so long."""
+    loop = QEventLoop()
+    QTimer.singleShot(ms, loop.quit)
+    loop.exec()
+
+
+def rest() -> None:
+    """Wait until nothing runs beside the window."""
+    until = time.monotonic() + PATIENCE
+    quiet = 0
+    while quiet < 4 and time.monotonic() < until:
+        wait(25)
+        quiet = 0 if collector._resting else quiet + 1
+
+
+def drop() -> None:
+    """Destroy what was put off and what only refers to itself, and give free memory back."""
+    for _ in range(3):
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        pump()
+        gc.collect()
+    if sys.platform.startswith("linux"):
+        ctypes.CDLL(None).malloc_trim(0)
+
+
+def main(seconds: float, seed: int, folder: Path) -> int:
+    """Work for so long, counting now and then."""
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    application = QApplication([])
+    application.setStyle("Fusion")
+    day = Day(seed, folder)
+    began = time.monotonic()
+    for number in range(1, COUNTS + 1):
+        while time.monotonic() < began + seconds * number / COUNTS:
+            day.work()
+        print(json.dumps(day.count()), flush=True)
+    if day.faults:
+        print(day.faults[0], file=sys.stderr)
+    print(dict(day.done), file=sys.stderr)
+    day.end()
+    return 0
+
+
+if __name__ == "__main__":
+    try:
+        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]))
+    except BaseException:
+        traceback.print_exc()
+        code = 1
+    sys.exit(code)
