@@ -1,4 +1,4 @@
-"""`python3 -m tests.endurance kills|fuzz|sessions`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
+"""`python3 -m tests.endurance kills|fuzz|sessions|soak`: the longer jobs, each ending in a line of numbers and exit code 0 or 1."""
 
 import argparse
 import sys
@@ -24,7 +24,9 @@ def main() -> int:
     sessions = jobs.add_parser("sessions", help="edits, undo, entries, saving and dying in any order, against a replay")
     sessions.add_argument("--count", type=int, default=2000)
     sessions.add_argument("--steps", type=int, default=40)
-    for job in (kills, fuzz, sessions):
+    soak = jobs.add_parser("soak", help="random work at the window, and what it holds on to")
+    soak.add_argument("minutes", type=float, nargs="?", default=30.0)
+    for job in (kills, fuzz, sessions, soak):
         job.add_argument("--seed", type=int, default=1)
     words = parser.parse_args()
 
@@ -33,7 +35,7 @@ def main() -> int:
     start.ensure(["app", "tests"])
     ensure_window_libraries()
     with tempfile.TemporaryDirectory(prefix="pegwright-endurance-") as folder:
-        return {"kills": _kills, "fuzz": _fuzz, "sessions": _sessions}[words.job](words, Path(folder))
+        return {"kills": _kills, "fuzz": _fuzz, "sessions": _sessions, "soak": _soak}[words.job](words, Path(folder))
 
 
 def _kills(words: argparse.Namespace, folder: Path) -> int:
@@ -80,6 +82,18 @@ def _sessions(words: argparse.Namespace, folder: Path) -> int:
             _say(f"{number + 1} sessions of {words.steps} things done: each is what a replay gives")
     application.quit()
     return 0
+
+
+def _soak(words: argparse.Namespace, folder: Path) -> int:
+    from tests.endurance.soaked import judged, soaked
+    counts = soaked(60 * words.minutes, words.seed, folder, say=_say)
+    leaks = judged(counts)
+    for leak in leaks:
+        _say(leak)
+    warm, last = counts[len(counts) // 4], counts[-1]
+    _say(f"{last['done']} things done: memory {warm['RSS']:.0f} to {last['RSS']:.0f} MB, objects {warm['objects']:,} to "
+         f"{last['objects']:,}, a frame {warm['frame']:.1f} to {last['frame']:.1f} ms")
+    return 1 if leaks else 0
 
 
 def _say(text: str) -> None:

@@ -66,12 +66,12 @@ def main(folder: Path, seed: int, first: int, many: int) -> None:
     """Run some cases; a line for each: number, how it ended, and what is bad about that."""
     readers = _readers(folder)
     for _, sound, read in readers:
-        _one(read, sound[0])  # brings in the libraries, which map far more than they use
+        _one(read, sound(random.Random(1)) if callable(sound) else sound[0])  # brings in the libraries, which map far more than they use
     _hold_down()
     for number in range(first, first + many):
         chance = random.Random(seed * 1_000_003 + number)
         name, sound, read = readers[number % len(readers)]
-        data = mutated(chance.choice(sound), chance)
+        data = sound(chance) if callable(sound) else mutated(chance.choice(sound), chance)
         end, bad = _one(read, data)
         print(number, f"{name} {end}", *([f"{bad} (seed {seed})"] if bad else []), sep="\t", flush=True)
 
@@ -116,14 +116,20 @@ def _late(*_: object) -> None:
 
 
 def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], object]]]:
+    from PySide6.QtCore import QSettings
+
+    from app.document.leftovers import leftovers
     from app.formats import headstock
     from app.formats.drawing_in.read import read_drawing
     from app.formats.rack import decode_rack, encode_rack, starting_rack
+    from app.formats.picture_in import grey_of, read_picture
     from app.printing import printers
+    from app.window import kept
     from geometry.book.edits import read_amount, read_minutes
     from geometry.checks import check
     from geometry.errors import GeometryError
     from geometry.units import parse_length
+    from tests.endurance import grammar
 
     def drawing(data: bytes) -> None:
         file = folder / "case.drawing"
@@ -146,6 +152,29 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
         if refusals:
             raise max(refusals, key=lambda error: bool(_no_sentence(str(error))))
 
+    def picture(data: bytes) -> None:
+        file = folder / "case.picture"
+        file.write_bytes(data)
+        grey_of(read_picture(file).jpeg)
+
+    def left(data: bytes) -> None:
+        """A journal is never refused: it is offered or left where it is."""
+        place = folder / "journal"
+        place.mkdir(exist_ok=True)
+        (place / "case.journal.json").write_bytes(data)
+        for one in leftovers(place):
+            check(one.layout)
+
+    def settings(data: bytes) -> None:
+        file = folder / "settings.ini"
+        file.write_bytes(data)
+        found = QSettings(str(file), QSettings.Format.IniFormat)
+        assert kept.one_of(found, "unit", ("mm", "in"), "mm") in ("mm", "in")
+        assert kept.flag(found, "solid") in (True, False) and all(isinstance(word, str) for word in kept.words(found, "recent"))
+
+    def spoiled(make: Callable[[random.Random], bytes]) -> Callable[[random.Random], bytes]:
+        return lambda chance: mutated(make(chance), chance) if chance.random() < 0.7 else make(chance)
+
     layouts = [p.read_bytes() for p in sorted((ROOT / "samples").glob("*.headstock.json"))]
     drawings = [p.read_bytes() for p in sorted((ROOT / "samples" / "outlines").glob("*.*")) if p.stat().st_size < 300_000]
     racks = [encode_rack(starting_rack(unit)) for unit in ("mm", "inch")]
@@ -153,7 +182,10 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
     words = [b'1 5/8" + 2 mm', b"12,5", b"3h 20", b"90 s", b"1.234,50", b"-2.5 in"]
     return [("layout", layouts, layout), ("drawing", drawings, drawing), ("rack", racks, decode_rack),
             ("drawing", drawings, drawing), ("printer", entries, printers.decode), ("typed", words, typed),
-            ("layout", layouts, layout)]
+            ("layout", layouts, layout), ("svg", grammar.svg, drawing), ("dxf", grammar.dxf, drawing),
+            ("picture", spoiled(grammar.picture), picture), ("picture", spoiled(grammar.picture), picture),
+            ("journal", spoiled(lambda chance: grammar.journal(chance.choice(layouts), chance)), left),
+            ("settings", [b"[General]\nunit=mm\nsolid=true\nrecent=/a, /b\ngeometry=@ByteArray(\\x1\\xd9)\n"], settings)]
 
 
 def _printers(folder: Path) -> Iterator[bytes]:

@@ -1,7 +1,7 @@
 """A long day at the window: random work with real mouse and key events, and what the program holds on to counted.
 
 Now and then everything is brought back to one state and counted there: whatever
-grows from count to count is a leak. `python -m tests.endurance.soak SECONDS SEED FOLDER` prints one JSON line a count.
+grows from count to count is a leak. `python -m tests.endurance.soak SECONDS SEED FOLDER COUNTS` prints one JSON line a count.
 """
 
 from __future__ import annotations
@@ -42,8 +42,6 @@ from geometry.layout import feature_ids
 SAMPLES = Path(__file__).parents[2] / "samples"
 NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letters", "recent", "print", "trace")
 """What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
-COUNTS = 8
-"""How often all is counted; the first quarter is for warming up."""
 PATIENCE = 20.0
 """Seconds for what runs beside the window to end."""
 
@@ -276,15 +274,15 @@ def drop() -> None:
         ctypes.CDLL(None).malloc_trim(0)
 
 
-def main(seconds: float, seed: int, folder: Path) -> int:
+def main(seconds: float, seed: int, folder: Path, counts: int) -> int:
     """Work for so long, counting now and then."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     application = QApplication([])
     application.setStyle("Fusion")
     day = Day(seed, folder)
     began = time.monotonic()
-    for number in range(1, COUNTS + 1):
-        while time.monotonic() < began + seconds * number / COUNTS:
+    for number in range(1, counts + 1):
+        while time.monotonic() < began + seconds * number / counts:
             day.work()
         print(json.dumps(day.count()), flush=True)
     if day.faults:
@@ -296,7 +294,7 @@ def main(seconds: float, seed: int, folder: Path) -> int:
 
 if __name__ == "__main__":
     try:
-        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]))
+        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]), int(sys.argv[4]))
     except BaseException:
         traceback.print_exc()
         code = 1
