@@ -257,8 +257,8 @@ def rest() -> None:
     """Wait until nothing runs beside the window."""
     until = time.monotonic() + PATIENCE
     quiet = 0
-    while quiet < 4 and time.monotonic() < until:
-        wait(25)
+    while quiet < 2 and time.monotonic() < until:
+        wait(20)
         quiet = 0 if collector._resting else quiet + 1
 
 

@@ -6,7 +6,7 @@ from tests.endurance.soaked import judged, soaked
 
 
 def test_a_short_soak_leaves_no_thread_file_or_fault(tmp_path):
-    counts = soaked(6, 3, tmp_path, counts=2)
+    counts = soaked(4, 3, tmp_path, counts=2)
     # Memory is judged by the longer forms: in so short a time rooms and dialogs are still being made.
     last = counts[-1]
     assert last["done"] > 0 and last["faults"] == 0 and last["children"] == 0
