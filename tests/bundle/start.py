@@ -18,7 +18,8 @@ def see(file: str) -> None:
     wait = QApplication.exec
 
     def paint() -> None:
-        QApplication.activeWindow().grab().save(file, "PNG")
+        windows = [window for window in QApplication.topLevelWidgets() if window.isVisible() and window.isWindow()]
+        max(windows, key=lambda window: window.width() * window.height()).grab().save(file, "PNG")
         QApplication.exit(0)
 
     def wait_and_paint(*_: object) -> int:

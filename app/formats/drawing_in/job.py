@@ -23,6 +23,9 @@ MOST_SECONDS = 120.0
 """A drawing of very many shapes takes longer however it is read, and its maker can see how far it is: so much more for
 each MB beyond the first, and no more than this."""
 
+UNPACKING = 15.0
+"""Seconds that the one-file program gets on top: the other process may have to unpack itself first."""
+
 MEMORY_MB = 1024
 """Most memory for one file."""
 
@@ -67,7 +70,7 @@ class ImportJob:
                 creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0))
         except (OSError, ValueError) as error:
             raise FormatError(say("The import could not be started: {error}.", error=error)) from error
-        self._ends_at = time.monotonic() + self.seconds
+        self._ends_at = time.monotonic() + self.seconds + (UNPACKING if getattr(sys, "frozen", False) else 0.0)
         self._reader = threading.Thread(target=self._collect, args=(self._process,), daemon=True, name="drawing import")
         self._reader.start()
         return self
