@@ -132,7 +132,6 @@ class Looks(QObject):
         for known, action in self._letters.items():
             action.setChecked(known == percent)
 
-
     def _share_out(self) -> None:
         """Give the panel on the right the width that its letters ask for, once for a size."""
         factor = sizes.sizes().factor

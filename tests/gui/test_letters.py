@@ -1,9 +1,9 @@
 """Letters up to twice their size: nothing is cut off on any stage, and every window follows."""
 
 import pytest
-from PySide6.QtCore import QEventLoop, QSettings, QTimer
+from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, QTimer
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication
 from shiboken6 import isValid
 
 from app.look import sizes
@@ -115,3 +115,23 @@ def test_labels_of_the_drawing_never_lie_over_each_other(bench):
     assert {"bass edge", "treble edge"} & {item.text() for item in labels}
     for i, one in enumerate(boxes):
         assert not any(one.adjusted(1, 1, -1, -1).intersects(two.adjusted(1, 1, -1, -1)) for two in boxes[i + 1:]), labels[i].text()
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_every_stage_and_tool_is_reached_in_a_small_window(bench, percent):
+    window = bench.window
+    window.looks.choose_letters(percent)
+    window.resize(*((1100, 700) if percent == 100 else (1360, 880)))
+    for stage in STAGES:
+        window.set_stage(stage.key)
+        if stage.key == "tuners":
+            window.document.hold(("treble side 3", "treble side 2"))
+        for _ in range(3):
+            bench.pump()
+        for bar in (window.stages, window.tools):
+            buttons = [b for b in bar.findChildren(QAbstractButton) if b.isVisible()]
+            for button in buttons:
+                corner = button.mapTo(bar, QPoint(0, 0))
+                assert bar.rect().contains(QRect(corner, button.size())), (stage.key, button.text())
+                assert button.toolTip() or bar is not window.tools, (stage.key, button.text())
+                assert button.text() or button.accessibleName() and button.toolTip(), stage.key
