@@ -6,11 +6,13 @@ drawn are taken as chords within SAGITTA of them.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import numpy as np
 import shapely
 
 from geometry.layout.slots import Slot, StraightSlot
-from geometry.solids.sums import NO_SHIFT, area_sum, convex_sum, way_out
+from geometry.solids.sums import NO_SHIFT, area_sum, convex_sum, swept, way_out
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import fine_wall
 from geometry.tolerance import QUAD_SEGS
@@ -18,6 +20,9 @@ from geometry.vectors import Vec2
 
 _SAME = 1e-9
 """share of its hull by which an area may miss being convex"""
+_ROUGH, _MORE = 0.1, 0.5
+"""mm: how far chords stray that only tell about how long a shift will be, and what is added to be sure"""
+_TRIES = 8
 
 
 def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[float, Vec2] | None:
@@ -40,7 +45,7 @@ def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[f
 def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | None:
     """(least shift in mm that brings a slot inside an outline that it leaves, unit direction).
 
-    None where it lies inside already, or has no place inside. A hollow-sided slot is taken as its hull.
+    None where it lies inside already, or has no place inside with a tenth of a mm to spare. A hollow-sided slot is taken as its hull.
     """
     core, radius, _ = _core(slot, wall)
     return back_inside(core, radius, wall.area, outline)
@@ -49,18 +54,66 @@ def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | 
 def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall) -> tuple[float, Vec2] | None:
     """The same for any area that is the hull of (n, 2) points grown by a radius."""
     fine = fine_wall(outline)
+    hull = shapely.MultiPoint(core).convex_hull
+    # In rough chords first: the shift cannot be much longer than theirs, so that only what lies within it counts.
+    simple = shapely.get_coordinates(shapely.simplify(hull, _ROUGH))
+    found, near = _way_in(_forbidden(simple, radius, area, _rough_wall(outline))), 0.0
+    if found is not None and not _touches(area, found, outline):
+        return None
+    for _ in range(_TRIES):
+        near = max(2 * near, _MORE + (0.0 if found is None else found[0]))
+        found = _way_in(_forbidden_near(hull, radius, fine, near))
+        if found is None or found[0] <= near:
+            break
+    return found if found is not None and found[0] <= near and _touches(area, found, outline) else None
+
+
+def _touches(area: shapely.Geometry, found: tuple[float, Vec2], outline: Wall) -> bool:
+    """Whether a shift leads into an outline, and not away from all wood."""
+    there = shapely.transform(area, lambda xy: xy + found[0] * np.array(found[1]))
+    return bool(shapely.distance(there, outline.area) == 0)
+
+
+def _way_in(forbidden: shapely.Geometry) -> tuple[float, Vec2] | None:
+    return way_out(forbidden) if shapely.intersects(forbidden, NO_SHIFT) else None
+
+
+def _forbidden(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall) -> shapely.Geometry:
+    """The shifts at which the hull of some points, grown by a radius, is not all inside an outline."""
     # All that lies outside, as far as it takes from anywhere in or about area and outline to anywhere else.
-    x0, y0, x1, y1 = shapely.bounds([fine.area, area]).T
+    x0, y0, x1, y1 = shapely.bounds([outline.area, area]).T
     low, high = np.array([x0.min(), y0.min()]), np.array([x1.max(), y1.max()])
     far = float(np.hypot(*(high - low)))
-    outside = shapely.difference(shapely.box(*(low - far), *(high + far)), fine.area)
-    summed = area_sum(outside, fine.points, -core)
-    summed = shapely.buffer(summed, radius, quad_segs=4 * QUAD_SEGS) if radius else summed
-    if not shapely.intersects(summed, NO_SHIFT):
-        return None
-    depth, way = way_out(summed)
-    there = shapely.transform(area, lambda xy: xy + depth * np.array(way))
-    return (depth, way) if shapely.distance(there, outline.area) == 0 else None
+    outside = shapely.difference(shapely.box(*(low - far), *(high + far)), outline.area)
+    return _grown(area_sum(outside, outline.points, -core), radius)
+
+
+def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: float) -> shapely.Geometry:
+    """As _forbidden, true only for shifts of up to `most` mm: so much of hull and outline is looked at as they bring together."""
+    reach = most + radius + _MORE
+    core = shapely.get_coordinates(hull)
+    if len(core) > 3:
+        longest = float(np.hypot(*np.diff(core, axis=0).T).max())
+        core = core[outline.about(core) <= reach + longest]
+        if not len(core):
+            return shapely.Polygon()
+    x, y = core[0]
+    outside = shapely.difference(shapely.box(x - reach, y - reach, x + reach, y + reach), outline.area)
+    points = outline.points
+    chords = shapely.linestrings(np.stack([points[:-1], points[1:]], axis=1))
+    near = np.flatnonzero(shapely.dwithin(chords, shapely.MultiPoint(core).convex_hull, reach))
+    runs = np.split(near, np.flatnonzero(np.diff(near) > 1) + 1) if near.size else []
+    return _grown(shapely.union_all([shapely.transform(outside, lambda xy: xy - core[0]),
+                                     *(swept(points[run[0]:run[-1] + 2], -core) for run in runs if len(core) > 1)]), radius)
+
+
+def _grown(area: shapely.Geometry, radius: float) -> shapely.Geometry:
+    return shapely.buffer(area, radius, quad_segs=4 * QUAD_SEGS) if radius else area
+
+
+@lru_cache(maxsize=8)
+def _rough_wall(outline: Wall) -> Wall:
+    return Wall(outline.path, _ROUGH)
 
 
 def _core(slot: Slot, wall: Wall) -> tuple[np.ndarray, float, shapely.Geometry | None]:

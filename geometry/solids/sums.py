@@ -34,6 +34,8 @@ def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry
     if shapely.area(area) >= (1 - 1e-12) * shapely.area(shapely.convex_hull(area)):
         return convex_sum(rim, b)
     moved = shapely.transform(area, lambda xy: xy + b[0])
+    if len(b) == 1:
+        return moved
     return shapely.union_all([moved, *(_ribbons(rim, b) if len(b) == 2 else [swept(rim, b)])])
 
 

@@ -10,10 +10,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
-from geometry.solids.slot_ways import into_outline, out_of_slot
+from geometry.solids.slot_ways import _core, _forbidden, _touches, _way_in, into_outline, out_of_slot
 from geometry.solids.sums import swept
 from geometry.solids.walls import Wall
-from geometry.solids.ways_out import from_slot, level_from_outside, strip, upright_from_outside
+from geometry.solids.ways_out import fine_wall, from_slot, level_from_outside, strip, upright_from_outside
 from tests.geometry.checks.heads import loop
 from tests.outside.overlap_cases import drilling
 
@@ -150,3 +150,42 @@ def test_a_slot_far_outside_the_outline_is_led_back():
     square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
     depth, way = into_outline(*straight((500.0, 0.0), (500.0, 50.0), 12.0), square)
     assert (depth, way) == (pytest.approx(466.0, abs=0.001), pytest.approx((-1.0, 0.0), abs=1e-3))
+
+
+def _drawn(*corners):
+    slot = Slot(id="s", shape=DrawnSlot(loop=loop(*corners)))
+    return slot, Wall(slot_path(slot))
+
+
+@settings(max_examples=16)
+@given(st.booleans(), st.floats(-70, 90), st.floats(-60, 130), st.floats(0, 6.28), st.floats(10, 50), st.floats(5, 16),
+       st.floats(-0.3, 0.3))
+def test_back_inside_by_looking_near_is_back_inside_by_looking_everywhere(drawn, x, y, turn, length, width, bulge):
+    """What is left out lies farther than the shift: the same as with the whole outline, and the clipper finds it inside then."""
+    outline = Wall(loop_path(loop((-40.0, -10.0, bulge), (40.0, -10.0), (46.0, 100.0, 0.2), (-46.0, 100.0))).counter_clockwise())
+    way = (math.cos(turn), math.sin(turn))
+    end = (x + length * way[0], y + length * way[1])
+    out = (width * -way[1], width * way[0])
+    slot, wall = _drawn((x, y), end, (end[0] + out[0], end[1] + out[1], 0.3), (x + out[0], y + out[1], 0.2)) if drawn else straight(
+        (x, y), end, width)
+    found = into_outline(slot, wall, outline)
+    core, radius, _ = _core(slot, wall)
+    everywhere = _way_in(_forbidden(core, radius, wall.area, fine_wall(outline)))
+    if found is None:
+        assert everywhere is None or not _touches(wall.area, everywhere, outline)
+        return
+    assert found[0] == pytest.approx(everywhere[0], abs=1e-5)
+    moved = shapely.transform(wall.area, lambda xy: xy + (found[0] + 0.002) * np.array(found[1]))
+    assert shapely.difference(moved, outline.area).area < 0.01
+
+
+def test_a_round_hole_is_led_back():
+    square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
+    depth, way = into_outline(*straight((38.0, 20.0), (38.0, 20.0), 12.0), square)
+    assert (depth, way) == (pytest.approx(4.0, abs=0.001), pytest.approx((-1.0, 0.0), abs=1e-3))
+
+
+def test_a_slot_with_no_place_inside():
+    square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
+    assert into_outline(*straight((0.0, 0.0), (0.0, 90.0), 12.0), square) is None
+    assert into_outline(*_drawn((0.0, 0.0), (60.0, 0.0), (60.0, 80.0), (0.0, 80.0)), square) is None
