@@ -10772,7 +10772,7 @@
     </message>
     <message>
         <source>shaped like the head</source>
-        <translation>geformt wie die Kopfplatte</translation>
+        <translation>in Kopfplattenform</translation>
     </message>
     <message>
         <source>shapes on paper pages</source>
