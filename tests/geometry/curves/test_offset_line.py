@@ -6,6 +6,7 @@ from pathlib import Path as File
 import numpy as np
 import pytest
 import shapely
+from msgspec.structs import replace
 from shapely.geometry import Polygon
 
 from app.formats import headstock
@@ -87,3 +88,32 @@ def test_there_and_back_is_the_same_line_where_nothing_is_cut():
     back = offset_line(offset_line(path, 2.0), -2.0)
     points = np.array(back.flatten(0.0005))
     assert max(path.nearest(tuple(p)).distance for p in points[::7]) < 3 * CLOSE
+
+
+@pytest.mark.parametrize("by", [-2.0, 0.5, 6.0])
+@pytest.mark.parametrize("seed", range(6))
+def test_nodes_that_nearly_go_straight_on_are_no_hindrance(seed, by):
+    # Nodes put down by hand: turns of a fraction of a degree either way, which hardly cross when they are set off.
+    chance = np.random.default_rng(seed)
+    outline = headstock.read(SAMPLES[seed % len(SAMPLES)]).outline
+    strays = [replace(node, at=(node.at[0] + chance.normal() * 0.1, node.at[1] + (node.at[1] > 1) * chance.normal() * 0.1))
+              for node in outline.nodes]
+    path = loop_path(replace(outline, nodes=tuple(strays)))
+    line = shapely.LineString(offset_line(path, by).flatten(0.0005))
+    assert line.hausdorff_distance(true_offset(path, by).exterior) < 0.02
+
+
+def test_a_mouth_that_closes_and_a_waist_that_parts_are_refused():
+    mouth = ring((0.0, 0.0), (30.0, 0.0), (30.0, 10.0), (20.0, 10.0), (20.0, 4.0), (6.0, 4.0), (6.0, 18.0), (20.0, 18.0),
+                 (20.0, 12.0), (30.0, 12.0), (30.0, 22.0), (0.0, 22.0))
+    with pytest.raises(GeometryError, match="too narrow"):
+        offset_line(mouth, 1.5)
+    waist = ring((0.0, 0.0), (40.0, 0.0), (40.0, 20.0), (22.0, 20.0), (21.0, 2.0), (19.0, 2.0), (18.0, 20.0), (0.0, 20.0))
+    with pytest.raises(GeometryError, match="too narrow"):
+        offset_line(waist, -1.5)
+
+
+def test_a_notch_that_fills_up_is_gone_without_a_trace():
+    notch = ring((0.0, 0.0), (30.0, 0.0), (30.0, 10.0), (5.0, 10.0), (5.0, 12.0), (30.0, 12.0), (30.0, 22.0), (0.0, 22.0))
+    grown = Polygon(offset_line(notch, 1.5).flatten(0.0005))
+    assert grown.symmetric_difference(true_offset(notch, 1.5)).area < 0.05
