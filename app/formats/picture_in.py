@@ -20,6 +20,8 @@ MOST_POINTS = 120_000_000
 """Larger pictures are refused unless they are JPEG, which is read reduced."""
 MOST_JPEG = 178_000_000
 LARGEST_FILE = 250_000_000
+KINDS = ("JPEG", "PNG", "TIFF", "BMP", "WEBP", "GIF")
+"""What is read as a picture. Of the other kinds that the library knows, some start another program or are programs."""
 WANTED_BYTES = 1_500_000
 
 
@@ -41,12 +43,14 @@ def read_picture(path: Path) -> PictureRead:
     """
     path = Path(path)
     try:
+        if path.exists() and not path.is_file():
+            raise FormatError(say("{path} is no picture that can be read: save it as JPEG or PNG.", path=path.name))
         if path.stat().st_size > LARGEST_FILE:
             raise FormatError(say("{path} is {st_size:.0f} MB: save a smaller picture.",
                                   path=path.name, st_size=path.stat().st_size / 1e6))
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
-            with Image.open(path) as opened:
+            with Image.open(path, formats=KINDS) as opened:
                 return _reduced(opened, path.name)
     except UnidentifiedImageError as error:
         raise FormatError(say("{path} is no picture that can be read: save it as JPEG or PNG.",
@@ -64,7 +68,7 @@ def read_picture(path: Path) -> PictureRead:
 def grey_of(jpeg: bytes) -> np.ndarray:
     """(height, width) grey levels 0..255 of a kept picture. FormatError when it is damaged."""
     try:
-        with Image.open(io.BytesIO(jpeg)) as opened:
+        with Image.open(io.BytesIO(jpeg), formats=("JPEG",)) as opened:
             return np.asarray(opened.convert("L"))
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         raise FormatError(say("The picture in this layout is damaged: lay it behind the drawing again.")) from error
