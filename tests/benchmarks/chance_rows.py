@@ -15,7 +15,7 @@ TRIALS = 10_000
 def lines(rounds: int) -> Iterator[Line]:
     """Ten thousand, half of them, and the longest that a stop has to wait for."""
     layout, trials = demo(), TRIALS if rounds else 100
-    many, half = interleaved(max(1, rounds), lambda: simulate(layout, trials, 1), lambda: simulate(layout, trials // 2, 1))
+    many, half = interleaved(rounds, lambda: simulate(layout, trials, 1), lambda: simulate(layout, trials // 2, 1))
     yield Line(f"{trials:,} simulated headstocks of the demo", many, 500.0, "half of them", half, 2.2)
     asked = [time.perf_counter()]
 

@@ -37,7 +37,7 @@ def lines(rounds: int) -> Iterator[Line]:
     def moved() -> None:
         live.check(move_tuner(layout, TUNER, (x, y + 0.01 * (next(step) % 200))))
 
-    whole, one = interleaved(max(1, rounds), lambda: check(layout), moved)
+    whole, one = interleaved(rounds, lambda: check(layout), moved)
     yield Line("full check of the demo", whole, 3.0)
     yield Line("edit and check, one tuner moved", one, 1.0, "the full check", whole)
     yield _through_everything(max(1, rounds))

@@ -38,16 +38,16 @@ def part(times: list[float], share: float) -> float:
 
 
 def interleaved(rounds: int, *works: Callable[[], object], clock: Callable[[], float] = time.perf_counter) -> list[list[float]]:
-    """Times in ms of each work, done in turn `rounds` times after one round that does not count.
+    """Times in ms of each work, done in turn `rounds` times after one round that does not count; 0 only tries each once.
 
     The collector of garbage goes on as in the program; it is only run before
     the first round, so that nobody pays for what came before.
     """
-    for work in works:
+    for work in works if rounds else ():
         work()
     gc.collect()
     times: list[list[float]] = [[] for _ in works]
-    for _ in range(rounds):
+    for _ in range(max(1, rounds)):
         for work, spent in zip(works, times, strict=True):
             began = clock()
             work()

@@ -17,7 +17,7 @@ def lines(rounds: int) -> Iterator[Line]:
     """Processor time, because writing waits for the disk; the first round, which imports, does not count."""
     layout = demo()
     with tempfile.TemporaryDirectory(prefix="pegwright-sheets-") as folder:
-        laid, whole = interleaved(max(1, rounds), lambda: pages(layout), lambda: write_sheets(layout, Path(folder)),
+        laid, whole = interleaved(rounds, lambda: pages(layout), lambda: write_sheets(layout, Path(folder)),
                                   clock=time.process_time)
     yield Line("pages of the demo as data", laid)
     yield Line("all sheets of the demo as files", whole, 300.0, "pages as data", laid)

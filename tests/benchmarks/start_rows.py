@@ -20,7 +20,7 @@ def lines(rounds: int) -> Iterator[Line]:
     with tempfile.TemporaryDirectory(prefix="pegwright-start-") as folder:
         told = {name: folder for name in ("XDG_CONFIG_HOME", "XDG_STATE_HOME", "PYTHONPYCACHEPREFIX")}
         environment = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"} | told
-        for counts in (False, *(True,) * max(1, rounds)):
+        for counts in (False, *(True,) * rounds) if rounds else (True,):
             one, two, three = _started("bare", environment), _started("program", environment), _check(environment)
             if counts:
                 bare.append(one["painted"])
