@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import QWidget
 
@@ -12,6 +13,13 @@ from app.look.paths import painter_path
 from app.look.theme import Theme
 from geometry.curves import Matrix, Path
 from geometry.saying import say
+
+SLICE = 0.02
+"""Seconds that the making of paths may take in one go."""
+MOST_SMOOTH = 2000
+"""Loops beyond which their edges are no longer smoothed."""
+MOST_CHAINS = 5000
+"""Loose chains that are shown."""
 
 
 class ImportPreview(QWidget):
@@ -23,10 +31,20 @@ class ImportPreview(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._paths: list[tuple[QPainterPath, str]] = []
-        self._open: list[QPainterPath] = []
+        self._loops: list[Path] = []
+        self._chains: list[Path] = []
+        self._roles: list[str] = []
+        self._paths: list[QPainterPath] = []
+        """of the loops in the drawing's own frame, as far as they are made"""
+        self._open = QPainterPath()
+        self._whole = QPainterPath()
+        self._by_role: dict[str, QPainterPath] | None = None
         self._current = -1
+        self._place = QTransform()
         self._move = QTransform()
+        self._making = QTimer(self)
+        self._making.setInterval(0)
+        self._making.timeout.connect(self._make)
         self.setMinimumSize(300, 420)
         self.setAccessibleName(say("Preview of the drawing"))
 
@@ -40,9 +58,43 @@ class ImportPreview(QWidget):
 
     def show_loops(self, loops: Sequence[tuple[Path, str]], open_chains: Sequence[Path], place: Matrix) -> None:
         """Show closed loops with their roles and loose chains, mapped by `place`."""
-        self._paths = [(painter_path(path.mapped(place)), role) for path, role in loops]
-        self._open = [painter_path(path.mapped(place)) for path in open_chains]
+        m = place
+        self._place = QTransform(m.a, m.b, m.c, m.d, m.e, m.f)
+        self._roles = [role for _, role in loops]
+        self._by_role = None
+        paths = [path for path, _ in loops]
+        if not _same(paths, self._loops) or not _same(open_chains, self._chains):
+            self._loops, self._chains = paths, list(open_chains)
+            self._paths, self._open, self._whole = [], QPainterPath(), QPainterPath()
+            for chain in self._chains[:MOST_CHAINS]:
+                self._open.addPath(painter_path(chain))
+            self._whole.addPath(self._open)
+            self._make()
         self.update()
+
+    def _make(self) -> None:
+        """Make the paths of some more loops, for as long as nobody notices."""
+        ends = time.monotonic() + SLICE
+        while len(self._paths) < len(self._loops) and time.monotonic() < ends:
+            made = painter_path(self._loops[len(self._paths)])
+            self._paths.append(made)
+            self._whole.addPath(made)
+        self._by_role = None
+        if len(self._paths) < len(self._loops):
+            self._making.start()
+        else:
+            self._making.stop()
+        self.update()
+
+    def _summed(self) -> dict[str, QPainterPath]:
+        """All loops of a role as one path, to be painted in one go."""
+        if self._by_role is None:
+            self._by_role = {role: QPainterPath() for role in ("outline", "slot", "hole", "other")}
+            for path, role in zip(self._paths, self._roles, strict=False):
+                self._by_role[role].addPath(path)
+            for path in self._by_role.values():
+                path.setFillRule(Qt.FillRule.WindingFill)
+        return self._by_role
 
     def set_current(self, number: int) -> None:
         """Draw one loop thick."""
@@ -54,9 +106,7 @@ class ImportPreview(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), QColor(t.paper))
-        box = QRectF()
-        for path in [p for p, _ in self._paths] + self._open:
-            box = box.united(path.boundingRect())
+        box = self._place.map(self._whole).boundingRect()
         if box.isEmpty():
             return
         box = box.united(QRectF(0, 0, 0.01, 0.01)).adjusted(-8, -8, 8, 8)
@@ -66,19 +116,22 @@ class ImportPreview(QWidget):
         self._move.scale(scale, -scale)
         self._move.translate(-box.center().x(), -box.center().y())
         fills = {"outline": t.wood, "slot": t.slot, "hole": t.slot, "other": t.waste}
-        for i, (path, role) in enumerate(self._paths):
+        there = self._place * self._move
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._paths) < MOST_SMOOTH)
+        for role, path in self._summed().items():
             ignored = role == "other"
-            pen = QPen(QColor(t.focus if i == self._current else (t.dim if ignored else t.edge)),
-                       2.6 if i == self._current else 1.2)
+            pen = QPen(QColor(t.dim if ignored else t.edge), 1.2)
             if ignored:
                 pen.setStyle(Qt.PenStyle.DashLine)
             painter.setPen(pen)
             painter.setBrush(Qt.BrushStyle.NoBrush if ignored else QColor(fills[role]))
-            painter.drawPath(self._move.map(path))
+            painter.drawPath(there.map(path))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(QColor(t.spoils), 1.6))
-        for path in self._open:
-            painter.drawPath(self._move.map(path))
+        painter.drawPath(there.map(self._open))
+        if 0 <= self._current < len(self._paths):
+            painter.setPen(QPen(QColor(t.focus), 2.6))
+            painter.drawPath(there.map(self._paths[self._current]))
         self._axes(painter)
 
     def _axes(self, painter: QPainter) -> None:
@@ -96,8 +149,12 @@ class ImportPreview(QWidget):
         painter.drawText(words, int(Qt.TextFlag.TextWordWrap), say("centreline, tip this way"))
 
     def mousePressEvent(self, event) -> None:
-        at = self._move.inverted()[0].map(event.position())
+        at = (self._place * self._move).inverted()[0].map(event.position())
         for i in reversed(range(len(self._paths))):
-            if self._paths[i][0].contains(at):
+            if self._paths[i].contains(at):
                 self.picked.emit(i)
                 return
+
+
+def _same(some: Sequence[Path], others: Sequence[Path]) -> bool:
+    return len(some) == len(others) and all(a is b for a, b in zip(some, others, strict=True))

@@ -3,6 +3,8 @@
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 
 from app.window import ask
@@ -80,3 +82,26 @@ def test_what_is_no_drawing_is_said_in_a_sentence(bench, tmp_path, monkeypatch, 
     import_drawing(bench.window, path)
     assert bench.layout is before
     assert len(said) == 1 and "\n" not in said[0]
+
+
+def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
+    """Eight hundred loops are more than one slice makes; a shift of the drawing makes none of them anew."""
+    from app.look.theme import DAY
+    from app.window.import_preview import ImportPreview
+    from geometry.curves import Matrix, circle
+    preview = ImportPreview(DAY)
+    qtbot.addWidget(preview)
+    loops = [(circle((0.0, 0.0), 200.0), "outline")]
+    loops += [(circle((x * 6.0 - 90, y * 6.0 - 90), 2.0), "hole") for x in range(30) for y in range(30)]
+    preview.show_loops(loops, (), Matrix())
+    preview.show()
+    qtbot.waitUntil(lambda: len(preview._paths) == len(loops), timeout=10_000)
+    made = list(preview._paths)
+    preview.show_loops(loops, (), Matrix(e=5.0))
+    assert all(a is b for a, b in zip(preview._paths, made, strict=True)) and not preview._making.isActive()
+    picked = []
+    preview.picked.connect(picked.append)
+    preview.grab()
+    place = (preview._place * preview._move).map(QPointF(0.0, 0.0)).toPoint()
+    QTest.mouseClick(preview, Qt.MouseButton.LeftButton, pos=place)
+    assert loops[picked[0]][0].box == circle((0.0, 0.0), 2.0).box

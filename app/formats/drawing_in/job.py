@@ -21,7 +21,8 @@ SECONDS = 8.0
 SECONDS_A_MB = 10.0
 MOST_SECONDS = 120.0
 """A drawing of very many shapes takes longer however it is read, and its maker can see how far it is: so much more for
-each MB beyond the first, and no more than this."""
+each MB beyond SMALL_MB, and no more than this."""
+SMALL_MB = 0.2
 
 UNPACKING = 15.0
 """Seconds that the one-file program gets on top: the other process may have to unpack itself first."""
@@ -150,7 +151,7 @@ def allowed(path: str) -> float:
         size = os.stat(path).st_size / 1e6
     except OSError:
         return SECONDS
-    return min(MOST_SECONDS, SECONDS + SECONDS_A_MB * max(0.0, size - 1.0))
+    return min(MOST_SECONDS, SECONDS + SECONDS_A_MB * max(0.0, size - SMALL_MB))
 
 
 def read_drawing_safely(path: str | os.PathLike[str], unit: str | None = None, join: float = JOIN,
