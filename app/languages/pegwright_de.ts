@@ -1913,6 +1913,10 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
+        <source>Digits while dragging</source>
+        <translation>Ziffern beim Ziehen</translation>
+    </message>
+    <message>
         <source>Digits, with a tool in hand</source>
         <translation>Ziffern, mit einem Werkzeug in der Hand</translation>
     </message>
@@ -2775,6 +2779,10 @@
     <message>
         <source>Hold every tuner.</source>
         <translation>Jede Mechanik halten.</translation>
+    </message>
+    <message>
+        <source>Hold one more thing or node; a frame pulled on bare wood holds all that is in it</source>
+        <translation>Ein Ding oder einen Knoten mehr halten; ein Rahmen, auf blankem Holz gezogen, hält alles darin</translation>
     </message>
     <message>
         <source>Hold the next thing of the drawing; N does it on the drawing.</source>
@@ -5523,6 +5531,10 @@
     <message>
         <source>Shift along</source>
         <translation>Längs verschieben</translation>
+    </message>
+    <message>
+        <source>Shift and press</source>
+        <translation>Umschalt und drücken</translation>
     </message>
     <message>
         <source>Shift while dragging</source>
@@ -8379,6 +8391,10 @@
     <message>
         <source>Type the length of the slot over its ends, or its width, or the place of the end.</source>
         <translation>Die Länge des Schlitzes über seine Enden, seine Breite oder den Ort des Endes eingeben.</translation>
+    </message>
+    <message>
+        <source>Type what the card at the pointer asks for; Tab leads to the next value, Enter takes them</source>
+        <translation>Eingeben, wonach die Karte am Zeiger fragt; Tab führt zum nächsten Wert, Eingabe übernimmt sie</translation>
     </message>
     <message>
         <source>Typed: {told} – Enter takes it</source>

@@ -36,6 +36,9 @@ HAND_KEYS = (
                                 "to the next")),
     (say("Shift+Space, with the pen"), say("Put the pen down, or lift it: what is between is pulled, as the handle of a "
                                       "curve")),
+    (say("Shift and press"), say("Hold one more thing or node; a frame pulled on bare wood holds all that is in it")),
+    (say("Digits while dragging"), say("Type what the card at the pointer asks for; Tab leads to the next value, Enter "
+                                       "takes them")),
     (say("Digits, with a tool in hand"), say("Type a place such as 12.5; 40, a length or an angle; Enter takes it, Enter "
                                         "alone closes the line")),
     (say("Ctrl and arrow keys"), say("Move the paper under the window")),
