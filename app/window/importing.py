@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -48,6 +49,10 @@ ROLES = ("outline", "slot", "hole", "other")
 ROLE_WORDS = {"outline": term("outline"), "slot": term("slot"), "hole": term("hole"), "other": say("leave out")}
 JOINS = (0.01, 0.1, 0.5, 1.0)
 MOST_ROWS = 200
+AT_ONCE = 30
+"""Rows that are there when the dialog opens; more are made while it stands."""
+SLICE = 0.02
+"""Seconds that the making of more rows may take in one go."""
 
 
 def import_drawing(window: MainWindow, path: Path | None = None) -> None:
@@ -164,6 +169,11 @@ class ImportDialog(QDialog):
         keep(self._table, minimum_height=150, rows=30)
         self._table.setAccessibleName(say("Loops of the drawing"))
         self._table.currentCellChanged.connect(self._row)
+        self._rows = 0
+        self._filling = QTimer(self)
+        self._filling.setSingleShot(True)
+        self._filling.setInterval(0)
+        self._filling.timeout.connect(self._fill_rows)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
         self._whole = QRadioButton(say("A new layout around this outline"), self)
         self._only = QRadioButton(say("This outline in the layout that is open"), self)
@@ -239,22 +249,35 @@ class ImportDialog(QDialog):
         self._lay()
 
     def _fill_table(self) -> None:
-        shown = self._read.loops[:MOST_ROWS]
-        self._table.setRowCount(len(shown))
-        for i, loop in enumerate(shown):
-            x0, y0, x1, y1 = loop.path.box
-            layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-            label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{layer}", self._table)
-            box = QComboBox(self._table)
-            for role in ROLES:
-                box.addItem(ROLE_WORDS[role], role)
-            box.setCurrentIndex(ROLES.index(loop.role))
-            box.setProperty("loop", i)
-            box.activated.connect(self._role)
-            box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
-            self._table.setCellWidget(i, 0, label)
-            self._table.setCellWidget(i, 1, box)
+        self._table.setRowCount(0)
+        self._table.setRowCount(min(MOST_ROWS, len(self._read.loops)))
+        self._rows = 0
+        self._fill_rows()
         self._table.resizeColumnToContents(0)
+
+    def _fill_rows(self) -> None:
+        """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
+        ends = time.monotonic() + SLICE
+        while self._rows < self._table.rowCount() and (self._rows < AT_ONCE or time.monotonic() < ends):
+            self._fill_row(self._rows)
+            self._rows += 1
+        if self._rows < self._table.rowCount():
+            self._filling.start()
+
+    def _fill_row(self, i: int) -> None:
+        loop = self._read.loops[i]
+        x0, y0, x1, y1 = loop.path.box
+        layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
+        label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{layer}", self._table)
+        box = QComboBox(self._table)
+        for role in ROLES:
+            box.addItem(ROLE_WORDS[role], role)
+        box.setCurrentIndex(ROLES.index(loop.role))
+        box.setProperty("loop", i)
+        box.activated.connect(self._role)
+        box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
+        self._table.setCellWidget(i, 0, label)
+        self._table.setCellWidget(i, 1, box)
 
     # ---- state ----------------------------------------------------------
     def _roles(self) -> list[tuple[GeometryPath, str]]:
@@ -288,7 +311,7 @@ class ImportDialog(QDialog):
         if box.currentData() == "outline":
             for i in range(self._table.rowCount()):
                 other = self._table.cellWidget(i, 1)
-                if other is not box and other.currentData() == "outline":
+                if other is not None and other is not box and other.currentData() == "outline":
                     other.setCurrentIndex(ROLES.index("other"))
         self._lay()
 
