@@ -6,6 +6,8 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QLabel, QSizePolicy, QStyle, QStyleOption, QWidget
 
+from app.look.plain import plain
+
 
 class Elided(QLabel):
     """Never asks for more than `least` letters; grows up to its text."""
@@ -20,7 +22,7 @@ class Elided(QLabel):
         if text == self.text():
             return
         super().setText(text)
-        self.setToolTip(text)
+        self.setToolTip(plain(text))
 
     def sizeHint(self) -> QSize:
         # One pixel more than the words: a text as wide as its label is never shortened by rounding.

@@ -69,6 +69,7 @@ class Form(QWidget):
                 self._grid.addWidget(widget, i, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
                 continue
             label = QLabel(row.label, self)
+            label.setTextFormat(Qt.TextFormat.PlainText)
             label.setObjectName("dim")
             label.setWordWrap(True)
             self._labels[i] = label
@@ -80,6 +81,7 @@ class Form(QWidget):
     def _make(self, row: FieldRow) -> QWidget:
         if row.kind in ("heading", "note"):
             label = QLabel(row.label, self)
+            label.setTextFormat(Qt.TextFormat.PlainText)
             label.setObjectName("heading" if row.kind == "heading" else "dim")
             label.setWordWrap(True)
             label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
@@ -90,6 +92,7 @@ class Form(QWidget):
             return button
         if row.kind == "fact" or row.change is None:
             label = QLabel(self)
+            label.setTextFormat(Qt.TextFormat.PlainText)
             label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

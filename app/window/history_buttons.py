@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
 
 from app.look.icons import button_icon
+from app.look.plain import plain
 from app.look.sizes import px
 from app.look.theme import Theme
 
@@ -49,7 +50,7 @@ class HistoryButtons(QWidget):
             button.setEnabled(action.isEnabled())
             button.setChecked(action.isChecked())
             button.setAccessibleName(words)
-            button.setToolTip(f"{words} ({keys})")
+            button.setToolTip(plain(f"{words} ({keys})"))
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 
+from app.look.plain import plain
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -33,7 +34,7 @@ class RecentMenu(QObject):
         names = Counter(path.name for path in paths)
         for path in paths:
             action = QAction(entry(path, names[path.name] > 1), self._menu)
-            action.setToolTip(str(path))
+            action.setToolTip(plain(str(path)))
             action.setData(path)
             action.setEnabled(os.path.exists(path))
             action.triggered.connect(self._open)

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QPushButton, QWidget
 
 from app.look.flow import Flow
+from app.look.plain import plain
 from app.look.sizes import px
 
 NAME = 230
@@ -49,6 +50,7 @@ class StageBar(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._name, self._named = QLabel(self), ("", False)
         self._name.setObjectName("name")
+        self._name.setTextFormat(Qt.TextFormat.PlainText)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         row = Flow(self, (18, 8, 14, 8), 4)
@@ -73,7 +75,7 @@ class StageBar(QWidget):
         self._name.ensurePolished()
         short = self._name.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, px(NAME))
         self._name.setText(f"{short} •" if unsaved else short)
-        self._name.setToolTip(say("{name} (not saved)", name=name) if unsaved else name)
+        self._name.setToolTip(plain(say("{name} (not saved)", name=name) if unsaved else name))
 
     def follow_sizes(self) -> None:
         """Shorten the name anew for letters of another size."""

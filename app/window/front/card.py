@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from app.look.face_picture import FacePicture
+from app.look.plain import plain
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
 
@@ -27,7 +28,7 @@ class Card(QPushButton):
         self.follow_sizes()
         self.setAccessibleName(name)
         self.setAccessibleDescription(about)
-        self.setToolTip(about)
+        self.setToolTip(plain(about))
         self.setAutoDefault(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
 
@@ -46,7 +47,7 @@ class Card(QPushButton):
         self._name = name
         self.setAccessibleName(name)
         self.setAccessibleDescription(about)
-        self.setToolTip(about)
+        self.setToolTip(plain(about))
         self.update()
 
     def set_theme(self, theme: Theme) -> None:

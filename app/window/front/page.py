@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.icons import button_icon
+from app.look.plain import plain
 from app.look.sizes import keep, px, sizes
 from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
@@ -158,7 +159,7 @@ class FrontPage(QWidget):
             button = QPushButton(name if there else say("{name} – not there now", name=name), self)
             button.setEnabled(there)
             button.setObjectName("link")
-            button.setToolTip(str(file))
+            button.setToolTip(plain(str(file)))
             button.setProperty("file", str(file))
             button.clicked.connect(self._recent_one)
             self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
