@@ -14,6 +14,8 @@ from shapely.geometry.base import BaseGeometry
 from geometry.vectors import Vec2
 
 NO_SHIFT = shapely.Point(0.0, 0.0)
+_MANY = 9
+"""corners of a shape above which it is swept along each chord by itself"""
 
 
 def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
@@ -23,10 +25,7 @@ def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
 
 def swept(chain: np.ndarray, b: np.ndarray) -> BaseGeometry:
     """The sum of a chain of chords through (n, 2) points and the convex hull of (k, 2) points."""
-    if len(b) == 2:
-        return shapely.union_all(_ribbons(chain, b))
-    ends = np.stack([chain[:-1], chain[1:]], axis=1)
-    return shapely.union_all(_hulls((ends[:, :, None] + b[None, None]).reshape(len(ends), -1, 2)))
+    return shapely.union_all(_swept(chain, b))
 
 
 def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry:
@@ -36,7 +35,7 @@ def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry
     moved = shapely.transform(area, lambda xy: xy + b[0])
     if len(b) == 1:
         return moved
-    return shapely.union_all([moved, *(_ribbons(rim, b) if len(b) == 2 else [swept(rim, b)])])
+    return shapely.union_all([moved, *_swept(rim, b)])
 
 
 def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
@@ -92,6 +91,21 @@ def _square_to_rim(summed: BaseGeometry) -> Vec2:
         return (1.0, 0.0)
     x, y = (float(c) for c in ahead[k] / size[k])
     return (y, -x) if rim.mean(axis=0) @ (y, -x) <= 0 else (-y, x)
+
+
+def _swept(chain: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
+    """Areas that together are what the convex hull of (k, 2) points sweeps along a chain.
+
+    Whatever it covers at some place of the chain it covers at the start, or one of its sides has passed over it since.
+    """
+    hull = shapely.MultiPoint(b).convex_hull
+    rim = shapely.get_coordinates(hull)
+    if len(rim) > _MANY:
+        ends = np.stack([chain[:-1], chain[1:]], axis=1)
+        return list(_hulls((ends[:, :, None] + b[None, None]).reshape(len(ends), -1, 2)))
+    sides = [rim[k:k + 2] for k in range(len(rim) - 1)]
+    swept = [ribbon for side in sides for ribbon in _ribbons(chain, side)]
+    return swept if len(sides) < 2 else [*swept, shapely.transform(hull, lambda xy: xy + chain[0])]
 
 
 def _ribbons(chain: np.ndarray, b: np.ndarray) -> list[shapely.Polygon]:

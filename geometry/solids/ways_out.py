@@ -30,7 +30,7 @@ from geometry.vectors import Vec2, Vec3
 
 SAGITTA = 0.0005
 """mm: how far a curve is flattened for a depth"""
-_LOOKS, _ROUNDS = 33, 40
+_LOOKS, _ROUNDS = 33, 20
 _INNER = (math.sqrt(5) - 1) / 2
 
 
@@ -114,9 +114,18 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
     seen = [at(turn)[0] for turn in turns.tolist()]
     k = int(np.argmin(seen))
     low, high = turns[max(0, k - 1)], turns[min(_LOOKS - 1, k + 1)]
+    one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
+    of_one, of_two = at(one)[0], at(two)[0]
     for _ in range(_ROUNDS):
-        one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
-        low, high = (low, two) if at(one)[0] <= at(two)[0] else (one, high)
+        # Of the two inner turns one is an inner turn of what is left.
+        if of_one <= of_two:
+            high, two, of_two = two, one, of_one
+            one = high - (high - low) * _INNER
+            of_one = at(one)[0]
+        else:
+            low, one, of_one = one, two, of_two
+            two = low + (high - low) * _INNER
+            of_two = at(two)[0]
     for turn in (float(low + high) / 2, float(turns[k])):
         size, down, aside, way = at(turn)
         if TOUCH < size < best.depth:

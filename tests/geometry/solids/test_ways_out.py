@@ -189,3 +189,12 @@ def test_a_slot_with_no_place_inside():
     square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
     assert into_outline(*straight((0.0, 0.0), (0.0, 90.0), 12.0), square) is None
     assert into_outline(*_drawn((0.0, 0.0), (60.0, 0.0), (60.0, 80.0), (0.0, 80.0)), square) is None
+
+
+@given(st.lists(st.tuples(st.floats(-20, 20), st.floats(-20, 20)), min_size=2, max_size=7, unique=True),
+       st.lists(st.tuples(st.floats(-15, 15), st.floats(-15, 15)), min_size=3, max_size=4, unique=True))
+def test_what_a_shape_sweeps_along_a_chain_is_what_it_sweeps_along_each_chord(points, corners):
+    chain, b = np.round(np.array([*points, points[0]]), 3), np.round(np.array(corners), 3)
+    each = [shapely.MultiPoint((chain[i:i + 2, None] + b[None]).reshape(-1, 2)).convex_hull for i in range(len(chain) - 1)]
+    apart = shapely.symmetric_difference(swept(chain, b), shapely.union_all([hull for hull in each if hull.area > 0]))
+    assert apart.area < 1e-6
