@@ -68,6 +68,8 @@ class HelpWindow(QDialog):
         self.field.setClearButtonEnabled(True)
         self.found = QListWidget(self)
         self.found.setSpacing(2)
+        self.found.setWordWrap(True)
+        self.found.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.found.setAccessibleName(say("Found"))
         self._title = QLabel(self)
         self._title.setObjectName("title")
