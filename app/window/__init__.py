@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
     from app.window.faults import Faults
+    from app.window.threshold import Threshold
     from app.window.windows import Windows
 
 RECEIVES_MS = 300
@@ -57,10 +58,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     application.setStyle("Fusion")
     threshold = Threshold(chosen_theme(settings), file)
     threshold.appear()
-    try:
-        windows, faults = _opened(application, settings, code, state, file, more)
-    finally:
-        threshold.give_way()
+    windows, faults = _opened(application, settings, code, state, file, more, threshold)
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
     QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
@@ -71,7 +69,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 
 
 def _opened(application: QApplication, settings: QSettings, code: str, state: Path, file: Path | None,
-            more: Sequence[Path]) -> tuple[Windows, Faults]:
+            more: Sequence[Path], threshold: Threshold) -> tuple[Windows, Faults]:
     """Load the rooms and open the windows."""
     from app.document.leftovers import leftovers
     from app.formats import headstock
@@ -101,6 +99,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         window.files.remember(file)
         window.set_stage(kept_stage(settings))
     window.show()
+    threshold.give_way()  # before anything is asked, which it would cover
     if not recover(windows, left) and file is None:
         window.front.show()
     for other in more:

@@ -18,6 +18,19 @@ def appear(card, own=threshold.Threshold.appear):
     os._exit(0)
 threshold.Threshold.appear = appear
 """
+GIVEN_WAY = """
+import app.commands.main, app.window.threshold as threshold
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+def give_way(card, own=threshold.Threshold.give_way):
+    own(card)
+    QTimer.singleShot(50, told)
+def told():
+    print(*sorted({type(widget).__name__ for widget in QApplication.topLevelWidgets() if widget.isVisible()}))
+    sys.stdout.flush()
+    os._exit(0)
+threshold.Threshold.give_way = give_way
+"""
 READY = """
 import app.commands.main, app.window.main as main
 def shown(window, event, own=main.MainWindow.showEvent):
@@ -59,6 +72,10 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
     assert rooms(modules).isdisjoint(HEAVY)
     assert {"geometry.accuracy.simulation", "geometry.sequence", "geometry.book.planned", "app.sheets.pages",
             "app.window.libraries"}.isdisjoint(modules.split())
+
+
+def test_the_card_gives_way_to_the_window(tmp_path):
+    assert told(GIVEN_WAY, [FILE], tmp_path) == ["MainWindow"]
 
 
 def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
