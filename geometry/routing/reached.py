@@ -119,7 +119,8 @@ def _in_slot(shape, cutter: float, offset: float) -> Reached:
             return Reached(True, (), ())
         return Reached(False, (_patch(_area(shape), Polygon()),), ())
     whole, left = _left_inside(shape, cutter)
-    return Reached(whole, left, _lost_inside(shape, offset) if whole and offset > 0 else ())
+    spared = not whole or offset <= 0 or offset <= _clean(_lost_inside, shape)
+    return Reached(whole, left, () if spared else _lost_inside(shape, offset))
 
 
 @lru_cache(maxsize=64)
