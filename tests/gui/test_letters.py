@@ -30,9 +30,9 @@ def works(room: object) -> bool:
 def rest(window: MainWindow, longest: int = 40000) -> None:
     """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
     calm = 0
-    for _ in range(longest // 30):
+    for _ in range(longest // 20):
         loop = QEventLoop()
-        QTimer.singleShot(30, loop.quit)
+        QTimer.singleShot(20, loop.quit)
         loop.exec()
         calm = calm + 1 if not any(works(room) for room in window.rooms.made) else 0
         if calm == 4:

@@ -59,12 +59,13 @@ def window(bench):
     return bench.window
 
 
-def test_tab_visits_all_of_each_stage_and_comes_back(window):
+def test_tab_visits_all_of_each_stage_and_comes_back_and_all_has_a_name(window):
     for stage in STAGES:
         window.set_stage(stage.key)
         if stage.key == "tuners":
             window.document.hold(("treble side 3",))
         rest(window)
+        assert nameless(window) == [], stage.key
         assert QApplication.focusWidget() is not None, stage.key
         there = walked(window, Qt.Key.Key_Tab)
         groups = {group_of(widget) for widget in there} - {None}
@@ -120,13 +121,7 @@ def nameless(root: QWidget) -> list[str]:
     return found
 
 
-def test_everything_that_takes_the_keyboard_has_a_name(window):
-    for stage in STAGES:
-        window.set_stage(stage.key)
-        if stage.key == "tuners":
-            window.document.hold(("treble side 3",))
-        rest(window)
-        assert nameless(window) == [], stage.key
+def test_everything_on_the_front_page_has_a_name(window):
     window.front.show()
     rest(window)
     assert nameless(window) == []
