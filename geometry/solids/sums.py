@@ -38,6 +38,14 @@ def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry
     return shapely.union_all([moved, *_swept(rim, b)])
 
 
+def drawn_out(area: BaseGeometry, half: np.ndarray) -> BaseGeometry:
+    """The sum of any area and the straight line from -half to half (2,), mm."""
+    ends = np.array([-half, half])
+    rings = [ring for part in shapely.get_parts(area) if part.geom_type == "Polygon" for ring in (part.exterior, *part.interiors)]
+    moved = shapely.transform(area, lambda xy: xy - half)
+    return shapely.union_all([moved, *(one for ring in rings for one in _swept(shapely.get_coordinates(ring), ends))])
+
+
 def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
     """The sum of what lies up to `far` mm to the right of a chain and the convex hull of (k, 2) points.
 

@@ -19,11 +19,12 @@ from functools import lru_cache
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
-from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, way_out
+from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, way_out
 from geometry.solids.walls import Wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
 from geometry.vectors import Vec2, Vec3
@@ -85,8 +86,18 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
         return lambda corners, grown: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
     fine = fine_wall(wall)
 
+    sums: dict[tuple[float, ...], BaseGeometry] = {}
+
     def drawn(corners: np.ndarray, grown: float) -> tuple[float, Vec2]:
-        summed = area_sum(fine.area, fine.points, -corners)
+        if len(corners) == 4:
+            # A strip: its middle line first, which the strips of one drilling share, then its width.
+            middle, half = (corners[:2] + corners[3:1:-1]) / 2, (corners[3] - corners[0]) / 2
+            key = tuple(np.round(middle, 9).ravel().tolist())
+            if key not in sums:
+                sums[key] = area_sum(fine.area, fine.points, -middle)
+            summed = drawn_out(sums[key], half)
+        else:
+            summed = area_sum(fine.area, fine.points, -corners)
         return way_out(shapely.buffer(summed, grown, quad_segs=4 * QUAD_SEGS) if grown else summed)
     return drawn
 
