@@ -27,6 +27,8 @@ PULLED = ("section", "picture")
 """Tools that pull from a press to letting go: Space puts the pen down, and lifts it again."""
 BORDER_STEP = 40
 """Pixels at 100 % that one press moves a border between two parts."""
+LETTERED = ("draw outline", "draw slot")
+"""Tools of which letters choose the kind of edge."""
 ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
 
 
@@ -194,10 +196,12 @@ class Keyboard(QObject):
         if event.key() == Qt.Key.Key_Space and self.pen is not None and not self._w.hand.entries:
             self._press(shift)
             return True
-        if drawing and not self._w.hand.busy and event.text() and event.text() in STARTS:
+        tool, text = self._w.tools.tool, event.text()
+        begins = bool(text) and (text in STARTS or tool in LETTERED and text.isalpha())
+        if drawing and not self._w.hand.busy and begins:
             self._send("move")
-            return self._w.hand.key("", event.text())
-        return not self._w.hand.busy and self._thing_key(event, shift)
+            return self._w.hand.key("", text)
+        return tool == "hold" and not self._w.hand.busy and self._thing_key(event, shift)
 
     def _thing_key(self, event: QKeyEvent, shift: bool) -> bool:
         key, by = event.key(), -1 if shift else 1

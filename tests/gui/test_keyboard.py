@@ -221,3 +221,13 @@ def test_a_string_is_led_past_the_other_side_by_the_pen(bench, window):
     bench.key(KEY.Key_Right)
     bench.key(KEY.Key_Space)
     assert bench.layout.tuner("treble face 2").winds != before
+
+
+def test_letters_choose_the_edge_before_the_first_node_too(bench, window):
+    window.set_stage("outline")
+    window.set_tool("draw outline")
+    row = window.side.snags.currentIndex().row()
+    bench.text("a")
+    assert window.chooser.options.kind == "arc" and window.side.snags.currentIndex().row() == row
+    bench.text("s")
+    assert window.chooser.options.kind == "straight" and window.side.snags.currentIndex().row() == row
