@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from app.look.elided import Elided
@@ -14,6 +14,8 @@ from geometry.units import LengthUnit, format_length
 
 ALONE = 1.4
 """Letters this many times larger than at 100 % leave no room for a sentence between the two others."""
+PACE_MS = 30
+"""From a step of the hand to the words on where it points: nobody reads them faster."""
 WHERE = 250
 """Room kept for where the hand points, at 100 %, pixels."""
 
@@ -33,6 +35,11 @@ class Foot(QWidget):
         self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._pointed: tuple[tuple[float, float] | None, LengthUnit] = None, "mm"
+        self._pace = QTimer(self)
+        self._pace.setSingleShot(True)
+        self._pace.setInterval(PACE_MS)
+        self._pace.timeout.connect(self._tell_place)
         self._counts = Elided(self, least=10)
         self._timer = Elided(self, least=10)
         self._timer.setAccessibleName(say("Timer"))
@@ -69,7 +76,13 @@ class Foot(QWidget):
         self._timer.setVisible(bool(text))
 
     def show_place(self, at: tuple[float, float] | None, unit: LengthUnit) -> None:
-        """Where the hand points in plan, mm; None when it is elsewhere."""
+        """Where the hand points in plan, mm; None when it is elsewhere. It is told at an eye's pace, not at each step."""
+        self._pointed = at, unit
+        if not self._pace.isActive():
+            self._pace.start()
+
+    def _tell_place(self) -> None:
+        at, unit = self._pointed
         if at is None:
             self._where.setText("")
             return
