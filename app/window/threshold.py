@@ -26,7 +26,7 @@ class Threshold(QWidget):
         super().__init__(None, Qt.WindowType.SplashScreen | Qt.WindowType.FramelessWindowHint)
         self._theme = theme
         self._words = file.name if file is not None else ""
-        self._painted = False
+        self._painted = self._worded = False
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setWindowTitle(NAME)
@@ -45,9 +45,8 @@ class Threshold(QWidget):
             self.move(place.topLeft())
         self.show()
         ends = time.monotonic() + MOST_WAIT
-        while not self._painted and time.monotonic() < ends:
+        while not self._worded and time.monotonic() < ends:
             QCoreApplication.processEvents(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents, 10)
-        QCoreApplication.processEvents(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
 
     def give_way(self) -> None:
         """Go once the window that opens now stands there."""
@@ -62,6 +61,11 @@ class Threshold(QWidget):
         picture = QPixmap(str(png(2 * PICTURE)))
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
         painter.drawPixmap(QRectF(28, top, PICTURE, PICTURE), picture, QRectF(picture.rect()))
+        if not self._painted:
+            # The first letters have the toolkit look for every font there is: the card need not wait for that.
+            self._painted = True
+            QTimer.singleShot(0, self.update)
+            return
         font = QFont(self.font())
         font.setPixelSize(26)
         painter.setFont(font)
@@ -75,4 +79,4 @@ class Threshold(QWidget):
             painter.setPen(QColor(t.dim))
             words = painter.fontMetrics().elidedText(self._words, Qt.TextElideMode.ElideMiddle, wide)
             painter.drawText(QRectF(left, 18, wide, HIGH), middle, words)
-        self._painted = True
+        self._worded = True

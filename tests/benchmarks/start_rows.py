@@ -34,7 +34,8 @@ def lines(rounds: int) -> Iterator[Line]:
 
 def _started(what: str, environment: dict[str, str]) -> dict[str, float]:
     command = [sys.executable, "-m", "tests.benchmarks.started", what, repr(time.time()), str(samples() / DEMO)]
-    done = subprocess.run(command, capture_output=True, text=True, check=True, env=environment)
+    with tempfile.TemporaryDirectory(prefix="pegwright-state-") as state:  # else a start looks for the one before, which was cut off
+        done = subprocess.run(command, capture_output=True, text=True, check=True, env=environment | {"XDG_STATE_HOME": state})
     return {word: float(number) for word, number in (line.split() for line in done.stdout.splitlines())}
 
 
