@@ -42,7 +42,7 @@ from geometry.layout import feature_ids
 SAMPLES = Path(__file__).parents[2] / "samples"
 NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letters", "recent", "print", "trace")
 """What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
-PATIENCE = 20.0
+PATIENCE = 120.0
 """Seconds for what runs beside the window to end."""
 
 

@@ -1,0 +1,37 @@
+"""Layouts without sense in the window: every stage shows each of them, and what holds a sheet back is a sentence."""
+
+from PySide6.QtCore import QEventLoop, QTimer
+
+from app.window import collector
+from app.window.stages import STAGES
+from geometry.layout import feature_ids
+from tests.property.test_degenerate_derived import _ODD
+
+
+SHOWN = ("tiny", "no tuners, no slots", "slot outside", "huge hole", "no width", "crossed slot", "empty rack")
+
+
+def rest() -> None:
+    """Wait until nothing runs beside the window."""
+    for _ in range(600):
+        loop = QEventLoop()
+        QTimer.singleShot(20, loop.quit)
+        loop.exec()
+        if not collector._resting:
+            return
+
+
+def test_each_is_shown_on_every_stage(bench):
+    window = bench.window
+    window.show_solid(True)
+    for name in SHOWN:
+        window.document.replace(_ODD[name], None)
+        for stage in STAGES:
+            window.set_stage(stage.key)
+            window.document.hold(tuple(feature_ids(_ODD[name])[:1]) or ("outline",))
+            bench.pump()
+        rest()
+        assert bench.layout is _ODD[name], name
+        assert window.document.result.snags or name in ("no tuners, no slots", "no strings"), name
+        window.commands.run("fit")
+        bench.pump()
