@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from geometry.curves import Arc, Matrix, Segment
+from geometry.curves import Arc, Line, Matrix, Segment
 from geometry.vectors import Vec2
 
 
@@ -20,6 +20,8 @@ class EllipticArc:
     def under(self, outer: Matrix) -> list[Segment]:
         """The arc under a further map: one arc where that makes it round, else cubics (within 7e-8 of its radius)."""
         whole = outer.after(self.matrix)
+        if not (math.isfinite(self.a0) and math.isfinite(self.sweep)):
+            return [Line((math.nan, math.nan), (math.nan, math.nan))]  # broken numbers: the shape is skipped and counted
         unit = Arc.about((0.0, 0.0), 1.0, self.a0, self.sweep)
         if whole.similarity() is not None:
             return [unit.mapped(whole)]

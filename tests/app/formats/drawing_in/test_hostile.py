@@ -154,3 +154,14 @@ def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
 @pytest.mark.parametrize("path", ["M10 10 H60 L10 10 Z", "M10 10 L60 10 L60 10 L10 10", "M0 0 A 5 5 0 0 1 10 0 A 5 5 0 0 0 0 0 Z"])
 def test_a_line_that_only_goes_there_and_back_leaves_nothing_and_is_said(path):
     assert "crosses itself" in refusal(f'{SVG}<path d="{path}"/></svg>', ".svg")
+
+
+@pytest.mark.parametrize("broken", ["nan", "inf", "1e300", "-1e300", "1e-300"])
+@pytest.mark.parametrize("place", range(7))
+def test_an_arc_with_broken_numbers_is_left_out_or_refused(place, broken):
+    numbers = ["5", "5", "0", "0", "1", "9", "70"]
+    numbers[place] = broken
+    try:
+        assert areas(read(f'{SVG}<rect width="90" height="80"/><path transform="scale(1,2)" d="M0 0A{" ".join(numbers)}Z"/></svg>', ".svg"))
+    except FormatError as error:
+        sentence(error)
