@@ -8,7 +8,8 @@ share the axis of another bore. Of two holes only the worst pair of drillings is
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import partial
+from functools import lru_cache, partial
+from itertools import combinations, compress
 
 import numpy as np
 
@@ -59,20 +60,35 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
         solids += [one.solids, two.solids]
         second = offset + len(one.drillings)
         by_rank = (margins.bore_bore, margins.screw_any, margins.pin_any)
-        hardware = one.what == two.what == "tuner"
-        for i, a in enumerate(one.drillings):
-            rank = one.ranks[i]
-            for k, b in enumerate(two.drillings):
-                if one is two and (k <= i or one.hole_of[i] == two.hole_of[k]) or not hardware and _meant(a, b):
-                    continue
-                left.append(offset + i)
-                right.append(second + k)
-                needed.append(by_rank[max(rank, two.ranks[k])])
-                owner.append((row, i, k))
+        couples, ranks = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
+        if not one.what == two.what == "tuner":
+            kept = [not _meant(one.drillings[i], two.drillings[k]) for i, k in couples]
+            couples, ranks = tuple(compress(couples, kept)), tuple(compress(ranks, kept))
+        left += [offset + i for i, _ in couples]
+        right += [second + k for _, k in couples]
+        needed += [by_rank[rank] for rank in ranks]
+        owner += [(row, i, k) for i, k in couples]
         offset = second + len(two.drillings)
     together, wish = Cylinders.joined(solids), np.array(needed)
     return Asked(together.pick(np.array(left, dtype=int)), together.pick(np.array(right, dtype=int)), wish,
                  partial(_told, rows, owner, wish))
+
+
+_Ranked = tuple[tuple[tuple[int, int], ...], tuple[int, ...]]
+"""Pairs of drillings by their places, and the rank of each pair: the higher of its two."""
+
+
+@lru_cache(maxsize=1024)
+def _between(one: tuple[int, ...], two: tuple[int, ...]) -> _Ranked:
+    """Every drilling of one feature with every one of another, from their ranks: of one pattern they are the same each time."""
+    return (tuple((i, k) for i in range(len(one)) for k in range(len(two))), tuple(max(a, b) for a in one for b in two))
+
+
+@lru_cache(maxsize=256)
+def _within(ranks: tuple[int, ...], hole_of: tuple[int, ...]) -> _Ranked:
+    """The drillings of one feature that are not of one hole."""
+    found = tuple((i, k) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k])
+    return found, tuple(max(ranks[i], ranks[k]) for i, k in found)
 
 
 def _told(rows: Sequence[tuple[Item, Item, Margins]], owner: list[tuple[int, int, int]], wish: np.ndarray,

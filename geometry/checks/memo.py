@@ -152,8 +152,10 @@ class Memo:
         known = self._each.get(key)
         if known is None or known.items is not items:
             changed = None if known is None else self.changed(items, known.items)
-            if changed is None:
-                of = {} if known is None else dict(zip(map(id, known.items), known.results, strict=True))
+            if known is None:
+                known = _Each(items, others, list(made(list(items))) if items else [])
+            elif changed is None:
+                of = dict(zip(map(id, known.items), known.results, strict=True))
                 new = [item for item in items if id(item) not in of]
                 of.update(zip(map(id, new), made(new) if new else (), strict=True))
                 results = [of[id(item)] for item in items]

@@ -124,13 +124,13 @@ class Wall:
         aside = x * way[1] - y * way[0] - (start[0] * way[1] - start[1] * way[0])
         above = aside > 0
         hits = []
-        for k in np.flatnonzero(above[1:] != above[:-1]).tolist():
-            share = aside[k] / (aside[k] - aside[k + 1])
-            p, q = flat[k], flat[k + 1]
-            rough = ((p[0] + (q[0] - p[0]) * share - start[0]) * way[0]
-                     + (p[1] + (q[1] - p[1]) * share - start[1]) * way[1])
-            hits.append(ray_hit(self.path.segments[segment[k]], float(t0[k] + (t1[k] - t0[k]) * share), start, way,
-                                float(rough)))
+        for k in (above[1:] != above[:-1]).nonzero()[0].tolist():
+            (px, py), (qx, qy) = flat[k:k + 2].tolist()
+            here, there = aside[k:k + 2].tolist()
+            share = here / (here - there)
+            rough = (px + (qx - px) * share - start[0]) * way[0] + (py + (qy - py) * share - start[1]) * way[1]
+            a, b = t0.item(k), t1.item(k)
+            hits.append(ray_hit(self.path.segments[segment[k]], a + (b - a) * share, start, way, rough))
         hits.sort()
         return [(max(0.0, a), b) for a, b in zip(hits[::2], hits[1::2], strict=True) if b > 0]
 
