@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QWidget
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QHelpEvent
+from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QToolTip, QWidget
 
 from app.help.tip import pictured
 from app.panels.field_help import explained
@@ -48,6 +49,12 @@ class Form(QWidget):
             self._build()
         for row, widget in zip(rows, self._widgets, strict=True):
             self._fill(row, widget)
+
+    def event(self, event: QEvent) -> bool:
+        """A drawing is made when its tip is asked for: label and field pass that on, for their own tip is empty then."""
+        if event.type() == QEvent.Type.ToolTip and self._show_drawing(event):
+            return True
+        return super().event(event)
 
     # ---- inside ---------------------------------------------------------
     def _build(self) -> None:
@@ -144,15 +151,29 @@ class Form(QWidget):
             widget.show_value(row.value)
 
     def _explain(self, row: FieldRow, widget: QWidget) -> None:
-        """The row's sentence as a tip of label and field, with its drawing; for screen readers the sentence alone."""
+        """The row's sentence as a tip of label and field, and for screen readers; a tip with a drawing waits for event()."""
         sentence, drawing = explained(row)
-        tip = pictured(sentence, drawing, self.palette())
+        tip = "" if drawing else sentence
         label = self._labels.get(widget.property("row"))
         if label is not None and label.toolTip() != tip:
             label.setToolTip(tip)
         if sentence and widget.property("bad") is not True and widget.toolTip() != tip:
             widget.setToolTip(tip)
+        if sentence and widget.accessibleDescription() != sentence:
             widget.setAccessibleDescription(sentence)
+
+    def _show_drawing(self, event: QHelpEvent) -> bool:
+        """Show the tip with a drawing of the row under the mouse, where the row has one."""
+        child = self.childAt(event.pos())
+        while child is not None and child.parentWidget() is not self:
+            child = child.parentWidget()
+        widget = child.buddy() or child if isinstance(child, QLabel) else child
+        if widget not in self._widgets:
+            return False
+        sentence, drawing = explained(self._rows[widget.property("row")])
+        if drawing:
+            QToolTip.showText(event.globalPos(), pictured(sentence, drawing, self.palette()), child)
+        return bool(drawing)
 
     def _row(self) -> tuple[FieldRow, QWidget]:
         widget = self.sender()

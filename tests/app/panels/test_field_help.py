@@ -4,17 +4,20 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtGui import QImage
+from PySide6.QtCore import QEvent, QPoint
+from PySide6.QtGui import QHelpEvent, QImage
+from PySide6.QtWidgets import QApplication, QLabel, QToolTip
 
 from app.formats import headstock
 from app.help.pictures import picture
 from app.help.snags import DRAWN, drawing_of, snag_words
-from app.help.tip import drawn, pictured
+from app.help.tip import _encoded, drawn, pictured
 from app.look.theme import THEMES
 from app.panels import pages
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import describe
 from app.panels.field_help import LABELS, PATHS, explained, pattern
+from app.panels.form import Form
 from app.panels.rack_rows import entry_rows, machine_rows
 from app.panels.rate_rows import rate_rows
 from app.panels.rows import FieldRow
@@ -108,3 +111,24 @@ def test_a_drawing_of_a_tip_shows_something_and_stays_inside(qapp, theme):
 def test_a_tip_without_a_drawing_is_its_sentence(qapp):
     assert pictured("Of the pin.", "", qapp.palette()) == "Of the pin."
     assert pictured("A & B.", "rail and web", qapp.palette()).startswith("<p>A &amp; B.</p><img ")
+
+
+def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot):
+    form = Form("mm")
+    qtbot.addWidget(form)
+    row = next(row for head in heads() for row in rows(head) if row.kind == "length" and row.change and explained(row)[1])
+    sentence, drawing = explained(row)
+    _encoded.cache_clear()
+    form.show_rows([FieldRow("Wood", "heading"), row])
+    form.show()
+    qtbot.waitExposed(form)
+    assert _encoded.cache_info().misses == 0
+    label = next(one for one in form.findChildren(QLabel) if one.text() == row.label)
+    for number, child in enumerate((label, label.buddy()), 1):
+        assert child.toolTip() == "" and (child is label or child.accessibleDescription() == sentence)
+        QToolTip.hideText()
+        at = QPoint(2, 2)
+        QApplication.sendEvent(child, QHelpEvent(QEvent.Type.ToolTip, at, child.mapToGlobal(at)))
+        qtbot.waitUntil(lambda: QToolTip.text() == pictured(sentence, drawing, form.palette()), timeout=2000)
+        assert "<img " in QToolTip.text() and _encoded.cache_info().misses == 1, number
+    QToolTip.hideText()
