@@ -27,6 +27,8 @@ from geometry.strings.runs import Run
 
 CLEAR = 0.01
 """mm over its margin from which a string's air need not be told any closer."""
+_FEW = 256
+"""strings with slots up to which a tree does not pay"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -64,9 +66,14 @@ def _over(found: tuple[tuple[Run, Item], ...], openings: tuple[Opening, ...]) ->
     """Which strings end over the box of which slot, string by string."""
     if not found or not openings:
         return []
-    posts = shapely.points(np.array([run.post for run, _ in found]))
-    slots = shapely.STRtree(shapely.box(*np.array([opening.wall.path.box for opening in openings]).T))
-    return sorted((i, k) for i, k in zip(*slots.query(posts).tolist(), strict=True) if openings[k].wall.crossing is None)
+    boxes = [opening.wall.path.box for opening in openings]
+    if len(found) * len(openings) <= _FEW:
+        over = [(i, k) for i, (run, _) in enumerate(found) for k, (x0, y0, x1, y1) in enumerate(boxes)
+                if x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1]
+    else:
+        posts = shapely.points(np.array([run.post for run, _ in found]))
+        over = sorted(zip(*shapely.STRtree(shapely.box(*np.array(boxes).T)).query(posts).tolist(), strict=True))
+    return [(i, k) for i, k in over if openings[k].wall.crossing is None]
 
 
 def _dive(run: Run, opening: Opening) -> Dive | None:

@@ -67,6 +67,14 @@ def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
 
 
 @lru_cache(maxsize=256)
+def rim_levels(wall: Wall, ramp: RampCut) -> tuple[float, ...]:
+    """How deep a ramp lies at the shallower end of each piece of a wall, mm below the face."""
+    pieces = cut_up(wall).pieces
+    return tuple(min(ramp.level(tuple(p)), ramp.level(tuple(q)))
+                 for p, q in zip(pieces.p.tolist(), pieces.q.tolist(), strict=True))
+
+
+@lru_cache(maxsize=256)
 def ramp_lines(ramp: RampCut) -> Pieces:
     """The line where a ramp leaves the face, then its left and its right side, in plan."""
     corners = [(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), *((ramp.corner(0.0, s), ramp.corner(ramp.length, s))

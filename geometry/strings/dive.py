@@ -21,7 +21,7 @@ from geometry import vectors as v
 from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.cut_walls import crossed, cut_up, of_rounding, on_ramp, ramp_lines, rounding
+from geometry.strings.cut_walls import crossed, cut_up, of_rounding, on_ramp, ramp_lines, rim_levels, rounding
 from geometry.strings.near_curve import FACE, Ask, Plane, at_least
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
@@ -134,14 +134,16 @@ class Dive:
         """The edge between ramp (or face) and slot, and its rounding where the string runs beside it, below its rim."""
         wall, ends = cut_up(self.wall), self._kinds[0]
         under = ends & on_ramp(self.wall, self.ramp) if self.ramp is not None else np.zeros(len(ends), dtype=bool)
-        asks = [Ask(self.edge, self.run.end, wall.pieces, np.flatnonzero(mask), plane)
+        asks = [Ask(self.edge, self.run.end, wall.pieces, mask.nonzero()[0], plane)
                 for mask, plane in ((under, self._plane), (ends & ~under, FACE))]
         level: dict[float, list[int]] = {}
-        for i in np.flatnonzero(ends & (np.abs(crossed(wall.tangents, self.way)) < _ACROSS)).tolist():
-            top = min(self.ramp.level(tuple(p)) for p in (wall.pieces.p[i].tolist(), wall.pieces.q[i].tolist())
-                      ) if under[i] else 0.0
-            begins = (self.run.nut_height + top) / self.slope
-            if begins < self.run.length:
+        beside = (ends & (self._across < _ACROSS)).nonzero()[0]
+        if not beside.size:
+            return asks
+        slope, length, tops = self.slope, self.run.length, () if self.ramp is None else rim_levels(self.wall, self.ramp)
+        for i, on in zip(beside.tolist(), under[beside].tolist(), strict=True):
+            begins = (self.run.nut_height + (tops[i] if on else 0.0)) / slope
+            if begins < length:
                 level.setdefault(max(begins, self.enters), []).append(i)
         return asks + [self._in_plan(begins, np.array(group)) for begins, group in level.items()]
 
@@ -190,7 +192,7 @@ class Dive:
         """As end_parts, of the air beside it."""
         if self.low > 0 and not self.over_an_end:
             return [Clearance(self._cut() - self.run.diameter / 2, self.edge)], []
-        walls = np.flatnonzero(self._kinds[1])
+        walls = self._kinds[1].nonzero()[0]
         down = min(max(self.surfaces, self.enters), self.run.length)
         asks = []
         if down > self.enters:
@@ -207,9 +209,14 @@ class Dive:
         What ends the slot before the post is neither.
         """
         wall, way = cut_up(self.wall), self.way
-        across = rounding(self.wall, self.nut_end) | (np.abs(crossed(wall.tangents, way)) >= _ACROSS - 1e-12)
+        across = rounding(self.wall, self.nut_end) | (self._across >= _ACROSS - 1e-12)
         passed = (wall.middles[:, 0] - self.run.post[0]) * way[0] + (wall.middles[:, 1] - self.run.post[1]) * way[1] < 0
         return across & passed, ~across
+
+    @cached_property
+    def _across(self) -> np.ndarray:
+        """Sine of the angle between the string and each piece of the wall."""
+        return np.abs(crossed(cut_up(self.wall).tangents, self.way))
 
     def _ends(self, p: Vec2, tangent: Vec2) -> bool:
         """Whether a piece of wall at p belongs to an end of the slot rather than to its sides."""

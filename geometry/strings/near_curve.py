@@ -21,6 +21,8 @@ _FINE = 1e-10
 """mm: what the bound has to come down to"""
 _CUTS = 8
 _ROUNDS = 14
+_MOST_PLANES = 4
+"""planes for which a curve remembers its chords: the face and its ramp's"""
 
 Plane = tuple[float, float, float]
 """(a, b, c): a curve drawn on the face lies a x + b y + c mm below it."""
@@ -57,22 +59,32 @@ class Stretch:
 class Pieces:
     """Stretches with what is asked of them again and again, as arrays."""
 
-    __slots__ = ("p", "q", "strays", "stretches")
+    __slots__ = ("_lifted", "p", "q", "rows", "stretches", "strays")
 
-    def __init__(self, stretches: Sequence[Stretch], arrays: tuple[np.ndarray, ...] | None = None) -> None:
+    def __init__(self, stretches: Sequence[Stretch], rows: np.ndarray | None = None) -> None:
         self.stretches = list(stretches)
-        if arrays is None:
-            arrays = (np.array([s.segment.point(s.t0) for s in self.stretches]).reshape(-1, 2),
-                      np.array([s.segment.point(s.t1) for s in self.stretches]).reshape(-1, 2),
-                      np.array([s.sagitta for s in self.stretches]))
-        self.p, self.q, self.strays = arrays
+        self.rows = rows if rows is not None else np.array(
+            [(*s.segment.point(s.t0), *s.segment.point(s.t1), s.sagitta) for s in self.stretches]).reshape(-1, 5)
+        self.p, self.q, self.strays = self.rows[:, :2], self.rows[:, 2:4], self.rows[:, 4]
+        self._lifted: dict[Plane, np.ndarray] = {}
 
     def __len__(self) -> int:
         return len(self.stretches)
 
+    def chords(self, plane: Plane) -> np.ndarray:
+        """Each chord lifted onto a plane, (n, 8): its start, the way to its end, that way squared, how far the curve strays."""
+        known = self._lifted.get(plane)
+        if known is None:
+            if len(self._lifted) >= _MOST_PLANES:
+                self._lifted.clear()
+            p, e = _lifted(self.p, plane), _lifted(self.q, plane)
+            e -= p
+            known = self._lifted[plane] = np.column_stack([p, e, (e * e).sum(axis=1), self.strays * _steep(plane)])
+        return known
+
     def pick(self, index: np.ndarray) -> Pieces:
         """The pieces at some indices."""
-        return Pieces([self.stretches[i] for i in index.tolist()], (self.p[index], self.q[index], self.strays[index]))
+        return Pieces([self.stretches[i] for i in index.tolist()], self.rows[index])
 
     def cut(self, index: np.ndarray) -> Pieces:
         """The pieces at some indices, cut finer."""
@@ -104,17 +116,14 @@ def at_least(asks: Sequence[Ask]) -> np.ndarray:
     if not some:
         return out
     many = [len(asks[i].index) for i in some]
-    ends = np.repeat(np.array([(asks[i].a, asks[i].b, asks[i].plane) for i in some]), many, axis=0)
-    a, b, plane = ends[:, 0], ends[:, 1], ends[:, 2]
-    p, q, strays = (np.concatenate([getattr(asks[i].curve, part)[asks[i].index] for i in some])
-                    for part in ("p", "q", "strays"))
-    lifted = []
-    for points in (p, q):
-        up = points[:, 0] * plane[:, 0] + points[:, 1] * plane[:, 1] + plane[:, 2]
-        lifted.append(np.concatenate([points, up[:, None]], axis=1))
-    steep = np.sqrt(1 + plane[:, 0] ** 2 + plane[:, 1] ** 2)
-    far, _, _ = chord_gaps(a, b, *lifted)
-    out[some] = np.minimum.reduceat(far - strays * steep, np.cumsum([0, *many[:-1]]))
+    lines = np.repeat(np.array([(*asks[i].a, *asks[i].b) for i in some]), many, axis=0)
+    rows = np.concatenate([asks[i].curve.chords(asks[i].plane)[asks[i].index] for i in some])
+    a, p, e = lines[:, :3], rows[:, :3], rows[:, 3:6]
+    d, r = lines[:, 3:] - a, a - p
+    s, t = _feet(d, e, r, np.einsum("ij,ij->i", d, d), rows[:, 6])
+    r += d * s[:, None]
+    r -= e * t[:, None]
+    out[some] = np.minimum.reduceat(np.sqrt(np.einsum("ij,ij->i", r, r)) - rows[:, 7], np.cumsum([0, *many[:-1]]))
     return out
 
 
@@ -127,7 +136,7 @@ def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
     """
     if not len(curve):
         return math.inf, a, a
-    steep = math.hypot(1.0, plane[0], plane[1])
+    steep = _steep(plane)
     for _ in range(_ROUNDS):
         strays = curve.strays * steep
         far, on, there = chord_gaps(np.array(a), np.array(b), _lifted(curve.p, plane), _lifted(curve.q, plane))
@@ -147,7 +156,14 @@ def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tu
     """
     d, e = b - a, q - p
     r = a - p
-    dd, ee = (d * d).sum(axis=-1), np.einsum("ij,ij->i", e, e)
+    s, t = _feet(d, e, r, (d * d).sum(axis=-1), np.einsum("ij,ij->i", e, e))
+    on, there = a + d * s[:, None], p + e * t[:, None]
+    apart = on - there
+    return np.sqrt(np.einsum("ij,ij->i", apart, apart)), on, there
+
+
+def _feet(d: np.ndarray, e: np.ndarray, r: np.ndarray, dd: np.ndarray, ee: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """At which shares of d and of e (n,) two straight pieces come nearest, whose starts are r apart; dd and ee are d and e squared."""
     de, dr, er = (e * d).sum(axis=1), (r * d).sum(axis=1), np.einsum("ij,ij->i", e, r)
     lone, spot = ee < 1e-24, dd < 1e-24
     safe_dd, safe_ee = np.maximum(dd, 1e-300), np.where(lone, 1.0, ee)
@@ -155,10 +171,11 @@ def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tu
     s = np.where(span > 1e-14 * dd * ee, _held((de * er - dr * ee) / np.where(span > 0, span, 1.0)), 0.0)
     s = np.where(lone, _held(-dr / safe_dd), s)
     t = np.where(lone, 0.0, _held((de * s + er) / safe_ee))
-    s = np.where(spot, 0.0, _held((de * t - dr) / safe_dd))
-    on, there = a + d * s[:, None], p + e * t[:, None]
-    apart = on - there
-    return np.sqrt(np.einsum("ij,ij->i", apart, apart)), on, there
+    return np.where(spot, 0.0, _held((de * t - dr) / safe_dd)), t
+
+
+def _steep(plane: Plane) -> float:
+    return math.hypot(1.0, plane[0], plane[1])
 
 
 def _held(share: np.ndarray) -> np.ndarray:
