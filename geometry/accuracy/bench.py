@@ -13,6 +13,7 @@ from geometry.accuracy.engine import stream
 from geometry.accuracy.holes import hole_specs
 from geometry.accuracy.openings import opening_specs
 from geometry.accuracy.posts import post_specs
+from geometry.accuracy.ramps import drilling_ramp_specs, ramp_edge_specs
 from geometry.accuracy.sides import side_specs
 from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
 from geometry.accuracy.uprights import upright_specs
@@ -26,8 +27,8 @@ _MOST_DRAWS = 750_000
 _LONGEST, _SHORTEST = 2500, 250
 _KEPT_DRAWS = 4_000_000
 """draws kept from the first look to the second, 32 MB, and as much again in cylinders; more are drawn again"""
-WHOLE = (hole_specs, opening_specs)
-FEATURE_BY_FEATURE = (upright_specs, side_specs, post_specs)
+WHOLE = (hole_specs, opening_specs, ramp_edge_specs)
+FEATURE_BY_FEATURE = (upright_specs, side_specs, post_specs, drilling_ramp_specs)
 
 
 class Stopped(Exception):

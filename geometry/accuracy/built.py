@@ -22,6 +22,8 @@ Template
     off or cuts in: each wall is grown or shrunk by an error of its own. It is
     cut from a paper of its own. A turn of the template is left out: the pins
     stand as far apart as the head is long.
+Ramps
+    Filed by hand when the slot is open: see ramp_built.
 """
 
 from __future__ import annotations
@@ -33,8 +35,9 @@ import numpy as np
 from geometry.accuracy.rods import Array, Rod
 from geometry.accuracy.sources import BACK, TEMPLATE, WRAP, ErrorList, Source
 from geometry.checks.items import Item, plan
-from geometry.checks.scene import Scene
+from geometry.checks.scene import Opening, Scene
 from geometry.solids.drilling import Drilling
+from geometry.solids.ramps import RampCut, ramp_cut
 from geometry.vectors import Vec3
 
 _BY_HAND = ("screw", "pin")
@@ -74,6 +77,19 @@ class TemplateErrors:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class RampErrors:
+    """A ramp as meant, and the rows of its own errors and of its slot's."""
+
+    opening: Opening
+    cut: RampCut
+    paper: tuple[int, int]
+    mark: tuple[int, int]
+    """along and across its axis"""
+    stop: int
+    follow: int
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class Model:
     """Every error of a layout, and where each acts."""
 
@@ -83,6 +99,8 @@ class Model:
     owners: tuple[Item, ...]
     """the item of each drilling"""
     template: TemplateErrors
+    ramps: dict[str, RampErrors] = field(default_factory=dict)
+    """by slot"""
 
     def rows_of(self, index: int) -> tuple[int, ...]:
         """Rows of all errors that move a drilling."""
@@ -122,7 +140,9 @@ def model_of(scene: Scene) -> Model:
             owners.append(item)
             if drilling.role == "post" and not drilling.upright and post is None:
                 post = len(recipes) - 1
-    return Model(scene, errors, tuple(recipes), tuple(owners), template)
+    ramps = {o.id: RampErrors(o, ramp_cut(o.slot), wrap, errors.add("mark", o.id, 2), errors.add("stop", o.id)[0],
+                              template.slots[o.id]) for o in scene.openings if o.slot.ramp is not None}
+    return Model(scene, errors, tuple(recipes), tuple(owners), template, ramps)
 
 
 @dataclass(eq=False)
@@ -152,6 +172,11 @@ class Built:
         """Points of the wood (mm) as the template sees them, where slots and outline have their nominal shape."""
         (stretch_x, stretch_y), (shift_x, shift_y) = self._template()
         return (x - shift_x) / (1.0 + stretch_x), (y - shift_y) / (1.0 + stretch_y)
+
+    def off_template(self, x: Array | float, y: Array | float) -> tuple[Array, Array]:
+        """The other way round: where points of the template's nominal shape lie on the wood, mm."""
+        (stretch_x, stretch_y), (shift_x, shift_y) = self._template()
+        return x * (1.0 + stretch_x) + shift_x, y * (1.0 + stretch_y) + shift_y
 
     def row(self, index: int) -> Array:
         """One error."""

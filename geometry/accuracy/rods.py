@@ -45,9 +45,9 @@ class Rod:
 
         The larger shift of the two ends of the axis, and what the radius adds when the axis turns.
         """
-        first = _length3(*(a - b for a, b in zip(self.start, nominal.start, strict=True)))
-        last = _length3(*(a - b for a, b in zip(self.at(self.length), nominal.at(nominal.length), strict=True)))
-        turn = _length3(*(a - b for a, b in zip(self.axis, nominal.axis, strict=True)))
+        first = length3(*(a - b for a, b in zip(self.start, nominal.start, strict=True)))
+        last = length3(*(a - b for a, b in zip(self.at(self.length), nominal.at(nominal.length), strict=True)))
+        turn = length3(*(a - b for a, b in zip(self.axis, nominal.axis, strict=True)))
         return np.maximum(first, last) + self.radius * turn
 
 
@@ -59,23 +59,23 @@ def gap(a: Rod, b: Rod) -> Array:
     the two, so its depth may be a little more than the least shift that parts them.
     """
     apart = [q - p for p, q in zip(a.start, b.start, strict=True)]
-    c = _dot(a.axis, b.axis)
-    ahead_a, ahead_b = _dot(a.axis, apart), _dot(b.axis, apart)
+    c = dot(a.axis, b.axis)
+    ahead_a, ahead_b = dot(a.axis, apart), dot(b.axis, apart)
     sine = 1.0 - c * c
     s = np.clip((ahead_a - c * ahead_b) / np.maximum(sine, 1e-15) * (sine > 1e-15), 0.0, a.length)
     t = np.clip(c * s - ahead_b, 0.0, b.length)
     s = np.clip(c * t + ahead_a, 0.0, a.length)
     between = [w + q * t - p * s for w, p, q in zip(apart, a.axis, b.axis, strict=True)]
-    far = np.maximum(_length3(*between), 1e-12)
+    far = np.maximum(length3(*between), 1e-12)
     n = [w / far for w in between]
-    lean_a, lean_b = _dot(n, a.axis), _dot(n, b.axis)
+    lean_a, lean_b = dot(n, a.axis), dot(n, b.axis)
     flat_a, flat_b = np.sqrt(np.maximum(1.0 - lean_a * lean_a, 0.0)), np.sqrt(np.maximum(1.0 - lean_b * lean_b, 0.0))
-    low = (_dot(n, apart) - np.maximum(a.length * lean_a, 0.0) - a.radius * flat_a
+    low = (dot(n, apart) - np.maximum(a.length * lean_a, 0.0) - a.radius * flat_a
            + np.minimum(b.length * lean_b, 0.0) - b.radius * flat_b)
     across = np.sqrt(np.maximum(sine, 0.0))
     low = np.maximum(low, _end_on(ahead_a, b.length * c, b.radius * across, a.length))
     low = np.maximum(low, _end_on(-ahead_b, a.length * c, a.radius * across, b.length))
-    high = _length3(*(w - (m - p * lean_a) * (a.radius / np.maximum(flat_a, 1e-9))
+    high = length3(*(w - (m - p * lean_a) * (a.radius / np.maximum(flat_a, 1e-9))
                       - (m - q * lean_b) * (b.radius / np.maximum(flat_b, 1e-9))
                       for w, m, p, q in zip(between, n, a.axis, b.axis, strict=True)))
     crossing = (far < a.radius + b.radius) & (np.maximum(np.abs(lean_a), np.abs(lean_b)) < 1e-6)
@@ -93,16 +93,16 @@ def _settle(a: Rod, b: Rod, s: Array, low: Array, unsure: Array) -> None:
     few that are open after _ROUNDS rounds go to that routine.
     """
     whole = len(unsure) > 0.7 * len(low)
-    one, two = (a, b) if whole else (_some(a, unsure), _some(b, unsure))
+    one, two = (a, b) if whole else (some(a, unsure), some(b, unsure))
     y = one.at(s if whole else s[unsure])
     proven = low if whole else low[unsure]
-    p = before = _nearest(one, _nearest(two, y))
+    p = before = nearest(one, nearest(two, y))
     y = p
     for turn in range(_ROUNDS):
-        p = _nearest(one, _nearest(two, y))
-        q = _nearest(two, p)
+        p = nearest(one, nearest(two, y))
+        q = nearest(two, p)
         between = [v - u for u, v in zip(p, q, strict=True)]
-        far = _length3(*between)
+        far = length3(*between)
         n = [w / np.maximum(far, 1e-12) for w in between]
         proven = np.maximum(proven, -_support(one, n, 1.0) - _support(two, n, -1.0))
         if ((far - proven <= AGREE) | (far <= TOUCHING)).all():
@@ -119,24 +119,25 @@ def _settle(a: Rod, b: Rod, s: Array, low: Array, unsure: Array) -> None:
     low[unsure] = proven[unsure] if whole else proven
 
 
-def _some(rod: Rod, index: Array) -> Rod:
+def some(rod: Rod, index: Array) -> Rod:
+    """The cylinders of some trials."""
     return Rod(tuple(c[index] for c in rod.start), tuple(c[index] for c in rod.axis), rod.length[index], rod.radius)
 
 
-def _nearest(rod: Rod, point) -> tuple[Array, Array, Array]:
+def nearest(rod: Rod, point) -> tuple[Array, Array, Array]:
     """The point of each cylinder nearest to a point."""
     w = [p - s for p, s in zip(point, rod.start, strict=True)]
-    along = _dot(w, rod.axis)
+    along = dot(w, rod.axis)
     aside = [c - along * d for c, d in zip(w, rod.axis, strict=True)]
-    keep = np.minimum(rod.radius / np.maximum(_length3(*aside), 1e-12), 1.0)
+    keep = np.minimum(rod.radius / np.maximum(length3(*aside), 1e-12), 1.0)
     depth = np.minimum(np.maximum(along, 0.0), rod.length)
     return tuple(s + d * depth + c * keep for s, d, c in zip(rod.start, rod.axis, aside, strict=True))
 
 
 def _support(rod: Rod, n, sign: float) -> Array:
     """Largest sign n . p over each cylinder."""
-    lean = _dot(n, rod.axis)
-    return (sign * _dot(n, rod.start) + np.maximum(sign * lean * rod.length, 0.0)
+    lean = dot(n, rod.axis)
+    return (sign * dot(n, rod.start) + np.maximum(sign * lean * rod.length, 0.0)
             + rod.radius * np.sqrt(np.maximum(1.0 - lean * lean, 0.0)))
 
 
@@ -146,9 +147,11 @@ def _end_on(first: Array, along: Array, reach: Array, length: Array) -> Array:
     return np.maximum(np.minimum(first, last) - reach - length, -(np.maximum(first, last) + reach))
 
 
-def _dot(a, b) -> Array:
+def dot(a, b) -> Array:
+    """Scalar products of vectors that are kept one array an axis."""
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 
 
-def _length3(x: Array, y: Array, z: Array) -> Array:
+def length3(x: Array, y: Array, z: Array) -> Array:
+    """Lengths of vectors that are kept one array an axis."""
     return np.sqrt(x * x + y * y + z * z)

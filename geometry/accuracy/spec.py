@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.accuracy.built import Built
+from geometry.accuracy.ramp_built import ramp_of
 from geometry.vectors import Vec3
 
 Only = frozenset[str] | None
@@ -44,13 +45,15 @@ class Reach:
     `rods` (r,): no point of a built drilling is farther from its place than this.
     `slopes` (r,): how far an axis turns, as a length a mm. `template` is the
     shift of any point of the template by its place and its paper, `follow` how
-    far any wall is grown or shrunk, and the stops of blind slots.
+    far any wall is grown or shrunk, and the stops of blind slots. `ramps`: no
+    point of a filed ramp is farther from its place than this.
     """
 
     rods: np.ndarray
     slopes: np.ndarray
     template: float
     follow: float
+    ramps: float = 0.0
 
     @property
     def wall(self) -> float:
@@ -60,7 +63,7 @@ class Reach:
     @classmethod
     def endless(cls, count: int) -> Reach:
         """Nothing is left out: every clearance is measured against everything."""
-        return cls(np.full(count, _ENDLESS), np.full(count, _ENDLESS), _ENDLESS, _ENDLESS)
+        return cls(np.full(count, _ENDLESS), np.full(count, _ENDLESS), _ENDLESS, _ENDLESS, _ENDLESS)
 
 
 FAINT = 0.01
@@ -79,10 +82,12 @@ def reach_of(built: Built, nominal: Built, size: float) -> Reach:
     stretch = np.maximum(np.abs(built.row(rows.paper[0])), np.abs(built.row(rows.paper[1])))
     shift = np.hypot(built.row(rows.place[0]), built.row(rows.place[1])) / np.maximum(1.0 - stretch, 0.5)
     walls = [np.abs(built.row(row)).max() for row in (rows.outline, *rows.slots.values(), *rows.floors.values())]
-    return Reach(rods, slopes, float((shift + 1.1 * stretch * size).max()), float(max(walls)))
+    ramps = max((ramp_of(built, id).strayed(ramp_of(nominal, id)) for id in built.model.ramps), default=0.0)
+    return Reach(rods, slopes, float((shift + 1.1 * stretch * size).max()), float(max(walls)), ramps)
 
 
 def widest(reaches: list[Reach]) -> Reach:
     """The reach of several lots of trials together."""
     return Reach(np.maximum.reduce([r.rods for r in reaches]), np.maximum.reduce([r.slopes for r in reaches]),
-                 max(r.template for r in reaches), max(r.follow for r in reaches))
+                 max(r.template for r in reaches), max(r.follow for r in reaches),
+                 max(r.ramps for r in reaches))

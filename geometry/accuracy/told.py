@@ -7,8 +7,7 @@ from geometry.checks.snags import Snag
 NOT_SIMULATED = frozenset({
     "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "buttons", "button-to-wood", "no-mark",
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
-    "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through", "hole-to-ramp",
-    "ramp-to-outline", "ramp-to-nut",
+    "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through",
     "string-to-post", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"})
 """Hardware, strings, blank, rack and router: kinds of snag that nothing the shop's errors are modelled to change."""
 

@@ -54,7 +54,7 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
         hole = item.hole_of[i]
         if hole not in worst or needed - measured > worst[hole].lacks:
             worst[hole] = Snag(
-                "hole-to-ramp", grade(measured), (item.id, opening.id), _look_at(drilling, cut), measured, needed,
+                "hole-to-ramp", grade(measured), (item.id, opening.id), look_at(drilling, cut), measured, needed,
                 gap_text(name(drilling), say("ramp of {slot}", slot=opening.id), measured, needed),
                 say("Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.", slot=opening.id),
                 push=v.scale(out.plan, needed - measured) if v.norm(out.plan) > TOUCH else None)
@@ -67,7 +67,7 @@ def _at_its_height(drilling: Drilling, cut: RampCut, needed: float) -> bool:
     return top - cut.reach * cut.slope < needed
 
 
-def _look_at(drilling: Drilling, cut: RampCut) -> tuple[float, float, float]:
+def look_at(drilling: Drilling, cut: RampCut) -> tuple[float, float, float]:
     """Between the drilling's axis and the nearest place of the ramp's middle line."""
     line = shapely.LineString([cut.start, v.along(cut.start, cut.axis, cut.length)])
     axis = shapely.LineString([plan(drilling.start), plan(drilling.end)])

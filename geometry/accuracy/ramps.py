@@ -1,0 +1,163 @@
+"""Clearances of ramps: drillings below and beside them, the outline beside them and the nut before them."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.accuracy.built import Built, Model, RampErrors
+from geometry.accuracy.chords import Chords, inside
+from geometry.accuracy.ramp_built import ramp_of
+from geometry.accuracy.rods import Array
+from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.accuracy.wedges import from_the_face, wedge_gap
+from geometry.checks.hole_walls import wanted_to_slot
+from geometry.checks.items import plan
+from geometry.checks.ramp_edges import BESIDE
+from geometry.checks.ramp_walls import look_at
+from geometry.checks.side_walls import first_on_the_way
+from geometry.checks.snags import NUT, OUTLINE
+from geometry.checks.words import sort_of
+from geometry.solids.drilling import Drilling
+from geometry.solids.ramp_gap import from_ramp
+from geometry.solids.ramps import RampCut
+from geometry.solids.walls import Wall
+from geometry.strings.ramps import NUT_AIR
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2, Vec3
+
+
+@dataclass(frozen=True, slots=True)
+class _FromRamp:
+    """Drillings of one hole to a ramp: of each whether it is open at the face, and the nominal way apart in the ramp's frame."""
+
+    ramp: str
+    parts: tuple[tuple[int, bool, Vec3], ...]
+
+    def __call__(self, built: Built) -> Array:
+        ramp = ramp_of(built, self.ramp)
+        return np.minimum.reduce([(from_the_face if open_ else wedge_gap)(ramp.rod(built.rod(i)), ramp, way)
+                                  for i, open_, way in self.parts])
+
+
+@dataclass(frozen=True, slots=True)
+class _Beside:
+    """Wood between a ramp and the outline: corners of the ramp to chords, corners of the outline to the ramp's sides."""
+
+    ramp: str
+    corners: tuple[tuple[int, Chords], ...]
+    points: tuple[Vec2, ...]
+    follow: int
+
+    def __call__(self, built: Built) -> Array:
+        ramp = ramp_of(built, self.ramp)
+        corners = ramp.corners
+        found = [inside(chords, *built.on_template(*corners[k])) for k, chords in self.corners]
+        found += [ramp.aside(*ramp.seen(*built.off_template(*point))) for point in self.points]
+        return np.minimum.reduce(found) + built.row(self.follow)
+
+
+@dataclass(frozen=True, slots=True)
+class _Before:
+    """Flat face between the nut line, which is marked on the wood, and a ramp."""
+
+    ramp: str
+
+    def __call__(self, built: Built) -> Array:
+        return np.minimum(*(y for _, y in ramp_of(built, self.ramp).corners[:2]))
+
+
+def ramp_edge_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
+    """Clearances of every ramp to the outline and the nut line that can come under what is wanted."""
+    return [spec for id, ramp in model.ramps.items() if only is None or id in only
+            for spec in _outline(model, reach, ramp) + _nut(model, reach, ramp)]
+
+
+def drilling_ramp_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
+    """Clearances of every hole to every ramp that can come under a margin; of a hole the worst drilling."""
+    return [spec for ramp in model.ramps.values() for spec in _drillings(model, reach, ramp, only)]
+
+
+def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
+    shape, outline = Wall(ramp.cut.path()), model.scene.outline
+    whole = Chords.of(outline)
+    # What lies at the nut line is the other clearance's.
+    chords = whole.picked(np.maximum(whole.a[:, 1], whole.b[:, 1]) > TOUCH)
+    if not len(chords) or not shapely.intersects(shape.area, outline.area):
+        return []
+    far, strays = shapely.distance(chords.lines, shape.area), reach.ramps + reach.wall
+    least = float(far.min())
+    if least - strays > BESIDE + FAINT:
+        return []
+    corners = []
+    for k, corner in enumerate(_corners(ramp.cut)):
+        mine = chords.beside(shapely.Point(corner), strays)
+        if float(shapely.distance(mine.lines, shapely.Point(corner)).min()) <= least + 2 * strays + FAINT or least <= 0:
+            corners.append((k, mine))
+    points = np.unique(np.concatenate([chords.a, chords.b]), axis=0)
+    points = points[points[:, 1] > TOUCH]
+    near = points[shapely.distance(shapely.points(points), shape.area) <= least + 2 * strays + FAINT]
+    (x, y), (u, w) = shapely.shortest_line(chords.lines[int(np.argmin(far))], shape.area).coords
+    template = model.template
+    rows = {*_rows(model, ramp), template.outline}
+    return [Spec("ramp-to-outline", (ramp.opening.id, OUTLINE), (), ((x + u) / 2, (y + w) / 2, 0.0), BESIDE,
+                 tuple(sorted(rows)),
+                 _Beside(ramp.opening.id, tuple(corners), tuple(map(tuple, near.tolist())), template.outline))]
+
+
+def _nut(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
+    low = min(_corners(ramp.cut)[:2], key=lambda p: p[1])
+    if low[1] - reach.ramps > NUT_AIR + FAINT:
+        return []
+    return [Spec("ramp-to-nut", (ramp.opening.id, NUT), (), (*low, 0.0), NUT_AIR, tuple(sorted(_rows(model, ramp))),
+                 _Before(ramp.opening.id))]
+
+
+def _drillings(model: Model, reach: Reach, ramp: RampErrors, only: Only) -> list[Spec]:
+    cut, opening, margins = ramp.cut, ramp.opening, model.scene.layout.margins
+    taken = shapely.Polygon(_corners(cut))
+    groups: dict[tuple[str, float], list[tuple[float, int, Vec3]]] = defaultdict(list)
+    for i, recipe in enumerate(model.recipes):
+        d, owner = recipe.drilling, model.owners[i]
+        if owner.what == "pin" or (only is not None and d.of not in only):
+            continue
+        needed, strays = wanted_to_slot(d, margins), float(reach.rods[i]) + reach.ramps
+        if shapely.LineString([plan(d.start), plan(d.end)]).distance(taken) - d.radius - strays > needed + FAINT:
+            continue
+        if sort_of(d) == "side bore" and first_on_the_way(d, d.depth, model.scene.openings) is opening:
+            continue
+        out = from_ramp(d, cut)
+        if -out.depth - strays <= needed + FAINT:
+            groups[d.hole, needed].append((-out.depth, i, out.way))
+    specs = []
+    for (hole, needed), own in groups.items():
+        d = model.recipes[min(own)[1]].drilling
+        rows = _rows(model, ramp) | {row for _, i, _ in own for row in model.rows_of(i)}
+        parts = tuple((i, _open(model.recipes[i].drilling), _seen(cut, way)) for _, i, way in own)
+        specs.append(Spec("hole-to-ramp", (d.of, opening.id), (hole,), look_at(d, cut), needed, tuple(sorted(rows)),
+                          _FromRamp(opening.id, parts)))
+    return specs
+
+
+def _open(d: Drilling) -> bool:
+    """Whether a drilling begins at the face, as a ramp does."""
+    return d.upright and d.direction[2] > 0
+
+
+def _seen(cut: RampCut, way: Vec3) -> Vec3:
+    """A direction in the ramp's frame."""
+    return v.dot(way[:2], cut.axis), v.cross(cut.axis, way[:2]), way[2]
+
+
+def _corners(cut: RampCut) -> list[Vec2]:
+    """As FiledRamp.corners."""
+    return [cut.corner(0.0, -1.0), cut.corner(0.0, 1.0), cut.corner(cut.reach, 1.0), cut.corner(cut.reach, -1.0)]
+
+
+def _rows(model: Model, ramp: RampErrors) -> set[int]:
+    """Rows of all errors that move a ramp."""
+    return {*ramp.paper, *ramp.mark, ramp.stop, ramp.follow, *model.template.paper, *model.template.place}
