@@ -54,9 +54,8 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
 
 
 def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
-    return [(_snag(*row, float(measured.distance[i]), measured.on_a[i], measured.on_b[i]),)
-            if measured.exact[i] and short(float(measured.distance[i]), row[2].button_gap) else ()
-            for i, row in enumerate(rows)]
+    return [(_snag(*row, gap, measured.on_a[i], measured.on_b[i]),) if exact and short(gap, row[2].button_gap) else ()
+            for i, (row, gap, exact) in enumerate(zip(rows, measured.distance.tolist(), measured.exact.tolist(), strict=True))]
 
 
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:

@@ -75,24 +75,36 @@ Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     """Features in their place in a head; where the outline has no place for a tuner, an item without drillings that says why."""
     made = [_made(*seed, outline, blank) for seed in seeds]
-    drillings = [tuple(drilling for hole in holes_ for drilling in hole.drillings) for holes_, _, _ in made]
+    drillings = [tuple([drilling for hole in holes_ for drilling in hole.drillings]) for holes_, _, _ in made]
     # What is told in arrays is told for all at once and handed out in slices.
     solids = Cylinders.of([drilling for own in drillings for drilling in own])
     buttons = Cylinders.made([button for _, button, _ in made if button is not None])
-    low, high = solids.boxes()
+    low, high = _boxes(solids, [len(own) for own in drillings])
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, 0
-    for (feature, *_), own, (holes_, button, rest) in zip(seeds, drillings, made, strict=True):
+    for i, ((feature, *_), own, (holes_, button, rest)) in enumerate(zip(seeds, drillings, made, strict=True)):
         here = slice(at, at + len(own))
         at = here.stop
         if button is not None:
             rest["button"] = buttons.part(slice(button_at, button_at + 1))
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], holes_, own, tuple(i for i, hole in enumerate(holes_) for _ in hole.drillings),
-            solids.part(here), low[here].min(axis=0, initial=math.inf), high[here].max(axis=0, initial=-math.inf),
-            np.flatnonzero(upright[here]), tuple(_RANKS.get(d.role, 0) for d in own), **rest))
+            feature.id, _WHAT[type(feature)], holes_, own, tuple([i for i, hole in enumerate(holes_) for _ in hole.drillings]),
+            solids.part(here), low[i], high[i], upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]), **rest))
     return items
+
+
+def _boxes(solids: Cylinders, many: Sequence[int]) -> tuple[np.ndarray, np.ndarray]:
+    """Corners (n, 3) of the boxes about each group of cylinders that follow each other; lowest above highest for an empty group."""
+    low, high = solids.boxes()
+    ends = np.cumsum([0, *many])[:-1]
+    if all(many):
+        return np.minimum.reduceat(low, ends), np.maximum.reduceat(high, ends)
+    out = np.full((len(many), 3), math.inf), np.full((len(many), 3), -math.inf)
+    some = np.flatnonzero(many)
+    if some.size:
+        out[0][some], out[1][some] = np.minimum.reduceat(low, ends[some]), np.maximum.reduceat(high, ends[some])
+    return out
 
 
 def _made(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row | None, outline: Loop,
@@ -134,8 +146,9 @@ def _plate(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, ...]
     seat = pattern.seat
     half = seat.across / 2
     level = thickness if frame.mount == "face" else 0.0
-    return tuple(frame.at(u, v, level) for u, v in (
-        (seat.before, -half), (seat.before, half), (-seat.behind, half), (-seat.behind, -half)))
+    before, behind = seat.before, -seat.behind
+    return (frame.at(before, -half, level), frame.at(before, half, level), frame.at(behind, half, level),
+            frame.at(behind, -half, level))
 
 
 def plan(point: Vec3) -> Vec2:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from itertools import chain
 from typing import Any, Generic, TypeVar
 
-from geometry.solids.nearby import Boxes, boxes_near, boxes_near_each_other
+from geometry.solids.nearby import Boxes, boxes_near_each_other, boxes_near_some
 
 _Kept = TypeVar("_Kept")
 
@@ -202,8 +202,7 @@ def _followed(known: Pairs, items: Sequence[Any], changed: list[int], made: Boxe
     low[changed], high[changed] = made
     gone = set(changed)
     found = {pair: one for pair, one in known.found.items() if pair[0] not in gone and pair[1] not in gone}
-    near = {(min(changed[i], k), max(changed[i], k))
-            for i, k in zip(*(side.tolist() for side in boxes_near(made, (low, high), reach)), strict=True)}
+    near = {(min(i, k), max(i, k)) for i, k in boxes_near_some(changed, (low, high), reach)}
     return Pairs(items, known.others, (low, high), found, sorted(near))
 
 

@@ -69,9 +69,9 @@ def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:
 
 
 def _told(rows: Sequence[tuple[Run, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
-    return [(_snag(run, item, gap, on, there, margins.string_air),) if short(gap, margins.string_air) else ()
-            for (run, item, margins), gap, on, there in zip(rows, measured.distance.tolist(), measured.on_a, measured.on_b,
-                                                            strict=True)]
+    return [(_snag(run, item, gap, measured.on_a[i], measured.on_b[i], margins.string_air),)
+            if short(gap, margins.string_air) else ()
+            for i, ((run, item, margins), gap) in enumerate(zip(rows, measured.distance.tolist(), strict=True))]
 
 
 def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarray, needed: float) -> Snag:

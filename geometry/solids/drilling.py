@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from geometry import vectors as v
@@ -90,16 +91,11 @@ _last: tuple[Headstock | None, tuple[Hole, ...]] = (None, ())
 def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
     found: list[Hole] = []
     for tuner in layout.tuners:
-        pattern = layout.pattern(tuner.pattern)
-        by_axis: dict[tuple[float, float], list[Bore]] = {}
-        for bore in pattern.bores:
-            by_axis.setdefault(bore.at, []).append(bore)
-        for number, group in enumerate(by_axis.values(), 1):
+        frame = placed[tuner.id]
+        for number, group in enumerate(_by_axis(layout.pattern(tuner.pattern).bores), 1):
             hole = f"{tuner.id}.{number}"
-            wide_first = sorted(group, key=lambda bore: -bore.diameter)
-            found.append(Hole(hole, tuner.id, tuple(
-                _tuner_drilling(layout, placed[tuner.id], bore, hole, step)
-                for step, bore in enumerate(wide_first, 1))))
+            found.append(Hole(hole, tuner.id, tuple([
+                _tuner_drilling(layout, frame, bore, hole, step) for step, bore in enumerate(group, 1)])))
     for single in layout.holes:
         found.append(Hole(single.id, single.id, (_upright(
             layout, f"{single.id}.1", single.id, single.id, "hole", "hole", single.diameter, single.at,
@@ -111,12 +107,23 @@ def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
     return tuple(found)
 
 
+def _by_axis(bores: Sequence[Bore]) -> list[list[Bore]]:
+    """Bores by the axis that they share, widest first."""
+    by_axis: dict[tuple[float, float], list[Bore]] = {}
+    for bore in bores:
+        by_axis.setdefault(bore.at, []).append(bore)
+    return [sorted(group, key=lambda bore: -bore.diameter) if len(group) > 1 else group for group in by_axis.values()]
+
+
+_PARALLEL = math.sin(math.radians(1))
+
+
 def square_edge_reach(layout: Headstock, side: Side, point: Vec3, outward: Vec3) -> float | None:
     """Distance in mm from a point outwards along an axis to the square edge of the blank.
 
     None when the axis runs along the edge or away from it (within 1 degree of parallel).
     """
-    if abs(outward[0]) < math.sin(math.radians(1)):
+    if abs(outward[0]) < _PARALLEL:
         return None
     reach = (layout.blank.edge_x(side) - point[0]) / outward[0]
     return reach if (outward[0] > 0) == (side == "treble") else None

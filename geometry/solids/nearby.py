@@ -10,6 +10,8 @@ Boxes = tuple[np.ndarray, np.ndarray]
 
 _MANY = 4096
 """pairs from which a tree pays"""
+_FEW = 128
+"""pairs up to which plain numbers are quicker than arrays"""
 
 
 def boxes_near(one: Boxes, two: Boxes, reach: float) -> tuple[np.ndarray, np.ndarray]:
@@ -33,6 +35,22 @@ def boxes_near_each_other(boxes: Boxes, reach: float) -> tuple[np.ndarray, np.nd
     i, k = boxes_near(boxes, boxes, reach)
     once = i <= k
     return i[once], k[once]
+
+
+def boxes_near_some(some: list[int], boxes: Boxes, reach: float) -> list[tuple[int, int]]:
+    """As boxes_near, of some boxes of a group, by their indices, and all boxes of it: (one of the some, any)."""
+    low, high = boxes
+    if len(some) * len(low) > _FEW:
+        i, k = boxes_near((low[some], high[some]), boxes, reach)
+        return [(some[one], two) for one, two in zip(i.tolist(), k.tolist(), strict=True)]
+    rows = list(zip(low.tolist(), high.tolist(), strict=True))
+    found = []
+    for i in some:
+        (x0, y0, z0), (x1, y1, z1) = rows[i]
+        found += [(i, k) for k, ((a0, b0, c0), (a1, b1, c1)) in enumerate(rows)
+                  if x0 - a1 <= reach and a0 - x1 <= reach and y0 - b1 <= reach and b0 - y1 <= reach
+                  and z0 - c1 <= reach and c0 - z1 <= reach]
+    return found
 
 
 def _flat(boxes: Boxes, by: float) -> np.ndarray:
