@@ -27,8 +27,8 @@ class _Left:
     """mask"""
     sides: int
     """mask"""
-    own: tuple[tuple[int, tuple[Point, ...], int, int, int], ...]
-    """(machine, points, tree over bit and table, tree with side, mask of sides)"""
+    own: tuple[tuple[int, int, tuple[Point, ...], int, int, int, int], ...]
+    """(machine, mask of its set-ups, points, tree over bit and table, tree with side, mask of sides, mask of the sides left to others)"""
 
 
 class Bound:
@@ -45,11 +45,14 @@ class Bound:
         self._points: list[Point] = []
         self._machine: list[int] = []
         self._read()
+        self._on = [1 << next(value for slot, value in pairs if slot == self._machine_slot) for pairs in task.demands]
+        """for each set-up the mask of its machine's value"""
         every = range(len(self._points))
         self._flat = [[self._apart(i, j, 0) for j in every] for i in every]
         self._full = [[self._apart(i, j, self._side_weight) for j in every] for i in every]
         self._known: dict[tuple[int, Held], int] = {}
         self._left: dict[int, _Left] = {}
+        self._nears: dict[tuple[int, int, int, int], tuple[int, int]] = {}
         self._trees: dict[tuple[int, int], tuple[tuple[Point, ...], int, int, int]] = {}
 
     def __call__(self, done: int, held: Held) -> int:
@@ -66,33 +69,34 @@ class Bound:
         total = self._values(left.machines, held[self._machine_slot], self._machine_weight)
         side = -1 if self._side_slot is None else held[self._side_slot]
         best = self._values(left.sides, side, self._side_weight)
-        for machine, points, flat, full, sides in left.own:
-            bit, table, bit_weight, table_weight = self._holds(machine, held)
-            near_flat = near_full = None
-            for b, t, s in points:
-                cost = (bit_weight if b >= 0 and b != bit else 0) + (table_weight if t >= 0 and t != table else 0)
-                if near_flat is None or cost < near_flat:
-                    near_flat = cost
-                if s >= 0 and s != side:
-                    cost += self._side_weight
-                if near_full is None or cost < near_full:
-                    near_full = cost
-            alone = flat + near_flat
+        weight, nears = self._side_weight, self._nears
+        for machine, setups, points, flat, full, sides, others in left.own:
+            bit_slot, table_slot = self._kit[machine]
+            bit = -1 if bit_slot is None else held[bit_slot]
+            table = -1 if table_slot is None else held[table_slot]
+            state = (setups, bit, table, side)
+            near = nears.get(state)
+            if near is None:
+                near = nears[state] = self._near(machine, points, bit, table, side)
+            alone = flat + near[0]
             total += alone
-            others = left.sides & ~sides
-            with_side = full + near_full - alone + self._values(others, side, self._side_weight)
-            best = max(best, with_side)
+            with_side = full + near[1] - alone + weight * (others.bit_count() - (side >= 0 and others >> side & 1))
+            if with_side > best:
+                best = with_side
         return total + best
+
+    def _near(self, machine: int, points: tuple[Point, ...], bit: int, table: int, side: int) -> tuple[int, int]:
+        """Least cost of coming to one of a machine's points: of bit and table, and of these and the side."""
+        bit_weight, table_weight = (0 if slot is None else self._task.weights[slot] for slot in self._kit[machine])
+        flat = [(bit_weight if b >= 0 and b != bit else 0) + (table_weight if t >= 0 and t != table else 0)
+                for b, t, _ in points]
+        return min(flat), min(cost + (self._side_weight if s >= 0 and s != side else 0)
+                              for cost, (_, _, s) in zip(flat, points, strict=True))
 
     @staticmethod
     def _values(mask: int, held: int, weight: int) -> int:
         """Each value left must come up once, the one held already need not."""
         return weight * (mask.bit_count() - (held >= 0 and mask >> held & 1))
-
-    def _holds(self, machine: int, held: Held) -> tuple[int, int, int, int]:
-        bit, table = self._kit[machine]
-        return (-1 if bit is None else held[bit], -1 if table is None else held[table],
-                0 if bit is None else self._task.weights[bit], 0 if table is None else self._task.weights[table])
 
     def _read(self) -> None:
         """The machines with their slots, and every set-up as a point."""
@@ -120,10 +124,10 @@ class Bound:
         for i, group in enumerate(task.groups):
             if group & ~done:
                 own[self._machine[i]] = own.get(self._machine[i], 0) | 1 << i
-                machines |= 1 << next(value for slot, value in task.demands[i] if slot == self._machine_slot)
+                machines |= self._on[i]
                 if self._points[i][2] >= 0:
                     sides |= 1 << self._points[i][2]
-        return _Left(machines, sides, tuple((m, *self._tree(m, mask)) for m, mask in own.items()))
+        return _Left(machines, sides, tuple((m, mask, *(tree := self._tree(m, mask)), sides & ~tree[3]) for m, mask in own.items()))
 
     def _tree(self, machine: int, setups: int) -> tuple[tuple[Point, ...], int, int, int]:
         known = self._trees.get((machine, setups))

@@ -66,36 +66,28 @@ def _worth(node: _Node) -> tuple[int, int]:
     return node.cost, node.against_habit
 
 
-def _next(task: Task, node: _Node, setup: int) -> _Node:
-    cost, held = task.step(node.held, setup)
-    done = task.closed(node.done, setup)
-    against, fresh = node.against_habit, done & ~node.done
-    while fresh:
-        low = fresh & -fresh
-        against += (task.earlier[low.bit_length() - 1] & ~done).bit_count()
-        fresh ^= low
-    return _Node(done, held, node.cost + cost, against, setup, node)
-
-
 def _beam(task: Task, least: Bound, width: int, most: int | None) -> _Node | None:
     """The best of `width` orders grown side by side; None when all of them would cost more than `most`."""
     level = [_Node(0, task.start, 0, 0, -1, None)]
     width = max(4, min(width, 20 * width // len(task.groups)))
     best: _Node | None = None
+    everything = task.all
     while level:
         found: dict[tuple[int, Held], tuple[tuple[int, int], _Node]] = {}
         for node in level:
             for setup in task.free(node.done):
-                made = _next(task, node, setup)
-                worth = (made.cost + least(made.done, made.held), made.against_habit)
+                cost, held = task.step(node.held, setup)
+                done, against = task.work(node.done, setup)
+                cost, against = node.cost + cost, node.against_habit + against
+                worth = (cost + least(done, held), against)
                 if most is not None and worth[0] > most or best is not None and worth >= (best.cost, best.against_habit):
                     continue
-                if made.done == task.all:
-                    best = made
+                if done == everything:
+                    best = _Node(done, held, cost, against, setup, node)
                     continue
-                key = (made.done, made.held)
+                key = (done, held)
                 if key not in found or worth < found[key][0]:
-                    found[key] = (worth, made)
+                    found[key] = (worth, _Node(done, held, cost, against, setup, node))
         level = [node for _, node in sorted(found.values(), key=lambda entry: entry[0])[:width]]
     return best
 
@@ -106,6 +98,7 @@ def _best_first(task: Task, least: Bound, known: int, effort: int) -> tuple[int,
     heap: list[tuple[int, int, int, _Node]] = [(least(0, task.start), 0, 0, root)]
     best_cost: dict[tuple[int, Held], int] = {(0, task.start): 0}
     counter = tried = 0
+    everything = task.all
     while heap:
         estimate, _, _, node = heap[0]
         if estimate >= known:
@@ -113,18 +106,23 @@ def _best_first(task: Task, least: Bound, known: int, effort: int) -> tuple[int,
         if tried >= effort:
             return estimate, None
         heapq.heappop(heap)
-        if node.done == task.all:
+        if node.done == everything:
             return node.cost, node
         if best_cost[node.done, node.held] < node.cost:
             continue
         free = task.free(node.done)
         tried += len(free) * len(task.groups)
         for setup in free:
-            made = _next(task, node, setup)
-            key = (made.done, made.held)
-            total = made.cost + least(made.done, made.held)
-            if total < known and made.cost < best_cost.get(key, known + 1):
-                best_cost[key] = made.cost
+            cost, held = task.step(node.held, setup)
+            done, against = task.work(node.done, setup)
+            cost += node.cost
+            key = (done, held)
+            if cost >= best_cost.get(key, known + 1):
+                continue
+            total = cost + least(done, held)
+            if total < known:
+                best_cost[key] = cost
                 counter += 1
-                heapq.heappush(heap, (total, -made.done.bit_count(), counter, made))
+                made = _Node(done, held, cost, node.against_habit + against, setup, node)
+                heapq.heappush(heap, (total, -done.bit_count(), counter, made))
     return known, None

@@ -50,6 +50,8 @@ class Task:
     own: tuple[int, ...]
     """for each set-up the mask of classes with its table setting; 0 where it has no twins"""
     _free: dict[int, list[int]] = field(default_factory=dict, compare=False, repr=False)
+    _worked: dict[tuple[int, int], tuple[int, int]] = field(default_factory=dict, compare=False, repr=False)
+    _steps: dict[tuple[Held, int], tuple[int, Held]] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def all(self) -> int:
@@ -74,14 +76,31 @@ class Task:
             if done == before:
                 return done
 
+    def work(self, done: int, setup: int) -> tuple[int, int]:
+        """(everything done after a set-up, how many classes it does before earlier ones of habit); the same state is
+        met by many ways, so both are remembered."""
+        known = self._worked.get((done, setup))
+        if known is None:
+            after, against = self.closed(done, setup), 0
+            fresh = after & ~done
+            while fresh:
+                low = fresh & -fresh
+                against += (self.earlier[low.bit_length() - 1] & ~after).bit_count()
+                fresh ^= low
+            known = self._worked[done, setup] = after, against
+        return known
+
     def step(self, held: Held, setup: int) -> tuple[int, Held]:
         """(cost, what is held afterwards) of changing to a set-up."""
-        cost, now = 0, list(held)
-        for slot, value in self.demands[setup]:
-            if now[slot] != value:
-                cost += self.weights[slot]
-                now[slot] = value
-        return cost, tuple(now)
+        known = self._steps.get((held, setup))
+        if known is None:
+            cost, now = 0, list(held)
+            for slot, value in self.demands[setup]:
+                if now[slot] != value:
+                    cost += self.weights[slot]
+                    now[slot] = value
+            known = self._steps[held, setup] = cost, tuple(now)
+        return known
 
     def free(self, done: int) -> list[int]:
         """Set-ups in which something can be done, alike ones in their one order."""
