@@ -5,12 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
-from shapely.geometry.base import BaseGeometry
 
 from app.tools.pointer import Done, Gesture, Shown
 from geometry.curves.polygons import parts
 from geometry.drawing import Area, Cross, Disc, Drawing, Mark
-from geometry.drawing.shapes import chain
+from geometry.drawing.shapes import ring_path
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -36,12 +35,8 @@ def propose(layout: Headstock, plan: PinPlan) -> Gesture:
 
 def ghost(plan: PinPlan) -> Drawing:
     """Legal places as areas, the pins as circles with a cross."""
-    marks: list[Mark] = [Area(_ring(part.exterior), "template board", "", tuple(_ring(hole) for hole in part.interiors))
+    marks: list[Mark] = [Area(ring_path(part.exterior), "template board", "", tuple(ring_path(hole) for hole in part.interiors))
                          for area in plan.free for part in parts(area)]
     for pin in plan.pins:
         marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole"), Cross(pin.at, pin.diameter / 2 + REACH, "template")]
     return tuple(marks)
-
-
-def _ring(ring: BaseGeometry):
-    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)

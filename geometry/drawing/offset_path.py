@@ -14,7 +14,7 @@ from shapely.geometry import Polygon
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.curves.polygons import grown, parts, polygon
-from geometry.drawing.shapes import chain
+from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
@@ -49,8 +49,7 @@ def offset_path(path: Path, by: float) -> Offset:
 
 
 def _chords(ring) -> Path:
-    points = [(x, y) for x, y in ring.coords[:-1]]
-    return chain(points, closed=True).counter_clockwise()
+    return ring_path(ring).counter_clockwise()
 
 
 def _agrees(exact: Path, area) -> bool:

@@ -14,7 +14,7 @@ from geometry.drawing.grain import grain_marks
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.router_marks import waste_marks
-from geometry.drawing.shapes import chain, straight
+from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot, loop_path, slot_path
 from geometry.routing import RoutingPlan, SlotPlan, Waste
@@ -65,12 +65,11 @@ def left_marks(plan: SlotPlan) -> list[Mark]:
         return []
     marks: list[Mark] = []
     for patch in plan.best.left:
-        ring = list(patch.area.exterior.coords)[:-1]
-        marks.append(Area(chain(ring, closed=True), "left standing", plan.of))
+        marks.append(Area(ring_path(patch.area.exterior), "left standing", plan.of))
         marks += [Stroke(straight(a, b), "left standing", plan.of) for a, b in hatching(patch.area)]
         marks.append(_depth(patch, plan.of, mm(patch.depth)))
     for patch in plan.best.reached.lost:
-        marks.append(Area(chain(list(patch.area.exterior.coords)[:-1], closed=True), "spoiled", plan.of))
+        marks.append(Area(ring_path(patch.area.exterior), "spoiled", plan.of))
         marks.append(_depth(patch, plan.of, say("rounded by {depth}", depth=mm(patch.depth))))
     return marks
 

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from shapely.geometry import Polygon
-
-from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark
-from geometry.drawing.shapes import chain
+from geometry.drawing.shapes import ring_path
 from geometry.routing.plan import SlotPlan
 from geometry.routing.waste import Waste
 
@@ -19,8 +16,8 @@ def plan_marks(plan: SlotPlan) -> Drawing:
     marks: list[Mark] = []
     if plan.best is not None:
         for patch in (*plan.best.reached.left, *plan.best.reached.lost):
-            marks.append(Area(_ring(patch.area.exterior), "left standing", plan.of,
-                              tuple(_ring(hole) for hole in patch.area.interiors)))
+            marks.append(Area(ring_path(patch.area.exterior), "left standing", plan.of,
+                              tuple(ring_path(hole) for hole in patch.area.interiors)))
     if isinstance(plan.waste, Waste):
         marks += waste_marks(plan.waste)
     return tuple(marks)
@@ -30,7 +27,3 @@ def waste_marks(waste: Waste) -> Drawing:
     """A circle and a pricking mark for each hole, in order."""
     return tuple(mark for centre in waste.centres for mark in (
         Disc(centre, waste.drill.diameter / 2, "hole", waste.slot), Cross(centre, ARM, "cross", waste.slot)))
-
-
-def _ring(ring: Polygon) -> Path:
-    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)

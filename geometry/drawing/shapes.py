@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import shapely
+
 from geometry.curves import Line, Path
 from geometry.vectors import Vec2
 
@@ -20,6 +22,11 @@ def chain(points: Sequence[Vec2], closed: bool = False) -> Path:
     """
     ends = [*points[1:], points[0]] if closed else points[1:]
     return Path(tuple(Line(a, b) for a, b in zip(points, ends, strict=False)), closed)
+
+
+def ring_path(ring: shapely.LinearRing) -> Path:
+    """A ring of the polygon library as a closed path of straight lines (mm), its numbers plain ones."""
+    return chain([(x, y) for x, y in shapely.get_coordinates(ring).tolist()[:-1]], closed=True)
 
 
 def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:

@@ -49,5 +49,5 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
 
 def _mirrored(area: shapely.Geometry, style: str, owner: str) -> list[Mark]:
     def ring(line: shapely.LinearRing):
-        return chain([(-x, y) for x, y in line.coords[:-1]], closed=True)
+        return chain([(-x, y) for x, y in shapely.get_coordinates(line).tolist()[:-1]], closed=True)
     return [Area(ring(part.exterior), style, owner, tuple(ring(hole) for hole in part.interiors)) for part in parts(area)]

@@ -12,7 +12,7 @@ from geometry.drawing.marks import Area, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES
 from geometry.drawing.ramp_section import flat_plans, flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span
-from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import folded, strip, waste_strip
 from geometry.drawing.wood_section import cut_spans, level_cut, slot_cuts, upright_cut
 from geometry.drawing.wood_state import face_area
@@ -69,7 +69,7 @@ def removed_in_section(layout: Headstock, op: Operation, before: WoodState, afte
     for slot, own, then in zip(layout.slots, before.slots, after.slots, strict=True):
         if own != then:
             taken = _solid(cut_spans(slot_cuts(slot, then, thick), line)) - _solid(cut_spans(slot_cuts(slot, own, thick), line))
-            marks += [Area(_ring(part.exterior), STYLE, slot.id) for part in parts(taken)]
+            marks += [Area(ring_path(part.exterior), STYLE, slot.id) for part in parts(taken)]
     if op.kind in ("ramp", "flat"):
         return (*marks, *_by_hand_in_section(layout, op, before, line, spans))
     for low, high in line.spans(face - face_area(layout, after)):
@@ -139,23 +139,19 @@ def _by_hand_in_section(layout: Headstock, op: Operation, before: WoodState, lin
     thick = layout.blank.thickness
     if op.kind == "flat":
         wood = _solid([(*span, 0.0, thick) for span in spans])
-        return [Area(_ring(part.exterior), STYLE, of) for of, shape in flat_sections(layout, line, set(op.features))
+        return [Area(ring_path(part.exterior), STYLE, of) for of, shape in flat_sections(layout, line, set(op.features))
                 for part in parts(polygon(shape) & wood)]
     marks: list[Mark] = []
     for slot, own in zip(layout.slots, before.slots, strict=True):
         if slot.id in op.features:
             gone = _solid(cut_spans(slot_cuts(slot, own, thick), line))
-            marks += [Area(_ring(part.exterior), STYLE, slot.id) for shape in ramp_sections(slot, line, thick)
+            marks += [Area(ring_path(part.exterior), STYLE, slot.id) for shape in ramp_sections(slot, line, thick)
                       for part in parts(polygon(shape) - gone)]
     return marks
 
 
 def _rings(area: BaseGeometry, owner: str) -> list[Area]:
-    return [Area(_ring(part.exterior), STYLE, owner, tuple(_ring(hole) for hole in part.interiors)) for part in parts(area)]
-
-
-def _ring(ring: shapely.LinearRing) -> Path:
-    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)
+    return [Area(ring_path(part.exterior), STYLE, owner, tuple(ring_path(hole) for hole in part.interiors)) for part in parts(area)]
 
 
 def _solid(cuts: list[tuple[float, float, float, float]]) -> BaseGeometry:

@@ -12,14 +12,14 @@ import shapely
 from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from geometry.curves import Path, circle
+from geometry.curves import circle
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.section_cut import slot_area
-from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
 from geometry.saying import say
@@ -177,17 +177,13 @@ def _face(layout: Headstock, state: WoodState) -> list[Mark]:
         else:
             marks.append(Area(path, "wood", "outline", walls))
         marks += [Stroke(path, "outline", "outline")] if flats is None else [
-            Stroke(_ring(part.exterior), "outline", "outline") for part in parts(polygon(path) - flats)]
+            Stroke(ring_path(part.exterior), "outline", "outline") for part in parts(polygon(path) - flats)]
     return marks
 
 
 def _areas(area: BaseGeometry, style: str, owner: str) -> list[Mark]:
-    return [Area(_ring(part.exterior), style, owner, tuple(_ring(ring) for ring in part.interiors))
+    return [Area(ring_path(part.exterior), style, owner, tuple(ring_path(ring) for ring in part.interiors))
             for part in parts(area)]
-
-
-def _ring(ring) -> Path:
-    return chain([(x, y) for x, y in ring.coords[:-1]], closed=True)
 
 
 def _slot(slot: Slot, own: SlotState, marked: bool) -> list[Mark]:
