@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from itertools import chain
+from itertools import chain, compress
+from operator import is_not
 from typing import Any, Generic, TypeVar
 
 from geometry.solids.nearby import Boxes, boxes_near_each_other, boxes_near_some
@@ -58,11 +59,12 @@ class _Each:
 
     def followed(self, items: Sequence[Any], changed: list[int], made: Sequence[Any]) -> _Each:
         """The same after the items at some places have changed, for which something else was made."""
-        results = self.results.copy()
+        results, flat = self.results.copy(), self._flat
         for place, result in zip(changed, made, strict=True):
+            # Nothing there before and nothing now: what follows from all of them stays the same object.
+            if result or results[place]:
+                flat = None
             results[place] = result
-        # Nothing there before and nothing now: what follows from all of them stays the same object.
-        flat = None if any(results[place] or self.results[place] for place in changed) else self._flat
         return _Each(items, self.others, results, flat)
 
 
@@ -190,7 +192,7 @@ class Memo:
         if one is not items or two is not before:
             places = None
             if len(items) == len(before):
-                places = [place for place, (new, old) in enumerate(zip(items, before, strict=True)) if new is not old]
+                places = list(compress(range(len(items)), map(is_not, items, before)))
                 places = places if 2 * len(places) <= len(items) else None
             self._compared = items, before, places
         return places

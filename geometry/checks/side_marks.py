@@ -24,7 +24,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     layout = scene.layout
     yield from scene.memo.snags(_own, scene.items, layout.blank, layout.margins, layout.rack.press)
     level = scene.memo.snags(_level, scene.items, layout.blank.thickness)
-    yield from scene.memo.of(_shared, level)
+    for group in scene.memo.of(_shared, level):
+        yield scene.memo.of(_note, *group)
 
 
 def _own(item: Item, blank: Blank, margins: Margins, press: DrillPress) -> tuple[Snag, ...]:
@@ -88,20 +89,23 @@ def _level(item: Item, thickness: float) -> tuple[tuple[float, Item], ...]:
     return ((tilt_of(item.frame), item),) if level else ()
 
 
-def _shared(tilts: tuple[tuple[float, Item], ...]) -> tuple[Snag, ...]:
-    """One note for each table setting that bores of both sides share; exact only at half the thickness."""
-    level = sorted(((tilt, n, item) for n, (tilt, item) in enumerate(tilts)), key=lambda entry: entry[:2])
+def _shared(tilts: tuple[tuple[float, Item], ...]) -> list[list[tuple[float, Item]]]:
+    """For each table setting that bores of both sides share: the least tilted of them, then all, in the order of the tuners."""
+    level = sorted(enumerate(tilts), key=lambda entry: (entry[1][0], entry[0]))
     found, at = [], 0
     while at < len(level):
         end = at
-        while end < len(level) and level[end][0] - level[at][0] <= _SAME_TILT:
+        while end < len(level) and level[end][1][0] - level[at][1][0] <= _SAME_TILT:
             end += 1
-        group = [item for _, _, item in sorted(level[at:end], key=lambda entry: entry[1])]
-        if len({item.frame.side for item in group}) == 2:
-            ids = tuple(item.id for item in group)
-            found.append(Snag("shared-tilt", NOTE, ids, group[0].frame.origin, math.degrees(level[at][0]), None,
-                              say("{ids} share a tilt of {level} degrees.",
-                                  ids=first(listed(ids)), level=degrees(math.degrees(level[at][0]))),
-                              say("Keep the table set and turn the blank over about the centreline."), "deg"))
+        if len({item.frame.side for _, (_, item) in level[at:end]}) == 2:
+            found.append([level[at][1], *(entry for _, entry in sorted(level[at:end], key=lambda entry: entry[0]))])
         at = end
-    return tuple(found)
+    return found
+
+
+def _note(least: tuple[float, Item], *bores: tuple[float, Item]) -> Snag:
+    """One note for a table setting that bores of both sides share; exact only at half the thickness."""
+    ids, tilt = tuple(item.id for _, item in bores), math.degrees(least[0])
+    return Snag("shared-tilt", NOTE, ids, bores[0][1].frame.origin, tilt, None,
+                say("{ids} share a tilt of {level} degrees.", ids=first(listed(ids)), level=degrees(tilt)),
+                say("Keep the table set and turn the blank over about the centreline."), "deg")

@@ -43,9 +43,10 @@ def _boxes(things: Sequence[Run | Item]) -> Boxes:
     low, high = np.full((len(things), 3), np.inf), np.full((len(things), 3), -np.inf)
     runs = [i for i, thing in enumerate(things) if isinstance(thing, Run)]
     posts = [i for i, thing in enumerate(things) if isinstance(thing, Item) and thing.frame is not None]
-    for some, solids in ((runs, string_solids), (posts, post_solids)):
-        if some:
-            low[some], high[some] = solids([things[i] for i in some]).boxes()
+    solids = [made([things[i] for i in some]) for some, made in ((runs, string_solids), (posts, post_solids)) if some]
+    if solids:
+        some = runs + posts
+        low[some], high[some] = Cylinders.joined(solids).boxes()
     return low, high
 
 
