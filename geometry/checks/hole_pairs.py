@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache, partial
-from itertools import combinations, compress
+from itertools import chain, combinations, compress
 
 import numpy as np
 
@@ -55,20 +55,24 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
     needed: list[float] = []
     owner: list[tuple[int, int, int]] = []
     solids: list[Cylinders] = []
-    offset = 0
+    starts: dict[int, int] = {}
+    count = 0
+    for item in chain.from_iterable((one, two) for one, two, _ in rows):
+        if id(item) not in starts:
+            starts[id(item)] = count
+            solids.append(item.solids)
+            count += len(item.drillings)
     for row, (one, two, margins) in enumerate(rows):
-        solids += [one.solids, two.solids]
-        second = offset + len(one.drillings)
+        first, second = starts[id(one)], starts[id(two)]
         by_rank = (margins.bore_bore, margins.screw_any, margins.pin_any)
         couples, ranks = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
         if not one.what == two.what == "tuner":
             kept = [not _meant(one.drillings[i], two.drillings[k]) for i, k in couples]
             couples, ranks = tuple(compress(couples, kept)), tuple(compress(ranks, kept))
-        left += [offset + i for i, _ in couples]
+        left += [first + i for i, _ in couples]
         right += [second + k for _, k in couples]
         needed += [by_rank[rank] for rank in ranks]
         owner += [(row, i, k) for i, k in couples]
-        offset = second + len(two.drillings)
     together, wish = Cylinders.joined(solids), np.array(needed)
     return Asked(together.pick(np.array(left, dtype=int)), together.pick(np.array(right, dtype=int)), wish,
                  partial(_told, rows, owner, wish))

@@ -60,7 +60,7 @@ def ray_hit(segment: Segment, t: float, start: Vec2, way: Vec2, rough: float) ->
     if isinstance(segment, Line):
         return rough
     for _ in range(12):
-        p, d, _ = _jet(segment, t)
+        p, d = _moving(segment, t)
         aside, slope = v.cross(way, v.sub(p, start)), v.cross(way, d)
         if slope == 0:
             return rough
@@ -68,7 +68,7 @@ def ray_hit(segment: Segment, t: float, start: Vec2, way: Vec2, rough: float) ->
         t -= step
         if abs(step) < 1e-14:
             break
-    return v.dot(way, v.sub(_jet(segment, t)[0], start)) if -1e-9 <= t <= 1 + 1e-9 else rough
+    return v.dot(way, v.sub(segment.point(t), start)) if -1e-9 <= t <= 1 + 1e-9 else rough
 
 
 def _settle(a: Segment, s: float, b: Segment, t: float) -> tuple[float, Vec2, Vec2, float, float]:
@@ -115,6 +115,15 @@ def _step(slope_s: float, slope_t: float, bend_s: float, bend_t: float, both: fl
     if free_s and free_t:
         return (step_s, 0.0) if abs(step_s) * math.sqrt(speed_s) >= abs(step_t) * math.sqrt(speed_t) else (0.0, step_t)
     return step_s, step_t
+
+
+def _moving(segment: Segment, t: float) -> tuple[Vec2, Vec2]:
+    """Point and first derivative at t of what is no line."""
+    p = segment.point(t)
+    if isinstance(segment, Arc):
+        out, k = v.sub(p, segment.centre), segment.sweep
+        return p, (-out[1] * k, out[0] * k)
+    return p, segment.derivative(t)
 
 
 def _jet(segment: Segment, t: float) -> tuple[Vec2, Vec2, Vec2]:

@@ -54,12 +54,12 @@ class Dive:
         """Unit direction of the string in plan, from the nut on."""
         return v.unit(v.sub(self.run.post, self.run.nut))
 
-    @property
+    @cached_property
     def slope(self) -> float:
         """Depth gained for each mm in plan."""
         return (self.run.nut_height - self.run.height) / self.run.length
 
-    @property
+    @cached_property
     def steep(self) -> float:
         """Cosine of the angle between string and face: turns an upright gap into a square one."""
         return 1 / math.hypot(1.0, self.slope)
@@ -68,7 +68,7 @@ class Dive:
         """The string's middle at a plan distance from the nut."""
         return (*v.along(self.run.nut, self.way, far), self.slope * far - self.run.nut_height)
 
-    @property
+    @cached_property
     def surfaces(self) -> float:
         """Plan distance at which the string's middle comes down to the level of the face; infinite if it never does."""
         return self.run.nut_height / self.slope if self.slope > 0 else math.inf
