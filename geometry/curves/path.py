@@ -36,6 +36,15 @@ class Nearest:
     t: float
 
 
+def _meet(end: Vec2, start: Vec2) -> None:
+    """GeometryError when the end of a segment and the start of the next lie apart."""
+    distance = v.distance(end, start)
+    if distance > TOUCH:
+        raise GeometryError(say("The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm "
+                                "away.",
+                                x=end[0], y=end[1], distance=distance))
+
+
 @dataclass(frozen=True)
 class Path:
     """Segments end to end (mm). `closed` says that the last one ends where the first begins."""
@@ -47,15 +56,14 @@ class Path:
         """GeometryError when there is no segment or two neighbours do not meet (to 1e-6 mm)."""
         if not self.segments:
             raise GeometryError(say("A path needs at least one segment."))
-        pairs = list(zip(self.segments, self.segments[1:], strict=False))
-        if self.closed:
-            pairs.append((self.segments[-1], self.segments[0]))
-        for one, two in pairs:
-            if v.distance(one.end, two.start) > TOUCH:
-                raise GeometryError(
-                    say("The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm "
-                        "away.",
-                        x=one.end[0], y=one.end[1], distance=v.distance(one.end, two.start)))
+        before = self.segments[0].start
+        for segment in self.segments:
+            start = segment.start
+            if start != before:
+                _meet(before, start)
+            before = segment.end
+        if self.closed and before != self.segments[0].start:
+            _meet(before, self.segments[0].start)
 
     # ---- measures -------------------------------------------------------
     @cached_property
