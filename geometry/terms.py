@@ -37,7 +37,8 @@ TERMS = frozenset({
     # what is left out of a drawing that is imported
     "texts", "dimensions", "leaders", "hatches", "filled areas", "points", "unbounded lines", "pictures", "viewports",
     "3-D faces", "solid bodies", "regions", "surfaces", "tables", "foreign contents", "shapes on paper pages",
-    "hidden shapes", "blocks that the file does not hold", "blocks scaled to nothing", "shapes without length",
+    "hidden shapes", "blocks that the file does not hold", "blocks scaled to nothing", "damaged blocks",
+    "shapes without length",
     "shapes with impossible coordinates", "white page backgrounds", "shapes without line or fill",
     "shapes with a broken transform", "references to what the file does not hold",
     # grades of snags

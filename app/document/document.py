@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from PySide6.QtCore import QObject, Signal
 from app.document.book_record import BookRecord
 from app.document.history import History
 from app.formats import headstock
+from app.formats.errors import Unconfirmed
 from app.formats.saving import fingerprint, fingerprint_of
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Book, Headstock, feature_ids
@@ -193,10 +195,17 @@ class Document(QObject):
     def save(self, path: Path) -> bool:
         """Write the layout of record; False when only the version before could not be kept.
 
-        FormatError when it cannot be written; the layout stays as it is, and unsaved.
+        FormatError when it cannot be written; the layout stays as it is, and unsaved. So it does when it is written
+        Unconfirmed, but then what the open file holds is known to be from here.
         """
         layout = self.layout
-        kept = headstock.write(layout, path)
+        try:
+            kept = headstock.write(layout, path)
+        except Unconfirmed:
+            if self.path is not None and os.path.realpath(path) == os.path.realpath(self.path):
+                self.seen = fingerprint(headstock.encode(layout))
+                self.file_changed.emit()
+            raise
         self._saved = layout
         self.path, self.seen = path, fingerprint(headstock.encode(layout))
         self.file_changed.emit()

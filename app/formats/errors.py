@@ -1,4 +1,4 @@
-"""The one exception that a reader or writer of files raises for the maker."""
+"""The exceptions that a reader or writer of files raises for the maker."""
 
 
 class FormatError(ValueError):
@@ -7,3 +7,7 @@ class FormatError(ValueError):
     The message is one sentence: what is wrong, where, and what to do about it.
     It is shown to the maker as it stands, so it names no code and no library.
     """
+
+
+class Unconfirmed(FormatError):
+    """A file whose new bytes are in place, while the disk did not confirm that a loss of power leaves them there."""

@@ -80,7 +80,8 @@ def encode(layout: Headstock) -> bytes:
 def write(layout: Headstock, path: Path) -> bool:
     """Save atomically and keep the version before; False when only that could not be kept.
 
-    FormatError when the place cannot be written; an earlier file is then untouched.
+    FormatError when the place cannot be written; an earlier file is then untouched. Unconfirmed when the layout is
+    there and the disk does not vouch for it.
     """
     return save_bytes(Path(path), encode(layout), keep_before=True)
 

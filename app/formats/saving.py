@@ -15,7 +15,7 @@ import time
 from contextlib import suppress
 from pathlib import Path
 
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, Unconfirmed
 from app.formats.reading import is_file
 from app.formats.saving_words import CANNOT_FLUSH, why
 from geometry.saying import say
@@ -34,7 +34,8 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
 
     A new file gets the usual permissions, a replaced one keeps its own; a link stays a link. With `keep_before` an
     earlier file with other bytes is kept as `before(path)`; False when only that failed, True otherwise.
-    FormatError when the place cannot be written.
+    FormatError when the place cannot be written; Unconfirmed when the bytes are in place but the folder could not be
+    flushed.
     """
     path = Path(path)
     try:
@@ -52,10 +53,15 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
             for left in (part, second):
                 if left is not None:
                     _remove(left)
-        _flush_folder(target.parent)
     except (OSError, ValueError) as error:
         raise FormatError(say("{path} cannot be written: {why}. Choose another place; a file that was there before is "
                               "untouched.",
+                              path=path, why=why(error))) from error
+    try:
+        _flush_folder(target.parent)
+    except OSError as error:
+        raise Unconfirmed(say("{path} is written, but the disk did not confirm that it will keep it: {why}. Save once "
+                              "more, or in another place.",
                               path=path, why=why(error))) from error
     return kept
 

@@ -3057,6 +3057,10 @@
         <translation>Seit dem Öffnen ist das {count}-mal vorgekommen.</translation>
     </message>
     <message>
+        <source>It is not certain that the layout was saved</source>
+        <translation>Es ist nicht sicher, dass der Entwurf gesichert wurde</translation>
+    </message>
+    <message>
         <source>It is not text in UTF-8.</source>
         <translation>Sie ist kein Text in UTF-8.</translation>
     </message>
@@ -9442,6 +9446,11 @@
         <translation>Fräser über {corner} lassen Holz</translation>
     </message>
     <message>
+        <source>damaged blocks</source>
+        <comment>term</comment>
+        <translation>beschädigte(r) Block</translation>
+    </message>
+    <message>
         <source>deep</source>
         <translation>tief</translation>
     </message>
@@ -12760,6 +12769,10 @@
     <message>
         <source>{path} is no picture that can be read: save it as JPEG or PNG.</source>
         <translation>{path} ist kein lesbares Bild: als JPEG oder PNG sichern.</translation>
+    </message>
+    <message>
+        <source>{path} is written, but the disk did not confirm that it will keep it: {why}. Save once more, or in another place.</source>
+        <translation>{path} ist geschrieben, aber der Datenträger hat nicht bestätigt, dass er es behält: {why}. Noch einmal sichern, oder an einem anderen Ort.</translation>
     </message>
     <message>
         <source>{path} is {st_size:.0f} MB: save a smaller picture.</source>

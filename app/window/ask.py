@@ -64,11 +64,11 @@ def changed_elsewhere(parent: QWidget, name: str) -> Literal["theirs", "mine", "
     return _answer(box, {elsewhere: "elsewhere", mine: "mine", theirs: "theirs"}, "cancel")
 
 
-def not_saved(parent: QWidget, text: str) -> Literal["elsewhere", "again", "later"]:
-    """What to do when the layout could not be saved."""
+def not_saved(parent: QWidget, text: str, certain: bool = True) -> Literal["elsewhere", "again", "later"]:
+    """What to do when the layout could not be saved; not `certain`: when it may yet last where it was written."""
     box = _box(parent)
     box.setIcon(QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("The layout was not saved"))
+    box.setWindowTitle(say("The layout was not saved") if certain else say("It is not certain that the layout was saved"))
     box.setText(text)
     box.setInformativeText(say("Your work is still here in the window, as it was."))
     elsewhere = box.addButton(say("Save elsewhere…"), QMessageBox.ButtonRole.AcceptRole)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSettings
 from app.document import Document
 from app.formats import headstock
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, Unconfirmed
 from app.formats.file_names import stem_of
 from app.formats.headstock import SUFFIX
 from app.formats.saving import before, sweep
@@ -127,7 +127,7 @@ class Files:
         try:
             kept = self._document.save(path)
         except FormatError as error:
-            answer = ask.not_saved(self._window, str(error))
+            answer = ask.not_saved(self._window, str(error), not isinstance(error, Unconfirmed))
             return answer == "again" and self._write(path) or answer == "elsewhere" and self.save_as()
         if not kept:
             ask.tell(self._window, say("Saved"), say("The layout is saved; the version before it could "

@@ -30,7 +30,7 @@ def test_a_full_disk_keeps_the_work_and_offers_another_place(bench, opened, tmp_
     told, other = [], tmp_path / "elsewhere" / "head.headstock.json"
     other.parent.mkdir()
 
-    def not_saved(_, text):
+    def not_saved(_, text, certain):
         told.append(text)
         monkeypatch.setattr(saving, "os", os)
         return "elsewhere"
@@ -50,7 +50,7 @@ def test_not_now_leaves_the_work_unsaved_and_the_window_open(bench, opened, monk
     opened.unlink()
     opened.parent.joinpath("gone").mkdir()
     bench.window.document.path = opened.parent / "vanished" / "head.headstock.json"
-    monkeypatch.setattr(ask, "not_saved", lambda _, text: "later" if "folder is not there" in text else "?")
+    monkeypatch.setattr(ask, "not_saved", lambda _, text, certain: "later" if "folder is not there" in text else "?")
     monkeypatch.setattr(ask, "save_first", lambda *_: "save")
     assert not bench.window.files.save()
     assert not bench.window.close()

@@ -144,8 +144,12 @@ class _Walk:
             return
         if insert.has_extension_dict and "ACAD_FILTER" in insert.get_extension_dict():
             self.haul.warn(say("The block '{clean}' is clipped in the drawing; it was read whole.", clean=clean(name)))
-        matrix = insert.matrix44()
-        for shift in _array(insert):
+        try:
+            matrix, shifts = insert.matrix44(), list(_array(insert))
+        except (ArithmeticError, ValueError):
+            self.haul.skipped["damaged blocks"] += 1  # its extrusion has no direction: it lies in no plane
+            return
+        for shift in shifts:
             moved = matrix * Matrix44.translate(shift.x, shift.y, shift.z)
             self.over(block, _Place(moved * place.to_world, layer, (*place.inside, name)))
 

@@ -7,6 +7,7 @@ import time
 import zlib
 
 import ezdxf
+import numpy as np
 import pytest
 
 from app.formats.drawing_in import read_drawing_safely
@@ -165,3 +166,12 @@ def test_an_arc_with_broken_numbers_is_left_out_or_refused(place, broken):
         assert areas(read(f'{SVG}<rect width="90" height="80"/><path transform="scale(1,2)" d="M0 0A{" ".join(numbers)}Z"/></svg>', ".svg"))
     except FormatError as error:
         sentence(error)
+
+
+@pytest.mark.parametrize("array", [None, (2, 3, 10.0, 10.0)])
+def test_a_block_whose_plane_has_no_direction_is_left_out_and_named(array):
+    frame = dxf.polyline([(0, 0, 0), (90, 0, 0), (90, 150, 0), (0, 150, 0)])
+    broken = dxf.insert("B", array=array, extrusion_z=0)
+    found = read(dxf.drawing(frame + dxf.insert("B") + broken, blocks=dxf.block("B", dxf.circle((40, 40), 10))))
+    assert sorted(areas(found)) == pytest.approx([100 * np.pi, 90 * 150], rel=1e-6)
+    assert "Left out: 1 damaged block." in found.warnings

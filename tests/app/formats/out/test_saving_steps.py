@@ -9,7 +9,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock, saving
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, Unconfirmed
 from app.formats.saving import BEFORE, before, save_bytes, sweep
 from app.window.demo import demo
 from tests.app.formats.out.failing_disk import ERRORS, Died, FailingDisk
@@ -29,7 +29,9 @@ def calls(folder: Path, monkeypatch, failing: FailingDisk, old: bool) -> tuple[P
         try:
             return path, "saved" if headstock.write(NEW, path) else "saved without the version before"
         except FormatError as error:
-            assert "cannot be written" in str(error)
+            placed = isinstance(error, Unconfirmed)
+            assert ("is written, but the disk did not confirm" if placed else "cannot be written") in str(error)
+            assert (headstock.read(path) == NEW if placed else not path.exists() or headstock.read(path) == OLD)
             return path, "refused"
         except Died:
             return path, "died"
