@@ -140,6 +140,10 @@ class Strip:
     length: Array
     half: float
 
+    def picked(self, index: Array) -> Strip:
+        """The rectangles of some trials."""
+        return Strip(self.x[index], self.y[index], self.dx[index], self.dy[index], self.length[index], self.half)
+
     def corners(self) -> tuple[tuple[Array, Array], ...]:
         """The two corners at the far end, then the two at the start."""
         ends = [(self.x + self.dx * far, self.y + self.dy * far) for far in (self.length, 0.0)]

@@ -12,6 +12,7 @@ import shapely
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.chords import Chords, Strip, stretch, strip_gap
 from geometry.accuracy.rods import Array
+from geometry.accuracy.slot_out import StraightOut
 from geometry.accuracy.sources import deviation
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
@@ -21,6 +22,7 @@ from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import OUTLINE
 from geometry.checks.words import sort_of
+from geometry.layout import StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
 from geometry.vectors import Vec2
@@ -56,6 +58,8 @@ class _ToWall:
 
     `across` is the wall of a slot that the drilling's axis runs into: where it comes out again, no corner of either
     need lie in the other, and what is too much is the shorter way back or on along the axis.
+    `slot` is a straight slot: what is too much is the least way out of it, as the checks have it, below its floor (its
+    depth and the row of its error) too.
     """
 
     index: int
@@ -64,14 +68,32 @@ class _ToWall:
     follow: int
     side: float
     across: Chords | None = None
+    slot: StraightOut | None = None
+    floor: tuple[float, int] | None = None
 
     def __call__(self, built: Built) -> Array:
         strip = strip_of(built, self.index)
         gap = strip_gap(strip, self.corners, self.points, self.side)
+        if self.slot is not None:
+            return self._out_of_slot(built, strip, gap + self.side * built.row(self.follow))
         if self.across is not None:
             enters, leaves = stretch(self.across, strip.x, strip.y, strip.dx, strip.dy)
             gap = np.where((gap > 0) & (enters < strip.length), -np.minimum(strip.length - enters, leaves), gap)
         return gap + self.side * built.row(self.follow)
+
+    def _out_of_slot(self, built: Built, strip: Strip, gap: Array) -> Array:
+        """`gap` with the least way out of a straight slot in the trials in which the drilling lies in it."""
+        grown = built.row(self.follow)
+        into = np.flatnonzero(self.slot.shift(strip, grown) > 0)
+        if into.size:
+            under = None
+            if self.floor is not None:
+                rod = built.rod(self.index)
+                top = np.minimum(rod.start[2], rod.start[2] + rod.axis[2] * rod.length)
+                under = (self.floor[0] + built.row(self.floor[1]) - top)[into]
+            gap = gap.copy()
+            gap[into] = -self.slot.out(strip.picked(into), grown[into], under)
+        return gap
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +179,12 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
         rows.add(floor)
     else:
         measure = _wall(i, Chords.of(opening.wall), shape, d, float(reach.rods[i]) + reach.template, row, -1.0)
-        if shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
+        straight = opening.slot.shape
+        if isinstance(straight, StraightSlot):
+            measure = replace(measure, slot=StraightOut(straight.nut_end, straight.tip_end, straight.width / 2),
+                              floor=None if floor is None else (opening.depth, floor))
+            rows |= set() if floor is None else {floor}
+        elif shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
             measure = replace(measure, across=Chords.of(opening.wall))
     where = shapely.shortest_line(shape, opening.wall.area).coords[-1]
     return [Spec(slot_kind(sort_of(d)), (d.of, opening.id), (d.hole,), (*where, d.start[2]), needed,
