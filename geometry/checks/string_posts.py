@@ -19,7 +19,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, norms
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import Boxes
+from geometry.solids.nearby import Boxes, boxes_of
 from geometry.strings.runs import Run
 
 
@@ -40,14 +40,10 @@ def _things(strings: tuple[tuple[Run, Item], ...], items: tuple[Item, ...]) -> t
 
 def _boxes(things: Sequence[Run | Item]) -> Boxes:
     """About each string and each post; boxes that hold nothing for what has no post."""
-    low, high = np.full((len(things), 3), np.inf), np.full((len(things), 3), -np.inf)
     runs = [i for i, thing in enumerate(things) if isinstance(thing, Run)]
     posts = [i for i, thing in enumerate(things) if isinstance(thing, Item) and thing.frame is not None]
     solids = [made([things[i] for i in some]) for some, made in ((runs, string_solids), (posts, post_solids)) if some]
-    if solids:
-        some = runs + posts
-        low[some], high[some] = Cylinders.joined(solids).boxes()
-    return low, high
+    return boxes_of(runs + posts, Cylinders.joined(solids) if solids else None, len(things))
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:

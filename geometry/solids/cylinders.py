@@ -35,6 +35,8 @@ class Cylinders:
     @classmethod
     def joined(cls, many: Sequence[Cylinders]) -> Cylinders:
         """All cylinders of several groups, group after group."""
+        if len(many) == 1:
+            return many[0]
         return cls(np.concatenate([m.start for m in many]), np.concatenate([m.axis for m in many]),
                    np.concatenate([m.length for m in many]), np.concatenate([m.radius for m in many]))
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import numpy as np
 import shapely
 
+from geometry.solids.cylinders import Cylinders
+
 Boxes = tuple[np.ndarray, np.ndarray]
 """Lowest and highest corners (n, 3), mm. A box that holds nothing (lowest above highest) is near no other."""
 
@@ -12,6 +14,16 @@ _MANY = 4096
 """pairs from which a tree pays"""
 _FEW = 128
 """pairs up to which plain numbers are quicker than arrays"""
+
+
+def boxes_of(places: list[int], solids: Cylinders | None, count: int) -> Boxes:
+    """`count` boxes: about each solid at its own place, and boxes that hold nothing everywhere else. None for no solids."""
+    if solids is not None and places == list(range(count)):
+        return solids.boxes()
+    low, high = np.full((count, 3), np.inf), np.full((count, 3), -np.inf)
+    if solids is not None:
+        low[places], high[places] = solids.boxes()
+    return low, high
 
 
 def boxes_near(one: Boxes, two: Boxes, reach: float) -> tuple[np.ndarray, np.ndarray]:
