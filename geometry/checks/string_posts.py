@@ -48,9 +48,11 @@ def _boxes(things: Sequence[Run | Item]) -> Boxes:
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
     """Strings from the nut to where they touch their posts, as cylinders."""
-    start, end = np.array([run.start for run in runs]), np.array([run.end for run in runs])
-    length = norms(end - start)
-    return Cylinders(start, (end - start) / length[:, None], length, np.array([run.diameter / 2 for run in runs]))
+    rows = np.array([(*run.start, *run.end, run.diameter / 2) for run in runs])
+    start = rows[:, :3]
+    way = rows[:, 3:6] - start
+    length = norms(way)
+    return Cylinders(start, way / length[:, None], length, rows[:, 6])
 
 
 def post_solids(items: Sequence[Item]) -> Cylinders:
