@@ -58,7 +58,7 @@ class _Field(QLineEdit):
         self.sent.emit(value)
 
     def _mark(self, bad: bool) -> None:
-        if self.property("bad") != bad:
+        if bool(self.property("bad")) != bad:
             self.setProperty("bad", bad)
             self.style().unpolish(self)
             self.style().polish(self)

@@ -34,6 +34,7 @@ class HeldPage(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
+        self._begun = False
         self._listed: CheckResult | None = None
         self._page_next = False
         self._due = QTimer(self)
@@ -41,8 +42,15 @@ class HeldPage(QObject):
         self._due.setInterval(BEAT_MS)
         self._due.timeout.connect(self._beat)
 
+    def begin(self) -> None:
+        """Show it for the first time, once the window is built: each part of the building would fill the page anew."""
+        self._begun = True
+        self.follow()
+
     def follow(self) -> None:
         """Show snags and what is held: at once, or within two beats while a gesture runs."""
+        if not self._begun:
+            return
         if not self._window.hand.busy:
             self.show()
         elif not self._due.isActive():

@@ -103,6 +103,7 @@ class MainWindow(QMainWindow):
         self.set_theme(self.theme)
         self._show()
         self.set_stage("tuners")
+        self.held_page.begin()
         if kept.flag(settings, "solid"):
             self.show_solid(True)
         self.spoken = Spoken(self)

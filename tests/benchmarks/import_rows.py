@@ -14,6 +14,8 @@ from app.formats.errors import FormatError
 from tests.benchmarks.lines import Line
 
 ENTITIES = 100_000
+MOST = 30_000.0
+"""What they may take, ms."""
 
 
 def huge(path: Path, entities: int) -> None:
@@ -41,7 +43,7 @@ OUTLINE = ((-100.0, 0.0), (100.0, 0.0), (100.0, 200.0), (-100.0, 200.0))
 
 
 def lines(rounds: int) -> Iterator[Line]:
-    """The whole of it in the worker process, as the window has it done; some hundred entities when it is only tried."""
+    """Processor time of the worker process, which the window has do it, and of this one; some hundred entities when it is only tried."""
     entities = ENTITIES if rounds else 300
     with tempfile.TemporaryDirectory(prefix="pegwright-import-") as folder:
         whole, half = Path(folder, "whole.dxf"), Path(folder, "half.dxf")
@@ -50,18 +52,24 @@ def lines(rounds: int) -> Iterator[Line]:
         spent: dict[Path, list[float]] = {whole: [], half: []}
         note, found = "", None
         for path in (whole, half) * max(1, rounds):
-            began = time.perf_counter()
+            began = _processor_ms()
             try:
                 found = ImportJob(path).start().result()
                 note = note or f"{len(found.loops)} loops"
             except FormatError as refusal:
                 note = f"REFUSED: {refusal}"
-            spent[path].append((time.perf_counter() - began) * 1000)
+            spent[path].append(_processor_ms() - began)
         most = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / (1024 if sys.platform != "darwin" else 1024 ** 2)
         note += f", at most {most:.0f} MB of memory"
-        yield Line(f"import of a DXF of {entities:,} entities", spent[whole], None, "half of it", spent[half], 2.2, note)
+        yield Line(f"import of a DXF of {entities:,} entities, processor time", spent[whole], MOST, "half of it", spent[half], 2.2, note)
         job = ImportJob(whole).start()
         time.sleep(0.5)
         began = time.perf_counter()
         job.cancel()
         yield Line("giving that import up", [(time.perf_counter() - began) * 1000], 200.0)
+
+
+def _processor_ms() -> float:
+    """Processor time in ms of this process and of those that it has waited for."""
+    own, others = resource.getrusage(resource.RUSAGE_SELF), resource.getrusage(resource.RUSAGE_CHILDREN)
+    return 1000 * sum(one.ru_utime + one.ru_stime for one in (own, others))
