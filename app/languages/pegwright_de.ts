@@ -9839,6 +9839,10 @@
         <translation>wie</translation>
     </message>
     <message>
+        <source>how deep the ramp of {slot} is filed</source>
+        <translation>wie tief die Rampe von {slot} gefeilt wird</translation>
+    </message>
+    <message>
         <source>how square {what} is drilled</source>
         <translation>wie winklig {what} gebohrt wird</translation>
     </message>
@@ -11172,6 +11176,10 @@
     <message>
         <source>the layout</source>
         <translation>der Entwurf</translation>
+    </message>
+    <message>
+        <source>the mark of the ramp of {slot}</source>
+        <translation>der Anriss der Rampe von {slot}</translation>
     </message>
     <message>
         <source>the mark of {what}</source>

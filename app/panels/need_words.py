@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, rise_words, success_words
+from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, place_words, rise_words, success_words
 from geometry.checks.words import first
 from geometry.saying import say
 from geometry.units import LengthUnit, format_length
@@ -33,6 +33,7 @@ def amount(need: Need, value: float, unit: LengthUnit) -> str:
 
 def places(where: Sequence[str]) -> str:
     """The features named, or the first few and how many more."""
+    where = [place_words(one) for one in where]
     if len(where) <= MANY:
         return ", ".join(where)
     return say("{names} and {n} more", names=", ".join(where[:MANY - 1]), n=len(where) - MANY + 1)

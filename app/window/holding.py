@@ -24,7 +24,7 @@ from app.panels.chance_words import MODEL
 from app.panels.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
 from app.window.background import Background
 from app.window.trial import Trial
-from geometry.accuracy import Proposal, Requirements, propose_moves, requirements
+from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -209,7 +209,7 @@ class HoldDialog(QDialog):
         for row, need in enumerate(found.needs):
             for column, text in enumerate(need_row(need, self._window.unit)):
                 item = QTableWidgetItem(text)
-                item.setToolTip(", ".join(need.where))
+                item.setToolTip(", ".join(map(place_words, need.where)))
                 self.table.setItem(row, column, item)
         self.table.resizeRowsToContents()
         self.table.setVisible(bool(found.needs))

@@ -12,7 +12,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "sources": ("SOURCES", "TITLES", "UNITS", "Share", "Source"),
     "targets": ("Aim",),
     "told": ("is_simulated",),
-    "words": ("cause_words", "chance_words", "rise_words", "share_words", "short_chance_words",
+    "words": ("cause_words", "chance_words", "place_words", "rise_words", "share_words", "short_chance_words",
               "short_success_words", "success_words"),
 }
 """File to the names that others may use."""

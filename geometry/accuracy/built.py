@@ -33,7 +33,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from geometry.accuracy.rods import Array, Rod
-from geometry.accuracy.sources import BACK, TEMPLATE, WRAP, ErrorList, Source
+from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, ErrorList, Source
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.solids.drilling import Drilling
@@ -140,8 +140,9 @@ def model_of(scene: Scene) -> Model:
             owners.append(item)
             if drilling.role == "post" and not drilling.upright and post is None:
                 post = len(recipes) - 1
-    ramps = {o.id: RampErrors(o, ramp_cut(o.slot), wrap, errors.add("mark", o.id, 2), errors.add("stop", o.id)[0],
-                              template.slots[o.id]) for o in scene.openings if o.slot.ramp is not None}
+    ramps = {o.id: RampErrors(o, ramp_cut(o.slot), wrap, errors.add("mark", RAMP + o.id, 2),
+                              errors.add("stop", RAMP + o.id)[0], template.slots[o.id])
+             for o in scene.openings if o.slot.ramp is not None}
     return Model(scene, errors, tuple(recipes), tuple(owners), template, ramps)
 
 

@@ -33,6 +33,9 @@ FIELDS: dict[Source, str] = {"mark": "mark", "wander": "wander_per_50", "tilt": 
 WRAP, BACK, TEMPLATE = "wrap paper", "back paper", "template"
 """Where paper and template errors belong: they are no feature's own."""
 
+RAMP = "ramp of: "
+"""Before a slot's id, where an error belongs to its ramp: it is marked and filed by itself."""
+
 
 def half_width(accuracy: Accuracy, source: Source) -> float:
     """How far a source strays to either side, in its unit of UNITS."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from geometry.accuracy.sources import TEMPLATE, Share
+from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, Share
 from geometry.checks.snags import OUTLINE
 from geometry.saying import say
 from geometry.terms import term
@@ -102,9 +102,20 @@ def share_words(share: Share) -> str:
         return say("how the outline is followed") if share.where == OUTLINE else say("how {slot} is followed", slot=share.where)
     if share.source == "paper":
         return say("the stretch of the {paper}", paper=term(share.where))
+    if share.where.startswith(RAMP):
+        slot = share.where.removeprefix(RAMP)
+        return (say("the mark of the ramp of {slot}", slot=slot) if share.source == "mark" else
+                say("how deep the ramp of {slot} is filed", slot=slot))
     return {"mark": say("the mark of {what}", what=share.where), "wander": say("the drill's wander in {what}", what=share.where),
             "tilt": say("the tilt of {what}", what=share.where), "square": say("how square {what} is drilled", what=share.where),
             "stop": say("the stop depth of {what}", what=share.where)}[share.source]
+
+
+def place_words(where: str) -> str:
+    """Where a need has to be met: the name of a feature, of a paper, or of a slot with its ramp."""
+    if where.startswith(RAMP):
+        return say("ramp of {slot}", slot=where.removeprefix(RAMP))
+    return term(where) if where in (WRAP, BACK, TEMPLATE) else where
 
 
 def _round(number: float) -> int:

@@ -9,7 +9,10 @@ from PySide6.QtTest import QTest
 from app.look.theme import DAY
 from app.panels.snag_list import CHANCE
 from geometry.accuracy import simulate
+from geometry.layout import Accuracy
+from geometry.layout.slots import Ramp
 from tests.geometry.accuracy.specimens import crowded
+from tests.geometry.accuracy.test_ramps import below
 from tests.gui.bench import Bench
 
 
@@ -186,6 +189,20 @@ def test_a_snag_that_no_error_of_the_shop_changes_has_no_chance(qtbot, tmp_path)
     bench.pump()
     assert card(bench, row).height() == low
     assert snags.model().index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole) is None
+
+
+@pytest.mark.parametrize("kind", ["hole-to-ramp", "ramp-to-outline", "ramp-to-nut"])
+def test_a_snag_of_a_ramp_shows_its_chance(qtbot, tmp_path, kind: str) -> None:
+    bench = Bench(qtbot, tmp_path, below(Accuracy(), ramp=Ramp(length=52.5, depth=4.0, width=51.0)))
+    known(bench, qtbot)
+    snags = bench.window.side.snags
+    row = next(i for i, s in enumerate(bench.window.document.result.snags) if s.kind == kind)
+    snags.scrollTo(snags.model().index(row, 0))
+    QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=card(bench, row).center())
+    bench.pump()
+    told = snags.model().index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole)
+    assert told.startswith("Spoils the work: ") and "\nMostly the mark of " in told
+    assert "mark of the ramp of slot" in told or kind == "hole-to-ramp"
 
 
 def painted(image, box, colour: str) -> int:

@@ -3,10 +3,11 @@
 import pytest
 
 from geometry.accuracy.simulation import simulate
-from geometry.accuracy.sources import SOURCES, TITLES, UNITS, Share
+from geometry.accuracy.sources import RAMP, SOURCES, TITLES, UNITS, Share
 from geometry.accuracy.words import (
     cause_words,
     chance_words,
+    place_words,
     rise_words,
     share_words,
     short_chance_words,
@@ -59,4 +60,7 @@ def test_every_source_has_words() -> None:
     assert share_words(Share("template", "bass slot", 0.5)) == "how bass slot is followed"
     assert share_words(Share("template", "template", 0.5)) == "the place of the template"
     assert share_words(Share("paper", "back paper", 0.5)) == "the stretch of the back paper"
+    assert share_words(Share("mark", RAMP + "slot", 0.5)) == "the mark of the ramp of slot"
+    assert share_words(Share("stop", RAMP + "slot", 0.5)) == "how deep the ramp of slot is filed"
+    assert [place_words(one) for one in (RAMP + "slot", "face 1", "back paper")] == ["ramp of slot", "face 1", "back paper"]
     assert share_words(Share("tilt", "treble side 1", 0.5)) == "the tilt of treble side 1"
