@@ -88,13 +88,13 @@ def slots_tree(openings: tuple[Opening, ...]) -> shapely.STRtree:
     return shapely.STRtree([opening.wall.area for opening in openings])
 
 
-@remembered_per_thread(maxsize=32)
+@remembered_per_thread(32, lambda loop: len(loop.nodes))
 def outline_wall(loop: Loop) -> Wall:
     """The wall of an outline."""
     return Wall(loop_path(loop).counter_clockwise())
 
 
-@remembered_per_thread(maxsize=256)
+@remembered_per_thread(256, lambda slot: 0 if isinstance(slot.shape, StraightSlot) else len(slot.shape.loop.nodes))
 def _opening(slot: Slot) -> Opening | str:
     try:
         return Opening(slot.id, slot, Wall(slot_path(slot)))

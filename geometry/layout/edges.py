@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from functools import lru_cache
 
 from geometry import vectors as v
+from geometry.by_size import remembered_by_size
 from geometry.curves import Line, Path
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
@@ -68,10 +68,10 @@ class Edge:
         return self.seat(self.path.nearest(p).along)
 
 
-_MOST_SEATS = 2048
+_MOST_SEATS = 512
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, lambda loop: len(loop.nodes))
 def edges(loop: Loop) -> tuple[Edge, Edge]:
     """(bass edge, treble edge) of an outline.
 

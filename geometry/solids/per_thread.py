@@ -9,14 +9,16 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from functools import lru_cache, wraps
+from functools import wraps
 from typing import TypeVar
+
+from geometry.by_size import remembered_by_size
 
 Made = TypeVar("Made")
 
 
-def remembered_per_thread(maxsize: int) -> Callable[[Callable[..., Made]], Callable[..., Made]]:
-    """As lru_cache(maxsize) from the standard library, but what one thread made is given to no other."""
+def remembered_per_thread(maxsize: int, size: Callable[..., int] = lambda *_: 0) -> Callable[[Callable[..., Made]], Callable[..., Made]]:
+    """As remembered_by_size, but what one thread made is given to no other. Without `size` every thing is an ordinary one."""
     def wrap(function: Callable[..., Made]) -> Callable[..., Made]:
         own = threading.local()
 
@@ -25,7 +27,7 @@ def remembered_per_thread(maxsize: int) -> Callable[[Callable[..., Made]], Calla
             try:
                 known = own.known
             except AttributeError:
-                known = own.known = lru_cache(maxsize)(function)
+                known = own.known = remembered_by_size(maxsize, size)(function)
             return known(*arguments)
         return call
     return wrap

@@ -16,6 +16,8 @@ from geometry.vectors import Vec2
 NO_SHIFT = shapely.Point(0.0, 0.0)
 _MANY = 9
 """corners of a shape above which it is swept along each chord by itself"""
+_AT_ONCE = 50_000
+"""corners that are brought together at a time: a long chain and a shape of many corners would take gigabytes together"""
 
 
 def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
@@ -110,7 +112,9 @@ def _swept(chain: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
     rim = shapely.get_coordinates(hull)
     if len(rim) > _MANY:
         ends = np.stack([chain[:-1], chain[1:]], axis=1)
-        return list(_hulls((ends[:, :, None] + b[None, None]).reshape(len(ends), -1, 2)))
+        step = max(1, _AT_ONCE // (2 * len(rim)))
+        return [shapely.union_all(_hulls((part[:, :, None] + rim[None, None, :-1]).reshape(len(part), -1, 2)))
+                for part in (ends[k:k + step] for k in range(0, len(ends), step))]
     sides = [rim[k:k + 2] for k in range(len(rim) - 1)]
     swept = [ribbon for side in sides for ribbon in _ribbons(chain, side)]
     return swept if len(sides) < 2 else [*swept, shapely.transform(hull, lambda xy: xy + chain[0])]
@@ -127,6 +131,4 @@ def _ribbons(chain: np.ndarray, b: np.ndarray) -> list[shapely.Polygon]:
 
 def _hulls(points: np.ndarray) -> np.ndarray:
     """The convex hull of each row of (m, k, 2) points."""
-    count, each, _ = points.shape
-    made = shapely.points(points.reshape(-1, 2))
-    return shapely.convex_hull(shapely.multipoints(made, indices=np.repeat(np.arange(count), each)))
+    return shapely.convex_hull(shapely.linestrings(points))

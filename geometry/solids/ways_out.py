@@ -15,13 +15,13 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import lru_cache
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
+from geometry.by_size import remembered_by_size
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, way_out
@@ -35,7 +35,7 @@ _LOOKS, _ROUNDS = 33, 20
 _INNER = (math.sqrt(5) - 1) / 2
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, lambda wall: len(wall.points))
 def fine_wall(wall: Wall) -> Wall:
     """A wall in chords within SAGITTA of it."""
     return Wall(wall.path, SAGITTA)

@@ -9,6 +9,7 @@ from functools import lru_cache
 import numpy as np
 
 from geometry import vectors as v
+from geometry.by_size import remembered_by_size
 from geometry.curves import Arc, Line
 from geometry.solids.ramps import NutEnd, RampCut
 from geometry.solids.walls import Wall
@@ -28,7 +29,7 @@ class CutUp:
     tangents: np.ndarray
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
 def cut_up(wall: Wall) -> CutUp:
     """The pieces of a wall: a sixteenth of a half turn of an arc, a sixteenth of a cubic, a line whole."""
     found: list[Stretch] = []
@@ -40,7 +41,7 @@ def cut_up(wall: Wall) -> CutUp:
                  np.array([segment.tangent(t) for segment, t in middles]))
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
 def rounding(wall: Wall, end: NutEnd) -> np.ndarray:
     """Which pieces of a wall belong to the rounding of its nut end, as a mask."""
     wall = cut_up(wall)
@@ -53,7 +54,7 @@ def of_rounding(end: NutEnd, p: Vec2, tangent: Vec2) -> bool:
     return v.dot(v.sub(p, end.at), end.axis) <= end.room + 1e-6 and abs(v.cross(tangent, end.axis)) > _ROUND
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
 def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
     """Of which pieces of a wall both ends lie on a ramp, as a mask."""
     pieces = cut_up(wall).pieces
@@ -66,7 +67,7 @@ def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
     return made
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
 def rim_levels(wall: Wall, ramp: RampCut) -> tuple[float, ...]:
     """How deep a ramp lies at the shallower end of each piece of a wall, mm below the face."""
     pieces = cut_up(wall).pieces

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from msgspec.structs import replace
+from PySide6.QtCore import QCoreApplication, QEvent
 
 from app.document import Document
 from app.document.history import MOST_STEPS
@@ -183,6 +184,8 @@ class Session:
         self.save()
         self._journal.clear()
         self.document.deleteLater()
+        # No event loop runs here: without this every document, with all that it has checked, would stay until the last.
+        QCoreApplication.sendPostedEvents(self.document, QEvent.Type.DeferredDelete)
 
 
 def drawing(layout: Headstock) -> Headstock:

@@ -1,0 +1,100 @@
+"""What stays in memory: bounded caches, histories of layouts alone, no gigabytes on the way to one number."""
+
+import gc
+import math
+import random
+import tracemalloc
+import weakref
+from functools import _lru_cache_wrapper
+
+import numpy as np
+import pytest
+import shapely
+
+from geometry.by_size import FEW, HUGE, remembered_by_size
+from geometry.checks import LiveCheck
+from geometry.curves import Path
+from geometry.edits import move_features
+from geometry.layout.outline import Loop, Node, loop_path
+from geometry.solids.sums import area_sum, swept
+from geometry.solids.walls import Wall
+from tests.property.layouts import DEMO
+
+
+class Thing:
+    def __init__(self, size):
+        self.size = size
+
+
+def alive(kind):
+    gc.collect()
+    return sum(type(one) is kind for one in gc.get_objects())
+
+
+def test_few_huge_things_and_many_ordinary_ones_are_remembered():
+    made = []
+
+    @remembered_by_size(100, lambda thing: thing.size)
+    def shape(thing):
+        made.append(thing)
+        return Thing(thing.size)
+
+    things = [Thing(HUGE if i % 2 else HUGE + 1) for i in range(100)]
+    kept = [weakref.ref(shape(thing)) for thing in things]
+    gc.collect()
+    assert [sum(one() is not None for one in kept[start::2]) for start in (0, 1)] == [FEW, 50]
+    assert shape(things[-1]) is kept[-1]() and shape(things[-2]) is kept[-2]() and len(made) == 100
+
+
+def test_dragging_a_node_of_a_huge_outline_keeps_a_few_paths():
+    count = 2000
+    nodes = tuple(Node(at=(50 * math.cos(2 * math.pi * i / count), 50 * math.sin(2 * math.pi * i / count))) for i in range(count))
+    kept = []
+    for step in range(40):
+        loop = Loop(nodes=(Node(at=(50.0 + step / 10, 0.0)), *nodes[1:]))
+        kept.append(weakref.ref(loop_path(loop)))
+        assert loop_path(loop) is kept[-1]()
+    del loop
+    gc.collect()
+    assert sum(one() is not None for one in kept) == FEW
+
+
+def test_two_hundred_edits_keep_layouts_but_not_what_was_derived():
+    chance, layout, live = random.Random(4), DEMO, LiveCheck()
+    history, counts = [layout], []
+    before = weakref.WeakSet(one for one in gc.get_objects() if type(one) is Wall)
+    ids = [one.id for one in (*DEMO.slots, *DEMO.tuners, *DEMO.pins)]
+    for number in range(200):
+        moved = move_features(layout, [chance.choice(ids)], (chance.uniform(-0.2, 0.2), chance.uniform(-0.2, 0.2)))
+        live.check(moved)
+        history.append(moved)
+        layout = moved
+        if number in (99, 199):
+            counts.append({kind: alive(kind) for kind in (Path, Wall, shapely.Polygon, shapely.LineString)})
+    assert len(history) == 201
+    half, end = counts
+    assert all(end[kind] <= 1.1 * half[kind] + 20 for kind in half), counts
+    derived = [weakref.ref(one) for one in gc.get_objects() if type(one) is Wall and one not in before]
+    assert len(derived) > len(DEMO.slots)
+    del live
+    for one in [one for one in gc.get_objects() if isinstance(one, _lru_cache_wrapper)]:
+        one.cache_clear()
+    gc.collect()
+    assert not any(one() for one in derived), "a history of layouts keeps what was derived of them alive"
+
+
+@pytest.mark.parametrize(("corners", "chords"), [(720, 700), (12, 40)])
+def test_a_round_shape_along_a_bow_takes_little_memory(corners, chords):
+    """Against the ring that a disc sweeps along an arc, which is known in closed form."""
+    turn = np.linspace(0, 2 * math.pi, corners, endpoint=False)
+    disc = 5 * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+    along = np.linspace(0, math.pi, chords + 1)
+    bow = 60 * np.stack([np.cos(along), np.sin(along)], axis=1)
+    tracemalloc.start()
+    found = swept(bow, disc)
+    _, most = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    # Half a ring between 55 and 65 mm, and half a disc at either end.
+    assert found.area == pytest.approx(math.pi / 2 * (65**2 - 55**2) + math.pi * 25, rel=0.06 if corners < 20 else 1e-4)
+    assert most < 8e6
+    assert area_sum(shapely.Polygon(bow), np.vstack([bow, bow[:1]]), disc).area > found.area
