@@ -14,7 +14,7 @@ from itertools import chain, compress
 from operator import is_not
 from typing import Any, Generic, TypeVar
 
-from geometry.solids.nearby import Boxes, boxes_near_each_other, boxes_near_some
+from geometry.solids.nearby import Boxes, Rows, boxes_near_each_other, boxes_near_some, with_boxes
 
 _Kept = TypeVar("_Kept")
 
@@ -74,7 +74,7 @@ class Pairs:
 
     items: Sequence[Any]
     others: tuple
-    boxes: Boxes
+    boxes: Boxes | Rows
     found: dict[tuple[int, int], tuple]
     new: list[tuple[int, int]]
 
@@ -200,12 +200,11 @@ class Memo:
 
 def _followed(known: Pairs, items: Sequence[Any], changed: list[int], made: Boxes, reach: float) -> Pairs:
     """The pairs after the items at some places have changed, whose boxes are now those made."""
-    low, high = (side.copy() for side in known.boxes)
-    low[changed], high[changed] = made
+    boxes = with_boxes(known.boxes, changed, made)
     gone = set(changed)
     found = {pair: one for pair, one in known.found.items() if pair[0] not in gone and pair[1] not in gone}
-    near = {(min(i, k), max(i, k)) for i, k in boxes_near_some(changed, (low, high), reach)}
-    return Pairs(items, known.others, (low, high), found, sorted(near))
+    near = {(min(i, k), max(i, k)) for i, k in boxes_near_some(changed, boxes, reach)}
+    return Pairs(items, known.others, boxes, found, sorted(near))
 
 
 def together(*parts: Any) -> tuple:

@@ -9,10 +9,14 @@ from geometry.solids.cylinders import Cylinders
 
 Boxes = tuple[np.ndarray, np.ndarray]
 """Lowest and highest corners (n, 3), mm. A box that holds nothing (lowest above highest) is near no other."""
+Rows = list[tuple[list[float], list[float]]]
+"""The same as plain numbers, box by box."""
 
 _MANY = 4096
 """pairs from which a tree pays"""
-_FEW = 128
+_FEW = 64
+"""boxes up to which a group is kept as plain numbers"""
+_PLAIN = 256
 """pairs up to which plain numbers are quicker than arrays"""
 
 
@@ -49,20 +53,35 @@ def boxes_near_each_other(boxes: Boxes, reach: float) -> tuple[np.ndarray, np.nd
     return i[once], k[once]
 
 
-def boxes_near_some(some: list[int], boxes: Boxes, reach: float) -> list[tuple[int, int]]:
+def with_boxes(boxes: Boxes | Rows, some: list[int], made: Boxes) -> Boxes | Rows:
+    """The boxes of a group after those at some places have become the ones made: as plain numbers for a few."""
+    if len(boxes if isinstance(boxes, list) else boxes[0]) <= _FEW:
+        rows = boxes.copy() if isinstance(boxes, list) else _rows(boxes)
+        for i, row in zip(some, _rows(made), strict=True):
+            rows[i] = row
+        return rows
+    low, high = (side.copy() for side in boxes)
+    low[some], high[some] = made
+    return low, high
+
+
+def boxes_near_some(some: list[int], boxes: Boxes | Rows, reach: float) -> list[tuple[int, int]]:
     """As boxes_near, of some boxes of a group, by their indices, and all boxes of it: (one of the some, any)."""
-    low, high = boxes
-    if len(some) * len(low) > _FEW:
-        i, k = boxes_near((low[some], high[some]), boxes, reach)
-        return [(some[one], two) for one, two in zip(i.tolist(), k.tolist(), strict=True)]
-    rows = list(zip(low.tolist(), high.tolist(), strict=True))
-    found = []
-    for i in some:
-        (x0, y0, z0), (x1, y1, z1) = rows[i]
-        found += [(i, k) for k, ((a0, b0, c0), (a1, b1, c1)) in enumerate(rows)
-                  if x0 - a1 <= reach and a0 - x1 <= reach and y0 - b1 <= reach and b0 - y1 <= reach
-                  and z0 - c1 <= reach and c0 - z1 <= reach]
-    return found
+    if isinstance(boxes, list) and len(some) * len(boxes) <= _PLAIN:
+        found = []
+        for i in some:
+            (x0, y0, z0), (x1, y1, z1) = boxes[i]
+            found += [(i, k) for k, ((a0, b0, c0), (a1, b1, c1)) in enumerate(boxes)
+                      if x0 - a1 <= reach and a0 - x1 <= reach and y0 - b1 <= reach and b0 - y1 <= reach
+                      and z0 - c1 <= reach and c0 - z1 <= reach]
+        return found
+    low, high = np.array(boxes).transpose(1, 0, 2) if isinstance(boxes, list) else boxes
+    i, k = boxes_near((low[some], high[some]), (low, high), reach)
+    return [(some[one], two) for one, two in zip(i.tolist(), k.tolist(), strict=True)]
+
+
+def _rows(boxes: Boxes) -> Rows:
+    return list(zip(boxes[0].tolist(), boxes[1].tolist(), strict=True))
 
 
 def _flat(boxes: Boxes, by: float) -> np.ndarray:
