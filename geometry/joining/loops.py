@@ -15,6 +15,7 @@ from geometry.curves import Path
 from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
 from geometry.joining.duplicates import without_duplicates
 from geometry.joining.ends import Groups, same_point
+from geometry.joining.nearness import near_lines
 from geometry.joining.network import enclosed
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Vec2
@@ -152,13 +153,9 @@ def _take_tangles(rest: Sequence[Chain], work: _Work, reach: float) -> None:
     """Open chains in groups that touch or cross, together with the loops that they touch."""
     loops = list(work.loops)
     lines = np.array([shapely.linestrings(c.path.flatten(FLAT)) for c in [*rest, *loops]])
-    tree = shapely.STRtree(lines)
     groups = Groups(len(lines))
-    touched = np.zeros(len(lines), dtype=bool)
-    for i, j in tree.query(lines[:len(rest)], predicate="dwithin", distance=reach).T.tolist():
-        if i != j:
-            groups.merge(i, j)
-            touched[i] = touched[j] = True
+    for i, j in near_lines(lines, len(rest), reach):
+        groups.merge(i, j)
     for members in groups.sets():
         chains = [rest[i] for i in members if i < len(rest)]
         if not chains:
