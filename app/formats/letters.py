@@ -56,6 +56,12 @@ def complete(text: str) -> bool:
 
 def wrapped(text: str, height: float, width: float, bold: bool = False) -> list[str]:
     """The text in lines no wider than `width`; a single word that is wider is broken."""
+    return list(_wrapped(text, height, width, bold))
+
+
+@lru_cache(maxsize=4096)
+def _wrapped(text: str, height: float, width: float, bold: bool) -> tuple[str, ...]:
+    """The same, remembered: pages that are planned anew after an edit say mostly what they said before."""
     room, gap = width / height, _width(" ", bold)
     lines: list[str] = []
     line, used = "", 0.0
@@ -72,7 +78,7 @@ def wrapped(text: str, height: float, width: float, bold: bool = False) -> list[
             word = word[cut:]
             wide = _width(word, bold)
         line, used = word, wide
-    return [*lines, line] if line else lines
+    return (*lines, line) if line else tuple(lines)
 
 
 def font_file(bold: bool = False) -> Path:
