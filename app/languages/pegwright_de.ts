@@ -1909,6 +1909,10 @@
         <translation>Tiefenanschlag</translation>
     </message>
     <message>
+        <source>Depths below zero are those of the deepest corner; the least way out may differ.</source>
+        <translation>Tiefen unter null sind die der tiefsten Ecke; der kürzeste Weg heraus kann davon abweichen.</translation>
+    </message>
+    <message>
         <source>Diameter</source>
         <translation>Durchmesser</translation>
     </message>

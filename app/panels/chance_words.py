@@ -67,5 +67,7 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
         lines.append(say("Under its margin of {needed}: {chance}.", needed=needed,
                          chance=chance_words(clearance.short, trials)))
     lines.append(cause_words(clearance))
+    if clearance.corner and clearance.spoiled > 0:
+        lines.append(say("Depths below zero are those of the deepest corner; the least way out may differ."))
     return title, " – ".join(clearance.between), "\n".join(lines)
 

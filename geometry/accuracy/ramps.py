@@ -106,7 +106,7 @@ def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
     rows = {*_rows(model, ramp), template.outline}
     return [Spec("ramp-to-outline", (ramp.opening.id, OUTLINE), (), ((x + u) / 2, (y + w) / 2, 0.0), BESIDE,
                  tuple(sorted(rows)),
-                 _Beside(ramp.opening.id, tuple(corners), tuple(map(tuple, near.tolist())), template.outline))]
+                 _Beside(ramp.opening.id, tuple(corners), tuple(map(tuple, near.tolist())), template.outline), corner=True)]
 
 
 def _nut(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:

@@ -105,6 +105,8 @@ class _UnderSlot:
     follow: int
     depth: float
     floor: int
+    slot: StraightOut | None = None
+    """a straight slot, of which the least way out is known where a drilling lies in it"""
 
     def __call__(self, built: Built) -> Array:
         rod, strip = built.rod(self.index), strip_of(built, self.index)
@@ -117,8 +119,13 @@ class _UnderSlot:
             across = np.maximum(np.abs(wx * strip.dy - wy * strip.dx) - grown, 0.0)
             along = wx * strip.dx + wy * strip.dy
             beyond = np.maximum(np.maximum(-along, along - strip.length) - grown, 0.0)
-            deep = np.hypot(across, height) - rod.radius
+            # An axis that strays above the floor has to sink by that much too.
+            deep = np.hypot(across, np.maximum(height, 0.0)) - rod.radius
+            deep = np.where(deep < 0, deep + np.minimum(height, 0.0), deep)
             best = np.minimum(best, np.hypot(beyond, np.maximum(deep, 0.0)) + np.minimum(deep, 0.0) * (beyond <= 0))
+        if self.slot is not None:
+            into = np.flatnonzero((height < rod.radius) & (self.slot.shift(strip, grown) > 0))
+            best[into] = np.minimum(-self.slot.out(strip.picked(into), grown[into], -height[into]), 0.0)
         return best
 
 
@@ -173,22 +180,24 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
         return []
     row, floor = template.slots[opening.id], template.floors.get(opening.id)
     rows = {*model.rows_of(i), *template.paper, *template.place, row}
+    straight = opening.slot.shape
+    straight_out = (StraightOut(straight.nut_end, straight.tip_end, straight.width / 2)
+                    if isinstance(straight, StraightSlot) else None)
     if below > 0:
         rim = shapely.get_coordinates(shapely.segmentize(opening.wall.line, _DOT))[:-1]
-        measure = _UnderSlot(i, _points_near(rim, shape, aside + d.radius + below + strays), row, opening.depth, floor)
+        measure = _UnderSlot(i, _points_near(rim, shape, aside + d.radius + below + strays), row, opening.depth, floor,
+                             straight_out)
         rows.add(floor)
     else:
         measure = _wall(i, Chords.of(opening.wall), shape, d, float(reach.rods[i]) + reach.template, row, -1.0)
-        straight = opening.slot.shape
-        if isinstance(straight, StraightSlot):
-            measure = replace(measure, slot=StraightOut(straight.nut_end, straight.tip_end, straight.width / 2),
-                              floor=None if floor is None else (opening.depth, floor))
+        if straight_out is not None:
+            measure = replace(measure, slot=straight_out, floor=None if floor is None else (opening.depth, floor))
             rows |= set() if floor is None else {floor}
         elif shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
             measure = replace(measure, across=Chords.of(opening.wall))
     where = shapely.shortest_line(shape, opening.wall.area).coords[-1]
     return [Spec(slot_kind(sort_of(d)), (d.of, opening.id), (d.hole,), (*where, d.start[2]), needed,
-                 tuple(sorted(rows)), measure)]
+                 tuple(sorted(rows)), measure, corner=measure.slot is None)]
 
 
 def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
@@ -209,7 +218,7 @@ def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
     rows = {*model.rows_of(i), *template.paper, *template.place, template.outline}
     return [Spec(outline_kind(sort_of(d)), (d.of, OUTLINE), (d.hole,), (*nearest, d.start[2]), needed,
                  tuple(sorted(rows)), _wall(i, rest, shape, d, float(reach.rods[i]) + reach.template,
-                                            template.outline, 1.0, Chords.of(model.scene.outline)))]
+                                            template.outline, 1.0, Chords.of(model.scene.outline)), corner=True)]
 
 
 def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: float, row: int,

@@ -34,6 +34,7 @@ class Clearance:
     its margin (spoiled ones counted in). `spoils` is False where under zero is a
     blemish that does not cost the piece. `shares` tells where its variance comes
     from, by a straight line through the trials: largest first, together at most 1.
+    `corner` as in geometry.accuracy.spec.Spec.
     """
 
     kind: str
@@ -47,6 +48,7 @@ class Clearance:
     short: float
     spread: Spread
     shares: tuple[Share, ...]
+    corner: bool = False
 
     @property
     def dominant(self) -> Share | None:
@@ -186,7 +188,7 @@ class Tally:
         errors = [self._bench.model.errors.errors[row] for row in spec.rows]
         return Clearance(spec.kind, spec.between, spec.of, spec.where, self._nominal[index], spec.needed, spec.spoils,
                          int(self._spoiled[index]) / trials, int(self._short[index]) / trials, spread,
-                         grouped(errors, (slope * slope).tolist()))
+                         grouped(errors, (slope * slope).tolist()), spec.corner)
 
 
 def _silent(_: float) -> None:

@@ -21,7 +21,8 @@ class Spec:
 
     `of` names the holes concerned. `spoils` is False where less than nothing
     is a blemish and does not cost the piece. `rows` are the errors that can
-    change it. `measure` gives (n,) mm for n built headstocks.
+    change it. `measure` gives (n,) mm for n built headstocks. `corner`: below
+    zero it is how deep the deepest corner lies, which the least way out need not be.
     """
 
     kind: str
@@ -32,6 +33,7 @@ class Spec:
     rows: tuple[int, ...]
     measure: Callable[[Built], np.ndarray]
     spoils: bool = True
+    corner: bool = False
 
 
 _ENDLESS = 1e6
