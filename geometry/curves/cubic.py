@@ -7,9 +7,14 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from functools import lru_cache
 
+import numpy as np
+
 from geometry import vectors as v
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
+
+_MANY = 64
+"""Chords from which a curve's points are worked out all at once."""
 
 _MARKS = 16
 """Steps of the parameter at which a curve's length is kept."""
@@ -153,7 +158,11 @@ class Cubic:
         most = 6 * max(math.hypot(r[0] - 2 * q[0] + p[0], r[1] - 2 * q[1] + p[1]),
                        math.hypot(s[0] - 2 * r[0] + q[0], s[1] - 2 * r[1] + q[1]))
         n = min(20000, max(1, math.ceil(math.sqrt(most / (8 * sagitta)) - 1e-9)))
-        inner = [self.point(i / n) for i in range(1, n)]
+        if n < _MANY:
+            inner = [self.point(i / n) for i in range(1, n)]
+        else:
+            x, y = self.point(np.arange(1, n) / n)  # the same steps in the same order: the same numbers to the last bit
+            inner = zip(x.tolist(), y.tolist(), strict=True)
         return [self.p0, *inner, self.p1]
 
     def nearest(self, p: Vec2) -> float:
