@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from geometry.by_size import remembered_by_size
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_marks import ramp_marks
@@ -85,7 +86,7 @@ def _blank(blank: Blank) -> Drawing:
     return tuple(marks)
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, lambda outline, slots: len(outline.value.nodes))
 def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
     try:
         path = loop_path(outline.value)

@@ -58,11 +58,12 @@ def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline
     # In rough chords first: the shift cannot be much longer than theirs, so that only what lies within it counts.
     simple = shapely.get_coordinates(shapely.simplify(hull, _ROUGH))
     found, near = _way_in(_forbidden(simple, radius, area, _rough_wall(outline))), 0.0
+    known: dict[tuple[int, int, bytes], shapely.Geometry] = {}
     if found is not None and not _touches(area, found, outline):
         return None
     for _ in range(_TRIES):
         near = max(2 * near, _MORE + (0.0 if found is None else found[0]))
-        found = _way_in(_forbidden_near(hull, radius, fine, near))
+        found = _way_in(_forbidden_near(hull, radius, fine, near, known))
         if found is None or found[0] <= near:
             break
     return found if found is not None and found[0] <= near and _touches(area, found, outline) else None
@@ -88,8 +89,12 @@ def _forbidden(core: np.ndarray, radius: float, area: shapely.Geometry, outline:
     return _grown(area_sum(outside, outline.points, -core), radius)
 
 
-def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: float) -> shapely.Geometry:
-    """As _forbidden, true only for shifts of up to `most` mm: so much of hull and outline is looked at as they bring together."""
+def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: float,
+                    known: dict[tuple[int, int, bytes], shapely.Geometry]) -> shapely.Geometry:
+    """As _forbidden, true only for shifts of up to `most` mm: so much of hull and outline is looked at as they bring together.
+
+    `known`: what was swept with a smaller `most`; where that was all there is, it is not swept again.
+    """
     reach = most + radius + _MORE
     core = shapely.get_coordinates(hull)
     if len(core) > 3:
@@ -104,7 +109,16 @@ def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: 
     near = np.flatnonzero(shapely.dwithin(chords, shapely.MultiPoint(core).convex_hull, reach))
     runs = np.split(near, np.flatnonzero(np.diff(near) > 1) + 1) if near.size else []
     return _grown(shapely.union_all([shapely.transform(outside, lambda xy: xy - core[0]),
-                                     *(swept(points[run[0]:run[-1] + 2], -core) for run in runs if len(core) > 1)]), radius)
+                                     *(_swept(points, run, core, known) for run in runs if len(core) > 1)]), radius)
+
+
+def _swept(points: np.ndarray, run: np.ndarray, core: np.ndarray,
+           known: dict[tuple[int, int, bytes], shapely.Geometry]) -> shapely.Geometry:
+    """What the mirror image of some points sweeps along a run of chords."""
+    key = int(run[0]), int(run[-1]), core.tobytes()
+    if key not in known:
+        known[key] = swept(points[run[0]:run[-1] + 2], -core)
+    return known[key]
 
 
 def _grown(area: shapely.Geometry, radius: float) -> shapely.Geometry:
