@@ -113,8 +113,9 @@ def _swept(chain: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
     if len(rim) > _MANY:
         ends = np.stack([chain[:-1], chain[1:]], axis=1)
         step = max(1, _AT_ONCE // (2 * len(rim)))
-        return [shapely.union_all(_hulls((part[:, :, None] + rim[None, None, :-1]).reshape(len(part), -1, 2)))
-                for part in (ends[k:k + step] for k in range(0, len(ends), step))]
+        # United all together by the caller: where parts united before meet, rounding may leave a hole, which reads as a way out.
+        return [hull for part in (ends[k:k + step] for k in range(0, len(ends), step))
+                for hull in _hulls((part[:, :, None] + rim[None, None, :-1]).reshape(len(part), -1, 2))]
     sides = [rim[k:k + 2] for k in range(len(rim) - 1)]
     swept = [ribbon for side in sides for ribbon in _ribbons(chain, side)]
     return swept if len(sides) < 2 else [*swept, shapely.transform(hull, lambda xy: xy + chain[0])]

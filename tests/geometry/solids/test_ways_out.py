@@ -175,7 +175,8 @@ def test_back_inside_by_looking_near_is_back_inside_by_looking_everywhere(drawn,
     if found is None:
         assert everywhere is None or not _touches(wall.area, everywhere, outline)
         return
-    assert found[0] == pytest.approx(everywhere[0], abs=1e-5)
+    # Shorter is as good, as it does lead inside: summed with all of the outline, rounding may add a sliver to what is forbidden.
+    assert found[0] <= everywhere[0] + 1e-5
     moved = shapely.transform(wall.area, lambda xy: xy + (found[0] + 0.002) * np.array(found[1]))
     assert shapely.difference(moved, outline.area).area < 0.01
 
