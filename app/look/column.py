@@ -2,23 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QLayout, QScrollArea, QWidget
+from PySide6.QtCore import QSize
+from PySide6.QtWidgets import QLayout, QWidget
+
+from app.look.scroll import Scroll
 
 
-class Column(QScrollArea):
+class Column(Scroll):
     """Holds a layout. It asks for the room of the whole and makes do with less height."""
 
     def __init__(self, inside: QLayout, name: str, parent: QWidget) -> None:
-        super().__init__(parent)
+        super().__init__(name, parent)
         page = QWidget(self)
         page.setObjectName("page")
         inside.setContentsMargins(2, 2, 8, 2)
         page.setLayout(inside)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setAccessibleName(name)
         self.setWidget(page)
 
     def sizeHint(self) -> QSize:

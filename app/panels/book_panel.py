@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
 from app.panels.book_rows import PIECE_WORDS
 from app.panels.fields import TextField
@@ -68,12 +69,7 @@ class BookPanel(QWidget):
             self.buttons[key] = button
             column.addWidget(button)
         column.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setAccessibleName(say("Job book"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(page)
+        scroll = Scroll(say("Job book"), self, page)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scroll)

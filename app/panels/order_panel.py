@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
+from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.form import Form, rule
@@ -68,12 +69,7 @@ class OrderPanel(QWidget):
         column.addWidget(rule(page))
         column.addWidget(self._rates)
         column.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setAccessibleName(say("Hours"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(page)
+        scroll = Scroll(say("Hours"), self, page)
         return scroll
 
     def _lay_out(self) -> None:

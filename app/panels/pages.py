@@ -10,7 +10,6 @@ from app.panels.rows import FieldRow
 from geometry.edits import remove_features, rename, set_field
 from geometry.edits.rack import set_template_tool
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
-from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
 from geometry.terms import term

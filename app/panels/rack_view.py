@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
     QPushButton,
-    QScrollArea,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.flow import Flow
+from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.panels.form import Form
 from app.panels.rack_rows import MACHINES, SHELVES, entry_rows, machine_rows
@@ -257,7 +257,7 @@ class RackView(QWidget):
         self.wanted.emit(self.sender().property("key"))
 
 
-def _scrolled(form: Form, parent: QWidget) -> QScrollArea:
+def _scrolled(form: Form, parent: QWidget) -> Scroll:
     page = QWidget(parent)
     page.setObjectName("page")
     column = QVBoxLayout(page)
@@ -265,11 +265,6 @@ def _scrolled(form: Form, parent: QWidget) -> QScrollArea:
     column.addWidget(form)
     column.addStretch(1)
     keep(form, maximum_width=520)
-    area = QScrollArea(parent)
-    area.setAccessibleName(say("The entry that is chosen"))
-    area.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-    area.setWidgetResizable(True)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    area.setWidget(page)
+    area = Scroll(say("The entry that is chosen"), parent, page)
     keep(area, panel_width=280)
     return area

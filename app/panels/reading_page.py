@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.look.wrapping import WrappingButton
 from app.panels.entry_table import TYPED, EntryTable, Head
@@ -42,12 +43,7 @@ class ReadingPage(QWidget):
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._says.setTextFormat(Qt.TextFormat.PlainText)
-        scroll = QScrollArea(self)
-        scroll.setAccessibleName(say("What the readings say"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(self._says)
+        scroll = Scroll(say("What the readings say"), self, self._says)
         self._says.setObjectName("words")
         right = QVBoxLayout()
         right.addWidget(scroll, 1)

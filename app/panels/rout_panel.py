@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from app.look.scroll import Scroll
 from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
 from app.panels.fold import Fold
@@ -84,12 +85,7 @@ class RoutPanel(QWidget):
         self._mind = self._heading(say("Mind"), self.cautions)
         column.addWidget(self.speeds_fold)
         column.addStretch(1)
-        self._scroll = QScrollArea(self)
-        self._scroll.setAccessibleName(say("The plan"))
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(page)
+        self._scroll = Scroll(say("The plan"), self, page)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self._scroll)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QByteArray, QSize, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
 
+from app.look.scroll import Scroll
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
 from app.panels.change_list import ChangeList
@@ -62,12 +63,7 @@ class SidePanel(QWidget):
         column.addWidget(self._section)
         column.addWidget(self._fields)
         column.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setAccessibleName(say("What is held, or the stage"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(page)
+        scroll = Scroll(say("What is held, or the stage"), self, page)
         self._scroll = scroll
         self._upper = Stack(self)
         self._upper.addWidget(scroll)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
+from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.section import SectionView
@@ -15,11 +16,11 @@ from geometry.drawing import Drawing
 from geometry.saying import say
 
 
-class StepPage(QScrollArea):
+class StepPage(Scroll):
     """A column of text and a section to scale; it scrolls when there is more to say than room."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(say("The step in words"), parent)
         self._theme = theme
         self._words: StepWords | None = None
         page = QWidget(self)
@@ -38,12 +39,8 @@ class StepPage(QScrollArea):
         column.addWidget(self._section)
         column.addWidget(self._why)
         column.addStretch(1)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidget(page)
         keep(self, panel_width=250)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setAccessibleName(say("The step in words"))
 
     def sizeHint(self) -> QSize:
         return QSize(340, 600)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
+from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
 from app.panels.describe import field, nut_rows
 from app.panels.form import Form
@@ -68,12 +69,7 @@ class StringPanel(QWidget):
         column.addWidget(self.sets)
         column.addWidget(self.strings)
         column.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setAccessibleName(say("Nut and strings"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(page)
+        scroll = Scroll(say("Nut and strings"), self, page)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scroll)

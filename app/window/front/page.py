@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.look.icons import button_icon
 from app.look.plain import plain
+from app.look.scroll import steady
 from app.look.sizes import keep, px, sizes
 from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
@@ -58,7 +59,7 @@ class FrontPage(QWidget):
     def _ways(self) -> QScrollArea:
         area = QScrollArea(self)
         area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        steady(area)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.viewport().setAutoFillBackground(False)
         keep(area, fixed_panel=WAY + 28)
@@ -121,7 +122,7 @@ class FrontPage(QWidget):
         column.addSpacing(6)
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
-        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        steady(self._area)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._area.viewport().setAutoFillBackground(False)
         self._shelf = QWidget(self._area)
