@@ -1,8 +1,8 @@
-"""Areas that scroll up and down and keep the room of their bar, whether there is something to scroll or not.
+"""Areas that scroll and keep the room of their bars, whether there is something to scroll or not.
 
-A picture is as high as its width allows. Where a bar comes and goes, it makes
-the picture narrower, thus lower, so that everything fits and the bar goes, and
-the picture grows again: without end, for some heights of the window.
+What is fitted to the room may need no bar where a bar takes some of it, and
+one where there is none: a bar that comes and goes would then come and go
+without end, for some sizes of the window.
 """
 
 from __future__ import annotations
@@ -12,18 +12,21 @@ from PySide6.QtWidgets import QAbstractScrollArea, QScrollArea, QScrollBar, QWid
 
 
 class SteadyBar(QScrollBar):
-    """A vertical bar that is not seen while there is nothing to scroll, but keeps its room."""
+    """A bar that is not seen while there is nothing to scroll, but keeps its room."""
 
     def paintEvent(self, event) -> None:
         if self.maximum() > self.minimum():
             super().paintEvent(event)
 
 
-def steady(area: QAbstractScrollArea) -> None:
-    """Give the area a bar that keeps its room, and none that runs across."""
+def steady(area: QAbstractScrollArea, across: bool = False) -> None:
+    """Give the area bars that keep their room; without `across` none runs across."""
+    always = Qt.ScrollBarPolicy.ScrollBarAlwaysOn
     area.setVerticalScrollBar(SteadyBar(Qt.Orientation.Vertical, area))
-    area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setVerticalScrollBarPolicy(always)
+    if across:
+        area.setHorizontalScrollBar(SteadyBar(Qt.Orientation.Horizontal, area))
+    area.setHorizontalScrollBarPolicy(always if across else Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
 
 class Scroll(QScrollArea):

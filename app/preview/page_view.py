@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView, QWidget
 
 from app.formats.paper import Page
+from app.look.scroll import steady
 from app.look.theme import Theme
 from app.preview.page_item import PageItem
 from geometry.saying import say
@@ -33,6 +34,8 @@ class PageView(QGraphicsView):
         super().__init__(parent)
         self.setScene(QGraphicsScene(self))
         self.setObjectName("ringed")
+        # A page is fitted again at each resize: bars that came and went would resize the view without end.
+        steady(self, across=True)
         self.setDragMode(QGraphicsView.DragMode.ScrollHandDrag)
         self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)

@@ -1,4 +1,4 @@
-"""A bar that comes and goes would make a picture as high as it is wide change its height without end."""
+"""Bars keep their room: what is fitted to an area must not change with whether there is something to scroll."""
 
 import pytest
 from PySide6.QtCore import QEvent, QObject, QSize

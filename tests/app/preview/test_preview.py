@@ -1,8 +1,9 @@
 """The preview: turning pages, zooming, keeping its place when the layout changes."""
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY, LAMP
 from app.preview import SheetPreview
@@ -145,3 +146,35 @@ def test_very_large_zoom_does_not_keep_a_picture_of_the_page(preview):
     assert item.cacheMode() == item.CacheMode.NoCache
     preview.view.fit()
     assert item.cacheMode() == item.CacheMode.DeviceCoordinateCache
+
+
+class Resizes(QObject):
+    """How often the viewport was resized; stops a view that resizes itself without end."""
+
+    MOST = 40
+
+    def __init__(self, view):
+        super().__init__(view)
+        self.view, self.count = view, 0
+        view.viewport().installEventFilter(self)
+
+    def eventFilter(self, watched, event):
+        if event.type() == QEvent.Type.Resize:
+            self.count += 1
+            if self.count == self.MOST:
+                self.view.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        return False
+
+
+def test_a_fitted_page_comes_to_rest_in_every_size_of_the_view(preview):
+    view = preview.view
+    view.setParent(None)
+    view.show()
+    for height in (300, 553):
+        for width in range(220, 420, 4):
+            resizes = Resizes(view)
+            view.resize(width, height)
+            QApplication.processEvents()
+            view.viewport().removeEventFilter(resizes)
+            assert resizes.count <= 2, f"{width} x {height}"
+    view.setParent(preview)
