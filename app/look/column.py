@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from app.look.scroll import Scroll
 
@@ -28,3 +28,15 @@ class Column(Scroll):
 
     def _beside(self) -> int:
         return self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth() + 4
+
+
+def lay_beside(dialog: QDialog, picture: QWidget, inside: QLayout, name: str, buttons: QWidget) -> None:
+    """Fill a dialog: the picture on the left, a column called `name` on the right with the buttons below it."""
+    side = QVBoxLayout()
+    side.addWidget(Column(inside, name, dialog), 1)
+    side.addWidget(buttons)
+    both = QHBoxLayout(dialog)
+    both.setContentsMargins(14, 14, 14, 14)
+    both.setSpacing(18)
+    both.addWidget(picture, 3)
+    both.addLayout(side, 2)

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
 from app.formats.errors import FormatError
-from app.look.column import Column
+from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.panels.fields import LengthField
 from app.window import ask
@@ -220,14 +220,7 @@ class ImportDialog(QDialog):
         buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
-        side = QVBoxLayout()
-        side.addWidget(Column(right, say("How the drawing is taken"), self), 1)
-        side.addWidget(buttons)
-        both = QHBoxLayout(self)
-        both.setContentsMargins(14, 14, 14, 14)
-        both.setSpacing(18)
-        both.addWidget(self._preview, 3)
-        both.addLayout(side, 2)
+        lay_beside(self, self._preview, right, say("How the drawing is taken"), buttons)
         open_at(self, 980, 680)
 
     def _fill(self) -> None:

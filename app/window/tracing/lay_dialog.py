@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QRadioButton,
     QVBoxLayout,
@@ -20,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
-from app.look.column import Column
+from app.look.column import lay_beside
 from app.look.sizes import open_at
 from app.panels.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
@@ -129,14 +128,7 @@ class LayDialog(QDialog):
         self.lay_button.setText(say("Lay it there"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
-        side = QVBoxLayout()
-        side.addWidget(Column(right, say("Size and place of the picture"), self), 1)
-        side.addWidget(buttons)
-        both = QHBoxLayout(self)
-        both.setContentsMargins(14, 14, 14, 14)
-        both.setSpacing(18)
-        both.addWidget(self.board, 3)
-        both.addLayout(side, 2)
+        lay_beside(self, self.board, right, say("Size and place of the picture"), buttons)
         open_at(self, 1020, 700)
 
     def _words(self, text: str, name: str) -> QLabel:

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
-from app.look.column import Column
+from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.window.background import Background
 from app.window.tracing.board import PictureBoard
@@ -120,14 +120,7 @@ class TraceDialog(QDialog):
         right.addWidget(self._says)
         right.addStretch(1)
         right.addWidget(note)
-        side = QVBoxLayout()
-        side.addWidget(Column(right, say("How the outline is traced"), self), 1)
-        side.addWidget(buttons)
-        both = QHBoxLayout(self)
-        both.setContentsMargins(14, 14, 14, 14)
-        both.setSpacing(18)
-        both.addWidget(self.board, 3)
-        both.addLayout(side, 2)
+        lay_beside(self, self.board, right, say("How the outline is traced"), buttons)
         open_at(self, 980, 680)
 
     def _middle(self) -> Vec2:
