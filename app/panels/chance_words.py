@@ -44,10 +44,10 @@ def whole_words(chances: Chances) -> tuple[str, str]:
               trials=found.trials, sound=success_words(found.sound, found.trials),
               within=success_words(found.within, found.trials), model=MODEL)
     if chances.spoiled:
-        line = count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
-                     "Not sound as drawn: {n} snags that spoil the work")
-    else:
-        line = say("Comes out sound: {chance}", chance=short_success_words(found.sound, found.trials))
+        # A chance beside it would be the last layout's while one drags, or leave out what is not simulated.
+        return count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
+                     "Not sound as drawn: {n} snags that spoil the work"), tip
+    line = say("Comes out sound: {chance}", chance=short_success_words(found.sound, found.trials))
     within = say("every margin kept: {chance}", chance=short_success_words(found.within, found.trials))
     return f"{line} · {within}", tip
 
