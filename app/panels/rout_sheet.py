@@ -18,7 +18,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_table
 from geometry.routing.together import RoutingPlan
-from geometry.routing.words import area, exact, in_turn, mm, named, passes, rim, with_bush
+from geometry.routing.words import area, exact, in_turn, mm, passes, rim, with_bush
 from geometry.saying import count, say
 
 ALWAYS = (
@@ -141,10 +141,10 @@ def _template(layout: Headstock, best: RoutPlan) -> tuple[str, bool]:
         return say("No bit is chosen for the template, so sheets and files carry no template lines."), False
     if same_offset(guide.offset, best.offset):
         return say("The template of sheets and files is made for {guide}: it is the one of this plan.",
-                   guide=named(guide)), True
+                   guide=guide.name), True
     return say("The template of sheets and files is made for {guide}, with an offset of {offset}; this plan needs "
                "{needed}.",
-               guide=named(guide), offset=exact(guide.offset), needed=exact(best.offset)), False
+               guide=guide.name, offset=exact(guide.offset), needed=exact(best.offset)), False
 
 
 def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:

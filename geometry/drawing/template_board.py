@@ -7,7 +7,7 @@ from geometry.drawing.offset_path import offset_path
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing.follower import Follower
-from geometry.routing.words import bare, exact, mm, named
+from geometry.routing.words import bare, exact, mm
 from geometry.saying import say
 
 LETTER = 2.4
@@ -39,7 +39,7 @@ def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
     half = layout.nut.width / 2
     marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
     words = (say("Template {thickness} thick for {follower}",
-                 thickness=mm(layout.template.thickness), follower=named(follower)),
+                 thickness=mm(layout.template.thickness), follower=follower.name),
              say("{diameter} follower, {cutter} cutter, offset {offset}",
                  diameter=bare(follower.diameter), cutter=bare(follower.bit.cutter), offset=exact(offset)))
     marks += [Label(text, (0.0, low - 10.0 - 1.75 * LETTER * row), LETTER, "note", "blank", anchor="middle")

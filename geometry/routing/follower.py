@@ -18,7 +18,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.outline import loop_path
 from geometry.layout.shop import GuideBush, RouterBit
 from geometry.layout.slots import Slot, slot_path
-from geometry.routing.words import mm
+from geometry.routing.words import mm, with_bush
 from geometry.saying import say
 
 
@@ -36,6 +36,11 @@ class Follower:
     def offset(self) -> float:
         """From the template's edge to the cut, mm; negative when the cutter is wider than the follower."""
         return (self.diameter - self.bit.cutter) / 2
+
+    @property
+    def name(self) -> str:
+        """The bit with what guides it, by their names in the rack."""
+        return with_bush(self.bit.id, self.bush and self.bush.id)
 
 
 def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:

@@ -8,7 +8,7 @@ from typing import Literal
 
 from geometry.routing.depth import Reach, contact
 from geometry.routing.follower import Follower
-from geometry.routing.words import mm, named
+from geometry.routing.words import mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 
@@ -62,7 +62,7 @@ class Pass:
         only = say(", in the corners only") if self.corners else ""
         up = say("Face up") if self.side == "face" else say("Back up")
         return say("{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.",
-                   up=up, follower=named(self.follower), only=only, begins=mm(self.begins),
+                   up=up, follower=self.follower.name, only=only, begins=mm(self.begins),
                    ends=mm(self.ends), contact=mm(self.contact), what=what, on=on)
 
 

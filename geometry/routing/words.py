@@ -10,14 +10,10 @@ import math
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
-from typing import TYPE_CHECKING
 
 from geometry.saying import count, say
 from geometry.units import MM_PER_INCH, LengthUnit, format_length
 from geometry.vectors import Vec2
-
-if TYPE_CHECKING:
-    from geometry.routing.follower import Follower
 
 _unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
 
@@ -92,11 +88,6 @@ def down(length: float) -> float:
     """The size (mm) below that is sold or set."""
     step = 0.5 if _unit.get() == "mm" else SIXTEENTH
     return step * math.floor(length / step + 1e-9)
-
-
-def named(follower: Follower) -> str:
-    """A bit with what guides it, by their names in the rack."""
-    return follower.bit.id if follower.bush is None else with_bush(follower.bit.id, follower.bush.id)
 
 
 def with_bush(bit: str, bush: str | None) -> str:
