@@ -49,6 +49,8 @@ def run(request: argparse.Namespace) -> int:
     Whatever goes wrong with the maker's files ends as one sentence on standard
     error and exit code 2.
     """
+    # Matrices here are small: threads that the array library keeps for large ones cost a fifth of loading it, and idle.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     if request.command != "window" and getattr(request, "language", None):
         from app.languages.catalogue import speak
 

@@ -10,6 +10,8 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.setup.imports import keep_own
+
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
@@ -41,6 +43,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
         return 0
     from PySide6.QtCore import QSettings, QTimer
+    keep_own()
     from PySide6.QtWidgets import QApplication
 
     from app.languages import chosen

@@ -14,6 +14,7 @@ def main(what: str, since: float, layout: str = "") -> int:
         import gc
 
         import app.commands.main
+        import app.window  # before the toolkit, as the program does
         gc.disable()  # as app.window.run does before the toolkit is loaded
     from PySide6.QtCore import QEvent, QObject, QTimer
 

@@ -32,14 +32,15 @@ def told():
 threshold.Threshold.give_way = give_way
 """
 READY = """
-import app.commands.main, app.window.main as main
-def shown(window, event, own=main.MainWindow.showEvent):
-    own(window, event)
+import app.commands.main, app.window, app.window.threshold as threshold
+def give_way(card):
+    import linecache
     print(gc.isenabled(), gc.get_freeze_count() > 10_000)
     print(*sys.modules)
+    print(*(name for name in linecache.cache if "layout" in name))
     sys.stdout.flush()
     os._exit(0)
-main.MainWindow.showEvent = shown
+threshold.Threshold.give_way = give_way
 """
 FILE = str(samples() / DEMO)
 
@@ -67,11 +68,12 @@ def test_the_card_is_painted_before_any_room_is_loaded(tmp_path):
 
 
 def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_path):
-    said, modules = told(READY, [FILE], tmp_path)
+    said, modules, read = told(READY, [FILE], tmp_path)
     assert said == "True True", "the collector is at work again, and what was loaded is no longer looked through"
     assert rooms(modules).isdisjoint(HEAVY)
     assert {"geometry.accuracy.simulation", "geometry.sequence", "geometry.book.planned", "app.sheets.pages",
             "app.window.libraries"}.isdisjoint(modules.split())
+    assert not read, "the toolkit read the source of what was loaded after it"
 
 
 def test_the_card_gives_way_to_the_window(tmp_path):
