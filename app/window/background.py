@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QDeadlineTimer, QObject, QThread, Signal
 
+from app.window.aside import share_finely
 from app.window.collector import rest, resume
 
 
@@ -26,6 +27,7 @@ class Background(QThread):
     def start(self) -> None:
         """Begin; call it from the thread of the window."""
         rest(self)
+        share_finely()
         super().start()
 
     def wait(self) -> bool:

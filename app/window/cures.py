@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from app.window.aside import stand_aside
 from app.window.background import Background
 from geometry.checks import CheckResult, Snag
 from geometry.checks.moves import Change
@@ -26,14 +27,14 @@ _GHOST = "dimension"
 
 
 class _Search:
-    """One search; `stopped` ends it between two trials."""
+    """One search; `stopped` ends it between two trials, where it also stands aside while the hand is at work."""
 
     def __init__(self, layout: Headstock, result: CheckResult) -> None:
         self.layout, self.result = layout, result
         self.stopped = False
 
     def is_stopped(self) -> bool:
-        return self.stopped
+        return stand_aside(lambda: self.stopped)
 
 
 class Cures(QObject):

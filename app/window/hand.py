@@ -11,6 +11,7 @@ from app.document import Document
 from app.tools import Done, Gesture, Pointer, Running, Shown
 from app.tools.entering import Entering
 from app.tools.pointer import Takes
+from app.window.aside import hand_works
 from geometry.errors import GeometryError
 from geometry.vectors import Vec2
 
@@ -125,6 +126,7 @@ class Hand(QObject):
 
     def _take(self, answer: Shown | Done | None) -> None:
         if isinstance(answer, Shown):
+            hand_works()
             if answer.held:
                 self._document.hold(answer.held)
             self._document.preview(answer.layout)

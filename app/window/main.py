@@ -18,6 +18,7 @@ from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
+from app.window.aside import hand_works
 from app.window.at_pointer import AtPointer
 from app.window.beside import Beside
 from app.window.book_watch import BookWatch
@@ -153,6 +154,7 @@ class MainWindow(QMainWindow):
         if self.journal is not None:
             self.journal.troubled.connect(self.say)
         self.canvas.view.pointed.connect(self.hand.point)
+        self.canvas.view.looked.connect(hand_works)
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
         self.canvas.view.key_filter = self.hand.key

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
+from functools import partial
 
+from app.window.aside import stand_aside
 from geometry.layout import Headstock
 
 Work = Callable[[Headstock, Callable[[float], None], Callable[[], bool]], object]
@@ -12,7 +14,10 @@ Work = Callable[[Headstock, Callable[[float], None], Callable[[], bool]], object
 
 
 class Trial:
-    """Calls `work` when it is called itself, in a thread of its own; `heard` gets its progress there."""
+    """Calls `work` when it is called itself, in a thread of its own; `heard` gets its progress there.
+
+    It stands aside while the hand is at work, where it asks whether it is cancelled.
+    """
 
     def __init__(self, layout: Headstock, work: Work, heard: Callable[[float], None]) -> None:
         self.layout = layout
@@ -31,7 +36,7 @@ class Trial:
         return self._stop.is_set()
 
     def __call__(self) -> object:
-        return self._work(self.layout, self._progress, self._stop.is_set)
+        return self._work(self.layout, self._progress, partial(stand_aside, self._stop.is_set))
 
     def _progress(self, part: float) -> None:
         if part - self._told >= 0.04 and not self._stop.is_set():

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Sequence
+import threading
+from collections.abc import Callable, Sequence
 from functools import partial
 from importlib import import_module
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 
+from app.window.aside import stand_aside
 from app.window.background import Background
 from app.window.room import StageRoom
 
@@ -27,6 +29,7 @@ class Warming(StageRoom):
         super().__init__(window)
         self._modules = modules
         self._thread: Background | None = None
+        self._hurried = threading.Event()
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -40,6 +43,7 @@ class Warming(StageRoom):
     def let_finish(self) -> None:
         """Wait for what is being loaded. Two threads that load a package and a part of it at once lock each other out,
         and Python then leaves one of them with half a package."""
+        self._hurried.set()
         if self._thread is not None:
             self._thread.wait()
 
@@ -48,7 +52,7 @@ class Warming(StageRoom):
         if waiting and self.window.hand.busy:
             self._rest.start()
         elif waiting:
-            self._thread = Background(partial(_load, waiting), self)
+            self._thread = Background(partial(_load, waiting, self._hurried.is_set), self)
             self._thread.failed.connect(self._failed)
             self._thread.start()
 
@@ -56,6 +60,7 @@ class Warming(StageRoom):
         raise error
 
 
-def _load(modules: Sequence[str]) -> None:
+def _load(modules: Sequence[str], hurried: Callable[[], bool]) -> None:
     for name in modules:
+        stand_aside(hurried)
         import_module(name)
