@@ -24,6 +24,7 @@ from app.help.pictures import picture
 from app.help.snags import snag_words
 from app.look.sizes import open_at
 from app.look.theme import Theme
+from app.look.walk import ReadInOrder
 from app.panels.section import SectionView
 from geometry.saying import say
 
@@ -51,7 +52,7 @@ def matches(entry: Entry, typed: str) -> bool:
     return all(piece in text for piece in typed.casefold().split())
 
 
-class HelpWindow(QDialog):
+class HelpWindow(ReadInOrder, QDialog):
     """Search field, what is found, and what it means."""
 
     def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]], theme: Theme,

@@ -5377,6 +5377,10 @@
         <translation>Abfallholz hinter dem Werkstück, damit der Bohrer ins Holz austritt.</translation>
     </message>
     <message>
+        <source>Screw pilots in the edges: the running order drills them by hand through the plate, once the outline is finished, as deep as depth says. Mark and stop hold only while the edges are square.</source>
+        <translation>Vorbohrungen in den Kanten: Nach der Folge werden sie von Hand durch die Platte gebohrt, wenn der Umriss fertig ist, so tief wie unter Tiefe steht. Marke und Anschlag gelten nur, solange die Kanten gerade sind.</translation>
+    </message>
+    <message>
         <source>Screw to anything</source>
         <translation>Schraube zu allem</translation>
     </message>
@@ -10322,10 +10326,6 @@
         <translation>auf der Mittellinie oder zu ihr gespiegelt</translation>
     </message>
     <message>
-        <source>on the centreline, {along} along</source>
-        <translation>auf der Mittellinie, {along} längs</translation>
-    </message>
-    <message>
         <source>on the centreline, {along} from the nut line</source>
         <translation>auf der Mittellinie, {along} von der Sattellinie</translation>
     </message>
@@ -11092,6 +11092,10 @@
     <message>
         <source>the centre of the {operation}</source>
         <translation>die Mitte: {operation}</translation>
+    </message>
+    <message>
+        <source>the centreline, {along} along</source>
+        <translation>der Mittellinie, {along} längs</translation>
     </message>
     <message>
         <source>the cutter and its line</source>

@@ -109,7 +109,9 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QComboBox::down-arrow {{ image: none; width: 0; height: 0; margin-right: 6px;
         border-left: {px(4)}px solid {t.paper}; border-right: {px(4)}px solid {t.paper};
         border-top: {px(5)}px solid {t.dim}; }}
-    QComboBox QAbstractItemView {{ background: {t.panel}; color: {t.ink}; border: 1px solid {t.rim};
+    QComboBox {{ combobox-popup: 0; }}
+    QComboBox QAbstractItemView::item {{ min-height: {px(22)}px; padding: 0 {soft(6)}px; }}
+    QComboBox QAbstractItemView {{ background: {t.panel}; color: {t.ink}; border: 1px solid {t.rim}; padding: 2px;
         selection-background-color: {t.accent}; selection-color: {t.accent_ink}; }}
     QCheckBox, QRadioButton {{ border: 2px solid transparent; border-radius: 4px; }}
     QCheckBox:focus, QRadioButton:focus {{ border-color: {t.ring}; }}
@@ -149,6 +151,9 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QScrollBar:horizontal {{ background: transparent; height: {soft(10)}px; margin: 0; }}
     QScrollBar::handle:horizontal {{ background: {t.rim}; border-radius: {soft(10) // 2}px; min-width: 28px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
+    QFileDialog QToolButton, QFileDialog QToolButton:focus {{ padding: 0; }}
+    QFileDialog QTreeView {{ background: {t.paper}; border: 1px solid {t.rim}; }}
     QSplitter::handle {{ background: {t.line}; }}
     QProgressBar {{ background: {t.card}; border: 1px solid {t.rim}; border-radius: 5px; text-align: center; }}
     QProgressBar::chunk {{ background: {t.focus}; border-radius: 4px; }}

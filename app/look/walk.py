@@ -39,6 +39,13 @@ def step(root: QWidget, onward: bool) -> bool:
     return True
 
 
+class ReadInOrder:
+    """Mixed into a window or dialog: Tab leads through it as it is read, not as its parts were made."""
+
+    def focusNextPrevChild(self, onward: bool) -> bool:
+        return step(self, onward)
+
+
 def _after(root: QWidget, chain: list[QWidget], now: QWidget | None, onward: bool) -> QWidget:
     """The stop beside a widget that is none itself, as a button that is not the chosen one of its group."""
     order = [widget for widget in _all(root) if widget in chain or widget is now]

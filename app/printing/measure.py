@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QDialogButtonBox, Q
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.look.sizes import keep
+from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.printing.correction import Correction, measured
 from app.printing.printers import correction_for, keep_correction
@@ -19,7 +20,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 
-class MeasureBars(QDialog):
+class MeasureBars(ReadInOrder, QDialog):
     """For one printer and paper; what is kept takes effect with the next print."""
 
     def __init__(self, paper: str, unit: LengthUnit = "mm", parent: QWidget | None = None, settings: Path | None = None) -> None:

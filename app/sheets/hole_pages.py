@@ -6,10 +6,13 @@ from app.formats.letters import text_width
 from app.formats.paper import Box
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
 from app.sheets.lengths import unit_words
+from app.sheets.words import block
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.sequence.drill_ops import SMALL
+from geometry.solids import holes
 
 LETTER = 1.75
 """Capital height, mm."""
@@ -24,17 +27,24 @@ TICK = 2.4
 def hole_tables(layout: Headstock, window: Box) -> list[Drawing]:
     """One drawing a page in page coordinates; none for a layout without holes."""
     rows = paper_rows(layout)
-    fit = int((window[3] - window[1] - 14.0) / PITCH)
-    return [_table(rows[i:i + fit], window, rows) for i in range(0, len(rows), fit)]
+    by_hand = any(not d.upright and d.role in SMALL for hole in holes(layout) for d in hole.drillings)
+    fit = int((window[3] - window[1] - (24.0 if by_hand else 14.0)) / PITCH)
+    return [_table(rows[i:i + fit], window, rows, by_hand) for i in range(0, len(rows), fit)]
 
 
-def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, ...]]) -> Drawing:
+def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, ...]], by_hand: bool) -> Drawing:
     x0, _, x1, top = window
     places = _columns(all_rows, x0 + TICK + 3.0, x1)
-    y = top - 7.0
     marks: list[Mark] = [Label(say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
                                    "depth from the mark to full diameter.",
                                    unit_words=unit_words()), (x0, top - 2.0), LETTER, "note")]
+    y = top - 7.0
+    if by_hand:
+        lines, y = block(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
+                             "the outline is finished, as deep as depth says. Mark and stop hold only while the edges "
+                             "are square."), (x0, top - 4.0), LETTER, x1 - x0)
+        marks += lines
+        y -= 3.2
     marks += _row(PAPER_HEAD, places, y)
     marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))
     before = rows[0][0].rsplit(".", 2)[0] if rows else ""

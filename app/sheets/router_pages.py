@@ -221,7 +221,7 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
             lines, y = block(text, (wide + 8.0, y), SMALL, width - wide - 8.0)
             words += lines
             y -= 0.5
-        words.append(Label(say("{side} up, nut to the left, {scale}; dashed heavy: go carefully", side=term(side),
-                               scale=scale_words(scale)), (2.0, -high - 2.6), 1.3, "dimension"))
-        blocks.append(Block((Placed(shown, place), Placed(tuple(words))), max(high + 5.0, -y + 1.0)))
+        under, below = block(say("{side} up, nut to the left, {scale}; dashed heavy: go carefully", side=term(side),
+                                 scale=scale_words(scale)), (2.0, -high - 1.3), 1.3, wide + 4.0, "dimension")
+        blocks.append(Block((Placed(shown, place), Placed((*words, *under))), max(-below + 1.0, -y + 1.0)))
     return blocks

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from app import __version__
 from app.look.program_icon import program_icon
 from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
 from app.window.libraries import libraries, versions
 from geometry.saying import say
 
@@ -29,7 +30,7 @@ ICON = 72
 SOURCES = "https://download.qt.io/official_releases/"
 
 
-class AboutDialog(QDialog):
+class AboutDialog(ReadInOrder, QDialog):
     """Nothing is asked here; Esc or Enter closes it."""
 
     def __init__(self, parent: QWidget | None = None) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QPlainTextEdit,
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
 from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
 from app.window import ask
 from geometry.saying import say
 
@@ -18,7 +19,7 @@ from geometry.saying import say
 MOST_COUNTED = 100
 
 
-class FaultDialog(QDialog):
+class FaultDialog(ReadInOrder, QDialog):
     """Shown without stopping the program's own loop; `more` counts what else goes wrong while it is open."""
 
     def __init__(self, what: str, kept: str, report: str, parent: QWidget | None) -> None:

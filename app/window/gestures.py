@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from app.document import Document
+from app.document.history import History
 from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section, wind
 from app.tools.picture import shove_picture
 from app.window.tool_bar import ToolBar
@@ -15,7 +18,18 @@ class GestureChooser:
     def __init__(self, document: Document, tools: ToolBar) -> None:
         self._document = document
         self._tools = tools
+        self._history: History | None = None
         self.options = Options()
+
+    def offer_hardware(self) -> None:
+        """Offer the hardware of the layout on show; of one just opened, what most of its tuners are."""
+        layout = self._document.shown
+        self._tools.set_hardware([pattern.id for pattern in layout.patterns])
+        if self._document.history is not self._history:
+            self._history = self._document.history
+            used = Counter(tuner.pattern for tuner in layout.tuners).most_common(1)
+            if used:
+                self._tools.hardware.setCurrentText(used[0][0])
 
     def refresh(self, unit: LengthUnit, grid: float, shape: bool) -> None:
         """Take over the choices of the tool strip. `shape` lets nodes be taken hold of at once."""

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
+from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
@@ -14,7 +15,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-class GhostDialog(QDialog):
+class GhostDialog(ReadInOrder, QDialog):
     """`value` is the length in mm. Who derives from it says what is seen (`ghost`) and what is told of it (`told`)."""
 
     def __init__(self, window: MainWindow, title: str, label: str, value: float) -> None:

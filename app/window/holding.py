@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
 from app.panels.chance_words import MODEL
 from app.panels.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
 from app.window.background import Background
@@ -40,7 +41,7 @@ SEED = 1
 REST_MS = 600
 
 
-class HoldDialog(QDialog):
+class HoldDialog(ReadInOrder, QDialog):
     """Stays open beside the drawing and answers anew when the layout has changed and rests."""
 
     _part = Signal(float)

@@ -28,6 +28,7 @@ from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
 from app.formats.errors import FormatError
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
+from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.window import ask
 from app.window.collector import rest, resume
@@ -129,7 +130,7 @@ class _Waiting(QObject):
             self._box.setValue(min(99, round(100 * self._job.progress)))
 
 
-class ImportDialog(QDialog):
+class ImportDialog(ReadInOrder, QDialog):
     """Which loop is what, how big it is, and where the nut line and the centreline lie."""
 
     def __init__(self, window: MainWindow, path: Path, read: DrawingRead) -> None:

@@ -175,7 +175,7 @@ class MainWindow(QMainWindow):
         shown, result = self.document.shown, self.document.result
         self.canvas.show_layout(shown)
         self.foot.show_counts(result)
-        self.tools.set_hardware([p.id for p in shown.patterns])
+        self.chooser.offer_hardware()
         room = self.room
         if room is not None:
             room.shown()

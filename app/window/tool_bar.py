@@ -88,7 +88,7 @@ class ToolBar(QWidget):
         self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
-        self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
             self._row.addWidget(widget)

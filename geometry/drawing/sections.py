@@ -206,15 +206,16 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
     named: list[tuple[float, float, str]] = []
     if start is not None and start > 0.05:
         named.append((0.0, start, f"{term('waste')} {scene.say(start)}"))
-    at, name = start or 0.0, "rail"
+    at, name, last = start or 0.0, "rail", "wood"
     for (a, b), _ in _slots(scene.layout, scene.line):
         if a >= scene.end:
+            last = "web" if name == "web" else last
             break
         named.append((at, a, f"{term(name)} {scene.say(a - at)}"))
         named.append((a, min(b, scene.end), f"{term('slot')} {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end:
-        named.append((at, scene.end, term("web" if name == "web" else "wood")))
+        named.append((at, scene.end, term(last)))
     return _rows_of_words(scene, named)
 
 

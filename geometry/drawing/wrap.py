@@ -101,8 +101,9 @@ def _titles(layout: Headstock) -> list[Mark]:
              ((x1 + blank.treble) / 2, term("treble edge")))
     marks: list[Mark] = [Label(text, (x, y1 + 4.0), 2.0, "note", "blank", anchor="middle") for x, text in words]
     for side, x in (("bass", x0), ("treble", x1)):
-        at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y1 - 2.0)
-        marks.append(Label(term("back"), at, LETTER, "note", "blank", angle=math.pi / 2, anchor="right"))
+        # At the nut end: the words of the bores run up from their marks, to the tip.
+        at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y0 + 2.0)
+        marks.append(Label(term("back"), at, LETTER, "note", "blank", angle=math.pi / 2))
     for side in ("bass", "treble"):
         x = blank.edge_x(side)
         marks += [Stroke(straight((x, y), (x, y + turn * 3.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]

@@ -68,7 +68,7 @@ def place(at: Vec2) -> str:
     across = _format(abs(at[0]), coarse=True)
     along = _format(at[1], coarse=True)
     if across == "0":
-        return say("on the centreline, {along} along", along=along)
+        return say("the centreline, {along} along", along=along)
     return (say("{across} across to the treble, {along} along", across=across, along=along) if at[0] > 0 else
             say("{across} across to the bass, {along} along", across=across, along=along))
 

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from app.look.face_picture import FacePicture, face_picture
 from app.look.sizes import keep, open_at
 from app.look.theme import Theme
+from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.window.background import Background
 from app.window.own_rack import with_own_rack
@@ -118,7 +119,7 @@ class _Picture(QWidget):
             self._picture.paint(painter, QRectF(self.rect()).adjusted(16, 16, -16, -16), self._theme)
 
 
-class NumbersDialog(QDialog):
+class NumbersDialog(ReadInOrder, QDialog):
     """Asks for strings, tuners and blank, and shows at once what they make."""
 
     def __init__(self, window: MainWindow, numbers: Numbers | None = None) -> None:

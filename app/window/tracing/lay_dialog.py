@@ -21,6 +21,7 @@ from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
 from app.look.column import lay_beside
 from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
 from geometry.errors import GeometryError
@@ -46,7 +47,7 @@ def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
             (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
 
 
-class LayDialog(QDialog):
+class LayDialog(ReadInOrder, QDialog):
     """Two points or four corners give size and plane, two ends of the nut give place and direction."""
 
     def __init__(self, window: MainWindow, name: str, read: PictureRead) -> None:

@@ -24,6 +24,7 @@ from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
+from app.look.walk import ReadInOrder
 from app.window.background import Background
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
@@ -42,7 +43,7 @@ TOLERANCES = (0.1, 0.15, 0.25, 0.5, 1.0)
 BEGIN_WITH = 0.15
 
 
-class TraceDialog(QDialog):
+class TraceDialog(ReadInOrder, QDialog):
     """Proposes anew whenever a place, the level of grey or the tolerance changes; the newest wish wins."""
 
     def __init__(self, window: MainWindow, picture: Picture) -> None:

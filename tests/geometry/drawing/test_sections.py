@@ -17,10 +17,18 @@ def boxes(drawing, style):
     return [mark.outer.box for mark in drawing if isinstance(mark, Area) and mark.style == style]
 
 
-def test_a_side_bore_meets_waste_rail_slot_and_web():
+def test_wood_behind_a_slot_is_a_web_where_another_slot_follows():
+    """A web is the wood between two slots; behind the only slot there is just wood."""
+    head = plain_head()
+    other = Slot(id="other", shape=StraightSlot(nut_end=(-17.0, 40.0), tip_end=(-17.0, 150.0), width=13.0))
+    assert "web" not in words(section_along_bore(head, "flank"))
+    assert "web" in words(section_along_bore(msgspec.structs.replace(head, slots=(*head.slots, other)), "flank"))
+
+
+def test_a_side_bore_meets_waste_rail_slot_and_wood():
     """Square edge 45, outline 40, slot 10.5 to 23.5: waste 5, rail 16.5, slot 13; stop 35, 0.3 D of point."""
     drawing = section_along_bore(plain_head(), "flank")
-    assert {"waste 5", "rail 16.5", "slot 13", "web"} <= set(words(drawing))
+    assert {"waste 5", "rail 16.5", "slot 13", "wood"} <= set(words(drawing))
     assert "stop 35, point 1.9 more" in words(drawing)
     assert boxes(drawing, "slot") == [pytest.approx((21.5, -16.0, 34.5, 0.0), abs=1e-6)]
     assert boxes(drawing, "wood")[0][0] == pytest.approx(5.0)
