@@ -393,6 +393,10 @@
         <translation>Eine Währung ist ein Wort aus höchstens 12 Buchstaben.</translation>
     </message>
     <message>
+        <source>A curve is so long that it would take {count:,} straight pieces to follow it: check the unit of the drawing.</source>
+        <translation>Eine Kurve ist so lang, dass ihr erst {count:,} gerade Stücke folgen: die Einheit der Zeichnung prüfen.</translation>
+    </message>
+    <message>
         <source>A distance is between two different holes.</source>
         <translation>Ein Abstand liegt zwischen zwei verschiedenen Bohrungen.</translation>
     </message>
@@ -3441,6 +3445,10 @@
         <translation>Hell oder dunkel, wie der Arbeitsplatz es ist, auch wenn das wechselt.</translation>
     </message>
     <message>
+        <source>Lines that cross one another are too long to be worked out: check the unit of the drawing, or draw the outline as one closed line.</source>
+        <translation>Linien, die einander kreuzen, sind zu lang, um ausgewertet zu werden: die Einheit der Zeichnung prüfen oder den Umriss als eine geschlossene Linie zeichnen.</translation>
+    </message>
+    <message>
         <source>Lines touch or cross one another; the outer border of what they enclose was taken.</source>
         <translation>Linien berühren oder kreuzen sich; genommen wurde der äußere Rand dessen, was sie umschließen.</translation>
     </message>
@@ -6441,6 +6449,10 @@
         <translation>Der Klotz unter einer Seite eines {base} langen Bretts.</translation>
     </message>
     <message>
+        <source>The blocks of the drawing repeat to more than {most_copies:,} shapes that the file does not write out: export only the outline, the slots and the holes.</source>
+        <translation>Die Blöcke der Zeichnung wiederholen sich zu mehr als {most_copies:,} Formen, die nicht in der Datei stehen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+    </message>
+    <message>
         <source>The board alone, with openings and pin holes, as DXF or SVG at full size.</source>
         <translation>Nur das Brett mit Öffnungen und Stiftlöchern, als DXF oder SVG in voller Größe.</translation>
     </message>
@@ -6479,6 +6491,10 @@
     <message>
         <source>The choice</source>
         <translation>Die Wahl</translation>
+    </message>
+    <message>
+        <source>The clones of the SVG file repeat to more than {most_copies:,} shapes that it does not write out: export only the outline, the slots and the holes.</source>
+        <translation>Die Klone der SVG-Datei wiederholen sich zu mehr als {most_copies:,} Formen, die nicht in ihr stehen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The core between the waste holes comes loose under the cutter and is thrown.</source>
@@ -6559,6 +6575,10 @@
     <message>
         <source>The drawing is nested too deeply to be read: ungroup it in the program that drew it.</source>
         <translation>Die Zeichnung ist zu tief verschachtelt: im zeichnenden Programm Gruppen auflösen.</translation>
+    </message>
+    <message>
+        <source>The drawing is {sized} and its curves are too long to be worked out: set its unit to the one it was drawn in, or export only the outline, the slots and the holes.</source>
+        <translation>Die Zeichnung ist {sized} groß, und ihre Kurven sind zu lang, um ausgewertet zu werden: die Einheit auf die stellen, in der gezeichnet wurde, oder nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The drawing lay {x:.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.</source>
@@ -7019,6 +7039,10 @@
     <message>
         <source>The line where nut and head begin: everything along the head is measured from where it crosses the centreline.</source>
         <translation>Die Linie, an der Sattel und Kopfplatte beginnen: alles entlang der Kopfplatte wird von ihrem Schnitt mit der Mittellinie gemessen.</translation>
+    </message>
+    <message>
+        <source>The lines of the drawing touch or cross one another in more than {most:,} places: draw the outline as one closed line, or export it alone.</source>
+        <translation>Die Linien der Zeichnung berühren oder kreuzen einander an mehr als {most:,} Stellen: den Umriss als eine geschlossene Linie zeichnen oder ihn allein ausgeben.</translation>
     </message>
     <message>
         <source>The loop has no length: all its nodes lie on one point.</source>

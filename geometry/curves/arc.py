@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from geometry import vectors as v
+from geometry.curves.bearable import bearable
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.tolerance import TOUCH
@@ -150,10 +151,21 @@ class Arc:
         xs, ys = [p[0] for p in points], [p[1] for p in points]
         return (min(xs), min(ys), max(xs), max(ys))
 
+    def chords(self, sagitta: float) -> int:
+        """How many chords keep within `sagitta` mm of the arc."""
+        part = sagitta / self.radius
+        if part < 1e-12:  # a radius of thousands of kilometres: the arc cosine has no digits left
+            step = math.sqrt(8 * part)
+        else:
+            step = 2 * math.acos(1 - part) if part < 1 else math.pi / 2
+        return max(1, math.ceil(abs(self.sweep) / min(step, math.pi / 2) - 1e-9))
+
     def flatten(self, sagitta: float) -> list[Vec2]:
-        """Points on the arc from start to end; no chord leaves it by more than `sagitta` mm."""
-        step = 2 * math.acos(max(0.0, 1 - sagitta / self.radius)) if sagitta < self.radius else math.pi / 2
-        n = max(1, math.ceil(abs(self.sweep) / min(step, math.pi / 2) - 1e-9))
+        """Points on the arc from start to end; no chord leaves it by more than `sagitta` mm.
+
+        GeometryError for an arc that would take more than MOST_CHORDS.
+        """
+        n = bearable(self.chords(sagitta))
         return [self.point(i / n) for i in range(n + 1)]
 
     def nearest(self, p: Vec2) -> float:

@@ -10,6 +10,7 @@ from functools import lru_cache
 import numpy as np
 
 from geometry import vectors as v
+from geometry.curves.bearable import bearable
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -148,16 +149,23 @@ class Cubic:
         xs, ys = [p[0] for p in points], [p[1] for p in points]
         return (min(xs), min(ys), max(xs), max(ys))
 
-    def flatten(self, sagitta: float) -> list[Vec2]:
-        """Points on the curve from start to end; no chord leaves it by more than `sagitta` mm.
+    def chords(self, sagitta: float) -> int:
+        """How many chords `flatten` makes of the curve.
 
-        The step count follows from the largest second derivative (chord error
+        The count follows from the largest second derivative (chord error
         <= h^2 M / 8), so the bound holds for every cubic.
         """
         p, q, r, s = self.p0, self.c0, self.c1, self.p1
         most = 6 * max(math.hypot(r[0] - 2 * q[0] + p[0], r[1] - 2 * q[1] + p[1]),
                        math.hypot(s[0] - 2 * r[0] + q[0], s[1] - 2 * r[1] + q[1]))
-        n = min(20000, max(1, math.ceil(math.sqrt(most / (8 * sagitta)) - 1e-9)))
+        return max(1, math.ceil(math.sqrt(most / (8 * sagitta)) - 1e-9))
+
+    def flatten(self, sagitta: float) -> list[Vec2]:
+        """Points on the curve from start to end; no chord leaves it by more than `sagitta` mm.
+
+        GeometryError for a curve that would take more than MOST_CHORDS.
+        """
+        n = bearable(self.chords(sagitta))
         if n < _MANY:
             inner = [self.point(i / n) for i in range(1, n)]
         else:

@@ -73,6 +73,10 @@ class Line:
         return (min(self.p0[0], self.p1[0]), min(self.p0[1], self.p1[1]),
                 max(self.p0[0], self.p1[0]), max(self.p0[1], self.p1[1]))
 
+    def chords(self, sagitta: float) -> int:
+        """1: a line is its own chord, whatever the sagitta."""
+        return 1
+
     def flatten(self, sagitta: float) -> list[Vec2]:
         """Points from start to end, both included."""
         return [self.p0, self.p1]

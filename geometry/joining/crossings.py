@@ -9,18 +9,30 @@ import shapely
 
 from geometry import vectors as v
 from geometry.curves import Arc, Line, Segment
+from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 MEET = 1e-7
 """Two curves meet when Newton's method brings them this near (mm)."""
 
-MOST_PAIRS = 50_000
-"""Crossing chords beyond which a drawing is too tangled to be worked out exactly in a few seconds."""
+MOST_PAIRS = 8_000
+"""Crossing chords beyond which a drawing is too tangled to be worked out exactly in about a second."""
+HOPELESS = 25_000
+"""Crossing chords beyond which it is not worked out at all: no headstock has so many."""
+_AT_ONCE = 500
+"""Chords whose neighbours are asked for at a time, so that a dense tangle is given up before it fills the memory."""
 
 
 class TooTangled(Exception):
     """More crossings than MOST_PAIRS: the caller falls back on chords alone."""
+
+
+def hopeless() -> GeometryError:
+    """What to say of a drawing with more than HOPELESS crossings."""
+    return GeometryError(say("The lines of the drawing touch or cross one another in more than {most:,} places: draw the outline as "
+                             "one closed line, or export it alone.", most=HOPELESS))
 
 
 def crossings(segments: Sequence[Segment]) -> list[set[float]]:
@@ -28,18 +40,10 @@ def crossings(segments: Sequence[Segment]) -> list[set[float]]:
 
     Ends may be among them. A meeting at an end of one segment counts for the
     other. Stretches that run together are not meetings: drop duplicates first.
-    Touching without crossing may be missed. Raises TooTangled.
+    Touching without crossing may be missed. Raises TooTangled, and GeometryError for more than HOPELESS crossings.
     """
     owner, lo, hi, ends = _chords(segments)
-    lines = shapely.linestrings(ends)
-    pairs = shapely.STRtree(lines).query(lines, predicate="intersects")
-    pairs = pairs[:, pairs[0] < pairs[1]]
-    one, two = ends[pairs[0]], ends[pairs[1]]
-    share_an_end = np.zeros(pairs.shape[1], dtype=bool)
-    for a in (0, 1):
-        for b in (0, 1):
-            share_an_end |= (one[:, a] == two[:, b]).all(axis=1)
-    pairs = pairs[:, ~share_an_end]
+    pairs = _pairs(ends)
     if pairs.shape[1] > MOST_PAIRS:
         raise TooTangled
     found: list[set[float]] = [set() for _ in segments]
@@ -92,6 +96,27 @@ def _chords(segments: Sequence[Segment]) -> tuple[np.ndarray, np.ndarray, np.nda
             hi.append((k + 1) / n)
             ends.append((points[k], points[k + 1]))
     return np.array(owner), np.array(lo), np.array(hi), np.array(ends, dtype=float)
+
+
+def _pairs(ends: np.ndarray) -> np.ndarray:
+    """Numbers (2, m) of the chords (n, 2, 2) that meet, each pair once, without those that share an end."""
+    lines = shapely.linestrings(ends)
+    tree = shapely.STRtree(lines)
+    found, many = [], 0
+    for first in range(0, len(lines), _AT_ONCE):
+        pairs = tree.query(lines[first:first + _AT_ONCE], predicate="intersects")
+        pairs[0] += first
+        pairs = pairs[:, pairs[0] < pairs[1]]
+        one, two = ends[pairs[0]], ends[pairs[1]]
+        share_an_end = np.zeros(pairs.shape[1], dtype=bool)
+        for a in (0, 1):
+            for b in (0, 1):
+                share_an_end |= (one[:, a] == two[:, b]).all(axis=1)
+        found.append(pairs[:, ~share_an_end])
+        many += found[-1].shape[1]
+        if many > HOPELESS:
+            raise hopeless()
+    return np.concatenate(found, axis=1)
 
 
 def _guess(one: list[Vec2], two: list[Vec2]) -> tuple[float, float] | None:

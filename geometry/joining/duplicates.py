@@ -15,6 +15,10 @@ from geometry.tolerance import TOUCH
 Span = tuple[float, float]
 """A stretch of one segment between two parameters, 0..1."""
 
+_KINDS = (Line, Arc, Cubic)
+_AT_ONCE = 500
+"""Segments whose neighbours are asked for at a time: in a dense tangle each has thousands."""
+
 
 def without_duplicates(segments: Sequence[Segment], within: float) -> list[tuple[int, Segment]]:
     """(index of its source, segment) for what is left when everything drawn twice is dropped.
@@ -29,10 +33,14 @@ def without_duplicates(segments: Sequence[Segment], within: float) -> list[tuple
     boxes = np.array([s.box() for s in segments], dtype=float).reshape(-1, 4)
     tree = shapely.STRtree(shapely.box(boxes[:, 0], boxes[:, 1], boxes[:, 2], boxes[:, 3]))
     around = shapely.box(boxes[:, 0] - within, boxes[:, 1] - within, boxes[:, 2] + within, boxes[:, 3] + within)
+    alike = _Alike(segments, within)
     near: list[list[int]] = [[] for _ in segments]
-    for i, j in tree.query(around).T:
-        if i != j and type(segments[i]) is type(segments[j]) and _ahead(j, i, lengths):
-            near[i].append(int(j))
+    for first in range(0, len(segments), _AT_ONCE):
+        pairs = tree.query(around[first:first + _AT_ONCE])
+        pairs[0] += first
+        for i, j in pairs[:, alike.may_cover(*pairs)].T.tolist():
+            if i != j and _ahead(j, i, lengths):
+                near[i].append(j)
     kept: list[tuple[int, Segment]] = []
     for i, segment in enumerate(segments):
         if not near[i]:
@@ -41,6 +49,46 @@ def without_duplicates(segments: Sequence[Segment], within: float) -> list[tuple
         covered = [span for j in near[i] for span in _covered(segment, segments[j], within)]
         kept.extend((i, piece) for piece in _rest(segment, lengths[i], covered, within))
     return kept
+
+
+class _Alike:
+    """Which pairs of segments may lie on each other, asked for thousands at once: in a tangle every box meets every other."""
+
+    def __init__(self, segments: Sequence[Segment], within: float) -> None:
+        self._kinds = np.array([_KINDS.index(type(s)) for s in segments], dtype=int)
+        ends = np.array([(s.start, s.end) for s in segments], dtype=float).reshape(-1, 2, 2)
+        self._starts, self._ends = ends[:, 0], ends[:, 1]
+        self._rounds = np.array([(*s.centre, s.radius) if isinstance(s, Arc) else (0.0, 0.0, 0.0) for s in segments]).reshape(-1, 3)
+        self._within = within * (1 + 1e-9) + 1e-9  # never fewer than the exact questions below would find
+
+    def may_cover(self, i: np.ndarray, j: np.ndarray) -> np.ndarray:
+        """(m,) bool: False where `j` certainly covers nothing of `i`."""
+        found = self._kinds[i] == self._kinds[j]
+        for kind, ask in ((0, self._lines), (1, self._arcs), (2, self._cubics)):
+            of_it = np.flatnonzero(found & (self._kinds[i] == kind))
+            found[of_it] = ask(i[of_it], j[of_it])
+        return found
+
+    def _lines(self, i: np.ndarray, j: np.ndarray) -> np.ndarray:
+        """Both ends of the one no further from the other's line than allowed."""
+        way = self._ends[j] - self._starts[j]
+        reach = self._within * np.hypot(way[:, 0], way[:, 1])
+        found = np.abs(_turn(way, self._starts[i] - self._starts[j])) <= reach
+        left = np.flatnonzero(found)  # few in a tangle: the other end is asked for of these alone
+        found[left] = np.abs(_turn(way[left], self._ends[i[left]] - self._starts[j[left]])) <= reach[left]
+        return found
+
+    def _arcs(self, i: np.ndarray, j: np.ndarray) -> np.ndarray:
+        return (np.abs(self._rounds[i] - self._rounds[j]) <= self._within).all(axis=1)
+
+    def _cubics(self, i: np.ndarray, j: np.ndarray) -> np.ndarray:
+        """The first end of the one next to an end of the other."""
+        return ((np.abs(self._starts[i] - self._starts[j]) <= self._within).all(axis=1)
+                | (np.abs(self._starts[i] - self._ends[j]) <= self._within).all(axis=1))
+
+
+def _turn(one: np.ndarray, other: np.ndarray) -> np.ndarray:
+    return one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0]
 
 
 def _ahead(j: int, i: int, lengths: Sequence[float]) -> bool:

@@ -13,6 +13,7 @@ from shapely.geometry import Polygon
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
+from geometry.joining.crossings import HOPELESS, hopeless
 from geometry.joining.duplicates import without_duplicates
 from geometry.joining.ends import Groups, same_point
 from geometry.joining.nearness import near_lines
@@ -154,7 +155,9 @@ def _take_tangles(rest: Sequence[Chain], work: _Work, reach: float) -> None:
     loops = list(work.loops)
     lines = np.array([shapely.linestrings(c.path.flatten(FLAT)) for c in [*rest, *loops]])
     groups = Groups(len(lines))
-    for i, j in near_lines(lines, len(rest), reach):
+    for number, (i, j) in enumerate(near_lines(lines, len(rest), reach)):
+        if number > HOPELESS:
+            raise hopeless()
         groups.merge(i, j)
     for members in groups.sets():
         chains = [rest[i] for i in members if i < len(rest)]

@@ -16,15 +16,20 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.curves import Line, Path, Segment
+from geometry.errors import GeometryError
 from geometry.joining.chains import SAME, meeting
 from geometry.joining.crossings import TooTangled, crossings, inner
 from geometry.joining.duplicates import part, without_duplicates
 from geometry.joining.ends import same_point
+from geometry.saying import say
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 FINE = FLAT / 10
 """Sagitta (mm) of the chords that stand for curves when the exact way fails."""
+
+MOST_CHORDS = 300_000
+"""Chords of lines that touch or cross beyond which what they enclose is not worked out: it would take more than a second."""
 
 
 @dataclass(frozen=True)
@@ -44,14 +49,22 @@ def enclosed(segments: Sequence[Segment], reach: float, without: Sequence[Polygo
     Lines that enclose nothing are dropped; lines between two enclosed areas are
     dropped too, so that a line across an outline does not cut it in two.
     A loose end stops at a segment at most `reach` mm away. Areas inside the
-    polygons `without` count as enclosed already and are left out.
+    polygons `without` count as enclosed already and are left out. GeometryError for a
+    tangle of too many crossings or too many chords.
     """
     pool = [s for _, s in without_duplicates(segments, SAME)]
     met, bridges = _stops(pool, reach)
-    rough = _without_slivers(_chords([*pool, *bridges], reach, without), reach)
+    lines = [*pool, *bridges]
     try:
-        found = _exact([*pool, *bridges], [*met, *(set() for _ in bridges)], without)
-    except (TooTangled, shapely.errors.GEOSException):
+        crossed = crossings(lines)
+    except TooTangled:
+        crossed = None
+    rough = _without_slivers(_chords(lines, reach, without), reach)
+    if crossed is None:
+        return rough
+    try:
+        found = _exact(lines, [a | b for a, b in zip([*met, *(set() for _ in bridges)], crossed, strict=True)], without)
+    except shapely.errors.GEOSException:
         return rough
     if found is None:
         return rough
@@ -72,11 +85,11 @@ def _without_slivers(found: Enclosed, reach: float) -> Enclosed:
     return Enclosed(rings, found.exact, found.inner_faces)
 
 
-def _exact(pool: Sequence[Segment], met: Sequence[set[float]], without: Sequence[Polygon]) -> Enclosed | None:
-    """By the segments cut where they cross and at the parameters `met`; None when the pieces do not tile the plane cleanly."""
+def _exact(pool: Sequence[Segment], cuts: Sequence[set[float]], without: Sequence[Polygon]) -> Enclosed | None:
+    """By the segments cut at the parameters `cuts`; None when the pieces do not tile the plane cleanly."""
     pieces = []
-    for segment, ends, crossed in zip(pool, met, crossings(pool), strict=True):
-        marks = [0.0, *inner(segment, ends | crossed, SAME), 1.0]
+    for segment, cut in zip(pool, cuts, strict=True):
+        marks = [0.0, *inner(segment, cut, SAME), 1.0]
         pieces.extend(part(segment, lo, hi) for lo, hi in zip(marks, marks[1:], strict=False))
     pieces = [s for _, s in without_duplicates(pieces, SAME)]
     chords, edge = _pieces_as_chords(pieces)
@@ -185,6 +198,9 @@ def _as_curves(ring: np.ndarray, pieces: Sequence[Segment], edge: dict) -> Path 
 
 def _chords(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]) -> Enclosed:
     """The same by chords alone, every point moved by up to half of `reach` mm onto a common grid."""
+    if sum(s.chords(FINE) for s in segments) > MOST_CHORDS:
+        raise GeometryError(say("Lines that cross one another are too long to be worked out: check the unit of the drawing, or draw "
+                                "the outline as one closed line."))
     lines = [shapely.linestrings(np.array(s.flatten(FINE))) for s in segments]
     noded = shapely.union_all(lines, grid_size=reach / 2)
     faces = [f for f in shapely.get_parts(shapely.polygonize(shapely.get_parts(noded))) if _counts(f, without)]

@@ -7,12 +7,14 @@ from dataclasses import dataclass
 
 import shapely
 
+from app.formats.drawing_in.bounds import hold_to_length
 from app.formats.drawing_in.haul import Haul, Strand, listed
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.roles import with_roles
 from app.formats.drawing_in.units import PLAUSIBLE, Unit, fits, sized
 from app.formats.errors import FormatError
 from geometry.curves import Matrix, Path
+from geometry.errors import GeometryError
 from geometry.joining import Chain, Gap, Joined, join
 from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
@@ -79,7 +81,11 @@ def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> t
                          x=max(x, y), dx=dx, dy=dy))
     to_mm = Matrix(mm, 0.0, 0.0, mm, dx, dy)
     scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
-    return _joined(scaled, reach), moved
+    hold_to_length(scaled, ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
+    try:
+        return _joined(scaled, reach), moved
+    except GeometryError as error:
+        raise FormatError(str(error)) from error
 
 
 def _joined(strands: Sequence[Strand], reach: float) -> _Closed:

@@ -10,6 +10,7 @@ from ezdxf.entities import DXFEntity, Insert
 from ezdxf.math import Matrix44, Vec3
 
 from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
+from app.formats.drawing_in.bounds import MOST_COPIES
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.errors import FormatError
 from geometry.errors import GeometryError
@@ -46,10 +47,14 @@ def collect(document: Drawing, haul: Haul) -> None:
     Raises FormatError for blocks that contain themselves or unfold without bounds.
     """
     space = document.modelspace()
-    if _unfolded(document, space, (), {})[0] > MOST_SHAPES:
+    unfolded = _unfolded(document, space, (), {})[0]
+    if unfolded > MOST_SHAPES:
         raise FormatError(say("The drawing unfolds to more than {most_shapes} shapes: export only the outline, the "
                               "slots and the holes.",
                               most_shapes=MOST_SHAPES))
+    if unfolded - len(space) - sum(len(block) for block in document.blocks) > MOST_COPIES:
+        raise FormatError(say("The blocks of the drawing repeat to more than {most_copies:,} shapes that the file does not write "
+                              "out: export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
     in_paper = sum(len(layout) for layout in document.layouts if not layout.is_modelspace)
     if in_paper:
         haul.skipped["shapes on paper pages"] += in_paper

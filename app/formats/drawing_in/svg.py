@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from app.formats.drawing_in.bounds import MOST_COPIES
 from app.formats.drawing_in.ellipse import EllipticArc
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.svg_shapes import SHAPES, shape
@@ -87,10 +88,14 @@ def _check_references(tree: Tree) -> None:
         known[id(node)] = (total, levels)
         return known[id(node)]
 
-    if unfolded(tree.root, ())[0] > MOST_SHAPES:
+    shapes = unfolded(tree.root, ())[0]
+    if shapes > MOST_SHAPES:
         raise FormatError(say("The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the "
                               "slots and the holes.",
                               most_shapes=MOST_SHAPES))
+    if shapes - tree.written > MOST_COPIES:
+        raise FormatError(say("The clones of the SVG file repeat to more than {most_copies:,} shapes that it does not write out: "
+                              "export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
 
 
 class _Walk:

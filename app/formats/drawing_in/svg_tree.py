@@ -53,6 +53,8 @@ class Tree:
     styles: list[str]
     """text of the style sheets, in order"""
     skipped: Counter[str]
+    written: int
+    """how many elements the file holds"""
 
 
 def parse(data: bytes) -> Tree:
@@ -167,7 +169,7 @@ class _Builder:
     def finished(self) -> Tree:
         """The tree, once parsing has succeeded."""
         assert self.root is not None
-        return Tree(self.root, self.by_id, self.styles, self.skipped)
+        return Tree(self.root, self.by_id, self.styles, self.skipped, self.elements)
 
 
 def _split(name: str) -> tuple[str, str]:

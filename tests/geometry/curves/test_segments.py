@@ -164,3 +164,23 @@ def test_a_line_without_length():
 
 def test_a_curve_of_no_numbers_has_a_length_of_no_number_and_says_so_at_once():
     assert math.isnan(Cubic((0.0, 0.0), (math.nan, 1.0), (2.0, 1.0), (3.0, 0.0)).length_to(1.0))
+
+
+@pytest.mark.parametrize("segment", [
+    Cubic((0.0, 0.0), (40_000.0, 90_000.0), (80_000.0, -90_000.0), (120_000.0, 0.0)), Arc.about((0.0, 0.0), 2e6, 0.4, 2.1)])
+def test_a_curve_as_long_as_a_road_keeps_its_sagitta(segment):
+    """The cap on chords once left a cubic of tens of metres further from its chords than promised."""
+    sagitta = 2e-4 if isinstance(segment, Cubic) else 2e-3
+    flat = segment.flatten(sagitta)
+    n = len(flat) - 1
+    assert n == segment.chords(sagitta) > (20_000 if isinstance(segment, Cubic) else 1000)
+    for i in range(0, n, max(1, n // 3000)):
+        chord, on = Line(flat[i], flat[i + 1]), segment.point((i + 0.5) / n)
+        assert v.distance(chord.point(chord.nearest(on)), on) <= sagitta * (1 + 1e-6) + 1e-9 * segment.length() / n
+
+
+@pytest.mark.parametrize("segment", [
+    Cubic((0.0, 0.0), (1e11, 1e11), (-1e11, 1e11), (0.0, 5.0)), Arc.about((0.0, 0.0), 1e16, 0.0, 3.0), Arc.about((0.0, 0.0), 1e11, 0.0, 3.0)])
+def test_a_curve_that_would_take_a_million_chords_is_refused_with_a_sentence(segment):
+    with pytest.raises(GeometryError, match="check the unit"):
+        segment.flatten(0.002)

@@ -175,3 +175,50 @@ def test_a_block_whose_plane_has_no_direction_is_left_out_and_named(array):
     found = read(dxf.drawing(frame + dxf.insert("B") + broken, blocks=dxf.block("B", dxf.circle((40, 40), 10))))
     assert sorted(areas(found)) == pytest.approx([100 * np.pi, 90 * 150], rel=1e-6)
     assert "Left out: 1 damaged block." in found.warnings
+
+
+def test_a_small_file_cannot_repeat_itself_into_a_huge_drawing():
+    array = dxf.insert("B", array=(70, 100, 3, 3))
+    assert "repeat" in refusal(dxf.drawing(array, blocks=dxf.block("B", dxf.circle((0, 0), 1))))
+    rows = "".join(f'<g id="u{i}">{f"<use href=&quot;#u{i - 1}&quot;/>" * 10}</g>'.replace("&quot;", '"') for i in range(1, 5))
+    assert "repeat" in refusal(f'{SVG}<defs><rect id="u0" width="9" height="9"/>{rows}</defs><use href="#u4"/></svg>', ".svg")
+
+
+def test_a_block_of_many_shapes_is_read_when_the_file_writes_them_out():
+    many = "".join(dxf.circle((x, y), 1) for x in range(0, 240, 4) for y in range(0, 340, 4))
+    assert len(read(dxf.drawing(dxf.insert("B"), blocks=dxf.block("B", many))).loops) == 5100
+
+
+def test_a_drawing_of_a_landscape_is_refused_and_one_of_a_hall_is_read():
+    """Five hundred circles: 100 km across they would be followed by millions of chords, 20 m across they are read."""
+    def circles(size: float) -> str:
+        return dxf.drawing("".join(dxf.circle((size * (i % 25) / 25, size * (i // 25) / 25), size / 60) for i in range(500)))
+    assert "too long" in refusal(circles(1e8))
+    assert len(read(circles(2e4)).loops) == 500
+
+
+def test_a_tangle_of_very_many_crossings_is_refused_at_once():
+    chance = random.Random(5)
+    def tangle(count: int) -> str:
+        return dxf.drawing("".join(dxf.line((chance.uniform(0, 200), chance.uniform(0, 200)), (chance.uniform(0, 200), chance.uniform(0, 200)))
+                                   for _ in range(count)))
+    began = time.process_time()
+    assert "cross one another in more than 25,000 places" in refusal(tangle(1500))
+    assert time.process_time() - began < 2
+    assert len(read(tangle(60)).loops) == 1
+
+
+@pytest.mark.parametrize("far", [1e5, 1e7, 9e8, 1e12, 1e300])
+def test_huge_coordinates_end_in_a_drawing_or_one_sentence(far):
+    """Far from the origin, or between the origin and there; in every unit."""
+    there = dxf.polyline([(far, far, 0), (far + 90, far, 0.4), (far + 90, far + 70, 0)])
+    across = dxf.polyline([(0, 0, 0.3), (far, 0, 0.4), (far, far, 0)]) + dxf.circle((0, 0), far) + dxf.ellipse((0, 0), (far, 0), 0.5)
+    for text in (there, across, there + across):
+        for unit in (4, 6, 7):  # mm, m, km
+            began = time.process_time()
+            try:
+                found = read(dxf.drawing(text, units=unit))
+                assert found.loops or found.open
+            except FormatError as error:
+                sentence(error)
+            assert time.process_time() - began < 2

@@ -1,0 +1,30 @@
+"""What a drawing may ask for: a file of a thousand letters can stand for a million shapes or for curves as long as a road."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from app.formats.drawing_in.haul import Strand
+from app.formats.drawing_in.units import sized
+from app.formats.errors import FormatError
+from geometry.saying import say
+from geometry.tolerance import FLAT
+
+MOST_COPIES = 5_000
+"""Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds."""
+LONG = 500
+"""Chords (sagitta FLAT) from which a curve is long: a full circle of 100 mm radius."""
+MOST_LONG = 150_000
+"""Chords of all long curves together: a full circle of half a metre, 135 times over."""
+
+
+def hold_to_length(strands: Sequence[Strand], size: tuple[float, float]) -> None:
+    """FormatError when the curves, in mm, are so long in all that working them out would take minutes.
+
+    Each joint is sought on chords that keep within FLAT of the curve. A drawing
+    of that many is one of a landscape, or in the wrong unit. `size` (mm) is that of the drawing.
+    """
+    chords = (segment.chords(FLAT) for strand in strands for segment in strand.path.segments)
+    if sum(count for count in chords if count > LONG) > MOST_LONG:
+        raise FormatError(say("The drawing is {sized} and its curves are too long to be worked out: set its unit to the one it was "
+                              "drawn in, or export only the outline, the slots and the holes.", sized=sized(*size)))
