@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from geometry.layout import Headstock
-from geometry.measured.readings import Off, centre_distance, drillings
+from geometry.measured.readings import Off, apart, centre_distance, drillings
 from geometry.solids import Drilling
 
 SCREW_PLAY = 0.3
@@ -40,7 +40,7 @@ def joined(layout: Headstock, found: Sequence[Off]) -> tuple[Joined, ...]:
     known = drillings(layout)
     wide = {off.reading.drilling: off.reading.value for off in found if off.reading.what == "diameter" and not off.doubtful}
     moved: dict[str, dict[str, float]] = {}
-    apart: dict[frozenset[str], float] = {}
+    distances: dict[frozenset[str], float] = {}
     for off in found:
         one = off.reading
         d = known.get(one.drilling)
@@ -51,15 +51,15 @@ def joined(layout: Headstock, found: Sequence[Off]) -> tuple[Joined, ...]:
         elif one.what == "distance" and one.other in known:
             other = known[one.other]
             middles = centre_distance(one.value, one.how, wide.get(d.id, d.diameter), wide.get(other.id, other.diameter))
-            apart[frozenset((d.id, other.id))] = middles - math.dist(d.start, other.start)
+            distances[frozenset((d.id, other.id))] = middles - apart(d, other)
     made = []
     for tuner in layout.tuners:
         own = [d for d in known.values() if d.of == tuner.id and d.role in ("post", "screw")]
         post = layout.pattern(tuner.pattern).post.diameter
         for a, b in combinations(own, 2):
-            off = apart.get(frozenset((a.id, b.id)))
+            off = distances.get(frozenset((a.id, b.id)))
             if off is None and len(moved.get(a.id, ())) == len(moved.get(b.id, ())) == 2:
-                off = math.dist(_built(a, moved[a.id]), _built(b, moved[b.id])) - math.dist(a.start[:2], b.start[:2])
+                off = math.dist(_built(a, moved[a.id]), _built(b, moved[b.id])) - apart(a, b)
             if off is not None and a.hole != b.hole:
                 made.append(Joined(tuner.id, a.id, b.id, off, _play(a, wide, post) + _play(b, wide, post)))
     return tuple(made)

@@ -6,7 +6,8 @@ What each kind of reading means, in mm (tilt: degrees):
 - `y`: to the middle of the hole, from the nut line towards the tip;
 - `below face`: to the middle of a bore from the side;
 - `diameter`, `depth`: of that drilling, the depth to the full diameter's end;
-- `tilt`: of a bore from the side in plan, against square to the blank's edge, positive when it runs to the tip on its way in;
+- `tilt`: of a bore from the side in plan, against square to the blank's edge, positive when it leans to the tip on its way
+  out, as its drilling card and the wrap paper have it;
 - `distance`: between two holes, middle to middle, or `over the wood` (between the near walls), `over the walls`
   (between the far walls, inside jaws) or `over pins` (outside jaws, pins that fill the holes).
 """
@@ -55,6 +56,17 @@ def centre_distance(value: float, how: str, one: float, other: float) -> float:
     return value + {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)
 
 
+def apart(one: Drilling, other: Drilling) -> float:
+    """Distance of two holes by the plan, middle to middle as calipers take it, mm.
+
+    Of two that are square to the face over the face, whichever side each is drilled from: a post bore comes from the
+    face, the screws of its tuner from the back. Of others in space, between the places where they go in.
+    """
+    if one.upright and other.upright:
+        return math.dist(one.start[:2], other.start[:2])
+    return math.dist(one.start, other.start)
+
+
 def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drilling] | None = None) -> float:
     """What the plan says in the terms of a reading. GeometryError when there is no such hole or it has no such measure."""
     known = drillings(layout) if known is None else known
@@ -73,7 +85,7 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
         raise GeometryError(say("{d} is square to the face: it has neither a tilt nor a depth below the face.", d=d.id))
     if reading.what == "below face":
         return d.start[2]
-    return math.degrees(math.atan2(d.direction[1], abs(d.direction[0])))
+    return math.degrees(math.atan2(-d.direction[1], abs(d.direction[0])))
 
 
 def offs(layout: Headstock, readings: Iterable[Reading], piece: Piece) -> tuple[Off, ...]:
@@ -102,4 +114,4 @@ def _distance(one: Drilling, other: Drilling, how: str) -> float:
     if one.id == other.id:
         raise GeometryError(say("A distance is between two different holes."))
     walls = one.radius + other.radius
-    return math.dist(one.start, other.start) - {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)
+    return apart(one, other) - {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)

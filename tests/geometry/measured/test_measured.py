@@ -102,8 +102,21 @@ def test_a_bore_from_the_side_is_planned_where_its_drilling_card_says():
     bore = KNOWN["bass side 1.1.1"]
     assert reading(bore, "below face").value == pytest.approx(8.0)
     assert abs(reading(bore, "tilt").value) == pytest.approx(3.1, abs=0.05)
-    assert abs(reading(bore, "tilt").value) == pytest.approx(abs(math.degrees(side_bore(LAYOUT, "bass side 1").tilt)))
+    for one in SIDE:
+        assert reading(one, "tilt").value == pytest.approx(math.degrees(side_bore(LAYOUT, one.of).tilt)), one.id
     assert reading(bore, "depth").value == bore.depth == 30.0
+
+
+def test_a_post_and_the_screws_of_its_plate_are_as_far_apart_as_the_plate_has_them():
+    """Post bore 6.5 from the face, screws 1.6 from the back 9 mm to either side of it: over pins 9 + 6.5 / 2 + 1.6 / 2."""
+    tuner = LAYOUT.tuner("bass face 1")
+    assert [bore.at for bore in LAYOUT.pattern(tuner.pattern).bores if bore.role == "screw"] == [(0.0, 9.0), (0.0, -9.0)]
+    post, screw = KNOWN["bass face 1.1.2"], KNOWN["bass face 1.2.1"]
+    assert (post.surface, screw.surface) == ("face", "back")
+    assert reading(post, "distance", 0.0, "over pins", screw.id).value == pytest.approx(9.0 + 3.25 + 0.8)
+    pair, = joined(LAYOUT, offs(LAYOUT, [reading(post, "distance", 0.25, "over the wood", screw.id)], "real"))
+    # The bore is 0.3 mm wider than its post of 6.2, the screw is moved by 0.3 at most.
+    assert pair.off == pytest.approx(0.25) and pair.play == pytest.approx(0.15 + 0.3) and pair.fits
 
 
 def test_the_shop_is_found_from_planted_errors_and_a_slip_is_left_out():
