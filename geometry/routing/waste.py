@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import combinations
 
 import numpy as np
 import shapely
@@ -52,12 +53,12 @@ class Waste:
     spacing: float
     """of two neighbours, centre to centre; 0 for a single hole"""
     stop: float
-    """depth of the full diameter, from the face"""
+    """depth from the face: of the full diameter in a blind slot, of the point in a through one, where all of it comes out"""
     through: bool
     left_least: float
     """least wood between a hole and the finished wall"""
     left_most: float
-    """most wood between the holes and the finished wall, before any saw"""
+    """most wood between the finished wall and the nearest hole, or the tip of what stands between two, before any saw"""
 
     @property
     def saw(self) -> bool:
@@ -148,7 +149,9 @@ def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -
         centres, spacing = _straight(slot.shape, radius, most)
         half = width / 2
         least = half - radius
-        greatest = max(least, _cusp(half, radius, spacing))
+        # One hole alone stands in the middle: before either end there may be more than beside it.
+        before_ends = 0.0 if spacing else v.distance(slot.shape.nut_end, slot.shape.tip_end) / 2
+        greatest = max(least + before_ends, _cusp(half, radius, spacing))
     else:
         centres, spacing = _drawn(slot, radius, most, drill.kind != "forstner")
         if not centres:
@@ -222,7 +225,7 @@ def _drawn(slot: Slot, radius: float, most: float, apart: bool) -> tuple[tuple[V
 
 
 def _measured(slot: Slot, centres: tuple[Vec2, ...], radius: float) -> tuple[float, float]:
-    """Least and greatest distance in mm of the wall from the nearest hole."""
+    """Waste.left_least and left_most of holes in a drawn slot, mm."""
     wall = Wall(slot_path(slot))
     points = slot_path(slot).flatten()
     steps = np.hypot(*np.diff(points, axis=0).T)
@@ -230,7 +233,23 @@ def _measured(slot: Slot, centres: tuple[Vec2, ...], radius: float) -> tuple[flo
     at = np.linspace(0.0, run[-1], max(200, int(run[-1])))
     rim = np.stack([np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1])], axis=1)
     far = np.hypot(rim[:, None, 0] - np.array(centres)[None, :, 0], rim[:, None, 1] - np.array(centres)[None, :, 1])
-    return min(wall.inside(c) for c in centres) - radius, float((far.min(axis=1) - radius).max())
+    tips = _tips(centres, radius)
+    between = float(wall.about(np.array(tips)).max()) if tips else 0.0
+    return min(wall.inside(c) for c in centres) - radius, max(float((far.min(axis=1) - radius).max()), between)
+
+
+def _tips(centres: tuple[Vec2, ...], radius: float) -> list[Vec2]:
+    """Where the wood between two neighbouring holes ends: both crossings of their rims, or the middle of a web that stands."""
+    found = []
+    for one, two in combinations(centres, 2):
+        apart = v.distance(one, two)
+        if apart > 2 * (radius + BETWEEN):
+            continue
+        middle, across = v.middle(one, two), v.left(v.unit(v.sub(two, one)))
+        reach = math.sqrt(max(radius * radius - apart * apart / 4, 0.0))
+        found += [tip for tip in (v.along(middle, across, reach), v.along(middle, across, -reach))
+                  if all(v.distance(tip, other) >= radius - TOUCH for other in centres)]
+    return found
 
 
 @lru_cache(maxsize=256)

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 from shapely.geometry import Point, Polygon
 
-from geometry.layout import DrawnSlot, Drill, DrillPress, Loop, Node, Rack, Slot
+from geometry.layout import DrawnSlot, Drill, DrillPress, Loop, Node, Rack, Slot, loop_of, slot_path
 from geometry.routing.refusal import Refusal
 from geometry.routing.waste import Waste, drill_waste, widest
 from tests.geometry.routing.specimens import BRAD, FORSTNER, bit, drawn, head, straight, with_rack
@@ -65,6 +65,28 @@ def test_a_round_hole_gets_one_hole():
     assert found.centres == ((0, 40),)
     short = plan(straight(width=12, length=3), BRAD)
     assert short.centres == (pytest.approx((0, 41.5)),)
+
+
+def test_one_hole_in_a_short_slot_leaves_wood_before_both_ends():
+    """Width 12, brad 10, 3 mm between the ends' centres: beside the hole 1 mm stands, before an end 6 + 1.5 - 5 = 2.5."""
+    found = plan(straight(width=12, length=3), BRAD)
+    assert found.left_least == pytest.approx(1.0) and found.left_most == pytest.approx(2.5)
+    assert found.saw and "saw it out" in found.words
+    blind = plan(straight(width=12, length=3, depth=9.0), BRAD)
+    assert not blind.light and "Chop out" in blind.words
+    assert not plan(straight(width=12, length=1, depth=9.0), BRAD).saw, "1 + 0.5 is a light pass"
+
+
+def test_what_stands_between_holes_of_a_drawn_slot_counts_as_in_a_straight_one():
+    """The same slot drawn and straight: webs between brad holes reach from wall to middle, cusps between lapped ones less."""
+    shape = straight(width=14.2, length=80)
+    drawn_one = replace(shape, shape=DrawnSlot(loop=loop_of(slot_path(shape))))
+    for drill in (BRAD, FORSTNER, replace(FORSTNER, id="forstner 12", diameter=12.0)):
+        one, two = plan(shape, drill), plan(drawn_one, drill)
+        assert two.left_most == pytest.approx(one.left_most, abs=0.15), drill.id
+    narrow = drawn((0.0, 40.0), (6.2, 40.0), (6.2, 140.0), (0.0, 140.0))
+    small = replace(BRAD, id="brad 4", diameter=4.0)
+    assert plan(replace(narrow, depth=9.0), small).saw, "webs of 1 mm across the whole slot are no light pass"
 
 
 @pytest.mark.parametrize(("slot", "drills", "press", "words"), [
