@@ -7,7 +7,7 @@ from functools import lru_cache
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from geometry.curves.polygons import line, polygon
+from geometry.curves.polygons import grown, line, polygon
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pin, Slot, slot_path
 from geometry.layout.outline import Loop, loop_path
@@ -35,7 +35,7 @@ def shadow(layout: Headstock, op: Operation) -> BaseGeometry | None:
 def drilled(d: Drilling) -> BaseGeometry:
     """A drilling in plan, from its mark on the square edge (the seat when it has none) to its flat end."""
     if d.upright:
-        return shapely.Point(d.start[:2]).buffer(d.radius)
+        return grown(shapely.Point(d.start[:2]), d.radius)
     start = d.mark or d.start
     return polygon(oblong(start[:2], d.direction[:2], d.stop, d.radius))
 
@@ -63,7 +63,7 @@ def outline_area(outline: Loop) -> BaseGeometry:
 
 def pin_circle(pin: Pin) -> BaseGeometry:
     """A pin in plan."""
-    return shapely.Point(pin.at).buffer(pin.diameter / 2)
+    return grown(shapely.Point(pin.at), pin.diameter / 2)
 
 
 def outline_pins(layout: Headstock) -> list[str]:

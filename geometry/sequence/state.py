@@ -14,8 +14,9 @@ from geometry.saying import say
 from geometry.sequence.derive import operations
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
-from geometry.sequence.shape_ops import pins_to_plug
-from geometry.sequence.shadows import outline_area, slot_area
+from geometry.sequence.drill_ops import SAME_AXIS
+from geometry.sequence.shape_ops import holds, pins_to_plug
+from geometry.sequence.shadows import drilled, outline_area, slot_area
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
 from geometry.units import LengthUnit, format_length
@@ -163,9 +164,9 @@ def _pins(layout: Headstock, made: Iterable[Drilling], slots: Iterable[SlotState
     for d in made:
         if d.role != "locating":
             continue
-        round_hole = shapely.Point(d.start[:2]).buffer(d.radius)
-        swallowed = any(e.role != "locating" and e.upright and e.through and e.diameter > d.diameter + 0.05
-                        and shapely.Point(e.start[:2]).buffer(e.radius).covers(round_hole) for e in made)
+        round_hole = drilled(d)
+        swallowed = any(e.role != "locating" and e.diameter > d.diameter + SAME_AXIS and holds(e, d.start[:2], d.diameter)
+                        for e in made)
         cut_off = outline != "square" and not outline_area(layout.outline).contains(round_hole)
         if not swallowed and not cut_off and not gone.intersects(round_hole):
             found.append(d.of)

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot, Template, loop_path, slot_path
+from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Template, loop_path, slot_path
 from geometry.sequence import NoPins, propose_pins
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
@@ -44,6 +44,17 @@ def clearance(layout: Headstock, pin: Pin) -> float:
         own = Cylinders.made([((*pin.at, 0.0), (0.0, 0.0, 1.0), thick, r)] * len(rows))
         found.append(float(gaps(own, others).distance.min()))
     return min(found)
+
+
+def test_a_pin_beside_a_wide_hole_keeps_the_whole_of_its_margin() -> None:
+    """A blind hole of 28.76, 1 mm beside the centreline: the pin of 6 stands 14.38 + 3 + 3 = 20.38 from its middle at
+    least, so no lower than 30.149 + sqrt(20.38^2 - 1) = 50.504 and not at 50.5."""
+    wide = SingleHole(id="wide", at=(-1.0, 30.149), diameter=28.76, depth=10.0)
+    layout = REPLACE(BARE, outline=plain_head().outline, holes=(wide,))
+    found = propose_pins(layout, flip=True)
+    assert not isinstance(found, NoPins)
+    assert found[0].at == (0.0, 51.0)
+    assert all(clearance(layout, pin) >= layout.margins.pin_any - FIT for pin in found)
 
 
 def own_bore(layout: Headstock, pin: Pin) -> bool:
