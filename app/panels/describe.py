@@ -47,6 +47,7 @@ from geometry.routing.fit import enters, narrowest, pieces, tightest
 from geometry.routing.refusal import Refusal
 from geometry.saying import say
 from geometry.solids import SideBore, frames, side_bore
+from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height
 from geometry.terms import term
 from geometry.units import LengthUnit, format_angle, format_length
@@ -158,14 +159,14 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    facts = (_side_numbers(numbers, unit, layout.rack.press.base, tuner.flat is not None) if numbers else
+    facts = (_side_numbers(numbers, unit, layout.rack.press.base, None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
              _face_numbers(layout, tuner, unit))
     title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
              say("Face tuner, {tuner}", tuner=tuner.id))
     return Page(title, facts, rows)
 
 
-def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, flattened: bool) -> list[FieldRow]:
+def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | None) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
         return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
@@ -191,8 +192,8 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, flattened: bo
         c = bore.crossing
         spare = say("{outer} and {inner} to spare", outer=show(bore.string_hole - c.enters), inner=show(c.leaves - bore.string_hole))
         rows.append(FieldRow(say("String hole in the slot"), "fact", spare, warn=not c.enters < bore.string_hole < c.leaves))
-    if not flattened:
-        rows.append(FieldRow(say("Plate on the curve"), "fact", say("stands off {gap}", gap=show(bore.rock, 2))))
+    if off is not None:
+        rows.append(FieldRow(say("Plate on the curve"), "fact", say("stands off {gap}", gap=show(off, 2))))
     if bore.turns_with:
         rows.append(FieldRow(say("Shares its setting with"), "fact", ", ".join(bore.turns_with)))
     return rows

@@ -11,6 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
+from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
@@ -18,9 +19,8 @@ from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.flats import under_plate
+from geometry.solids.flats import plate_gap, under_plate
 from geometry.solids.nearby import Boxes
-from geometry.solids.side import plate_gap
 from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.tolerance import FLAT
@@ -29,6 +29,8 @@ from geometry.vectors import Vec2
 ROCK = 0.3
 """mm by which a plate may rock before it is worth a note (common practice, no source)"""
 
+_NEARLY = 0.05
+"""mm under ROCK from which on a plate's rocking is worked out exactly"""
 _FAR = 1e6
 """mm between what is on different surfaces: plates there never meet"""
 
@@ -193,10 +195,10 @@ def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
 
 # ---- side mount: on the edge ------------------------------------------------
 def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
-    """A plate on the edge: within the thickness, within the edge's length, and flat enough."""
+    """A plate on the edge: within the thickness, within the edge's length, and lying flat."""
     if not item.plate or item.mount != "side":
         return ()
-    length = edge(item.ground[0], item.frame.side).length
+    whole = edge(item.ground[0], item.frame.side).length
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
     needed = margins.seat_overhang
     found = []
@@ -212,26 +214,38 @@ def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]
                               say("Set the axis {by} mm deeper, or choose a narrower plate.", by=tenths(needed - measured))
                               if side == FACE else
                               say("Set the axis {by} mm higher, or choose a narrower plate.", by=tenths(needed - measured))))
-    for end, measured in (("nut", foot.along - seat.behind), ("tip", length - foot.along - seat.before)):
+    for end, measured in (("nut", foot.along - seat.behind), ("tip", whole - foot.along - seat.before)):
         if short(measured, 0.0):
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
                                   item=item.id, measured=mm(-measured), end=term(end)),
                               say("Slide {item} {by} mm to the {end}.",
                                   item=item.id, by=tenths(-measured), end=term("tip" if end == "nut" else "nut"))))
-    rock = plate_gap(seat.before + seat.behind, foot.curvature)
-    if item.tuner.flat is not None:
-        rock = max(0.0, under_plate(edge(item.ground[0], item.frame.side), foot, seat.before, seat.behind)[0]
-                   - item.tuner.flat.depth)
-    if rock > ROCK:
-        text = (say("The plate of {item} rocks on the curved edge by {rock} mm.", item=item.id, rock=mm(rock))
-                if foot.curvature > 0 else
-                say("The plate of {item} bridges the curved edge by {rock} mm.", item=item.id, rock=mm(rock)))
-        found.append(Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK,
-                          text,
-                          say("Cut a flat {rock} mm deep for it, or slide it to where the edge is straighter.",
-                              rock=mm(rock))))
+    rocks = _rocks(item)
+    if rocks is not None:
+        found.append(rocks)
     return tuple(found)
+
+
+def _rocks(item: Item) -> Snag | None:
+    """A plate that does not lie flat: on the curved edge itself, or on a flat that is not deep enough."""
+    side, seat, foot, flat = edge(item.ground[0], item.frame.side), item.pattern.seat, item.frame.seat, item.tuner.flat
+    # How far the edge strays beside the plate's ends tells at once that most plates lie well.
+    strays = [abs(v.dot(v.sub(side.seat(foot.along + by).point, foot.point), foot.normal)) for by in (seat.before, -seat.behind)]
+    if max(*strays, plate_gap(seat.before + seat.behind, foot.curvature)) <= ROCK - _NEARLY:
+        return None
+    fall, rise = under_plate(side, foot, seat.before, seat.behind)
+    rock = max(fall, rise) if flat is None else max(0.0, fall - flat.depth)
+    if rock <= ROCK:
+        return None
+    deep = length(math.ceil(rock * 100 - 1e-6) / 100, 2, exact=True)
+    text = (say("The plate of {item} rocks on the curved edge by {rock} mm.", item=item.id, rock=mm(rock))
+            if fall >= rise or flat is not None else
+            say("The plate of {item} bridges the curved edge by {rock} mm.", item=item.id, rock=mm(rock)))
+    cure = (say("Cut its flat {deep} mm deeper.", deep=deep) if flat is not None else
+            say("Cut a flat {deep} mm deep for it, or slide it to where the edge is straighter.", deep=deep) if fall >= rise else
+            say("Cut a flat for it, level with the middle of its seat, or slide it to where the edge is straighter."))
+    return Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK, text, cure)
 
 
 def _edges(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:

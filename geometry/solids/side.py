@@ -59,8 +59,6 @@ class SideBore:
     """the first slot on the way"""
     string_hole: float
     """from the seat to the string hole in the post"""
-    rock: float
-    """gap or rocking height of the flat plate on the curved edge"""
     turns_with: tuple[str, ...]
     """side tuners drilled at the same table setting with the blank turned over"""
 
@@ -81,28 +79,16 @@ def side_bore(layout: Headstock, tuner_id: str) -> SideBore | None:
     drill = drill_for(layout, bore)
     point = point_length(drill) if drill else 0.3 * bore.diameter
     seat = placed.seat
-    foot = pattern.seat
     return SideBore(
         tuner_id, placed.side, seat.along, placed.origin, tilt, bore.mark, waste * seat.normal[1], waste,
         bore.stop, bore.stop + point, point, bore.depth, crossing(layout, bore), pattern.post.string_hole,
-        plate_gap(foot.before + foot.behind, seat.curvature), shared_tilts(layout, tuner_id))
+        shared_tilts(layout, tuner_id))
 
 
 def tilt_of(frame: Frame) -> float:
     """Tilt of the bore from the square edge's normal, rad: positive when the outward axis leans to the tip."""
     out = (-frame.w[0], -frame.w[1])
     return math.atan2(out[1], abs(out[0]))
-
-
-def plate_gap(length: float, curvature: float) -> float:
-    """Height in mm by which a flat plate of `length` mm rocks on or bridges an edge of that curvature (1/mm).
-
-    R - sqrt(R^2 - (L/2)^2); a plate longer than the circle is wide gives R.
-    """
-    if curvature == 0:
-        return 0.0
-    radius = abs(1 / curvature)
-    return radius - math.sqrt(max(0.0, radius * radius - length * length / 4))
 
 
 def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:

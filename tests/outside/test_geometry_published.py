@@ -12,7 +12,8 @@ from geometry.curves.polygons import grown, polygon
 from geometry.layout.slots import straight_path
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
-from geometry.solids.side import block_height, plate_gap
+from geometry.solids.flats import plate_gap
+from geometry.solids.side import block_height
 from geometry.solids.walls import Wall
 
 SKEW = [

@@ -7,7 +7,8 @@ import pytest
 from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, StraightRun, Tuner
 from geometry.solids import frames, holes, side_bore
 from geometry.solids.drilling import drill_for, point_length, square_edge_reach, twist_point
-from geometry.solids.side import block_height, plate_gap, tilt_of
+from geometry.solids.flats import plate_gap, stands_off
+from geometry.solids.side import block_height, tilt_of
 from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, pattern, side, slot
 
 
@@ -50,7 +51,6 @@ def test_a_side_bore_on_a_straight_edge():
     assert (found.waste, found.stop_full, found.squared_miss) == (10.0, 40.0, 0.0)
     assert found.stop_point == pytest.approx(40.0 + 1.8)
     assert (found.crossing.slot, found.crossing.enters, found.crossing.leaves) == ("slot", 20.0, 32.0)
-    assert found.rock == 0
 
 
 @pytest.mark.parametrize("degrees", [3.0, 8.0, 15.0])
@@ -92,10 +92,10 @@ def test_screws_of_a_side_tuner_lie_on_the_seat_plane():
 
 
 def test_a_plate_on_an_arc_rocks_by_its_sagitta():
-    found = side_bore(head(outline=bulging(200.0), tuners=(side("a", 94.0),), patterns=(
-        pattern("side", "side", bore(surface="seat", depth=30.0), seat=(12.0, 12.0, 10.0)),)), "a")
-    assert found.rock == pytest.approx(200.0 - math.sqrt(200.0 ** 2 - 12.0 ** 2), abs=1e-9)
-    assert plate_gap(24.0, -1 / 200.0) == found.rock == pytest.approx(0.3603, abs=1e-4)
+    layout = head(outline=bulging(200.0), tuners=(side("a", 94.0),), patterns=(
+        pattern("side", "side", bore(surface="seat", depth=30.0), seat=(12.0, 12.0, 10.0)),))
+    assert stands_off(layout, "a") == pytest.approx(200.0 - math.sqrt(200.0 ** 2 - 12.0 ** 2), abs=1e-9)
+    assert plate_gap(24.0, -1 / 200.0) == pytest.approx(0.3603, abs=1e-4)
     assert plate_gap(50.0, 1 / 20.0) == pytest.approx(20.0)
     assert plate_gap(24.0, 0.0) == 0.0
 

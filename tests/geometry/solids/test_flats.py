@@ -15,7 +15,7 @@ from geometry.sequence import operations, precedence
 from geometry.solids.flats import deep_enough, under_plate
 from geometry.solids.side import side_bore
 from tests.geometry.checks.cases_strings import _DROP, _dive
-from tests.geometry.checks.heads import bore, bulging, head, pattern, side, slot
+from tests.geometry.checks.heads import bore, bulging, head, loop, pattern, side, slot
 
 WIDE = pattern("of", "side", bore(surface="seat", depth=30.0),
                bore("screw", 2.0, "seat", (9.0, 0.0), 9.0), seat=(12.0, 12.0, 10.0))
@@ -62,8 +62,31 @@ def test_a_flat_deepens_the_stop_and_stops_the_rocking():
     assert "plate-rocks" not in {s.kind for s in check(flat).snags}
     shallow = set_flat(flat, "a", depth=0.03)
     left, = (s for s in check(shallow).snags if s.kind == "plate-rocks")
-    assert left.measured == pytest.approx(SAGITTA - 0.03, abs=1e-9)
+    assert left.measured == pytest.approx(SAGITTA - 0.03, abs=1e-9) and left.cure == "Cut its flat 0.34 mm deeper."
     assert set_flat(flat, "a", gone=True) == layout
+
+
+def test_a_plate_rocks_by_all_that_falls_away_under_it_and_a_flat_as_deep_as_told_cures_it():
+    """x = 40 up to y = 60, then an arc of radius 80 that turns in: 12 mm farther on from a seat at 57 the edge has
+    fallen away by 80 - sqrt(80^2 - 9^2) = 0.508, though it is straight at the seat."""
+    angle = math.asin(100 / 80 / 2) * 2
+    end = (40 - 80 + 80 * math.cos(angle), 60 + 80 * math.sin(angle))
+    wall = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 60.0, math.tan(angle / 4)), end, (-40.0, end[1]))
+    layout = head(outline=wall, tuners=(side("a", 57.0, WIDE),), patterns=(WIDE,), slots=())
+    fall = 80 - math.sqrt(80 ** 2 - 9 ** 2)
+    rocks, = (s for s in check(layout).snags if s.kind == "plate-rocks")
+    assert rocks.measured == pytest.approx(fall, abs=1e-9)
+    assert rocks.text == "The plate of a rocks on the curved edge by 0.51 mm."
+    assert rocks.cure.startswith("Cut a flat 0.51 mm deep")
+    assert "plate-rocks" not in {s.kind for s in check(set_flat(layout, "a", size=24.0, depth=0.51)).snags}
+    assert "plate-rocks" not in {s.kind for s in check(replace(layout, tuners=(side("a", 50.5, WIDE),))).snags}, "2.5 mm on the arc: 0.04"
+
+
+def test_a_plate_on_a_hollow_edge_bridges_it():
+    snag, = (s for s in check(bellied(-200.0)).snags if s.kind == "plate-rocks")
+    assert snag.measured == pytest.approx(SAGITTA, abs=1e-9)
+    assert "bridges the curved edge by 0.36 mm" in snag.text and "level with the middle of its seat" in snag.cure
+    assert "plate-rocks" not in {s.kind for s in check(propose_flat(bellied(-200.0), "a")).snags}
 
 
 def test_ramps_and_flats_are_operations_with_their_reasons():
