@@ -10,7 +10,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
 from geometry.solids import Drilling
-from geometry.solids.drilling import drill_for, point_length
+from geometry.solids.drilling import drill_for, point_ahead
 from geometry.terms import term
 
 
@@ -26,7 +26,7 @@ def across(x: float) -> str:
 def point_of(layout: Headstock, d: Drilling) -> float:
     """How far the point of the drill runs ahead: of the rack's drill, else 0.3 diameters."""
     drill = drill_for(layout, d)
-    return point_length(drill) if drill else 0.3 * d.diameter
+    return point_ahead(drill, d)
 
 
 def drill_words(layout: Headstock, d: Drilling) -> str:

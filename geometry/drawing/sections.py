@@ -18,7 +18,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
 from geometry.solids import Drilling, Frame, Hole, holes
-from geometry.solids.drilling import drill_for, point_length
+from geometry.solids.drilling import drill_for, point_ahead
 from geometry.solids.frames import frame
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
@@ -89,7 +89,7 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, dr
     origin = (post.mark or post.start)[:2]
     line = SectionLine(origin, post.direction[:2])
     drill = drill_for(layout, post)
-    point = point_length(drill) if drill else 0.3 * post.diameter
+    point = point_ahead(drill, post)
     level = -post.start[2]
     first = next((span for span, _ in _slots(layout, line) if span[1] > waste), None)
     reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND

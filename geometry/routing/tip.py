@@ -90,7 +90,8 @@ def _reaching(follower: Follower, job: Job, needed: float) -> Refusal | None:
     has = min(bit.stick_out, job.router.plunge)
     if has >= needed - TOUCH:
         return None
-    what = "it stands" if bit.stick_out <= job.router.plunge else "the router plunges"
-    return Refusal(4, say("To put its bearing on the template below it needs {needed} under the base, and {what} only "
-                          "{has}.",
-                          needed=mm(needed), what=what, has=mm(has)))
+    words = {"needed": mm(needed), "has": mm(has)}
+    return Refusal(4, say("To put its bearing on the template below it needs {needed} under the base, and it stands only "
+                          "{has} out of it.", **words) if bit.stick_out <= job.router.plunge else
+                   say("To put its bearing on the template below it needs {needed} under the base, and the router plunges "
+                       "only {has}.", **words))

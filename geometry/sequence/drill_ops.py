@@ -11,8 +11,9 @@ from geometry.saying import say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
-from geometry.solids.drilling import Drilling, drill_for, holes, point_length
+from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length
 from geometry.terms import term
+from geometry.tolerance import TOUCH
 from geometry.units import format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -83,7 +84,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     drill = drill_for(layout, d)
     kind: Kind = "edge pilot" if d.role in SMALL else "side counterbore" if d.role in WIDE else "side bore"
     lies = "back" if d.surface == "treble edge" else "face"
-    point = point_length(drill) if drill else 0.3 * d.diameter
+    point = point_ahead(drill, d)
     words = say("The axis of {hole} has no mark on the square edge.", hole=d.hole)
     if d.mark is not None:
         words = say("In the vice with the {surface} up and the {lies} against the fence: drill the {what}, "
@@ -149,9 +150,10 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
     if drill is None:
         return say("The rack has no {diameter} drill for {hole}: add one, or change the pattern.",
                    diameter=_dia(d, wishes), hole=d.hole)
-    if drill.length < stop:
-        return say("{hole} is {stop} deep, the drill {drill} is {length} long: find a longer one.",
-                   hole=d.hole, stop=_mm(stop, wishes), drill=drill.id, length=_mm(drill.length, wishes))
+    deep = stop + point_length(drill)
+    if drill.length < deep - TOUCH:
+        return say("{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.",
+                   hole=d.hole, deep=_mm(deep, wishes), drill=drill.id, length=_mm(drill.length, wishes))
     if d.upright:
         x, y = d.start[:2]
         blank = layout.blank

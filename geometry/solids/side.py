@@ -17,7 +17,7 @@ from geometry.curves.polygons import polygon
 from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
 from geometry.layout.slots import slot_path
-from geometry.solids.drilling import Drilling, drill_for, holes, point_length
+from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
 from geometry.vectors import Vec3
 
@@ -76,8 +76,7 @@ def side_bore(layout: Headstock, tuner_id: str) -> SideBore | None:
         return None
     tilt = tilt_of(placed)
     waste = bore.stop - bore.depth
-    drill = drill_for(layout, bore)
-    point = point_length(drill) if drill else 0.3 * bore.diameter
+    point = point_ahead(drill_for(layout, bore), bore)
     seat = placed.seat
     return SideBore(
         tuner_id, placed.side, seat.along, placed.origin, tilt, bore.mark, waste * seat.normal[1], waste,

@@ -1,9 +1,11 @@
 """Bearings on the tip: a template below, or the wall that another bit has cut."""
 
 import math
+from dataclasses import replace
 
 import pytest
 
+from geometry.layout import Router
 from geometry.routing.follower import follower_of
 from geometry.routing.passes import Pass
 from geometry.routing.refusal import Refusal
@@ -28,13 +30,19 @@ def test_beside_the_outline_there_is_always_room():
     assert isinstance(template_below(tip(), job(light=True, entry=math.inf, width=None)), Pass)
 
 
+def test_a_router_that_does_not_plunge_so_far_is_named():
+    shallow = replace(job(**OPEN), router=Router(plunge=18.0))
+    found = template_below(tip(out=40), shallow)
+    assert isinstance(found, Refusal) and "needs 21 mm under the base, and the router plunges only 18 mm" in found.reason
+
+
 @pytest.mark.parametrize(("tool", "asked", "words"), [
     ({}, {"depth": 9.0, **OPEN}, "off the floor of a blind slot"),
     ({}, {"light": True, "entry": 0.0}, "no drill of the rack opens the waste"),
     ({}, {"light": True, "entry": 11.0}, "12 mm does not go into a hole of 11 mm"),
     ({"cutting": 15}, OPEN, "whole 16 mm at once, and its cutting edges are 15 mm"),
     ({"cutter": 10}, OPEN, "the deepest pass that suits it is 15 mm"),
-    ({"out": 20}, OPEN, "needs 21 mm under the base, and it stands only 20 mm"),
+    ({"out": 20}, OPEN, "needs 21 mm under the base, and it stands only 20 mm out of it"),
     ({"high": 2}, OPEN, "Only 2 mm of its bearing would rub"),
 ])
 def test_what_it_cannot_do(tool, asked, words):

@@ -164,10 +164,15 @@ def test_ears_are_glued_by_name() -> None:
     assert "Glue treble ear to the treble side" in ops[0].words
 
 
+def test_a_drill_as_long_as_the_hole_with_its_point_will_do() -> None:
+    long = REPLACE(stocked().rack, drills=(Drill(id="stub", kind="brad", diameter=6.4, length=36.0, spur=1.0),))
+    assert by_id(operations(stocked(rack=long), PLANS))["side bore flank.1.1"].blocked == ""
+
+
 @pytest.mark.parametrize(("changes", "op", "words"), [
     ({"rack": REPLACE(stocked().rack, drills=())}, "bore front.1.2", "The rack has no 6.5 mm drill for front.1"),
-    ({"rack": REPLACE(stocked().rack, drills=(Drill(id="stub", kind="brad", diameter=6.4, length=34.9, spur=1.0),))},
-     "side bore flank.1.1", "flank.1 is 35 mm deep, the drill stub is 34.9 mm long"),
+    ({"rack": REPLACE(stocked().rack, drills=(Drill(id="stub", kind="brad", diameter=6.4, length=35.9, spur=1.0),))},
+     "side bore flank.1.1", "flank.1 is 36 mm deep to the drill's point, the drill stub is 35.9 mm long"),
     ({"rack": REPLACE(stocked().rack, press=DrillPress(throat=16.0))}, "bore front.1.2",
      "front.1 lies 17 mm from the nearest edge of the blank, the drill press has a throat of 16 mm"),
     ({"pins": (Pin(id="pin", at=(17.0, 60.0)),)}, "rout slot 1", "The pin pin stands in slot"),
