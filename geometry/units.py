@@ -42,13 +42,14 @@ def parse_length(text: str, unit: LengthUnit = "mm") -> float:
         if match is None or (not first and not match["sign"]):
             raise GeometryError(say('{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.',
                                     text=quoted(text)))
+        # Floats throughout: thousands of digits then read as infinite and not as an error of the language.
         denominator = match["den1"] or match["den2"]
-        if denominator is not None and int(denominator) == 0:
+        if denominator is not None and float(denominator) == 0:
             raise GeometryError(say('{text} divides by zero.', text=quoted(text)))
         if match["den1"]:
-            value = int(match["whole"]) + int(match["num1"]) / int(match["den1"])
+            value = float(match["whole"]) + float(match["num1"]) / float(match["den1"])
         elif match["den2"]:
-            value = int(match["num2"]) / int(match["den2"])
+            value = float(match["num2"]) / float(match["den2"])
         else:
             value = float(match["number"].replace(",", "."))
         value *= _UNITS[match["unit"]] if match["unit"] else default
@@ -98,11 +99,14 @@ def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bo
 
 
 def parse_angle(text: str) -> float:
-    """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`."""
+    """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`. GeometryError when it cannot be read."""
     match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees)?\s*", text.replace("−", "-"))
     if match is None:
         raise GeometryError(say('{text} is not an angle: write degrees, for example 14.5.', text=quoted(text)))
-    return math.radians(float(match[1].replace(" ", "").replace(",", ".")))
+    degrees = float(match[1].replace(" ", "").replace(",", "."))
+    if not abs(degrees) <= 1e6:
+        raise GeometryError(say('{text} turns round and round: write degrees, for example 14.5.', text=quoted(text)))
+    return math.radians(degrees)
 
 
 def format_angle(radians: float, decimals: int = 1) -> str:
