@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from functools import lru_cache
 
+from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, size
@@ -20,7 +21,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.search import plan_slot
-from geometry.routing.words import in_turn
+from geometry.routing.words import in_turn, marking
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
 
@@ -43,7 +44,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
         return
     bush = next((b for b in layout.rack.bushes if b.id == chosen.bush), None)
     try:
-        guide = scene.memo.of(follower_of, bit, bush)
+        with marking(length):
+            guide = scene.memo.of(follower_of, bit, bush)
     except GeometryError as error:
         yield Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
                    say("Choose another bit or guide bush."))
@@ -138,8 +140,9 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
     slot, wall = opening.slot, opening.wall
     if not isinstance(slot.shape, StraightSlot) and wall.crossing is not None:
         return ()
-    made, job = passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
-                                                  template=template, margins=margins))
+    with marking(length):
+        made, job = passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
+                                                      template=template, margins=margins))
     if not isinstance(made, Refusal) and made[-1].side == made[0].side:
         return ()
     place = wall.area.representative_point()

@@ -7,7 +7,7 @@ their words depends on it.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
 
@@ -16,6 +16,8 @@ from geometry.units import MM_PER_INCH, LengthUnit, format_length
 from geometry.vectors import Vec2
 
 _unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
+
+_mark: ContextVar[Callable[[float, int], str] | None] = ContextVar("how lengths are marked", default=None)
 
 SIXTEENTH = MM_PER_INCH / 16
 """mm: the step of sizes that are proposed in inches."""
@@ -32,6 +34,19 @@ def speaking(unit: LengthUnit) -> Iterator[None]:
         yield
     finally:
         _unit.reset(before)
+
+
+@contextmanager
+def marking(mark: Callable[[float, int], str]) -> Iterator[None]:
+    """Within it lengths are told by `mark`, from mm and the decimals they want in mm, with ` mm` behind where a unit goes.
+
+    So the sentences can be put into any unit later (geometry.checks.said).
+    """
+    before = _mark.set(mark)
+    try:
+        yield
+    finally:
+        _mark.reset(before)
 
 
 def spoken() -> LengthUnit:
@@ -109,8 +124,11 @@ def passes(n: int) -> str:
 
 
 def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
-    unit = _unit.get()
+    unit, marked = _unit.get(), _mark.get()
     if unit != "mm":
         return format_length(length, unit, mark=mark)
-    fine = not coarse and abs(length - round(length, 3)) < 1e-9
-    return format_length(length, decimals=2 if fine else 1, mark=mark)
+    decimals = 2 if not coarse and abs(length - round(length, 3)) < 1e-9 else 1
+    if marked is None:
+        return format_length(length, decimals=decimals, mark=mark)
+    shown = len(format_length(length, decimals=decimals).partition(".")[2])
+    return marked(length, shown) + (" mm" if mark else "")

@@ -52,3 +52,17 @@ def test_the_check_says_what_the_planner_finds(made, depth, hard):
         assert ours == (["note"] if planned.flips else []), told
     elif planned.stage in (3, 4):
         assert ours == ["tight"], (told, planned.reason)
+
+
+def test_why_a_bit_does_not_do_it_is_said_in_the_makers_unit():
+    long = RouterBit(id="bit", cutter=12.7, cutting_length=38.1, shank=6.35, stick_out=60.0, bearing="shank", bearing_diameter=12.7)
+    snag, = (s for s in check(head(slots=(slot(width=14.0),), rack=Rack(bits=(long,)), template=Template(bit="bit"))).snags
+             if s.kind == "bit-unguided")
+    assert "its cutting edges are 38.1 mm long and a pass may take 12.7 mm" in snag.text
+    assert 'its cutting edges are 1.5" long and a pass may take 0.5"' in snag.text_in("in")
+    assert 'are 1 1/2" long and a pass may take 1/2"' in snag.text_in("in64")
+    bush = GuideBush(id="bush", outer=17.0, inner=9.525, length=5.0)
+    narrow_one = head(slots=(slot(width=14.0),), rack=Rack(bits=(replace(long, bearing="none"),), bushes=(bush,)),
+                      template=Template(bit="bit", bush="bush"))
+    snag, = (s for s in check(narrow_one).snags if s.kind == "bush-too-narrow")
+    assert "The 12.7 mm cutter" in snag.text and 'The 0.5" cutter' in snag.text_in("in") and '0.375"' in snag.text_in("in")
