@@ -21,7 +21,7 @@ from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import OUTLINE
-from geometry.checks.words import sort_of
+from geometry.checks.words import is_small, sort_of
 from geometry.layout import StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
@@ -156,7 +156,7 @@ def side_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
 
 def _covers(model: Model, reach: Reach, i: int) -> list[Spec]:
     layout, d = model.scene.layout, model.recipes[i].drilling
-    needed = layout.margins.screw_any if sort_of(d) == "screw" else layout.margins.side_cover
+    needed = layout.margins.screw_any if is_small(d) else layout.margins.side_cover
     thickness, specs = layout.blank.thickness, []
     for side, level, wood in (("face", 0.0, d.start[2]), ("back", thickness, thickness - d.start[2])):
         if wood - d.radius - reach.rods[i] <= needed + FAINT:

@@ -17,7 +17,7 @@ from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.scene import Opening
 from geometry.checks.snags import OUTLINE
-from geometry.checks.words import sort_of
+from geometry.checks.words import is_small, sort_of
 from geometry.vectors import Vec2, Vec3
 
 
@@ -150,8 +150,7 @@ def _under(model: Model, reach: Reach, group: list[int]) -> list[Spec]:
         d = model.recipes[i].drilling
         if d.through or d.role in ("post", "locating"):
             continue
-        sort = sort_of(d)
-        small = sort in ("screw", "pin hole")
+        small = is_small(d)
         needed = margins.screw_any if small else margins.side_cover
         point = model.scene.drills.point(d) if small or d.role == "hole" else 0.0
         if thickness - d.depth - point - reach.rods[i] > needed + FAINT:

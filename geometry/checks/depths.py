@@ -8,7 +8,7 @@ from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
-from geometry.checks.words import both, first, mm, name, sort_of, tenths
+from geometry.checks.words import both, first, is_small, mm, name, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -47,12 +47,12 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
            margins: Margins) -> list[Snag]:
     """Wood left under a blind drilling.
 
-    A screw or a lone hole counts to its drill's point, a counterbore to its floor.
+    A screw, a moulded pin or a lone hole counts to its drill's point, a counterbore to its floor.
     """
-    screw = sort_of(drilling) in ("screw", "pin hole")
-    needed = margins.screw_any if screw else margins.side_cover
+    small = is_small(drilling)
+    needed = margins.screw_any if small else margins.side_cover
     point = 0.0
-    if screw or drilling.role == "hole":
+    if small or drilling.role == "hole":
         point = drills.point(drilling)
     measured = thickness - depth - point
     if not short(measured, needed):

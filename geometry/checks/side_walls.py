@@ -18,7 +18,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, mm, name, sort_of, tenths
+from geometry.checks.words import both, first, gap_text, is_small, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -49,7 +49,7 @@ def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
         return ()
     found = []
     for drilling in item.drillings:
-        needed = margins.screw_any if sort_of(drilling) == "screw" else margins.side_cover
+        needed = margins.screw_any if is_small(drilling) else margins.side_cover
         z = drilling.start[2]
         for side, measured, level in ((FACE, z - drilling.radius, 0.0),
                                       (BACK, thickness - z - drilling.radius, thickness)):

@@ -21,6 +21,11 @@ def sort_of(drilling: Drilling) -> str:
             "locating": "locating pin"}[drilling.role]
 
 
+def is_small(drilling: Drilling) -> bool:
+    """Whether a drilling holds a screw or a moulded pin, which want less wood about them than a bore."""
+    return sort_of(drilling) in ("screw", "pin hole")
+
+
 def name(drilling: Drilling) -> str:
     """How a sentence calls a drilling: `side bore of treble side 3`, `hole jig hole`, `locating pin nut pin`."""
     sort = sort_of(drilling)

@@ -27,6 +27,12 @@ def _side(diameter=6.0, depth=30.0, post=(6.0, 25.0, 26.0), along=90.0, slots=(s
     return head(tuners=(side("a", along, of, **parts.pop("tuner", {})),), patterns=(of,), slots=slots, **parts)
 
 
+def _small(role, below):
+    """A side tuner with a screw or moulded pin of 2 mm, `below` mm under its axis at half of 16."""
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), bore(role, 2.0, "seat", (9.0, below), 8.0))
+    return head(tuners=(side("a", 90.0, of),), patterns=(of,), slots=(slot(),))
+
+
 def _blank(tip):
     return Blank(bass=50.0, treble=50.0, tip=tip, behind=20.0, thickness=16.0)
 
@@ -44,6 +50,8 @@ def _opposite(depth=None):
 _SIDES = (
     Case("cover", _side(diameter=12.0), 2.0, TIGHT, _side(diameter=10.0), between=("a", "face")),
     Case("cover", _side(tuner={"depth": 14.0}), -1.0, SPOILS, _side(tuner={"depth": 10.0}), between=("a", "back")),
+    # A moulded pin wants as much wood as a screw, 2 mm: 16 - 8 - 5.5 - 1 are 1.5.
+    *(Case("cover", _small(role, 5.5), 1.5, TIGHT, _small(role, 5.0), between=("a", "back")) for role in ("screw", "pin")),
     Case("no-slot", _side(slots=()), None, SPOILS, _side()),
     Case("no-slot", _side(slots=(slot(depth=7.0),)), None, SPOILS, _side()),
     Case("slot-not-reached", _side(depth=18.0), 18.0, SPOILS, _side(depth=20.0)),
