@@ -34,9 +34,11 @@ class Way:
     """follower error of the outline"""
     widens: int
     """follower error of the slot"""
+    sunk: float = 0.0
+    """depth of the flat that is cut into the edge for its plate"""
 
     def seat(self, built: Built) -> Array:
-        """Where the axis comes out of the built outline, mm from where it was meant to."""
+        """Where the plate lies on the axis, on the built outline or its flat, mm from where it was meant to."""
         return _once(built, ("seat", self.index), self._seat)
 
     def span(self, built: Built, aside: float = 0.0) -> tuple[Array, Array]:
@@ -47,7 +49,7 @@ class Way:
         if not len(self.outline):
             return -built.row(self.grows)
         x, y, way_x, way_y = _ray(built, self.index, -MOUTH, 0.0)
-        found = hits(self.outline, x, y, way_x, way_y) - MOUTH
+        found = hits(self.outline, x, y, way_x, way_y) - MOUTH + self.sunk
         nearest = np.argmin(np.abs(found), axis=0)
         at = np.take_along_axis(found, nearest[None], axis=0)[0]
         return np.where(np.abs(at) <= MOUTH, at, 0.0) - built.row(self.grows)

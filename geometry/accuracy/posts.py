@@ -49,7 +49,7 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
     bore, post, margins = model.recipes[i].drilling, item.pattern.post, model.scene.layout.margins
     enters, leaves = own.wall.stretches(plan(bore.start), plan(bore.direction))[0]
     half = post.diameter / 2
-    way = _way(model, reach, i, own, half)
+    way = _way(model, reach, i, own, item)
     template = model.template
     lies = (*model.rows_of(i), *template.paper, *template.place, template.slots[own.id])
     stands = (*lies, template.outline)
@@ -85,8 +85,8 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
     return specs
 
 
-def _way(model: Model, reach: Reach, i: int, own: Opening, half: float) -> Way:
-    bore = model.recipes[i].drilling
+def _way(model: Model, reach: Reach, i: int, own: Opening, item: Item) -> Way:
+    bore, half = model.recipes[i].drilling, item.pattern.post.diameter / 2
     start, way = plan(bore.start), plan(bore.direction)
     slot, outline = Chords.of(own.wall), Chords.of(model.scene.outline)
     strays = float(reach.rods[i]) + reach.template
@@ -94,7 +94,7 @@ def _way(model: Model, reach: Reach, i: int, own: Opening, half: float) -> Way:
     back = (start[0] - way[0] * MOUTH, start[1] - way[1] * MOUTH)
     mouth = outline.ahead(back, way, strays, float(reach.slopes[i]), 2 * MOUTH)
     return Way(i, mouth, ahead, half, _squareness(ahead, start, way), model.template.outline,
-                model.template.slots[own.id])
+                model.template.slots[own.id], 0.0 if item.tuner.flat is None else item.tuner.flat.depth)
 
 
 def _end(model: Model, reach: Reach, i: int, own: Opening, hole: float, sign: float,

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
 from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, Share
 from geometry.checks.snags import OUTLINE
 from geometry.saying import say
 from geometry.terms import term
+
+if TYPE_CHECKING:
+    from geometry.accuracy.simulation import Clearance
 
 _FEW = 0.02
 """Chance under which `1 in n` is said"""

@@ -14,10 +14,12 @@ from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.propagation import chance_below, first_order, propagate
 from geometry.accuracy.simulation import Simulation, simulate, simulated
 from geometry.accuracy.spec import Reach
+from geometry.accuracy.told import is_simulated
 from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock, Margins
 from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only, rough, sample, side_head
+from tests.geometry.checks.test_kinds import CASES
 from tests.geometry.edits.heads import curved, plain
 
 
@@ -184,6 +186,22 @@ def test_every_snag_of_a_crowded_head_finds_its_clearance() -> None:
         assert clearance.nominal == pytest.approx(snag.measured, abs=2e-3)
         assert clearance.short > 0.5
     assert found.of(changed(snags[0], kind="plate-rocks")) is None
+
+
+def test_without_errors_a_clearance_lacks_what_the_snag_of_every_kind_lacks() -> None:
+    """Over all cases of the checks: what is simulated is measured alike, and what is not is told apart by its kind."""
+    compared = set()
+    for case in CASES:
+        found = simulate(case.layout, 2)
+        for snag in check(case.layout).snags:
+            # A hole that is asked deeper than the wood is thick comes through: no error makes it a blind one.
+            if not is_simulated(snag) or (snag.kind == "too-deep" and snag.measured < 0):
+                continue
+            clearance = found.of(snag)
+            assert clearance is not None, snag
+            assert clearance.nominal - clearance.needed == pytest.approx(snag.measured - snag.needed, abs=3e-3), snag
+            compared.add(snag.kind)
+    assert len(compared) > 40
 
 
 # ---- first order -----------------------------------------------------------------------------------------------------
