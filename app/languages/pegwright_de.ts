@@ -1813,8 +1813,12 @@
         <translation>Eine Fläche für eine Platte schneiden</translation>
     </message>
     <message>
-        <source>Cut a flat {rock} mm deep for it, or slide it to where the edge is straighter.</source>
-        <translation>Eine {rock} mm tiefe Fläche dafür ausarbeiten oder an eine geradere Stelle der Kante schieben.</translation>
+        <source>Cut a flat for it, level with the middle of its seat, or slide it to where the edge is straighter.</source>
+        <translation>Eine Fläche dafür ausarbeiten, auf Höhe der Mitte ihres Sitzes, oder an eine geradere Stelle der Kante schieben.</translation>
+    </message>
+    <message>
+        <source>Cut a flat {deep} mm deep for it, or slide it to where the edge is straighter.</source>
+        <translation>Eine {deep} mm tiefe Fläche dafür ausarbeiten oder an eine geradere Stelle der Kante schieben.</translation>
     </message>
     <message>
         <source>Cut from a board</source>
@@ -1827,6 +1831,10 @@
     <message>
         <source>Cut it {needed} mm larger.</source>
         <translation>Um {needed} mm größer ausarbeiten.</translation>
+    </message>
+    <message>
+        <source>Cut its flat {deep} mm deeper.</source>
+        <translation>Ihre Fläche {deep} mm tiefer ausarbeiten.</translation>
     </message>
     <message>
         <source>Cut list</source>
@@ -8173,8 +8181,12 @@
         <translation>Später anzusehen: {titles}.</translation>
     </message>
     <message>
-        <source>To put its bearing on the template below it needs {needed} under the base, and {what} only {has}.</source>
-        <translation>Damit sein Anlaufring die Schablone darunter erreicht, braucht er {needed} unter der Fußplatte, und {what} nur {has}.</translation>
+        <source>To put its bearing on the template below it needs {needed} under the base, and it stands only {has} out of it.</source>
+        <translation>Damit sein Anlaufring die Schablone darunter erreicht, braucht er {needed} unter der Fußplatte, und er steht nur {has} vor.</translation>
+    </message>
+    <message>
+        <source>To put its bearing on the template below it needs {needed} under the base, and the router plunges only {has}.</source>
+        <translation>Damit sein Anlaufring die Schablone darunter erreicht, braucht er {needed} unter der Fußplatte, und die Oberfräse taucht nur {has} tief ein.</translation>
     </message>
     <message>
         <source>To spread tuners evenly takes at least three of them.</source>
@@ -12203,8 +12215,8 @@
         <translation>{hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
-        <source>{hole} is {stop} deep, the drill {drill} is {length} long: find a longer one.</source>
-        <translation>{hole} ist {stop} tief, der Bohrer {drill} nur {length} lang: einen längeren suchen.</translation>
+        <source>{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.</source>
+        <translation>{hole} ist bis zur Spitze des Bohrers {deep} tief, der Bohrer {drill} nur {length} lang: einen längeren suchen.</translation>
     </message>
     <message>
         <source>{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of {throat}: drill it by hand with a guide.</source>
@@ -12999,6 +13011,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{text} may be read two ways: write {whole}{part} or {whole}.{part}0.</source>
         <translation>{text} lässt sich auf zwei Arten lesen: {whole}{part} oder {whole}.{part}0 schreiben.</translation>
+    </message>
+    <message>
+        <source>{text} turns round and round: write degrees, for example 14.5.</source>
+        <translation>{text} dreht sich im Kreis: Grad eingeben, zum Beispiel 14,5.</translation>
     </message>
     <message>
         <source>{thin} to {thick}, {one} strings</source>
