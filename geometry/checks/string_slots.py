@@ -21,7 +21,7 @@ from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
 from geometry.saying import say
-from geometry.strings.dive import Clearance, Dive, dive, surely
+from geometry.strings.dive import Clearance, Dive, dives_into, surely
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
 
@@ -37,8 +37,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     margins = scene.layout.margins
     openings = scene.openings
     dives: list[list[Dive]] = [[] for _ in openings]
-    for i, k in scene.memo.of(_over, found, openings):
-        made = scene.memo.of(_dive, found[i][0], openings[k])
+    over = scene.memo.of(_over, found, openings)
+    for (_, k), made in zip(over, scene.memo.many(_dives, [(found[i][0], openings[k]) for i, k in over]), strict=True):
         if made is not None:
             dives[k].append(made)
     # The air takes long to tell: it is kept string by string, and told for all that are new at once.
@@ -76,8 +76,14 @@ def _over(found: tuple[tuple[Run, Item], ...], openings: tuple[Opening, ...]) ->
     return [(i, k) for i, k in over if openings[k].wall.crossing is None]
 
 
-def _dive(run: Run, opening: Opening) -> Dive | None:
-    return dive(run, opening.slot, opening.wall)
+def _dives(rows: Sequence[tuple[Run, Opening]]) -> list[Dive | None]:
+    """The dive of each string into its slot, told slot by slot."""
+    made: list[Dive | None] = [None] * len(rows)
+    for opening in {id(opening): opening for _, opening in rows}.values():
+        own = [i for i, (_, other) in enumerate(rows) if other is opening]
+        for i, one in zip(own, dives_into([rows[i][0] for i in own], opening.slot, opening.wall), strict=True):
+            made[i] = one
+    return made
 
 
 def ramp_words(ramp: Ramp) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+import numpy as np
+
 from geometry import vectors as v
 from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
@@ -50,6 +52,13 @@ class RampCut:
         q = self.along(p)
         inside = -1e-9 <= q <= self.reach + 1e-9 and self.across(p) <= self.half + 1e-9
         return max(0.0, q * self.slope) if inside else 0.0
+
+    def levels(self, points: np.ndarray) -> np.ndarray:
+        """As level, of many points (n, 2)."""
+        x, y = points[:, 0] - self.start[0], points[:, 1] - self.start[1]
+        q, across = x * self.axis[0] + y * self.axis[1], np.abs(self.axis[0] * y - self.axis[1] * x)
+        inside = (q >= -1e-9) & (q <= self.reach + 1e-9) & (across <= self.half + 1e-9)
+        return np.where(inside, np.maximum(0.0, q * self.slope), 0.0)
 
     def corner(self, along: float, side: float) -> Vec2:
         """The point `along` mm from the start on one rim: side 1 to the left of the axis, -1 to its right."""

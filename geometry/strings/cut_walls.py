@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -18,6 +19,9 @@ from geometry.vectors import Vec2
 
 _ROUND = 0.05
 """Sine of the angle to the slot's axis above which a wall in the slot's nut end belongs to that end's rounding."""
+
+ACROSS = math.sqrt(0.5)
+"""Sine of the angle between a string and a wall above which the wall is an end for it, not a side."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -54,6 +58,28 @@ def of_rounding(end: NutEnd, p: Vec2, tangent: Vec2) -> bool:
     return v.dot(v.sub(p, end.at), end.axis) <= end.room + 1e-6 and abs(v.cross(tangent, end.axis)) > _ROUND
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Sides:
+    """What the pieces of a wall are to one string, by their numbers. What ends the slot before the string's post is nothing to it."""
+
+    ends: np.ndarray
+    """which end the slot behind the post"""
+    askew: np.ndarray
+    """of these, which do not lie across the string's way"""
+    beside: np.ndarray
+    """which run along with it"""
+
+
+def sides_of(wall: Wall, end: NutEnd, ways: Sequence[Vec2], posts: Sequence[Vec2]) -> list[Sides]:
+    """Of each string the sides of a wall: from its unit direction and where it touches its post. All strings are told at once."""
+    pieces = cut_up(wall)
+    (x, y), (post_x, post_y) = (np.array(of).T[:, :, None] for of in (ways, posts))
+    across = np.abs(pieces.tangents[:, 0] * y - pieces.tangents[:, 1] * x)
+    ending = rounding(wall, end) | (across >= ACROSS - 1e-12)
+    ends = ending & ((pieces.middles[:, 0] - post_x) * x + (pieces.middles[:, 1] - post_y) * y < 0)
+    return [Sides(*(mask.nonzero()[0] for mask in masks)) for masks in zip(ends, ends & (across < ACROSS), ~ending, strict=True)]
+
+
 @remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
 def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
     """Of which pieces of a wall both ends lie on a ramp, as a mask."""
@@ -67,12 +93,10 @@ def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
     return made
 
 
-@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
-def rim_levels(wall: Wall, ramp: RampCut) -> tuple[float, ...]:
-    """How deep a ramp lies at the shallower end of each piece of a wall, mm below the face."""
+def rim_levels(wall: Wall, ramp: RampCut, index: np.ndarray) -> list[float]:
+    """How deep a ramp lies at the shallower end of some pieces of a wall, mm below the face."""
     pieces = cut_up(wall).pieces
-    return tuple(min(ramp.level(tuple(p)), ramp.level(tuple(q)))
-                 for p, q in zip(pieces.p.tolist(), pieces.q.tolist(), strict=True))
+    return np.minimum(*(ramp.levels(points[index]) for points in (pieces.p, pieces.q))).tolist()
 
 
 @lru_cache(maxsize=256)

@@ -21,14 +21,10 @@ from geometry import vectors as v
 from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.cut_walls import crossed, cut_up, of_rounding, on_ramp, ramp_lines, rim_levels, rounding
-from geometry.strings.near_curve import FACE, Ask, Plane, at_least
+from geometry.strings.cut_walls import ACROSS, Sides, cut_up, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
+from geometry.strings.near_curve import FACE, Ask, Plane, at_least, bounds
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
-
-_ACROSS = math.sqrt(0.5)
-"""Sine of the angle between a string and a wall above which the wall is an end for it, not a side."""
-
 
 @dataclass(frozen=True, slots=True)
 class Clearance:
@@ -38,51 +34,32 @@ class Clearance:
     where: Vec3
 
 
-@dataclass(frozen=True)
 class Dive:
     """One string over the edge of the slot that its post lies across."""
 
-    run: Run
-    wall: Wall
-    ramp: RampCut | None
-    nut_end: NutEnd
-    enters: float
-    """plan distance from the nut to where the string crosses the slot's edge, mm"""
+    def __init__(self, run: Run, wall: Wall, ramp: RampCut | None, end: NutEnd, enters: float, sides: Sides) -> None:
+        """`enters`: plan distance from the nut to where the string crosses the slot's edge, mm; `sides` of the wall for it."""
+        self.run, self.wall, self.ramp, self.nut_end, self.enters, self._sides = run, wall, ramp, end, enters, sides
+        self.way = v.unit(v.sub(run.post, run.nut))
+        """unit direction of the string in plan, from the nut on"""
+        self.slope = (run.nut_height - run.height) / run.length
+        """depth gained for each mm in plan"""
+        self.steep = 1 / math.hypot(1.0, self.slope)
+        """cosine of the angle between string and face: turns an upright gap into a square one"""
+        self.surfaces = run.nut_height / self.slope if self.slope > 0 else math.inf
+        """plan distance at which the string's middle comes down to the level of the face; infinite if it never does"""
+        self.edge = self.at(enters)
+        """the string's middle where it crosses the slot's edge"""
+        self.low = self.edge[2] - (0.0 if ramp is None else ramp.level(self.edge[:2]))
+        """how far the string's middle lies below the top of the wood at that edge, mm; negative above it"""
 
-    @cached_property
-    def way(self) -> Vec2:
-        """Unit direction of the string in plan, from the nut on."""
-        return v.unit(v.sub(self.run.post, self.run.nut))
-
-    @cached_property
-    def slope(self) -> float:
-        """Depth gained for each mm in plan."""
-        return (self.run.nut_height - self.run.height) / self.run.length
-
-    @cached_property
-    def steep(self) -> float:
-        """Cosine of the angle between string and face: turns an upright gap into a square one."""
-        return 1 / math.hypot(1.0, self.slope)
+    def with_ramp(self, ramp: RampCut | None) -> Dive:
+        """The same string where the slot has another ramp, or none."""
+        return Dive(self.run, self.wall, ramp, self.nut_end, self.enters, self._sides)
 
     def at(self, far: float) -> Vec3:
         """The string's middle at a plan distance from the nut."""
         return (*v.along(self.run.nut, self.way, far), self.slope * far - self.run.nut_height)
-
-    @cached_property
-    def surfaces(self) -> float:
-        """Plan distance at which the string's middle comes down to the level of the face; infinite if it never does."""
-        return self.run.nut_height / self.slope if self.slope > 0 else math.inf
-
-    @cached_property
-    def edge(self) -> Vec3:
-        """The string's middle where it crosses the slot's edge."""
-        return self.at(self.enters)
-
-    @cached_property
-    def low(self) -> float:
-        """How far the string's middle lies below the top of the wood at that edge, mm; negative above it."""
-        top = 0.0 if self.ramp is None else self.ramp.level(self.edge[:2])
-        return self.edge[2] - top
 
     @cached_property
     def over_an_end(self) -> bool:
@@ -97,20 +74,28 @@ class Dive:
         """
         return self._least(*self.end_parts, enough)
 
+    def clears_end(self, needed: float) -> bool:
+        """Whether the air over the end is `needed` mm or more: a decision, cheaper than the air."""
+        if any(one.air < needed for one in self._known_of_end[0]):
+            return False
+        asks, reach = self.end_parts[1], needed + self.run.diameter / 2
+        least, most = bounds(asks)
+        return not ((most < reach).any() or any(asks[i].within(reach) for i in (least < reach).nonzero()[0].tolist()))
+
     @cached_property
     def end_parts(self) -> tuple[list[Clearance], list[Ask]]:
         """What is known of the air over the end without measuring, and what has to be measured."""
+        known, asks = self._known_of_end
+        return known, asks if self.low > 0 else self._rim() + asks
+
+    @cached_property
+    def _known_of_end(self) -> tuple[list[Clearance], list[Ask]]:
+        """As end_parts, without the rim."""
         if self.low > 0 and not self.over_an_end:
             return [Clearance(math.inf, self.edge)], []
-        known: list[Clearance] = []
-        asks: list[Ask] = []
+        known, asks = ([], []) if self.ramp is None else self._ramp(self.ramp)
         if self.low > 0:
-            known.append(Clearance(-self.low * self.steep - self.run.diameter / 2, self.edge))
-        else:
-            asks += self._rim()
-        if self.ramp is not None:
-            on_ramp, off_ramp = self._ramp(self.ramp)
-            known, asks = known + on_ramp, asks + off_ramp
+            known = [Clearance(-self.low * self.steep - self.run.diameter / 2, self.edge), *known]
         return known, asks
 
     def _least(self, known: list[Clearance], asks: list[Ask], enough: float) -> Clearance:
@@ -118,10 +103,10 @@ class Dive:
         found = list(known)
         enough = min([enough, *(one.air for one in known)])
         # What may be nearest is measured first; what the chords alone show to be no nearer is not measured at all.
-        bounds = at_least(asks).tolist()
-        for i in sorted(range(len(asks)), key=bounds.__getitem__):
-            if bounds[i] - r >= enough:
-                found.append(Clearance(bounds[i] - r, self.edge))
+        least = at_least(asks).tolist()
+        for i in sorted(range(len(asks)), key=least.__getitem__):
+            if least[i] - r >= enough:
+                found.append(Clearance(least[i] - r, self.edge))
                 break
             far, near, there = asks[i].gap(enough + r)
             if asks[i].flat and far < math.inf:
@@ -132,18 +117,18 @@ class Dive:
 
     def _rim(self) -> list[Ask]:
         """The edge between ramp (or face) and slot, and its rounding where the string runs beside it, below its rim."""
-        wall, ends = cut_up(self.wall), self._kinds[0]
-        under = ends & on_ramp(self.wall, self.ramp) if self.ramp is not None else np.zeros(len(ends), dtype=bool)
-        asks = [Ask(self.edge, self.run.end, wall.pieces, mask.nonzero()[0], plane)
-                for mask, plane in ((under, self._plane), (ends & ~under, FACE))]
+        pieces, ends, askew = cut_up(self.wall).pieces, self._sides.ends, self._sides.askew
+        asks, tops = [], [0.0] * len(askew)
+        if self.ramp is not None:
+            under = on_ramp(self.wall, self.ramp)
+            asks.append(Ask(self.edge, self.run.end, pieces, ends[under[ends]], self._plane))
+            ends = ends[~under[ends]]
+            tops = np.where(under[askew], rim_levels(self.wall, self.ramp, askew), 0.0).tolist()
+        asks.append(Ask(self.edge, self.run.end, pieces, ends))
         level: dict[float, list[int]] = {}
-        beside = (ends & (self._across < _ACROSS)).nonzero()[0]
-        if not beside.size:
-            return asks
-        slope, length, tops = self.slope, self.run.length, () if self.ramp is None else rim_levels(self.wall, self.ramp)
-        for i, on in zip(beside.tolist(), under[beside].tolist(), strict=True):
-            begins = (self.run.nut_height + (tops[i] if on else 0.0)) / slope
-            if begins < length:
+        for i, top in zip(askew.tolist(), tops, strict=True):
+            begins = (self.run.nut_height + top) / self.slope
+            if begins < self.run.length:
                 level.setdefault(max(begins, self.enters), []).append(i)
         return asks + [self._in_plan(begins, np.array(group)) for begins, group in level.items()]
 
@@ -192,7 +177,7 @@ class Dive:
         """As end_parts, of the air beside it."""
         if self.low > 0 and not self.over_an_end:
             return [Clearance(self._cut() - self.run.diameter / 2, self.edge)], []
-        walls = self._kinds[1].nonzero()[0]
+        walls = self._sides.beside
         down = min(max(self.surfaces, self.enters), self.run.length)
         asks = []
         if down > self.enters:
@@ -201,26 +186,9 @@ class Dive:
             asks.append(self._in_plan(down, walls))
         return [], asks
 
-    # ---- pieces of the wall -------------------------------------------------
-    @cached_property
-    def _kinds(self) -> tuple[np.ndarray, np.ndarray]:
-        """Which pieces of the wall end the slot behind the string's post, and which run along with it, as masks.
-
-        What ends the slot before the post is neither.
-        """
-        wall, way = cut_up(self.wall), self.way
-        across = rounding(self.wall, self.nut_end) | (self._across >= _ACROSS - 1e-12)
-        passed = (wall.middles[:, 0] - self.run.post[0]) * way[0] + (wall.middles[:, 1] - self.run.post[1]) * way[1] < 0
-        return across & passed, ~across
-
-    @cached_property
-    def _across(self) -> np.ndarray:
-        """Sine of the angle between the string and each piece of the wall."""
-        return np.abs(crossed(cut_up(self.wall).tangents, self.way))
-
     def _ends(self, p: Vec2, tangent: Vec2) -> bool:
         """Whether a piece of wall at p belongs to an end of the slot rather than to its sides."""
-        return of_rounding(self.nut_end, p, tangent) or abs(v.cross(tangent, self.way)) >= _ACROSS - 1e-12
+        return of_rounding(self.nut_end, p, tangent) or abs(v.cross(tangent, self.way)) >= ACROSS - 1e-12
 
     @property
     def _plane(self) -> Plane:
@@ -241,8 +209,8 @@ def surely(dives: Sequence[Dive], enough: Sequence[float]) -> list[tuple[bool, b
     clear = []
     for i, (known, asks) in enumerate(parts):
         wanted = enough[i // 2]
-        bounds = [next(least) - dives[i // 2].run.diameter / 2 for _ in asks]
-        clear.append(all(one.air >= wanted for one in known) and all(bound >= wanted for bound in bounds))
+        airs = [next(least) - dives[i // 2].run.diameter / 2 for _ in asks]
+        clear.append(all(one.air >= wanted for one in known) and all(air >= wanted for air in airs))
     return list(zip(clear[::2], clear[1::2], strict=True))
 
 
@@ -251,14 +219,28 @@ def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:
 
     `wall` is the slot's wall where it is at hand. GeometryError when the slot has no inside.
     """
+    return dives_into([run], slot, Wall(slot_path(slot)) if wall is None else wall)[0]
+
+
+def dives_into(runs: Sequence[Run], slot: Slot, wall: Wall) -> list[Dive | None]:
+    """As dive, of several strings and one slot."""
+    enters = [_enters(run, wall) for run in runs]
+    if not any(far is not None for far in enters):
+        return [None] * len(runs)
+    end, ramp = nut_end(slot), ramp_cut(slot)
+    ours = [run for run, far in zip(runs, enters, strict=True) if far is not None]
+    sides = iter(sides_of(wall, end, [v.unit(v.sub(run.post, run.nut)) for run in ours], [run.post for run in ours]))
+    return [None if far is None else Dive(run, wall, ramp, end, far, next(sides)) for run, far in zip(runs, enters, strict=True)]
+
+
+def _enters(run: Run, wall: Wall) -> float | None:
+    """How far from the nut a string crosses the edge of the slot in which its post lies, mm in plan; None where it does not dive."""
     if run.height >= 0 or run.length == 0:
         return None
-    wall = Wall(slot_path(slot)) if wall is None else wall
     x0, y0, x1, y1 = wall.path.box
     if not (x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1):
         return None
-    back = v.unit(v.sub(run.nut, run.post))
-    stretches = wall.stretches(run.post, back)
+    stretches = wall.stretches(run.post, v.unit(v.sub(run.nut, run.post)))
     if not stretches or stretches[0][0] > 0:
         return None
-    return Dive(run, wall, ramp_cut(slot), nut_end(slot), max(0.0, run.length - stretches[0][1]))
+    return max(0.0, run.length - stretches[0][1])

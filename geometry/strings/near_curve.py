@@ -11,6 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -91,8 +92,7 @@ class Pieces:
         return Pieces([part for i in index.tolist() for part in self.stretches[i].cut(_CUTS)])
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Ask:
+class Ask(NamedTuple):
     """How far a straight line from a to b in space is from some pieces of a curve on a plane."""
 
     a: Vec3
@@ -108,13 +108,22 @@ class Ask:
         """As curve_gap."""
         return curve_gap(self.a, self.b, self.curve.pick(self.index), self.plane, enough)
 
+    def within(self, reach: float) -> bool:
+        """Whether the distance that gap tells is less than `reach` mm: a decision, cheaper than the distance."""
+        return curve_within(self.a, self.b, self.curve.pick(self.index), self.plane, reach)
+
 
 def at_least(asks: Sequence[Ask]) -> np.ndarray:
     """What each distance (n,) in mm is at least, told from the chords alone, all at once; infinite for no pieces."""
-    out = np.full(len(asks), np.inf)
+    return bounds(asks)[0]
+
+
+def bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:
+    """(what each distance (n,) in mm is at least, what it is at most), as at_least."""
+    least = np.full(len(asks), np.inf)
     some = [i for i, ask in enumerate(asks) if len(ask.index)]
     if not some:
-        return out
+        return least, least
     many = [len(asks[i].index) for i in some]
     lines = np.repeat(np.array([(*asks[i].a, *asks[i].b) for i in some]), many, axis=0)
     rows = np.concatenate([asks[i].curve.chords(asks[i].plane)[asks[i].index] for i in some])
@@ -123,8 +132,10 @@ def at_least(asks: Sequence[Ask]) -> np.ndarray:
     s, t = _feet(d, e, r, np.einsum("ij,ij->i", d, d), rows[:, 6])
     r += d * s[:, None]
     r -= e * t[:, None]
-    out[some] = np.minimum.reduceat(np.sqrt(np.einsum("ij,ij->i", r, r)) - rows[:, 7], np.cumsum([0, *many[:-1]]))
-    return out
+    far, most, begins = np.sqrt(np.einsum("ij,ij->i", r, r)), least.copy(), np.cumsum([0, *many[:-1]])
+    least[some] = np.minimum.reduceat(far - rows[:, 7], begins)
+    most[some] = np.minimum.reduceat(far + rows[:, 7], begins)
+    return least, most
 
 
 def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
@@ -147,6 +158,24 @@ def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
             break
         curve = curve.cut(keep)
     return answer
+
+
+def curve_within(a: Vec3, b: Vec3, curve: Pieces, plane: Plane, reach: float) -> bool:
+    """Whether the distance of curve_gap is less than `reach` mm: cut finer only where the chords leave that open."""
+    if not len(curve):
+        return False
+    steep = _steep(plane)
+    for _ in range(_ROUNDS):
+        strays = curve.strays * steep
+        far, _, _ = chord_gaps(np.array(a), np.array(b), _lifted(curve.p, plane), _lifted(curve.q, plane))
+        least, most = far - strays, float((far + strays).min())
+        if float(least.min()) >= reach or most < reach:
+            break
+        keep = np.flatnonzero(least <= most)
+        if float(strays[keep].max()) <= _FINE:
+            break
+        curve = curve.cut(keep)
+    return float(least.min()) < reach
 
 
 def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tuple[np.ndarray, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from operator import itemgetter
 
 from msgspec.structs import replace
 
@@ -12,9 +13,9 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.slots import Ramp, Slot, slot_path
 from geometry.saying import say
-from geometry.solids.ramps import nut_end
+from geometry.solids.ramps import nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.dive import Dive, dive
+from geometry.strings.dive import Dive, dives_into
 from geometry.strings.runs import Run, runs
 from geometry.tolerance import TOUCH
 
@@ -29,8 +30,7 @@ _UPRIGHT = 0.5
 def dives(layout: Headstock, slot: Slot, found: Sequence[Run] | None = None) -> tuple[Dive, ...]:
     """Every string that dives into a slot, with the ramp that the slot has."""
     wall = Wall(slot_path(slot))
-    made = (dive(run, slot, wall) for run in (runs(layout) if found is None else found))
-    return tuple(one for one in made if one is not None)
+    return tuple(one for one in dives_into(runs(layout) if found is None else found, slot, wall) if one is not None)
 
 
 def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) -> Ramp | None:
@@ -48,14 +48,13 @@ def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) ->
 
 def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, width: float | None = None) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
-    wall = found[0].wall if found else Wall(slot_path(slot))
-    plain = replace(slot, ramp=None)
-    bare = [dive(one.run, plain, wall) for one in found]
-    low = [one for one in bare if one is not None and one.end(air).air < air - TOUCH]
-    if not low:
+    bare = [one.with_ramp(None) for one in found]
+    free = [one.clears_end(air - TOUCH) for one in bare]
+    if all(free):
         return None
-    tried = low + [one for one in bare if one is not None and one not in low]
-    length, depth = _first_guess(slot, [one for one in bare if one is not None], air)
+    # Those that lack air come first: most often they are the ones to lack it again.
+    tried = [one for one, clear in sorted(zip(bare, free, strict=True), key=itemgetter(1))]
+    length, depth = _first_guess(slot, bare, air)
     deepest = thickness if slot.depth is None else slot.depth
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
@@ -67,23 +66,14 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, wi
             raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
                                     "slot nearer to the nut.",
                                     slot=slot.id))
-        ramped = replace(slot, ramp=ramp)
-        lacking = next((one for one in tried if not _freed(one.run, ramped, wall, air)), None)
+        cut = ramp_cut(replace(slot, ramp=ramp))
+        lacking = next((one for one in tried if not one.with_ramp(cut).clears_end(air - TOUCH)), None)
         if lacking is None:
             return ramp
-        # Most often the same string lacks air the next time.
         tried = [lacking, *(one for one in tried if one is not lacking)]
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
     raise GeometryError(say("The strings of {slot} leave its ramp sideways: move their posts or widen the slot.",
                             slot=slot.id))
-
-
-def _freed(run: Run, slot: Slot, wall: Wall, air: float) -> bool:
-    again = dive(run, slot, wall)
-    if again is None:
-        return True
-    # What is known without measuring may settle it.
-    return all(one.air >= air - TOUCH for one in again.end_parts[0]) and again.end(air).air >= air - TOUCH
 
 
 def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
