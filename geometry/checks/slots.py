@@ -75,7 +75,7 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
     if not short(measured, needed):
         return ()
     if measured < 0:
-        back = into_outline(opening.slot, opening.wall, outline)
+        back = into_outline(opening.slot, opening.wall, outline, -measured)
         if back is not None and back[0] > -measured:
             measured = -back[0]
         push = (_inwards(opening, outline, where, needed - measured) if back is None else

@@ -22,6 +22,7 @@ _SAME = 1e-9
 """share of its hull by which an area may miss being convex"""
 _ROUGH, _MORE = 0.1, 0.5
 """mm: how far chords stray that only tell about how long a shift will be, and what is added to be sure"""
+_HARDLY = 1.2
 _TRIES = 8
 
 
@@ -42,19 +43,26 @@ def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[f
     return depth, (turn * way[0], turn * way[1])
 
 
-def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | None:
+def into_outline(slot: Slot, wall: Wall, outline: Wall, least: float = 0.0) -> tuple[float, Vec2] | None:
     """(least shift in mm that brings a slot inside an outline that it leaves, unit direction).
 
-    None where it lies inside already, or has no place inside with a tenth of a mm to spare. A hollow-sided slot is taken as its hull.
+    `least`: what the shift is known to be at least, mm. None where it lies inside already, or has no place inside with a tenth of a mm to spare. A hollow-sided slot is taken as its hull.
     """
     core, radius, _ = _core(slot, wall)
-    return back_inside(core, radius, wall.area, outline)
+    return back_inside(core, radius, wall.area, outline, least)
 
 
-def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall) -> tuple[float, Vec2] | None:
+def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall,
+                least: float = 0.0) -> tuple[float, Vec2] | None:
     """The same for any area that is the hull of (n, 2) points grown by a radius."""
     fine = fine_wall(outline)
     hull = shapely.MultiPoint(core).convex_hull
+    if least:
+        # Most often straight back is the way: then the shift is hardly more than the least that it can be.
+        near = _MORE + _HARDLY * least
+        found = _way_in(_forbidden_near(hull, radius, fine, near, {}))
+        if found is not None and found[0] <= near and _touches(area, found, outline):
+            return found
     # In rough chords first: the shift cannot be much longer than theirs, so that only what lies within it counts.
     simple = shapely.get_coordinates(shapely.simplify(hull, _ROUGH))
     found, near = _way_in(_forbidden(simple, radius, area, _rough_wall(outline))), 0.0
@@ -105,11 +113,16 @@ def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: 
     x, y = core[0]
     outside = shapely.difference(shapely.box(x - reach, y - reach, x + reach, y + reach), outline.area)
     points = outline.points
-    chords = shapely.linestrings(np.stack([points[:-1], points[1:]], axis=1))
-    near = np.flatnonzero(shapely.dwithin(chords, shapely.MultiPoint(core).convex_hull, reach))
+    near = np.flatnonzero(shapely.dwithin(_chords(outline), shapely.MultiPoint(core).convex_hull, reach))
     runs = np.split(near, np.flatnonzero(np.diff(near) > 1) + 1) if near.size else []
     return _grown(shapely.union_all([shapely.transform(outside, lambda xy: xy - core[0]),
                                      *(_swept(points, run, core, known) for run in runs if len(core) > 1)]), radius)
+
+
+@lru_cache(maxsize=2)
+def _chords(outline: Wall) -> np.ndarray:
+    """Each chord of an outline as a line of its own."""
+    return shapely.linestrings(np.stack([outline.points[:-1], outline.points[1:]], axis=1))
 
 
 def _swept(points: np.ndarray, run: np.ndarray, core: np.ndarray,
