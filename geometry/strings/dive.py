@@ -22,7 +22,7 @@ from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.cut_walls import ACROSS, Sides, cut_up, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
-from geometry.strings.near_curve import FACE, Ask, Plane, at_least, bounds
+from geometry.strings.near_curve import FACE, Ask, Plane, any_within, at_least
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
@@ -76,11 +76,11 @@ class Dive:
 
     def clears_end(self, needed: float) -> bool:
         """Whether the air over the end is `needed` mm or more: a decision, cheaper than the air."""
-        if any(one.air < needed for one in self._known_of_end[0]):
-            return False
-        asks, reach = self.end_parts[1], needed + self.run.diameter / 2
-        least, most = bounds(asks)
-        return not ((most < reach).any() or any(asks[i].within(reach) for i in (least < reach).nonzero()[0].tolist()))
+        known, asks = self._known_of_end
+        reach = needed + self.run.diameter / 2
+        # Most often a string lacks air because it leaves the ramp sideways: that is told without the rim.
+        return (all(one.air >= needed for one in known) and not any_within(asks, reach)
+                and (self.low > 0 or not any_within(self._rim(), reach)))
 
     @cached_property
     def end_parts(self) -> tuple[list[Clearance], list[Ask]]:

@@ -108,17 +108,21 @@ class Ask(NamedTuple):
         """As curve_gap."""
         return curve_gap(self.a, self.b, self.curve.pick(self.index), self.plane, enough)
 
-    def within(self, reach: float) -> bool:
-        """Whether the distance that gap tells is less than `reach` mm: a decision, cheaper than the distance."""
-        return curve_within(self.a, self.b, self.curve.pick(self.index), self.plane, reach)
-
 
 def at_least(asks: Sequence[Ask]) -> np.ndarray:
     """What each distance (n,) in mm is at least, told from the chords alone, all at once; infinite for no pieces."""
-    return bounds(asks)[0]
+    return _bounds(asks)[0]
 
 
-def bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:
+def any_within(asks: Sequence[Ask], reach: float) -> bool:
+    """Whether any of the distances is less than `reach` mm: a decision, measured only where the chords leave it open."""
+    least, most = _bounds(asks)
+    return bool((most < reach).any()) or any(
+        curve_within(asks[i].a, asks[i].b, asks[i].curve.pick(asks[i].index), asks[i].plane, reach)
+        for i in (least < reach).nonzero()[0].tolist())
+
+
+def _bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:
     """(what each distance (n,) in mm is at least, what it is at most), as at_least."""
     least = np.full(len(asks), np.inf)
     some = [i for i, ask in enumerate(asks) if len(ask.index)]

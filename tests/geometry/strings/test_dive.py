@@ -13,9 +13,11 @@ from shapely.geometry import LineString
 from geometry.curves import Arc, Cubic, Line
 from geometry.errors import GeometryError
 from geometry.layout import Nut, Ramp, Slot, StraightSlot
+from geometry.layout.slots import slot_path
 from geometry.solids.ramps import ramp_cut
+from geometry.solids.walls import Wall
 from geometry.strings import dive, dives, freeing_ramp
-from geometry.strings.dive import surely
+from geometry.strings.dive import dives_into, surely
 from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
@@ -137,3 +139,26 @@ def test_strings_far_from_all_wood_are_told_sure():
     slots = [straight(0.0, 12.0), straight(0.0, 12.0, Ramp(length=20.0, depth=9.0))]
     found = [dive(run(0.0, 9.0, (0.0, 100.0), 3.0), slot) for slot in slots]
     assert surely(found, [1.0, 1.0]) == [(True, True), (True, True)]
+
+
+_STRINGS = st.lists(st.tuples(st.floats(-12, 12), st.floats(2, 9), st.floats(-5, 5), st.floats(50, 115), st.floats(1, 9)),
+                    min_size=1, max_size=4)
+
+
+@given(_STRINGS, st.none() | st.tuples(st.floats(1, 20), st.floats(0.1, 8)), st.floats(0.05, 3))
+def test_whether_the_end_is_clear_is_what_its_air_says(strings, ramp, needed):
+    """The decision, and the strings of one slot told at once, against each string measured by itself."""
+    slot = straight(0.0, 12.0, ramp and Ramp(length=ramp[0], depth=ramp[1]))
+    found = [run(nut, height, (x, y), low) for nut, height, x, y, low in strings]
+    for one, alone in zip(dives_into(found, slot, Wall(slot_path(slot))), (dive(each, slot) for each in found), strict=True):
+        assert (one is None) == (alone is None)
+        if one is not None:
+            assert (one.end(), one.beside()) == (alone.end(), alone.beside())
+            assert (one.with_ramp(None).end(), one.with_ramp(one.ramp).end()) == (dive(one.run, replace(slot, ramp=None)).end(), one.end())
+            assert one.clears_end(needed) == (one.end().air >= needed) or abs(one.end().air - needed) < 1e-8
+
+
+@given(st.lists(st.tuples(st.floats(-9, 9), st.floats(10, 40)), min_size=1, max_size=6), st.floats(1, 20), st.floats(0.1, 8))
+def test_levels_of_a_ramp_are_those_of_each_point(points, length, depth):
+    cut = ramp_cut(straight(1.0, 12.0, Ramp(length=length, depth=depth)))
+    assert cut.levels(np.array(points)).tolist() == [cut.level(point) for point in points]
