@@ -6,17 +6,17 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QWidget
 
 
-def stops(root: QWidget) -> list[QWidget]:
+def stops(root: QWidget, also: QWidget | None = None) -> list[QWidget]:
     """What Tab stops at below `root`, row by row from the left. Of buttons of which one is chosen, that one alone.
 
-    A scroll area is a stop only where there is something to scroll.
+    A scroll area is a stop only where there is something to scroll. `also` is listed in its place, stop or not.
     """
     found: list[QWidget] = []
     for row in _rows([child for child in root.children() if isinstance(child, QWidget)]):
         for child in row:
-            if _stops(child):
+            if child is also or _stops(child):
                 found.append(child)
-            found += stops(child)
+            found += stops(child, also)
     return found
 
 
@@ -48,18 +48,10 @@ class ReadInOrder:
 
 def _after(root: QWidget, chain: list[QWidget], now: QWidget | None, onward: bool) -> QWidget:
     """The stop beside a widget that is none itself, as a button that is not the chosen one of its group."""
-    order = [widget for widget in _all(root) if widget in chain or widget is now]
+    order = stops(root, now)
     at = order.index(now) if now in order else (-1 if onward else len(order))
     left = order[at + 1:] if onward else order[:max(at, 0)][::-1]
     return left[0] if left else (chain[0] if onward else chain[-1])
-
-
-def _all(root: QWidget) -> list[QWidget]:
-    found: list[QWidget] = []
-    for row in _rows([child for child in root.children() if isinstance(child, QWidget)]):
-        for child in row:
-            found += [child, *_all(child)]
-    return found
 
 
 def _stops(widget: QWidget) -> bool:

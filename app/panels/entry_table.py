@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
-from PySide6.QtGui import QColor, QFont
+from PySide6.QtGui import QColor, QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.look.sizes import keep, px
@@ -13,6 +13,8 @@ from app.look.sizes import keep, px
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
+LEFT = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +38,7 @@ class EntryModel(QAbstractTableModel):
         self.rows: list[tuple[str, ...]] = []
         self.strong: frozenset[int] = frozenset()
         self.warning = QColor()
-        self._bad: dict[tuple[int, int], tuple[str, str]] = {}
+        self.bad: dict[tuple[int, int], tuple[str, str]] = {}
 
     def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
         """Other words; `strong` rows are sums, which nothing is typed into."""
@@ -45,7 +47,7 @@ class EntryModel(QAbstractTableModel):
         if after < before:
             self.beginRemoveRows(QModelIndex(), after, before - 1)
             self.rows = rows
-            self._bad = {key: bad for key, bad in self._bad.items() if key[0] < after}
+            self.bad = {key: bad for key, bad in self.bad.items() if key[0] < after}
             self.endRemoveRows()
         elif after > before:
             self.beginInsertRows(QModelIndex(), before, after - 1)
@@ -57,12 +59,12 @@ class EntryModel(QAbstractTableModel):
 
     def refuse(self, row: int, column: int, text: str, why: str) -> None:
         """Keep what was typed, marked, with the reason as its tip."""
-        self._bad[row, column] = text, why
+        self.bad[row, column] = text, why
         self.dataChanged.emit(self.index(row, column), self.index(row, column))
 
     def accept(self, row: int, column: int) -> None:
         """Forget what was refused in that cell."""
-        if self._bad.pop((row, column), None) is not None:
+        if self.bad.pop((row, column), None) is not None:
             self.dataChanged.emit(self.index(row, column), self.index(row, column))
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
@@ -79,24 +81,33 @@ class EntryModel(QAbstractTableModel):
 
     def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
         roles = Qt.ItemDataRole
-        bad = self._bad.get((index.row(), index.column()))
+        row, column = index.row(), index.column()
+        bad = self.bad.get((row, column)) if self.bad else None
         if role in (roles.DisplayRole, roles.EditRole):
-            return self.rows[index.row()][index.column()] if bad is None else bad[0]
+            return self.rows[row][column] if bad is None else bad[0]
         if role == roles.ToolTipRole:
             return None if bad is None else bad[1]
         if role == roles.AccessibleTextRole:
-            words = f"{self.heads[index.column()].word}: {self.rows[index.row()][index.column()] if bad is None else bad[0]}"
+            words = f"{self.heads[column].word}: {self.rows[row][column] if bad is None else bad[0]}"
             return words if bad is None else f"{words}. {bad[1]}"
         if role == roles.ForegroundRole and bad is not None:
             return self.warning
-        if role == roles.FontRole and (bad is not None or index.row() in self.strong):
+        if role == roles.FontRole and (bad is not None or row in self.strong):
             font = QFont()
             font.setBold(True)
             return font
         if role == roles.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignLeft if self.heads[index.column()].left else Qt.AlignmentFlag.AlignRight
-            return int(side | Qt.AlignmentFlag.AlignVCenter)
+            return LEFT if self.heads[column].left else RIGHT
         return None
+
+    def widest(self, column: int, font: QFont) -> int:
+        """The row with the widest words of a column; 0 for an empty table."""
+        bold = QFont(font)
+        bold.setBold(True)
+        plain, strong = QFontMetrics(font), QFontMetrics(bold)
+        wide = [(strong if row in self.strong or (row, column) in self.bad else plain).horizontalAdvance(
+            self.bad[row, column][0] if (row, column) in self.bad else words[column]) for row, words in enumerate(self.rows)]
+        return wide.index(max(wide)) if wide else 0
 
     def setData(self, index: QModelIndex, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
         if str(value) != self.data(index):
@@ -135,13 +146,19 @@ class EntryTable(QTableView):
         keep(self, rows=27)
         header = self.horizontalHeader()
         header.setHighlightSections(False)
+        # Columns are measured here, once for words and letters: the toolkit would measure every cell at each change of anything.
         for i, head in enumerate(heads):
-            header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide
-                                        else QHeaderView.ResizeMode.ResizeToContents)
+            header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide else QHeaderView.ResizeMode.Fixed)
+        self._measured: tuple | None = None
         self.clicked.connect(self._clicked)
+        self.words.dataChanged.connect(self._share_out)
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
+        self._share_out()
+
+    def showEvent(self, event) -> None:
+        super().showEvent(event)
         self._share_out()
 
     def follow_sizes(self) -> None:
@@ -150,15 +167,29 @@ class EntryTable(QTableView):
 
     def _share_out(self) -> None:
         """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls."""
+        if not self.isVisible():
+            return
         header = self.horizontalHeader()
         wide = [i for i, head in enumerate(self.words.heads) if head.wide]
-        others = sum(max(header.sectionSizeHint(i), self.sizeHintForColumn(i)) for i in range(header.count()) if i not in wide)
+        others = sum(self._fit())
         narrow = self.viewport().width() - others < px(LEAST) * len(wide)
         modes = QHeaderView.ResizeMode
         for i in wide:
             header.setSectionResizeMode(i, modes.Fixed if narrow else modes.Stretch)
             if narrow:
                 header.resizeSection(i, px(LEAST))
+
+    def _fit(self) -> list[int]:
+        """Make each column but the wide one as wide as its widest words; the widths."""
+        header, words = self.horizontalHeader(), self.words
+        columns = [i for i, head in enumerate(words.heads) if not head.wide]
+        state = (words.rows, words.strong, dict(words.bad), self.font(), header.font(), px(100))
+        if self._measured != state:
+            self._measured = state
+            for i in columns:
+                cell = self.sizeHintForIndex(words.index(words.widest(i, self.font()), i)).width() if words.rows else 0
+                header.resizeSection(i, max(header.sectionSizeHint(i), cell))
+        return [header.sectionSize(i) for i in columns]
 
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
         """Show these words; the place of the keyboard stays. While a cell is typed into they wait: they would undo the typing."""

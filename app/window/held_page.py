@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -35,6 +37,7 @@ class HeldPage(QObject):
         super().__init__(window)
         self._window = window
         self._begun = False
+        self._put_off = False
         self._listed: CheckResult | None = None
         self._page_next = False
         self._due = QTimer(self)
@@ -47,9 +50,19 @@ class HeldPage(QObject):
         self._begun = True
         self.follow()
 
+    @contextmanager
+    def once(self) -> Iterator[None]:
+        """Show it at the end, however often it is asked for meanwhile."""
+        self._put_off = True
+        try:
+            yield
+        finally:
+            self._put_off = False
+        self.follow()
+
     def follow(self) -> None:
         """Show snags and what is held: at once, or within two beats while a gesture runs."""
-        if not self._begun:
+        if not self._begun or self._put_off:
             return
         if not self._window.hand.busy:
             self.show()

@@ -77,6 +77,12 @@ class Keyboard(QObject):
             return
         self._into(w.paper)
 
+    def leave(self) -> None:
+        """Take the keyboard from what is about to go: Qt would look for the next stop through the whole window."""
+        now = QApplication.focusWidget()
+        if now is not None and (self._w.beside.isAncestorOf(now) or self._w.side.isAncestorOf(now)):
+            self._w.beside.setFocus()
+
     def next_part(self, onward: bool = True) -> None:
         """Go to the next part of the window: stages, tools, drawing, panel, lists."""
         parts = [part for part in self._w.parts if part.isVisible() and (walk.stops(part) or part is self._w.paper)]

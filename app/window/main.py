@@ -270,9 +270,12 @@ class MainWindow(QMainWindow):
             self.canvas.show_more(room.marks())
 
     def _options(self) -> None:
+        self._follow_options()
+        self.show_held()
+
+    def _follow_options(self) -> None:
         self._refresh_room()
         self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
-        self.show_held()
 
     def _finished(self, done: Done | None) -> None:
         self.node, self._nodes = (done.node, done.nodes) if done is not None else (None, ())
@@ -320,17 +323,19 @@ class MainWindow(QMainWindow):
         before = self.room
         if before is not None and stage != self.stage:
             before.leave()
-        self.stage = stage
-        self.node = None
-        self.stages.set_stage(stage)
-        room = self.room
-        self.tools.set_stage(stage)
-        if room is not None:
-            room.enter()
-        self.set_tool("hold")
-        self.document.hold(())
-        self._options()
-        self.show_room()
+        self.keyboard.leave()
+        with self.held_page.once():
+            self.stage = stage
+            self.node = None
+            self.stages.set_stage(stage)
+            room = self.room
+            self.tools.set_stage(stage)
+            if room is not None:
+                room.enter()
+            self._take("hold")
+            self.document.hold(())
+            self._follow_options()
+            self.show_room()
         self.keyboard.home()
 
     def focusNextPrevChild(self, onward: bool) -> bool:
@@ -345,12 +350,15 @@ class MainWindow(QMainWindow):
     def set_tool(self, tool: str) -> None:
         """Take another tool in hand."""
         self.hand.cancel()
-        self.tools.set_tool(tool)
+        self._take(tool)
         self._options()
+        self.keyboard.home()
+
+    def _take(self, tool: str) -> None:
+        self.tools.set_tool(tool)
         self.canvas.view.viewport().setCursor(
             Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
         self.keyboard.put_pen_away()
-        self.keyboard.home()
         self.say("")
 
     def go_to_snag(self, snag) -> None:

@@ -220,3 +220,18 @@ def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):
     bench.window.commands.run("undo")
     assert "Nothing to undo" in bench.window.foot.said and "button of their own" in bench.window.foot.said
     journal.clear()
+
+
+@pytest.mark.parametrize("table", ["hours", "money", "notes"])
+def test_columns_are_as_wide_as_the_toolkit_would_make_them(bench, room, table):
+    """Measured by one cell each; the toolkit itself asks every cell."""
+    shown = getattr(room.view, table)
+    room.view.show_page(["hours", "money", "notes"].index(table))
+    for words in ("12.5", "12.5 and so on, which nobody can read"):
+        if table == "money":
+            room._price(0, 1, words)
+        bench.pump()
+        header = shown.horizontalHeader()
+        for column, head in enumerate(shown.words.heads):
+            if not head.wide:
+                assert header.sectionSize(column) == max(header.sectionSizeHint(column), shown.sizeHintForColumn(column))
