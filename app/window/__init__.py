@@ -67,6 +67,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
     code = application.exec()
     windows.stop_receiving()
+    windows.end()
     faults.remove()
     return code
 

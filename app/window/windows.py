@@ -6,7 +6,7 @@ import os
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, QSettings, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt, Signal
 
 from app.formats import headstock
 from app.formats.errors import FormatError
@@ -31,6 +31,7 @@ class Windows(QObject):
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
         self._half_made: list[MainWindow] = []
+        self._last: MainWindow | None = None
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
 
@@ -60,12 +61,22 @@ class Windows(QObject):
         window.installEventFilter(self)
 
     def gone(self, window: MainWindow) -> None:
-        """A window has been closed; it is destroyed unless it was the last, which ends the program."""
+        """A window has been closed; it is destroyed unless it was the last, which ends the program and is destroyed by `end`."""
         if window in self._all:
             self._all.remove(window)
             window.removeEventFilter(self)
             if self._all:
                 window.deleteLater()
+            else:
+                self._last = window
+
+    def end(self) -> None:
+        """Destroy the window that was closed last, after the program's loop. Left to the toolkit's own end, everything that is
+        left is destroyed in any order, and a window may then hear from what is gone already."""
+        if self._last is not None:
+            self._last.deleteLater()
+            self._last = None
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.WindowActivate and watched in self._all:

@@ -1,12 +1,15 @@
 """A long day at the window: random work with real mouse and key events, and what the program holds on to counted.
 
-Now and then everything is brought back to one state and counted there: whatever
-grows from count to count is a leak. `python -m tests.endurance.soak SECONDS SEED FOLDER COUNTS` prints one JSON line a count.
+First everything that is made when it is first asked for is asked for once: stages,
+tools, dialogs, colours, samples, drawings. Then the work begins, and now and then
+everything is brought back to one state and counted there: whatever grows from count
+to count is a leak. A thing done that never ends is told by where it hangs. `python -m tests.endurance.soak SECONDS SEED FOLDER COUNTS [tour]` prints one JSON line a count.
 """
 
 from __future__ import annotations
 
 import ctypes
+import faulthandler
 import functools
 import gc
 import json
@@ -44,6 +47,8 @@ NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letter
 """What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
 PATIENCE = 120.0
 """Seconds for what runs beside the window to end."""
+HANGS = 240.0
+"""Seconds for one thing done, a count or the end: then every thread's place is told and the soak is over."""
 
 
 class Day:
@@ -68,6 +73,29 @@ class Day:
         self._closer.start()
 
     # ---- what a maker does ------------------------------------------------
+    def tour(self) -> None:
+        """Everything that is made only once, so that the first count counts it: on a layout of its own each time."""
+        for theme in (LAMP, DAY):
+            self._window.set_theme(theme)
+            for stage in STAGES:
+                self._window.set_stage(stage.key)
+                for key, _, _ in TOOLS[stage.key]:
+                    self._window.set_tool(key)
+                rest()
+        for path in sorted(SAMPLES.glob("*.headstock.json")):
+            self._window.files.open(path)
+            rest()
+        for path in _drawings():
+            self._import(path)
+        for key in _pressed():
+            self._fresh()
+            self._window.hand.cancel()
+            alive()
+            self._window.actions_[key].trigger()
+            pump()
+        self._window_beside()
+        self._fresh()
+
     def work(self) -> None:
         """One thing, by chance."""
         name, do = self._chance.choices(*zip(*(((name, do), weight) for name, weight, do in self._ways())))[0]
@@ -133,8 +161,7 @@ class Day:
         self._window.commands.run(key)
 
     def _menu(self) -> None:
-        keys = [entry.key for entries in MENUS.values() for entry in entries if entry.key not in NOT_PRESSED]
-        key = self._chance.choice(keys)
+        key = self._chance.choice(_pressed())
         self.done[f"menu: {key}"] += 1
         action = self._window.actions_[key]
         if action.isEnabled():
@@ -153,9 +180,9 @@ class Day:
     def _open(self) -> None:
         self._window.files.open(self._chance.choice((self._file, *SAMPLES.glob("*.headstock.json"))))
 
-    def _import(self) -> None:
+    def _import(self, path: Path | None = None) -> None:
         from app.window.importing import import_drawing
-        import_drawing(self._window, self._chance.choice(sorted((SAMPLES / "outlines").glob("*.*g"))))
+        import_drawing(self._window, path or self._chance.choice(_drawings()))
 
     def _window_beside(self) -> None:
         other = self._windows.empty()
@@ -234,11 +261,26 @@ class Day:
         return found
 
     def end(self) -> None:
-        """Close everything."""
+        """Close everything, as the program does at its end."""
         self._closer.stop()
         self._window.close()
+        self._windows.end()
         drop()
         self._faults.remove()
+
+
+def _pressed() -> list[str]:
+    """The actions that may be pressed."""
+    return [entry.key for entries in MENUS.values() for entry in entries if entry.key not in NOT_PRESSED]
+
+
+def _drawings() -> list[Path]:
+    return sorted((SAMPLES / "outlines").glob("*.*g"))
+
+
+def alive() -> None:
+    """Something was done: the watch begins anew. When it runs out, every thread tells where it is, and the process ends."""
+    faulthandler.dump_traceback_later(HANGS, exit=True)
 
 
 def pump() -> None:
@@ -274,16 +316,22 @@ def drop() -> None:
         ctypes.CDLL(None).malloc_trim(0)
 
 
-def main(seconds: float, seed: int, folder: Path, counts: int) -> int:
+def main(seconds: float, seed: int, folder: Path, counts: int, tour: bool) -> int:
     """Work for so long, counting now and then."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    faulthandler.enable()
+    alive()
     application = QApplication([])
     application.setStyle("Fusion")
     day = Day(seed, folder)
+    if tour:
+        day.tour()
     began = time.monotonic()
     for number in range(1, counts + 1):
         while time.monotonic() < began + seconds * number / counts:
+            alive()
             day.work()
+        alive()
         print(json.dumps(day.count()), flush=True)
     if day.faults:
         print(day.faults[0], file=sys.stderr)
@@ -294,7 +342,7 @@ def main(seconds: float, seed: int, folder: Path, counts: int) -> int:
 
 if __name__ == "__main__":
     try:
-        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]), int(sys.argv[4]))
+        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]), int(sys.argv[4]), "tour" in sys.argv[5:])
     except BaseException:
         traceback.print_exc()
         code = 1

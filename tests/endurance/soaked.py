@@ -22,7 +22,8 @@ FRAME_GROWTH = 2.0
 def soaked(seconds: float, seed: int, folder: Path, counts: int = COUNTS, say: Callable[[str], None] = lambda text: None) -> list[dict]:
     """Counts of one soak. AssertionError when the program did not reach its end."""
     found = []
-    with subprocess.Popen([sys.executable, "-m", "tests.endurance.soak", str(seconds), str(seed), str(folder), str(counts)],
+    with subprocess.Popen([sys.executable, "-m", "tests.endurance.soak", str(seconds), str(seed), str(folder), str(counts),
+                           *(["tour"] if counts == COUNTS else [])],
                           cwd=ROOT, env={**os.environ, "QT_QPA_PLATFORM": "offscreen"}, stdout=subprocess.PIPE,
                           stderr=subprocess.PIPE if counts != COUNTS else None, text=True) as process:
         for line in process.stdout:
