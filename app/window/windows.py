@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
+from weakref import ref
 
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt, Signal
+from shiboken6 import isValid
 
 from app.formats import headstock
 from app.formats.errors import FormatError
@@ -31,7 +34,7 @@ class Windows(QObject):
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
         self._half_made: list[MainWindow] = []
-        self._last: MainWindow | None = None
+        self._last: Callable[[], MainWindow | None] = lambda: None
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
 
@@ -68,14 +71,14 @@ class Windows(QObject):
             if self._all:
                 window.deleteLater()
             else:
-                self._last = window
+                self._last = ref(window)
 
     def end(self) -> None:
         """Destroy the window that was closed last, after the program's loop. Left to the toolkit's own end, everything that is
         left is destroyed in any order, and a window may then hear from what is gone already."""
-        if self._last is not None:
-            self._last.deleteLater()
-            self._last = None
+        last = self._last()
+        if last is not None and isValid(last):
+            last.deleteLater()
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
