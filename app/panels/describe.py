@@ -270,7 +270,7 @@ def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[
     elif made[-1].side != made[0].side:
         words = down + say("turn the template over")
     else:
-        words = say("{depth}, through", depth=show(job.depth)) if slot.depth is None else show(job.depth)
+        words = say("{depth}, through", depth=show(job.depth)) if job.through else show(job.depth)
     return [
         FieldRow(say("Bit {bit}", bit=chosen.bit.id), "fact", say("enters") if cutter_fits else say("too fat"),
                  warn=not cutter_fits),

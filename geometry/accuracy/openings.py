@@ -1,4 +1,4 @@
-"""Clearances of the slots themselves: rails, webs and the wood to the nut.
+"""Clearances of the slots themselves: rails, webs, the wood to the nut and below a blind slot.
 
 Slots and outline come off one template on the same pins, so its place cancels
 between them; what is left is how each wall was followed and the paper that the
@@ -18,7 +18,7 @@ from geometry.accuracy.built import Built, Model
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening
-from geometry.checks.snags import NUT, OUTLINE
+from geometry.checks.snags import BACK, NUT, OUTLINE
 from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.vectors import Vec2
 
@@ -58,13 +58,24 @@ class _ToNut:
         return (self.nominal * (1.0 + built.row(self.stretch)) + built.row(self.shift)) - built.row(self.follow)
 
 
+@dataclass(frozen=True, slots=True)
+class _UnderFloor:
+    """Wood below the floor of a blind slot, whose depth strays with the router's stop."""
+
+    nominal: float
+    stop: int
+
+    def __call__(self, built: Built) -> Array:
+        return self.nominal - built.row(self.stop)
+
+
 def opening_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
-    """Rails, webs and nut clearances that can come under their margin; a slot that crosses itself has none."""
+    """Rails, webs, nut clearances and floors that can come under their margin; a slot that crosses itself has none."""
     whole = [o for o in model.scene.openings if o.wall.crossing is None]
     asked = [o for o in whole if only is None or o.id in only]
     specs: list[Spec] = []
     for opening in asked:
-        specs += _rail(model, reach, opening) + _nut(model, reach, opening)
+        specs += _rail(model, reach, opening) + _nut(model, reach, opening) + _floor(model, reach, opening)
     for one, two in combinations(whole, 2):
         if one in asked or two in asked:
             specs += _web(model, reach, one, two)
@@ -125,6 +136,16 @@ def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     return [Spec("slot-to-nut", (opening.id, NUT), (), (float(low[0]), float(low[1]), 0.0), needed,
                  (template.paper[1], template.place[1], row),
                  _ToNut(nominal, template.paper[1], template.place[1], row))]
+
+
+def _floor(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
+    needed, stop = model.scene.layout.margins.side_cover, model.template.floors.get(opening.id)
+    thickness = model.scene.layout.blank.thickness
+    if stop is None or thickness - opening.depth - reach.follow > needed + FAINT:
+        return []
+    place = opening.wall.area.representative_point()
+    return [Spec("slot-floor", (opening.id, BACK), (), (place.x, place.y, thickness), needed, (stop,),
+                 _UnderFloor(thickness - opening.depth, stop))]
 
 
 def _play(reach: Reach, nominal: float) -> float:

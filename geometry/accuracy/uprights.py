@@ -36,7 +36,8 @@ class _ToSlot:
     def _one(self, built: Built, index: int, chords: Chords) -> Array:
         rod = built.rod(index)
         aside = -_deepest(built, index, chords) - rod.radius - built.row(self.follow)
-        if not np.isfinite(self.depth):
+        if not np.isfinite(self.depth) or built.model.recipes[index].drilling.direction[2] > 0:
+            # Through the slot, or open at the face as the slot is: no way out leads below its floor.
             return aside
         floor = self.depth + (0.0 if self.floor is None else built.row(self.floor))
         above = np.minimum(rod.start[2], rod.start[2] + rod.axis[2] * rod.length) - floor

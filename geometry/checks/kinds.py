@@ -58,6 +58,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "web": Kind(say("Web is thin"), say("The web is the wood between two slots.")),
     "slots-overlap": Kind(say("Slots overlap"), say("Two slots share wood.")),
     "slot-to-nut": Kind(say("Slot close to the nut"), say("The wood between nut and slot carries the pull of the strings.")),
+    "slot-floor": Kind(say("Floor of a slot is thin"), say("The wood left below a blind slot gives way under router and chisel.")),
     "ramp-to-outline": Kind(say("Ramp close to the outline"), say("A ramp wants wood to either side, or it runs out at the edge.")),
     "ramp-to-nut": Kind(say("Ramp close to the nut"), say("The nut wants a flat of face in front of the ramp.")),
     "hole-to-ramp": Kind(say("Hole meets a ramp"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import shapely
+from msgspec.structs import replace
 
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, Seed, items_of
@@ -20,7 +21,7 @@ from geometry.solids.walls import Wall
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Opening:
-    """A slot and its wall."""
+    """A slot and its wall; through where it is cut as deep as the wood is thick."""
 
     id: str
     slot: Slot
@@ -53,7 +54,7 @@ class Scene:
 def scene_of(layout: Headstock, memo: Memo) -> Scene:
     """The scene of a layout. GeometryError only when the outline has no length at all."""
     outline = memo.of(outline_wall, layout.outline)
-    made = memo.each(_opening, layout.slots)
+    made = memo.each(_opening, layout.slots, layout.blank.thickness)
     openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
     items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank)
@@ -94,8 +95,10 @@ def outline_wall(loop: Loop) -> Wall:
     return Wall(loop_path(loop).counter_clockwise())
 
 
-@remembered_per_thread(256, lambda slot: 0 if isinstance(slot.shape, StraightSlot) else len(slot.shape.loop.nodes))
-def _opening(slot: Slot) -> Opening | str:
+@remembered_per_thread(256, lambda slot, _: 0 if isinstance(slot.shape, StraightSlot) else len(slot.shape.loop.nodes))
+def _opening(slot: Slot, thickness: float) -> Opening | str:
+    # What is cut as deep as the wood is thick has no floor for anything to lie on.
+    slot = replace(slot, depth=None) if slot.depth is not None and slot.through(thickness) else slot
     try:
         return Opening(slot.id, slot, Wall(slot_path(slot)))
     except GeometryError as error:

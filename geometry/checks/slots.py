@@ -1,4 +1,4 @@
-"""Slots: their own shape, the rail to the outline, the web between them, the wood to the nut."""
+"""Slots: their own shape, the rail to the outline, the web between them, the wood to the nut and below a floor."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene, slots_tree
-from geometry.checks.snags import NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.layout.slots import StraightSlot
@@ -26,6 +26,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     crossing = scene.memo.each(_crosses, scene.openings)
     yield from (snag for snag in crossing if snag is not None)
     yield from scene.memo.snags(_nut, scene.openings, margins)
+    yield from scene.memo.snags(_floor, scene.openings, scene.layout.blank.thickness, margins)
     whole = scene.openings
     if any(crossing):
         whole = scene.memo.of(together, *[o for o, snag in zip(scene.openings, crossing, strict=True) if snag is None])
@@ -64,6 +65,18 @@ def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (low[0], low[1], 0.0), measured, needed, text,
                  say("Start {opening} {needed} mm nearer the tip.",
                      opening=opening.id, needed=tenths(needed - measured)), push=(0.0, needed - measured)),)
+
+
+def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+    """The wood below a blind slot."""
+    measured, needed = thickness - opening.depth, margins.side_cover
+    if opening.slot.depth is None or not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    place = opening.wall.area.representative_point()
+    return (Snag("slot-floor", grade(measured), (opening.id, BACK), (place.x, place.y, thickness), measured, needed,
+                 say("{opening} leaves {a} mm of wood below its floor; {b} mm wanted.", opening=first(opening.id), a=a, b=b),
+                 say("Rout {opening} {by} mm less deep, or right through.", opening=opening.id, by=tenths(needed - measured))),)
 
 
 def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]:

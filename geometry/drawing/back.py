@@ -31,7 +31,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     outline = loop_path(layout.outline).mapped(MIRROR)
     x0, y0, x1, y1 = outline.box
     marks: list[Mark] = [Stroke(outline, "outline", "outline")]
-    marks += [Stroke(slot_path(slot).mapped(MIRROR), "slot", slot.id) for slot in layout.slots if slot.depth is None]
+    marks += [Stroke(slot_path(slot).mapped(MIRROR), "slot", slot.id) for slot in layout.slots if slot.through(layout.blank.thickness)]
     marks += [Stroke(mark.outer.mapped(MIRROR), "seat", mark.owner) for tuner in layout.tuners
               if layout.pattern(tuner.pattern).mount == "face"
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]

@@ -49,7 +49,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
         if inside is not None:
             marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
         for span in () if inside is None else _kept(line.spans(inside), end):
-            marks.append(Area(_box(span, 0.0, thick if slot.depth is None else min(slot.depth, thick)), "slot", slot.id))
+            marks.append(Area(_box(span, 0.0, slot.floor(thick)), "slot", slot.id))
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):

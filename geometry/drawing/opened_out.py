@@ -45,7 +45,7 @@ def opened_out_groups(layout: Headstock) -> dict[str, Drawing]:
         groups[owner] = groups[owner] + marks if owner in groups else marks
 
     put("blank", _blank(layout.blank))
-    put("outline", _wood(Same(layout.outline), layout.slots))
+    put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.slots if slot.through(layout.blank.thickness))))
     for slot in layout.slots:
         put(slot.id, _slot(slot))
     for ear in layout.ears:
@@ -88,12 +88,12 @@ def _blank(blank: Blank) -> Drawing:
 
 @remembered_by_size(64, lambda outline, slots: len(outline.value.nodes))
 def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
+    """The head and its outline; `slots` go through and are openings in it."""
     try:
         path = loop_path(outline.value)
     except GeometryError:
         return ()
-    through = (_wall(slot) for slot in slots if slot.depth is None)
-    openings = tuple(wall for wall in through if wall is not None)
+    openings = tuple(wall for slot in slots if (wall := _wall(slot)) is not None)
     return (Area(path, "wood", "outline", openings), Stroke(path, "outline", "outline"))
 
 

@@ -31,7 +31,7 @@ def ramp_sections(slot: Slot, line: SectionLine, thick: float, low: float = -mat
     cut = ramp_cut(slot)
     if cut is None:
         return []
-    floor = thick if slot.depth is None else min(slot.depth, thick)
+    floor = slot.floor(thick)
     found = []
     for a, b in line.spans(polygon(cut.path())):
         a, b = max(a, low), min(b, high)

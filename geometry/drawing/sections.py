@@ -166,7 +166,7 @@ def _wood(scene: _Scene) -> list[Mark]:
                       for shape in ramp_sections(slot, scene.line, scene.thick, 0.0, scene.end)]
         for found in () if area is None else scene.line.spans(area):
             if (span := _shown(scene, found)) is not None:
-                floor = scene.thick if slot.depth is None else min(slot.depth, scene.thick)
+                floor = slot.floor(scene.thick)
                 marks.append(Area(rectangle(span[0], -floor, span[1], 0.0), "slot", slot.id))
     return marks
 

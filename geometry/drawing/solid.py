@@ -126,7 +126,7 @@ def _opening(slot, thick: float) -> Ring | None:
         path = slot_path(slot)
     except GeometryError:
         return None
-    return _ring(slot.id, path, 0.0, thick if slot.depth is None else min(slot.depth, thick), True)
+    return _ring(slot.id, path, 0.0, slot.floor(thick), True)
 
 
 @lru_cache(maxsize=64)
@@ -136,7 +136,7 @@ def _slopes(slot: Slot, thick: float) -> tuple[tuple[str, np.ndarray], ...]:
         cut = ramp_cut(slot)
         if cut is None:
             return ()
-        floor = thick if slot.depth is None else min(slot.depth, thick)
+        floor = slot.floor(thick)
         left = parts(polygon(cut.path()) - polygon(slot_path(slot)))
     except GeometryError:
         return ()

@@ -10,6 +10,7 @@ from geometry.errors import GeometryError
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.parts import Id, Part, Point, Size
 from geometry.saying import say
+from geometry.tolerance import TOUCH
 
 
 class StraightSlot(Part, kw_only=True, tag="straight", tag_field="kind"):
@@ -43,12 +44,20 @@ class Ramp(Part, kw_only=True):
 
 
 class Slot(Part, kw_only=True):
-    """An opening in the head: through, or blind with a depth from the face (mm)."""
+    """An opening in the head: through, or blind with a depth from the face (mm); as deep as the wood is thick, it is through."""
 
     id: Id
     shape: StraightSlot | DrawnSlot
     depth: Size | None = None
     ramp: Ramp | None = None
+
+    def through(self, thickness: float) -> bool:
+        """Whether it goes through wood of that thickness (mm)."""
+        return self.depth is None or self.depth >= thickness - TOUCH
+
+    def floor(self, thickness: float) -> float:
+        """How far below the face it ends in wood of that thickness, mm."""
+        return thickness if self.depth is None else min(self.depth, thickness)
 
 
 class Pin(Part, kw_only=True):

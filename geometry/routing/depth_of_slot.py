@@ -22,7 +22,7 @@ def passes_for(slot: Slot, guide: Follower, layout: Headstock) -> tuple[tuple[Pa
     Whether the waste can be drilled out takes long to tell for a drawn slot; it is asked only where it matters.
     """
     thick = layout.blank.thickness
-    job = Job(of=slot.id, depth=thick if slot.depth is None else min(slot.depth, thick), thickness=thick, template=layout.template.thickness,
+    job = Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=math.inf, hard=layout.blank.hard_wood,
               router=layout.rack.router)
     best, solid = passes_of(guide, job), replace(job, light=False, entry=0.0)

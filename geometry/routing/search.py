@@ -45,7 +45,7 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None) -> Sl
     """
     thick = layout.blank.thickness
     waste = drill_waste(slot, layout)
-    depth = thick if slot.depth is None else min(slot.depth, thick)
+    depth = slot.floor(thick)
     drilled = waste if isinstance(waste, Waste) else None
     job = Job(of=slot.id, depth=depth, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=drilled is not None and drilled.light,

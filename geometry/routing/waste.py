@@ -93,7 +93,7 @@ def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
     Deterministic. GeometryError when the slot crosses itself.
     """
     thick = layout.blank.thickness
-    through = slot.depth is None or slot.depth >= thick - TOUCH
+    through = slot.through(thick)
     width = narrow(slot)
     widest = width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
     drills = sorted((d for d in layout.rack.drills if d.kind != "twist"),

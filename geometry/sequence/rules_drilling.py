@@ -32,8 +32,7 @@ def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iter
         for op in of_kind(ops, *SLOT_WORK):
             slot = slots[op.features[0]]
             area = slot_area(slot)
-            floor = layout.blank.thickness if slot.depth is None else slot.depth
-            if area is not None and floor > d.start[2] - d.radius and area.intersects(way):
+            if area is not None and slot.floor(layout.blank.thickness) > d.start[2] - d.radius and area.intersects(way):
                 yield Before(bore.id, op.id,
                              say("The drill would break out into {slot}, open by then: no wood stands behind the "
                                  "wall, and past it the drill wanders.",

@@ -101,7 +101,7 @@ def pins_to_plug(layout: Headstock) -> list[str]:
     """Pins whose holes stay in the finished head: inside the outline, in no slot and in no later hole."""
     every = [d for hole in holes(layout) for d in hole.drillings]
     area = polygon(loop_path(layout.outline))
-    openings = [a for slot in layout.slots if slot.depth is None and (a := slot_area(slot)) is not None]
+    openings = [a for slot in layout.slots if slot.through(layout.blank.thickness) and (a := slot_area(slot)) is not None]
     left = []
     for pin in layout.pins:
         round_hole = pin_circle(pin)

@@ -8,7 +8,7 @@ from typing import Literal
 
 import shapely
 
-from geometry.layout import Headstock, Side
+from geometry.layout import Headstock, Side, Slot
 from geometry.checks.words import listed
 from geometry.saying import say
 from geometry.sequence.derive import operations
@@ -110,7 +110,7 @@ def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operati
     if "cut outline" in kinds or "rout outline" in kinds:
         wanted = [op.id for op in ops if op.kind == "rout outline"]
         outline = "routed" if set(wanted) <= {op.id for op in done} else "sawn"
-    slots = tuple(_slot_state(layout, slot.id, slot.depth, done) for slot in layout.slots)
+    slots = tuple(_slot_state(layout, slot, done) for slot in layout.slots)
     clean = "clean up" in kinds
     return WoodState(
         tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), slots,
@@ -132,11 +132,11 @@ def _papers(layout: Headstock, pasted: bool, square: bool, clean: bool) -> tuple
     return ("face", *back, *(f"{side} edge" for side in BOTH if square))
 
 
-def _slot_state(layout: Headstock, id: str, depth: float | None, done: Sequence[Operation]) -> SlotState:
+def _slot_state(layout: Headstock, slot: Slot, done: Sequence[Operation]) -> SlotState:
     thick = layout.blank.thickness
-    own = [op for op in done if id in op.features and op.kind in ("waste holes", "saw", "rout")]
+    own = [op for op in done if slot.id in op.features and op.kind in ("waste holes", "saw", "rout")]
     return SlotState(
-        id, thick if depth is None else min(depth, thick), depth is None or depth >= thick,
+        slot.id, slot.floor(thick), slot.through(thick),
         next((op.waste_holes for op in own if op.waste_holes), None), any(op.kind == "saw" for op in own),
         _merged([op.cut for op in own if op.kind == "rout" and op.cut], thick))
 

@@ -55,7 +55,7 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, wi
     # Those that lack air come first: most often they are the ones to lack it again.
     tried = [one for one, clear in sorted(zip(bare, free, strict=True), key=itemgetter(1))]
     length, depth = _first_guess(slot, bare, air)
-    deepest = thickness if slot.depth is None else slot.depth
+    deepest = slot.floor(thickness)
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
         if not length < _room(slot):

@@ -67,6 +67,7 @@ _SLOTS = (
          head(slots=(slot("a", x=-11.0), slot("b", x=11.0)))),
     Case("slots-overlap", head(slots=(slot("a", x=-5.0), slot("b", x=5.0))), -2.0, SPOILS,
          head(slots=(slot("a", x=-11.0), slot("b", x=11.0))), within=0.003),
+    Case("slot-floor", head(slots=(slot(depth=14.0),)), 2.0, TIGHT, head(slots=(slot(depth=13.0),)), between=("slot", "back")),
     Case("slot-to-nut", head(slots=(slot(nut=12.0),)), 6.0, TIGHT, head(slots=(slot(nut=16.0),))),
     Case("slot-to-nut", head(slots=(slot(nut=4.0),)), -2.0, SPOILS, head(slots=(slot(nut=16.0),))),
 )

@@ -9,6 +9,7 @@
 | slot and outline (rail) | `rail`, `slot-outside` |
 | slot and slot (web) | `web`, `slots-overlap` |
 | slot and nut | `slot-to-nut` |
+| slot and back | `slot-floor` |
 | side bore and face, side bore and back | `cover` |
 | drill point and face or back | `too-deep` |
 | screw and anything | `…-to-screw` with every other sort, slot and outline |
