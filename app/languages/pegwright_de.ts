@@ -2437,6 +2437,10 @@
         <translation>Wenden</translation>
     </message>
     <message>
+        <source>Floor of a slot is thin</source>
+        <translation>Boden eines Schlitzes ist dünn</translation>
+    </message>
+    <message>
         <source>Follower</source>
         <translation>Führung</translation>
     </message>
@@ -5221,6 +5225,10 @@
         <translation>Umriss fräsen, 100 mm</translation>
     </message>
     <message>
+        <source>Rout {opening} {by} mm less deep, or right through.</source>
+        <translation>{opening} {by} mm weniger tief fräsen oder ganz durch.</translation>
+    </message>
+    <message>
         <source>Rout {slots}</source>
         <translation>Fräsen: {slots}</translation>
     </message>
@@ -7795,6 +7803,10 @@
     <message>
         <source>The wood is too thin: it takes {least} mm for this bore.</source>
         <translation>Das Holz ist zu dünn: diese Bohrung braucht {least} mm.</translation>
+    </message>
+    <message>
+        <source>The wood left below a blind slot gives way under router and chisel.</source>
+        <translation>Das Holz, das unter einem nicht durchgehenden Schlitz stehen bleibt, gibt unter Oberfräse und Stecheisen nach.</translation>
     </message>
     <message>
         <source>The wood, its ears, and the margins wanted.</source>
@@ -12757,6 +12769,10 @@
     <message>
         <source>{opening} leaves the head by {measured} mm.</source>
         <translation>{opening} ragt {measured} mm aus der Kopfplatte.</translation>
+    </message>
+    <message>
+        <source>{opening} leaves {a} mm of wood below its floor; {b} mm wanted.</source>
+        <translation>{opening} lässt unter seinem Boden {a} mm Holz; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{opening} runs {measured} mm past the nut line.</source>
