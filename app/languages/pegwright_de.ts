@@ -829,6 +829,14 @@
         <translation>Für jedes noch fehlende Teil des Entwurfs eine Zeile anfügen.</translation>
     </message>
     <message>
+        <source>Add a string on the bass side</source>
+        <translation>Eine Saite auf der Bassseite dazu</translation>
+    </message>
+    <message>
+        <source>Add a string on the treble side</source>
+        <translation>Eine Saite auf der Diskantseite dazu</translation>
+    </message>
+    <message>
         <source>Add an ear on the bass side</source>
         <translation>Ein Ohr auf der Bassseite anfügen</translation>
     </message>
@@ -3021,6 +3029,10 @@
         <translation>In Zahlen</translation>
     </message>
     <message>
+        <source>In one course with string {string}</source>
+        <translation>Im selben Chor wie Saite {string}</translation>
+    </message>
+    <message>
         <source>In the row</source>
         <translation>In der Reihe</translation>
     </message>
@@ -5137,6 +5149,10 @@
         <translation>Bohrung {k} entfernen</translation>
     </message>
     <message>
+        <source>Remove string {string}</source>
+        <translation>Saite {string} entfernen</translation>
+    </message>
+    <message>
         <source>Remove the node</source>
         <translation>Den Knoten entfernen</translation>
     </message>
@@ -6129,6 +6145,10 @@
         <translation>Saite wickelt am Schlitzgrund</translation>
     </message>
     <message>
+        <source>String {id} is the first: there is none before it to share a course with.</source>
+        <translation>Saite {id} ist die erste: Vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
+    </message>
+    <message>
         <source>String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to {tolerable:g} is tolerable.</source>
         <translation>Saite {string} knickt am Sattel um {angle:.1f} Grad seitlich ab, zu {tuner}; bis {tolerable:g} geht es noch.</translation>
     </message>
@@ -6187,6 +6207,10 @@
     <message>
         <source>Strings in pairs</source>
         <translation>Saiten paarweise</translation>
+    </message>
+    <message>
+        <source>Strings of one course lie close together and are played as one.</source>
+        <translation>Saiten eines Chors liegen dicht beieinander und werden als eine gespielt.</translation>
     </message>
     <message>
         <source>Strings that are played as one, usually a pair close together.</source>
@@ -7877,6 +7901,10 @@
         <translation>Es gibt keine Haken.</translation>
     </message>
     <message>
+        <source>There are {most} strings already: no more can be added.</source>
+        <translation>Es sind schon {most} Saiten: Mehr gehen nicht.</translation>
+    </message>
+    <message>
         <source>There are {strings} strings and only {tuners} posts: add tuners first.</source>
         <translation>Es sind {strings} Saiten und nur {tuners} Wellen: zuerst Mechaniken hinzufügen.</translation>
     </message>
@@ -7951,6 +7979,10 @@
     <message>
         <source>There is no snag.</source>
         <translation>Es gibt keinen Haken.</translation>
+    </message>
+    <message>
+        <source>There is no string named {id}.</source>
+        <translation>Es gibt keine Saite namens {id}.</translation>
     </message>
     <message>
         <source>There is no template to work along.</source>
@@ -9675,6 +9707,10 @@
     <message>
         <source>every margin kept: {chance}</source>
         <translation>alle Mindestabstände: {chance}</translation>
+    </message>
+    <message>
+        <source>every other margin kept: {chance}</source>
+        <translation>alle anderen Mindestabstände: {chance}</translation>
     </message>
     <message>
         <source>face</source>

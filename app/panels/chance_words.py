@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from geometry.accuracy.words import cause_words, chance_words, short_success_words, success_words
 from geometry.checks import KINDS
 from geometry.saying import count, say
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
     from geometry.accuracy import Clearance, Simulation
@@ -22,7 +22,7 @@ class Chances:
     """What is known of the layout on show: its simulation (None before the first), how far the next one is, an error.
 
     `fresh` tells whether the simulation is of the very layout on show; `spoiled` counts the snags that spoil the work
-    as drawn.
+    as drawn, `uncounted` the tight ones of a kind that is not simulated.
     """
 
     simulation: Simulation | None = None
@@ -30,6 +30,7 @@ class Chances:
     progress: float | None = None
     trouble: str = ""
     spoiled: int = 0
+    uncounted: int = 0
 
 
 def whole_words(chances: Chances) -> tuple[str, str]:
@@ -37,7 +38,8 @@ def whole_words(chances: Chances) -> tuple[str, str]:
     found = chances.simulation
     if chances.trouble:
         return say("Chances: {trouble}", trouble=chances.trouble), ""
-    if found is None:
+    if found is None or not (chances.fresh or chances.spoiled or found.sound):
+        # The last layout's "hardly ever" would frighten beside one that has just been cured.
         return say("Comes out sound: being worked out…"), MODEL
     tip = say("Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
               "piece: {sound}. Every margin kept: {within}. {model}",
@@ -48,7 +50,9 @@ def whole_words(chances: Chances) -> tuple[str, str]:
         return count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
                      "Not sound as drawn: {n} snags that spoil the work"), tip
     line = say("Comes out sound: {chance}", chance=short_success_words(found.sound, found.trials))
-    within = say("every margin kept: {chance}", chance=short_success_words(found.within, found.trials))
+    chance = short_success_words(found.within, found.trials)
+    within = (say("every other margin kept: {chance}", chance=chance) if chances.uncounted else
+              say("every margin kept: {chance}", chance=chance))
     return f"{line} · {within}", tip
 
 
@@ -56,7 +60,7 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
     """(title, between which, the chances and their cause) of one clearance."""
     kind = KINDS.get(clearance.kind)
     title = clearance.kind if kind is None else kind.title
-    needed = format_length(clearance.needed, unit, mark=True)
+    needed = format_close(clearance.needed, unit, 2, mark=True)
     lines = []
     if clearance.spoils:
         lines.append(say("Spoils the work: {chance}.", chance=chance_words(clearance.spoiled, trials)))

@@ -50,7 +50,7 @@ from geometry.solids import SideBore, frames, side_bore
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height
 from geometry.terms import term
-from geometry.units import LengthUnit, format_angle, format_length
+from geometry.units import LengthUnit, format_angle, format_close
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
@@ -169,9 +169,9 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
 def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | None) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
-        return f"{mm:.{decimals}f}" if unit == "mm" else format_length(mm, unit, mark=True)
-    block = format_length(block_height(bore.tilt, length), unit, 1 if unit == "mm" else None, mark=True)
-    base = format_length(length, unit, mark=True)
+        return f"{mm:.{decimals}f}" if unit == "mm" else format_close(mm, unit, 2, mark=True)
+    block = format_close(block_height(bore.tilt, length), unit, mark=True)
+    base = format_close(length, unit, 2, mark=True)
     rows = [FieldRow(say("Along the edge"), "fact", show(bore.along)),
             FieldRow(say("Tilt of the table"), "fact", say("{tilt}, block {block}", tilt=format_angle(bore.tilt), block=block),
                      help=say("The block under one side of a board {base} long.", base=base))]
@@ -201,18 +201,18 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
 
 def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
     x, y, _ = frames(layout)[tuner.id].origin
-    rows = [FieldRow(say("Centre"), "fact", say("{x} across, {y} along", x=format_length(x, unit), y=format_length(y, unit)))]
+    rows = [FieldRow(say("Centre"), "fact", say("{x} across, {y} along", x=format_close(x, unit, 2), y=format_close(y, unit, 2)))]
     for bore in layout.pattern(tuner.pattern).bores:
         if bore.role in ("screw", "pin"):
             continue
-        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_length(bore.depth, unit))
+        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_close(bore.depth, unit, 2))
         rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
                              "fact", say("{diameter}, {depth}, from the {surface}",
-                                         diameter=format_length(bore.diameter, unit), depth=depth, surface=term(bore.surface))))
+                                         diameter=format_close(bore.diameter, unit, 2), depth=depth, surface=term(bore.surface))))
     screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
     if screws:
         rows.append(FieldRow(say("Screws and pins"), "fact", say("{n} of {diameter}", n=len(screws),
-                                                                    diameter=format_length(screws[0].diameter, unit))))
+                                                                    diameter=format_close(screws[0].diameter, unit, 2))))
     return rows
 
 
@@ -226,11 +226,11 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
         rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
-        rows.append(FieldRow(say("Length over all"), "fact", format_length(over_all, unit, mark=True)))
+        rows.append(FieldRow(say("Length over all"), "fact", format_close(over_all, unit, 2, mark=True)))
     else:
         box = slot_path(slot).box
-        rows.append(FieldRow(say("Size"), "fact", f"{format_length(box[2] - box[0], unit)} x "
-                                             f"{format_length(box[3] - box[1], unit, mark=True)}"))
+        rows.append(FieldRow(say("Size"), "fact", f"{format_close(box[2] - box[0], unit, 2)} x "
+                                             f"{format_close(box[3] - box[1], unit, 2, mark=True)}"))
     rows.append(field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")))
     rows += ramp_rows(layout, slot, unit)
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
@@ -241,7 +241,7 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
     slot = next(s for s in layout.slots if s.id == id)
 
     def show(mm: float) -> str:
-        return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
+        return format_close(mm, unit, mark=True)
     try:
         width, corner = narrowest(slot), tightest(slot_path(slot))
         rows = [FieldRow(say("Largest bit that passes"), "fact", show(width))]
@@ -373,6 +373,6 @@ def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Size of the outline."""
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
-    size = f"{format_length(x1 - x0, unit, 1)} x {format_length(y1 - y0, unit, 1, mark=True)}"
+    size = f"{format_close(x1 - x0, unit)} x {format_close(y1 - y0, unit, mark=True)}"
     return [FieldRow(say("Size"), "fact", size),
-            FieldRow(say("Length of the edge"), "fact", format_length(path.length, unit, 1, mark=True))]
+            FieldRow(say("Length of the edge"), "fact", format_close(path.length, unit, mark=True))]

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from geometry.errors import GeometryError
-from geometry.units import LengthUnit, format_angle, format_length, parse_angle, parse_length
+from geometry.units import LengthUnit, format_angle, format_close, parse_angle, parse_length
 
 
 class _Field(QLineEdit):
@@ -104,9 +104,9 @@ class LengthField(_Field):
         self.show_value(self._value)
 
     def show_value(self, mm: float | None) -> None:
-        """Show a length in mm."""
+        """Show a length in mm; in fractions of an inch only where they are true to the length, else in thousandths."""
         self._value = mm
-        self.show_text("" if mm is None else format_length(mm, self._unit, mark=True))
+        self.show_text("" if mm is None else format_close(mm, self._unit, decimals=2, mark=True))
 
     def read(self, text: str) -> float | None:
         if not text.strip() and self._optional:

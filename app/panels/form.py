@@ -66,14 +66,15 @@ class Form(QWidget):
         self._widgets = []
         self._labels = {}
         for i, row in enumerate(self._rows):
+            at = 2 * i  # two rows of the grid each: words stand below their label
             widget = self._make(row)
             widget.setProperty("row", i)
             self._widgets.append(widget)
             if row.kind in ("heading", "note"):
-                self._grid.addWidget(widget, i, 0, 1, 2)
+                self._grid.addWidget(widget, at, 0, 1, 2)
                 continue
             if row.kind == "button":
-                self._grid.addWidget(widget, i, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+                self._grid.addWidget(widget, at, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
                 continue
             label = QLabel(row.label, self)
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -82,8 +83,12 @@ class Form(QWidget):
             self._labels[i] = label
             label.setBuddy(widget)
             widget.setAccessibleName(row.label)
-            self._grid.addWidget(label, i, 0)
-            self._grid.addWidget(widget, i, 1)
+            if row.kind == "words":
+                self._grid.addWidget(label, at, 0, 1, 2)
+                self._grid.addWidget(widget, at + 1, 0, 1, 2)
+            else:
+                self._grid.addWidget(label, at, 0)
+                self._grid.addWidget(widget, at, 1)
 
     def _make(self, row: FieldRow) -> QWidget:
         if row.kind in ("heading", "note"):

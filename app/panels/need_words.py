@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, place_words, rise_words, success_words
 from geometry.checks.words import first
 from geometry.saying import say
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close, format_length
 from geometry.vectors import norm
 
 AIMS: tuple[tuple[Aim, str], ...] = (("sound", say("comes out sound")), ("within", say("keeps every margin")))
@@ -77,7 +77,7 @@ def proposal_words(found: Proposal, trials: int, unit: LengthUnit) -> str:
     """What moving would gain, and by how much it moves what."""
     if not found.moves:
         return say("No move of a tuner that you left free helps.")
-    far = format_length(max(norm(by) for _, by in found.moves), unit, 1 if unit == "mm" else None, mark=True)
+    far = format_close(max(norm(by) for _, by in found.moves), unit, mark=True)
     given = {"far": far, "aim": aim_words(found.aim),
              "gain": rise_words(found.before.chance, found.after.chance, trials)}
     if len(found.moves) == 1:

@@ -13,7 +13,7 @@ from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 MARGINS = (
     ("bore_outline", say("Bore to outline")), ("screw_outline", say("Screw to outline")), ("bore_bore", say("Bore to bore")),
@@ -95,8 +95,8 @@ def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
 
 def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]:
     path = ("patterns", i)
-    rows = [FieldRow(say("Name"), "text", pattern.id, partial(rename, layout, "patterns", pattern.id)),
-            field(layout, say("In words"), "text", (*path, "about"), pattern.about),
+    rows = [FieldRow(say("Name"), "words", pattern.id, partial(rename, layout, "patterns", pattern.id)),
+            field(layout, say("In words"), "words", (*path, "about"), pattern.about),
             FieldRow(say("Make a copy to change"), "button", None, lambda _: copy_pattern(layout, pattern.id)),
             FieldRow(say("Remove this hardware"), "button", None, lambda _: remove_pattern(layout, pattern.id))]
     roles = (("post", term("post bore")), ("counterbore", term("counterbore")), ("clearance", term("clearance bore")),
@@ -136,8 +136,8 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
 def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRow]:
     """What will be written."""
     b = layout.blank
-    face = f"{format_length(b.bass + b.treble, unit)} x {format_length(b.tip + b.behind, unit, mark=True)}"
-    wrap = format_length(b.bass + b.treble + 2 * b.thickness, unit, mark=True)
+    face = f"{format_close(b.bass + b.treble, unit, 2)} x {format_close(b.tip + b.behind, unit, 2, mark=True)}"
+    wrap = format_close(b.bass + b.treble + 2 * b.thickness, unit, 2, mark=True)
     return [
         FieldRow(say("Paper"), "fact", paper),
         FieldRow(say("Blank"), "fact", face),

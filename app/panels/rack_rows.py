@@ -15,7 +15,7 @@ from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
 from geometry.routing.words import rim, speaking
 from geometry.saying import say
 from geometry.solids.drilling import point_length
-from geometry.units import LengthUnit, format_length, parse_length
+from geometry.units import LengthUnit, format_close, parse_length
 
 SHELVES: tuple[tuple[Shelf, str], ...] = (("bits", say("Router bits")), ("bushes", say("Guide bushes")), ("drills", say("Drills")))
 MACHINES = "machines"
@@ -34,7 +34,7 @@ HEADS: dict[str, tuple[str, ...]] = {
 def cells(rack: Rack, shelf: Shelf, unit: LengthUnit) -> list[tuple[str, ...]]:
     """One row of words for each entry of a shelf, under HEADS."""
     def show(mm: float | None) -> str:
-        return "–" if mm is None else format_length(mm, unit)
+        return "–" if mm is None else format_close(mm, unit, 2)
     rows: list[tuple[str, ...]] = []
     for entry in getattr(rack, shelf):
         if isinstance(entry, RouterBit):
@@ -77,7 +77,7 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
         _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
         FieldRow(say("Speeds, turns a minute"), "text", ", ".join(f"{speed:g}" for speed in router.speeds),
                  lambda text: set_router("speeds", text, _number), help=say("Every setting, separated by commas.")),
-        FieldRow(say("Collets"), "text", ", ".join(format_length(size, unit) for size in router.collets),
+        FieldRow(say("Collets"), "text", ", ".join(format_close(size, unit, 2) for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
                  help=say("Shanks that the router holds, separated by commas; empty for any."), empty=say("any")),
     ]
@@ -85,7 +85,7 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
 
 def _bit(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
     path = ("bits", bit.id)
-    rows = [_name(rack, path), _row(rack, say("In words"), "text", (*path, "about"), bit.about),
+    rows = [_name(rack, path), _row(rack, say("In words"), "words", (*path, "about"), bit.about),
             _row(rack, say("Cutter diameter"), "length", (*path, "cutter"), bit.cutter),
             _row(rack, say("Cutting length"), "length", (*path, "cutting_length"), bit.cutting_length,
                  help=say("Of the edges along the axis.")),
@@ -98,7 +98,7 @@ def _bit(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
         rows += [_row(rack, say("Bearing diameter"), "length", (*path, "bearing_diameter"), bit.bearing_diameter, optional=True,
                       empty=say("not measured")),
                  _row(rack, say("Bearing height"), "length", (*path, "bearing_height"), bit.bearing_height, optional=True,
-                      empty=format_length(5.0, unit, mark=True))]
+                      empty=format_close(5.0, unit, 2, mark=True))]
     rows.append(FieldRow(say("Speed printed on it"), "text", "" if bit.marked_speed is None else f"{bit.marked_speed:g}",
                          lambda text: set_in_rack(rack, (*path, "marked_speed"), _number(text) if text else None),
                          empty=say("not known"), help=say("The highest number of turns a minute that is printed on the cutter.")))
@@ -110,7 +110,7 @@ def _bit_facts(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
         guide = follower_of(bit, None)
     except GeometryError as error:
         return [FieldRow(say("Without a bush"), "fact", str(error), warn=True)]
-    offset = format_length(abs(guide.offset), unit, mark=True)
+    offset = format_close(abs(guide.offset), unit, 2, mark=True)
     if abs(guide.offset) < 5e-4:
         words = say("opening as large as the slot")
     else:
@@ -149,7 +149,7 @@ def _drill(rack: Rack, drill: Drill, unit: LengthUnit) -> list[FieldRow]:
         rows.append(_row(rack, say("Point angle"), "angle", (*path, "point_angle"), drill.point_angle, optional=True, empty="118°"))
     rows.append(_row(rack, say("Point ahead of the rim"), "length", (*path, "spur"), drill.spur, optional=True, empty=say("usual"),
                      help=say("Measure your own: how far the centre stands ahead of the full diameter.")))
-    rows.append(FieldRow(say("Point counted with"), "fact", format_length(point_length(drill), unit, mark=True)))
+    rows.append(FieldRow(say("Point counted with"), "fact", format_close(point_length(drill), unit, 2, mark=True)))
     return rows
 
 

@@ -8,7 +8,7 @@ from typing import Literal
 
 from geometry.layout import Headstock
 
-RowKind = Literal["length", "angle", "text", "choice", "flag", "fact", "heading", "button", "note"]
+RowKind = Literal["length", "angle", "text", "words", "choice", "flag", "fact", "heading", "button", "note"]
 
 
 @dataclass(frozen=True)
@@ -17,8 +17,8 @@ class FieldRow:
 
     Lengths are in mm, angles in degrees (as the file keeps them). `change`
     takes the new value and returns the edited layout, or raises GeometryError
-    with a sentence; a row without it is a fact to read, a `note` a sentence across the panel. `optional` lengths may
-    be left empty (None), shown as `empty`.
+    with a sentence; a row without it is a fact to read, a `note` a sentence across the panel, `words` a text that has
+    the whole width below its label. `optional` lengths may be left empty (None), shown as `empty`.
     """
 
     label: str

@@ -10,7 +10,7 @@ from geometry.edits import align, align_nodes, make_row, plan_point, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace
 from geometry.saying import say
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 
 def several(layout: Headstock, ids: tuple[str, ...], unit: LengthUnit) -> Page:
@@ -20,8 +20,8 @@ def several(layout: Headstock, ids: tuple[str, ...], unit: LengthUnit) -> Page:
     if len(points) > 1:
         across = max(x for x, _ in points) - min(x for x, _ in points)
         along = max(y for _, y in points) - min(y for _, y in points)
-        facts += [FieldRow(say("Apart across, at most"), "fact", format_length(across, unit, mark=True)),
-                  FieldRow(say("Apart along, at most"), "fact", format_length(along, unit, mark=True))]
+        facts += [FieldRow(say("Apart across, at most"), "fact", format_close(across, unit, 2, mark=True)),
+                  FieldRow(say("Apart along, at most"), "fact", format_close(along, unit, 2, mark=True))]
     return Page(say("{n} things held", n=len(ids)), facts, _ways(layout, ids))
 
 

@@ -17,7 +17,7 @@ from geometry.checks import KINDS, Snag
 from geometry.cures import curable
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close, format_length
 
 PAD, GAP, FRAME = 10, 8, 2
 """Pixels inside a card, between cards, and of a card's frame on both sides together."""
@@ -40,7 +40,10 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
         return ""
     if unit == "mm":
         return say("{measured} of {needed}", measured=f"{round(snag.measured, 1) + 0.0:.1f}", needed=f"{snag.needed:.1f}")
-    return say("{measured} of {needed}", measured=format_length(snag.measured, unit), needed=format_length(snag.needed, unit))
+    measured, needed = format_close(snag.measured, unit), format_close(snag.needed, unit)
+    if "." in measured + needed:  # no fraction beside a decimal
+        measured, needed = format_length(snag.measured, "in"), format_length(snag.needed, "in")
+    return say("{measured} of {needed}", measured=measured, needed=needed)
 
 
 def cure_line(snag: Snag, unit: LengthUnit) -> str:

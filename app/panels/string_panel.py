@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -12,6 +14,7 @@ from app.panels.describe import field, nut_rows
 from app.panels.form import Form
 from app.panels.rows import FieldRow
 from app.panels.string_table import StringTable, string_rows
+from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.sets import SETS
@@ -78,7 +81,7 @@ class StringPanel(QWidget):
     def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:
         """Show the strings of a layout."""
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
-        self.nut.show_rows(nut_rows(layout))
+        self.nut.show_rows([*nut_rows(layout), *_count_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -109,6 +112,11 @@ class StringPanel(QWidget):
             self.set_chosen.emit(chosen)
 
 
+def _count_rows(layout: Headstock) -> list[FieldRow]:
+    return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
+            FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble"))]
+
+
 def _string_rows(layout: Headstock) -> list[FieldRow]:
     rows: list[FieldRow] = []
     for i, string in enumerate(layout.strings):
@@ -121,4 +129,10 @@ def _string_rows(layout: Headstock) -> list[FieldRow]:
                        help=say("Wound in bronze over a steel core; densities from memory of handbooks.")),
                  field(layout, say("Scale length"), "length", (*path, "scale_length"), string.scale_length, optional=True,
                        empty=say("the nut's"))]
+        if i:
+            rows.append(FieldRow(say("In one course with string {string}", string=layout.strings[i - 1].id), "flag",
+                                 shares_course(layout, i), partial(pair_string, layout, string.id),
+                                 help=say("Strings of one course lie close together and are played as one.")))
+        rows.append(FieldRow(say("Remove string {string}", string=string.id), "button", None,
+                             lambda _, id=string.id: remove_string(layout, id)))
     return rows

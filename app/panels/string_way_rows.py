@@ -9,7 +9,7 @@ from geometry.edits.hand_cuts import propose_flat, propose_ramp, set_flat, set_r
 from geometry.layout import Headstock, Slot, Tuner
 from geometry.saying import say
 from geometry.solids.flats import deep_enough
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 
 def ramp_rows(layout: Headstock, slot: Slot, unit: LengthUnit) -> list[FieldRow]:
@@ -34,7 +34,7 @@ def flat_rows(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRo
     found = deep_enough(layout, tuner.id)
     rows = [] if found is None else [FieldRow(
         say("Deep enough for the plate: {depth}",
-            depth=format_length(found.depth, unit, 2 if unit == 'mm' else None, mark=True)), "button",
+            depth=format_close(found.depth, unit, 2, mark=True)), "button",
         None, lambda _: propose_flat(layout, tuner.id))]
     flat = tuner.flat
     if flat is None:

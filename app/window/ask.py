@@ -18,16 +18,31 @@ TEMPLATES = say("Templates (*.dxf *.svg)")
 TABLES = say("Tables (*.csv)")
 
 
+_lately: dict[str, Path] = {}
+"""The folder in which a file of that kind was chosen last, while the program runs."""
+
+
 def open_file(parent: QWidget, title: str, folder: str, kinds: str) -> Path | None:
-    """A file to read, or None."""
-    name, _ = QFileDialog.getOpenFileName(parent, title, folder, kinds)
-    return Path(name) if name else None
+    """A file to read, or None. The search begins where one of its kind was found last, at first in `folder`."""
+    name, _ = QFileDialog.getOpenFileName(parent, title, str(_lately.get(kinds, folder)), kinds)
+    return _noted(name, kinds)
 
 
 def save_file(parent: QWidget, title: str, suggestion: str, kinds: str) -> Path | None:
-    """A file to write, or None."""
-    name, _ = QFileDialog.getSaveFileName(parent, title, suggestion, kinds)
-    return Path(name) if name else None
+    """A file to write, or None. What would go into the home folder goes where one of its kind went last."""
+    at = Path(suggestion)
+    if at.parent == Path.home():
+        at = _lately.get(kinds, at.parent) / at.name
+    name, _ = QFileDialog.getSaveFileName(parent, title, str(at), kinds)
+    return _noted(name, kinds)
+
+
+def _noted(name: str, kinds: str) -> Path | None:
+    """The chosen file, its folder noted; None when none was chosen."""
+    if not name:
+        return None
+    _lately[kinds] = Path(name).parent
+    return Path(name)
 
 
 def folder(parent: QWidget, title: str, start: str) -> Path | None:

@@ -10,7 +10,8 @@ from app.panels.chance_words import Chances
 from app.window.background import Background
 from app.window.room import StageRoom
 from app.window.trial import Trial
-from geometry.checks.snags import SPOILS
+from geometry.accuracy.told import is_simulated
+from geometry.checks.snags import SPOILS, TIGHT
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
@@ -126,8 +127,9 @@ class ChanceWatch(StageRoom):
     # ---- telling it -----------------------------------------------------
     def _know(self, **news: object) -> None:
         kept = {name: getattr(self.chances, name) for name in ("simulation", "fresh", "progress", "trouble")}
-        spoiled = sum(snag.grade == SPOILS for snag in self.window.document.result.snags)
-        now = Chances(**(kept | news), spoiled=spoiled)
+        snags = self.window.document.result.snags
+        now = Chances(**(kept | news), spoiled=sum(snag.grade == SPOILS for snag in snags),
+                      uncounted=sum(snag.grade == TIGHT and not is_simulated(snag) for snag in snags))
         if now == self.chances:
             return
         self.chances = now

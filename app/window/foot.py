@@ -66,9 +66,21 @@ class Foot(QWidget):
     """a sentence has been put on show"""
 
     def say(self, text: str) -> None:
-        """One sentence; the whole of it as its tip where there is no room."""
+        """One sentence; the counts give way where it needs their room, the whole of it is its tip where that is not enough."""
         self._says.setText(text)
+        self._make_room()
         self.saying.emit(text)
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Put the counts away while a sentence is longer than its place beside them, and until there is none."""
+        if not self._says.text():
+            self._counts.show()
+        elif sizes().factor <= ALONE and self._says.sizeHint().width() > self._says.width():
+            self._counts.hide()
 
     def show_timer(self, text: str) -> None:
         """The timer of the job book that runs; nothing when none does."""
@@ -89,9 +101,9 @@ class Foot(QWidget):
         x, y = at
         side = say("to the treble") if x >= 0 else say("to the bass")
         end = say("from the nut line") if y >= 0 else say("behind the nut line")
-        decimals = 1 if unit == "mm" else None
-        self._where.setText(f"{format_length(abs(x), unit, decimals)} {side} · "
-                            f"{format_length(abs(y), unit, decimals)} {end}")
+        decimals, mark = (1, False) if unit == "mm" else (None, True)
+        self._where.setText(f"{format_length(abs(x), unit, decimals, mark=mark)} {side} · "
+                            f"{format_length(abs(y), unit, decimals, mark=mark)} {end}")
 
     def show_counts(self, result: CheckResult) -> None:
         """How many holes, drilling operations and pins there are."""

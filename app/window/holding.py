@@ -30,7 +30,7 @@ from geometry.drawing.ghost import ghost
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
-from geometry.units import format_length
+from geometry.units import format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -275,4 +275,4 @@ def _moves(aim, layout: Headstock, progress, cancelled) -> Proposal | None:
 
 
 def _length(unit, mm: float) -> str:
-    return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
+    return format_close(mm, unit, mark=True)

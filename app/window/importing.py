@@ -42,6 +42,7 @@ from geometry.joining.placing import place
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.terms import term
+from geometry.units import format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -262,7 +263,10 @@ class ImportDialog(ReadInOrder, QDialog):
         loop = self._read.loops[i]
         x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = QLabel(f" {x1 - x0:.1f} x {y1 - y0:.1f} mm{layer}", self._table)
+        unit = self._window.unit
+        size = f"{format_close(x1 - x0, unit, 2)} x {format_close(y1 - y0, unit, 2, mark=True)}"
+        label = QLabel(f" {size}{layer}", self._table)
+        label.setTextFormat(Qt.TextFormat.PlainText)
         box = QComboBox(self._table)
         for role in ROLES:
             box.addItem(ROLE_WORDS[role], role)

@@ -9,7 +9,7 @@ from geometry.drawing import Drawing, Stroke
 from geometry.edits import fillet, largest_fillet, loop_at
 from geometry.layout import loop_path
 from geometry.saying import say
-from geometry.units import format_length
+from geometry.units import format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -36,4 +36,4 @@ class RoundDialog(GhostDialog):
         """The largest radius that fits."""
         unit = self.window_.unit
         return say("The largest radius that fits here is {most}.",
-                   most=format_length(int(self._most * 100) / 100, unit, 1 if unit == "mm" else None, mark=True))
+                   most=format_close(int(self._most * 100) / 100, unit, mark=True))

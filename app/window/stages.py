@@ -74,6 +74,7 @@ class StageBar(QWidget):
         self._named = name, unsaved
         self._name.ensurePolished()
         short = self._name.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, px(NAME))
+        self._name.setMinimumWidth(self._name.fontMetrics().horizontalAdvance(f"{short} •"))  # the dot moves nothing
         self._name.setText(f"{short} •" if unsaved else short)
         self._name.setToolTip(plain(say("{name} (not saved)", name=name) if unsaved else name))
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 import re
 
-from geometry.units import MM_PER_INCH, LengthUnit, format_length
+from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_length
 
 _OPEN, _BREAK, _CLOSE = "\x01", "\x02", "\x03"
 _LENGTH = re.compile(f"{_OPEN}([^{_BREAK}]+){_BREAK}(\\d)(!?){_CLOSE}( mm2?\\b)?")
@@ -28,7 +28,7 @@ def length(mm: float, decimals: int = 1, exact: bool = False) -> str:
 
 
 def read(said: str, unit: LengthUnit = "mm") -> str:
-    """The sentence in a unit: `2.4 mm`, `0.094"` or `3/32"`; areas as `0.012 sq in`."""
+    """The sentence in a unit: `2.4 mm`, `0.094"`, or `3/32"` where a fraction is true to it; areas as `0.012 sq in`."""
     return _LENGTH.sub(lambda found: _put(float(found[1]), int(found[2]), bool(found[3]), found[4] or "", unit), said)
 
 
@@ -40,6 +40,6 @@ def _put(value: float, decimals: int, exact: bool, behind: str, unit: LengthUnit
     if exact:
         return format_length(math.ceil(value / MM_PER_INCH * 1000 - 1e-6) / 1000 * MM_PER_INCH, "in", mark=True)
     if unit == "in64" and decimals <= 1:
-        return format_length(value, unit, mark=True)
+        return format_close(value, unit, mark=True)
     # What is told to a hundredth of a millimetre is finer than a 64th of an inch shows.
     return format_length(value, "in", max(3, decimals + _MORE_IN_INCHES), mark=True)

@@ -27,8 +27,10 @@ def is_small(drilling: Drilling) -> bool:
 
 
 def name(drilling: Drilling) -> str:
-    """How a sentence calls a drilling: `side bore of treble side 3`, `hole jig hole`, `locating pin nut pin`."""
+    """How a sentence calls a drilling: `side bore of treble side 3`, `hole peep`, `jig hole`, `locating pin nut pin`."""
     sort = sort_of(drilling)
+    if sort == "hole" and term(sort) in drilling.of.split():
+        return drilling.of
     if sort in ("hole", "locating pin"):
         return f"{term(sort)} {drilling.of}"
     if drilling.role == "post" and drilling.upright:

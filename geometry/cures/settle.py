@@ -147,7 +147,7 @@ class _Search:
 
         The search is no proof: it follows the ways in `tracks` in steps, so the sentence says how far it looked.
         """
-        if not tried:
+        if not (tried and self.trials):
             return replace(self._snag, cured=self._snag.advice)
         own = set(self._snag.between)
         names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [

@@ -33,7 +33,7 @@ def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
     found = simulate(crowd.layout, 10_000, 1)
     assert watch.chances.simulation == found
     assert found.sound == 1.0 and 0.1 < found.within < 0.11
-    assert side.chance_line.text == "Comes out sound: over 999 in 1,000 · every margin kept: 10 in 100"
+    assert side.chance_line.text == "Comes out sound: over 999 in 1,000 · every other margin kept: 10 in 100"
 
 
 def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbot) -> None:

@@ -29,7 +29,7 @@ from geometry.layout.picture import Picture
 from geometry.saying import say
 from geometry.tracing.catching import caught
 from geometry.tracing.plane_map import PlaneMap, laid, scaled, straightened
-from geometry.units import format_length
+from geometry.units import format_close
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
@@ -204,7 +204,7 @@ class LayDialog(ReadInOrder, QDialog):
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             point = made.size_at(self._at["bass"])
             text = say("The nut measures {nut}, one point of the picture {point}.",
-                       nut=format_length(abs(nut), unit, 1 if unit == "mm" else None, mark=True),
+                       nut=format_close(abs(nut), unit, mark=True),
                        point=f"{point:.2f} mm")
             if point > 0.3:
                 text += " " + say("That is coarse: a picture with more points traces better.")

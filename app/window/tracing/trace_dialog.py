@@ -33,7 +33,7 @@ from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.saying import say
 from geometry.tracing.plane_map import PlaneMap
-from geometry.units import format_length
+from geometry.units import format_close
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
@@ -71,7 +71,7 @@ class TraceDialog(ReadInOrder, QDialog):
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
         for mm in TOLERANCES:
-            self.tolerance.addItem(format_length(mm, self._window.unit, mark=True), mm)
+            self.tolerance.addItem(format_close(mm, self._window.unit, 2, mark=True), mm)
         self.tolerance.setCurrentIndex(TOLERANCES.index(BEGIN_WITH))
         self.tolerance.setAccessibleName(say("How far the line may stray"))
         self.tolerance.activated.connect(self._propose)
@@ -186,7 +186,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self._tell(say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
                        "more than {far} anywhere.",
                        nodes=len(made.path.segments), corners=corners,
-                       far=format_length(made.deviation, self._window.unit, 2 if self._window.unit == "mm" else None, mark=True)),
+                       far=format_close(made.deviation, self._window.unit, 2, mark=True)),
             "heading")
         self.take_button.setEnabled(True)
 

@@ -30,7 +30,7 @@ from geometry.layout import Headstock, feature_ids
 from tests.geometry.edits.heads import curved, plain, twelve
 
 SAMPLES = sorted((Path(__file__).parents[3] / "samples").glob("*.headstock.json"))
-TYPED = ("length", "angle", "text", "choice", "flag")
+TYPED = ("length", "angle", "text", "words", "choice", "flag")
 
 
 def heads() -> Iterator[Headstock]:

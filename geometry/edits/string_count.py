@@ -1,0 +1,89 @@
+"""Edits of how many strings there are, and which of them share a course."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from msgspec.structs import replace
+
+from geometry.edits.parts import numbered_id, settled
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Side, String
+from geometry.saying import say
+
+MOST_STRINGS = 24
+"""More are no headstock: the limit is there so that one wrong number cannot make thousands."""
+FIRST_DIAMETER = 1.0
+"""mm: of the only string of a layout that has none."""
+
+
+def add_string(layout: Headstock, side: Side) -> Headstock:
+    """One more string outside the others on that side, as thick as its neighbour, a course of its own, on no post yet.
+
+    Strings that are numbered from 1 on stay so, and keep their posts. GeometryError at MOST_STRINGS.
+    """
+    old = layout.strings
+    if len(old) >= MOST_STRINGS:
+        raise GeometryError(say("There are {most} strings already: no more can be added.", most=MOST_STRINGS))
+    beside = (old[0] if side == "bass" else old[-1]) if old else None
+    new = String(id=numbered_id({string.id for string in old}, "string"), course=1,
+                 diameter=FIRST_DIAMETER if beside is None else beside.diameter)
+    strings, joined = ((new, *old), (False, *_joined(old))) if side == "bass" else ((*old, new), (*_joined(old), False))
+    return _with(layout, strings, joined, _numbered(old))
+
+
+def remove_string(layout: Headstock, id: str) -> Headstock:
+    """The layout without a string; its post stays, with none. GeometryError for an unknown string."""
+    at = _index(layout, id)
+    old, joined = layout.strings, list(_joined(layout.strings))
+    if at + 1 < len(old) and not joined[at]:
+        joined[at + 1] = False  # the next one now begins the course
+    del joined[at]
+    tuners = tuple(replace(tuner, string=None) if tuner.string == id else tuner for tuner in layout.tuners)
+    return _with(replace(layout, tuners=tuners), (*old[:at], *old[at + 1:]), joined, _numbered(old))
+
+
+def pair_string(layout: Headstock, id: str, paired: bool) -> Headstock:
+    """A string in one course with the one before it, on its bass side, or in a course of its own again.
+
+    GeometryError for an unknown string, and for the first one.
+    """
+    at = _index(layout, id)
+    if at == 0:
+        raise GeometryError(say("String {id} is the first: there is none before it to share a course with.", id=id))
+    joined = list(_joined(layout.strings))
+    joined[at] = bool(paired)
+    return _with(layout, layout.strings, joined, numbered=False)
+
+
+def shares_course(layout: Headstock, at: int) -> bool:
+    """Whether the string at that index is in one course with the one before it."""
+    return _joined(layout.strings)[at]
+
+
+def _index(layout: Headstock, id: str) -> int:
+    for i, string in enumerate(layout.strings):
+        if string.id == id:
+            return i
+    raise GeometryError(say("There is no string named {id}.", id=id))
+
+
+def _joined(strings: Sequence[String]) -> tuple[bool, ...]:
+    """Of each string, whether it is in one course with the one before it."""
+    return (False, *(a.course == b.course for a, b in pairwise(strings)))[:len(strings)]
+
+
+def _numbered(strings: Sequence[String]) -> bool:
+    return [string.id for string in strings] == [str(i) for i in range(1, len(strings) + 1)]
+
+
+def _with(layout: Headstock, strings: Sequence[String], joined: Sequence[bool], numbered: bool) -> Headstock:
+    """The layout with these strings, courses counted anew, ids too when `numbered`; posts follow their strings."""
+    made, names, course = [], {}, 0
+    for i, (string, with_last) in enumerate(zip(strings, joined, strict=True), 1):
+        course += 0 if with_last else 1
+        names[string.id] = str(i) if numbered else string.id
+        made.append(replace(string, id=names[string.id], course=course))
+    tuners = tuple(tuner if tuner.string is None else replace(tuner, string=names[tuner.string]) for tuner in layout.tuners)
+    return settled(replace(layout, strings=tuple(made), tuners=tuners))
