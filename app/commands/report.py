@@ -1,7 +1,8 @@
 """What `check` says about a layout: as data for other programs and as lines for the maker."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
+
+from msgspec.structs import asdict
 
 from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
 from geometry.saying import count, say

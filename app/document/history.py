@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from geometry.layout import Headstock
 
 MOST_STEPS = 500
 
 
-@dataclass
-class History:
+class History(Struct):
     """Named steps. `past[i]` is (name of the step that followed it, layout before that step)."""
 
     current: Headstock

@@ -10,8 +10,9 @@ import io
 import math
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
@@ -99,8 +100,7 @@ def _weight(width: float) -> int:
     return min(valid, key=lambda w: abs(w - width * 100))
 
 
-@dataclass
-class _Writer:
+class _Writer(Struct):
     """Turns marks into entities and keeps the box of what it wrote."""
 
     space: object

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from app.formats.errors import FormatError
 from geometry.curves import Matrix
@@ -30,8 +30,7 @@ def paper_size(name: str, lying: bool = False) -> tuple[float, float]:
                           name=name, papers=', '.join(PAPERS)))
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Struct, frozen=True):
     """A display list on a page: moved by `matrix` to page coordinates, cut off outside `clip`."""
 
     drawing: Drawing
@@ -39,8 +38,7 @@ class Placed:
     clip: Box | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(Struct, frozen=True):
     """One sheet of paper. Page coordinates: mm from its lower left corner, y up."""
 
     paper: str

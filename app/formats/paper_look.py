@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Ink:
+class Ink(Struct, frozen=True):
     """Line width (mm, 0 for no line), dashes (mm on, off, ...), darkness of line and fill (0 white, 1 black)."""
 
     width: float

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import io
 import warnings
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
+from msgspec import Struct
 from PIL import Image, ImageOps, UnidentifiedImageError
 
 from app.formats.errors import FormatError
@@ -25,8 +25,7 @@ KINDS = ("JPEG", "PNG", "TIFF", "BMP", "WEBP", "GIF")
 WANTED_BYTES = 1_500_000
 
 
-@dataclass(frozen=True, slots=True)
-class PictureRead:
+class PictureRead(Struct, frozen=True):
     """A picture ready to be kept."""
 
     jpeg: bytes

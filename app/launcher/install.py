@@ -6,8 +6,9 @@ import os
 import shutil
 import subprocess
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from app.formats.saving import save_bytes
 from app.launcher.entry import ID, KIND, desktop_entry, mime_package
@@ -17,8 +18,7 @@ TOOLS = (("update-mime-database", "mime"), ("update-desktop-database", "applicat
 """What tells a desktop that something is new, and the folder it is told about; a desktop without them finds out later."""
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
+class Done(Struct, frozen=True):
     """What came of one file: written, unchanged, removed or absent."""
 
     file: Path

@@ -8,8 +8,8 @@ desktop and with what the maker chose for this program.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from msgspec import Struct
 from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QListView, QTableView, QWidget
@@ -22,8 +22,7 @@ CHOICES = (100, 125, 150, 175, 200)
 """Per cent that the maker may choose."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sizes:
+class Sizes(Struct, frozen=True):
     """The scale: `body` is the em of plain text in pixels."""
 
     body: float = BODY

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from msgspec import Struct
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QBrush, QColor, QPen
 
@@ -12,8 +13,7 @@ from app.look.theme import Theme
 from geometry.drawing import Disc, Mark
 
 
-@dataclass(frozen=True, slots=True)
-class Look:
+class Look(Struct, frozen=True):
     """Field names of a Theme for line and fill ("" for none), and how they are laid on."""
 
     line: str

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from geometry.accuracy.words import cause_words, chance_words, short_success_words, success_words
 from geometry.checks import KINDS
@@ -17,8 +18,7 @@ MODEL = say("A model with your own figures for the shop, set in the Blank stage:
             "a slipping vice.")
 
 
-@dataclass(frozen=True)
-class Chances:
+class Chances(Struct, frozen=True):
     """What is known of the layout on show: its simulation (None before the first), how far the next one is, an error.
 
     `fresh` tells whether the simulation is of the very layout on show; `spoiled` counts the snags that spoil the work

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
@@ -18,8 +17,7 @@ LINE = 18
 """Where the line of steps runs, in pixels from the left."""
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeRow:
+class ChangeRow(Struct, frozen=True):
     """One step. `when` is past, present or undone."""
 
     number: int

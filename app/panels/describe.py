@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import partial
+
+from msgspec import Struct
 
 from app.panels.field_help import pattern
 from app.panels.rows import FieldRow
@@ -55,8 +56,7 @@ from geometry.units import LengthUnit, format_angle, format_close
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(Struct, frozen=True):
     """What the panel shows: a title, what follows from the layout, and what can be typed."""
 
     title: str

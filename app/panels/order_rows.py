@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.checks.words import first
 from geometry.saying import say
@@ -15,8 +16,7 @@ LOUD = ("impossible", "unsafe")
 """Grades of problems that spoil the work; the others are unwise."""
 
 
-@dataclass(frozen=True, slots=True)
-class SetUpRow:
+class SetUpRow(Struct, frozen=True):
     """What must be in place for the steps below."""
 
     machine: str
@@ -26,8 +26,7 @@ class SetUpRow:
     """everything to set"""
 
 
-@dataclass(frozen=True, slots=True)
-class StepRow:
+class StepRow(Struct, frozen=True):
     """One step."""
 
     id: str

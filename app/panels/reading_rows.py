@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
 from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_value
@@ -14,8 +15,7 @@ from geometry.terms import term
 from geometry.units import LengthUnit, format_length
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(Struct, frozen=True):
     """One way of measuring: its words, and what it becomes in a reading."""
 
     words: str

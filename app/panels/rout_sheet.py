@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.drawing import Drawing, Label
@@ -31,8 +30,7 @@ Fact = tuple[str, str, bool]
 """(label, words, whether it is a warning)"""
 
 
-@dataclass(frozen=True)
-class RoutSheet:
+class RoutSheet(Struct, frozen=True):
     """One slot or the outline."""
 
     of: str

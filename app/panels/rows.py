@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.layout import Headstock
 
 RowKind = Literal["length", "angle", "text", "words", "choice", "flag", "fact", "heading", "button", "note"]
 
 
-@dataclass(frozen=True)
-class FieldRow:
+class FieldRow(Struct, frozen=True):
     """One line of the panel.
 
     Lengths are in mm, angles in degrees (as the file keeps them). `change`

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from msgspec import Struct
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
 
@@ -29,8 +29,7 @@ FIGURES = 11
 """Letters in it."""
 
 
-@dataclass(frozen=True)
-class SnagChance:
+class SnagChance(Struct, frozen=True):
     """What is known of the chance of one snag: `clearance` is None while it is being worked out."""
 
     clearance: Clearance | None

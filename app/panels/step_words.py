@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.checks.words import listed
 from geometry.saying import say
@@ -15,8 +16,7 @@ NAMED = 2
 HARM = {"impossible": say("Cannot be done here"), "unsafe": say("Unsafe here"), "unwise": say("Unwise here")}
 
 
-@dataclass(frozen=True, slots=True)
-class Reason:
+class Reason(Struct, frozen=True):
     """Why a step comes after or before others."""
 
     others: str
@@ -24,8 +24,7 @@ class Reason:
     protects: str
 
 
-@dataclass(frozen=True, slots=True)
-class StepWords:
+class StepWords(Struct, frozen=True):
     """Everything that is said about one step; `warnings` are loud, `unwise` less so."""
 
     title: str

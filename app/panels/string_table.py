@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from msgspec import Struct
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
@@ -15,8 +15,7 @@ from geometry.strings import break_angle, runs
 from geometry.strings.tension import bend_force, tension
 
 
-@dataclass(frozen=True, slots=True)
-class StringRow:
+class StringRow(Struct, frozen=True):
     """What the table says of one string; None where there is nothing to say yet."""
 
     string: str

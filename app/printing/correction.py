@@ -8,7 +8,9 @@ its long side, whichever way a page is turned on it.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.errors import FormatError
 from app.formats.paper import Page, Placed
@@ -23,8 +25,7 @@ WARN = 0.02
 """Stretch past which something else is more likely than a printer's habit."""
 
 
-@dataclass(frozen=True, slots=True)
-class Correction:
+class Correction(Struct, frozen=True):
     """Factors by which a page is multiplied before it is printed."""
 
     across: float = 1.0

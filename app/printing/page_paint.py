@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 
+from msgspec import Struct
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPainterPath, QPen, QRawFont, QTransform
 
@@ -29,8 +29,7 @@ EM = 2048.0
 """Size at which the outlines of the letters are taken: that of the font's own grid."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shape:
+class Shape(Struct, frozen=True):
     """One thing to paint in page coordinates: mm from the lower left corner, y up."""
 
     path: QPainterPath

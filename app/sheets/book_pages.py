@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, space, table
 from app.sheets.lay import words as paragraph

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box

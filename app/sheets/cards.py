@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.sheets.lengths import length
 from app.sheets.work import Work
@@ -13,8 +14,7 @@ from geometry.sequence import Operation
 from geometry.solids import Drilling, Hole, holes
 
 
-@dataclass(frozen=True, slots=True)
-class Card:
+class Card(Struct, frozen=True):
     """One card: what it is of and the drillings on it with their operations, in the order of the work."""
 
     number: int

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from app.sheets.lengths import marked
 from geometry.errors import GeometryError
@@ -13,8 +13,7 @@ from geometry.saying import say
 from geometry.terms import term
 
 
-@dataclass(frozen=True, slots=True)
-class Compensation:
+class Compensation(Struct, frozen=True):
     """`offset` in mm as geometry.routing defines it, None when there is no usable follower; `words` for the maker."""
 
     offset: float | None

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from app.formats.letters import complete, printable
 from app.formats.paper import Box, Placed
@@ -25,8 +26,7 @@ BODY = 2.0
 """Capital height of the cover's words, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Struct, frozen=True):
     """A part, its tiling and the number of its first page."""
 
     part: Part
@@ -34,8 +34,7 @@ class Laid:
     first: int
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Struct, frozen=True):
     """A line of the list of contents."""
 
     title: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.formats.csv_out import Cell
 from app.sheets.lengths import length, tenths
@@ -14,8 +15,7 @@ from geometry.solids.side import tilt_of
 from geometry.terms import term
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """One drilling and the tilt (rad) of the table for it."""
 
     drilling: Drilling

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.paper import Box, Placed
 from app.sheets.words import block
@@ -21,8 +23,7 @@ TICK = 2.6
 """Side of a box to tick, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Struct, frozen=True):
     """Something `height` mm high whose upper left corner is the origin, y up (so all of it lies below 0)."""
 
     placed: tuple[Placed, ...]
@@ -113,8 +114,7 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     return pages
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """A column of a table: its title, its width in mm, and on which side its words stand."""
 
     title: str

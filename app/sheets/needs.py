@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
@@ -14,8 +15,7 @@ from geometry.solids.drilling import drill_for
 from geometry.terms import term
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A piece of wood or board to cut (mm); `length` runs along the grain."""
 
     name: str
@@ -26,8 +26,7 @@ class Piece:
     remark: str
 
 
-@dataclass(frozen=True, slots=True)
-class Tool:
+class Tool(Struct, frozen=True):
     """A drill, bit or bush: how much there is to do with it, and whether the rack holds it."""
 
     name: str
@@ -36,8 +35,7 @@ class Tool:
     remark: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Ware:
+class Ware(Struct, frozen=True):
     """Hardware by its dimensions."""
 
     name: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from app.formats.errors import FormatError
 from app.formats.paper import Box, Page, Placed, paper_size
@@ -37,8 +38,7 @@ if TYPE_CHECKING:
     from geometry.checks import Snag
 
 
-@dataclass(frozen=True, slots=True)
-class _Section:
+class _Section(Struct, frozen=True):
     """Pages that are read at the bench, in page coordinates, upright."""
 
     title: str

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box
@@ -26,8 +28,7 @@ WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """One drawing at full size and what it is for."""
 
     title: str

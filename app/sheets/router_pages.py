@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from string import ascii_uppercase
+
+from msgspec import Struct
 
 from app.formats.errors import FormatError
 from app.formats.paper import Box, paper_size
@@ -22,8 +23,7 @@ ARM = 3.5
 """Half size of a joining mark, mm; it lies whole inside every overlap."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tile:
+class Tile(Struct, frozen=True):
     """One page's window on the drawing (mm in drawing coordinates). Row 1 is the nut end, column 1 the left."""
 
     row: int
@@ -31,8 +31,7 @@ class Tile:
     window: Box
 
 
-@dataclass(frozen=True, slots=True)
-class Tiling:
+class Tiling(Struct, frozen=True):
     """All windows of one drawing on one paper, row by row from the lower left."""
 
     paper: str
@@ -62,8 +61,7 @@ def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: s
                   tuple(_windows(box, best)), best.seams_x, best.seams_y)
 
 
-@dataclass(frozen=True, slots=True)
-class _Grid:
+class _Grid(Struct, frozen=True):
     paper: str
     lying: bool
     columns: int

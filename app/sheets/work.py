@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from functools import cached_property
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
 from geometry.book import corrected
@@ -38,8 +40,7 @@ SAME_OFFSET = 0.01
 """Offsets that differ by less (mm) share one template."""
 
 
-@dataclass(frozen=True)
-class Work:
+class Work(Struct, frozen=True, dict=True):
     """The router plans and the running order that the sheets tell of.
 
     `order` may be the best one or the maker's own; its steps are ids of `ops`.

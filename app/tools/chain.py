@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Cubic, Line, Path, Segment
@@ -16,8 +18,7 @@ CORNERED = 1e-9
 """A turn under this many radians makes a straight edge of a tangent arc."""
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
+class Chain(Struct, frozen=True):
     """Edges end to end from a first point (mm). `pulled` is the handle that the next curve leaves by."""
 
     first: Vec2

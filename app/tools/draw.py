@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Literal
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.tools import guides, typed, words
 from app.tools.chain import Chain
@@ -31,8 +33,7 @@ KEYS: dict[str, DrawKind] = {"s": "straight", "a": "arc", "t": "tangent arc", "c
 """Keys that choose the next edge while drawing."""
 
 
-@dataclass(frozen=True, slots=True)
-class _State:
+class _State(Struct, frozen=True):
     chain: Chain | None = None
     arc_end: Vec2 | None = None
     """end of a three-point arc that still wants a point on it"""

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.drawing.tuner_plan import folded
@@ -27,8 +28,7 @@ Kind = Literal["node", "handle", "edge", "slot end", "slot", "tuner", "mark", "p
 Part = int | str | tuple[int, int] | tuple[int, float] | None
 
 
-@dataclass(frozen=True, slots=True)
-class Target:
+class Target(Struct, frozen=True):
     """A thing that can be taken hold of.
 
     `id` is a feature's id, or outline, nut or blank. `part` says which part:

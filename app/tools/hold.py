@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from app.tools import guides
 from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip, SlotEndGrip

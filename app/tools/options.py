@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.units import LengthUnit
 
 DrawKind = Literal["straight", "arc", "tangent arc", "curve"]
 
 
-@dataclass(slots=True)
-class Options:
+class Options(Struct):
     """Choices of the tools (mm). Gestures read them anew with every pointer, so they may change on the way."""
 
     unit: LengthUnit = "mm"

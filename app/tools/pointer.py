@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Generator
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.drawing import Drawing
 from geometry.layout import Headstock
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Pointer:
+class Pointer(Struct, frozen=True):
     """One event of the pointer or the keys over the opened-out view.
 
     `at` is in mm, y up. `typed` is a whole value typed while the gesture runs,
@@ -34,8 +34,7 @@ Takes = tuple[str, str]
 """A value that can be typed: its word, as `typed.named` reads it, and what the maker reads beside it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """What to show while a gesture runs."""
 
     layout: Headstock
@@ -56,8 +55,7 @@ class Shown:
     """values that can be typed now, in the order in which Tab leads through them"""
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
+class Done(Struct, frozen=True):
     """A gesture came to its end. Nothing changed when `layout` is the one it began with (then `name` is "")."""
 
     layout: Headstock

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from app.tools import guides
 from app.tools.options import Options
@@ -28,8 +29,7 @@ TIDY = 2
 """Decimals of a mm that a pointed place keeps."""
 
 
-@dataclass(frozen=True, slots=True)
-class Snap:
+class Snap(Struct, frozen=True):
     """Where a place ended up (mm), what it snapped to in words, and guides that show it."""
 
     point: Vec2
@@ -37,8 +37,7 @@ class Snap:
     marks: Drawing = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Level:
+class _Level(Struct, frozen=True):
     value: float
     words: str
     of: Vec2 | None = None

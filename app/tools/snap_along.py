@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from app.tools import guides
 from app.tools.options import Options
@@ -19,8 +20,7 @@ from geometry.layout.edges import edge
 from geometry.saying import say
 
 
-@dataclass(frozen=True, slots=True)
-class Along:
+class Along(Struct, frozen=True):
     """Where a place along an edge ended up (mm from the nut line), in words, with guides."""
 
     along: float
@@ -28,8 +28,7 @@ class Along:
     marks: Drawing = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Stop:
+class _Stop(Struct, frozen=True):
     along: float
     words: str
     midway: bool = False

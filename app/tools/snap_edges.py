@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves import Arc, Path, Segment
@@ -16,8 +17,7 @@ STEPS = 24
 """Pieces in which an edge is looked through for a change of sign."""
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(Struct, frozen=True):
     """A place that attracts (mm), in words, and points that a guide is drawn to."""
 
     at: Vec2

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from msgspec import Struct
 
 from app.tools.hit import Target, drillings
 from geometry import vectors as v
@@ -22,8 +22,7 @@ from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True)
-class Thing:
+class Thing(Struct, frozen=True, dict=True):
     """Something to measure from: a point, or curves with what lies inside them (mm)."""
 
     name: str
@@ -40,8 +39,7 @@ class Thing:
         return tuple(Wall(path) for path in self.paths)
 
 
-@dataclass(frozen=True, slots=True)
-class Between:
+class Between(Struct, frozen=True):
     """The shortest distance between two things: in plan from `a` to `b`, and in space between bores."""
 
     distance: float

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
@@ -12,8 +11,7 @@ from app.look.theme import Theme
 from geometry.saying import say
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Struct, frozen=True):
     """One action: its key in code, its word, its shortcuts and what it does in a sentence."""
 
     key: str

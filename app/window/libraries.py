@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import importlib.metadata
 import platform
-from dataclasses import dataclass
 
 import PySide6
 import shapely
+from msgspec import Struct
 from PySide6.QtCore import QLocale, qVersion
 from PySide6.QtGui import QGuiApplication
 
@@ -20,8 +20,7 @@ MOST_LETTERS = 70
 """A licence told in more is a whole text, and only what kind it is is shown."""
 
 
-@dataclass(frozen=True, slots=True)
-class Library:
+class Library(Struct, frozen=True):
     """One library. `licence` is "" where its record does not say."""
 
     name: str

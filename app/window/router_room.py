@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from app.look.theme import Theme
 from app.panels.pages import template_rows
@@ -30,8 +31,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-@dataclass(frozen=True)
-class Planned:
+class Planned(Struct, frozen=True):
     """What the planning brought for one layout and unit."""
 
     layout: Headstock

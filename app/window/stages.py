@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QPushButton, QWidget
 
@@ -17,8 +16,7 @@ NAME = 230
 from geometry.saying import say
 
 
-@dataclass(frozen=True, slots=True)
-class Stage:
+class Stage(Struct, frozen=True):
     """One stage: its word, its key with Alt, and a sentence on what is done there."""
 
     key: str

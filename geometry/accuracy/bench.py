@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.built import Built, Model, model_of
 from geometry.accuracy.engine import stream
@@ -35,8 +35,7 @@ class Stopped(Exception):
     """Raised inside the room when the caller asked to stop; never leaves it."""
 
 
-@dataclass(frozen=True, eq=False)
-class Bench:
+class Bench(Struct, frozen=True, eq=False, dict=True):
     """A model and the standard deviation of each of its errors (m,)."""
 
     model: Model

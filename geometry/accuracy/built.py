@@ -28,9 +28,8 @@ Ramps
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 import numpy as np
+from msgspec import Struct, field
 
 from geometry.accuracy.rods import Array, Rod
 from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, ErrorList, Source
@@ -44,8 +43,7 @@ _BY_HAND = ("screw", "pin")
 _OUTLINE = "outline"
 
 
-@dataclass(frozen=True, slots=True)
-class Recipe:
+class Recipe(Struct, frozen=True):
     """A drilling and the rows of its errors in the matrix of draws."""
 
     drilling: Drilling
@@ -64,8 +62,7 @@ class Recipe:
         return self.paper + self.mark + self.turn + self.wander + (() if self.stop is None else (self.stop,))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class TemplateErrors:
+class TemplateErrors(Struct, frozen=True, eq=False):
     """Rows of the template's errors."""
 
     paper: tuple[int, int]
@@ -76,8 +73,7 @@ class TemplateErrors:
     """stop error of a blind slot's floor, by slot"""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RampErrors:
+class RampErrors(Struct, frozen=True, eq=False):
     """A ramp as meant, and the rows of its own errors and of its slot's."""
 
     opening: Opening
@@ -89,8 +85,7 @@ class RampErrors:
     follow: int
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Model:
+class Model(Struct, frozen=True, eq=False):
     """Every error of a layout, and where each acts."""
 
     scene: Scene
@@ -146,8 +141,7 @@ def model_of(scene: Scene) -> Model:
     return Model(scene, errors, tuple(recipes), tuple(owners), template, ramps)
 
 
-@dataclass(eq=False)
-class Built:
+class Built(Struct, eq=False):
     """The drillings and the template in n trials; each rod is made when it is first asked for."""
 
     model: Model

@@ -8,11 +8,11 @@ by how far anything strays. All lengths in mm.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry.accuracy.rods import Array
 from geometry.solids.walls import Wall
@@ -21,8 +21,7 @@ from geometry.vectors import Vec2
 _TIE = 1e-12
 
 
-@dataclass(frozen=True, eq=False)
-class Chords:
+class Chords(Struct, frozen=True, eq=False, dict=True):
     """k chords of a wall that runs counter-clockwise: `a` (k, 2) where each begins, `b` (k, 2) where it ends."""
 
     a: np.ndarray
@@ -126,8 +125,7 @@ def stretch(chords: Chords, x: Array, y: Array, way_x: Array, way_y: Array) -> t
     return found[0], found[1]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Strip:
+class Strip(Struct, frozen=True, eq=False):
     """Rectangles in plan, one a trial: a level drilling seen from the face.
 
     They start at (x, y), run along the unit (dx, dy) for `length` and reach `half` to either side.

@@ -10,10 +10,10 @@ Carlo method) and JCGM 100:2008 section 5.1.2 (root of summed squares).
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -26,8 +26,7 @@ STEP = 0.5
 """Standard deviations to either side of the nominal value at which a slope is taken."""
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
+class Input(Struct, frozen=True):
     """An uncertain number: its mean and standard deviation, and how it is spread.
 
     `even` is the rectangular distribution, mean - sqrt(3) sd to mean + sqrt(3) sd;
@@ -39,8 +38,7 @@ class Input:
     shape: Shape = "normal"
 
 
-@dataclass(frozen=True, slots=True)
-class Spread:
+class Spread(Struct, frozen=True):
     """How some values are spread, in their own unit.
 
     `percentiles` holds a value for each of PERCENTS; `edges` (k + 1) and `counts` (k) are a histogram
@@ -60,8 +58,7 @@ class Spread:
         return self.percentiles[PERCENTS.index(percent)]
 
 
-@dataclass(frozen=True, slots=True)
-class Linear:
+class Linear(Struct, frozen=True):
     """First-order propagation: the nominal value, its standard deviation, and each input's part of the variance."""
 
     value: float

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.rods import Array, gap
@@ -18,8 +18,7 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 
 
-@dataclass(frozen=True, slots=True)
-class _Least:
+class _Least(Struct, frozen=True):
     """The least gap of some pairs of drillings."""
 
     pairs: tuple[tuple[int, int], ...]

@@ -7,9 +7,9 @@ that a symmetric head stays symmetric and opposite bores keep one table setting.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
 
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry import vectors as v
@@ -25,8 +25,7 @@ _ROW = "row:"
 """Before a row's id: rows and tuners may share names."""
 
 
-@dataclass(frozen=True, slots=True)
-class Knob:
+class Knob(Struct, frozen=True):
     """One way of moving. `turns` holds (tuner or row id, way): a plan direction, along the edge, or into the wood."""
 
     features: frozenset[str]

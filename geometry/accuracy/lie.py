@@ -6,9 +6,9 @@ Depths are along the bore's axis from where the seat was meant to be, mm.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.built import Built
 from geometry.accuracy.chords import Chords, hits, stretch
@@ -20,8 +20,7 @@ MOUTH = 5.0
 """mm to either side of the seat in which the built edge is looked for"""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Way:
+class Way(Struct, frozen=True, eq=False):
     """A post bore's way through its slot: the walls that it may meet, and how squarely it meets them."""
 
     index: int
@@ -60,8 +59,7 @@ class Way:
         return enters - wide / self.square[0], leaves + wide / self.square[1]
 
 
-@dataclass(frozen=True, slots=True)
-class Reaches:
+class Reaches(Struct, frozen=True):
     """How far the full diameter comes through the rail."""
 
     way: Way
@@ -70,8 +68,7 @@ class Reaches:
         return built.rod(self.way.index).length - self.way.span(built)[0]
 
 
-@dataclass(frozen=True, slots=True)
-class EndToWall:
+class EndToWall(Struct, frozen=True):
     """Air between the post's end and the inner wall, on the axis and on both flanks."""
 
     way: Way
@@ -82,8 +79,7 @@ class EndToWall:
         return leaves - self.way.seat(built) - self.length
 
 
-@dataclass(frozen=True, slots=True)
-class PointToWall:
+class PointToWall(Struct, frozen=True):
     """Air between the drill's point and the inner wall."""
 
     way: Way
@@ -93,8 +89,7 @@ class PointToWall:
         return self.way.span(built)[1] - built.rod(self.way.index).length - self.point
 
 
-@dataclass(frozen=True, slots=True)
-class InBore:
+class InBore(Struct, frozen=True):
     """Room beyond the post's end where the bore goes on into the inner wall: to its bottom, or to the wall."""
 
     way: Way
@@ -105,8 +100,7 @@ class InBore:
         return bottom - self.way.seat(built) - self.length
 
 
-@dataclass(frozen=True, slots=True)
-class StringHole:
+class StringHole(Struct, frozen=True):
     """Room between the string hole and the nearer wall."""
 
     way: Way
@@ -118,8 +112,7 @@ class StringHole:
         return np.minimum(at - enters, leaves - at)
 
 
-@dataclass(frozen=True, slots=True)
-class SlotEnds:
+class SlotEnds(Struct, frozen=True):
     """Room between the post at its string hole and the slot's ends, to the tip and to the nut."""
 
     way: Way
@@ -140,8 +133,7 @@ class SlotEnds:
         return best - self.half
 
 
-@dataclass(frozen=True, slots=True)
-class Shallow:
+class Shallow(Struct, frozen=True):
     """Room below the post in a blind slot."""
 
     index: int

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.accuracy.sources import Source, half_width
 from geometry.accuracy.targets import Aim
@@ -15,8 +16,7 @@ ROUGHEST = 3.0
 """Nor is anybody told that more than three times rougher will do."""
 
 
-@dataclass(frozen=True, slots=True)
-class Need:
+class Need(Struct, frozen=True):
     """Hold `source` to +-`wanted` instead of +-`now` (both in `unit`) at the features `where`; elsewhere as now."""
 
     source: Source
@@ -26,8 +26,7 @@ class Need:
     where: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Requirements:
+class Requirements(Struct, frozen=True):
     """The answer.
 
     `wanted` is the chance asked for, `now` the chance with the present accuracy.

@@ -7,11 +7,11 @@ template was cut from.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import combinations
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.accuracy.built import Built, Model
@@ -23,8 +23,7 @@ from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class _Strip:
+class _Strip(Struct, frozen=True):
     """Wood between two walls of one template, stretched by its paper across the strip (unit `n`)."""
 
     nominal: float
@@ -45,8 +44,7 @@ class _Strip:
         return wood
 
 
-@dataclass(frozen=True, slots=True)
-class _ToNut:
+class _ToNut(Struct, frozen=True):
     """Wood between a slot and the nut line, which is marked on the wood."""
 
     nominal: float

@@ -7,7 +7,8 @@ measure, because it does not jump from trial to trial.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.engine import linear
@@ -19,8 +20,7 @@ from geometry.layout import Headstock
 _SAMPLE_SEED = 1
 
 
-@dataclass(frozen=True, slots=True)
-class Propagated:
+class Propagated(Struct, frozen=True):
     """One clearance by first order, mm; kind, between, of, needed and spoils as in Clearance.
 
     `spoiled` and `short` are the chances of a normal spread about the nominal value.

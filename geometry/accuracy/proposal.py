@@ -10,9 +10,9 @@ before it is given.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials
@@ -47,8 +47,7 @@ _SLIP = 0.05
 Key = tuple[str, tuple[str, ...], tuple[str, ...], float]
 
 
-@dataclass(frozen=True, slots=True)
-class Outlook:
+class Outlook(Struct, frozen=True):
     """What a simulation says: the chance of the aim, the worst single chance, and between which features that is."""
 
     chance: float
@@ -56,8 +55,7 @@ class Outlook:
     between: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Proposal:
+class Proposal(Struct, frozen=True):
     """A changed layout and what it gains.
 
     `moves` are the plan shifts (mm) of the tuners that move; empty, with the

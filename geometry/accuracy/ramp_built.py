@@ -10,9 +10,8 @@ steeper. It keeps its direction: the template is not turned.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.accuracy.built import Built
@@ -23,8 +22,7 @@ _LEAST = 0.01
 """mm: no trial leaves a ramp with less length, width or depth"""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class FiledRamp:
+class FiledRamp(Struct, frozen=True, eq=False):
     """One ramp in n trials; as geometry.solids.ramps.RampCut, with arrays (n,) in mm for what strays.
 
     `start` is the middle of the line where it leaves the face, `slope` the depth gained for each mm along the axis.

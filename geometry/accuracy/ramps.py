@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.accuracy.built import Built, Model, RampErrors
@@ -31,8 +31,7 @@ from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2, Vec3
 
 
-@dataclass(frozen=True, slots=True)
-class _FromRamp:
+class _FromRamp(Struct, frozen=True):
     """Drillings of one hole to a ramp: of each whether it is open at the face, and the nominal way apart in the ramp's frame."""
 
     ramp: str
@@ -44,8 +43,7 @@ class _FromRamp:
                                   for i, open_, way in self.parts])
 
 
-@dataclass(frozen=True, slots=True)
-class _Beside:
+class _Beside(Struct, frozen=True):
     """Wood between a ramp and the outline: corners of the ramp to chords, corners of the outline to the ramp's sides."""
 
     ramp: str
@@ -61,8 +59,7 @@ class _Beside:
         return np.minimum.reduce(found) + built.row(self.follow)
 
 
-@dataclass(frozen=True, slots=True)
-class _Before:
+class _Before(Struct, frozen=True):
     """Flat face between the nut line, which is marked on the wood, and a ramp."""
 
     ramp: str

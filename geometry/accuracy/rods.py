@@ -6,9 +6,8 @@ trials of one pair quick; the formulas are those of geometry.solids.distance.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance_certified import TOUCHING, certified
@@ -20,8 +19,7 @@ AGREE = 2e-4
 """mm between the proven bounds at which a distance counts as found here; the lower one is used."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Rod:
+class Rod(Struct, frozen=True, eq=False):
     """One cylinder in n trials: `start` and unit `axis` as x, y, z arrays (n,), `length` (n,) and `radius` in mm."""
 
     start: tuple[Array, Array, Array]

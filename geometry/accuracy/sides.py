@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.chords import Chords, Strip, stretch, strip_gap
@@ -37,8 +38,7 @@ _FAR = 12.0
 """Standard deviations beyond which a mouth cannot be mistaken for a wall beside the bore"""
 
 
-@dataclass(frozen=True, slots=True)
-class _Cover:
+class _Cover(Struct, frozen=True):
     """Wood between a drilling and the face (level 0) or the back (level = thickness)."""
 
     index: int
@@ -52,8 +52,7 @@ class _Cover:
         return (np.minimum(first, last) if self.face else self.thickness - np.maximum(first, last)) - flank
 
 
-@dataclass(frozen=True, slots=True)
-class _ToWall:
+class _ToWall(Struct, frozen=True):
     """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline.
 
     `across` is the wall of a slot that the drilling's axis runs into: where it comes out again, no corner of either
@@ -96,8 +95,7 @@ class _ToWall:
         return gap
 
 
-@dataclass(frozen=True, slots=True)
-class _UnderSlot:
+class _UnderSlot(Struct, frozen=True):
     """A drilling below the floor of a blind slot, measured from points of the floor's rim."""
 
     index: int

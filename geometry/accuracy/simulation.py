@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials, bench_of
 from geometry.accuracy.engine import Spread, spread_of
@@ -24,8 +24,7 @@ _FIRST_LOOK = 0.15
 """Part of the work that the first look at the draws takes, for the progress"""
 
 
-@dataclass(frozen=True, slots=True)
-class Clearance:
+class Clearance(Struct, frozen=True):
     """One clearance over all trials, mm.
 
     `kind`, `between`, `where` and `needed` read as in geometry.checks.Snag; `of`
@@ -56,8 +55,7 @@ class Clearance:
         return self.shares[0] if self.shares else None
 
 
-@dataclass(frozen=True, slots=True)
-class Simulation:
+class Simulation(Struct, frozen=True):
     """What became of all trials.
 
     `sound` is the chance that the whole headstock comes out with no clearance

@@ -8,9 +8,8 @@ From a blind slot there is a way below the floor too, and ways aslant.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.chords import Strip
 from geometry.accuracy.rods import Array
@@ -20,8 +19,7 @@ _TURNS = 17
 """Ways aslant that are tried from straight aside to straight down"""
 
 
-@dataclass(frozen=True, slots=True)
-class StraightOut:
+class StraightOut(Struct, frozen=True):
     """A straight slot as its template has it: the middles of its round ends and half of its width, mm."""
 
     nut_end: Vec2

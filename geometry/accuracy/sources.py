@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from typing import Literal
 
 import numpy as np
+from msgspec import Struct, field
 
 from geometry.layout import Accuracy
 from geometry.saying import say
@@ -50,16 +50,14 @@ def deviation(accuracy: Accuracy, source: Source) -> float:
     return size / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Error:
+class Error(Struct, frozen=True):
     """One independent normal error: its source, and the feature (or paper, or template) that it belongs to."""
 
     source: Source
     where: str
 
 
-@dataclass(slots=True)
-class ErrorList:
+class ErrorList(Struct):
     """All errors of a layout in a fixed order; each is a row of the matrix of draws."""
 
     errors: list[Error] = field(default_factory=list)
@@ -76,8 +74,7 @@ class ErrorList:
         return np.array([size[error.source] for error in self.errors])
 
 
-@dataclass(frozen=True, slots=True)
-class Share:
+class Share(Struct, frozen=True):
     """A part (0 to 1) of a clearance's variance: from which source, and at which feature."""
 
     source: Source

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.accuracy.built import Built
 from geometry.accuracy.ramp_built import ramp_of
@@ -15,8 +15,7 @@ Only = frozenset[str] | None
 """Features whose clearances are asked for; None for all."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Spec:
+class Spec(Struct, frozen=True, eq=False):
     """One clearance. `kind`, `between`, `where` and `needed` read as in geometry.checks.Snag.
 
     `of` names the holes concerned. `spoils` is False where less than nothing
@@ -40,8 +39,7 @@ _ENDLESS = 1e6
 """mm: farther than any headstock is large"""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Reach:
+class Reach(Struct, frozen=True, eq=False):
     """How far anything strays at most in the trials at hand, mm: what pruning is derived from.
 
     `rods` (r,): no point of a built drilling is farther from its place than this.

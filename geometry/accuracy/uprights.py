@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.chords import Chords, inside
@@ -21,8 +21,7 @@ from geometry.checks.words import is_small, sort_of
 from geometry.vectors import Vec2, Vec3
 
 
-@dataclass(frozen=True, slots=True)
-class _ToSlot:
+class _ToSlot(Struct, frozen=True):
     """Drillings of one hole to one slot: the least of them, at the nearer end of a leaning axis."""
 
     parts: tuple[tuple[int, Chords], ...]
@@ -45,8 +44,7 @@ class _ToSlot:
         return round_the_corner + np.minimum(np.maximum(aside, above), 0.0)
 
 
-@dataclass(frozen=True, slots=True)
-class _ToOutline:
+class _ToOutline(Struct, frozen=True):
     """Drillings of one hole to the outline. A pin may stand in the waste: it keeps clear on its own side."""
 
     parts: tuple[tuple[int, Chords], ...]
@@ -64,8 +62,7 @@ class _ToOutline:
         return np.minimum.reduce(found)
 
 
-@dataclass(frozen=True, slots=True)
-class _Under:
+class _Under(Struct, frozen=True):
     """Wood between the bottom of a blind drilling (with its point, mm) and the other face."""
 
     index: int

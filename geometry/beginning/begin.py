@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace as replaced
 
 from msgspec.structs import replace
 
@@ -267,5 +266,5 @@ def mended(numbers: Numbers) -> tuple[Numbers, Headstock, tuple[str, ...]]:
             return numbers, begin(numbers), tuple(said)
         except Refused as refused:
             said.append(str(refused))
-            numbers = replaced(numbers, **{refused.field: refused.value})
+            numbers = replace(numbers, **{refused.field: refused.value})
     raise GeometryError(said[-1])

@@ -14,7 +14,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.beginning.needs import LEAD, SLOT_BEFORE, SLOT_INNER, SLOT_OUTER, THROUGH_SIDE, SideNeeds
 from geometry.layout import Nut, String
@@ -38,8 +39,7 @@ _OPENS = 3.0
 _PATTERN = {pattern.id: pattern for pattern in PATTERNS}
 
 
-@dataclass(frozen=True, slots=True)
-class Lane:
+class Lane(Struct, frozen=True):
     """Half widths of the edge where its run begins and ends, how far in from it the inner wall stands at the nut end and
     at the tip end of the slot, and how far before its first bore the slot's nut end has its middle."""
 
@@ -60,8 +60,7 @@ class Lane:
         return max(self.inner_nut, self.inner_tip)
 
 
-@dataclass(frozen=True, slots=True)
-class Strung:
+class Strung(Struct, frozen=True):
     """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), and the level and offset in from the edge of its post."""
 
     at: float

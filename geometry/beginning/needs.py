@@ -6,7 +6,7 @@ begins with; the tests hold them to the checker, over the whole range.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.beginning.numbers import Mount, Numbers, Refused
 from geometry.layout.blank import Side
@@ -38,8 +38,7 @@ LEAD = 13.5
 """From the ends of the straight run of an edge to the first and the last tuner, so that plates lie flat."""
 
 
-@dataclass(frozen=True, slots=True)
-class SideNeeds:
+class SideNeeds(Struct, frozen=True):
     """One side of the head: its tuners and the room that they take."""
 
     side: Side

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
@@ -33,8 +34,7 @@ class Refused(GeometryError):
         self.value = value
 
 
-@dataclass(frozen=True, slots=True)
-class Numbers:
+class Numbers(Struct, frozen=True):
     """What a maker knows before anything is drawn (mm).
 
     `bass` and `treble` count the tuners of each side, `pitch` is from one

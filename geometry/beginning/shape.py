@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.beginning.lanes import Lane, lane, strung
@@ -38,8 +39,7 @@ POST = 3.0
 """A string runs beside its post, not through it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shape:
+class Shape(Struct, frozen=True):
     """The outline and where the rows of tuners begin."""
 
     loop: Loop
@@ -90,8 +90,7 @@ def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, string
                  {side: (made.edge.p0, made.edge.p1) for side, made in sides.items()}, lanes)
 
 
-@dataclass(frozen=True, slots=True)
-class _Edge:
+class _Edge(Struct, frozen=True):
     """Flare and run of one edge, from the nut to the crown."""
 
     s0: Cubic

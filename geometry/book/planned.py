@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.layout import Book, Piece, Rates, Task
 from geometry.saying import say
@@ -47,8 +48,7 @@ def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:
     return found | {CHANGING: changes.minutes(rates) / plain if plain else rates.factor}
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One operation: planned minutes at given rates, minutes of each piece (None: nothing written down)."""
 
     task: Task
@@ -85,8 +85,7 @@ def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None 
                       spent.get(task.operation, {}).get("real"), current) for task, current in rows)
 
 
-@dataclass(frozen=True, slots=True)
-class Sum:
+class Sum(Struct, frozen=True):
     """Minutes of one piece: all that was planned and is still in the running order, all that was spent, and the plan of
     the operations that were timed (what the time spent is fairly held against)."""
 

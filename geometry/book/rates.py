@@ -17,8 +17,8 @@ way. W and w are common practice, no source. A rate never leaves 1/10 to 10.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.book.planned import CHANGING
@@ -34,8 +34,7 @@ MOST_MINUTES = 6000.0
 """What a rate may be at most."""
 
 
-@dataclass(frozen=True, slots=True)
-class Learned:
+class Learned(Struct, frozen=True):
     """What was found about one rate: minutes planned and spent, and the factor for the next estimate."""
 
     rate: str
@@ -44,8 +43,7 @@ class Learned:
     factor: float
 
 
-@dataclass(frozen=True, slots=True)
-class Correction:
+class Correction(Struct, frozen=True):
     """Factors for the next estimate; `overall` is that of rates that were never timed."""
 
     overall: float

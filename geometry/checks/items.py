@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
@@ -27,8 +27,7 @@ _RANKS = {"screw": 1, "pin": 1, "locating": 2}
 _WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Item:
+class Item(Struct, frozen=True, eq=False):
     """One feature with drillings, in the frame of the head (mm)."""
 
     id: str

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.checks.words import SORTS, first
 from geometry.saying import say
 from geometry.terms import term
 
 
-@dataclass(frozen=True, slots=True)
-class Kind:
+class Kind(Struct, frozen=True):
     """What a kind of snag is called, and what it means."""
 
     title: str

@@ -9,10 +9,11 @@ that remembers gives the same result as one that does not.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from itertools import chain, compress
 from operator import is_not
 from typing import Any, Generic, TypeVar
+
+from msgspec import Struct
 
 from geometry.solids.nearby import Boxes, Rows, boxes_near_each_other, boxes_near_some, with_boxes
 
@@ -33,8 +34,7 @@ class _Rounds(Generic[_Kept]):
         return self.now.get(key) or self.before.get(key)
 
 
-@dataclass(eq=False, slots=True)
-class _Each:
+class _Each(Struct, eq=False):
     """What a function gave for each of some items beside the same other arguments; the tuples are made when asked for."""
 
     items: Sequence[Any]
@@ -68,8 +68,7 @@ class _Each:
         return _Each(items, self.others, results, flat)
 
 
-@dataclass(eq=False)
-class Pairs:
+class Pairs(Struct, eq=False):
     """What was found for pairs of some items, by their places: `found` holds what is not empty, `new` what is yet to be told."""
 
     items: Sequence[Any]

@@ -5,29 +5,26 @@ Which move cures a snag is sought and tried in geometry.cures; here is only what
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Shift:
+class Shift(Struct, frozen=True):
     """A tuner through the face, a hole, a pin or a slot moved in plan (mm). A member of a row leaves it."""
 
     of: str
     by: Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Slide:
+class Slide(Struct, frozen=True):
     """A side tuner slid along its edge, mm towards the tip (negative: to the nut). A member of a row leaves it."""
 
     of: str
     by: float
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(Struct, frozen=True):
     """One end of a straight slot moved along the slot: `by` mm longer (negative: shorter)."""
 
     of: str
@@ -36,8 +33,7 @@ class Stretch:
     by: float
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(Struct, frozen=True):
     """One number of the layout given another value (mm): the path to its field, as edits name fields."""
 
     path: tuple[str | int, ...]

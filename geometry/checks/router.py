@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import lru_cache
+
+from msgspec.structs import replace
 
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import shapely
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.checks.drills import Drills
@@ -19,8 +18,7 @@ from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.walls import Wall
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Opening:
+class Opening(Struct, frozen=True, eq=False):
     """A slot and its wall; through where it is cut as deep as the wood is thick."""
 
     id: str
@@ -38,8 +36,7 @@ class Opening:
         return self.slot.shape.width if isinstance(self.slot.shape, StraightSlot) else None
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Scene:
+class Scene(Struct, frozen=True, eq=False):
     """What every check starts from. `broken` lists (feature, sentence) for shapes that make no sense."""
 
     layout: Headstock

@@ -7,7 +7,8 @@ axis and on both flanks of the post, because its walls may run askew to the bore
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.checks.drills import Drills
@@ -27,8 +28,7 @@ _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(Struct, frozen=True):
     """Where a level line runs inside a slot, mm from the seat."""
 
     enters: float

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.checks.moves import Move
 from geometry.checks.said import read
@@ -24,8 +25,7 @@ FACE, BACK = "face", "back"
 """Names that stand in `Snag.between` for what is no feature with an id of its own."""
 
 
-@dataclass(frozen=True, slots=True)
-class Snag:
+class Snag(Struct, frozen=True):
     """Something the checker found.
 
     `kind` is a key of KINDS. `between` holds the ids of the features concerned
@@ -78,8 +78,7 @@ class Snag:
         return 0.0 if self.measured is None or self.needed is None else abs(self.needed - self.measured)
 
 
-@dataclass(frozen=True, slots=True)
-class Counts:
+class Counts(Struct, frozen=True):
     """What has to be drilled. `holes` counts an axis once and leaves locating pins out; `drilling` counts each trip."""
 
     holes: int
@@ -88,8 +87,7 @@ class Counts:
     pins: int
 
 
-@dataclass(frozen=True, slots=True)
-class CheckResult:
+class CheckResult(Struct, frozen=True):
     """All snags, worst first in a stable order, and every hole of the layout."""
 
     snags: tuple[Snag, ...]

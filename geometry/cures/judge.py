@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.checks import Snag
 from geometry.checks.snags import NOTE, SPOILS, TIGHT
@@ -14,8 +15,7 @@ _SAME = 1e-4
 Key = tuple[str, tuple[str, ...]]
 
 
-@dataclass(frozen=True, slots=True)
-class Verdict:
+class Verdict(Struct, frozen=True):
     """`gone`: the snag is; `lacks`: what is left of it, in its unit; `worse`: snags that are new or have grown.
 
     `mild`: all of those are new and no more than tight.

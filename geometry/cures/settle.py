@@ -5,7 +5,8 @@ from __future__ import annotations
 import heapq
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from geometry.checks import CheckResult, LiveCheck, Snag
 from geometry.checks.moves import Change, Move

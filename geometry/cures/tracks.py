@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.checks import Snag
@@ -31,8 +32,7 @@ _BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
 _WIDER_KINDS = ("string-hole", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
 
 
-@dataclass(frozen=True, slots=True)
-class Track:
+class Track(Struct, frozen=True):
     """`make(amount)` is the move by an amount in mm above 0; `dear` weighs a mm of it against a mm of others."""
 
     make: Callable[[float], Move]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves.bearable import bearable
@@ -13,8 +14,7 @@ from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Arc:
+class Arc(Struct, frozen=True):
     """Arc about `centre` with `radius` (mm), from angle `a0` through `sweep` (rad, counter-clockwise positive).
 
     |sweep| is at most a full turn. The end points are kept beside the angles

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves.bearable import bearable
@@ -33,8 +33,7 @@ _GAUSS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Cubic:
+class Cubic(Struct, frozen=True):
     """Bezier curve from p0 to p1 with handles c0 and c1 (mm)."""
 
     p0: Vec2

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """Straight from p0 to p1 (mm). The parameter t runs 0..1 evenly by length."""
 
     p0: Vec2

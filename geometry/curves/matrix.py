@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Matrix:
+class Matrix(Struct, frozen=True):
     """x' = a x + c y + e, y' = b x + d y + f (the order SVG uses)."""
 
     a: float = 1.0

@@ -11,9 +11,10 @@ pieces cross (`unknot`). What comes out is measured against the line.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
 
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves.arc import Arc
@@ -71,8 +72,7 @@ def offset_line(path: Path, by: float, keep_level: float | None = None) -> Path:
     return made
 
 
-@dataclass
-class _Run:
+class _Run(Struct):
     """Offset pieces that go on smoothly, and what lies before them on the line."""
 
     pieces: Chain

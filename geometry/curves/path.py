@@ -5,10 +5,10 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves.arc import Arc
@@ -23,8 +23,7 @@ from geometry.vectors import Vec2
 Segment = Line | Arc | Cubic
 
 
-@dataclass(frozen=True, slots=True)
-class Nearest:
+class Nearest(Struct, frozen=True):
     """The point of a path nearest to a query point."""
 
     point: Vec2
@@ -45,8 +44,7 @@ def _meet(end: Vec2, start: Vec2) -> None:
                                 x=end[0], y=end[1], distance=distance))
 
 
-@dataclass(frozen=True)
-class Path:
+class Path(Struct, frozen=True, dict=True):
     """Segments end to end (mm). `closed` says that the last one ends where the first begins."""
 
     segments: tuple[Segment, ...]

@@ -10,9 +10,9 @@ there, and whoever asked must say so.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
 import shapely
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves.line import Line

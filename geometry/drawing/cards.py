@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
@@ -27,8 +28,7 @@ WORDS = 12.0
 Box = tuple[float, float, float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
+class Picture(Struct, frozen=True):
     """A drawing in mm of the layout and what of it is shown."""
 
     drawing: Drawing

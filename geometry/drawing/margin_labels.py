@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.drawing.marks import Label, Mark, Stroke
@@ -16,8 +17,7 @@ LINE = 1.6
 """Distance of lines within a label in capital heights."""
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
+class Named(Struct, frozen=True):
     """Something to name: the point it is at (mm), how far from there the leader stops, its lines of words."""
 
     at: Vec2

@@ -7,8 +7,9 @@ how a style looks: colours on the screen, layers in DXF, line weights on paper.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.curves import Path
 from geometry.vectors import Vec2
@@ -23,8 +24,7 @@ STYLES = (
 """Every style a mark may have."""
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Struct, frozen=True):
     """A line along a path."""
 
     path: Path
@@ -32,8 +32,7 @@ class Stroke:
     owner: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Area:
+class Area(Struct, frozen=True):
     """A filled area with openings, outlined too."""
 
     outer: Path
@@ -42,8 +41,7 @@ class Area:
     openings: tuple[Path, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Disc:
+class Disc(Struct, frozen=True):
     """A true circle. `hidden` says that it lies on the far side of what is looked at: dashed, never pricked."""
 
     centre: Vec2
@@ -53,8 +51,7 @@ class Disc:
     hidden: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Cross:
+class Cross(Struct, frozen=True):
     """Two hairlines that mark a point: half arms of `arm` mm, turned by `angle` rad."""
 
     centre: Vec2
@@ -64,8 +61,7 @@ class Cross:
     angle: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(Struct, frozen=True):
     """Text of `height` mm (capital height), turned by `angle` rad about its anchor."""
 
     text: str

@@ -7,8 +7,8 @@ the corners that dent in: what a round follower does along a template.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from msgspec import Struct
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
@@ -23,8 +23,7 @@ AGREE = 0.01
 """How near (mm) an exact offset must lie to the polygon offset to be believed."""
 
 
-@dataclass(frozen=True, slots=True)
-class Offset:
+class Offset(Struct, frozen=True):
     """Closed paths of the result, largest first: none when nothing is left, several when it falls apart."""
 
     paths: tuple[Path, ...]

@@ -8,7 +8,7 @@ it is still to come.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
@@ -29,8 +29,7 @@ ABOVE = 10.0
 """Shank shown above the base, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Scene:
+class _Scene(Struct, frozen=True):
     """One pass at its place: sizes in mm, heights above the surface that is up."""
 
     plan: RoutPlan

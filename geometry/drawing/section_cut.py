@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
@@ -24,8 +24,7 @@ Span = tuple[float, float]
 """From and to along the section line, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class SectionLine:
+class SectionLine(Struct, frozen=True):
     """A line in plan: distances are measured from `origin` (mm) along the unit `direction`."""
 
     origin: Vec2

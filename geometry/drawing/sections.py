@@ -7,7 +7,7 @@ the back y = -thickness. Millimetres.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
@@ -31,8 +31,7 @@ BEYOND = 12.0
 """Wood shown past the last thing that matters, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Scene:
+class _Scene(Struct, frozen=True):
     """The cut to be drawn: its line, where it stops, and what lies along it."""
 
     layout: Headstock

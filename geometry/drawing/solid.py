@@ -6,10 +6,10 @@ Everything is in mm in the frame of the head: +x treble, +y tip, +z into the woo
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves import Path
@@ -30,8 +30,7 @@ SPOT = 32
 """Chords round a spot-faced seat."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Ring:
+class Ring(Struct, frozen=True, eq=False):
     """An upright wall round the outline (`inward` False) or round an opening (`inward` True).
 
     `points` (n, 2) go round counter-clockwise, the first not repeated; the wall
@@ -48,8 +47,7 @@ class Ring:
     inward: bool
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Round:
+class Round(Struct, frozen=True, eq=False):
     """A cylinder: a bore, a post or a string's stretch. `start`, `end` (3,) in mm."""
 
     owner: str
@@ -59,8 +57,7 @@ class Round:
     radius: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Solid:
+class Solid(Struct, frozen=True, eq=False):
     """What there is to be seen of a layout in space."""
 
     outline: Ring | None

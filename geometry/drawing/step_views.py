@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.drawing.marks import Drawing
 from geometry.drawing.opened_out import blank_box
@@ -17,8 +18,7 @@ from geometry.sequence.state import WoodState, state_of
 from geometry.units import LengthUnit
 
 
-@dataclass(frozen=True, slots=True)
-class StepViews:
+class StepViews(Struct, frozen=True):
     """`plan` is the opened-out view, or the back while that is up; `box` (mm) is the same for all steps of a layout."""
 
     state: WoodState

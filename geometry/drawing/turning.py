@@ -7,10 +7,10 @@ is seen squarely, tip up, as in the opened-out view.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry.drawing.solid import Ring, Round, Solid
 from geometry.vectors import Vec2, Vec3
@@ -25,8 +25,7 @@ LIGHT = np.array([-0.55, 0.45, -0.70])
 _CIRCLE = np.linspace(0.0, 2 * math.pi, ROUND, endpoint=False)
 
 
-@dataclass(frozen=True, slots=True)
-class View:
+class View(Struct, frozen=True):
     """Where one looks from: the head turned about its own length by `yaw`, then its tip towards the eye by `tilt` (rad)."""
 
     yaw: float = 0.0
@@ -48,8 +47,7 @@ BASS_EDGE = View(-math.pi / 2, 0.0)
 TIP = View(math.pi, -math.pi / 2)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Patch:
+class Patch(Struct, frozen=True, eq=False):
     """Something to paint: points (n, 2) in the picture, closed unless it is a line.
 
     `tone` runs from 0 (in the light) to 1 (in shade). `openings` are rings left free.

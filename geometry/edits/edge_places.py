@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
@@ -21,8 +21,7 @@ SAMPLES = 24
 """Places looked at on each segment before the exact one is closed in on."""
 
 
-@dataclass(frozen=True, slots=True)
-class EdgePoint:
+class EdgePoint(Struct, frozen=True):
     """The point of an edge nearest to a query point."""
 
     side: Side

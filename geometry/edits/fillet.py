@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves import Arc, Segment
@@ -22,8 +23,7 @@ GONE = 1e-7
 """A piece of an edge shorter than this many mm is used up by the rounding."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rounding:
+class Rounding(Struct, frozen=True):
     """Where the arc leaves the first edge (parameter s) and meets the second (parameter t)."""
 
     s: float

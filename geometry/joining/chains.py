@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves import Line, Path, Segment
@@ -15,16 +16,14 @@ SAME = 1e-6
 """Ends this near (mm) are one node; anything wider is a gap and gets a bridge."""
 
 
-@dataclass(frozen=True)
-class Chain:
+class Chain(Struct, frozen=True):
     """A path and the numbers of the input paths that it was made from."""
 
     path: Path
     sources: tuple[int, ...]
 
 
-@dataclass(frozen=True)
-class Gap:
+class Gap(Struct, frozen=True):
     """A place (mm) where two loose ends are `size` mm apart."""
 
     place: Vec2

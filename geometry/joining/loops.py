@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 import numpy as np
 import shapely
+from msgspec import Struct, field
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
@@ -28,8 +28,7 @@ MOST_LOOSE = 2000
 """Loose ends up to which their gaps are measured."""
 
 
-@dataclass(frozen=True)
-class Joined:
+class Joined(Struct, frozen=True):
     """What became of the paths of a drawing (mm)."""
 
     loops: tuple[Chain, ...] = ()
@@ -53,8 +52,7 @@ class Joined:
     """tangles whose border is made of chords"""
 
 
-@dataclass
-class _Work:
+class _Work(Struct):
     loops: list[Chain] = field(default_factory=list)
     open: list[Chain] = field(default_factory=list)
     bridged: list[Gap] = field(default_factory=list)

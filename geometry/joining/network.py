@@ -7,10 +7,10 @@ something are found on their chords, then put back together as exact curves.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -32,8 +32,7 @@ MOST_CHORDS = 300_000
 """Chords of lines that touch or cross beyond which what they enclose is not worked out: it would take more than a second."""
 
 
-@dataclass(frozen=True)
-class Enclosed:
+class Enclosed(Struct, frozen=True):
     """The borders of what a tangle encloses."""
 
     rings: tuple[Path, ...]

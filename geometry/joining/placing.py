@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
@@ -28,8 +28,7 @@ SHORTEST_NUT = 15.0
 """Straight edges shorter than this (mm) are no nut edge (common practice, no source)."""
 
 
-@dataclass(frozen=True)
-class Placing:
+class Placing(Struct, frozen=True):
     """A proposal: how to lay the outline, and on what grounds."""
 
     matrix: Matrix
@@ -40,8 +39,7 @@ class Placing:
     """length in mm of the edge taken for the nut line; None when there is no such edge"""
 
 
-@dataclass(frozen=True)
-class _Edge:
+class _Edge(Struct, frozen=True):
     """A straight run of the outline, travelled counter-clockwise, so that the wood lies to its left."""
 
     start: Vec2

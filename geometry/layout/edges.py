@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from functools import cached_property
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
@@ -15,8 +17,7 @@ from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class Seat:
+class Seat(Struct, frozen=True):
     """A point of an edge."""
 
     point: Vec2
@@ -30,14 +31,16 @@ class Seat:
     """1/mm, positive where the edge bellies out (convex wood)"""
 
 
-@dataclass(frozen=True)
-class Edge:
+class Edge(Struct, frozen=True, dict=True):
     """One side of the outline from the nut line to its farthest point along +y."""
 
     side: Side
     path: Path
-    _found: dict[float, Seat] = field(default_factory=dict, compare=False, repr=False)
-    """Seats already looked up: a layout asks for the same dozen at every step of a drag."""
+
+    @cached_property
+    def _found(self) -> dict[float, Seat]:
+        """Seats already looked up: a layout asks for the same dozen at every step of a drag."""
+        return {}
 
     @property
     def length(self) -> float:

@@ -9,8 +9,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import combinations
+
+from msgspec import Struct
 
 from geometry.layout import Headstock
 from geometry.measured.readings import Off, apart, centre_distance, drillings
@@ -19,8 +20,7 @@ from geometry.solids import Drilling
 SCREW_PLAY = 0.3
 
 
-@dataclass(frozen=True, slots=True)
-class Joined:
+class Joined(Struct, frozen=True):
     """Two holes of one tuner: their distance as built against the plan, and the play between (mm)."""
 
     of: str

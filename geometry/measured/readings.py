@@ -16,7 +16,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Piece, Reading
@@ -27,8 +28,7 @@ FARTHEST = 5.0
 """mm or degrees: a reading that is off by more is taken for a slip of the pen or the wrong hole."""
 
 
-@dataclass(frozen=True, slots=True)
-class Off:
+class Off(Struct, frozen=True):
     """One reading, what the plan says in the same terms, and how much larger the reading is."""
 
     reading: Reading

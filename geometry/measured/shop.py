@@ -14,9 +14,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.layout import Accuracy, Headstock, Reading
@@ -30,8 +30,7 @@ ENOUGH = 4
 """Degrees of freedom from which on a source is taken over into the layout: with fewer the interval is wider than 1 to 6."""
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """One source: how many readings and degrees of freedom, mean and standard deviation (mm; tilt: degrees), and its interval."""
 
     field: Field

@@ -20,9 +20,9 @@ any textbook of regression, from memory.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.measured.chances import f_above
 from geometry.vectors import Vec2
@@ -32,8 +32,7 @@ LEAST_FREEDOM = 4
 LEAST_STRETCH = 5e-4
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """One reading of a place: planned middle of the hole (mm), along which axis (0: x, 1: y), and mm off."""
 
     at: Vec2
@@ -41,8 +40,7 @@ class Place:
     off: float
 
 
-@dataclass(frozen=True, slots=True)
-class Fit:
+class Fit(Struct, frozen=True):
     """Shift (mm), rotation (rad), stretch as ratios (0 when it is not taken for real), what is left over (mm), degrees of freedom.
 
     `chance` is that of the F test; None when there are too few readings to ask.

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout import GuideBush, RouterBit
@@ -26,8 +27,7 @@ Judge = Callable[[float, float], Reached]
 """(cutter, offset) in mm -> what it reaches in plan"""
 
 
-@dataclass(frozen=True, slots=True)
-class Alone:
+class Alone(Struct, frozen=True):
     """A follower, what it reaches in plan, and the passes that do the whole job."""
 
     follower: Follower

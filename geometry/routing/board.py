@@ -6,10 +6,10 @@ Distances on the flattened outlines, within 0.005 mm.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
@@ -28,8 +28,7 @@ Kind = Literal["closed opening", "opening in pieces", "openings meet", "thin web
                "base cannot stand", "base overhangs"]
 
 
-@dataclass(frozen=True, slots=True)
-class BoardNote:
+class BoardNote(Struct, frozen=True):
     """Something about the template itself."""
 
     kind: Kind
@@ -42,8 +41,7 @@ class BoardNote:
     words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Board:
+class Board(Struct, frozen=True):
     """The compensated template in plan (mm), in the layout's coordinates."""
 
     outside: BaseGeometry

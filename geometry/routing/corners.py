@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan

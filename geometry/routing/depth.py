@@ -13,7 +13,8 @@ either in hard wood with cutters under 8 mm. Pass depths: common practice, no so
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.layout import Router, RouterBit
 from geometry.routing.follower import Follower
@@ -36,8 +37,7 @@ OVERLAP = 1.0
 """How far the cuts from both sides pass each other, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(Struct, frozen=True):
     """What has to be routed (mm)."""
 
     of: str
@@ -66,8 +66,7 @@ class Job:
         return self.depth >= self.thickness - TOUCH
 
 
-@dataclass(frozen=True, slots=True)
-class Reach:
+class Reach(Struct, frozen=True):
     """Depths of wood (mm) that a follower can rout to from one side, and how much at a pass."""
 
     least: float

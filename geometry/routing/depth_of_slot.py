@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from geometry.layout import Headstock, Slot
 from geometry.routing.alone import passes_of

@@ -8,9 +8,9 @@ by polygon offsets of the wall flattened to FLAT mm.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -28,8 +28,7 @@ _SPECK = 1e-4
 _GRID = 24
 
 
-@dataclass(frozen=True, slots=True)
-class Left:
+class Left(Struct, frozen=True):
     """Wood that a round cutter leaves in a slot's corners."""
 
     area: float

@@ -8,8 +8,7 @@ shrunk by o. o may be negative.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.polygons import grown, polygon
@@ -22,8 +21,7 @@ from geometry.routing.words import mm, with_bush
 from geometry.saying import say
 
 
-@dataclass(frozen=True, slots=True)
-class Follower:
+class Follower(Struct, frozen=True):
     """The chosen bit and what guides it (mm)."""
 
     bit: RouterBit

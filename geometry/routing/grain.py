@@ -12,9 +12,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.curves import Path, Segment
 from geometry.errors import GeometryError
@@ -37,8 +38,7 @@ SHORT = 0.5
 _LOOKS = 24
 
 
-@dataclass(frozen=True)
-class GrainRisk:
+class GrainRisk(Struct, frozen=True):
     """A stretch of the outline to go carefully over."""
 
     start: float

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.routing.depth import Reach, contact
 from geometry.routing.follower import Follower
@@ -19,8 +20,7 @@ Side = Literal["face", "back"]
 Rubs = Literal["template", "template below", "wall already cut"]
 
 
-@dataclass(frozen=True, slots=True)
-class Pass:
+class Pass(Struct, frozen=True):
     """One trip round the slot or the outline (mm, measured from the side that is up)."""
 
     side: Side

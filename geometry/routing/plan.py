@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
+
+from msgspec import Struct
 
 from geometry.routing.depth import LIGHT, Job
 from geometry.routing.passes import Pass
@@ -18,8 +19,7 @@ MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
 
 
-@dataclass(frozen=True)
-class RoutPlan:
+class RoutPlan(Struct, frozen=True, dict=True):
     """One way to rout a slot or the outline."""
 
     job: Job
@@ -138,8 +138,7 @@ class RoutPlan:
         return tuple(found)
 
 
-@dataclass(frozen=True, slots=True)
-class Verdict:
+class Verdict(Struct, frozen=True):
     """What one bit of the rack can do for one slot or the outline, alone."""
 
     bit: str
@@ -149,8 +148,7 @@ class Verdict:
     """why not, one sentence; "" with a plan"""
 
 
-@dataclass(frozen=True, slots=True)
-class SlotPlan:
+class SlotPlan(Struct, frozen=True):
     """The answer for a slot or the outline."""
 
     job: Job

@@ -9,10 +9,10 @@ following it again rounds every corner of wood that points at the cutter.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
@@ -39,8 +39,7 @@ LADDER = (26.0, 13.0, 6.5, 3.0)
 """Sizes in mm that are tried first: what a wide cutter does not leave, no slimmer one leaves either."""
 
 
-@dataclass(frozen=True, slots=True)
-class Patch:
+class Patch(Struct, frozen=True):
     """A piece of wood in plan."""
 
     area: Polygon
@@ -52,8 +51,7 @@ class Patch:
     """that deepest point"""
 
 
-@dataclass(frozen=True, slots=True)
-class Reached:
+class Reached(Struct, frozen=True):
     """What a cutter makes of a slot or an outline (deepest patch first)."""
 
     whole: bool

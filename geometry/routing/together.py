@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.curves.polygons import polygon
 from geometry.errors import GeometryError
@@ -13,8 +13,7 @@ from geometry.routing.words import exact
 from geometry.saying import say
 
 
-@dataclass(frozen=True, slots=True)
-class RoutingPlan:
+class RoutingPlan(Struct, frozen=True):
     """Plans for every slot and the outline that go together."""
 
     slots: tuple[SlotPlan, ...]

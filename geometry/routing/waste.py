@@ -8,12 +8,12 @@ bits run on their rim and may overlap. Common practice, no source.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves.polygons import polygon, widest_circle
@@ -42,8 +42,7 @@ DRAWN = 0.1
 """Taken off the diameter in drawn slots, mm, where the middle line is found by points."""
 
 
-@dataclass(frozen=True, slots=True)
-class Waste:
+class Waste(Struct, frozen=True):
     """Holes that take the waste out of a slot (mm)."""
 
     slot: str

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from functools import partial
 
+from msgspec import Struct
 from msgspec.structs import replace as changed
 
 from geometry.layout import GuideBush, Headstock, RouterBit
@@ -23,8 +23,7 @@ CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.525, 9.5, 8.0, 6.35
 """Common cutter diameters, mm (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Change:
+class _Change(Struct, frozen=True):
     """One property changed: how much in proportion, and the sentence."""
 
     cost: float
@@ -67,7 +66,7 @@ def _least(tools, job: Job, judge: Judge, ways) -> _Change | None:
                 continue
             done = alone(new_bit, bush, new_job, judge)
             if isinstance(done, Alone):
-                best = replace(change, words=change.told(_in(done)))
+                best = changed(change, words=change.told(_in(done)))
     return best
 
 
@@ -148,14 +147,14 @@ def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Itera
     for thick in sorted(t for t in wanted if t > 0 and t != job.template):
         yield (_Change(abs(thick - job.template) / job.template,
                        partial(_thickness_would, mm(thick), _in_bush(bit.id, bush))),
-               bit, replace(job, template=thick))
+               bit, changed(job, template=thick))
 
 
 def _width_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """A slot just wide enough for a bit as it is."""
     if job.width and bit.cutter > job.width:
         yield (_Change(bit.cutter / job.width - 1, partial(_width_would, mm(bit.cutter), _in_bush(bit.id, bush))),
-               bit, replace(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
+               bit, changed(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
 
 
 def _new_bit(job: Job, judge: Judge) -> str | None:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.layout import Headstock
 from geometry.sequence.operation import Operation
@@ -13,8 +14,7 @@ Grade = Literal["impossible", "unsafe", "unwise"]
 """impossible: it cannot be done any more; unsafe: it spoils wood or endangers the maker; unwise: harder to do well."""
 
 
-@dataclass(frozen=True, slots=True)
-class Before:
+class Before(Struct, frozen=True):
     """`first` comes before `then`."""
 
     first: str

@@ -11,7 +11,8 @@ must be walked to.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.sequence.task import Held, Task
 
@@ -19,8 +20,7 @@ Point = tuple[int, int, int]
 """(bit, table, side) as numbers, -1 where the set-up does not care."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Left:
+class _Left(Struct, frozen=True):
     """Everything that does not depend on what is held: values left, and each machine's points and trees."""
 
     machines: int

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.sequence.changes import count_changes, runs
 from geometry.sequence.operation import Operation
 from geometry.sequence.rates import Changes, Hours, Rates, hours
 
 
-@dataclass(frozen=True, slots=True)
-class Counts:
+class Counts(Struct, frozen=True):
     """Of a running order; waste holes in slots are counted apart from the holes of the layout."""
 
     operations: int

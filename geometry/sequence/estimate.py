@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.layout import Rates
 from geometry.sequence.changes import demands
@@ -11,8 +12,7 @@ from geometry.sequence.operation import Operation
 from geometry.sequence.rates import minutes
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(Struct, frozen=True):
     """Minutes for one operation: the work, and the set-up changes that it asks for where it stands in the order."""
 
     work: float

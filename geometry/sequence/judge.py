@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.saying import say
 from geometry.sequence.before import Before, Grade
 from geometry.sequence.operation import Operation
 
 
-@dataclass(frozen=True, slots=True)
-class Problem:
+class Problem(Struct, frozen=True):
     """One operation that comes out wrong, and why."""
 
     op: str

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -30,8 +31,7 @@ BASE = 100.0
 """Length of the base over which a tilt is set by blocks, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """The drill press table: its tilt (rad) and how far the axis stands from the fence (mm).
 
     A positive tilt raises the tip end. `fence` is None for work that lies flat. `base` is the length in mm
@@ -58,8 +58,7 @@ class Table:
 LEVEL = Table()
 
 
-@dataclass(frozen=True, slots=True)
-class Setup:
+class Setup(Struct, frozen=True):
     """What must be in place before the cut: two operations with equal set-ups follow each other without a change.
 
     None means that the operation does not care: a bench job leaves the piece as it lies.
@@ -78,8 +77,7 @@ class Setup:
         return ", ".join(part for part in (term(self.machine), self.bit, table, side) if part)
 
 
-@dataclass(frozen=True, slots=True)
-class WasteHoles:
+class WasteHoles(Struct, frozen=True):
     """A row of holes that clears a slot before the router (mm)."""
 
     centres: tuple[Vec2, ...]
@@ -87,16 +85,14 @@ class WasteHoles:
     depth: float
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """What a cutter takes off in a slot or along the outline: from `start` to `end` below the face, mm."""
 
     start: float
     end: float
 
 
-@dataclass(frozen=True, slots=True)
-class Operation:
+class Operation(Struct, frozen=True):
     """One line of the running order."""
 
     id: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from graphlib import CycleError, TopologicalSorter
+
+from msgspec import Struct
 
 from geometry.saying import say
 from geometry.sequence.before import Before
@@ -18,8 +19,7 @@ EFFORT = 1_000_000
 """How far the proof may go (geometry.sequence.search): a few seconds on a plain machine."""
 
 
-@dataclass(frozen=True, slots=True)
-class Order:
+class Order(Struct, frozen=True):
     """A running order.
 
     `bound` is a number of changes that no legal order can undercut; `proven`

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import shapely
+from msgspec import Struct
 from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
@@ -21,8 +20,7 @@ LEAST_PIN = 3.0
 """Pins thinner than this bend, mm (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class LaterHole:
+class LaterHole(Struct, frozen=True):
     """A through bore that may serve as pin hole first: same centre, same diameter (mm)."""
 
     at: Vec2

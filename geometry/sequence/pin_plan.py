@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
@@ -15,8 +15,7 @@ from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import OUTLINE, Routing, routings
 from geometry.units import LengthUnit, format_length
 
-@dataclass(frozen=True, slots=True)
-class PinPlan:
+class PinPlan(Struct, frozen=True):
     """A proposal; `free` are the centres of all legal pins of that size, in the waste and in wood that stays."""
 
     pins: tuple[Pin, Pin]

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import combinations
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -23,15 +23,13 @@ GRID = 0.5
 """Proposed places are moved to even numbers of this where the wood allows, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoPins:
+class NoPins(Struct, frozen=True):
     """Why there is no legal pair."""
 
     reason: str
 
 
-@dataclass(frozen=True, slots=True)
-class _Spot:
+class _Spot(Struct, frozen=True):
     at: Vec2
     diameter: float
     rank: int

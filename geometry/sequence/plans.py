@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan, Waste, plan_routing
@@ -13,8 +14,7 @@ OUTLINE = "outline"
 """Under this name the plan of the outline is kept."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trip:
+class Trip(Struct, frozen=True):
     """One pass of the router; depths from the side that is up, mm."""
 
     side: Literal["face", "back"]
@@ -28,8 +28,7 @@ class Trip:
     """only what a wider cutter has left in the corners is taken"""
 
 
-@dataclass(frozen=True, slots=True)
-class Routing:
+class Routing(Struct, frozen=True):
     """How a slot or the outline is cut: waste holes first where there are any, then trip after trip."""
 
     trips: tuple[Trip, ...]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.layout import Rates
 from geometry.sequence.operation import Operation
@@ -28,8 +29,7 @@ def minutes(op: Operation, rates: Rates) -> float:
     return fixed[op.kind] * op.amount * rates.factor
 
 
-@dataclass(frozen=True, slots=True)
-class Changes:
+class Changes(Struct, frozen=True):
     """How often something is changed from one operation to the next, the first set-up of all counted in."""
 
     machine: int = 0
@@ -48,8 +48,7 @@ class Changes:
                                + self.table * rates.table_change + self.side * rates.side_change)
 
 
-@dataclass(frozen=True, slots=True)
-class Hours:
+class Hours(Struct, frozen=True):
     """An estimate in hours."""
 
     work: float

@@ -8,7 +8,8 @@ is free in the set-up at hand is done. Costs: see geometry.sequence.task.
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.sequence.bound import Bound
 from geometry.sequence.task import Held, Task
@@ -20,8 +21,7 @@ SOON = 60_000
 """Effort of the proof before the beam is widened."""
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """The set-ups in turn, their cost, and a cost that no order can undercut."""
 
     setups: tuple[int, ...]
@@ -29,8 +29,7 @@ class Found:
     bound: int
 
 
-@dataclass(frozen=True, slots=True)
-class _Node:
+class _Node(Struct, frozen=True):
     done: int
     held: Held
     cost: int

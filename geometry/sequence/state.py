@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import shapely
+from msgspec import Struct
 
 from geometry.layout import Headstock, Side, Slot
 from geometry.checks.words import listed
@@ -24,8 +24,7 @@ from geometry.units import LengthUnit, format_length
 BOTH: tuple[Side, Side] = ("bass", "treble")
 
 
-@dataclass(frozen=True, slots=True)
-class SlotState:
+class SlotState(Struct, frozen=True):
     """How far a slot is."""
 
     slot: str
@@ -47,8 +46,7 @@ class SlotState:
         return self.waste_holes is not None or self.sawn or bool(self.routed)
 
 
-@dataclass(frozen=True, slots=True)
-class WoodState:
+class WoodState(Struct, frozen=True):
     """The piece after some operations."""
 
     done: tuple[str, ...]

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.units import LengthUnit
 
 
-@dataclass(frozen=True, slots=True)
-class Wishes:
+class Wishes(Struct, frozen=True):
     """Defaults are common practice, no source.
 
     `pilots_from_square_edge`: screw pilots of side tuners are drilled through the

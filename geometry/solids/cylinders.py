@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.solids.drilling import Drilling
 from geometry.vectors import Vec3
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Cylinders:
+class Cylinders(Struct, frozen=True, eq=False):
     """n solid cylinders: `start` (n, 3) in mm, unit `axis` (n, 3), `length` (n,) and `radius` (n,) in mm."""
 
     start: np.ndarray

@@ -16,9 +16,8 @@ geometry; hypot of the radial and the axial gap for parallel cylinders.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders, crosses, dots, norms
 from geometry.solids.distance_certified import TOUCHING, certified
@@ -29,8 +28,7 @@ _SQUARE = 1e-9
 """Sine of an angle below which two directions count as parallel, or cosine below which they are square."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Gaps:
+class Gaps(Struct, frozen=True, eq=False):
     """The gap of each pair.
 
     `distance` (n,) in mm, negative by the depth of overlap: the least shift

@@ -10,9 +10,8 @@ too long the direction itself is refined.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders, dots, norms
 from geometry.solids.distance_direction import sharpest
@@ -24,8 +23,7 @@ TOUCHING = 1e-9
 """mm: nearer than this the solids count as sharing wood."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Found:
+class Found(Struct, frozen=True, eq=False):
     """`distance` (n,) in mm: the proven lower bound, 0 where the solids meet; `on_a`, `on_b` (n, 3) nearest points."""
 
     distance: np.ndarray

@@ -11,9 +11,8 @@ distance_proof, which goes over all directions until none can be better.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders, crosses, dots, norms, square_to
 from geometry.solids.distance_proof import Pairs, proved
@@ -71,8 +70,7 @@ def _chosen(which: np.ndarray, yes: Cylinders, no: Cylinders) -> Cylinders:
                      np.where(which, yes.length, no.length), np.where(which, yes.radius, no.radius))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Local:
+class _Local(Struct, frozen=True, eq=False):
     """Pairs in frames of their own: e along the first axis, f in the plane of both, m square to both."""
 
     pairs: Pairs

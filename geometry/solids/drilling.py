@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.layout.blank import Side
@@ -20,8 +21,7 @@ OPERATIONS = {"post": "post bore", "counterbore": "counterbore", "clearance": "c
 """What each kind of bore is called at the drill press."""
 
 
-@dataclass(frozen=True, slots=True)
-class Drilling:
+class Drilling(Struct, frozen=True):
     """One trip of a drill into the wood, a flat-ended cylinder in the finished piece (mm).
 
     `start` lies on the finished surface (for a side bore: on the seat plane),
@@ -62,8 +62,7 @@ class Drilling:
         return abs(self.direction[2]) > 0.5
 
 
-@dataclass(frozen=True, slots=True)
-class Hole:
+class Hole(Struct, frozen=True):
     """Drillings on one axis that make one hole, widest first."""
 
     id: str

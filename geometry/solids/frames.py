@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.layout.blank import Side
@@ -13,8 +14,7 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Row, Tuner
 from geometry.vectors import Vec2, Vec3
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Struct, frozen=True):
     """Origin (mm) and unit axes u, v, w of a tuner in space; see geometry.layout.hardware.Bore.
 
     Face mount: the origin lies on the face, w = (0, 0, 1).

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 import numpy as np
 
@@ -13,8 +14,7 @@ from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class RampCut:
+class RampCut(Struct, frozen=True):
     """A ramp in the frame of the head (mm). `start` is the middle of the line where it leaves the face."""
 
     start: Vec2
@@ -71,8 +71,7 @@ class RampCut:
         return Path((Line(a, b), Line(b, c), Line(c, d), Line(d, a)), closed=True)
 
 
-@dataclass(frozen=True, slots=True)
-class NutEnd:
+class NutEnd(Struct, frozen=True):
     """Where a slot ends towards the nut: its outermost point on the slot's own axis (mm)."""
 
     at: Vec2

@@ -8,9 +8,9 @@ y = P_y + lambda n_y; the table tilts by atan2(n_y, n_x), mirrored on the bass s
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import shapely
+from msgspec import Struct
 from shapely.geometry import LineString
 
 from geometry.curves.polygons import polygon
@@ -22,8 +22,7 @@ from geometry.solids.frames import Frame, frame
 from geometry.vectors import Vec3
 
 
-@dataclass(frozen=True, slots=True)
-class Crossing:
+class Crossing(Struct, frozen=True):
     """Where an axis runs through a slot: from the rail side to the inner wall, mm from the seat."""
 
     slot: str
@@ -31,8 +30,7 @@ class Crossing:
     leaves: float
 
 
-@dataclass(frozen=True, slots=True)
-class SideBore:
+class SideBore(Struct, frozen=True):
     """What the maker sets for one side tuner (mm, rad)."""
 
     tuner: str

@@ -7,11 +7,11 @@ on the exact curve, so no clearance is overstated by flattening.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
@@ -25,8 +25,7 @@ from geometry.vectors import Vec2
 _MOST_RAYS = 512
 
 
-@dataclass(frozen=True, slots=True)
-class Foot:
+class Foot(Struct, frozen=True):
     """The point of a wall nearest to a query point."""
 
     point: Vec2
@@ -38,8 +37,7 @@ class Foot:
     t: float
 
 
-@dataclass(frozen=True, eq=False)
-class Wall:
+class Wall(Struct, frozen=True, eq=False, dict=True):
     """A path in plan, open or closed (mm)."""
 
     path: Path

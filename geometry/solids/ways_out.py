@@ -14,10 +14,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
@@ -41,8 +41,7 @@ def fine_wall(wall: Wall) -> Wall:
     return Wall(wall.path, SAGITTA)
 
 
-@dataclass(frozen=True, slots=True)
-class WayOut:
+class WayOut(Struct, frozen=True):
     """`depth` in mm: the least shift that parts the two, below zero where they are apart; `way`: its unit direction."""
 
     depth: float

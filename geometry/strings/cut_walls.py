@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
@@ -24,8 +24,7 @@ ACROSS = math.sqrt(0.5)
 """Sine of the angle between a string and a wall above which the wall is an end for it, not a side."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class CutUp:
+class CutUp(Struct, frozen=True, eq=False):
     """A wall in pieces, with the middle and the direction of each: the same for every string."""
 
     pieces: Pieces
@@ -58,8 +57,7 @@ def of_rounding(end: NutEnd, p: Vec2, tangent: Vec2) -> bool:
     return v.dot(v.sub(p, end.at), end.axis) <= end.room + 1e-6 and abs(v.cross(tangent, end.axis)) > _ROUND
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sides:
+class Sides(Struct, frozen=True, eq=False):
     """What the pieces of a wall are to one string, by their numbers. What ends the slot before the string's post is nothing to it."""
 
     ends: np.ndarray

@@ -12,10 +12,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.layout.slots import Slot, slot_path
@@ -26,8 +26,7 @@ from geometry.strings.near_curve import FACE, Ask, Plane, any_within, at_least
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
-@dataclass(frozen=True, slots=True)
-class Clearance:
+class Clearance(Struct, frozen=True):
     """Air between a string's skin and wood (mm), negative by the depth of a cut, and where."""
 
     air: float

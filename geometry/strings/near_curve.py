@@ -10,10 +10,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.curves import Arc, Line, Segment
 from geometry.vectors import Vec3
@@ -30,8 +30,7 @@ Plane = tuple[float, float, float]
 FACE: Plane = (0.0, 0.0, 0.0)
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(Struct, frozen=True):
     """A part of a curve, from t0 to t1 of one segment."""
 
     segment: Segment

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
@@ -25,8 +26,7 @@ _NEVER = 1e6
 _MOST_STEPS = 200_000
 
 
-@dataclass(frozen=True, slots=True)
-class Pairing:
+class Pairing(Struct, frozen=True):
     """An assignment: the run of each string in the order of the strings, and how it compares (rad)."""
 
     runs: tuple[Run, ...]

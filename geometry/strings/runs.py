@@ -10,7 +10,8 @@ square to the axis for a post through the side.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.layout.hardware import Post
@@ -22,8 +23,7 @@ from geometry.strings.nut import nut_places
 from geometry.vectors import Vec2, Vec3
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Struct, frozen=True):
     """The middle of one string from the nut to its post (mm, rad)."""
 
     string: str

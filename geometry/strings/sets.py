@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.units import MM_PER_INCH
 
@@ -10,8 +10,7 @@ CORE = 0.4
 """Core of a wound string in its diameters (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class StringSet:
+class StringSet(Struct, frozen=True):
     """Diameters in thousandths of an inch from the bass side on, negative for wound, with their notes."""
 
     gauges: tuple[int, ...]

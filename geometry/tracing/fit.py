@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry.curves import Path, Segment
 from geometry.curves.polygons import crosses_itself
@@ -27,8 +28,7 @@ MOST_POINTS = 60
 """Points that a piece is held to while it is sought; what is stated in the end is measured on all."""
 
 
-@dataclass(frozen=True, slots=True)
-class Fitted:
+class Fitted(Struct, frozen=True):
     """A smooth closed path, and how far it and the traced line stray from one another anywhere (mm, both ways)."""
 
     path: Path

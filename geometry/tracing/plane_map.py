@@ -9,17 +9,16 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True, slots=True)
-class PlaneMap:
+class PlaneMap(Struct, frozen=True):
     """x' = (a x + b y + c) / (g x + h y + i), y' = (d x + e y + f) / (g x + h y + i): nine numbers, row by row."""
 
     rows: tuple[float, float, float, float, float, float, float, float, float] = (1, 0, 0, 0, 1, 0, 0, 0, 1)

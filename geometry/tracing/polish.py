@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 TURNS = (0.05, 0.02, 0.008)
 """Steps in rad by which the direction at a knot is tried out."""
@@ -14,8 +15,7 @@ SHIFTS = (0.4, 0.16, 0.06)
 """Steps of its place square to the line, as parts of the tolerance."""
 
 
-@dataclass(frozen=True, slots=True)
-class Knot:
+class Knot(Struct, frozen=True):
     """Where two pieces meet."""
 
     index: int

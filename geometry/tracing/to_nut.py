@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from geometry.curves import Arc, Line, Path
 from geometry.vectors import Vec2

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 import shapely
+from msgspec import Struct
 
 from app.formats.drawing_in.bounds import hold_to_length
 from app.formats.drawing_in.haul import Haul, Strand, listed
@@ -27,8 +27,7 @@ FAR_AWAY = 1e5
 Box = tuple[float, float, float, float]
 
 
-@dataclass(frozen=True)
-class _Closed:
+class _Closed(Struct, frozen=True):
     """Loops and open chains with their layers, and what the joining had to say."""
 
     loops: list[tuple[Path, str]]

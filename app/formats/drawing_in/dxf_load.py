@@ -5,11 +5,11 @@ from __future__ import annotations
 import io
 import logging
 import re
-from dataclasses import dataclass, field
 
 from ezdxf import recover
 from ezdxf.document import Drawing
 from ezdxf.lldxf.tagger import binary_tags_loader
+from msgspec import Struct, field
 
 from app.formats.drawing_in.dxf_mend import binary_header_number, header_number, mended
 from app.formats.drawing_in.sniff import as_text
@@ -19,8 +19,7 @@ from geometry.saying import count, say
 logging.getLogger("ezdxf").setLevel(logging.CRITICAL)
 
 
-@dataclass
-class Loaded:
+class Loaded(Struct):
     """A document and what its header says in the file itself, not what the library assumes."""
 
     document: Drawing

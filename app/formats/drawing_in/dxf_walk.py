@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from ezdxf.document import Drawing
 from ezdxf.entities import DXFEntity, Insert
 from ezdxf.math import Matrix44, Vec3
+from msgspec import Struct
 
 from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
 from app.formats.drawing_in.bounds import MOST_COPIES
@@ -32,8 +32,7 @@ _WORDS = {
 }
 
 
-@dataclass
-class _Place:
+class _Place(Struct):
     """Where a walk stands: the map to the drawing, the layer of the insert, and the blocks it is inside."""
 
     to_world: Matrix44

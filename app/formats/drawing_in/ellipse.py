@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from geometry.curves import Arc, Line, Matrix, Segment
 from geometry.vectors import Vec2
 
 
-@dataclass(frozen=True)
-class EllipticArc:
+class EllipticArc(Struct, frozen=True):
     """The image under `matrix` of an arc of the unit circle from angle a0 through `sweep` (rad)."""
 
     matrix: Matrix

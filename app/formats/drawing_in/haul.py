@@ -6,7 +6,9 @@ import math
 import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
@@ -17,8 +19,7 @@ FARTHEST = 1e9
 """Coordinates beyond this are rubbish, whatever the unit."""
 
 
-@dataclass(frozen=True)
-class Strand:
+class Strand(Struct, frozen=True):
     """One shape of the drawing in the drawing's own units, y up."""
 
     path: Path
@@ -27,8 +28,7 @@ class Strand:
     """drawn as a filled area: it may be closed when nothing joins it"""
 
 
-@dataclass
-class Haul:
+class Haul(Struct):
     """Strands, and everything that the maker should know about what was left behind."""
 
     strands: list[Strand] = field(default_factory=list)

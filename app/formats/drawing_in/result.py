@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from geometry.curves import Path
 from geometry.joining import Gap
 
 
-@dataclass(frozen=True)
-class Loop:
+class Loop(Struct, frozen=True):
     """A closed border in mm, counter-clockwise."""
 
     path: Path
@@ -19,8 +18,7 @@ class Loop:
     """the drawing's own name for where it was found; may be empty"""
 
 
-@dataclass(frozen=True)
-class DrawingRead:
+class DrawingRead(Struct, frozen=True):
     """A drawing in mm, y up, at the place where it was drawn."""
 
     loops: tuple[Loop, ...]

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.drawing_in.bounds import MOST_COPIES
 from app.formats.drawing_in.ellipse import EllipticArc
@@ -42,8 +44,7 @@ def read_svg(data: bytes) -> tuple[Haul, Unit | None]:
     return walk.finished(), about.unit
 
 
-@dataclass(frozen=True)
-class _Place:
+class _Place(Struct, frozen=True):
     """Everything that an element inherits."""
 
     matrix: Matrix

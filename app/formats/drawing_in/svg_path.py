@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, field
 
 from fontTools.svgLib.path import parse_path
+from msgspec import Struct, field
 
 from app.formats.drawing_in.ellipse import EllipticArc, elliptic_arc
 from app.formats.errors import FormatError
@@ -20,8 +20,7 @@ MOST_PATH_TEXT = 2_000_000
 """Characters of one path; more would take too long to read."""
 
 
-@dataclass
-class Subpath:
+class Subpath(Struct):
     """Pieces end to end in user units, y down."""
 
     pieces: list[Piece] = field(default_factory=list)

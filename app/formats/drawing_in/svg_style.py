@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.formats.drawing_in.svg_tree import Node
 
@@ -14,8 +15,7 @@ PROPERTIES = frozenset({"display", "visibility", "fill", "stroke", "stroke-width
 _COMPOUND = re.compile(r"(?P<tag>[\w-]+|\*)?(?P<rest>(?:[.#][\w-]+)*)$")
 
 
-@dataclass(frozen=True)
-class _Part:
+class _Part(Struct, frozen=True):
     """One compound selector: tag or None, classes, id or None, and whether its parent must match the part before."""
 
     tag: str | None
@@ -29,8 +29,7 @@ class _Part:
                 and self.classes <= set((node.get("class") or "").split()))
 
 
-@dataclass(frozen=True)
-class _Rule:
+class _Rule(Struct, frozen=True):
     parts: tuple[_Part, ...]
     weight: tuple[int, int, int, int]
     """(ids, classes, tags, order): later and more specific rules win"""

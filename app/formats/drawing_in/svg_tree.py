@@ -9,8 +9,9 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from dataclasses import dataclass, field
 from xml.parsers import expat
+
+from msgspec import Struct, field
 
 from app.formats.drawing_in.sniff import as_text
 from app.formats.errors import FormatError
@@ -27,8 +28,7 @@ _KEPT = frozenset({"svg", "g", "a", "switch", "use", "symbol", "defs", "style",
 _WORDS = {"text": "texts", "image": "pictures", "foreignObject": "foreign contents"}
 
 
-@dataclass
-class Node:
+class Node(Struct):
     """One element: its local name, attributes by local name (`ns:name` when foreign), children, parent."""
 
     tag: str
@@ -44,8 +44,7 @@ class Node:
         return value.strip() if value is not None else None
 
 
-@dataclass
-class Tree:
+class Tree(Struct):
     """The root and what hangs off it."""
 
     root: Node

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.formats.drawing_in.svg_tree import Node
 from app.formats.drawing_in.units import MM, Unit
@@ -35,8 +36,7 @@ def length(text: str | None, whole: float, default: float = 0.0) -> float:
     return value if math.isfinite(value) else default
 
 
-@dataclass(frozen=True)
-class Viewport:
+class Viewport(Struct, frozen=True):
     """The size in user units to which percentages refer."""
 
     width: float
@@ -77,8 +77,7 @@ def fitted(node: Node, width: float, height: float) -> tuple[Matrix, Viewport]:
     return Matrix(kx, 0.0, 0.0, ky, dx - x * kx, dy - y * ky), Viewport(w, h)
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(Struct, frozen=True):
     """The root of a drawing."""
 
     to_up: Matrix

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
@@ -44,8 +45,7 @@ _TYPICAL = 190.0
 """Longest side in mm of a usual headstock (common practice, no source): breaks ties between guesses."""
 
 
-@dataclass(frozen=True)
-class Unit:
+class Unit(Struct, frozen=True):
     """A unit with where it came from."""
 
     name: str
@@ -86,8 +86,7 @@ def fits(mm: float, window: tuple[float, float]) -> bool:
     return window[0] <= mm <= window[1]
 
 
-@dataclass(frozen=True)
-class UnitQuestion:
+class UnitQuestion(Struct, frozen=True):
     """What to ask the maker about the unit of a drawing."""
 
     text: str

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec import Struct
 from PySide6.QtWidgets import QDialog
 
 from app.formats.picture_in import grey_of
@@ -26,8 +26,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-@dataclass(frozen=True, eq=False)
-class Proposal:
+class Proposal(Struct, frozen=True, eq=False):
     """A smooth outline, how far it strays from the edge in the picture (mm), and the level of grey that parted it."""
 
     path: Path
