@@ -12,8 +12,6 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from msgspec import Struct
-
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
 from app.formats.saving import save_bytes
@@ -100,12 +98,11 @@ def _weight(width: float) -> int:
     return min(valid, key=lambda w: abs(w - width * 100))
 
 
-class _Writer(Struct):
+class _Writer:
     """Turns marks into entities and keeps the box of what it wrote."""
 
-    space: object
-
-    def __post_init__(self) -> None:
+    def __init__(self, space: object) -> None:
+        self.space = space
         self.points: list[Vec2] = []
 
     def add(self, mark: Mark) -> None:

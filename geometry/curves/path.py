@@ -44,7 +44,7 @@ def _meet(end: Vec2, start: Vec2) -> None:
                                 x=end[0], y=end[1], distance=distance))
 
 
-class Path(Struct, frozen=True, dict=True):
+class Path(Struct, frozen=True, dict=True, weakref=True):
     """Segments end to end (mm). `closed` says that the last one ends where the first begins."""
 
     segments: tuple[Segment, ...]

@@ -37,7 +37,7 @@ class Foot(Struct, frozen=True):
     t: float
 
 
-class Wall(Struct, frozen=True, eq=False, dict=True):
+class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
     """A path in plan, open or closed (mm)."""
 
     path: Path

@@ -93,7 +93,7 @@ def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints):
 
 
 def test_a_snag_that_changes_alone_is_painted_alone(bench, paints):
-    from dataclasses import replace
+    from msgspec.structs import replace
     snags = bench.window.document.result.snags
     listed = bench.window.side.snags
     bench.pump()

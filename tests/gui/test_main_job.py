@@ -264,7 +264,7 @@ def test_a_long_sentence_does_not_make_the_window_grow(bench):
 
 
 def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     from app.panels.snag_list import numbers
     snag = bench.window.document.result.snags[0]
@@ -272,7 +272,7 @@ def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):
 
 
 def test_every_snag_card_is_as_high_as_its_words(bench):
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     from PySide6.QtWidgets import QStyleOptionViewItem
 
@@ -292,7 +292,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
 
 
 def test_a_card_whose_words_grow_grows_with_them(bench):
-    from dataclasses import replace
+    from msgspec.structs import replace
     snag = bench.window.document.result.snags[0]
     snags = bench.window.side.snags
     snags.show_snags((replace(snag, advice="Short."),))

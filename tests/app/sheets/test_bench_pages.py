@@ -3,11 +3,11 @@
 import csv
 import io
 import math
-from dataclasses import replace
 from decimal import Decimal
 
 import msgspec
 import pytest
+from msgspec.structs import replace
 
 from app.formats.csv_out import csv_text
 from app.formats.mark_shapes import mark_box

@@ -1,10 +1,10 @@
 """Which error acts where: one error at a time, with the shift worked out by hand."""
 
 import math
-from dataclasses import replace as changed
 
 import numpy as np
 import pytest
+from msgspec.structs import replace as changed
 
 from geometry.accuracy.bench import Bench, bench_of
 from geometry.accuracy.built import Built

@@ -128,8 +128,7 @@ def drilled(meant: Drilling, rod, trial: int) -> Drilling:
     """A drilling as one trial has it."""
     def at(parts) -> tuple[float, float, float]:
         return tuple(float(c[trial]) for c in parts)
-    return Drilling(**{f: getattr(meant, f) for f in meant.__dataclass_fields__}
-                    | {"start": at(rod.start), "direction": at(rod.axis), "depth": float(rod.length[trial])})
+    return replace(meant, start=at(rod.start), direction=at(rod.axis), depth=float(rod.length[trial]))
 
 
 # ---- against the polygon library -------------------------------------------------------------------------------------

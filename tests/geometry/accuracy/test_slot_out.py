@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from app.panels.chance_words import card_words
 from geometry.accuracy.bench import Trials, bench_of
@@ -11,7 +12,6 @@ from geometry.accuracy.spec import Reach
 from geometry.checks import check
 from geometry.layout import Accuracy, Slot, StraightSlot
 from geometry.layout.slots import Ramp
-from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot
 from tests.geometry.accuracy.specimens import WIDE, only, rough, side_head
@@ -46,9 +46,8 @@ def test_a_screw_in_a_slot_is_as_deep_as_the_checks_say(accuracy: Accuracy, x: f
                             depth=None if depth is None else depth + float(built.row(bench.model.template.floors["slot"])[t]))
                 meant = bench.model.recipes[i].drilling
                 top = float(min(rod.start[2][t], rod.at(rod.length)[2][t]))
-                one = Drilling(**{f: getattr(meant, f) for f in meant.__dataclass_fields__} | {
-                    "start": (float(seen.x[t]), float(seen.y[t]), top), "depth": float(seen.length[t]),
-                    "direction": (float(seen.dx[t]), float(seen.dy[t]), 0.0)})
+                one = replace(meant, start=(float(seen.x[t]), float(seen.y[t]), top), depth=float(seen.length[t]),
+                              direction=(float(seen.dx[t]), float(seen.dy[t]), 0.0))
                 true = from_slot(one, wide, Wall(opening.wall.path)).depth
                 if isinstance(spec.measure, _UnderSlot) and (values[t] >= 0 or true <= 0):
                     # A rim is dotted there, and a bore counts as level at its higher end.

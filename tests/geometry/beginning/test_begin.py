@@ -1,12 +1,12 @@
 """A layout from numbers: sound over the whole range, or refused with a number that works."""
 
 import math
-from dataclasses import replace
 from itertools import pairwise
 
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from app.formats import headstock
 from geometry.accuracy import simulate

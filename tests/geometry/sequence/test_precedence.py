@@ -1,9 +1,9 @@
 """Every rule of precedence on a case of its own."""
 
-from dataclasses import replace
 
 import msgspec
 import pytest
+from msgspec.structs import replace
 
 from geometry.edits.hand_cuts import set_flat, set_ramp
 from geometry.layout import EdgePlace, Ear, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
