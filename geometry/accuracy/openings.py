@@ -56,8 +56,7 @@ class _ToNut(Struct, frozen=True):
         return (self.nominal * (1.0 + built.row(self.stretch)) + built.row(self.shift)) - built.row(self.follow)
 
 
-@dataclass(frozen=True, slots=True)
-class _UnderFloor:
+class _UnderFloor(Struct, frozen=True):
     """Wood below the floor of a blind slot, whose depth strays with the router's stop."""
 
     nominal: float
