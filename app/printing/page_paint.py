@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from functools import cache
+from functools import cache, lru_cache
 
 from msgspec import Struct
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -159,7 +159,7 @@ def _words(label: Label, matrix: Matrix) -> QPainterPath:
     return turned.map(path)
 
 
-@cache
+@lru_cache(maxsize=4096)
 def _letter(char: str) -> tuple[QPainterPath, float]:
     """Outline (y down) and advance of a letter on the font's own grid."""
     font = _font()

@@ -9,6 +9,7 @@ from typing import Literal
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.loops import edge_of
 from geometry.edits.moving import plan_point
@@ -245,7 +246,7 @@ def _winds(points, at: Vec2) -> bool:
     return bool((turns & (with_crossing > at[0])).sum() % 2)
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_loop)
 def _edge_indices(loop: Loop) -> tuple[int, ...]:
     nodes = list(loop.nodes)
     return tuple(i for i in range(len(nodes)) if edge_of(nodes, i) is not None)

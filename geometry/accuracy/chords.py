@@ -8,13 +8,14 @@ by how far anything strays. All lengths in mm.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 import numpy as np
 import shapely
 from msgspec import Struct
 
 from geometry.accuracy.rods import Array
+from geometry.by_size import of_wall, remembered_by_size
 from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
@@ -63,7 +64,7 @@ class Chords(Struct, frozen=True, eq=False, dict=True):
                            & (np.minimum(first, last) <= sight + half + 1e-6))
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_wall)
 def _chords(wall: Wall) -> Chords:
     points = wall.points
     long = (points[1:] != points[:-1]).any(axis=1)

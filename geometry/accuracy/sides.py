@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -16,6 +15,7 @@ from geometry.accuracy.rods import Array
 from geometry.accuracy.slot_out import StraightOut
 from geometry.accuracy.sources import deviation
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.by_size import of_wall, remembered_by_size
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
@@ -246,7 +246,7 @@ def _seen(d: Drilling) -> shapely.Geometry:
     return shapely.Polygon([segment.start for segment in corners])
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_wall)
 def _dense(wall: Wall) -> np.ndarray:
     """(n, 2) points of a closed wall, no farther apart than _CHORD."""
     return shapely.get_coordinates(shapely.segmentize(wall.line, _CHORD))[:-1]

@@ -8,12 +8,13 @@ share the axis of another bore. Of two holes only the worst pair of drillings is
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache, partial
+from functools import partial
 from itertools import chain, combinations, compress
 
 import numpy as np
 
 from geometry import vectors as v
+from geometry.by_size import remembered_by_size
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
@@ -82,13 +83,13 @@ _Ranked = tuple[tuple[tuple[int, int], ...], tuple[int, ...]]
 """Pairs of drillings by their places, and the rank of each pair: the higher of its two."""
 
 
-@lru_cache(maxsize=1024)
+@remembered_by_size(1024, lambda one, two: len(one) * len(two))
 def _between(one: tuple[int, ...], two: tuple[int, ...]) -> _Ranked:
     """Every drilling of one feature with every one of another, from their ranks: of one pattern they are the same each time."""
     return (tuple((i, k) for i in range(len(one)) for k in range(len(two))), tuple(max(a, b) for a in one for b in two))
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, lambda ranks, hole_of: len(ranks) ** 2)
 def _within(ranks: tuple[int, ...], hole_of: tuple[int, ...]) -> _Ranked:
     """The drillings of one feature that are not of one hole."""
     found = tuple((i, k) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k])

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import lru_cache
 
 from msgspec.structs import replace
 
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
@@ -85,7 +85,7 @@ def turns_over(opening: Opening, layout: Headstock) -> bool:
     return best is not None and any(one.side == "back" and one.rubs_on != "wall already cut" for one in best.passes)
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> RoutPlan | None:
     """The best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""
     alone = Headstock(name="", blank=blank, outline=_NO_OUTLINE, slots=(slot,), rack=rack, template=template, margins=margins,

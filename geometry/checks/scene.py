@@ -6,6 +6,7 @@ import shapely
 from msgspec import Struct
 from msgspec.structs import replace
 
+from geometry.by_size import of_loop, of_slot
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, Seed, items_of
 from geometry.checks.memo import Memo, together
@@ -86,13 +87,13 @@ def slots_tree(openings: tuple[Opening, ...]) -> shapely.STRtree:
     return shapely.STRtree([opening.wall.area for opening in openings])
 
 
-@remembered_per_thread(32, lambda loop: len(loop.nodes))
+@remembered_per_thread(32, of_loop)
 def outline_wall(loop: Loop) -> Wall:
     """The wall of an outline."""
     return Wall(loop_path(loop).counter_clockwise())
 
 
-@remembered_per_thread(256, lambda slot, _: 0 if isinstance(slot.shape, StraightSlot) else len(slot.shape.loop.nodes))
+@remembered_per_thread(256, of_slot)
 def _opening(slot: Slot, thickness: float) -> Opening | str:
     # What is cut as deep as the wood is thick has no floor for anything to lie on.
     slot = replace(slot, depth=None) if slot.depth is not None and slot.through(thickness) else slot

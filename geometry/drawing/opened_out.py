@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from geometry.by_size import remembered_by_size
+from geometry.by_size import of_same, of_slot, remembered_by_size, remembered_of_each
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_marks import ramp_marks
@@ -54,7 +54,7 @@ def opened_out_groups(layout: Headstock) -> dict[str, Drawing]:
     for tuner in layout.tuners:
         put(tuner.id, tuner_marks(layout, tuner))
     for single in (*layout.holes, *layout.pins):
-        put(single.id, _single(single, layout.blank, Same(layout.outline)))
+        put(single.id, _single(Same(layout.outline), single, layout.blank))
     return groups
 
 
@@ -86,7 +86,7 @@ def _blank(blank: Blank) -> Drawing:
     return tuple(marks)
 
 
-@remembered_by_size(64, lambda outline, slots: len(outline.value.nodes))
+@remembered_by_size(64, of_same)
 def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
     """The head and its outline; `slots` go through and are openings in it."""
     try:
@@ -97,7 +97,7 @@ def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
     return (Area(path, "wood", "outline", openings), Stroke(path, "outline", "outline"))
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def _slot(slot: Slot) -> Drawing:
     wall = _wall(slot)
     return () if wall is None else (*ramp_marks(slot), Area(wall, "slot", slot.id))
@@ -124,8 +124,8 @@ def _nut(nut: Nut) -> Drawing:
     return (Stroke(straight((-nut.width / 2, 0.0), (nut.width / 2, 0.0)), "nut line", "nut"),)
 
 
-@lru_cache(maxsize=128)
-def _single(single: SingleHole | Pin, blank: Blank, outline: Same[Loop]) -> Drawing:
+@remembered_of_each(12, of_same, each=128)
+def _single(outline: Same[Loop], single: SingleHole | Pin, blank: Blank) -> Drawing:
     only = {"pins": (single,)} if isinstance(single, Pin) else {"holes": (single,)}
     alone = Headstock(name="", blank=blank, outline=outline.value, **only)
     return tuple(upright_marks([d for hole in holes(alone) for d in hole.drillings], single.id))

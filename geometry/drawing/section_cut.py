@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 import shapely
 from msgspec import Struct
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
+from geometry.by_size import of_same, of_slot, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.drawing.same import Same
 from geometry.errors import GeometryError
@@ -70,7 +70,7 @@ def wood_area(layout: Headstock) -> Polygon | None:
     return _area(Same(layout.outline))
 
 
-@lru_cache(maxsize=32)
+@remembered_by_size(32, lambda line, area, least: len(area.value.exterior.coords))
 def _inside(line: SectionLine, area: Same[Polygon], least: float) -> tuple[Span, ...]:
     """As line.spans; remembered, because one section asks for the same few several times."""
     ray = LineString([v.along(line.origin, line.direction, -FAR), v.along(line.origin, line.direction, FAR)])
@@ -82,7 +82,7 @@ def _inside(line: SectionLine, area: Same[Polygon], least: float) -> tuple[Span,
     return tuple(sorted(found))
 
 
-@lru_cache(maxsize=128)
+@remembered_by_size(128, of_slot)
 def slot_area(slot: Slot) -> Polygon | None:
     """The inside of a slot, or None while it has none."""
     try:
@@ -91,7 +91,7 @@ def slot_area(slot: Slot) -> Polygon | None:
         return None
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_same)
 def _area(loop: Same[Loop]) -> Polygon | None:
     try:
         return polygon(loop_path(loop.value))

@@ -6,12 +6,12 @@ Everything is in mm in the frame of the head: +x treble, +y tip, +z into the woo
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import of_same, of_slot, remembered_by_size
 from geometry.curves import Path
 from geometry.curves.polygons import parts, polygon
 from geometry.drawing.same import Same
@@ -109,7 +109,7 @@ def solid(layout: Headstock) -> Solid:
     return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats))
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_same)
 def _outline(loop: Same[Loop], thick: float) -> Ring | None:
     try:
         return _ring("outline", loop_path(loop.value), 0.0, thick, False)
@@ -117,7 +117,7 @@ def _outline(loop: Same[Loop], thick: float) -> Ring | None:
         return None
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def _opening(slot, thick: float) -> Ring | None:
     try:
         path = slot_path(slot)
@@ -126,7 +126,7 @@ def _opening(slot, thick: float) -> Ring | None:
     return _ring(slot.id, path, 0.0, slot.floor(thick), True)
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def _slopes(slot: Slot, thick: float) -> tuple[tuple[str, np.ndarray], ...]:
     """The floor of a slot's ramp where the slot has not swallowed it; nothing for a slot without one or without an inside."""
     try:

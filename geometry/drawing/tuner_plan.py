@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
 
 from geometry import vectors as v
+from geometry.by_size import of_same, remembered_of_each
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.same import Same
@@ -30,7 +30,7 @@ def tuner_marks(layout: Headstock, tuner: Tuner) -> Drawing:
     Empty when the outline gives the tuner no place to be: the checks say why.
     """
     row = layout.row(tuner.place.row) if isinstance(tuner.place, RowPlace) else None
-    return _marks(tuner, Same(layout.pattern(tuner.pattern)), row, Same(layout.outline), layout.blank, layout.nut,
+    return _marks(Same(layout.outline), tuner, Same(layout.pattern(tuner.pattern)), row, layout.blank, layout.nut,
                   Same(layout.strings))
 
 
@@ -40,8 +40,8 @@ def folded(blank: Blank, side: Side, y: float, z: float) -> Vec2:
     return (x + z, y) if side == "treble" else (x - z, y)
 
 
-@lru_cache(maxsize=512)
-def _marks(tuner: Tuner, pattern: Same[Pattern], row: Row | None, outline: Same[Loop], blank: Blank, nut: Nut,
+@remembered_of_each(12, of_same, each=512)
+def _marks(outline: Same[Loop], tuner: Tuner, pattern: Same[Pattern], row: Row | None, blank: Blank, nut: Nut,
            strings: Same[tuple[String, ...]]) -> Drawing:
     alone = Headstock(name="", blank=blank, outline=outline.value, patterns=(pattern.value,),
                       rows=() if row is None else (row,), tuners=(tuner,), nut=nut, strings=strings.value)

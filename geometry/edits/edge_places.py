@@ -5,6 +5,7 @@ from __future__ import annotations
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import of_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Side
 from geometry.layout.edges import Edge, edge
@@ -122,6 +123,6 @@ def _along(one: Edge, index: int, t: float) -> float:
     return before + one.path.segments[index].length_to(t)
 
 
-@remembered_per_thread(maxsize=32)
+@remembered_per_thread(32, of_loop)
 def _wall(loop: Loop, side: Side) -> Wall:
     return Wall(edge(loop, side).path)

@@ -7,7 +7,7 @@ from functools import cached_property
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.by_size import remembered_by_size
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Line, Path
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
@@ -74,7 +74,7 @@ class Edge(Struct, frozen=True, dict=True):
 _MOST_SEATS = 512
 
 
-@remembered_by_size(64, lambda loop: len(loop.nodes))
+@remembered_by_size(64, of_loop)
 def edges(loop: Loop) -> tuple[Edge, Edge]:
     """(bass edge, treble edge) of an outline.
 

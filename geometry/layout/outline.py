@@ -6,7 +6,7 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from geometry.by_size import remembered_by_size
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.errors import GeometryError
 from geometry.layout.parts import Part, Point
@@ -33,7 +33,7 @@ class Loop(Part, kw_only=True):
     nodes: Annotated[tuple[Node, ...], Meta(min_length=2, max_length=20000)]
 
 
-@remembered_by_size(256, lambda loop: len(loop.nodes))
+@remembered_by_size(256, of_loop)
 def loop_path(loop: Loop) -> Path:
     """The exact closed path through a loop's nodes, in their order.
 

@@ -12,11 +12,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import Literal
 
 from msgspec import Struct
 
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Path, Segment
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, loop_path
@@ -79,7 +79,7 @@ def routed_edge(layout: Headstock) -> Path:
     return _routed(layout.outline)
 
 
-@lru_cache(maxsize=32)
+@remembered_by_size(32, of_loop)
 def _routed(loop: Loop) -> Path:
     path = loop_path(loop).counter_clockwise()
     bass, treble = edges(loop)

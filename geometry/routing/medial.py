@@ -7,11 +7,11 @@ inside. A slot has no island, so its middle lines form a tree.
 from __future__ import annotations
 
 import heapq
-from functools import lru_cache
 
 import numpy as np
 import shapely
 
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.layout import Slot, slot_path
 from geometry.vectors import Vec2
@@ -23,7 +23,7 @@ MOST = 360
 Branch = tuple[Vec2, ...]
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def middle_lines(slot: Slot, least: float) -> tuple[Branch, ...]:
     """Branches of the middle line where the wall is at least `least` mm away: the longest first, then its side branches.
 

@@ -9,7 +9,6 @@ following it again rounds every corner of wood that points at the cutter.
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 import shapely
 from msgspec import Struct
@@ -17,6 +16,7 @@ from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
+from geometry.by_size import of_loop, of_shape, remembered_by_size
 from geometry.curves.polygons import grown, opened, parts, polygon, widest_circle
 from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
 from geometry.layout.edges import edges
@@ -110,7 +110,7 @@ def routed_area(loop: Loop) -> Polygon:
     return max(shapely.get_parts(shapely.union(polygon(loop_path(loop)), neck)), key=lambda part: part.area)
 
 
-@lru_cache(maxsize=512)
+@remembered_by_size(512, of_shape)
 def _in_slot(shape, cutter: float, offset: float) -> Reached:
     if isinstance(shape, StraightSlot):
         if cutter <= shape.width + TOUCH:
@@ -121,12 +121,12 @@ def _in_slot(shape, cutter: float, offset: float) -> Reached:
     return Reached(whole, left, () if spared else _lost_inside(shape, offset))
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_shape)
 def _area(shape) -> Polygon:
     return polygon(slot_path(Slot(id="slot", shape=shape)))
 
 
-@lru_cache(maxsize=512)
+@remembered_by_size(512, of_shape)
 def _left_inside(shape, cutter: float) -> tuple[bool, tuple[Patch, ...]]:
     """Whether a cutter passes everywhere in a drawn slot, and what it leaves."""
     area = _area(shape)
@@ -142,7 +142,7 @@ def _left_inside(shape, cutter: float) -> tuple[bool, tuple[Patch, ...]]:
     return pieces(area, cutter) == 1, left
 
 
-@lru_cache(maxsize=128)
+@remembered_by_size(128, of_shape)
 def _lost_inside(shape, offset: float) -> tuple[Patch, ...]:
     area = _area(shape)
     kept = grown(grown(area, offset), -offset)
@@ -155,13 +155,13 @@ def _outside(loop: Loop, cutter: float, offset: float) -> Reached:
     return Reached(True, left, lost)
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, lambda pieces_of, border: of_loop(border) if hasattr(border, "nodes") else of_shape(border))
 def _clean(pieces_of, loop: Loop) -> float:
     """The largest size of the ladder that leaves, or costs, nothing; 0 when none does."""
     return next((size for size in LADDER if not pieces_of(loop, size)), 0.0)
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, of_loop)
 def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
     standing = grown(grown(area, cutter / 2), -cutter / 2)
@@ -169,14 +169,14 @@ def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
         grown(standing, -APART).difference(area), standing.boundary, area, level)
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, of_loop)
 def _lost_outside(loop: Loop, offset: float) -> tuple[Patch, ...]:
     area, level = _head(loop)
     kept = opened(area, offset)
     return () if _same(area, kept, level) else _patches(area.difference(grown(kept, APART)), kept, area, level)
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_loop)
 def _head(loop: Loop) -> tuple[Polygon, float]:
     return routed_area(loop), max(one.path.start[1] for one in edges(loop))
 

@@ -8,7 +8,6 @@ bits run on their rim and may overlap. Common practice, no source.
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 from itertools import combinations
 
 import numpy as np
@@ -16,6 +15,7 @@ import shapely
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon, widest_circle
 from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
 from geometry.routing.depth import LIGHT
@@ -251,13 +251,13 @@ def _tips(centres: tuple[Vec2, ...], radius: float) -> list[Vec2]:
     return found
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, of_slot)
 def narrow(slot: Slot) -> float:
     """fit.narrowest, remembered."""
     return narrowest(slot)
 
 
-@lru_cache(maxsize=256)
+@remembered_by_size(256, of_slot)
 def widest(slot: Slot) -> float:
     """Diameter in mm of the largest disc inside a slot, to 0.01 mm; exact for a straight slot."""
     if isinstance(slot.shape, StraightSlot):

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from geometry.by_size import of_loop, of_slot, remembered_by_size
 from geometry.curves.polygons import grown, line, polygon
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pin, Slot, slot_path
@@ -40,7 +40,7 @@ def drilled(d: Drilling) -> BaseGeometry:
     return polygon(oblong(start[:2], d.direction[:2], d.stop, d.radius))
 
 
-@lru_cache(maxsize=64)
+@remembered_by_size(64, of_slot)
 def slot_area(slot: Slot) -> BaseGeometry | None:
     """The inside of a slot; None while it has none: the checks say why."""
     try:
@@ -49,13 +49,13 @@ def slot_area(slot: Slot) -> BaseGeometry | None:
         return None
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_loop)
 def outline_line(outline: Loop) -> BaseGeometry:
     """The outline as a chain of chords."""
     return line(loop_path(outline))
 
 
-@lru_cache(maxsize=16)
+@remembered_by_size(16, of_loop)
 def outline_area(outline: Loop) -> BaseGeometry:
     """The inside of the outline. GeometryError when it has none."""
     return polygon(loop_path(outline))

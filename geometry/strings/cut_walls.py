@@ -10,7 +10,7 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.by_size import remembered_by_size
+from geometry.by_size import of_wall, remembered_by_size
 from geometry.curves import Arc, Line
 from geometry.solids.ramps import NutEnd, RampCut
 from geometry.solids.walls import Wall
@@ -32,7 +32,7 @@ class CutUp(Struct, frozen=True, eq=False):
     tangents: np.ndarray
 
 
-@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
+@remembered_by_size(256, of_wall)
 def cut_up(wall: Wall) -> CutUp:
     """The pieces of a wall: a sixteenth of a half turn of an arc, a sixteenth of a cubic, a line whole."""
     found: list[Stretch] = []
@@ -44,7 +44,7 @@ def cut_up(wall: Wall) -> CutUp:
                  np.array([segment.tangent(t) for segment, t in middles]))
 
 
-@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
+@remembered_by_size(256, of_wall)
 def rounding(wall: Wall, end: NutEnd) -> np.ndarray:
     """Which pieces of a wall belong to the rounding of its nut end, as a mask."""
     wall = cut_up(wall)
@@ -78,7 +78,7 @@ def sides_of(wall: Wall, end: NutEnd, ways: Sequence[Vec2], posts: Sequence[Vec2
     return [Sides(*(mask.nonzero()[0] for mask in masks)) for masks in zip(ends, ends & (across < ACROSS), ~ending, strict=True)]
 
 
-@remembered_by_size(256, lambda wall, *_: len(wall.path.segments))
+@remembered_by_size(256, of_wall)
 def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
     """Of which pieces of a wall both ends lie on a ramp, as a mask."""
     pieces = cut_up(wall).pieces

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 import shapely
 
-from geometry.by_size import FEW, HUGE, remembered_by_size
+from geometry.by_size import FEW, HUGE, remembered_by_size, remembered_of_each
 from geometry.checks import LiveCheck
 from geometry.curves import Path
 from geometry.edits import move_features
@@ -44,6 +44,24 @@ def test_few_huge_things_and_many_ordinary_ones_are_remembered():
     gc.collect()
     assert [sum(one() is not None for one in kept[start::2]) for start in (0, 1)] == [FEW, 50]
     assert shape(things[-1]) is kept[-1]() and shape(things[-2]) is kept[-2]() and len(made) == 100
+
+
+def test_small_results_of_a_huge_thing_stay_and_keep_few_huge_things():
+    made = []
+
+    @remembered_of_each(100, lambda thing: thing.size, each=50)
+    def part(thing, number):
+        made.append(number)
+        return thing.size + number
+
+    things = [Thing(HUGE + 1) for _ in range(20)]
+    kept = [weakref.ref(thing) for thing in things]
+    for thing in things:
+        assert [part(thing, number) for _ in range(2) for number in range(50)] == 2 * [HUGE + 1 + number for number in range(50)]
+    assert len(made) == 20 * 50, "each once, although there are more results than FEW of a huge thing"
+    del thing, things
+    gc.collect()
+    assert sum(one() is not None for one in kept) == FEW
 
 
 def test_dragging_a_node_of_a_huge_outline_keeps_a_few_paths():
