@@ -71,5 +71,7 @@ def opened(area: BaseGeometry, by: float) -> BaseGeometry:
 
 def parts(area: BaseGeometry, least: float = SLIVER_AREA) -> list[Polygon]:
     """The polygons of a result, slivers under `least` mm2 dropped, largest first."""
-    found = [p for p in shapely.get_parts(area) if p.geom_type == "Polygon" and p.area >= least]
-    return sorted(found, key=lambda p: -p.area)
+    found = shapely.get_parts(area)
+    sizes = shapely.area(found)
+    keep = (sizes >= least) & (shapely.get_type_id(found) == shapely.GeometryType.POLYGON)
+    return found[keep][np.argsort(-sizes[keep], kind="stable")].tolist()

@@ -185,8 +185,11 @@ def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> boo
     """Whether no piece between an area and its sweep is worth a word: less wood than a sliver, or every corner reached."""
     if other.geom_type != "Polygon":
         return False
-    if abs(area.area - other.area) < SLIVER_AREA:
+    between = abs(area.area - other.area)
+    if between < SLIVER_AREA:
         return True
+    if between > LEAST_PATCH / 2 * area.exterior.length:
+        return False  # more than such a strip along all of it: asking each corner would find one, and the pieces tell anyway
     ring, points = other.exterior, shapely.get_coordinates(area.exterior)
     shapely.prepare(ring)
     if level is not None:

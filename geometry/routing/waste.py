@@ -152,10 +152,11 @@ def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -
         before_ends = 0.0 if spacing else v.distance(slot.shape.nut_end, slot.shape.tip_end) / 2
         greatest = max(least + before_ends, _cusp(half, radius, spacing))
     else:
-        centres, spacing = _drawn(slot, radius, most, drill.kind != "forstner")
+        wall = Wall(slot_path(slot))
+        centres, spacing = _drawn(slot, wall, radius, most, drill.kind != "forstner")
         if not centres:
             return None
-        least, greatest = _measured(slot, centres, radius)
+        least, greatest = _measured(wall, centres, radius)
     return Waste(slot.id, drill, centres, spacing, stop, through, least, greatest)
 
 
@@ -198,12 +199,11 @@ def _count(length: float, spacing: float, round_up: bool) -> int:
     return math.ceil(length / spacing - 1e-9) if round_up else math.floor(length / spacing + 1e-9)
 
 
-def _drawn(slot: Slot, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float]:
+def _drawn(slot: Slot, wall: Wall, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float]:
     """Holes along the middle line, evenly on its longest branch, then wherever a side branch leaves room."""
     branches = middle_lines(slot, radius + CLEAR)
     if not branches:
         return (), 0.0
-    wall = Wall(slot_path(slot))
     found: list[Vec2] = []
     spacing = 0.0
     for number, branch in enumerate(branches):
@@ -223,10 +223,9 @@ def _drawn(slot: Slot, radius: float, most: float, apart: bool) -> tuple[tuple[V
     return tuple(found), float(spacing)
 
 
-def _measured(slot: Slot, centres: tuple[Vec2, ...], radius: float) -> tuple[float, float]:
+def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> tuple[float, float]:
     """Waste.left_least and left_most of holes in a drawn slot, mm."""
-    wall = Wall(slot_path(slot))
-    points = slot_path(slot).flatten()
+    points = wall.path.flatten()
     steps = np.hypot(*np.diff(points, axis=0).T)
     run = np.concatenate([[0.0], np.cumsum(steps)])
     at = np.linspace(0.0, run[-1], max(200, int(run[-1])))

@@ -1,9 +1,9 @@
 """Bearings on the tip: a template below, or the wall that another bit has cut."""
 
 import math
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from geometry.layout import Router
 from geometry.routing.follower import follower_of
