@@ -167,11 +167,6 @@ class Canvas(QWidget):
         self._scene.grid.visible = visible
         self._repaper()
 
-    @property
-    def grid_step(self) -> float:
-        """Grid spacing in mm."""
-        return self._scene.grid.step_mm
-
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""
         self._scene.theme = theme

@@ -4,7 +4,6 @@ import argparse
 import importlib
 import os
 import sys
-from pathlib import Path
 
 from app.setup import start
 from app.setup.system import display_missing, ensure_window_libraries

@@ -2029,10 +2029,6 @@
         <translation>Die beiden Marken auf die Enden des Sattels ziehen: er kommt auf die Sattellinie, seine Mitte auf die Mittellinie.</translation>
     </message>
     <message>
-        <source>Drag them, or go back to the best order.</source>
-        <translation>Ziehen Sie sie oder gehen Sie zur besten Folge zurück.</translation>
-    </message>
-    <message>
         <source>Drag to turn, roll the wheel to come closer. Arrow keys turn, + and - come closer or step back.</source>
         <translation>Ziehen dreht, das Rad bringt näher. Pfeiltasten drehen, + und - holen heran oder gehen zurück.</translation>
     </message>
@@ -5385,6 +5381,10 @@
         <translation>Mit dem Entwurf gesichert, damit er überall gleich öffnet. Die Pläne werden mit diesem Bestand gemacht.</translation>
     </message>
     <message>
+        <source>Saved: {name}</source>
+        <translation>Gespeichert: {name}</translation>
+    </message>
+    <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
         <translation>Sichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
     </message>
@@ -8141,8 +8141,8 @@
         <translation>Dieses Beispiel wurde nicht geöffnet</translation>
     </message>
     <message>
-        <source>This step is spoiled or unsafe where it stands.</source>
-        <translation>Dieser Schritt ist hier verdorben oder unsicher.</translation>
+        <source>This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.</source>
+        <translation>Dieser Schritt ist hier verdorben oder unsicher. Ziehen Sie ihn an eine andere Stelle oder gehen Sie zur besten Folge zurück.</translation>
     </message>
     <message>
         <source>This would flatten or mirror the line.</source>
@@ -12247,10 +12247,6 @@
         <translation>{holes} für den Abfall, größte Tiefe {deep}</translation>
     </message>
     <message>
-        <source>{holes} holes · {drilling} drilling operations</source>
-        <translation>{holes} Bohrungen · {drilling} Bohrgänge</translation>
-    </message>
-    <message>
         <source>{holes} in {drillings} drillings</source>
         <translation>{holes} in {drillings} Bohrgängen</translation>
     </message>
@@ -12515,6 +12511,14 @@
         <translation>{n} Bohrgang</translation>
     </message>
     <message>
+        <source>{n} drilling operation</source>
+        <translation>{n} Bohrgang</translation>
+    </message>
+    <message>
+        <source>{n} drilling operations</source>
+        <translation>{n} Bohrgänge</translation>
+    </message>
+    <message>
         <source>{n} drillings</source>
         <translation>{n} Bohrgänge</translation>
     </message>
@@ -12651,12 +12655,28 @@
         <translation>{n} Stücke waren doppelt gezeichnet und zählen einmal.</translation>
     </message>
     <message>
+        <source>{n} pin</source>
+        <translation>{n} Stift</translation>
+    </message>
+    <message>
+        <source>{n} pins</source>
+        <translation>{n} Stifte</translation>
+    </message>
+    <message>
         <source>{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.</source>
         <translation>{n} Messwerte weichen so weit ab, dass Schreibfehler näherliegen; unten ausgelassen: {which}.</translation>
     </message>
     <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>
         <translation>{n} Schraubenvorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
+    </message>
+    <message>
+        <source>{n} slot</source>
+        <translation>{n} Schlitz</translation>
+    </message>
+    <message>
+        <source>{n} slots</source>
+        <translation>{n} Schlitze</translation>
     </message>
     <message>
         <source>{n} snag.</source>
@@ -12673,6 +12693,10 @@
     <message>
         <source>{n} spoils the work</source>
         <translation>{n} verdirbt die Arbeit</translation>
+    </message>
+    <message>
+        <source>{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order.</source>
+        <translation>{n} Schritte sind an ihrer Stelle verdorben oder unsicher. Ziehen Sie sie an andere Stellen oder gehen Sie zur besten Folge zurück.</translation>
     </message>
     <message>
         <source>{n} table setting</source>
@@ -12717,6 +12741,14 @@
     <message>
         <source>{n} times</source>
         <translation>{n}-mal</translation>
+    </message>
+    <message>
+        <source>{n} tuner</source>
+        <translation>{n} Mechanik</translation>
+    </message>
+    <message>
+        <source>{n} tuners</source>
+        <translation>{n} Mechaniken</translation>
     </message>
     <message>
         <source>{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is {length:g} mm.</source>
@@ -12887,10 +12919,6 @@
         <translation>{percent} %</translation>
     </message>
     <message>
-        <source>{pins} pins</source>
-        <translation>{pins} Stifte</translation>
-    </message>
-    <message>
         <source>{pin} goes with the waste, and the template no longer finds its place on the slots.</source>
         <translation>{pin} geht mit dem Abfall fort, und die Schablone findet ihren Platz an den Schlitzen nicht mehr.</translation>
     </message>
@@ -12981,14 +13009,6 @@
     <message>
         <source>{spoiling}, {tight} tight, {notes}.</source>
         <translation>{spoiling}, {tight} knapp, {notes}.</translation>
-    </message>
-    <message>
-        <source>{spoils} spoil the work, {tight} tight, {notes} notes</source>
-        <translation>{spoils} verderben die Arbeit, {tight} knapp, {notes} Hinweise</translation>
-    </message>
-    <message>
-        <source>{steps} steps are spoiled or unsafe where they stand.</source>
-        <translation>{steps} Schritte sind an ihrer Stelle verdorben oder unsicher.</translation>
     </message>
     <message>
         <source>{steps} steps · {holes} holes · {set_ups} set-ups · {tilts}
@@ -13119,10 +13139,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title}: {name}, 1 unit = 1 mm</source>
         <translation>{title}: {name}, 1 Einheit = 1 mm</translation>
-    </message>
-    <message>
-        <source>{tuners} tuners, {slots} slots</source>
-        <translation>{tuners} Mechaniken, {slots} Schlitze</translation>
     </message>
     <message>
         <source>{tuner} (card {card})</source>

@@ -112,13 +112,6 @@ class RackView(QWidget):
         self.buttons["back"].setEnabled(can_take_back)
         self._fill()
 
-    def show_entry(self, shelf: str, id: str) -> None:
-        """Bring an entry of a shelf into view."""
-        self._ids[shelf] = id
-        self._shelf = shelf
-        self._tab[shelf].setChecked(True)
-        self._fill()
-
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
         self._unit = unit

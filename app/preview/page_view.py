@@ -72,11 +72,10 @@ class PageView(QGraphicsView):
             return
         self._item = PageItem(page, self._theme.line)
         scene.addItem(self._item)
-        away = max(page.width, page.height) / 3
-        scene.setSceneRect(QRectF(-away, -away, page.width + 2 * away, page.height + 2 * away))
         if self._fitted:
             self.fit()
         else:
+            self._let_move(page)
             self._set_scale(self._scale)
 
     def fit(self) -> None:
@@ -86,6 +85,7 @@ class PageView(QGraphicsView):
         if self._item is None or room.width() < 60 or room.height() < 60:
             return
         page = self._item.page
+        self.setSceneRect(QRectF(0.0, 0.0, page.width, page.height))  # nothing to scroll: all of it is seen
         self._set_scale(min((room.width() - 2 * MARGIN) / page.width, (room.height() - 2 * MARGIN) / page.height))
         self.centerOn(page.width / 2, page.height / 2)
 
@@ -98,9 +98,16 @@ class PageView(QGraphicsView):
         at = self.viewport().rect().center() if at is None else at
         before = self.mapToScene(at)
         self._fitted = False
+        if self._item is not None:
+            self._let_move(self._item.page)
         self._set_scale(self._scale * factor)
         drift = self.mapFromScene(before) - at
         self._scroll(drift.x(), drift.y())
+
+    def _let_move(self, page: Page) -> None:
+        """Let the page be dragged about, a third of it beyond each side."""
+        away = max(page.width, page.height) / 3
+        self.setSceneRect(QRectF(-away, -away, page.width + 2 * away, page.height + 2 * away))
 
     def _set_scale(self, scale: float) -> None:
         self._scale = min(LARGEST, max(SMALLEST, scale))

@@ -7,10 +7,10 @@ from msgspec.structs import replace
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
-from app.sheets.card_rows import hand_op, point_of, rows
+from app.sheets.card_rows import hand_op, rows
 from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.cards import Card
-from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, of_marks, tick
+from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import length, tenths, thousandths
 from app.sheets.words import block, short
 from app.sheets.work import Work

@@ -80,11 +80,6 @@ def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] 
     return None
 
 
-def edge_indices(loop: Loop) -> tuple[int, ...]:
-    """The edge that each segment of the loop's path stands for: edges without length are no segments."""
-    return _edge_indices(loop)
-
-
 def edge_near(loop: Loop, ref: str, at: Vec2) -> tuple[float, Target]:
     """(distance in mm, edge) of a loop nearest to a point."""
     near = loop_path(loop).nearest(at)

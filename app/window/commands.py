@@ -32,6 +32,10 @@ if TYPE_CHECKING:
 
 MIRRORED = ("outline", "slots", "tuners")
 """Stages that offer to edit both sides alike."""
+NOT_ON_THE_LAYOUT = frozenset({
+    "new", "open", "import", "trace", "new window", "open beside", "close", "quit", "next part", "part before", "fit", "zoom in",
+    "zoom out", "grid", "snap", "solid", "chances", "mm", "in", "in64", "keys", "safety", "about"})
+"""Actions that may be done before the front page. Any other brings the layout to the front first, so that it is seen."""
 
 
 class Commands(QObject):
@@ -76,6 +80,8 @@ class Commands(QObject):
         """Carry out the action of that key; what cannot be done is said in the foot of the window."""
         self._key = key
         self._w.rooms.let_load()
+        if key not in NOT_ON_THE_LAYOUT:
+            self._w.front.leave()
         action = self._w.actions_.get(key)
         self.doing = action.text().replace("&", "") if action is not None else key
         try:

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings
+
 from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
@@ -134,6 +135,7 @@ class Files:
                                                                  "not be kept beside it."))
         sweep(path.parent)
         self.remember(path)
+        self._window.say(say("Saved: {name}", name=path.name))
         return True
 
     def _take_theirs(self, path: Path) -> None:

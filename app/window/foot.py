@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 from app.look.elided import Elided
 from app.look.sizes import sizes
 from geometry.checks import CheckResult
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.units import LengthUnit, format_length
 
 
@@ -108,7 +108,8 @@ class Foot(QWidget):
     def show_counts(self, result: CheckResult) -> None:
         """How many holes, drilling operations and pins there are."""
         counts = result.counts
-        words = say("{holes} holes · {drilling} drilling operations", holes=counts.holes, drilling=counts.drilling)
+        words = [count(counts.holes, "{n} hole", "{n} holes"),
+                 count(counts.drilling, "{n} drilling operation", "{n} drilling operations")]
         if counts.pins:
-            words += " · " + say("{pins} pins", pins=counts.pins)
-        self._counts.setText(words)
+            words.append(count(counts.pins, "{n} pin", "{n} pins"))
+        self._counts.setText(" · ".join(words))

@@ -22,7 +22,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock
 from geometry.routing.words import speaking
 from geometry.checks.words import first
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.sequence import Wishes, judge, legal_span, moved
 from geometry.terms import term
 from geometry.units import LengthUnit
@@ -148,11 +148,10 @@ class OrderRoom(StageRoom):
         """What is wrong with the order, under the list."""
         loud = [p for p in self.work.problems if p.grade in LOUD]
         if loud:
-            steps = len({p.op for p in loud})
-            words = say("This step is spoiled or unsafe where it stands.") if steps == 1 else say("{steps} steps are spoiled or unsafe "
-                                                                                                      "where they stand.",
-                                                                                                      steps=steps)
-            self.panel.say(words + " " + say("Drag them, or go back to the best order."), warn=True)
+            self.panel.say(count(len({p.op for p in loud}),
+                                 "This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.",
+                                 "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
+                           warn=True)
         elif self.work.problems:
             self.panel.say(say("Nothing is spoiled by this order; what is unwise in it is marked."))
         else:

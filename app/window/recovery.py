@@ -11,7 +11,7 @@ from app.document.leftovers import Leftover
 from app.look.picture import picture
 from app.window import ask
 from geometry.drawing import opened_out
-from geometry.saying import say
+from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -62,7 +62,7 @@ def _asked(window: MainWindow, found: Leftover) -> str:
     layout = found.layout
     words = [say("“{name}” was not saved when the program ended.", name=layout.name),
              say("Last change written down: {when}", when=found.when.strftime("%Y-%m-%d %H:%M:%S")),
-             say("{tuners} tuners, {slots} slots", tuners=len(layout.tuners), slots=len(layout.slots))]
+             f'{count(len(layout.tuners), "{n} tuner", "{n} tuners")}, {count(len(layout.slots), "{n} slot", "{n} slots")}']
     if found.path is not None:
         words.append(say("Opened from: {path}", path=found.path))
     try:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-
-from app import __version__
 from geometry.saying import say
+
 SAFETY = (
     say("Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and "
         "qualified instruction come first."),

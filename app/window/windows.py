@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from weakref import ref
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt
 from shiboken6 import isValid
 
 from app.formats import headstock

@@ -34,7 +34,7 @@ from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -261,9 +261,9 @@ class NumbersDialog(ReadInOrder, QDialog):
             text = answer.refusal
         else:
             spoils, tight, notes = answer.grades
-            counts = say("{spoils} spoil the work, {tight} tight, {notes} notes",
-                         spoils=spoils, tight=tight, notes=notes)
-            text = say("Snags: {counts}.", counts=counts)
+            counts = ", ".join((count(spoils, "{n} spoils the work", "{n} spoil the work"), say("{n} tight", n=tight),
+                                count(notes, "{n} note", "{n} notes")))
+            text = say("Snags: {counts}.", counts=counts) if sum(answer.grades) else say("No snags.")
         if answer.cure is not None:
             text += " " + say("The picture shows it with what would do.")
         self._says.setText(text)
