@@ -10,12 +10,14 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidge
 
 from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
+from app.canvas.kept import Kept
 from app.canvas.layer import MarkLayer
 from app.canvas.pen import Pen
-from app.canvas.picture import PictureLayer
+from app.canvas.picture import LEVEL, PictureLayer
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.tag import PointerTag
+from app.canvas.under import LOWER, Under
 from app.canvas.view import CanvasView, Grid
 from app.look.sizes import keep, lettered
 from app.look.theme import DAY, Theme
@@ -37,16 +39,18 @@ RING = 2
 
 
 class _Scene(QGraphicsScene):
-    """A scene that paints its own paper."""
+    """A scene that paints its own paper, and what lies lowest with it."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.theme = DAY
         self.grid = Grid()
         self.scale = 3.0
+        self.under = Under(self)
 
     def drawBackground(self, painter: QPainter, area: QRectF) -> None:
         self.grid.paint(painter, area, self.scale, QColor(self.theme.paper), QColor(self.theme.line))
+        self.under.paint(painter)
 
 
 class Canvas(QWidget):
@@ -54,6 +58,8 @@ class Canvas(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._moving = False
+        self._kept = Kept()
         self._scene = _Scene(self)
         self._scene.theme = theme
         self._scene.setSceneRect(-2000, -2000, 4000, 4000)
@@ -98,15 +104,18 @@ class Canvas(QWidget):
         return QSize(820, 760)
 
     # ---- what to show ---------------------------------------------------
-    def show_layout(self, layout: Headstock) -> None:
-        """Draw a layout; only what differs from the last one is touched."""
+    def show_layout(self, layout: Headstock, moving: bool = False) -> None:
+        """Draw a layout; only what differs from the last one is touched. `moving`: it will differ again in a moment."""
         self._marks.show(opened_out_groups(layout))
         self.picture.show(layout.picture)
+        self._moving = moving
+        self._settle()
 
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)
         self._marks.set_states(feature_states([snag for snag, _ in snags], held))
+        self._settle()
         self.chances.keep_clear_of(self._snags.taken)
 
     def choose_snag(self, snag: Snag | None) -> None:
@@ -193,6 +202,16 @@ class Canvas(QWidget):
         """Paint the paper anew: the view keeps a picture of it, which an invalid scene alone does not drop."""
         self.view.resetCachedContent()
         self._scene.invalidate()
+
+    def _settle(self) -> None:
+        """Paint what stays from pictures: with the paper what lies under the photo, or under all hardware without one."""
+        lines, changed = self._marks.lines, self._marks.take_changed()
+        self._scene.under.lay(lines, changed, self._moving, LOWER if self.picture.item is None else LEVEL)
+        if self._moving:
+            self._kept.begin(lines, self.devicePixelRatioF().is_integer())
+            self._kept.draw(changed)
+        else:
+            self._kept.end()
 
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm

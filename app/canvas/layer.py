@@ -47,6 +47,7 @@ class MarkLayer:
         self._lines: dict[tuple[str, str], QGraphicsPathItem] = {}
         self._labels: dict[str, list[QGraphicsSimpleTextItem]] = {}
         self._states: dict[str, str] = {}
+        self._changed: set[QGraphicsPathItem] = set()
 
     def show(self, groups: dict[str, Drawing]) -> None:
         """Make the items match the marks of each owner."""
@@ -101,6 +102,16 @@ class MarkLayer:
             if not covered:
                 taken.append(box)
 
+    @property
+    def lines(self) -> list[QGraphicsPathItem]:
+        """Every item but the labels, in the order in which they came."""
+        return list(self._lines.values())
+
+    def take_changed(self) -> set[QGraphicsPathItem]:
+        """The lines that came, went or were made to look otherwise since this was asked last."""
+        changed, self._changed = self._changed, set()
+        return changed
+
     def clear(self) -> None:
         """Remove every item."""
         for owner in list(self._marks):
@@ -120,7 +131,7 @@ class MarkLayer:
             else:
                 add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
         for key in [k for k in self._lines if k[0] == owner and k[1] not in paths]:
-            self._scene.removeItem(self._lines.pop(key))
+            self._remove(key)
         for style, path in paths.items():
             item = self._lines.get((owner, style))
             if item is None:
@@ -129,7 +140,10 @@ class MarkLayer:
                 self._lines[owner, style] = item
                 self._style(item, owner, style)
                 self._scene.addItem(item)
-            item.setPath(path)
+                self._changed.add(item)
+            if item.path() != path:
+                item.setPath(path)
+                self._changed.add(item)
         self._relabel(owner, labels)
 
     def _relabel(self, owner: str, labels: list[Label]) -> None:
@@ -159,13 +173,20 @@ class MarkLayer:
 
     def _style(self, item: QGraphicsPathItem, owner: str, style: str) -> None:
         pen, brush = pen_and_brush(style, self._theme, self._states.get(owner, ""))
-        item.setPen(pen)
-        item.setBrush(brush)
+        if item.pen() != pen or item.brush() != brush:
+            item.setPen(pen)
+            item.setBrush(brush)
+            self._changed.add(item)
+
+    def _remove(self, key: tuple[str, str]) -> None:
+        item = self._lines.pop(key)
+        self._changed.add(item)
+        self._scene.removeItem(item)
 
     def _drop(self, owner: str) -> None:
         del self._marks[owner]
         for key in [k for k in self._lines if k[0] == owner]:
-            self._scene.removeItem(self._lines.pop(key))
+            self._remove(key)
         for item in self._labels.pop(owner, []):
             self._scene.removeItem(item)
 

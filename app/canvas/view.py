@@ -50,6 +50,8 @@ class CanvasView(QGraphicsView):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setMouseTracking(True)
         self.viewport().setMouseTracking(True)
+        # The paper covers all of it: what lies behind need not be painted first.
+        self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(say("Headstock, opened-out view"))
         self._scale = 3.0

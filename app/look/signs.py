@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainterPath, QPolygonF
 
 
+@lru_cache(maxsize=64)
 def sign_path(grade: str, size: float) -> QPainterPath:
-    """A filled sign of half-width `size` pixels about the origin.
+    """A filled sign of half-width `size` pixels about the origin; to be painted, not to be changed.
 
     spoils the work: a disc with a slanted gap; tight: a diamond; note: a ring.
     """

@@ -47,9 +47,11 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     from PySide6.QtWidgets import QApplication
 
     from app.languages import chosen
+    from app.look.raster import paint_alone
     from app.window.colours import chosen_theme
     from app.window.threshold import Threshold
 
+    paint_alone()
     settings = QSettings("Pegwright", "Pegwright")
     code = language or chosen.chosen(settings)
     chosen.speak(code)  # before the rooms are loaded: their constants are said as they are loaded

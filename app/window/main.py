@@ -173,7 +173,7 @@ class MainWindow(QMainWindow):
     # ---- showing --------------------------------------------------------
     def _show(self) -> None:
         shown, result = self.document.shown, self.document.result
-        self.canvas.show_layout(shown)
+        self.canvas.show_layout(shown, self.hand.busy)
         self.foot.show_counts(result)
         self.chooser.offer_hardware()
         room = self.room

@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QSettings, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.look.raster import paint_alone
 from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
@@ -61,6 +62,7 @@ class Painted(QObject):
 
 def lines(rounds: int) -> Iterator[Line]:
     """One window, one drag after the other; the reference moves the same items and paints them, nothing else."""
+    paint_alone()  # as a start of the program does
     application = QApplication.instance() or QApplication(["benchmarks"])
     application.setStyle("Fusion")
     with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:
