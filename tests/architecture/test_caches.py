@@ -12,6 +12,7 @@ SMALL = {
     "app/help/pictures.py": "one drawing for each word of the trade",
     "app/help/tip.py": "pictures of tips, all of one size",
     "app/look/icons/icon.py": "signs of at most 64 points",
+    "app/look/signs.py": "one sign each",
     "app/look/styles.py": "pens and brushes",
     "app/printing/page_paint.py": "outlines of letters",
     "geometry/curves/cubic.py": "one or seventeen numbers",
