@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
@@ -96,6 +97,7 @@ class SnagLayer:
         self._shown: list[tuple[Snag, str]] = []
         self._chosen: Snag | None = None
         self._scale = 3.0
+        self._laid: tuple[object, list[QRectF]] = (None, [])
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
         """Show these snags, each with the short text of its numbers."""
@@ -136,21 +138,37 @@ class SnagLayer:
             self.show(self._shown)
 
     def _lay(self) -> list[QRectF]:
-        """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without."""
+        """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without.
+
+        Laid cards are kept: the same snags are shown again with whatever else changes.
+        """
+        k = sizes().factor
+        asked = (self._scale, QFont(self._font), k, [(snag.where[:2], text) for snag, text in self._shown])
+        if asked != self._laid[0]:
+            self._laid = asked, self._lay_anew(k)
+        return self._laid[1]
+
+    def _lay_anew(self, k: float) -> list[QRectF]:
         metrics = QFontMetricsF(self._font)
-        height, k = metrics.height() + 6, sizes().factor
-        reach = RING * k
-        places = [QPointF(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
-        taken = [QRectF(p.x() - reach, p.y() - reach, 2 * reach, 2 * reach) for p in places]
+        height, reach = metrics.height() + 6, RING * k
+        places = [(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
+        # Left, right, top and bottom of rings and laid cards: all are compared at once, for a spoiled layout has a hundred.
+        taken = np.empty((4, 2 * len(places)))
+        full = len(places)
+        if places:
+            x, y = np.array(places).T
+            taken[:, :full] = x - reach, x - reach + 2 * reach, y - reach, y - reach + 2 * reach
         out = []
         for place, (_, text) in zip(places, self._shown, strict=True):
             found = QRectF()
             width = metrics.horizontalAdvance(text) + 28 * k if text else 0.0
             for x, y in ((a * k, b * k) for a, b in SPOTS) if text else ():
                 box = QRectF(x if x > 0 else x - width, y - height / 2, width, height)
-                there = box.translated(place)
-                if not any(there.intersects(other) for other in taken):
-                    taken.append(there)
+                left, top = box.x() + place[0], box.y() + place[1]
+                l, r, t, b = taken[:, :full]
+                if not ((left < r) & (l < left + width) & (top < b) & (t < top + height)).any():
+                    taken[:, full] = left, left + width, top, top + height
+                    full += 1
                     found = box
                     break
             out.append(found)

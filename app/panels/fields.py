@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from geometry.errors import GeometryError
 from geometry.units import LengthUnit, format_angle, format_close, parse_angle, parse_length
 
 
-class _Field(QLineEdit):
+class Field(QLineEdit):
     """A line that sends its value when Enter is pressed or the field is left, and Esc puts the old text back."""
 
     sent = Signal(object)
@@ -21,7 +21,7 @@ class _Field(QLineEdit):
         super().__init__(parent)
         self._text = ""
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
-        self.editingFinished.connect(self._finish)
+        self.editingFinished.connect(self.take)
         self.textEdited.connect(self._clear_bad)
 
     def show_text(self, text: str) -> None:
@@ -44,7 +44,8 @@ class _Field(QLineEdit):
         self.setToolTip(message)
         self.refused.emit(message)
 
-    def _finish(self) -> None:
+    def take(self) -> None:
+        """Send what was typed, if it can be read."""
         if not self.isModified() or self.text() == self._text:
             self.setModified(False)
             return
@@ -66,12 +67,30 @@ class _Field(QLineEdit):
     def _clear_bad(self) -> None:
         self._mark(False)
 
-    def event(self, event: QEvent) -> bool:
-        """Esc in a field that is being typed into puts it back, and does nothing else in the window."""
-        if (event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Escape and self._typed_into):
+    def focusInEvent(self, event) -> None:
+        super().focusInEvent(event)
+        self.installEventFilter(self)
+
+    def focusOutEvent(self, event) -> None:
+        self.removeEventFilter(self)
+        super().focusOutEvent(event)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Esc in a field that is being typed into puts it back, and does nothing else in the window.
+
+        Only what has the keyboard looks at its events: a page of fields gets thousands while it is laid out.
+        """
+        if event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Escape and self._typed_into:
             event.accept()
             return True
-        return super().event(event)
+        return False
+
+    def put_back(self) -> None:
+        """Forget what was typed and not taken."""
+        if self._typed_into:
+            self.setText(self._text)
+            self.setModified(False)
+            self._mark(False)
 
     @property
     def _typed_into(self) -> bool:
@@ -79,15 +98,13 @@ class _Field(QLineEdit):
 
     def keyPressEvent(self, event) -> None:
         if event.key() == Qt.Key.Key_Escape and self._typed_into:
-            self.setText(self._text)
-            self.setModified(False)
-            self._mark(False)
+            self.put_back()
             event.accept()
             return
         super().keyPressEvent(event)
 
 
-class LengthField(_Field):
+class LengthField(Field):
     """A length; sends mm, or None when empty and that is allowed."""
 
     def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "",
@@ -114,7 +131,7 @@ class LengthField(_Field):
         return parse_length(text, self._unit)
 
 
-class AngleField(_Field):
+class AngleField(Field):
     """An angle; sends degrees, or None when empty and that is allowed."""
 
     def __init__(self, optional: bool = False, empty: str = "", parent: QWidget | None = None) -> None:
@@ -132,7 +149,7 @@ class AngleField(_Field):
         return math.degrees(parse_angle(text))
 
 
-class TextField(_Field):
+class TextField(Field):
     """Plain text."""
 
     def __init__(self, parent: QWidget | None = None) -> None:

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QHelpEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QToolTip, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
-from app.help.tip import pictured
-from app.panels.field_help import explained
-from app.panels.fields import AngleField, LengthField, TextField
+from app.panels.fields import Field, LengthField
+from app.panels.form_page import FormPage
 from app.panels.rows import FieldRow
-from geometry.errors import GeometryError
-from geometry.layout import Headstock, Rack
 from geometry.units import LengthUnit
+
+KEPT = 4
+"""Pages that are kept: to hold this and that in turn makes no widgets."""
 
 
 class Form(QWidget):
@@ -24,191 +23,80 @@ class Form(QWidget):
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None, columns: tuple[int, int] = (4, 5)) -> None:
         super().__init__(parent)
         self._unit = unit
-        self._rows: list[FieldRow] = []
-        self._widgets: list[QWidget] = []
-        self._labels: dict[int, QLabel] = {}
-        self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(12)
-        self._grid.setVerticalSpacing(6)
-        self._grid.setColumnStretch(0, columns[0])
-        self._grid.setColumnStretch(1, columns[1])
+        self._columns = columns
+        self._pages: list[FormPage] = []
+        """the one on show last"""
+        self._asked = 0
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+
+    @property
+    def rows(self) -> list[FieldRow]:
+        """What is shown."""
+        return self._pages[-1].rows if self._pages else []
+
+    @property
+    def widgets(self) -> list[QWidget]:
+        """The widgets of the rows, in their order, as far as they are made."""
+        return self._pages[-1].widgets if self._pages else []
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
         self._unit = unit
-        for widget in self._widgets:
-            if isinstance(widget, LengthField):
-                widget.set_unit(unit)
+        self.forget()
+        for page in self._pages:
+            page.unit = unit
+            for widget in page.widgets:
+                if isinstance(widget, LengthField):
+                    widget.set_unit(unit)
 
     def show_rows(self, rows: list[FieldRow]) -> None:
         """Show these rows, reusing the widgets while labels and kinds stay the same."""
-        same = [row.shape for row in rows] == [row.shape for row in self._rows]
-        self._rows = rows
-        if not same:
-            self._build()
-        for row, widget in zip(rows, self._widgets, strict=True):
-            self._fill(row, widget)
+        shape = [row.shape for row in rows]
+        if self._pages and self._pages[-1].shape == shape:
+            self._pages[-1].show_rows(rows)
+            return
+        if not self._leave():
+            return
+        known = next((page for page in self._pages if page.shape == shape), None)
+        if known is not None:
+            self._pages.remove(known)
+            known.show_rows(rows)
+        page, before = known or self._made(rows), self._pages[-1] if self._pages else None
+        self._pages.append(page)
+        page.show()
+        if before is not None:
+            page.hold_room(before.height())
+            page.take_keyboard(before)
+            before.put_back()
+            before.hide()
+        self._keep(KEPT)
 
-    def event(self, event: QEvent) -> bool:
-        """A drawing is made when its tip is asked for: label and field pass that on, for their own tip is empty then."""
-        if event.type() == QEvent.Type.ToolTip and self._show_drawing(event):
-            return True
-        return super().event(event)
+    def forget(self) -> None:
+        """Keep no page but the one on show."""
+        self._keep(1)
 
     # ---- inside ---------------------------------------------------------
-    def _build(self) -> None:
-        while self._grid.count():
-            item = self._grid.takeAt(0)
-            if item.widget() is not None:
-                item.widget().hide()
-                item.widget().deleteLater()
-        self._widgets = []
-        self._labels = {}
-        for i, row in enumerate(self._rows):
-            at = 2 * i  # two rows of the grid each: words stand below their label
-            widget = self._make(row)
-            widget.setProperty("row", i)
-            self._widgets.append(widget)
-            if row.kind in ("heading", "note"):
-                self._grid.addWidget(widget, at, 0, 1, 2)
-                continue
-            if row.kind == "button":
-                self._grid.addWidget(widget, at, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
-                continue
-            label = QLabel(row.label, self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setObjectName("dim")
-            label.setWordWrap(True)
-            self._labels[i] = label
-            label.setBuddy(widget)
-            widget.setAccessibleName(row.label)
-            if row.kind == "words":
-                self._grid.addWidget(label, at, 0, 1, 2)
-                self._grid.addWidget(widget, at + 1, 0, 1, 2)
-            else:
-                self._grid.addWidget(label, at, 0)
-                self._grid.addWidget(widget, at, 1)
+    def _leave(self) -> bool:
+        """Take what is being typed on the page on show. False when that has brought newer rows, which are on show by now."""
+        self._asked += 1
+        asked, now = self._asked, QApplication.focusWidget()
+        if self._pages and now in self._pages[-1].widgets and isinstance(now, Field):
+            now.take()
+        return asked == self._asked
 
-    def _make(self, row: FieldRow) -> QWidget:
-        if row.kind in ("heading", "note"):
-            label = QLabel(row.label, self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setObjectName("heading" if row.kind == "heading" else "dim")
-            label.setWordWrap(True)
-            label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
-            return label
-        if row.kind == "button":
-            button = QPushButton(row.label, self)
-            button.clicked.connect(self._pressed)
-            return button
-        if row.kind == "fact" or row.change is None:
-            label = QLabel(self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-            label.setWordWrap(True)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-            return label
-        if row.kind == "choice":
-            box = QComboBox(self)
-            for value, shown in row.choices:
-                box.addItem(shown, value)
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(10)
-            box.activated.connect(self._chosen)
-            return box
-        if row.kind == "flag":
-            flag = QCheckBox(self)
-            flag.clicked.connect(self._flagged)
-            return flag
-        if row.kind == "length":
-            field = LengthField(self._unit, row.optional, row.empty, self)
-        elif row.kind == "angle":
-            field = AngleField(row.optional, row.empty, self)
-        else:
-            field = TextField(self)
-            field.setPlaceholderText(row.empty)
-        field.sent.connect(self._sent)
-        field.refused.connect(self.refused)
-        return field
+    def _made(self, rows: list[FieldRow]) -> FormPage:
+        page = FormPage(rows, self._unit, self._columns, self)
+        page.edited.connect(self.edited)
+        page.refused.connect(self.refused)
+        self._column.addWidget(page)
+        return page
 
-    def _fill(self, row: FieldRow, widget: QWidget) -> None:
-        if row.kind in ("heading", "button", "note"):
-            return
-        self._explain(row, widget)
-        if isinstance(widget, QLabel):
-            text = str(row.value)
-            if widget.text() != text:
-                widget.setText(text)
-            name = "warning" if row.warn else ""
-            if widget.objectName() != name:
-                widget.setObjectName(name)
-                widget.style().unpolish(widget)
-                widget.style().polish(widget)
-        elif isinstance(widget, QComboBox):
-            index = widget.findData(row.value)
-            if index != widget.currentIndex():
-                widget.setCurrentIndex(index)
-            widget.setToolTip("\n".join(word for word in (widget.currentText(), row.help) if word))
-        elif isinstance(widget, QCheckBox):
-            widget.setChecked(bool(row.value))
-        else:
-            widget.show_value(row.value)
-
-    def _explain(self, row: FieldRow, widget: QWidget) -> None:
-        """The row's sentence as a tip of label and field, and for screen readers; a tip with a drawing waits for event()."""
-        sentence, drawing = explained(row)
-        tip = "" if drawing else sentence
-        label = self._labels.get(widget.property("row"))
-        if label is not None and label.toolTip() != tip:
-            label.setToolTip(tip)
-        if sentence and widget.property("bad") is not True and widget.toolTip() != tip:
-            widget.setToolTip(tip)
-        if sentence and widget.accessibleDescription() != sentence:
-            widget.setAccessibleDescription(sentence)
-
-    def _show_drawing(self, event: QHelpEvent) -> bool:
-        """Show the tip with a drawing of the row under the mouse, where the row has one."""
-        child = self.childAt(event.pos())
-        while child is not None and child.parentWidget() is not self:
-            child = child.parentWidget()
-        widget = child.buddy() or child if isinstance(child, QLabel) else child
-        if widget not in self._widgets:
-            return False
-        sentence, drawing = explained(self._rows[widget.property("row")])
-        if drawing:
-            QToolTip.showText(event.globalPos(), pictured(sentence, drawing, self.palette()), child)
-        return bool(drawing)
-
-    def _row(self) -> tuple[FieldRow, QWidget]:
-        widget = self.sender()
-        return self._rows[widget.property("row")], widget
-
-    def _change(self, row: FieldRow, widget: QWidget, value: object) -> None:
-        try:
-            layout = row.change(value)
-        except GeometryError as error:
-            if hasattr(widget, "refuse"):
-                widget.refuse(str(error))
-            else:
-                self._fill(row, widget)
-                self.refused.emit(str(error))
-            return
-        if isinstance(layout, Headstock | Rack):
-            self.edited.emit(row.label, layout)
-
-    def _sent(self, value: object) -> None:
-        self._change(*self._row(), value)
-
-    def _chosen(self) -> None:
-        row, widget = self._row()
-        self._change(row, widget, widget.currentData())
-
-    def _flagged(self, on: bool) -> None:
-        self._change(*self._row(), on)
-
-    def _pressed(self) -> None:
-        self._change(*self._row(), True)
+    def _keep(self, most: int) -> None:
+        while len(self._pages) > most:
+            page = self._pages.pop(0)
+            self._column.removeWidget(page)
+            page.deleteLater()
 
 
 def rule(parent: QWidget) -> QFrame:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSize, Qt, QTimer
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 
 from app.formats.paper import Page
 from app.look.sizes import sizes
-from app.printing.page_paint import page_shapes, paint_shapes
+from app.look.turns import Steps, Turns
+from app.printing.page_paint import painted, shapes_of
 from geometry.saying import say
 
 PICTURE = QSize(46, 60)
@@ -26,9 +27,8 @@ class PageModel(QAbstractListModel):
         self._pages: list[Page] = []
         self._pictures: dict[int, QPixmap] = {}
         self._wanted: list[int] = []
-        self._idle = QTimer(self)
-        self._idle.setInterval(IDLE_MS)
-        self._idle.timeout.connect(self._paint_one)
+        self._turns = Turns(self)
+        self._turns.done.connect(self._painted)
         self.pixel_ratio = 1.0
 
     @property
@@ -39,7 +39,7 @@ class PageModel(QAbstractListModel):
         """Replace all pages; pictures are painted anew."""
         self.beginResetModel()
         self._pages = list(pages)
-        self._pictures, self._wanted = {}, []
+        self._forget()
         self.endResetModel()
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
@@ -59,25 +59,42 @@ class PageModel(QAbstractListModel):
 
     def follow_sizes(self) -> None:
         """Paint the pictures anew, for letters of another size."""
+        self._forget()
+
+    def _forget(self) -> None:
+        self._turns.stop()
         self._pictures, self._wanted = {}, []
 
     def _picture(self, row: int, page: Page) -> QPixmap:
         if row not in self._pictures:
             if row not in self._wanted:
                 self._wanted.append(row)
-                self._idle.start()
+                if not self._turns.busy:
+                    self._next()
             return _sheet(page, self.pixel_ratio)[0]
         return self._pictures[row]
 
-    def _paint_one(self) -> None:
-        """Paint the picture of one row that came into sight: a whole list at once would keep the window waiting."""
-        if not self._wanted:
-            self._idle.stop()
-            return
-        row = self._wanted.pop(0)
-        self._pictures[row] = _painted(self._pages[row], self.pixel_ratio)
-        index = self.index(row)
+    def _next(self) -> None:
+        """Paint the picture of the next row that came into sight: a whole list at once would keep the window waiting."""
+        if self._wanted:
+            self._turns.begin(self._paint(self._wanted[0]), IDLE_MS)
+
+    def _paint(self, row: int) -> Steps:
+        page = self._pages[row]
+        picture, scale = _sheet(page, self.pixel_ratio)
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.translate(*_corner(page, scale))
+        try:
+            yield from painted(painter, shapes_of(page), page, scale)
+        finally:
+            painter.end()
+        self._pictures[row] = picture
+
+    def _painted(self) -> None:
+        index = self.index(self._wanted.pop(0))
         self.dataChanged.emit(index, index, [Qt.ItemDataRole.DecorationRole])
+        self._next()
 
 
 def _room() -> QSize:
@@ -106,14 +123,3 @@ def _sheet(page: Page, ratio: float) -> tuple[QPixmap, float]:
 def _corner(page: Page, scale: float) -> tuple[float, float]:
     room = _room()
     return (room.width() - page.width * scale) / 2, (room.height() - page.height * scale) / 2
-
-
-def _painted(page: Page, ratio: float) -> QPixmap:
-    """The page in the room of a picture."""
-    picture, scale = _sheet(page, ratio)
-    painter = QPainter(picture)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.translate(*_corner(page, scale))
-    paint_shapes(painter, page_shapes(page), page, scale)
-    painter.end()
-    return picture

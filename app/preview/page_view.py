@@ -4,18 +4,17 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QTransform
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView, QWidget
+from PySide6.QtWidgets import QGraphicsScene, QGraphicsView, QWidget
 
 from app.formats.paper import Page
 from app.look.scroll import steady
 from app.look.theme import Theme
 from app.preview.page_item import PageItem
+from app.preview.page_picture import PagePicture
 from geometry.saying import say
 
 SMALLEST, LARGEST = 0.5, 60.0
 """Pixels to the mm between which the view zooms."""
-CACHED = 8.0
-"""Pixels to the mm up to which the painted page is kept: beyond, the picture would be very large."""
 STEP = 1.25
 """One press of the zoom buttons."""
 MARGIN = 28
@@ -42,9 +41,15 @@ class PageView(QGraphicsView):
         self.setAccessibleName(say("Page as it will be printed"))
         self._theme = theme
         self._item: PageItem | None = None
+        self._picture: PagePicture | None = None
         self._scale = 1.0
         self._fitted = True
         self.set_theme(theme)
+
+    @property
+    def settled(self) -> bool:
+        """Whether the page is painted at the scale on show."""
+        return self._item is None or self._picture.settled
 
     @property
     def pixels_per_mm(self) -> float:
@@ -68,15 +73,22 @@ class PageView(QGraphicsView):
         if self._item is not None:
             scene.removeItem(self._item)
             self._item = None
+            self._picture.stop()
+            self._picture.deleteLater()
         if page is None:
             return
-        self._item = PageItem(page, self._theme.line)
+        self._picture = PagePicture(page, self)
+        self._picture.ready.connect(self._painted)
+        self._item = PageItem(page, self._picture, self._theme.line)
         scene.addItem(self._item)
         if self._fitted:
             self.fit()
         else:
             self._let_move(page)
             self._set_scale(self._scale)
+
+    def _painted(self) -> None:
+        self.viewport().update()
 
     def fit(self) -> None:
         """Show the whole page, also while the window is resized, until the next zoom."""
@@ -112,9 +124,6 @@ class PageView(QGraphicsView):
     def _set_scale(self, scale: float) -> None:
         self._scale = min(LARGEST, max(SMALLEST, scale))
         self.setTransform(QTransform.fromScale(self._scale, self._scale))
-        if self._item is not None:
-            modes = QGraphicsItem.CacheMode
-            self._item.setCacheMode(modes.DeviceCoordinateCache if self._scale <= CACHED else modes.NoCache)
         self.zoomed.emit(self._scale)
 
     def _scroll(self, dx: int, dy: int) -> None:

@@ -62,20 +62,22 @@ def painted(painter: QPainter, shapes: Iterable[Shape], page: Page, scale: float
     pixels = abs(painter.deviceTransform().determinant()) ** 0.5
     clip: QRectF | None = None
     painter.save()
-    for number, shape in enumerate(shapes, 1):
-        if number % SLICE == 0:
-            yield
-        if shape.clip != clip:
-            painter.restore()
-            painter.save()
-            clip = shape.clip
-            if clip is not None:
-                painter.setClipRect(clip, Qt.ClipOperation.IntersectClip)
-        painter.setPen(_thin(shape.pen, pixels))
-        painter.setBrush(shape.brush)
-        painter.drawPath(shape.path)
-    painter.restore()
-    painter.restore()
+    try:
+        for number, shape in enumerate(shapes, 1):
+            if number % SLICE == 0:
+                yield
+            if shape.clip != clip:
+                painter.restore()
+                painter.save()
+                clip = shape.clip
+                if clip is not None:
+                    painter.setClipRect(clip, Qt.ClipOperation.IntersectClip)
+            painter.setPen(_thin(shape.pen, pixels))
+            painter.setBrush(shape.brush)
+            painter.drawPath(shape.path)
+    finally:
+        painter.restore()
+        painter.restore()
 
 
 def _shapes(placed: Placed) -> Iterator[Shape]:

@@ -14,6 +14,7 @@ from geometry.layout.slots import Ramp
 from tests.geometry.accuracy.specimens import crowded
 from tests.geometry.accuracy.test_ramps import below
 from tests.gui.bench import Bench
+from tests.gui.gaps import until
 
 
 @pytest.fixture
@@ -107,30 +108,30 @@ def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> 
 
 def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     bench.window.set_stage("blank")
-    bench.pump()
     form = bench.window.side._fields
-    labels = [row.label for row in form._rows]
+    assert until(lambda: len(form.widgets) == len(form.rows))
+    labels = [row.label for row in form.rows]
     assert any("All are still the defaults: common practice, no source." in label for label in labels)
-    mark = form._widgets[labels.index("Marking")]
+    mark = form.widgets[labels.index("Marking")]
     assert mark.text() == "0.3 mm" and mark.accessibleName() == "Marking"
     mark.setFocus()
     mark.selectAll()
     QTest.keyClicks(mark, "1/64\"")
     QTest.keyClick(mark, Qt.Key.Key_Return)
     assert bench.layout.accuracy.mark == pytest.approx(25.4 / 64)
-    bench.pump()
-    labels = [row.label for row in form._rows]
+    assert until(lambda: len(form.widgets) == len(form.rows))
+    labels = [row.label for row in form.rows]
     assert any(label.endswith("Common practice, no source, would be 0.3 mm.") for label in labels)
-    paper = form._widgets[labels.index("Printed paper")]
+    paper = form.widgets[labels.index("Printed paper")]
     for typed, kept in (("0,4 %", 0.4), ("much", 0.4), ("30", 0.4), (".1", 0.1)):
         paper.setFocus()
         paper.selectAll()
         QTest.keyClicks(paper, typed)
         QTest.keyClick(paper, Qt.Key.Key_Return)
-        bench.pump()
+        assert until(lambda: len(form.widgets) == len(form.rows))
         assert bench.layout.accuracy.paper_percent == kept
-        labels = [row.label for row in form._rows]
-        paper = form._widgets[labels.index("Printed paper")]
+        labels = [row.label for row in form.rows]
+        paper = form.widgets[labels.index("Printed paper")]
 
 
 def test_a_headstock_that_is_spoiled_as_drawn_is_not_called_sound(qtbot, tmp_path, bench: Bench) -> None:

@@ -64,7 +64,7 @@ def test_what_is_held_shows_its_numbers_and_takes_typed_ones(bench, qtbot):
     bench.click(bench.inside("treble side 2"))
     assert bench.window.document.held == ("treble side 2",)
     form = bench.window.side._fields
-    field = next(w for row, w in zip(form._rows, form._widgets, strict=True) if row.label == "Along the edge")
+    field = next(w for row, w in zip(form.rows, form.widgets, strict=True) if row.label == "Along the edge")
     field.setFocus()
     field.selectAll()
     qtbot.keyClicks(field, '4 1/2"')
@@ -207,7 +207,7 @@ def test_leaving_with_unsaved_work_asks(bench, monkeypatch):
 def test_units_and_lamplight(bench):
     bench.click(bench.inside("treble side 2"))
     bench.window.actions_["in64"].trigger()
-    assert '"' in bench.window.side._facts._widgets[0].text()
+    assert '"' in bench.window.side._facts.widgets[0].text()
     assert bench.layout.blank.treble == 50.0
     bench.window.actions_["mm"].trigger()
     bench.window.actions_["lamp"].trigger()
@@ -220,7 +220,7 @@ def test_every_stage_shows_a_page(bench):
         bench.pump()
         form = bench.window.side
         assert form._title.text()
-        assert form._facts._rows or form._fields._rows
+        assert form._facts.rows or form._fields.rows
 
 
 def test_arrow_keys_nudge_the_node_that_is_held(bench):

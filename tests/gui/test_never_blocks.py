@@ -90,7 +90,7 @@ def session(bench: Bench, dog: Watchdog, folder: Path, monkeypatch) -> None:
     dog.now("type a value")
     window.document.hold(("treble face 2",))
     rest(0.1)
-    field = window.side.findChildren(type(window.tools.slot_width_field))[0]
+    field = next(one for one in window.side.findChildren(type(window.tools.slot_width_field)) if one.isVisible())
     field.setFocus()
     field.selectAll()
     QTest.keyClicks(field, "61.5")

@@ -142,7 +142,7 @@ def test_a_new_feature_finds_its_place_in_the_own_order(bench, order, qtbot):
 
 def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
     QTest.mouseClick(order.panel.tabs.button(1), LEFT)
-    fields = {w.accessibleName(): w for w in order.panel._rates._widgets if w.accessibleName()}
+    fields = {w.accessibleName(): w for w in order.panel._rates.widgets if w.accessibleName()}
     field = fields["Drill a bore from the side"]
     field.selectAll()
     QTest.keyClicks(field, "0.5 h")

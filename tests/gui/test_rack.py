@@ -47,7 +47,7 @@ def choose(view, id):
 
 def type_into(form, name, text):
     """Type a value and leave it with Enter."""
-    field = next(w for w in form._widgets if w.accessibleName() == name)
+    field = next(w for w in form.widgets if w.accessibleName() == name)
     field.setFocus()
     field.selectAll()
     QTest.keyClicks(field, text)
@@ -231,7 +231,7 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
             view.table.setFocus()
             QTest.keyClick(view.table, hand.choice([Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_End]))
         elif deed == "type" and view.table.id:
-            field = hand.choice([w for w in view.form._widgets if isinstance(w, LengthField)])
+            field = hand.choice([w for w in view.form.widgets if isinstance(w, LengthField)])
             type_into(view.form, field.accessibleName(), hand.choice(["5", "12.5", "-1", "", "x", '3/8"', "9000"]))
         elif deed == "undo":
             bench.window.commands.run("undo")
@@ -242,5 +242,5 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
         assert names == [entry.id for entry in getattr(bench.layout.rack, view._shelf)]
         assert view.table.id in names or (not names and view.table.id == "")
         if view.table.id:
-            assert view.form._widgets[0].text() == view.table.id
+            assert view.form.widgets[0].text() == view.table.id
     settle(bench, room, qtbot)

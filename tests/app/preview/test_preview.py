@@ -1,12 +1,15 @@
 """The preview: turning pages, zooming, keeping its place when the layout changes."""
 
+import time
+
 import pytest
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY, LAMP
 from app.preview import SheetPreview
+from app.printing.page_paint import page_shapes, paint_shapes
 from tests.app.sheets.printed import made
 
 
@@ -20,8 +23,18 @@ def preview(qtbot):
     return widget
 
 
+def seen(widget):
+    """Let the event loop run until the page is painted as it is shown."""
+    widget.view.viewport().grab()
+    ends = time.monotonic() + 10
+    while not widget.view.settled and time.monotonic() < ends:
+        QApplication.processEvents()
+    assert widget.view.settled
+
+
 def darkness(widget, item_x, item_y):
     """Grey of the viewport at a point of the page (mm from its upper left corner)."""
+    seen(widget)
     at = widget.view.mapFromScene(QPointF(item_x, item_y))
     image = widget.view.viewport().grab().toImage()
     ratio = image.devicePixelRatio()
@@ -141,11 +154,43 @@ def test_no_pages_and_the_reason(preview):
 
 
 def test_very_large_zoom_does_not_keep_a_picture_of_the_page(preview):
-    item = preview.view._item
+    seen(preview)
+    picture = preview.view._picture
+    before = picture.scale
     preview.view.zoom(20.0)
-    assert item.cacheMode() == item.CacheMode.NoCache
+    seen(preview)
+    assert picture.scale == before
     preview.view.fit()
-    assert item.cacheMode() == item.CacheMode.DeviceCoordinateCache
+    preview.view.zoom(1.5)
+    seen(preview)
+    assert picture.scale == pytest.approx(preview.view.pixels_per_mm * preview.devicePixelRatioF())
+
+
+def test_a_page_painted_in_turns_is_the_page_painted_at_once(preview):
+    seen(preview)
+    for number in (3, 0):
+        preview.turn(number - preview.current)
+        preview.view.viewport().grab()
+        assert not preview.view.settled and preview.view._picture.image is None, "it waits for the next turn of the event loop"
+        seen(preview)
+        picture, page = preview.view._picture, preview.model.pages[number]
+        whole = QImage(picture.image.size(), picture.image.format())
+        whole.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(whole)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint_shapes(painter, page_shapes(page), page, picture.scale)
+        painter.end()
+        assert picture.image.convertedTo(whole.format()) == whole
+
+
+def test_a_zoomed_page_is_stretched_until_it_is_painted_anew(preview):
+    seen(preview)
+    old = preview.view._picture.image
+    preview.view.zoom(1.7)
+    QApplication.processEvents()
+    assert preview.view._picture.image is old
+    seen(preview)
+    assert preview.view._picture.image.width() == pytest.approx(1.7 * old.width(), abs=2)
 
 
 class Resizes(QObject):

@@ -1,0 +1,56 @@
+"""Work of the window's own thread in turns of the event loop, so that the window answers between two of them."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Generator
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+TURN = 0.012
+"""Seconds that one turn may take, but for the length of its last step."""
+
+Steps = Generator[None, None, None]
+
+
+class Turns(QObject):
+    """Goes through a generator's steps, for some milliseconds at a time."""
+
+    done = Signal()
+    """all steps were gone through"""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._steps: Steps | None = None
+        self._next = QTimer(self)
+        self._next.setSingleShot(True)
+        self._next.timeout.connect(self._go)
+
+    @property
+    def busy(self) -> bool:
+        """Whether steps are left."""
+        return self._steps is not None
+
+    def begin(self, steps: Steps, wait_ms: int = 0) -> None:
+        """Go through these steps from so many milliseconds on; those of before are given up."""
+        self.stop()
+        self._steps = steps
+        self._next.start(wait_ms)
+
+    def stop(self) -> None:
+        """Give up the steps that are left."""
+        self._next.stop()
+        if self._steps is not None:
+            self._steps.close()
+            self._steps = None
+
+    def _go(self) -> None:
+        steps, ends = self._steps, time.monotonic() + TURN
+        for _ in steps:
+            if self._steps is not steps:  # given up by what the step did
+                return
+            if time.monotonic() >= ends:
+                self._next.start(0)
+                return
+        self._steps = None
+        self.done.emit()
