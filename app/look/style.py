@@ -85,7 +85,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     #front {{ background: {t.paper}; }}
     #front QScrollArea, #front QScrollArea > QWidget, #front QScrollArea > QWidget > QWidget {{
         background: transparent; }}
-    QLabel[objectName="front title"] {{ font-size: {letters(20)}px; font-weight: 600; }}
+    QLabel#fronttitle {{ font-size: {letters(20)}px; font-weight: 600; }}
     QPushButton#way {{ text-align: left; {pad(9, 14)} font-weight: 600; }}
     QPushButton#way:focus {{ {pad(9, 14, 2)} }}
     QPushButton#card {{ border-radius: 8px; background: {t.panel}; }}

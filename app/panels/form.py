@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QCoreApplication, QEvent, Signal
 from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
 from app.panels.fields import Field, LengthField
@@ -26,6 +26,8 @@ class Form(QWidget):
         self._columns = columns
         self._pages: list[FormPage] = []
         """the one on show last"""
+        self._laid_by: list[FieldRow] = []
+        """rows whose widgets were let go while nobody saw them"""
         self._asked = 0
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
@@ -33,7 +35,7 @@ class Form(QWidget):
     @property
     def rows(self) -> list[FieldRow]:
         """What is shown."""
-        return self._pages[-1].rows if self._pages else []
+        return self._pages[-1].rows if self._pages else self._laid_by
 
     @property
     def widgets(self) -> list[QWidget]:
@@ -43,7 +45,7 @@ class Form(QWidget):
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
         self._unit = unit
-        self.forget()
+        self._keep(1)
         for page in self._pages:
             page.unit = unit
             for widget in page.widgets:
@@ -72,9 +74,17 @@ class Form(QWidget):
             before.hide()
         self._keep(KEPT)
 
-    def forget(self) -> None:
-        """Keep no page but the one on show."""
-        self._keep(1)
+    def let_unseen_go(self) -> None:
+        """Keep no widgets that are not seen: they are made again when they are to be shown."""
+        if not self.isVisible():
+            self._laid_by = self.rows
+        for page in self._keep(1 if self.isVisible() else 0):
+            QCoreApplication.sendPostedEvents(page, QEvent.Type.DeferredDelete)  # now, before what is left is styled anew
+
+    def showEvent(self, event) -> None:
+        super().showEvent(event)
+        if not self._pages and self._laid_by:
+            self.show_rows(self._laid_by)
 
     # ---- inside ---------------------------------------------------------
     def _leave(self) -> bool:
@@ -92,11 +102,13 @@ class Form(QWidget):
         self._column.addWidget(page)
         return page
 
-    def _keep(self, most: int) -> None:
-        while len(self._pages) > most:
-            page = self._pages.pop(0)
+    def _keep(self, most: int) -> list[FormPage]:
+        gone = self._pages[:max(0, len(self._pages) - most)]
+        del self._pages[:len(gone)]
+        for page in gone:
             self._column.removeWidget(page)
             page.deleteLater()
+        return gone
 
 
 def rule(parent: QWidget) -> QFrame:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from msgspec import Struct
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
 from geometry.checks.string_angles import TOLERABLE
@@ -71,7 +71,7 @@ class StringTable(QWidget):
 
     def show_strings(self, rows: tuple[StringRow, ...], posts: tuple[str, ...]) -> None:
         """Show these rows; the widgets are kept while strings and posts stay the same."""
-        same = posts == self._posts and [r.string for r in rows] == [r.string for r in self._rows]
+        same = posts == self._posts and [r.string for r in rows] == [r.string for r in self._rows] and self._made
         self._rows, self._posts = rows, posts
         if not same:
             self._build()
@@ -93,12 +93,27 @@ class StringTable(QWidget):
             labels[2].setToolTip("" if row.pull is None else say(
                 "It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.", pull=row.pull, weight=row.pull / 9.81))
 
-    def _build(self) -> None:
-        while self._grid.count():
-            widget = self._grid.takeAt(0).widget()
+    def let_unseen_go(self) -> None:
+        """Keep no widgets that are not seen: they are made again when they are to be shown."""
+        if not self.isVisible():
+            for widget in self._clear():
+                QCoreApplication.sendPostedEvents(widget, QEvent.Type.DeferredDelete)
+
+    def showEvent(self, event) -> None:
+        super().showEvent(event)
+        if not self._made and self._rows:
+            self.show_strings(self._rows, self._posts)
+
+    def _clear(self) -> list[QWidget]:
+        gone = [self._grid.takeAt(0).widget() for _ in range(self._grid.count())]
+        for widget in gone:
             widget.hide()
             widget.deleteLater()
         self._made = []
+        return gone
+
+    def _build(self) -> None:
+        self._clear()
         heads = (("", ""), (say("Post"), say("Choosing a post changes the two strings over.")),
                  (say("Runs"), say("Side of the post through the face, over or under one through the side.")),
                  (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),

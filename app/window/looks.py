@@ -116,6 +116,9 @@ class Looks(QObject):
         """Repaint a window and its dialogs in these colours, with letters of the size in use."""
         window = self._w
         window.theme = theme
+        for part in window.findChildren(QWidget):
+            if hasattr(part, "let_unseen_go"):
+                part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
         window.setPalette(palette(theme))
         window.setStyleSheet(sheet(theme))
         for part in (window.canvas, window.front, window.side, window.beside, window.tools, window.history_buttons,
@@ -124,8 +127,9 @@ class Looks(QObject):
         actions.set_theme(window.actions_, theme)
         for dialog in window.findChildren(QDialog):
             paint_all(dialog, theme)
-        sizes.follow(window)
-        self._share_out()
+        if sizes.sizes().factor != self._factor:
+            sizes.follow(window)
+            self._share_out()
         for key, action in self._colours.items():
             action.setChecked(key == (choice or colour_choice(window.settings)))
         percent = letter_choice(window.settings)
@@ -134,11 +138,9 @@ class Looks(QObject):
 
     def _share_out(self) -> None:
         """Give the panel on the right the width that its letters ask for, once for a size."""
-        factor = sizes.sizes().factor
-        if factor != self._factor:
-            self._factor = factor
-            wide = self._w.side.sizeHint().width()
-            self._w.splitter.setSizes([max(self._w.splitter.width(), 2 * wide) - wide, wide])
+        self._factor = sizes.sizes().factor
+        wide = self._w.side.sizeHint().width()
+        self._w.splitter.setSizes([max(self._w.splitter.width(), 2 * wide) - wide, wide])
 
 
 def paint_all(root: QWidget, theme: Theme) -> None:

@@ -69,7 +69,7 @@ class FrontPage(QWidget):
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        column.addWidget(_label(self, say("A new headstock"), "front title"))
+        column.addWidget(_label(self, say("A new headstock"), "fronttitle"))
         said = _label(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
                                 "so."), "dim")
         keep(said, fixed_panel=WAY)
@@ -116,7 +116,7 @@ class FrontPage(QWidget):
     def _samples(self) -> QVBoxLayout:
         column = QVBoxLayout()
         column.setSpacing(8)
-        column.addWidget(_label(self, say("From an invented sample"), "front title"))
+        column.addWidget(_label(self, say("From an invented sample"), "fronttitle"))
         column.addWidget(_label(self, say("Each is drawn from its own layout. A copy opens; the sample stays."),
                                 "dim"))
         column.addSpacing(6)
