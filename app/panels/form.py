@@ -42,6 +42,11 @@ class Form(QWidget):
         """The widgets of the rows, in their order, as far as they are made."""
         return self._pages[-1].widgets if self._pages else []
 
+    @property
+    def complete(self) -> bool:
+        """Whether every row has its widget."""
+        return len(self.widgets) == len(self.rows)
+
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
         self._unit = unit

@@ -109,7 +109,7 @@ def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> 
 def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     bench.window.set_stage("blank")
     form = bench.window.side._fields
-    assert until(lambda: len(form.widgets) == len(form.rows))
+    assert until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any("All are still the defaults: common practice, no source." in label for label in labels)
     mark = form.widgets[labels.index("Marking")]
@@ -119,7 +119,7 @@ def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     QTest.keyClicks(mark, "1/64\"")
     QTest.keyClick(mark, Qt.Key.Key_Return)
     assert bench.layout.accuracy.mark == pytest.approx(25.4 / 64)
-    assert until(lambda: len(form.widgets) == len(form.rows))
+    assert until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any(label.endswith("Common practice, no source, would be 0.3 mm.") for label in labels)
     paper = form.widgets[labels.index("Printed paper")]
@@ -128,7 +128,7 @@ def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
         paper.selectAll()
         QTest.keyClicks(paper, typed)
         QTest.keyClick(paper, Qt.Key.Key_Return)
-        assert until(lambda: len(form.widgets) == len(form.rows))
+        assert until(lambda: form.complete)
         assert bench.layout.accuracy.paper_percent == kept
         labels = [row.label for row in form.rows]
         paper = form.widgets[labels.index("Printed paper")]

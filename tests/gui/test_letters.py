@@ -8,6 +8,7 @@ from shiboken6 import isValid
 
 from app.look import sizes
 from app.look.theme import DAY
+from app.panels.form import Form
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -34,7 +35,8 @@ def rest(window: MainWindow, longest: int = 40000) -> None:
         loop = QEventLoop()
         QTimer.singleShot(20, loop.quit)
         loop.exec()
-        calm = calm + 1 if not any(works(room) for room in window.rooms.made) else 0
+        laid = all(form.complete for form in window.findChildren(Form) if form.isVisible())
+        calm = calm + 1 if laid and not any(works(room) for room in window.rooms.made) else 0
         if calm == 4:
             return
     raise AssertionError("something never came to an end")
