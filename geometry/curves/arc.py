@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
@@ -12,6 +13,11 @@ from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
+
+
+_MANY = 2000
+"""Chords from which an arc's points are worked out all at once, which may differ from `point` in the last bit: those of half
+a circle of 6 m radius."""
 
 
 class Arc(Struct, frozen=True):
@@ -166,7 +172,11 @@ class Arc(Struct, frozen=True):
         GeometryError for an arc that would take more than MOST_CHORDS.
         """
         n = bearable(self.chords(sagitta))
-        return [self.point(i / n) for i in range(n + 1)]
+        if n < _MANY:
+            return [self.point(i / n) for i in range(n + 1)]
+        a = self.a0 + self.sweep * (np.arange(1, n) / n)
+        x, y = self.centre[0] + self.radius * np.cos(a), self.centre[1] + self.radius * np.sin(a)
+        return [self.p0, *zip(x.tolist(), y.tolist(), strict=True), self.p1]
 
     def nearest(self, p: Vec2) -> float:
         """Parameter t in 0..1 of the point nearest to p; the centre itself gives 0."""

@@ -26,9 +26,10 @@ from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 FINE = FLAT / 10
-"""Sagitta (mm) of the chords that stand for curves when the exact way fails."""
+"""Sagitta (mm) of the chords that stand for curves when the exact way fails: FLAT where that would be more than MANY."""
+MANY = 60_000
 
-MOST_CHORDS = 300_000
+MOST_CHORDS = 100_000
 """Chords of lines that touch or cross beyond which what they enclose is not worked out: it would take more than a second."""
 
 
@@ -37,7 +38,7 @@ class Enclosed(Struct, frozen=True):
 
     rings: tuple[Path, ...]
     exact: bool
-    """False when the rings are chords of the curves (sagitta FINE) because the exact way failed"""
+    """False when the rings are chords of the curves (sagitta FINE, at most FLAT) because the exact way failed"""
     inner_faces: int
     """How many areas were merged into a larger one that surrounds them: lines inside were dropped"""
 
@@ -197,10 +198,11 @@ def _as_curves(ring: np.ndarray, pieces: Sequence[Segment], edge: dict) -> Path 
 
 def _chords(segments: Sequence[Segment], reach: float, without: Sequence[Polygon]) -> Enclosed:
     """The same by chords alone, every point moved by up to half of `reach` mm onto a common grid."""
-    if sum(s.chords(FINE) for s in segments) > MOST_CHORDS:
+    sagitta = FINE if sum(s.chords(FINE) for s in segments) <= MANY else FLAT
+    if sum(s.chords(sagitta) for s in segments) > MOST_CHORDS:
         raise GeometryError(say("Lines that cross one another are too long to be worked out: check the unit of the drawing, or draw "
                                 "the outline as one closed line."))
-    lines = [shapely.linestrings(np.array(s.flatten(FINE))) for s in segments]
+    lines = [shapely.linestrings(np.array(s.flatten(sagitta))) for s in segments]
     noded = shapely.union_all(lines, grid_size=reach / 2)
     faces = [f for f in shapely.get_parts(shapely.polygonize(shapely.get_parts(noded))) if _counts(f, without)]
     if not faces:

@@ -21,7 +21,9 @@ from tests.endurance.mutations import mutated
 
 ROOT = Path(__file__).parents[2]
 SLOWEST = 2.0
-"""Seconds of the processor for one file; the clock may show ten times as many before a file is given up."""
+"""Seconds of the processor for one file; it is given up after ten times as many."""
+PATIENCE = 1800.0
+"""Seconds by the clock for a batch, however busy the machine is."""
 ROOM = 1 << 30
 """Bytes of memory for the child, beyond what it has once every reader has read a sound file."""
 BATCH = 250
@@ -48,7 +50,7 @@ def run(folder: Path, seed: int, count: int, say: Callable[[str], None] = lambda
     for first in range(0, count, BATCH):
         many = min(BATCH, count - first)
         done = subprocess.run([sys.executable, "-m", "tests.endurance.fuzz", str(folder), str(seed), str(first), str(many)],
-                              cwd=ROOT, capture_output=True, text=True, errors="replace", timeout=SLOWEST * BATCH)
+                              cwd=ROOT, capture_output=True, text=True, errors="replace", timeout=PATIENCE)
         lines = [line.split("\t") for line in done.stdout.splitlines()]
         found.cases += many
         found.ends.update(line[1] for line in lines if len(line) >= 2)
@@ -64,6 +66,7 @@ def run(folder: Path, seed: int, count: int, say: Callable[[str], None] = lambda
 # ---- in the child -------------------------------------------------------------
 def main(folder: Path, seed: int, first: int, many: int) -> None:
     """Run some cases; a line for each: number, how it ended, and what is bad about that."""
+    signal.signal(signal.SIGPROF, _late)
     readers = _readers(folder)
     for _, sound, read in readers:
         _one(read, sound(random.Random(1)) if callable(sound) else sound[0])  # brings in the libraries, which map far more than they use
@@ -80,7 +83,7 @@ def _one(read: Callable[[bytes], object], data: bytes) -> tuple[str, str]:
     from app.formats.errors import FormatError
     from geometry.errors import GeometryError
     began = time.process_time()
-    signal.alarm(int(10 * SLOWEST))
+    signal.setitimer(signal.ITIMER_PROF, 10 * SLOWEST)
     try:
         read(data)
         end, bad = "read", ""
@@ -88,7 +91,7 @@ def _one(read: Callable[[bytes], object], data: bytes) -> tuple[str, str]:
         end, bad = "refused", _no_sentence(str(error))
     except BaseException as error:  # whatever it is, it is what this job looks for
         end, bad = "broke", f"{type(error).__name__}: {str(error)[:300]}"
-    signal.alarm(0)
+    signal.setitimer(signal.ITIMER_PROF, 0.0)
     took = time.process_time() - began
     if not bad and took > SLOWEST:
         bad = f"took {took:.1f} s"
@@ -108,7 +111,6 @@ def _hold_down() -> None:
     import resource
     taken = int(re.search(r"VmSize:\s+(\d+)", Path("/proc/self/status").read_text()).group(1)) * 1024
     resource.setrlimit(resource.RLIMIT_AS, (taken + ROOM, taken + ROOM))
-    signal.signal(signal.SIGALRM, _late)
 
 
 def _late(*_: object) -> None:

@@ -14,8 +14,8 @@ MOST_COPIES = 5_000
 """Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds."""
 LONG = 500
 """Chords (sagitta FLAT) from which a curve is long: half a circle of 400 mm radius."""
-MOST_LONG = 25_000
-"""Chords of all long curves together: fifty times half a circle of 400 mm radius. Each is followed some ten times."""
+MOST_LONG = 150_000
+"""Chords of all long curves together: three hundred times half a circle of 400 mm radius. Each is followed some ten times."""
 
 
 def hold_to_length(strands: Sequence[Strand], size: tuple[float, float]) -> None:
