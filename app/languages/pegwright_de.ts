@@ -4177,10 +4177,6 @@
         <translation>Wie gezeichnet nicht gesund: {n} Haken verderben die Arbeit</translation>
     </message>
     <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
         <source>Note in the job &amp;book…</source>
         <translation>No&amp;tiz im Werkbuch…</translation>
     </message>
@@ -10436,6 +10432,10 @@
     <message>
         <source>on {edge}</source>
         <translation>auf {edge}</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
     </message>
     <message>
         <source>one hole</source>

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from functools import partial
 
 from msgspec import Struct
 
 from app.panels.field_help import pattern
+from app.panels.fit_rows import fit_rows
 from app.panels.rows import FieldRow
 from app.panels.string_way_rows import flat_rows, ramp_rows
-from geometry.curves.polygons import polygon
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -35,17 +34,11 @@ from geometry.layout import (
     Headstock,
     Loop,
     RowPlace,
-    Slot,
     StraightSlot,
     Tuner,
     loop_path,
     slot_path,
 )
-from geometry.routing import Follower, follower, template_opening
-from geometry.routing.depth import Reach, reach_of
-from geometry.routing.depth_of_slot import passes_for
-from geometry.routing.fit import enters, narrowest, pieces, tightest
-from geometry.routing.refusal import Refusal
 from geometry.saying import say
 from geometry.solids import SideBore, frames, side_bore
 from geometry.solids.flats import stands_off
@@ -234,49 +227,6 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     rows.append(field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")))
     rows += ramp_rows(layout, slot, unit)
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
-
-
-def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
-    """What fits a slot: narrowest place, corners, and how the chosen bit and follower do."""
-    slot = next(s for s in layout.slots if s.id == id)
-
-    def show(mm: float) -> str:
-        return format_close(mm, unit, mark=True)
-    try:
-        width, corner = narrowest(slot), tightest(slot_path(slot))
-        rows = [FieldRow(say("Largest bit that passes"), "fact", show(width))]
-        if corner < width - 1e-6:
-            rows.append(FieldRow(say("Corners"), "fact", say("sharp: a cutter leaves wood to pare") if corner == 0 else
-                                 say("a cutter over {corner} leaves wood to pare", corner=show(corner))))
-        chosen = follower(layout)
-        if chosen is None:
-            return [*rows, FieldRow(say("Bit"), "fact", say("none chosen"))]
-        return rows + _chosen_fit(layout, slot, chosen, show)
-    except GeometryError as error:
-        return [FieldRow(say("Fit"), "fact", str(error), warn=True)]
-
-
-def _chosen_fit(layout: Headstock, slot: Slot, chosen: Follower, show: Callable[[float], str]) -> list[FieldRow]:
-    opening = template_opening(slot, chosen.offset)
-    cutter_fits = enters(slot, polygon(slot_path(slot)), chosen.bit.cutter) == 1
-    follower_fits = pieces(opening, chosen.diameter) == 1
-    made, job = passes_for(slot, chosen, layout)
-    reach = None if chosen.bit.bearing == "tip" else reach_of(chosen, job)
-    limited = isinstance(reach, Reach) and reach.most < job.depth
-    down = say("{reach} of {depth}: ", reach=show(max(0.0, reach.most)), depth=show(job.depth)) if limited else ""
-    short = isinstance(made, Refusal)
-    if short:
-        words = down + say("too short") if down else say("not guided by the template")
-    elif made[-1].side != made[0].side:
-        words = down + say("turn the template over")
-    else:
-        words = say("{depth}, through", depth=show(job.depth)) if job.through else show(job.depth)
-    return [
-        FieldRow(say("Bit {bit}", bit=chosen.bit.id), "fact", say("enters") if cutter_fits else say("too fat"),
-                 warn=not cutter_fits),
-        FieldRow(say("Follower in the template"), "fact", say("enters") if follower_fits else say("does not enter"),
-                 warn=not follower_fits),
-        FieldRow(say("Reaches"), "fact", words, warn=short)]
 
 
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import partial
 
 from app.panels.accuracy_rows import accuracy_rows
-from app.panels.describe import blank_rows, ear_rows, field, fit_rows, nut_rows, outline_size
+from app.panels.describe import blank_rows, ear_rows, field, outline_size
+from app.panels.fit_rows import fit_rows
 from app.panels.rows import FieldRow
 from geometry.edits import remove_features, rename, set_field
 from geometry.edits.rack import set_template_tool
@@ -62,17 +63,6 @@ def tuners_page(layout: Headstock, unit: LengthUnit, pattern_id: str) -> list[Fi
         return [FieldRow(say("No hardware in this layout."), "heading")]
     i, pattern = found[0]
     return _pattern_rows(layout, i, pattern)
-
-
-def strings_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
-    """Nut and strings."""
-    rows = nut_rows(layout)
-    for i, string in enumerate(layout.strings):
-        rows.append(FieldRow(say("String {string}, course {course}",
-                                 string=string.id, course=string.course), "heading"))
-        rows.append(field(layout, say("Note"), "text", ("strings", i, "note"), string.note))
-        rows.append(field(layout, say("Diameter"), "length", ("strings", i, "diameter"), string.diameter))
-    return rows
 
 
 def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

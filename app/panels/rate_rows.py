@@ -36,10 +36,10 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
             FieldRow(say("Together"), "fact", _hours(h)),
             *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{found:.1f} h",
                                                  help=say("Corrected by what the timed steps took."))]),
-            FieldRow(say("Other machine"), "fact", say("{n} times", n=c.machine)),
-            FieldRow(say("Other bit"), "fact", say("{n} times", n=c.bit)),
-            FieldRow(say("Table set"), "fact", say("{n} times", n=c.table)),
-            FieldRow(say("Piece turned"), "fact", say("{n} times", n=c.side)),
+            FieldRow(say("Other machine"), "fact", count(c.machine, "once", "{n} times")),
+            FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
+            FieldRow(say("Table set"), "fact", count(c.table, "once", "{n} times")),
+            FieldRow(say("Piece turned"), "fact", count(c.side, "once", "{n} times")),
             FieldRow(say("Holes"), "fact", say("{holes} in {drillings} drillings", holes=counts.holes, drillings=counts.drillings)),
             FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
 

@@ -121,6 +121,7 @@ class MeasureBars(ReadInOrder, QDialog):
             return
         self.already.setEnabled(kept is not None)
         self.already.setChecked(kept is not None)
+        self.buttons.button(QDialogButtonBox.StandardButton.Reset).setEnabled(kept is not None)
         self._tell()
 
     def _tell(self) -> None:

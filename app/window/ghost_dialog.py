@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
+from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from geometry.drawing import Drawing
@@ -32,7 +33,7 @@ class GhostDialog(ReadInOrder, QDialog):
         self.says = QLabel(self)
         self.says.setObjectName("dim")
         self.says.setWordWrap(True)
-        self.says.setMinimumHeight(52)
+        keep(self.says, minimum_height=52)
         form = QFormLayout()
         form.addRow(label, self.field)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
@@ -46,8 +47,10 @@ class GhostDialog(ReadInOrder, QDialog):
             column.addWidget(widget)
         column.addWidget(self.says)
         column.addWidget(buttons)
-        self.setMinimumWidth(340)
+        keep(self, panel_width=340)
         self.finished.connect(self._end)
+        self.field.setFocus()
+        self.field.selectAll()  # what is typed takes the place of the value
         self.try_it()
 
     # ---- what a dialog says of itself -----------------------------------

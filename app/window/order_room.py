@@ -237,5 +237,6 @@ def asked_for(layout: Headstock, unit: LengthUnit) -> tuple[Headstock, LengthUni
 
 
 def plan_steps(layout: Headstock, unit: LengthUnit) -> Work:
+    """Plan it, with sentences in that unit; pure, so that it runs beside the window."""
     with speaking(unit):
         return plan_work(layout, Wishes(unit=unit))

@@ -6,7 +6,6 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QToolButton, QWidget
 
 from app.look.flow import Flow
-
 from geometry.saying import say
 
 SHOWS = (

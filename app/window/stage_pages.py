@@ -1,4 +1,4 @@
-"""Which page a stage shows while nothing is held."""
+"""Which page a stage shows while nothing is held, unless it has a room with a panel of its own."""
 
 from __future__ import annotations
 
@@ -20,6 +20,4 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
         return Page(say("Slots"), pages.slots_page(layout, unit), [])
     if stage == "tuners":
         return Page(say("Hardware"), [], pages.tuners_page(layout, unit, tools.hardware.currentText()))
-    if stage == "strings":
-        return Page(say("Nut and strings"), [], pages.strings_page(layout, unit))
     return Page(say("Sheets"), [], pages.sheets_page(layout, unit, tools.paper.currentText()))

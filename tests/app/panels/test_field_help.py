@@ -15,7 +15,7 @@ from app.help.tip import _encoded, drawn, pictured
 from app.look.theme import THEMES
 from app.panels import pages
 from app.panels.accuracy_rows import accuracy_rows
-from app.panels.describe import describe
+from app.panels.describe import describe, nut_rows
 from app.panels.field_help import LABELS, PATHS, explained, pattern
 from app.panels.form import Form
 from app.panels.rack_rows import entry_rows, machine_rows
@@ -55,7 +55,7 @@ def rows(head: Headstock) -> Iterator[FieldRow]:
         yield from describe(head, "outline", "mm", node).fields
     for pattern_ in head.patterns:
         yield from pages.tuners_page(head, "mm", pattern_.id)
-    for made in (pages.blank_page(head, "mm"), pages.strings_page(head, "mm"), pages.template_rows(head, "mm"),
+    for made in (pages.blank_page(head, "mm"), nut_rows(head), pages.template_rows(head, "mm"),
                  accuracy_rows(head), rate_rows(head), _string_rows(head), machine_rows(head.rack, "mm")):
         yield from made
     for shelf in ("bits", "bushes", "drills"):

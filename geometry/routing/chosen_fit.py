@@ -1,0 +1,49 @@
+"""How the bit and follower that are chosen for the template do in one slot."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from geometry.curves.polygons import polygon
+from geometry.layout import Headstock, Slot, slot_path
+from geometry.routing.depth import Reach, reach_of
+from geometry.routing.depth_of_slot import passes_for
+from geometry.routing.fit import enters, pieces
+from geometry.routing.follower import Follower, template_opening
+from geometry.routing.refusal import Refusal
+
+Way = Literal["one side", "both sides", "too short", "not guided"]
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenFit:
+    """What becomes of one slot with one follower (mm).
+
+    `depth` is how deep the slot is, through the wood when `through`; `reach` how deep the bit comes from one side,
+    None where that is no limit.
+    """
+
+    cutter_enters: bool
+    follower_enters: bool
+    depth: float
+    through: bool
+    reach: float | None
+    way: Way
+
+
+def chosen_fit(layout: Headstock, slot: Slot, chosen: Follower) -> ChosenFit:
+    """Whether cutter and follower go in, and whether the passes come down to the slot's depth. Pure.
+
+    GeometryError when a drawn slot has no inside.
+    """
+    made, job = passes_for(slot, chosen, layout)
+    reach = None if chosen.bit.bearing == "tip" else reach_of(chosen, job)
+    limit = max(0.0, reach.most) if isinstance(reach, Reach) and reach.most < job.depth else None
+    if isinstance(made, Refusal):
+        way: Way = "not guided" if limit is None else "too short"
+    else:
+        way = "one side" if made[-1].side == made[0].side else "both sides"
+    return ChosenFit(enters(slot, polygon(slot_path(slot)), chosen.bit.cutter) == 1,
+                     pieces(template_opening(slot, chosen.offset), chosen.diameter) == 1,
+                     job.depth, job.through, limit, way)
