@@ -3,6 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton
 
 from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
@@ -38,6 +39,18 @@ def test_every_string_stands_in_the_table(bench, room):
     assert post.accessibleName() == "Post of string 1"
     assert labels[0].text().endswith("°") and float(labels[2].text()) > 1
     assert sum(isinstance(m, Label) for m in room.marks()["string angles"]) == len(bench.layout.strings)
+
+
+def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
+    def button(word: str) -> QPushButton:
+        return next(b for b in room.panel.findChildren(QPushButton) if b.text() == word and b.isVisibleTo(room.panel))
+    before = bench.layout
+    press(button("Add a string on the treble side"))
+    assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
+    assert len(room.panel.table._made) == 13 and room.panel.table._made[-1][0].currentText() == "none"
+    press(button("Remove string 13"))
+    assert bench.layout == before
+    assert bench.window.document.history.undo_name == "Remove string 13"
 
 
 def test_a_post_chosen_with_the_keyboard_changes_two_strings_over(bench, room):
