@@ -38,7 +38,7 @@ def post_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
     """Clearances of every side tuner that lies across a slot."""
     specs: list[Spec] = []
     for i, (recipe, item) in enumerate(zip(model.recipes, model.owners, strict=True)):
-        if item.mount == "side" and recipe.drilling is item.post() and (only is None or item.id in only):
+        if item.mount == "side" and recipe.drilling is item.post and (only is None or item.id in only):
             own = first_on_the_way(recipe.drilling, SIGHT, model.scene.openings)
             if own is not None:
                 specs += _in_slot(model, reach, i, item, own)

@@ -20,7 +20,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import Boxes, boxes_of
+from geometry.solids.nearby import Boxes
 from geometry.solids.walls import Wall, oblong
 from geometry.tolerance import FLAT
 
@@ -40,8 +40,8 @@ def pairs(scene: Scene) -> Pairs:
 
 def _boxes(items: Sequence[Item]) -> Boxes:
     """About each button; boxes that hold nothing for what has none."""
-    ours = [i for i, item in enumerate(items) if item.button is not None]
-    return boxes_of(ours, Cylinders.joined([items[i].button for i in ours]) if ours else None, len(items))
+    rows = np.array([item.button_box for item in items]).reshape(-1, 2, 3)
+    return rows[:, 0], rows[:, 1]
 
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
-from itertools import chain, combinations, compress
+from itertools import chain, combinations
 
 import numpy as np
 
@@ -51,10 +51,6 @@ def _boxes(items: Sequence[Item]) -> Boxes:
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
     """The pairs of drillings of each (item, item, margins) that have to keep clear of each other."""
-    left: list[int] = []
-    right: list[int] = []
-    needed: list[float] = []
-    owner: list[tuple[int, int, int]] = []
     solids: list[Cylinders] = []
     starts: dict[int, int] = {}
     count = 0
@@ -63,59 +59,61 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
             starts[id(item)] = count
             solids.append(item.solids)
             count += len(item.drillings)
-    for row, (one, two, margins) in enumerate(rows):
-        first, second = starts[id(one)], starts[id(two)]
-        by_rank = (margins.bore_bore, margins.screw_any, margins.pin_any)
-        couples, ranks = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
-        if not one.what == two.what == "tuner":
-            kept = [not _meant(one.drillings[i], two.drillings[k]) for i, k in couples]
-            couples, ranks = tuple(compress(couples, kept)), tuple(compress(ranks, kept))
-        left += [first + i for i, _ in couples]
-        right += [second + k for _, k in couples]
-        needed += [by_rank[rank] for rank in ranks]
-        owner += [(row, i, k) for i, k in couples]
-    together, wish = Cylinders.joined(solids), np.array(needed)
-    return Asked(together.pick(np.array(left, dtype=int)), together.pick(np.array(right, dtype=int)), wish,
-                 partial(_told, rows, owner, wish))
+    couples = [_couples(one, two) for one, two, _ in rows]
+    margins = rows[0][2]
+    row = np.repeat(np.arange(len(rows)), [len(i) for i, _, _ in couples])
+    i, k, rank = (np.concatenate(of) for of in zip(*couples, strict=True))
+    first, second = (np.array([starts[id(items[side])] for items in rows])[row] for side in (0, 1))
+    together, wish = Cylinders.joined(solids), np.array((margins.bore_bore, margins.screw_any, margins.pin_any))[rank]
+    return Asked(together.pick(first + i), together.pick(second + k), wish, partial(_told, rows, (row, i, k), wish))
 
 
-_Ranked = tuple[tuple[tuple[int, int], ...], tuple[int, ...]]
-"""Pairs of drillings by their places, and the rank of each pair: the higher of its two."""
+_Ranked = tuple[np.ndarray, np.ndarray, np.ndarray]
+"""Pairs of drillings by the places of the one and of the other, and the rank of each pair: the higher of its two."""
+
+
+def _couples(one: Item, two: Item) -> _Ranked:
+    """The drillings of two features, or of one feature, that have to keep clear of each other."""
+    made = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
+    if one.what == two.what == "tuner":
+        return made
+    kept = [not _meant(one.drillings[i], two.drillings[k]) for i, k in zip(*(of.tolist() for of in made[:2]), strict=True)]
+    return tuple(of[kept] for of in made) if not all(kept) else made
 
 
 @remembered_by_size(1024, lambda one, two: len(one) * len(two))
 def _between(one: tuple[int, ...], two: tuple[int, ...]) -> _Ranked:
     """Every drilling of one feature with every one of another, from their ranks: of one pattern they are the same each time."""
-    return (tuple((i, k) for i in range(len(one)) for k in range(len(two))), tuple(max(a, b) for a in one for b in two))
+    return _ranked([(i, k, max(a, b)) for i, a in enumerate(one) for k, b in enumerate(two)])
 
 
 @remembered_by_size(256, lambda ranks, hole_of: len(ranks) ** 2)
 def _within(ranks: tuple[int, ...], hole_of: tuple[int, ...]) -> _Ranked:
     """The drillings of one feature that are not of one hole."""
-    found = tuple((i, k) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k])
-    return found, tuple(max(ranks[i], ranks[k]) for i, k in found)
+    return _ranked([(i, k, max(ranks[i], ranks[k])) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k]])
 
 
-def _told(rows: Sequence[tuple[Item, Item, Margins]], owner: list[tuple[int, int, int]], wish: np.ndarray,
+def _ranked(rows: list[tuple[int, int, int]]) -> _Ranked:
+    return tuple(np.array(rows, dtype=int).reshape(-1, 3).T)
+
+
+def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, ...], wish: np.ndarray,
           measured: Gaps) -> list[tuple[Snag, ...]]:
-    """Of each two holes only the worst pair of drillings."""
+    """Of each two holes only the worst pair of drillings; `pairs`: the row of each pair, and the places of its drillings."""
     out: list[list[Snag]] = [[] for _ in rows]
-    worst: dict[tuple[int, int, int], int] = {}
-    for at in np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH)).tolist():
-        row, i, k = owner[at]
+    worst: dict[tuple[int, int, int], tuple[float, int]] = {}
+    short = np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH))
+    for at, row, i, k in zip(short.tolist(), *(of[short].tolist() for of in pairs), strict=True):
         holes = (row, rows[row][0].hole_of[i], rows[row][1].hole_of[k])
-        if holes not in worst or _missing(measured, wish, at) > _missing(measured, wish, worst[holes]):
-            worst[holes] = at
-    for at in sorted(worst.values(), key=lambda at: (owner[at][0], -_missing(measured, wish, at))):
-        row, i, k = owner[at]
-        one, two, _ = rows[row]
-        out[row].append(_snag(one, two, i, k, float(measured.distance[at]), float(wish[at]),
-                              measured.on_a[at], measured.on_b[at]))
+        lacks = float(wish[at] - measured.distance[at])
+        if holes not in worst or lacks > worst[holes][0]:
+            worst[holes] = lacks, at
+    row, i, k = pairs
+    for _, at in sorted(worst.values(), key=lambda one: (row[one[1]], -one[0])):
+        one, two, _ = rows[row[at]]
+        out[row[at]].append(_snag(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]),
+                                  measured.on_a[at], measured.on_b[at]))
     return [tuple(found) for found in out]
-
-
-def _missing(measured: Gaps, wish: np.ndarray, at: int) -> float:
-    return float(wish[at] - measured.distance[at])
 
 
 def _meant(a: Drilling, b: Drilling) -> bool:

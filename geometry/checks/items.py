@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from operator import attrgetter
 from typing import Literal
 
 import numpy as np
@@ -13,13 +14,13 @@ from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
 from geometry.layout.hardware import Pattern
-from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop
 from geometry.layout.slots import Pin, SingleHole
 from geometry.layout.tuners import Row, Tuner
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.drilling import Drilling, Hole, holes
-from geometry.solids.frames import Frame, frames
+from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes
+from geometry.solids.frames import Frame, frame_of
+from geometry.solids.nearby import NOTHING
 from geometry.vectors import Vec2, Vec3
 
 
@@ -50,6 +51,8 @@ class Item(Struct, frozen=True, eq=False):
     pattern: Pattern | None = None
     frame: Frame | None = None
     button: Cylinders | None = None
+    button_box: np.ndarray | tuple[Vec3, Vec3] = NOTHING
+    """(2, 3) lowest and highest corner of the box about it"""
     plate: tuple[Vec3, ...] = ()
     """corners of the plate where it lands, in order round it"""
     ground: tuple[Loop, Blank] | None = None
@@ -57,14 +60,13 @@ class Item(Struct, frozen=True, eq=False):
     asked: float | None = None
     """how deep a single hole is asked to be, None for through"""
 
+    post: Drilling | None = None
+    """the widest post bore of a tuner"""
+
     @property
     def mount(self) -> str | None:
         """face or side for a tuner, else None."""
         return None if self.frame is None else self.frame.mount
-
-    def post(self) -> Drilling | None:
-        """The widest post bore of a tuner, or None."""
-        return max((d for d in self.drillings if d.role == "post"), key=lambda d: d.diameter, default=None)
 
 
 Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
@@ -78,6 +80,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     # What is told in arrays is told for all at once and handed out in slices.
     solids = Cylinders.of([drilling for own in drillings for drilling in own])
     buttons = Cylinders.made([button for _, button, _ in made if button is not None])
+    button_boxes = np.stack(buttons.boxes(), axis=1)
     low, high = _boxes(solids, [len(own) for own in drillings])
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, 0
@@ -85,7 +88,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
         here = slice(at, at + len(own))
         at = here.stop
         if button is not None:
-            rest["button"] = buttons.part(slice(button_at, button_at + 1))
+            rest["button"], rest["button_box"] = buttons.part(slice(button_at, button_at + 1)), button_boxes[button_at]
             button_at += 1
         items.append(Item(
             feature.id, _WHAT[type(feature)], holes_, own, tuple([i for i, hole in enumerate(holes_) for _ in hole.drillings]),
@@ -110,20 +113,19 @@ def _made(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row |
           blank: Blank) -> tuple[tuple[Hole, ...], tuple[Vec3, Vec3, float, float] | None, dict[str, object]]:
     """(holes, the button's cylinder, what else there is to say) of a feature."""
     if isinstance(feature, SingleHole):
-        return holes(Headstock(name="", blank=blank, outline=outline, holes=(feature,))), None, {
-            "held": False, "asked": feature.depth}
+        return (single_hole(feature, blank),), None, {"held": False, "asked": feature.depth}
     if isinstance(feature, Pin):
-        return holes(Headstock(name="", blank=blank, outline=outline, pins=(feature,))), None, {"held": False}
+        return (pin_hole(feature, blank),), None, {"held": False}
     rest = {"held": feature.held, "tuner": feature, "pattern": pattern}
-    alone = Headstock(name="", blank=blank, outline=outline, patterns=(pattern,),
-                      rows=() if row is None else (row,), tuners=(feature,))
     try:
-        placed = frames(alone)
-        frame, found = placed[feature.id], holes(alone, placed)
+        frame = frame_of(feature, pattern, row, outline, blank)
     except GeometryError as error:
         return (), None, {**rest, "trouble": str(error)}
+    found = tuner_holes(frame, pattern.bores, blank)
+    posts = [drilling for hole in found for drilling in hole.drillings if drilling.role == "post"]
     return found, _button(pattern, frame, blank.thickness), {
-        **rest, "frame": frame, "ground": (outline, blank), "plate": _plate(pattern, frame, blank.thickness)}
+        **rest, "frame": frame, "ground": (outline, blank), "plate": _plate(pattern, frame, blank.thickness),
+        "post": max(posts, key=attrgetter("diameter"), default=None)}
 
 
 def _button(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, Vec3, float, float]:

@@ -19,8 +19,9 @@ from geometry.curves import Line, Path
 from geometry.layout.edges import edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.flats import plate_gap, under_plate
+from geometry.solids.flats import under_plate
 from geometry.solids.nearby import Boxes
+from geometry.solids.plate_edge import strays_within
 from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.tolerance import FLAT
@@ -29,8 +30,6 @@ from geometry.vectors import Vec2
 ROCK = 0.3
 """mm by which a plate may rock before it is worth a note (common practice, no source)"""
 
-_NEARLY = 0.05
-"""mm under ROCK from which on a plate's rocking is worked out exactly"""
 _FAR = 1e6
 """mm between what is on different surfaces: plates there never meet"""
 
@@ -230,9 +229,7 @@ def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]
 def _rocks(item: Item) -> Snag | None:
     """A plate that does not lie flat: on the curved edge itself, or on a flat that is not deep enough."""
     side, seat, foot, flat = edge(item.ground[0], item.frame.side), item.pattern.seat, item.frame.seat, item.tuner.flat
-    # How far the edge strays beside the plate's ends tells at once that most plates lie well.
-    strays = [abs(v.dot(v.sub(side.seat(foot.along + by).point, foot.point), foot.normal)) for by in (seat.before, -seat.behind)]
-    if max(*strays, plate_gap(seat.before + seat.behind, foot.curvature)) <= ROCK - _NEARLY:
+    if strays_within(side, foot, seat.before, seat.behind, ROCK):
         return None
     fall, rise = under_plate(side, foot, seat.before, seat.behind)
     rock = max(fall, rise) if flat is None else max(0.0, fall - flat.depth)

@@ -35,12 +35,12 @@ def _own(item: Item, blank: Blank, margins: Margins, press: DrillPress) -> tuple
 
 
 def _has_bore(item: Item) -> bool:
-    return item.mount == "side" and item.post() is not None
+    return item.mount == "side" and item.post is not None
 
 
 def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     """The mark has to lie on the square edge, with wood to either side of the drill."""
-    bore = item.post()
+    bore = item.post
     if bore.mark is None:
         return (Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, None, None,
                      say("The axis of {item} never meets the {side} square edge.", item=item.id, side=term(item.frame.side)),
@@ -69,7 +69,7 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
 def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     """A caution where the drill enters at an angle; a snag where the table does not tilt that far."""
     tilt = math.degrees(tilt_of(item.frame))
-    where = item.post().mark or item.post().start
+    where = item.post.mark or item.post.start
     if abs(tilt) > press.tilt + 1e-9:
         return (Snag("table-tilt", TIGHT, (item.id,), where, abs(tilt), press.tilt,
                      say("{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.",

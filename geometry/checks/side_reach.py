@@ -48,9 +48,9 @@ def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | 
 
 
 def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: Margins) -> tuple[Snag, ...]:
-    if item.mount != "side" or item.post() is None:
+    if item.mount != "side" or item.post is None:
         return ()
-    bore, post = item.post(), item.pattern.post
+    bore, post = item.post, item.pattern.post
     own = first_on_the_way(bore, _SIGHT, openings)
     if own is None:
         return (Snag("no-slot", SPOILS, (item.id,), bore.end, None, None,

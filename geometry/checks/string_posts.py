@@ -19,17 +19,17 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, norms
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import Boxes, boxes_of
+from geometry.solids.nearby import NOTHING, Boxes
 from geometry.strings.runs import Run
+from geometry.vectors import Vec3
 
 
 def pairs(scene: Scene) -> Pairs:
     """Strings with the posts that they may come near, but never with their own."""
     margins = scene.layout.margins
-    things = scene.memo.of(_things, scene_runs(scene), scene.items)
-    found = scene.memo.pairs(_boxes, things, margins.string_air, margins)
-    found.new = [(i, k) for i, k in found.new if isinstance(things[i], Run) and isinstance(things[k], Item)
-                 and things[i].tuner != things[k].id]
+    found = scene.memo.pairs(_boxes, scene.memo.of(_things, scene_runs(scene), scene.items), margins.string_air, margins)
+    strings, things = len(found.items) - len(scene.items), found.items
+    found.new = [(i, k) for i, k in found.new if i < strings <= k and things[i].tuner != things[k].id]
     return found
 
 
@@ -40,10 +40,20 @@ def _things(strings: tuple[tuple[Run, Item], ...], items: tuple[Item, ...]) -> t
 
 def _boxes(things: Sequence[Run | Item]) -> Boxes:
     """About each string and each post; boxes that hold nothing for what has no post."""
-    runs = [i for i, thing in enumerate(things) if isinstance(thing, Run)]
-    posts = [i for i, thing in enumerate(things) if isinstance(thing, Item) and thing.frame is not None]
-    solids = [made([things[i] for i in some]) for some, made in ((runs, string_solids), (posts, post_solids)) if some]
-    return boxes_of(runs + posts, Cylinders.joined(solids) if solids else None, len(things))
+    rows = np.array([_box(thing) for thing in things]).reshape(-1, 2, 3)
+    return rows[:, 0], rows[:, 1]
+
+
+def _box(thing: Run | Item) -> tuple[Vec3, Vec3]:
+    """(lowest, highest) corner, no farther out at the ends than beside them."""
+    if isinstance(thing, Run):
+        (x0, y0, z0), (x1, y1, z1), r = thing.start, thing.end, thing.diameter / 2
+    elif thing.frame is None:
+        return NOTHING
+    else:
+        (x0, y0, z0), way, post = thing.frame.origin, _post_way(thing), thing.pattern.post
+        x1, y1, z1, r = x0 + way[0] * post.length, y0 + way[1] * post.length, z0 + way[2] * post.length, post.diameter / 2
+    return (min(x0, x1) - r, min(y0, y1) - r, min(z0, z1) - r), (max(x0, x1) + r, max(y0, y1) + r, max(z0, z1) + r)
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
@@ -57,8 +67,12 @@ def string_solids(runs: Sequence[Run]) -> Cylinders:
 
 def post_solids(items: Sequence[Item]) -> Cylinders:
     """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
-    return Cylinders.made([(item.frame.origin, (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w,
-                            item.pattern.post.length, item.pattern.post.diameter / 2) for item in items])
+    return Cylinders.made([(item.frame.origin, _post_way(item), item.pattern.post.length, item.pattern.post.diameter / 2)
+                           for item in items])
+
+
+def _post_way(item: Item) -> Vec3:
+    return (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w
 
 
 def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:

@@ -48,10 +48,12 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if not group:
             continue
         told = [next(airs) for _ in group]
-        yield from scene.memo.of(_end, opening, scene.memo.of(together, *group), scene.memo.of(together, *told),
-                                 margins, scene.layout.blank.thickness)
+        if any(short(over.air, margins.string_air) for over, _ in told):
+            yield from scene.memo.of(_end, opening, scene.memo.of(together, *group), scene.memo.of(together, *told),
+                                     margins, scene.layout.blank.thickness)
         for one, air in zip(group, told, strict=True):
-            yield from scene.memo.of(_beside, opening, one, air, margins)
+            if short(air[1].air, margins.string_air):
+                yield from scene.memo.of(_beside, opening, one, air, margins)
             yield from _floor(scene, opening, one, own[id(one.run)])
 
 

@@ -29,6 +29,9 @@ class Seat(Struct, frozen=True):
     """mm from the nut line"""
     curvature: float
     """1/mm, positive where the edge bellies out (convex wood)"""
+    segment: int
+    """which of the edge's path, and where on it"""
+    t: float
 
 
 class Edge(Struct, frozen=True, dict=True):
@@ -63,8 +66,8 @@ class Edge(Struct, frozen=True, dict=True):
         tangent = segment.tangent(t)
         bend = segment.curvature(t)
         if self.side == "treble":
-            return Seat(segment.point(t), tangent, v.right(tangent), along, bend)
-        return Seat(segment.point(t), tangent, v.left(tangent), along, -bend)
+            return Seat(segment.point(t), tangent, v.right(tangent), along, bend, i, t)
+        return Seat(segment.point(t), tangent, v.left(tangent), along, -bend, i, t)
 
     def nearest(self, p: Vec2) -> Seat:
         """The point of the edge nearest to p."""

@@ -95,6 +95,8 @@ def _closed_forms(a: Cylinders, b: Cylinders, beyond: float | np.ndarray) -> tup
     n = between / np.maximum(apart, 1e-300)[:, None]
     on_a, on_b = p + n * a.radius[:, None], q - n * b.radius[:, None]
     exact = distance <= beyond
+    if not exact.any():
+        return distance, on_a, on_b, exact, np.flatnonzero(exact), p
 
     facing = crosses(a.axis, b.axis)
     parallel = exact & (dots(facing, facing) < _SQUARE ** 2)

@@ -8,10 +8,11 @@ from collections.abc import Iterable, Sequence
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.layout.blank import Side
+from geometry.layout.blank import Blank, Side
 from geometry.layout.hardware import Bore
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Drill
+from geometry.layout.slots import Pin, SingleHole
 from geometry.solids.frames import Frame, frames
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3
@@ -89,22 +90,31 @@ _last: tuple[Headstock | None, tuple[Hole, ...]] = (None, ())
 
 
 def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
-    found: list[Hole] = []
-    for tuner in layout.tuners:
-        frame = placed[tuner.id]
-        for number, group in enumerate(_by_axis(layout.pattern(tuner.pattern).bores), 1):
-            hole = f"{tuner.id}.{number}"
-            found.append(Hole(hole, tuner.id, tuple([
-                _tuner_drilling(layout, frame, bore, hole, step) for step, bore in enumerate(group, 1)])))
-    for single in layout.holes:
-        found.append(Hole(single.id, single.id, (_upright(
-            layout, f"{single.id}.1", single.id, single.id, "hole", "hole", single.diameter, single.at,
-            single.surface, single.depth, "brad"),)))
-    for pin in layout.pins:
-        found.append(Hole(pin.id, pin.id, (_upright(
-            layout, f"{pin.id}.1", pin.id, pin.id, "locating", "locating pin hole", pin.diameter, pin.at,
-            "face", None, "brad"),)))
+    return (*(hole for tuner in layout.tuners for hole in tuner_holes(placed[tuner.id], layout.pattern(tuner.pattern).bores, layout.blank)),
+            *(single_hole(single, layout.blank) for single in layout.holes),
+            *(pin_hole(pin, layout.blank) for pin in layout.pins))
+
+
+def tuner_holes(frame: Frame, bores: Sequence[Bore], blank: Blank) -> tuple[Hole, ...]:
+    """The holes that a tuner's pattern asks for where it sits."""
+    found = []
+    for number, group in enumerate(_by_axis(bores), 1):
+        hole = f"{frame.tuner}.{number}"
+        found.append(Hole(hole, frame.tuner, tuple([
+            _tuner_drilling(blank, frame, bore, hole, step) for step, bore in enumerate(group, 1)])))
     return tuple(found)
+
+
+def single_hole(single: SingleHole, blank: Blank) -> Hole:
+    """A hole that belongs to no tuner."""
+    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", "hole", single.diameter,
+                                                single.at, single.surface, single.depth, "brad"),))
+
+
+def pin_hole(pin: Pin, blank: Blank) -> Hole:
+    """The hole of a locating pin, through from the face."""
+    return Hole(pin.id, pin.id, (_upright(blank, f"{pin.id}.1", pin.id, pin.id, "locating", "locating pin hole", pin.diameter,
+                                          pin.at, "face", None, "brad"),))
 
 
 def _by_axis(bores: Sequence[Bore]) -> list[list[Bore]]:
@@ -121,14 +131,14 @@ SAME_SIZE = 0.05
 _PARALLEL = math.sin(math.radians(1))
 
 
-def square_edge_reach(layout: Headstock, side: Side, point: Vec3, outward: Vec3) -> float | None:
+def square_edge_reach(blank: Blank, side: Side, point: Vec3, outward: Vec3) -> float | None:
     """Distance in mm from a point outwards along an axis to the square edge of the blank.
 
     None when the axis runs along the edge or away from it (within 1 degree of parallel).
     """
     if abs(outward[0]) < _PARALLEL:
         return None
-    reach = (layout.blank.edge_x(side) - point[0]) / outward[0]
+    reach = (blank.edge_x(side) - point[0]) / outward[0]
     return reach if (outward[0] > 0) == (side == "treble") else None
 
 
@@ -167,24 +177,24 @@ def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:
     return drill_among(layout.rack.drills, drilling)
 
 
-def _tuner_drilling(layout: Headstock, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
+def _tuner_drilling(blank: Blank, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
     id = f"{hole}.{step}"
     if frame.mount == "face":
         x, y, _ = frame.at(*bore.at)
-        return _upright(layout, id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, (x, y),
+        return _upright(blank, id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, (x, y),
                         bore.surface, bore.depth, bore.drill)
     start = frame.at(*bore.at)
     outward = (-frame.w[0], -frame.w[1], 0.0)
     depth = bore.depth or 0.0
-    reach = square_edge_reach(layout, frame.side, start, outward)
+    reach = square_edge_reach(blank, frame.side, start, outward)
     mark = None if reach is None else v.along3(start, outward, reach)
     return Drilling(id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, start, frame.w, depth,
                     False, f"{frame.side} edge", bore.drill, mark, depth + (reach or 0.0))
 
 
-def _upright(layout: Headstock, id: str, hole: str, of: str, role: str, operation: str, diameter: float,
+def _upright(blank: Blank, id: str, hole: str, of: str, role: str, operation: str, diameter: float,
              at: tuple[float, float], surface: str, depth: float | None, drill: str) -> Drilling:
-    thick = layout.blank.thickness
+    thick = blank.thickness
     down = surface == "face"
     start = (at[0], at[1], 0.0 if down else thick)
     through = depth is None or depth >= thick

@@ -15,6 +15,7 @@ from geometry.layout.hardware import Footprint
 from geometry.layout.headstock import Headstock
 from geometry.layout.tuners import Flat
 from geometry.solids.frames import frame
+from geometry.solids.plate_edge import fall_and_rise
 
 
 def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
@@ -22,6 +23,12 @@ def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[f
 
     Both are measured from the tangent at the seat and are 0 or more. Past its ends the edge is not looked at.
     """
+    found = fall_and_rise(side, seat, before, behind)
+    return walked(side, seat, before, behind) if found is None else found
+
+
+def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
+    """As under_plate, along the edge over any number of segments."""
     low, high = _at(side, seat, -behind), _at(side, seat, before)
     if high - low < 1e-9:
         return 0.0, 0.0

@@ -7,10 +7,12 @@ import math
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.layout.blank import Side
-from geometry.layout.edges import Seat, edge, edges
+from geometry.layout.blank import Blank, Side
+from geometry.layout.edges import Edge, Seat, edge, edges
+from geometry.layout.hardware import Pattern
 from geometry.layout.headstock import Headstock
-from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Row, Tuner
+from geometry.layout.outline import Loop
+from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, Row, RowPlace, Tuner
 from geometry.vectors import Vec2, Vec3
 
 
@@ -48,42 +50,46 @@ def frames(layout: Headstock) -> dict[str, Frame]:
 
 def frame(layout: Headstock, tuner: Tuner) -> Frame:
     """The frame of one tuner."""
-    pattern = layout.pattern(tuner.pattern)
+    row = layout.row(tuner.place.row) if isinstance(tuner.place, RowPlace) else None
+    return frame_of(tuner, layout.pattern(tuner.pattern), row, layout.outline, layout.blank)
+
+
+def frame_of(tuner: Tuner, pattern: Pattern, row: Row | None, outline: Loop, blank: Blank) -> Frame:
+    """The same, from the parts of the layout that it depends on; `row` for a tuner in a row."""
     place = tuner.place
-    row: Row | None = None
-    index = 0
-    if not isinstance(place, FreePlace | EdgePlace):
-        row, index = layout.row(place.row), place.index
+    index = place.index if isinstance(place, RowPlace) else 0
     if pattern.mount == "side":
         if isinstance(place, EdgePlace):
             side, along, depth = place.side, place.along, place.depth
         else:
-            run = row.run
-            side, along, depth = run.side, run.first + index * row.spacing, None
-        return _on_edge(layout, tuner.id, side, along, depth, 0.0 if tuner.flat is None else tuner.flat.depth)
-    turn: float | None = None
+            side, along, depth = row.run.side, row.run.first + index * row.spacing, None
+        z = blank.thickness / 2 if depth is None else depth
+        return _on_edge(edge(outline, side), tuner.id, along, z, 0.0 if tuner.flat is None else tuner.flat.depth)
     if isinstance(place, FreePlace):
-        point = place.at
-        turn = None if place.turn is None else math.radians(place.turn)
+        point, turn = place.at, None if place.turn is None else math.radians(place.turn)
     else:
-        point, turn = row_point(layout, row, index)
-    return _on_face(layout, tuner.id, point, turn)
+        point, turn = _row_point(outline, row, index)
+    return _on_face(outline, tuner.id, point, turn)
 
 
 def row_point(layout: Headstock, row: Row, index: int) -> tuple[Vec2, float | None]:
     """Place in mm of member `index` of a row, and the direction of its button (rad) where the row sets it."""
+    return _row_point(layout.outline, row, index)
+
+
+def _row_point(outline: Loop, row: Row, index: int) -> tuple[Vec2, float | None]:
     run = row.run
     if isinstance(run, EdgeRun):
-        seat = edge(layout.outline, run.side).seat(run.first + index * row.spacing)
+        seat = edge(outline, run.side).seat(run.first + index * row.spacing)
         return v.along(seat.point, seat.normal, -run.inset), math.atan2(seat.normal[1], seat.normal[0])
     heading = math.radians(run.heading)
     return v.along(run.start, (math.cos(heading), math.sin(heading)), index * row.spacing), None
 
 
-def _on_face(layout: Headstock, id: str, point: Vec2, turn: float | None) -> Frame:
+def _on_face(outline: Loop, id: str, point: Vec2, turn: float | None) -> Frame:
     side: Side = "treble" if point[0] >= 0 else "bass"
     if turn is None:
-        near = min((one.nearest(point) for one in edges(layout.outline)), key=lambda s: v.distance(s.point, point))
+        near = min((one.nearest(point) for one in edges(outline)), key=lambda s: v.distance(s.point, point))
         out = near.normal
     else:
         out = (math.cos(turn), math.sin(turn))
@@ -91,8 +97,7 @@ def _on_face(layout: Headstock, id: str, point: Vec2, turn: float | None) -> Fra
     return Frame(id, "face", (point[0], point[1], 0.0), (*out, 0.0), (*aside, 0.0), (0.0, 0.0, 1.0), side, None)
 
 
-def _on_edge(layout: Headstock, id: str, side: Side, along: float, depth: float | None, sunk: float) -> Frame:
-    seat = edge(layout.outline, side).seat(along)
-    z = layout.blank.thickness / 2 if depth is None else depth
+def _on_edge(on: Edge, id: str, along: float, z: float, sunk: float) -> Frame:
+    seat = on.seat(along)
     into = v.scale(seat.normal, -1.0)
-    return Frame(id, "side", (*v.along(seat.point, into, sunk), z), (*seat.tangent, 0.0), (0.0, 0.0, 1.0), (*into, 0.0), side, seat)
+    return Frame(id, "side", (*v.along(seat.point, into, sunk), z), (*seat.tangent, 0.0), (0.0, 0.0, 1.0), (*into, 0.0), on.side, seat)

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 import shapely
-
-from geometry.solids.cylinders import Cylinders
 
 Boxes = tuple[np.ndarray, np.ndarray]
 """Lowest and highest corners (n, 3), mm. A box that holds nothing (lowest above highest) is near no other."""
 Rows = list[tuple[list[float], list[float]]]
 """The same as plain numbers, box by box."""
+
+NOTHING = (math.inf,) * 3, (-math.inf,) * 3
+"""Corners of a box that holds nothing."""
 
 _MANY = 4096
 """pairs from which a tree pays"""
@@ -20,22 +23,11 @@ _PLAIN = 256
 """pairs up to which plain numbers are quicker than arrays"""
 
 
-def boxes_of(places: list[int], solids: Cylinders | None, count: int) -> Boxes:
-    """`count` boxes: about each solid at its own place, and boxes that hold nothing everywhere else. None for no solids."""
-    if solids is not None and places == list(range(count)):
-        return solids.boxes()
-    low, high = np.full((count, 3), np.inf), np.full((count, 3), -np.inf)
-    if solids is not None:
-        low[places], high[places] = solids.boxes()
-    return low, high
-
-
 def boxes_near(one: Boxes, two: Boxes, reach: float) -> tuple[np.ndarray, np.ndarray]:
     """Indices (k,), (k,) of the boxes of `one` and of `two` that are at most `reach` mm apart along each coordinate; in order."""
     if len(one[0]) * len(two[0]) <= _MANY:
-        apart = np.maximum(one[0][:, None] - two[1][None], two[0][None] - one[1][:, None])
-        near = np.nonzero((apart <= reach).all(axis=2))
-        return near[0], near[1]
+        before = _before(one, two, reach)
+        return np.nonzero(before & (before if one is two else _before(two, one, reach)).T)
     # Flat boxes in the tree, a hair larger so that rounding loses none; then as above.
     flat, held = (_flat(boxes, by) for boxes, by in ((one, reach + 1e-6), (two, 0.0)))
     i, k = shapely.STRtree(held).query(flat)
@@ -44,6 +36,12 @@ def boxes_near(one: Boxes, two: Boxes, reach: float) -> tuple[np.ndarray, np.nda
     i, k = i[near], k[near]
     order = np.lexsort((k, i))
     return i[order], k[order]
+
+
+def _before(one: Boxes, two: Boxes, reach: float) -> np.ndarray:
+    """Which boxes of `one` (rows) begin no more than `reach` mm after those of `two` (columns) end, along each coordinate."""
+    x, y, z = one[0].T[:, :, None] - two[1].T[:, None, :] <= reach
+    return x & y & z
 
 
 def boxes_near_each_other(boxes: Boxes, reach: float) -> tuple[np.ndarray, np.ndarray]:

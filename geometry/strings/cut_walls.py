@@ -60,6 +60,7 @@ def of_rounding(end: NutEnd, p: Vec2, tangent: Vec2) -> bool:
 class Sides(Struct, frozen=True, eq=False):
     """What the pieces of a wall are to one string, by their numbers. What ends the slot before the string's post is nothing to it."""
 
+    pieces: Pieces
     ends: np.ndarray
     """which end the slot behind the post"""
     askew: np.ndarray
@@ -75,7 +76,7 @@ def sides_of(wall: Wall, end: NutEnd, ways: Sequence[Vec2], posts: Sequence[Vec2
     across = np.abs(pieces.tangents[:, 0] * y - pieces.tangents[:, 1] * x)
     ending = rounding(wall, end) | (across >= ACROSS - 1e-12)
     ends = ending & ((pieces.middles[:, 0] - post_x) * x + (pieces.middles[:, 1] - post_y) * y < 0)
-    return [Sides(*(mask.nonzero()[0] for mask in masks)) for masks in zip(ends, ends & (across < ACROSS), ~ending, strict=True)]
+    return [Sides(pieces.pieces, *[mask.nonzero()[0] for mask in masks]) for masks in zip(ends, ends & (across < ACROSS), ~ending, strict=True)]
 
 
 @remembered_by_size(256, of_wall)

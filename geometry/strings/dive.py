@@ -21,7 +21,7 @@ from geometry import vectors as v
 from geometry.layout.slots import Slot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.cut_walls import ACROSS, Sides, cut_up, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
+from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
 from geometry.strings.near_curve import FACE, Ask, Plane, any_within, at_least
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
@@ -116,24 +116,27 @@ class Dive:
 
     def _rim(self) -> list[Ask]:
         """The edge between ramp (or face) and slot, and its rounding where the string runs beside it, below its rim."""
-        pieces, ends, askew = cut_up(self.wall).pieces, self._sides.ends, self._sides.askew
-        asks, tops = [], [0.0] * len(askew)
-        if self.ramp is not None:
+        pieces, ends, askew = self._sides.pieces, self._sides.ends, self._sides.askew
+        length, nut_height = self.run.length, self.run.nut_height
+        asks: list[Ask] = []
+        level: dict[float, list[int] | np.ndarray] = {}
+        if self.ramp is None:
+            asks.append(Ask(self.edge, self.run.end, pieces, ends))
+            begins = nut_height / self.slope if askew.size else math.inf
+            if begins < length:
+                level[max(begins, self.enters)] = askew
+        else:
             under = on_ramp(self.wall, self.ramp)
-            asks.append(Ask(self.edge, self.run.end, pieces, ends[under[ends]], self._plane))
-            ends = ends[~under[ends]]
-            tops = np.where(under[askew], rim_levels(self.wall, self.ramp, askew), 0.0).tolist()
-        asks.append(Ask(self.edge, self.run.end, pieces, ends))
-        level: dict[float, list[int]] = {}
-        for i, top in zip(askew.tolist(), tops, strict=True):
-            begins = (self.run.nut_height + top) / self.slope
-            if begins < self.run.length:
-                level.setdefault(max(begins, self.enters), []).append(i)
-        return asks + [self._in_plan(begins, np.array(group)) for begins, group in level.items()]
+            asks += [Ask(self.edge, self.run.end, pieces, ends[under[ends]], self._plane), Ask(self.edge, self.run.end, pieces, ends[~under[ends]])]
+            for i, top in zip(askew.tolist(), np.where(under[askew], rim_levels(self.wall, self.ramp, askew), 0.0).tolist(), strict=True):
+                begins = (nut_height + top) / self.slope
+                if begins < length:
+                    level.setdefault(max(begins, self.enters), []).append(i)
+        return asks + [self._in_plan(begins, np.asarray(group)) for begins, group in level.items()]
 
     def _in_plan(self, begins: float, index: np.ndarray) -> Ask:
         """The string from a plan distance on, beside upright walls."""
-        return Ask((*self.at(begins)[:2], 0.0), (*self.run.post, 0.0), cut_up(self.wall).pieces, index, flat=True)
+        return Ask((*self.at(begins)[:2], 0.0), (*self.run.post, 0.0), self._sides.pieces, index, flat=True)
 
     def _cut(self) -> float:
         """The least shift, upwards or aside, that takes the string's middle out of a wall, as a negative number."""
@@ -180,7 +183,7 @@ class Dive:
         down = min(max(self.surfaces, self.enters), self.run.length)
         asks = []
         if down > self.enters:
-            asks.append(Ask(self.edge, self.at(down), cut_up(self.wall).pieces, walls))
+            asks.append(Ask(self.edge, self.at(down), self._sides.pieces, walls))
         if down < self.run.length:
             asks.append(self._in_plan(down, walls))
         return [], asks

@@ -10,6 +10,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import groupby
+from operator import attrgetter
 from typing import NamedTuple
 
 import numpy as np
@@ -124,12 +126,14 @@ def any_within(asks: Sequence[Ask], reach: float) -> bool:
 def _bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:
     """(what each distance (n,) in mm is at least, what it is at most), as at_least."""
     least = np.full(len(asks), np.inf)
-    some = [i for i, ask in enumerate(asks) if len(ask.index)]
+    # What is asked of one curve stands together, so that its chords are picked all at once.
+    some = sorted((i for i, ask in enumerate(asks) if len(ask.index)), key=lambda i: (id(asks[i].curve), asks[i].plane))
     if not some:
         return least, least
     many = [len(asks[i].index) for i in some]
     lines = np.repeat(np.array([(*asks[i].a, *asks[i].b) for i in some]), many, axis=0)
-    rows = np.concatenate([asks[i].curve.chords(asks[i].plane)[asks[i].index] for i in some])
+    rows = np.concatenate([curve.chords(plane)[np.concatenate([ask.index for ask in group])] for (curve, plane), group in
+                           groupby((asks[i] for i in some), key=attrgetter("curve", "plane"))])
     a, p, e = lines[:, :3], rows[:, :3], rows[:, 3:6]
     d, r = lines[:, 3:] - a, a - p
     s, t = _feet(d, e, r, np.einsum("ij,ij->i", d, d), rows[:, 6])

@@ -3,8 +3,11 @@
 import math
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from msgspec.structs import replace
 
+from app.formats.headstock import read
 from geometry.checks import check
 from geometry.edits import mirror_layout
 from geometry.edits.hand_cuts import propose_flat, propose_ramp, set_flat, set_ramp
@@ -12,10 +15,12 @@ from geometry.errors import GeometryError
 from geometry.layout import Flat, Ramp
 from geometry.layout.edges import edge
 from geometry.sequence import operations, precedence
-from geometry.solids.flats import deep_enough, under_plate
+from geometry.solids.flats import deep_enough, under_plate, walked
+from geometry.solids.plate_edge import fall_and_rise, strays_within
 from geometry.solids.side import side_bore
 from tests.geometry.checks.cases_strings import _DROP, _dive
 from tests.geometry.checks.heads import bore, bulging, head, loop, pattern, side, slot
+from tests.property.layouts import SAMPLES
 
 WIDE = pattern("of", "side", bore(surface="seat", depth=30.0),
                bore("screw", 2.0, "seat", (9.0, 0.0), 9.0), seat=(12.0, 12.0, 10.0))
@@ -113,3 +118,15 @@ def test_refusals_are_sentences():
     assert propose_ramp(_dive(_DROP - 1.3), "slot").slots[0].ramp is not None
     assert replace(set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0], ramp=None) == layout.slots[0]
     assert set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0].ramp == Ramp(length=3.0, depth=1.0)
+
+
+@settings(max_examples=60)
+@given(st.sampled_from(SAMPLES), st.sampled_from(["bass", "treble"]), st.floats(0, 1), st.floats(0, 15), st.floats(0, 15))
+def test_in_closed_form_as_along_the_edge(path, name, share, before, behind):
+    one = edge(read(path).outline, name)
+    seat = one.seat(share * one.length)
+    found = fall_and_rise(one, seat, before, behind)
+    exact = walked(one, seat, before, behind)
+    assert found is None or found == pytest.approx(exact, abs=1e-9)
+    for most in (0.05, 0.3, 2.0):
+        assert not strays_within(one, seat, before, behind, most) or max(exact) <= most + 1e-9
