@@ -102,9 +102,9 @@ def test_a_plate_on_an_arc_rocks_by_its_sagitta():
 
 def test_an_axis_along_the_edge_has_no_mark():
     layout = head()
-    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (0.0, 1.0, 0.0)) is None
-    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (-1.0, 0.0, 0.0)) is None
-    assert square_edge_reach(layout, "treble", (40.0, 90.0, 8.0), (1.0, 0.0, 0.0)) == 10.0
+    assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (0.0, 1.0, 0.0)) is None
+    assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (-1.0, 0.0, 0.0)) is None
+    assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (1.0, 0.0, 0.0)) == 10.0
 
 
 def test_a_place_past_the_end_stops_there():
