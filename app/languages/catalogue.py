@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from pathlib import Path
-from xml.etree import ElementTree
 
 from geometry import saying
 
@@ -30,6 +29,7 @@ def read(code: str) -> dict[tuple[str, str], str]:
     """Every finished translation by (English text, what it is about); empty for English."""
     if code == ENGLISH:
         return {}
+    from xml.etree import ElementTree  # here, for the window reads the compiled catalogue
     found = {}
     for message in ElementTree.parse(source_file(code)).iter("message"):
         translation = message.find("translation")

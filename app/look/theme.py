@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Theme:
+class Theme(NamedTuple):
     """One set of colours, as #rrggbb. Text colours keep 4.5:1 against what they stand on (tested)."""
 
     name: str

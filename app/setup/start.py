@@ -1,12 +1,17 @@
 """From whatever Python the maker started to one that has every part."""
 
+from __future__ import annotations
+
 import os
-import subprocess
 import sys
+from typing import TYPE_CHECKING
 
 from . import stamps
 from .places import ENVIRONMENT, in_checkout, inside, interpreter
 from .trouble import SetupTrouble
+
+if TYPE_CHECKING:
+    import subprocess
 
 COUNTER = "PEGWRIGHT_RESTARTS"
 MOST_RESTARTS = 3
@@ -53,6 +58,8 @@ def _go_on_inside() -> None:
     command = [python, *sys.orig_argv[1:]]
     if os.name != "nt":
         os.execv(python, command)
+    import subprocess  # here, for no other start needs it
+
     sys.exit(_wait(subprocess.Popen(command)))
 
 

@@ -3,7 +3,6 @@
 import ctypes
 import os
 import shutil
-import subprocess
 import sys
 from collections.abc import Iterable, Mapping
 from pathlib import Path
@@ -123,6 +122,8 @@ def _install_or_explain(who: str, lacking: list[str], packages: list[str], progr
 
 
 def _quietly(command: list[str]) -> bool:
+    import subprocess  # here, for no other start needs it
+
     environ = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
     options = ["-o", "DPkg::Lock::Timeout=120"]
     done = subprocess.run(

@@ -48,7 +48,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 
     from app.languages import chosen
     from app.look.raster import paint_alone
-    from app.window.colours import chosen_theme
+    from app.window.colours import card_theme
     from app.window.threshold import Threshold
 
     paint_alone()
@@ -61,7 +61,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     application.setOrganizationName("Pegwright")
     application.setDesktopFileName("pegwright")
     application.setStyle("Fusion")
-    threshold = Threshold(chosen_theme(settings), file)
+    threshold = Threshold(card_theme(settings), file)
     threshold.appear()
     windows, faults = _opened(application, settings, code, state, file, more, threshold)
     if sys.platform == "darwin":

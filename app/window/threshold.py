@@ -5,9 +5,9 @@ from __future__ import annotations
 import time
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QRectF, QSize, Qt, QTimer
-from PySide6.QtGui import QColor, QFont, QGuiApplication, QPainter, QPen, QPixmap
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QRectF, QTimer
+from PySide6.QtGui import QColor, QFont, QPainter, QPixmap
+from PySide6.QtWidgets import QSplashScreen, QWidget
 
 from app.look.program_sizes import png
 from app.look.theme import Theme
@@ -16,67 +16,75 @@ NAME = "Pegwright"
 WIDE, HIGH = 380, 132
 PICTURE = 64
 MOST_WAIT = 0.25
-"""Seconds to wait for the screen to show the card; a start never depends on it."""
+"""Seconds to wait for the screen to show the card with its words; a start never depends on it."""
 
 
-class Threshold(QWidget):
-    """Needs nothing of the program but a picture and a set of colours, so that it can be there at once."""
+class Threshold(QSplashScreen):
+    """Needs nothing of the program but a picture and a set of colours, so that it can be there at once.
+
+    For the same reason it says nothing by the names in the toolkit's `Qt`
+    before it has been painted: to load that table takes longer than to paint.
+    """
 
     def __init__(self, theme: Theme, file: Path | None) -> None:
-        super().__init__(None, Qt.WindowType.SplashScreen | Qt.WindowType.FramelessWindowHint)
+        ground = QPixmap(WIDE, HIGH)
+        ground.fill(QColor(theme.panel))
+        super().__init__(ground)
         self._theme = theme
         self._words = file.name if file is not None else ""
-        self._painted = self._worded = False
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self._with_words = False
+        self._painted = 0
         self.setWindowTitle(NAME)
         self.setAccessibleName(f"{NAME} {self._words}".strip())
-        self.resize(self.sizeHint())
-
-    def sizeHint(self) -> QSize:
-        return QSize(WIDE, HIGH)
 
     def appear(self) -> None:
-        """Show the card and see to it that it is painted before anything else is done."""
-        screen = QGuiApplication.primaryScreen()
-        if screen is not None:
-            place = self.rect()
-            place.moveCenter(screen.availableGeometry().center())
-            self.move(place.topLeft())
-        self.show()
+        """Show the card and see to it that it is painted before anything else is done, at last with its words.
+
+        The first letters have the toolkit look for every font there is: the
+        frame and the picture need not wait for that.
+        """
         ends = time.monotonic() + MOST_WAIT
-        while not self._worded and time.monotonic() < ends:
+        self.show()
+        self._let_paint(1, ends)
+        self._with_words = True
+        self.update()
+        self._let_paint(self._painted + 1, ends)
+
+    def event(self, event: QEvent) -> bool:
+        """Shown as any widget is: a splash screen of the toolkit waits up to a second until it is seen."""
+        if event.type() == QEvent.Type.Show:
+            return QWidget.event(self, event)
+        return super().event(event)
+
+    def _let_paint(self, times: int, ends: float) -> None:
+        QCoreApplication.processEvents(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+        while self._painted < times and time.monotonic() < ends:
             QCoreApplication.processEvents(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents, 10)
 
     def give_way(self) -> None:
         """Go once the window that opens now stands there."""
         QTimer.singleShot(0, self.close)
+        QTimer.singleShot(0, self.deleteLater)
 
-    def paintEvent(self, event: QEvent) -> None:
-        t, painter = self._theme, QPainter(self)
-        painter.fillRect(self.rect(), QColor(t.panel))
-        painter.setPen(QPen(QColor(t.line), 1))
+    def drawContents(self, painter: QPainter) -> None:
+        """The frame, the picture, and the words when it is their turn."""
+        painter.setPen(QColor(self._theme.line))
         painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
-        top = (HIGH - PICTURE) // 2
         picture = QPixmap(str(png(2 * PICTURE)))
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
-        painter.drawPixmap(QRectF(28, top, PICTURE, PICTURE), picture, QRectF(picture.rect()))
-        if not self._painted:
-            # The first letters have the toolkit look for every font there is: the card need not wait for that.
-            self._painted = True
-            QTimer.singleShot(0, self.update)
-            return
-        font = QFont(self.font())
-        font.setPixelSize(26)
-        painter.setFont(font)
-        painter.setPen(QColor(t.ink))
+        painter.drawPixmap(QRectF(28, (HIGH - PICTURE) // 2, PICTURE, PICTURE), picture, QRectF(picture.rect()))
+        if self._with_words:
+            self._draw_words(painter)
+        self._painted += 1
+
+    def _draw_words(self, painter: QPainter) -> None:
+        from PySide6.QtCore import Qt
+
+        t, font = self._theme, QFont(self.font())
         left, wide = 28 + PICTURE + 22, WIDE - PICTURE - 22 - 28 - 20
-        middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRectF(left, 0 if not self._words else -14, wide, HIGH), middle, NAME)
-        if self._words:
-            font.setPixelSize(13)
+        for text, size, colour, lower in ((NAME, 26, t.ink, -14 if self._words else 0), (self._words, 13, t.dim, 18)):
+            font.setPixelSize(size)
             painter.setFont(font)
-            painter.setPen(QColor(t.dim))
-            words = painter.fontMetrics().elidedText(self._words, Qt.TextElideMode.ElideMiddle, wide)
-            painter.drawText(QRectF(left, 18, wide, HIGH), middle, words)
-        self._worded = True
+            painter.setPen(QColor(colour))
+            words = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideMiddle, wide)
+            painter.drawText(QRectF(left, lower, wide, HIGH), Qt.AlignmentFlag.AlignVCenter, words)

@@ -12,7 +12,7 @@ CARD = """
 import app.commands.main, app.window.threshold as threshold
 def appear(card, own=threshold.Threshold.appear):
     own(card)
-    print("painted" if card._worded else "blank", card.isVisible(), card.accessibleName())
+    print("painted" if card._with_words and card._painted >= 2 else "blank", card.isVisible(), card.accessibleName())
     print(*sys.modules)
     sys.stdout.flush()
     os._exit(0)

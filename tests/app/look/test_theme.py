@@ -69,7 +69,7 @@ def test_frames_of_fields_and_scroll_bars_stand_out(theme, ground):
 
 @BOTH
 def test_the_style_sheet_has_no_colour_of_its_own(theme):
-    known = {getattr(theme, name).upper() for name in theme.__slots__ if name != "name"}
+    known = {getattr(theme, name).upper() for name in theme._fields if name != "name"}
     assert {colour.upper() for colour in re.findall(r"#[0-9A-Fa-f]{6}\b", sheet(theme))} <= known
 
 
