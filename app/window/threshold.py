@@ -22,14 +22,14 @@ MOST_WAIT = 0.25
 class Threshold(QSplashScreen):
     """Needs nothing of the program but a picture and a set of colours, so that it can be there at once.
 
-    For the same reason it says nothing by the names in the toolkit's `Qt`
-    before it has been painted: to load that table takes longer than to paint.
+    For the same reason nothing it does before its first painting may need the
+    toolkit's table of names, `Qt`: to load that takes longer than all the rest.
+    A pen or a brush would, so frame and ground are pictures of one colour.
     """
 
     def __init__(self, theme: Theme, file: Path | None) -> None:
-        ground = QPixmap(WIDE, HIGH)
-        ground.fill(QColor(theme.panel))
-        super().__init__(ground)
+        super().__init__(_plain(WIDE, HIGH, theme.line))
+        self._ground = _plain(WIDE - 2, HIGH - 2, theme.panel)
         self._theme = theme
         self._words = file.name if file is not None else ""
         self._with_words = False
@@ -68,8 +68,7 @@ class Threshold(QSplashScreen):
 
     def drawContents(self, painter: QPainter) -> None:
         """The frame, the picture, and the words when it is their turn."""
-        painter.setPen(QColor(self._theme.line))
-        painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
+        painter.drawPixmap(1, 1, self._ground)
         picture = QPixmap(str(png(2 * PICTURE)))
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
         painter.drawPixmap(QRectF(28, (HIGH - PICTURE) // 2, PICTURE, PICTURE), picture, QRectF(picture.rect()))
@@ -88,3 +87,9 @@ class Threshold(QSplashScreen):
             painter.setPen(QColor(colour))
             words = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideMiddle, wide)
             painter.drawText(QRectF(left, lower, wide, HIGH), Qt.AlignmentFlag.AlignVCenter, words)
+
+
+def _plain(wide: int, high: int, colour: str) -> QPixmap:
+    made = QPixmap(wide, high)
+    made.fill(QColor(colour))
+    return made

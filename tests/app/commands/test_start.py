@@ -9,9 +9,15 @@ from app.window.demo import DEMO, samples
 HEAVY = ("ezdxf", "svgelements", "reportlab", "fontTools", "PIL", "contourpy")
 """What is only needed for a drawing that comes in or goes out."""
 CARD = """
-import app.commands.main, app.window.threshold as threshold
+import app.commands.main, app.window.threshold as threshold, PySide6.QtCore as core
+table = []
+def draw(card, painter, own=threshold.Threshold.drawContents):
+    own(card, painter)
+    table.append("Qt" in vars(core))
+threshold.Threshold.drawContents = draw
 def appear(card, own=threshold.Threshold.appear):
     own(card)
+    print(*table)
     print("painted" if card._with_words and card._painted >= 2 else "blank", card.isVisible(), card.accessibleName())
     print(*sys.modules)
     sys.stdout.flush()
@@ -61,7 +67,8 @@ def rooms(modules: str) -> set[str]:
 
 
 def test_the_card_is_painted_before_any_room_is_loaded(tmp_path):
-    said, modules = told(CARD, [FILE], tmp_path)
+    table, said, modules = told(CARD, [FILE], tmp_path)
+    assert table == "False True", "the toolkit's table of names is loaded for the words, after the card was painted once"
     assert said == f"painted True Pegwright {DEMO}"
     assert rooms(modules).isdisjoint({"numpy", "shapely", "msgspec", *HEAVY})
     assert "app.window.main" not in modules.split()
