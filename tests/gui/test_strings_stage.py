@@ -41,9 +41,13 @@ def test_every_string_stands_in_the_table(bench, room):
     assert sum(isinstance(m, Label) for m in room.marks()["string angles"]) == len(bench.layout.strings)
 
 
-def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
+def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room, qtbot):
+    def seen(word: str) -> list[QPushButton]:
+        return [b for b in room.panel.findChildren(QPushButton) if b.text() == word and b.isVisibleTo(room.panel)]
+
     def button(word: str) -> QPushButton:
-        return next(b for b in room.panel.findChildren(QPushButton) if b.text() == word and b.isVisibleTo(room.panel))
+        qtbot.waitUntil(lambda: bool(seen(word)))
+        return seen(word)[0]
     before = bench.layout
     press(button("Add a string on the treble side"))
     assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
