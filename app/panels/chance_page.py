@@ -45,7 +45,8 @@ class ChanceLine(QWidget):
         """Say how likely the whole comes out; dim while that is of an older layout."""
         line, tip = whole_words(chances)
         self._words.setText(line)
-        self._words.setToolTip(tip)
+        if self._words.toolTip() != tip:
+            self._words.setToolTip(tip)
         name = "" if chances.fresh else "dim"
         if self._words.objectName() != name:
             self._words.setObjectName(name)

@@ -182,7 +182,9 @@ class FormPage(QWidget):
             index = widget.findData(row.value)
             if index != widget.currentIndex():
                 widget.setCurrentIndex(index)
-            widget.setToolTip("\n".join(word for word in (widget.currentText(), row.help) if word))
+            tip = "\n".join(word for word in (widget.currentText(), row.help) if word)
+            if widget.toolTip() != tip:
+                widget.setToolTip(tip)
         elif isinstance(widget, QCheckBox):
             widget.setChecked(bool(row.value))
         else:
@@ -195,7 +197,8 @@ class FormPage(QWidget):
         label = self._labels.get(widget.property("row"))
         if label is not None and label.toolTip() != tip:
             label.setToolTip(tip)
-        if sentence and widget.property("bad") is not True and widget.toolTip() != tip:
+        own = isinstance(widget, QComboBox)  # whose tip begins with what is chosen
+        if sentence and not own and widget.property("bad") is not True and widget.toolTip() != tip:
             widget.setToolTip(tip)
         if sentence and widget.accessibleDescription() != sentence:
             widget.setAccessibleDescription(sentence)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
 
+from app.look.calm import Calm
 from app.look.scroll import Scroll
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
@@ -102,10 +103,10 @@ class SidePanel(QWidget):
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._upper)
-        splitter.addWidget(below)
+        self._below = Calm(below, splitter)
+        splitter.addWidget(self._below)
         self.upper, self.lower = self._upper, below
         """what is held or the stage's panel, and the lists below it"""
-        self._below = below
         splitter.setStretchFactor(0, 3)
         splitter.setStretchFactor(1, 2)
         splitter.setSizes([540, 300])

@@ -15,7 +15,7 @@ from geometry.units import LengthUnit, format_length
 ALONE = 1.4
 """Letters this many times larger than at 100 % leave no room for a sentence between the two others."""
 PACE_MS = 30
-"""From a step of the hand to the words on where it points: nobody reads them faster."""
+"""From a step of the hand to the words on it and on where it points: nobody reads them faster."""
 WHERE = 250
 """Room kept for where the hand points, at 100 %, pixels."""
 
@@ -40,6 +40,11 @@ class Foot(QWidget):
         self._pace.setSingleShot(True)
         self._pace.setInterval(PACE_MS)
         self._pace.timeout.connect(self._tell_place)
+        self._to_say: str | None = None
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PACE_MS)
+        self._pause.timeout.connect(self._say_now)
         self._counts = Elided(self, least=10)
         self._timer = Elided(self, least=10)
         self._timer.setAccessibleName(say("Timer"))
@@ -59,17 +64,28 @@ class Foot(QWidget):
 
     @property
     def said(self) -> str:
-        """The sentence on show."""
-        return self._says.text()
+        """The sentence on show, or about to be."""
+        return self._says.text() if self._to_say is None else self._to_say
 
     saying = Signal(str)
     """a sentence has been put on show"""
 
     def say(self, text: str) -> None:
         """One sentence; the counts give way where it needs their room, the whole of it is its tip where that is not enough."""
+        self._to_say = None
         self._says.setText(text)
         self._make_room()
         self.saying.emit(text)
+
+    def follow(self, text: str) -> None:
+        """A sentence that changes with the hand: it is said at an eye's pace, the last one in the end."""
+        self._to_say = text
+        if not self._pause.isActive():
+            self._pause.start()
+
+    def _say_now(self) -> None:
+        if self._to_say is not None:
+            self.say(self._to_say)
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)

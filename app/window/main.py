@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
 from app.canvas import Canvas
 from app.document import Document
 from app.document.journal import Journal
-from app.look import walk
+from app.look import calm, walk
 from app.look.theme import Theme
 from app.panels.describe import shaped_loop
 from app.panels.side import SidePanel
@@ -133,7 +133,7 @@ class MainWindow(QMainWindow):
         self.paper.addWidget(self.canvas)
         under.addWidget(self.beside, 1)
         self.foot = Foot(left)
-        under.addWidget(self.foot)
+        under.addWidget(calm.Calm(self.foot, left))
         self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(left)
@@ -232,7 +232,7 @@ class MainWindow(QMainWindow):
                                    line_section(shown.layout, *shown.line, self.unit),
                                    snags_on_line(*shown.line, self.document.result.snags))
         self.tools.show_edge_kind(self.chooser.options.kind)
-        self.say(" · ".join(word for word in (shown.readout, shown.snapped) if word))
+        self.foot.follow(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
     @property
     def room(self) -> StageRoom | None:

@@ -1,0 +1,44 @@
+"""Room for a part of the window whose words change often, and whose neighbours need not hear of it each time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSize
+from PySide6.QtWidgets import QWidget
+
+
+class Calm(QWidget):
+    """Holds one widget in all its room, and asks for more or less room only when that widget does.
+
+    A layout in which a word changes tells the layout around it, and so on up to the window; each then asks all that
+    it holds how large it wants to be, and every word that wraps is laid out again. This one has no layout: it looks
+    itself whether anything but words has changed.
+    """
+
+    def __init__(self, inner: QWidget, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._inner = inner
+        inner.setParent(self)
+        self.setSizePolicy(inner.sizePolicy())
+        self._asked = self._asks()
+
+    def sizeHint(self) -> QSize:
+        return self._asked[1]
+
+    def minimumSizeHint(self) -> QSize:
+        return self._asked[0]
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.LayoutRequest:
+            asks = self._asks()
+            if asks != self._asked:
+                self._asked = asks
+                self.updateGeometry()
+        return super().event(event)
+
+    def resizeEvent(self, event) -> None:
+        self._inner.setGeometry(self.rect())
+
+    def _asks(self) -> tuple[QSize, QSize]:
+        """The least room and the room wanted; how wide the words would like to be is none of it."""
+        least = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())
+        return least, QSize(least.width(), self._inner.sizeHint().height())

@@ -1,0 +1,71 @@
+"""Words that change in a calm part of the window ask no more of its neighbours; a change of its size does."""
+
+import pytest
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
+
+from app.look.calm import Calm
+
+
+class Asked(QObject):
+    """Counts how often a widget was asked to lay itself anew."""
+
+    def __init__(self, of: QWidget) -> None:
+        super().__init__(of)
+        self.times = 0
+        of.installEventFilter(self)
+
+    def eventFilter(self, thing: QObject, event: QEvent) -> bool:
+        self.times += event.type() == QEvent.Type.LayoutRequest
+        return False
+
+
+def settle() -> None:
+    """Layouts tell each other by events, each of which posts the next."""
+    for _ in range(6):
+        QApplication.processEvents()
+
+
+@pytest.fixture
+def window(qtbot):
+    made = QWidget()
+    qtbot.addWidget(made)
+    made.inner = QWidget()
+    made.label = QLabel("twelve", made.inner)
+    made.label.setMinimumWidth(60)
+    QVBoxLayout(made.inner).addWidget(made.label)
+    made.calm = Calm(made.inner, made)
+    made.other = QLabel("beside", made)
+    column = QVBoxLayout(made)
+    column.addWidget(made.calm)
+    column.addWidget(made.other, 1)
+    made.resize(300, 200)
+    made.show()
+    qtbot.waitExposed(made)
+    settle()
+    made.asked = Asked(made)
+    return made
+
+
+def test_a_word_that_changes_asks_the_window_for_nothing(window):
+    for word in ("eleven", "ten", "six"):
+        window.label.setText(word)
+        settle()
+    assert window.asked.times == 0
+    assert window.label.text() == "six"
+
+
+def test_another_height_is_asked_for_and_given(window):
+    before = window.calm.height()
+    window.label.setText("one\ntwo\nthree")
+    settle()
+    assert window.asked.times >= 1
+    assert window.calm.height() >= window.inner.sizeHint().height() > before - 1
+    assert window.inner.size() == window.calm.size()
+
+
+def test_it_fills_its_room(window):
+    window.resize(420, 300)
+    settle()
+    assert window.inner.size() == window.calm.size()
+    assert window.inner.width() > 300
