@@ -6,9 +6,6 @@ TOUCH = 1e-6
 FLAT = 0.002
 """Largest sagitta left when a curve is flattened for a polygon computation."""
 
-FLAT_SCREEN = 0.01
-"""Largest sagitta left when a curve is flattened only to be looked at."""
-
 JOIN = 0.01
 """Gap between loose drawing ends that is closed without asking."""
 

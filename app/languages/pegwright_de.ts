@@ -625,10 +625,6 @@
         <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
     </message>
     <message>
-        <source>A scale factor is a number above zero.</source>
-        <translation>Ein Maßstab ist eine Zahl über null.</translation>
-    </message>
-    <message>
         <source>A sentence for yourself.</source>
         <translation>Ein Satz für Sie selbst.</translation>
     </message>
@@ -919,10 +915,6 @@
     <message>
         <source>Alt+Up, Alt+Down</source>
         <translation>Alt+Auf, Alt+Ab</translation>
-    </message>
-    <message>
-        <source>An angle is a finite number.</source>
-        <translation>Ein Winkel ist eine endliche Zahl.</translation>
     </message>
     <message>
         <source>An arc cannot be pulled onto its own end: pull it farther out.</source>
@@ -4201,10 +4193,6 @@
         <translation>Notizen: das anders machen</translation>
     </message>
     <message>
-        <source>Nothing can be routed with this rack.</source>
-        <translation>Mit diesem Bestand lässt sich nichts fräsen.</translation>
-    </message>
-    <message>
         <source>Nothing has this in it: try another word.</source>
         <translation>Darin kommt nichts vor: ein anderes Wort versuchen.</translation>
     </message>
@@ -4423,10 +4411,6 @@
     <message>
         <source>One round of the router at one depth.</source>
         <translation>Eine Runde der Oberfräse in einer Tiefe.</translation>
-    </message>
-    <message>
-        <source>One template serves for everything, offset {offset}.</source>
-        <translation>Eine Schablone genügt für alles, Versatz {offset}.</translation>
     </message>
     <message>
         <source>One unit of the drawing is</source>
@@ -5561,6 +5545,10 @@
         <translation>Form</translation>
     </message>
     <message>
+        <source>Shape its wall freely</source>
+        <translation>Wand frei formen</translation>
+    </message>
+    <message>
         <source>Shares its setting with</source>
         <translation>Gleiche Einstellung wie</translation>
     </message>
@@ -5777,8 +5765,8 @@
         <translation>Schlitz {ref}</translation>
     </message>
     <message>
-        <source>Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.</source>
-        <translation>Schlitz {ref} hat gerade Wände und keine Knoten: zuerst in einen gezeichneten Schlitz umwandeln.</translation>
+        <source>Slot {ref} has straight walls and no nodes: shape its wall freely first.</source>
+        <translation>Schlitz {ref} hat gerade Wände und keine Knoten: Erst seine Wand frei formen.</translation>
     </message>
     <message>
         <source>Slot, {id}</source>
@@ -6715,10 +6703,6 @@
     <message>
         <source>The face in the middle and both square edges folded flat beside it, exactly as the wrap paper is printed.</source>
         <translation>Die Vorderseite in der Mitte, beide geraden Kanten flach daneben geklappt, genau wie der Hüllbogen gedruckt wird.</translation>
-    </message>
-    <message>
-        <source>The face lies between the sheet and the camera.</source>
-        <translation>Die Vorderseite liegt zwischen Blatt und Kamera.</translation>
     </message>
     <message>
         <source>The file '{fspath}' cannot be read: {strerror}.</source>
@@ -7942,15 +7926,15 @@
     </message>
     <message>
         <source>There is no plan for the outline: it crosses itself or shuts nothing in. Move its nodes until it does not.</source>
-        <translation>Für den Umriss gibt es keinen Plan: er kreuzt sich selbst oder umschließt nichts. Seine Knoten versetzen, bis es stimmt.</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no plan for the outline: {why}</source>
-        <translation>Für den Umriss gibt es keinen Plan: {why}</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no plan for {slot}: its wall crosses itself or shuts nothing in. Move the nodes of {slot} until it does not.</source>
-        <translation>Für {slot} gibt es keinen Plan: die Wand kreuzt sich selbst oder umschließt nichts. Die Knoten von {slot} versetzen, bis es stimmt.</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no plan to hold the hours against: {error}</source>
@@ -8287,10 +8271,6 @@
     <message>
         <source>Tuner {id} is placed by its row: free it first.</source>
         <translation>Mechanik {id} wird von ihrer Reihe gesetzt: zuerst lösen.</translation>
-    </message>
-    <message>
-        <source>Tuner {id} mounts through the face, so it has no mark on the square edge.</source>
-        <translation>Mechanik {id} sitzt in der Vorderseite und hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
         <source>Tuner {id} mounts through the face.</source>
@@ -12487,10 +12467,6 @@
         <translation>{nodes} Knoten, davon {corners} Ecken. Linie und Kante im Bild weichen nirgends mehr als {far} voneinander ab.</translation>
     </message>
     <message>
-        <source>{number} of {all}: {title}</source>
-        <translation>{number} von {all}: {title}</translation>
-    </message>
-    <message>
         <source>{n} change</source>
         <translation>{n} Wechsel</translation>
     </message>
@@ -12705,10 +12681,6 @@
     <message>
         <source>{n} table settings</source>
         <translation>{n} Tischeinstellungen</translation>
-    </message>
-    <message>
-        <source>{n} templates are needed, with offsets of {offsets}.</source>
-        <translation>{n} Schablonen sind nötig, mit Versatz {offsets}.</translation>
     </message>
     <message>
         <source>{n} thing copied: Ctrl+V hangs it at the pointer.</source>

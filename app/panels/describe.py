@@ -23,6 +23,7 @@ from geometry.edits import (
     set_pattern,
     set_radius,
     set_row_spacing,
+    to_drawn,
     set_smooth,
     set_turn,
 )
@@ -220,6 +221,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
         rows.append(FieldRow(say("Length over all"), "fact", format_close(over_all, unit, 2, mark=True)))
+        rows.append(FieldRow(say("Shape its wall freely"), "button", None, lambda _: to_drawn(layout, id)))
     else:
         box = slot_path(slot).box
         rows.append(FieldRow(say("Size"), "fact", f"{format_close(box[2] - box[0], unit, 2)} x "

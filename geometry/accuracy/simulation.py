@@ -49,11 +49,6 @@ class Clearance(Struct, frozen=True):
     shares: tuple[Share, ...]
     corner: bool = False
 
-    @property
-    def dominant(self) -> Share | None:
-        """The source and feature that matter most; None when nothing strays."""
-        return self.shares[0] if self.shares else None
-
 
 class Simulation(Struct, frozen=True):
     """What became of all trials.

@@ -23,7 +23,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot, upright_from_outside
-from geometry.tolerance import FLAT, TOUCH
+from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.checks.moves import Change, Move, Slide, Stretch
 from geometry.checks.said import length
 from geometry.layout import Headstock, RowPlace
 from geometry.saying import say

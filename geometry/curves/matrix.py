@@ -23,10 +23,6 @@ class Matrix(Struct, frozen=True):
         """The mapped point."""
         return (self.a * p[0] + self.c * p[1] + self.e, self.b * p[0] + self.d * p[1] + self.f)
 
-    def vector(self, p: Vec2) -> Vec2:
-        """The mapped direction: no shift applied."""
-        return (self.a * p[0] + self.c * p[1], self.b * p[0] + self.d * p[1])
-
     def after(self, first: Matrix) -> Matrix:
         """The map that applies `first`, then this one."""
         o = first

@@ -121,11 +121,6 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         i, t = self.locate(along)
         return self.segments[i].tangent(t)
 
-    def curvature_at(self, along: float) -> float:
-        """Signed curvature in 1/mm at a length in mm; positive when turning left."""
-        i, t = self.locate(along)
-        return self.segments[i].curvature(t)
-
     def nearest(self, p: Vec2) -> Nearest:
         """Nearest point of the exact curve to p, over all segments; of equally near ones the first."""
         best_d, best_i, best_t, best_q = math.inf, len(self.segments), 0.0, p

@@ -13,9 +13,9 @@ from geometry.drawing.tuner_plan import strip, waste_strip
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, loop_path
 from geometry.saying import say
-from geometry.solids import Drilling, holes
+from geometry.solids import holes
 from geometry.solids.side import SideBore, side_bore
-from geometry.units import format_angle, format_length
+from geometry.units import format_length
 from geometry.vectors import Vec2
 
 INSIDE = 3.0

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from geometry.saying import say
-from geometry.solids import Drilling, Hole
+from geometry.solids import Drilling
 from geometry.units import format_length
 
 

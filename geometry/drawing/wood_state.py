@@ -22,8 +22,6 @@ from geometry.drawing.section_cut import slot_area
 from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
-from geometry.saying import say
-from geometry.sequence.operation import Operation
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
@@ -56,17 +54,6 @@ def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
     marks += [mark for d in state.to_be_seen if d.upright for mark in _upright(d)]
     marks += [mark for d in state.to_drill for mark in _still_marked(layout, d, state)]
     return tuple(marks)
-
-
-def fresh_marks(before: Drawing, after: Drawing) -> Drawing:
-    """What a step added to the drawing."""
-    known = set(before)
-    return tuple(mark for mark in after if mark not in known)
-
-
-def step_title(op: Operation, number: int, of: int) -> str:
-    """A line over the picture: "7 of 55: Side bore treble side 1"."""
-    return say("{number} of {all}: {title}", number=number, all=of, title=op.title)
 
 
 def cut_by_hand(state: WoodState, kind: Literal["ramp", "flat"]) -> set[str]:

@@ -97,7 +97,7 @@ def loop_at(layout: Headstock, ref: str) -> Loop:
     if slot is None:
         raise GeometryError(say("The layout has no slot named {ref}.", ref=ref))
     if not isinstance(slot.shape, DrawnSlot):
-        raise GeometryError(say("Slot {ref} has straight walls and no nodes: turn it into a drawn slot first.",
+        raise GeometryError(say("Slot {ref} has straight walls and no nodes: shape its wall freely first.",
                                 ref=ref))
     return slot.shape.loop
 

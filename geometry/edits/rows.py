@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import checked, fresh_id, put, settled
-from geometry.edits.tuners import members, own_place, slide_tuner, tuner_of, without_left_rows
+from geometry.edits.tuners import own_place, slide_tuner, tuner_of, without_left_rows
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Side, StraightRun, Tuner
 from geometry.layout.edges import edge
@@ -107,12 +107,6 @@ def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"]
             at = v.along(seat.point, seat.normal, -insets[tuner.id])
             layout = _put_place(layout, tuner, replace(tuner.place, at=at))
     return settled(layout)
-
-
-def row_length(layout: Headstock, row: str) -> float:
-    """How far the last member of a row stands from the first, mm; 0 for fewer than two."""
-    found = members(layout, row)
-    return (found[-1].place.index - found[0].place.index) * layout.row(row).spacing if found else 0.0
 
 
 def _same_mount(layout: Headstock, ids: Iterable[str]) -> list[Tuner]:

@@ -19,11 +19,6 @@ from geometry.vectors import Vec2
 SlotEnd = Literal["nut", "tip"]
 
 
-def move_slot(layout: Headstock, id: str, by: Vec2) -> Headstock:
-    """A slot moved by a vector in mm."""
-    return with_feature(layout, id, moved_slot(_slot(layout, id), point(by)))
-
-
 def move_slot_end(layout: Headstock, id: str, end: SlotEnd, to: Vec2) -> Headstock:
     """The centre of a straight slot's round end put at a point in mm; the other end stays."""
     slot = _straight(layout, id)
@@ -54,11 +49,6 @@ def set_slot_width(layout: Headstock, id: str, width: float) -> Headstock:
     return with_feature(layout, id, replace(slot, shape=replace(slot.shape, width=width)))
 
 
-def set_slot_depth(layout: Headstock, id: str, depth: float | None) -> Headstock:
-    """A slot made blind at a depth in mm from the face, or through with None."""
-    return with_feature(layout, id, replace(_slot(layout, id), depth=depth))
-
-
 def add_straight_slot(layout: Headstock, one: Vec2, two: Vec2, width: float, depth: float | None = None) -> Headstock:
     """A new straight slot between two end centres (mm); the lower one becomes its nut end. It comes last."""
     one, two = point(one), point(two)
@@ -81,13 +71,6 @@ def to_drawn(layout: Headstock, id: str) -> Headstock:
     slot = _straight(layout, id)
     loop = with_smooth(loop_of(slot_path(slot)))
     return with_feature(layout, id, replace(slot, shape=DrawnSlot(loop=loop)))
-
-
-def mirror_slot(layout: Headstock, id: str) -> Headstock:
-    """A mirrored copy of a slot on the other side of the centreline, with a name of its own. It comes last."""
-    slot = _slot(layout, id)
-    name = fresh_id(taken_ids(layout), swapped_sides(id))
-    return appended(layout, "slots", replace(flipped_slot(slot), id=name))
 
 
 def moved_slot(slot: Slot, by: Vec2) -> Slot:

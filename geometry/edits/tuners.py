@@ -10,7 +10,7 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.edge_places import along_for_mark, along_of, near_edge, nearest_on_edges
+from geometry.edits.edge_places import along_of, near_edge, nearest_on_edges
 from geometry.edits.parts import checked, feature, point, put, settled, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -96,21 +96,6 @@ def along_edge(layout: Headstock, id: str) -> tuple[Side, float] | None:
         if isinstance(row.run, EdgeRun):
             return row.run.side, row.run.first + place.index * row.spacing
     return None
-
-
-def move_tuner_mark(layout: Headstock, id: str, y: float, depth: float | None = None) -> Headstock:
-    """A side tuner slid so that its mark on the square edge lies at level y (mm), as near as that can be.
-
-    `depth` puts its axis that far below the face as well (a row keeps the middle).
-    """
-    tuner = tuner_of(layout, id)
-    if layout.pattern(tuner.pattern).mount != "side":
-        raise GeometryError(say("Tuner {id} mounts through the face, so it has no mark on the square edge.", id=id))
-    side, along = along_edge(layout, id)
-    moved = slide_tuner(layout, id, along_for_mark(layout, side, y, along))
-    if depth is not None and isinstance(tuner.place, EdgePlace):
-        return set_axis_depth(moved, id, depth)
-    return moved
 
 
 def set_axis_depth(layout: Headstock, id: str, depth: float | None) -> Headstock:

@@ -1,10 +1,9 @@
-"""Edits of a whole outline or drawn slot: replace, move, scale, turn."""
+"""Edits of a whole outline or drawn slot: replace, move, map."""
 
 from __future__ import annotations
 
-import math
 
-from geometry.curves import Arc, Matrix, Path, shift, stretch, turn
+from geometry.curves import Arc, Matrix, Path, shift
 from geometry.edits.loops import with_smooth
 from geometry.edits.parts import loop_at, point, with_loop
 from geometry.errors import GeometryError
@@ -26,25 +25,6 @@ def replace_loop(layout: Headstock, ref: str, path: Path) -> Headstock:
 def move_loop(layout: Headstock, ref: str, by: Vec2) -> Headstock:
     """The whole loop moved by a vector in mm."""
     return transform_loop(layout, ref, shift(*point(by)))
-
-
-def scale_loop(layout: Headstock, ref: str, kx: float, ky: float | None = None,
-               about: Vec2 = (0.0, 0.0)) -> Headstock:
-    """The whole loop made kx times as wide and ky times as long (ky = kx when not given) about a fixed point.
-
-    Factors are above zero. Arcs become curves when the factors differ.
-    """
-    if not all(math.isfinite(k) and k > 0 for k in (kx, kx if ky is None else ky)):
-        raise GeometryError(say("A scale factor is a number above zero."))
-    x, y = point(about)
-    return transform_loop(layout, ref, shift(x, y).after(stretch(kx, ky)).after(shift(-x, -y)))
-
-
-def turn_loop(layout: Headstock, ref: str, angle: float, about: Vec2 = (0.0, 0.0)) -> Headstock:
-    """The whole loop turned by an angle in rad, counter-clockwise, about a point."""
-    if not math.isfinite(angle):
-        raise GeometryError(say("An angle is a finite number."))
-    return transform_loop(layout, ref, turn(angle, point(about)))
 
 
 def transform_loop(layout: Headstock, ref: str, matrix: Matrix) -> Headstock:

@@ -9,7 +9,6 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.routing.plan import RoutPlan, SlotPlan
 from geometry.routing.search import no_plan, plan_outline, plan_slot, same_template
-from geometry.routing.words import exact
 from geometry.saying import say
 
 
@@ -25,18 +24,6 @@ class RoutingPlan(Struct, frozen=True):
     def all(self) -> tuple[SlotPlan, ...]:
         """Slots in their order, then the outline."""
         return (*self.slots, self.outline)
-
-    @property
-    def words(self) -> str:
-        """One sentence on the template."""
-        offsets = sorted({round(plan.best.offset, 3) for plan in self.all if plan.best is not None})
-        if not offsets:
-            return say("Nothing can be routed with this rack.")
-        if self.boards <= 1:
-            return say("One template serves for everything, offset {offset}.", offset=exact(offsets[0]))
-        return say("{n} templates are needed, with offsets of {offsets}.",
-                   n=self.boards, offsets=", ".join(exact(o) for o in offsets))
-
 
 def plan_routing(layout: Headstock) -> RoutingPlan:
     """The best plan of everything: each on its own best, or all on the template of one of them where no more flips come of it.

@@ -21,7 +21,6 @@ class Counts(Struct, frozen=True):
     waste_holes: int
     set_ups: int
     """stretches of work at a machine without a change; bench work left out"""
-    drill_press_set_ups: int
     tilts: int
     """different table settings for bores from the side, level ones counted too"""
     changes: Changes
@@ -39,6 +38,5 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
         len(done), len({d.hole for d in drilled.values()}), len(drilled),
         sum(d.role == "counterbore" for d in drilled.values()),
         sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
-        sum(run[0].setup.machine == "drill press" for run in made),
         len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),
         changes, hours(done, changes, rates or Rates()))

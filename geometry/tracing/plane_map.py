@@ -146,22 +146,6 @@ def moved(map_: PlaneMap, shift: Vec2 = (0.0, 0.0), turn: float = 0.0) -> PlaneM
     return PlaneMap((c, -s, shift[0], s, c, shift[1], 0, 0, 1)).after(map_)
 
 
-def tilt_error(tilt: float) -> float:
-    """By what part a length along the slope comes out short in a picture that is scaled but not straightened.
-
-    tilt in rad, from a camera far away; 1 - cos(tilt): 5 degrees 0.4 %, 10 degrees 1.5 %.
-    """
-    return 1.0 - math.cos(tilt)
-
-
-def height_error(height: float, distance: float) -> float:
-    """By what part the head comes out too large when its face lies `height` mm nearer to a camera `distance` mm away
-    than the sheet or ruler that gave the scale: h / (D - h). 16 mm at 800 mm: 2.0 %."""
-    if not 0 <= height < distance:
-        raise GeometryError(say("The face lies between the sheet and the camera."))
-    return height / (distance - height)
-
-
 def _four(points: Sequence[Vec2]) -> None:
     if len(points) != 4 or not all(math.isfinite(c) for p in points for c in p):
         raise GeometryError(say("A rectangle has four corners."))

@@ -10,8 +10,8 @@ from geometry.edits import (
     along_edge,
     free_from_row,
     move_features,
+    set_field,
     set_row_spacing,
-    set_slot_depth,
     set_slot_width,
     slide_tuner,
 )
@@ -137,7 +137,7 @@ def _slot_numbers(draw, layout):
     id = draw(st.sampled_from(straight))
     if draw(st.booleans()):
         return set_slot_width(layout, id, draw(st.floats(4, 22)))
-    return set_slot_depth(layout, id, draw(st.none() | st.floats(2, 14)))
+    return set_field(layout, ("slots", id, "depth"), draw(st.none() | st.floats(2, 14)))
 
 
 def _ear(draw, layout):

@@ -125,8 +125,8 @@ def test_a_perfect_shop_builds_what_the_checks_say() -> None:
     short = {frozenset(c.between) for c in found.clearances}
     told = {frozenset(s.between) for s in check(tight).snags if s.grade == "tight"}
     assert short == told != set()
-    assert {(c.short, c.spoiled, c.spread.sd, c.shares, c.dominant) for c in found.clearances} == {
-        (1.0, 0.0, 0.0, (), None)}
+    assert {(c.short, c.spoiled, c.spread.sd, c.shares) for c in found.clearances} == {
+        (1.0, 0.0, 0.0, ())}
 
 
 def test_touching_the_margin_exactly_passes_in_a_perfect_shop() -> None:
@@ -172,9 +172,9 @@ def test_shares_tell_which_source_dominates() -> None:
                   accuracy=Accuracy(mark=0.1, wander_per_50=0.0, tilt_degrees=3.0, stop=0.0, template=0.0,
                                     paper_percent=0.0))
     found = next(c for c in simulate(layout, 5000).clearances if c.kind == "hole-to-hole")
-    assert found.dominant.source == "square"
+    assert found.shares[0].source == "square"
     marked = replace(layout, accuracy=replace(layout.accuracy, mark=1.0))
-    assert next(c for c in simulate(marked, 5000).clearances if c.kind == "hole-to-hole").dominant.source == "mark"
+    assert next(c for c in simulate(marked, 5000).clearances if c.kind == "hole-to-hole").shares[0].source == "mark"
 
 
 def test_every_snag_of_a_crowded_head_finds_its_clearance() -> None:
@@ -220,7 +220,7 @@ def test_first_order_agrees_where_a_clearance_is_nearly_linear(layout: Headstock
             # A mean moved by 0.06 sd shifts a chance by up to 0.06 x 0.399 = 0.024; both chances are held to less.
             assert own.short == pytest.approx(clearance.short, abs=0.01)
             assert own.spoiled == pytest.approx(clearance.spoiled, abs=0.01)
-            assert own.shares[0].source == clearance.dominant.source
+            assert own.shares[0].source == clearance.shares[0].source
     assert linear >= 1
 
 

@@ -36,7 +36,6 @@ def test_measures_of_a_circle():
     round_ = circle((3.0, 4.0), 7.0)
     assert round_.length == pytest.approx(14.0 * math.pi)
     assert round_.area == pytest.approx(49.0 * math.pi)
-    assert round_.curvature_at(5.0) == pytest.approx(1 / 7.0)
 
 
 @given(st.floats(-400, 900))

@@ -3,9 +3,9 @@
 import pytest
 
 from geometry.accuracy.simulation import simulate
-from geometry.drawing import STYLES, Area, Disc, Label, Stroke
-from geometry.drawing.chances import chance_map, spread_picture
-from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only
+from geometry.drawing import STYLES, Area, Label, Stroke
+from geometry.drawing.chances import spread_picture
+from tests.geometry.accuracy.specimens import PERFECT, crowded, head, holes, only
 
 
 def two_holes(apart: float, accuracy=None):
@@ -43,19 +43,3 @@ def test_a_spread_without_width_is_one_bar() -> None:
     clearance, = two_holes(1.0, PERFECT).clearances
     bars = [m for m in spread_picture(clearance) if isinstance(m, Area)]
     assert len(bars) == 1
-
-
-def test_the_map_shows_the_worst_first_with_its_chance() -> None:
-    found = two_holes(0.3)
-    disc, label = chance_map(found)
-    assert isinstance(disc, Disc) and disc.style == "spoiled" and disc.centre == pytest.approx((2.65, 60.0))
-    assert label.text in ("7 in 100", "8 in 100") and label.anchor == "left"
-    demo_marks = chance_map(simulate(demo(), 4000))
-    assert {m.style for m in demo_marks if isinstance(m, Disc)} == {"margin short"}
-    assert {m.owner for m in demo_marks} <= {t.id for t in demo().tuners}
-    assert len(chance_map(simulate(demo(), 4000), most=2)) == 4
-
-
-def test_likelier_trouble_is_drawn_larger() -> None:
-    rare, sure = (chance_map(two_holes(apart))[0].radius for apart in (0.6, 0.05))
-    assert 1.2 < rare < sure < 4.0

@@ -1,4 +1,4 @@
-"""Slots: ends, sizes, new ones, mirror images."""
+"""Slots: ends, sizes, new ones."""
 
 import pytest
 
@@ -6,11 +6,9 @@ from geometry.curves import circle
 from geometry.edits import (
     add_drawn_slot,
     add_straight_slot,
-    mirror_slot,
-    move_slot,
+    move_features,
     move_slot_end,
     new_ids,
-    set_slot_depth,
     set_slot_length,
     set_slot_width,
     to_drawn,
@@ -25,13 +23,13 @@ def shape(layout, id="treble slot"):
 
 
 def test_a_slot_moves_whole_or_by_an_end():
-    moved = sound(move_slot(plain(), "treble slot", (1.0, -2.0)))
+    moved = sound(move_features(plain(), ("treble slot",), (1.0, -2.0)))
     assert (shape(moved).nut_end, shape(moved).tip_end) == ((18.0, 38.0), (18.0, 148.0))
     end = sound(move_slot_end(plain(), "treble slot", "tip", (19.0, 140.0)))
     assert (shape(end).nut_end, shape(end).tip_end) == ((17.0, 40.0), (19.0, 140.0))
-    drawn = sound(move_slot(plain(), "heart", (0.0, 5.0)))
+    drawn = sound(move_features(plain(), ("heart",), (0.0, 5.0)))
     assert slot_path(drawn.slots[1]).area == pytest.approx(slot_path(plain().slots[1]).area)
-    assert move_slot(drawn, "heart", (0.0, -5.0)) == plain()
+    assert move_features(drawn, ("heart",), (0.0, -5.0)) == plain()
 
 
 def test_sizes():
@@ -41,8 +39,6 @@ def test_sizes():
     round_hole = set_slot_length(plain(), "treble slot", 13.0)
     assert shape(round_hole).tip_end == (17.0, 40.0)
     assert shape(set_slot_length(round_hole, "treble slot", 20.0)).tip_end == pytest.approx((17.0, 47.0))
-    assert set_slot_depth(plain(), "treble slot", 9.0).slots[0].depth == 9.0
-    assert set_slot_depth(plain(), "heart", None).slots[1].depth is None
 
 
 def test_new_slots_are_named_for_their_side_and_lie_the_right_way_up():
@@ -56,12 +52,6 @@ def test_new_slots_are_named_for_their_side_and_lie_the_right_way_up():
     assert slot_path(middle.slots[-1]).area == pytest.approx(64 * 3.141592653589793)
 
 
-def test_a_mirror_image():
-    made = sound(mirror_slot(plain(), "treble slot"))
-    assert shape(made, "bass slot").tip_end == (-17.0, 150.0)
-    assert new_ids(plain(), mirror_slot(plain(), "heart")) == ("heart 2",)
-
-
 def test_a_straight_slot_can_be_drawn_on():
     made = sound(to_drawn(demo(), "bass slot"))
     assert slot_path(made.slots[0]).area == pytest.approx(slot_path(demo().slots[0]).area, abs=1e-9)
@@ -72,10 +62,7 @@ def test_refusals():
     head = curved()
     for sentence, edit in (
             ("drawn freely", lambda: move_slot_end(head, "heart", "tip", (0.0, 0.0))),
-            ("no slot", lambda: move_slot(head, "pin", (0.0, 0.0))),
-            ("no feature named", lambda: move_slot(head, "nobody", (0.0, 0.0))),
             ("Treble slot: width must be above 0", lambda: set_slot_width(head, "treble slot", 0.0)),
-            ("depth must be above 0", lambda: set_slot_depth(head, "heart", -1.0)),
             ("cannot be shorter", lambda: set_slot_length(head, "treble slot", 12.0)),
             ("width must be above 0", lambda: add_straight_slot(head, (0.0, 1.0), (0.0, 2.0), -2.0))):
         with pytest.raises(GeometryError, match=sentence):

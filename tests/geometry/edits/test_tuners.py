@@ -10,7 +10,6 @@ from geometry.edits import (
     along_edge,
     free_from_row,
     move_tuner,
-    move_tuner_mark,
     plan_point,
     set_axis_depth,
     set_pattern,
@@ -18,6 +17,7 @@ from geometry.edits import (
     set_turn,
     slide_tuner,
 )
+from geometry.edits.edge_places import along_for_mark
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, FreePlace, RowPlace
 from geometry.solids import frames, holes
@@ -106,18 +106,17 @@ def test_the_mark_on_the_square_edge_leads():
     """Edges that lean out by 1 in 9: the mark lies off the seat by the same slope everywhere."""
     from tests.geometry.drawing.specimens import leaning_head
     head = leaning_head()
-    moved = sound(move_tuner_mark(head, "flank", 30.0))
+    side, along = along_edge(head, "flank")
+    moved = sound(slide_tuner(head, "flank", along_for_mark(head, side, 30.0, along)))
     mark = next(d.mark for hole in holes(moved) for d in hole.drillings if d.of == "flank" and d.role == "post")
     assert mark[1] == pytest.approx(30.0, abs=1e-9)
-    deep = move_tuner_mark(head, "flank", 30.0, 6.0)
-    assert deep.tuner("flank").place.depth == 6.0
-    with pytest.raises(GeometryError, match="through the face"):
-        move_tuner_mark(plain(), "treble face 1", 30.0)
 
 
 @given(st.floats(45.0, 140.0))
 def test_marks_on_curved_edges_follow_the_pointer(y):
-    moved = move_tuner_mark(free_from_row(twelve(), "treble side 2"), "treble side 2", y)
+    head = free_from_row(twelve(), "treble side 2")
+    side, along = along_edge(head, "treble side 2")
+    moved = slide_tuner(head, "treble side 2", along_for_mark(head, side, y, along))
     mark = next(d.mark for hole in holes(moved) for d in hole.drillings if d.of == "treble side 2" and d.role == "post")
     assert mark[1] == pytest.approx(y, abs=1e-6)
 

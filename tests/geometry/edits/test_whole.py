@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from geometry.curves import Arc, Cubic, circle
+from geometry.curves import Arc, Cubic, circle, stretch, turn
 from geometry.edits import (
     is_symmetric,
     make_symmetric,
@@ -14,8 +14,7 @@ from geometry.edits import (
     move_loop,
     move_node,
     replace_outline,
-    scale_loop,
-    turn_loop,
+    transform_loop,
 )
 from geometry.edits.loops import flipped, turned_back
 from geometry.errors import GeometryError
@@ -98,15 +97,15 @@ def test_moving_scaling_turning():
     assert loop_path(moved.outline).box == pytest.approx(tuple(
         a + b for a, b in zip(loop_path(CURVED).box, (3.0, -2.0, 3.0, -2.0), strict=True)))
     assert [node.smooth for node in moved.outline.nodes] == [node.smooth for node in CURVED.nodes]
-    grown = sound(scale_loop(curved(), "outline", 1.1, about=(0.0, 0.0)))
+    grown = sound(transform_loop(curved(), "outline", stretch(1.1, 1.1)))
     assert loop_path(grown.outline).area == pytest.approx(1.21 * loop_path(CURVED).area)
     assert any(isinstance(s, Arc) for s in loop_path(grown.outline))
-    long = sound(scale_loop(curved(), "outline", 1.0, 1.2))
+    long = sound(transform_loop(curved(), "outline", stretch(1.0, 1.2)))
     assert loop_path(long.outline).area == pytest.approx(1.2 * loop_path(CURVED).area, rel=1e-6)
     assert all(not isinstance(s, Arc) for s in loop_path(long.outline))
     assert any(isinstance(s, Cubic) for s in loop_path(long.outline))
-    turned = sound(turn_loop(plain(), "heart", math.pi / 2, (0.0, 60.0)))
+    turned = sound(transform_loop(plain(), "heart", turn(math.pi / 2, (0.0, 60.0))))
     assert turned.slots[1].shape.loop.nodes[1].at == pytest.approx((-50.0, 70.0))
     for k in (0.0, -1.0, math.nan):
-        with pytest.raises(GeometryError, match="above zero"):
-            scale_loop(curved(), "outline", k)
+        with pytest.raises(GeometryError, match="flatten or mirror"):
+            transform_loop(curved(), "outline", stretch(1.0, k))

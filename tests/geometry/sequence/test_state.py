@@ -112,7 +112,7 @@ def test_counts_of_the_demo() -> None:
     found = counts(best_order(ops, precedence(layout, ops)).steps, ops)
     # 36 holes and 42 drilling operations of the tuners (common practice, no source), and two pin holes.
     assert (found.holes, found.drillings, found.counterbores) == (38, 44, 6)
-    assert (found.waste_holes, found.tilts, found.drill_press_set_ups, found.set_ups) == (22, 3, 11, 17)
+    assert (found.waste_holes, found.tilts, found.set_ups) == (22, 3, 17)
 
 
 def test_hours_are_rates_times_work_and_changes() -> None:

@@ -10,7 +10,7 @@ from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Stroke
 from geometry.drawing.section_cut import SectionLine
 from geometry.drawing.wood_section import level_cut, section_for, wood_section
-from geometry.drawing.wood_state import face_area, fresh_marks, opening, step_title, wood_drawing
+from geometry.drawing.wood_state import face_area, opening, wood_drawing
 from geometry.layout import Ear
 from geometry.sequence import WoodState, best_order, operations, precedence, wood_after
 from geometry.solids import Drilling, holes
@@ -121,11 +121,6 @@ def test_the_saw_leaves_two_millimetres_and_the_router_none() -> None:
     assert styled(drawn("rout outline 1"), "waste") == []
 
 
-def test_fresh_marks_are_what_a_step_adds() -> None:
-    new = fresh_marks(drawn("counterbore front.1.1"), drawn("bore front.1.2"))
-    assert [(type(m), m.style) for m in new] == [(Disc, "post bore")]
-
-
 def test_every_step_of_the_demo_adds_something_to_see_or_takes_something_away() -> None:
     layout = demo()
     ops = operations(layout)
@@ -145,10 +140,6 @@ def test_a_plugged_pin_hole_is_seen_no_more_and_one_that_became_a_bore_is() -> N
     ops = operations(shared, PLANS)
     state = wood_after(shared, ("pin hole pin.1", "clean up"), 2, ops)
     assert [d.radius for d in of(wood_drawing(shared, state), Disc, "front")] == [3.25]
-
-
-def test_a_step_has_a_title() -> None:
-    assert step_title(BY_ID["saw slot"], 7, 16) == "7 of 16: Saw out slot"
 
 
 # ---- sections --------------------------------------------------------------------------

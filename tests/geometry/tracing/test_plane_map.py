@@ -12,13 +12,11 @@ from scipy.optimize import least_squares
 from geometry.errors import GeometryError
 from geometry.tracing.plane_map import (
     PlaneMap,
-    height_error,
     laid,
     moved,
     scaled,
     straightened,
     through_four,
-    tilt_error,
 )
 
 SQUARE = ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0))
@@ -143,12 +141,6 @@ def test_moving_turns_about_the_origin_then_shifts():
     assert made((10, 0)) == pytest.approx((3, 14))
 
 
-def test_what_a_tilt_and_a_height_cost():
-    """By hand: cos 5 degrees = 0.9962; a face 16 mm nearer to a camera at 800 mm is 16/784 = 2.04 % too large."""
-    assert tilt_error(math.radians(5)) == pytest.approx(0.0038, abs=1e-4)
-    assert height_error(16, 800) == pytest.approx(0.0204, abs=1e-4)
-
-
 @pytest.mark.parametrize("corners", [
     ((0, 0), (1, 1), (2, 2), (0, 5)), ((0, 0), (0, 0), (10, 10), (0, 10)), ((0, 0), (10, 10), (10, 0), (0, 10)),
     ((0, 0), (float("nan"), 0), (1, 1), (0, 1))])
@@ -159,7 +151,7 @@ def test_corners_that_fix_nothing_are_refused(corners):
 
 def test_lengths_without_meaning_are_refused():
     for call in (lambda: straightened(SQUARE, 0, 5), lambda: scaled((0, 0), (0, 0), 5), lambda: scaled((0, 0), (9, 0), 0),
-                 lambda: laid(scaled((0, 0), (9, 0), 9), (4, 4), (4, 4)), lambda: height_error(5, 5),
+                 lambda: laid(scaled((0, 0), (9, 0), 9), (4, 4), (4, 4)),
                  lambda: PlaneMap((1, 0, 0, 0, 0, 0, 0, 0, 1)).inverse(),
                  lambda: PlaneMap((1, 0, 0, 0, 1, 0, 1, 0, 0))((0, 3))):
         with pytest.raises(GeometryError):
