@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 from msgspec import Struct
-from PIL import Image, ImageOps, UnidentifiedImageError
+from PIL import Image, ImageChops, ImageOps, UnidentifiedImageError
 
 from app.formats.errors import FormatError
 from geometry.layout.picture import MOST_BYTES
@@ -83,6 +83,8 @@ def _reduced(opened: Image.Image, name: str) -> PictureRead:
     if opened.format == "JPEG":
         opened.draft("RGB", (LONGEST, LONGEST))
     upright = ImageOps.exif_transpose(opened)
+    if opened.format == "JPEG" and upright.mode == "CMYK" and "adobe" not in opened.info:
+        upright = ImageChops.invert(upright)  # the library takes every JPEG of inks for one that keeps them inverted, as that mark says
     if upright.mode in ("RGBA", "LA", "PA") or "transparency" in upright.info:
         clear = upright.convert("RGBA")
         upright = Image.new("RGB", clear.size, "white")
@@ -95,9 +97,11 @@ def _reduced(opened: Image.Image, name: str) -> PictureRead:
 
 
 def _levelled(deep: Image.Image) -> Image.Image:
-    """A picture of 16 or 32 bits a point, its own darkest to lightest spread over 0..255."""
+    """A picture of 16 or 32 bits a point, its own darkest to lightest spread over 0..255; points that are no numbers are black."""
     values = np.asarray(deep, dtype=float)
-    low, high = float(values.min()), float(values.max())
+    numbers = values[np.isfinite(values)]
+    low, high = (float(numbers.min()), float(numbers.max())) if numbers.size else (0.0, 0.0)
+    values = np.nan_to_num(values, nan=low, posinf=high, neginf=low)
     return Image.fromarray(((values - low) * (255.0 / max(high - low, 1e-9))).astype(np.uint8))
 
 
