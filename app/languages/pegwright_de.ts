@@ -6577,6 +6577,10 @@
         <translation>Die Zeichnung nennt ihre Größe nicht; 96 Einheiten je Zoll wurden angenommen, das ergibt {sized}.</translation>
     </message>
     <message>
+        <source>The drawing has more than {most:,} points: simplify its lines in the program that drew it, or export only the outline, the slots and the holes.</source>
+        <translation>Die Zeichnung hat mehr als {most:,} Punkte: ihre Linien im Zeichenprogramm vereinfachen oder nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+    </message>
+    <message>
         <source>The drawing has no closed outline: its lines do not close.</source>
         <translation>Die Zeichnung hat keinen geschlossenen Umriss: ihre Linien schließen nicht.</translation>
     </message>

@@ -12,6 +12,8 @@ from geometry.tolerance import FLAT
 
 MOST_COPIES = 5_000
 """Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds."""
+MOST_NUMBERS = 600_000
+"""Coordinates of all shapes together, blocks and clones unfolded: three hundred thousand corners, or a hundred thousand cubics."""
 LONG = 500
 """Chords (sagitta FLAT) from which a curve is long: half a circle of 400 mm radius."""
 MOST_LONG = 150_000
@@ -28,3 +30,9 @@ def hold_to_length(strands: Sequence[Strand], size: tuple[float, float]) -> None
     if sum(count for count in chords if count > LONG) > MOST_LONG:
         raise FormatError(say("The drawing is {sized} and its curves are too long to be worked out: set its unit to the one it was "
                               "drawn in, or export only the outline, the slots and the holes.", sized=sized(*size)))
+
+
+def many_points() -> str:
+    """What to say of a drawing with more than MOST_NUMBERS coordinates."""
+    return say("The drawing has more than {most:,} points: simplify its lines in the program that drew it, or export only the "
+               "outline, the slots and the holes.", most=MOST_NUMBERS // 2)

@@ -10,7 +10,7 @@ from ezdxf.math import Matrix44, Vec3
 from msgspec import Struct
 
 from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
-from app.formats.drawing_in.bounds import MOST_COPIES
+from app.formats.drawing_in.bounds import MOST_COPIES, MOST_NUMBERS, many_points
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.errors import FormatError
 from geometry.errors import GeometryError
@@ -46,7 +46,7 @@ def collect(document: Drawing, haul: Haul) -> None:
     Raises FormatError for blocks that contain themselves or unfold without bounds.
     """
     space = document.modelspace()
-    unfolded = _unfolded(document, space, (), {})[0]
+    unfolded, _, points = _unfolded(document, space, (), {})
     if unfolded > MOST_SHAPES:
         raise FormatError(say("The drawing unfolds to more than {most_shapes} shapes: export only the outline, the "
                               "slots and the holes.",
@@ -54,18 +54,21 @@ def collect(document: Drawing, haul: Haul) -> None:
     if unfolded - len(space) - sum(len(block) for block in document.blocks) > MOST_COPIES:
         raise FormatError(say("The blocks of the drawing repeat to more than {most_copies:,} shapes that the file does not write "
                               "out: export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
+    if 2 * points > MOST_NUMBERS:
+        raise FormatError(many_points())
     in_paper = sum(len(layout) for layout in document.layouts if not layout.is_modelspace)
     if in_paper:
         haul.skipped["shapes on paper pages"] += in_paper
     _Walk(document, haul).over(space, _Place(Matrix44(), None, ()))
 
 
-def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[str, tuple[int, int]]) -> tuple[int, int]:
-    """(shapes once all blocks are unfolded, levels of blocks) of a layout or block, each block counted once."""
-    total, levels = 0, 0
+def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[str, tuple[int, int, int]]) -> tuple[int, int, int]:
+    """(shapes once all blocks are unfolded, levels of blocks, points) of a layout or block, each block counted once."""
+    total, levels, points = 0, 0, 0
     for entity in entities:
         if entity.dxftype() != "INSERT":
             total += 1
+            points += _points(entity)
             continue
         name = entity.dxf.get("name", "").lower()
         copies = max(1, entity.dxf.get("row_count", 1)) * max(1, entity.dxf.get("column_count", 1))
@@ -75,14 +78,25 @@ def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[
                                   clean=clean(name)))
         if name not in known:
             block = document.blocks.get(name)
-            known[name] = (0, 0) if block is None else _unfolded(document, block, (*inside, name), known)
+            known[name] = (0, 0, 0) if block is None else _unfolded(document, block, (*inside, name), known)
         total += copies * (1 + known[name][0])
+        points += copies * known[name][2]
         levels = max(levels, 1 + known[name][1])
         if max(levels, len(inside)) > DEEPEST:
             raise FormatError(say("Blocks are nested more than {deepest} deep: break them up in the program that drew "
                                   "them, and export again.",
                                   deepest=DEEPEST))
-    return total, levels
+    return total, levels, points
+
+
+def _points(entity: DXFEntity) -> int:
+    """The corners of a polyline, the control points of a spline; the ends of everything else."""
+    kind = entity.dxftype()
+    if kind == "LWPOLYLINE":
+        return len(entity)
+    if kind == "POLYLINE":
+        return len(entity.vertices)
+    return len(entity.control_points) if kind == "SPLINE" else 2
 
 
 class _Walk:

@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.formats.drawing_in.bounds import MOST_COPIES
 from app.formats.drawing_in.ellipse import EllipticArc
 from app.formats.drawing_in.haul import Haul, Strand
+from app.formats.drawing_in.svg_references import check_references, target_of
 from app.formats.drawing_in.svg_shapes import SHAPES, shape
 from app.formats.drawing_in.svg_style import Styles
 from app.formats.drawing_in.svg_transform import transform
@@ -20,12 +20,6 @@ from app.formats.errors import FormatError
 from geometry.curves import Arc, Matrix, Segment
 from geometry.errors import GeometryError
 from geometry.saying import say
-
-MOST_SHAPES = 100_000
-"""Elements drawn once every reference is followed."""
-
-DEEPEST = 16
-"""References within references."""
 
 _NO_PAINT = ("none", "transparent", "rgba(0,0,0,0)", "#0000", "#00000000")
 _WHITE = ("white", "#fff", "#ffffff", "rgb(255,255,255)", "rgb(100%,100%,100%)")
@@ -39,7 +33,7 @@ def read_svg(data: bytes) -> tuple[Haul, Unit | None]:
     tree = parse(data)
     about = page(tree.root)
     walk = _Walk(tree, about)
-    _check_references(tree)
+    check_references(tree)
     walk.inside(tree.root, _Place(about.to_up, about.viewport))
     return walk.finished(), about.unit
 
@@ -56,47 +50,6 @@ class _Place(Struct, frozen=True):
     fill_opacity: str = "1"
     stroke_opacity: str = "1"
     layer: str = ""
-
-
-def _target(node: Node, tree: Tree) -> Node | None:
-    """What a `use` refers to within the file; None for nothing or another file."""
-    reference = node.get("href") or ""
-    return tree.by_id.get(reference[1:]) if reference.startswith("#") else None
-
-
-def _check_references(tree: Tree) -> None:
-    """FormatError for references that run in a circle or unfold without bounds."""
-    known: dict[int, tuple[int, int]] = {}
-
-    def unfolded(node: Node, inside: tuple[int, ...]) -> tuple[int, int]:
-        if id(node) in known:
-            return known[id(node)]
-        if id(node) in inside:
-            raise FormatError(say("The SVG file refers to a shape from inside that same shape: expand its clones in "
-                                  "the program that drew it."))
-        total, levels = 1, 0
-        for child in node.children:
-            size, depth = unfolded(child, (*inside, id(node)))
-            total, levels = total + size, max(levels, depth)
-        target = _target(node, tree) if node.tag == "use" else None
-        if target is not None:
-            size, depth = unfolded(target, (*inside, id(node)))
-            total, levels = total + size, max(levels, depth + 1)
-        if levels > DEEPEST or len(inside) > 500:
-            raise FormatError(say("References are nested more than {deepest} deep in the SVG file: expand its clones "
-                                  "in the program that drew it.",
-                                  deepest=DEEPEST))
-        known[id(node)] = (total, levels)
-        return known[id(node)]
-
-    shapes = unfolded(tree.root, ())[0]
-    if shapes > MOST_SHAPES:
-        raise FormatError(say("The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the "
-                              "slots and the holes.",
-                              most_shapes=MOST_SHAPES))
-    if shapes - tree.written > MOST_COPIES:
-        raise FormatError(say("The clones of the SVG file repeat to more than {most_copies:,} shapes that it does not write out: "
-                              "export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
 
 
 class _Walk:
@@ -185,7 +138,7 @@ class _Walk:
                        stroke_opacity=inherited("stroke-opacity", place.stroke_opacity))
 
     def _use(self, node: Node, place: _Place) -> None:
-        target = _target(node, self.tree)
+        target = target_of(node, self.tree)
         if target is None:
             self.haul.skipped["references to what the file does not hold"] += 1
             return

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 
 from app.formats.drawing_in.ellipse import EllipticArc
 from app.formats.drawing_in.svg_path import Subpath, subpaths
+from app.formats.drawing_in.svg_references import NUMBER
 from app.formats.drawing_in.svg_tree import Node
 from app.formats.drawing_in.svg_units import Viewport, length
 from geometry.curves import Line, Matrix
@@ -76,7 +77,7 @@ def _rect(x: float, y: float, w: float, h: float, rx: float | None, ry: float | 
 
 def _points(node: Node) -> tuple[list[Subpath], bool]:
     text = node.attributes.get("points", "")
-    numbers = [float(n) for n in re.findall(r"[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?", text)]
+    numbers = [float(n) for n in NUMBER.findall(text)]
     whole = len(numbers) % 2 == 0 and not re.search(r"[^0-9eE+\-.,\s]", text)
     points = list(zip(numbers[::2], numbers[1::2], strict=False))
     if len(points) < 2:

@@ -152,6 +152,21 @@ def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
     assert time.monotonic() - started < 4.5
 
 
+@pytest.mark.parametrize("body", [
+    '<path d="M0 0L' + "1 2 " * 10_000_000 + 'Z"/>', '<polyline points="' + "1 2 " * 400_000 + '"/>',
+    ('<polygon points="' + "1 2 9 4 " * 50 + '"/>') * 5_000,
+    '<defs><polygon id="a" points="' + "1 2 9 4 " * 1000 + '"/></defs>' + '<use href="#a"/>' * 400], ids=["a path", "a polyline", "polygons", "clones"])
+def test_millions_of_points_are_counted_and_refused(body):
+    began = time.process_time()
+    assert "more than 300,000 points" in refusal(f"{SVG}{body}</svg>", ".svg")
+    assert time.process_time() - began < 8
+
+
+def test_polylines_repeated_into_millions_of_corners_are_refused():
+    blocks = dxf.block("B", dxf.polyline([(i % 100, i // 100, 0) for i in range(1000)]))
+    assert "more than 300,000 points" in refusal(dxf.drawing(dxf.insert("B", array=(20, 20, 200, 200)), blocks=blocks))
+
+
 @pytest.mark.parametrize("path", ["M10 10 H60 L10 10 Z", "M10 10 L60 10 L60 10 L10 10", "M0 0 A 5 5 0 0 1 10 0 A 5 5 0 0 0 0 0 Z"])
 def test_a_line_that_only_goes_there_and_back_leaves_nothing_and_is_said(path):
     assert "crosses itself" in refusal(f'{SVG}<path d="{path}"/></svg>', ".svg")
