@@ -27,7 +27,7 @@ from geometry.vectors import Vec2
 
 FINE = FLAT / 10
 """Sagitta (mm) of the chords that stand for curves when the exact way fails: FLAT where that would be more than MANY."""
-MANY = 60_000
+MANY = 20_000
 
 MOST_CHORDS = 100_000
 """Chords of lines that touch or cross beyond which what they enclose is not worked out: it would take more than a second."""
