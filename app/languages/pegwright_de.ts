@@ -7930,15 +7930,15 @@
     </message>
     <message>
         <source>There is no plan for the outline: it crosses itself or shuts nothing in. Move its nodes until it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Umriss gibt es keinen Plan: er kreuzt sich selbst oder umschließt nichts. Seine Knoten verschieben, bis er es nicht mehr tut.</translation>
     </message>
     <message>
         <source>There is no plan for the outline: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Umriss gibt es keinen Plan: {why}</translation>
     </message>
     <message>
         <source>There is no plan for {slot}: its wall crosses itself or shuts nothing in. Move the nodes of {slot} until it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {slot} gibt es keinen Plan: seine Wand kreuzt sich selbst oder umschließt nichts. Die Knoten von {slot} verschieben, bis sie es nicht mehr tut.</translation>
     </message>
     <message>
         <source>There is no plan to hold the hours against: {error}</source>

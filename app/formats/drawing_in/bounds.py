@@ -16,8 +16,8 @@ MOST_NUMBERS = 600_000
 """Coordinates of all shapes together, blocks and clones unfolded: three hundred thousand corners, or a hundred thousand cubics."""
 LONG = 500
 """Chords (sagitta FLAT) from which a curve is long: half a circle of 400 mm radius."""
-MOST_LONG = 150_000
-"""Chords of all long curves together: three hundred times half a circle of 400 mm radius. Each is followed some ten times."""
+MOST_LONG = 25_000
+"""Chords of all long curves together: fifty times half a circle of 400 mm radius. Each is followed some ten times."""
 
 
 def hold_to_length(strands: Sequence[Strand], size: tuple[float, float]) -> None:
