@@ -111,6 +111,11 @@ class Canvas(QWidget):
         self._moving = moving
         self._settle()
 
+    @property
+    def moving(self) -> bool:
+        """Whether what is shown is on its way: something is being dragged."""
+        return self._moving
+
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
+from PySide6.QtGui import QAccessible, QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
@@ -114,6 +114,8 @@ class SnagCard(QStyledItemDelegate):
         self.unit: LengthUnit = "mm"
         self.pointed: QModelIndex | None = None
         """the card whose button is pointed at"""
+        self.told: dict[int, int] = {}
+        """the height of each row that the list was told last, when it laid its rows: pixels by row"""
         self._laid: dict[int, tuple[Snag, tuple, QFont, list[tuple[QRectF, str, str]]]] = {}
 
     def button(self, option: QStyleOptionViewItem, index: QModelIndex, area: QRectF) -> QRectF | None:
@@ -128,7 +130,8 @@ class SnagCard(QStyledItemDelegate):
 
     def chance(self, index: QModelIndex) -> SnagChance | None:
         """The chance to be shown on a card: on the one in hand alone."""
-        return index.data(CHANCE) if self.parent().selectionModel().isSelected(index) else None
+        chosen = self.parent().selectionModel()
+        return index.data(CHANCE) if chosen.hasSelection() and chosen.isSelected(index) else None
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         """Boxes, kinds and texts of a card's lines. They are remembered: a drag changes one snag, and the list asks for all."""
@@ -175,10 +178,13 @@ class SnagCard(QStyledItemDelegate):
         return out
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
-        view = self.parent()
-        width = view.viewport().width()
-        lines = self._lines(option, index, width - FRAME)
-        return QSize(width, int(lines[-1][0].bottom()) + PAD + GAP)
+        height = self.told[index.row()] = self.height(option, index)
+        return QSize(self.parent().viewport().width(), height)
+
+    def height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int:
+        """How high a row wants to be, pixels."""
+        lines = self._lines(option, index, self.parent().viewport().width() - FRAME)
+        return int(lines[-1][0].bottom()) + PAD + GAP
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         snag: Snag = index.data(SNAG)
@@ -282,12 +288,16 @@ class SnagList(QListView):
 
     def dataChanged(self, first: QModelIndex, last: QModelIndex, roles: list[int] | None = None) -> None:
         """A card that stays as high as it was is painted anew by itself: the list is laid out anew for others alone."""
+        told, row = self._card.told, first.row()
         option = QStyleOptionViewItem()
         self.initViewItemOption(option)
-        below = first.siblingAtRow(first.row() + 1)
-        same = (first == last and below.isValid() and self._card.sizeHint(option, first).height()
-                == self.visualRect(below).top() - self.visualRect(first).top())
-        (QAbstractItemView if same else QListView).dataChanged(self, first, last, roles or [])
+        if first != last or self._card.height(option, first) != told.get(row):
+            super().dataChanged(first, last, roles or [])
+        elif QAccessible.isActive():
+            QAbstractItemView.dataChanged(self, first, last, roles or [])
+        else:  # not asked for its place: the list would ask for the heights of all cards above
+            top = sum(told.get(above, 0) for above in range(row)) - self.verticalOffset()
+            self.viewport().update(0, top, self.viewport().width(), told[row])
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

@@ -22,6 +22,8 @@ if TYPE_CHECKING:
 
 REST_MS = 600
 """How long the layout has to rest before its chances are worked out."""
+PACE_MS = 50
+"""From a change in the midst of a drag to the words on it."""
 TRIALS = 10_000
 SEED = 1
 
@@ -45,6 +47,10 @@ class ChanceWatch(StageRoom):
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
         self._rest.timeout.connect(self._begin)
+        self._pace = QTimer(self)
+        self._pace.setSingleShot(True)
+        self._pace.setInterval(PACE_MS)
+        self._pace.timeout.connect(self._tell)
         self._part.connect(self._progress)
         window.document.shown_changed.connect(self._edited)
         window.side.chance_chosen.connect(self._go_to)
@@ -70,6 +76,7 @@ class ChanceWatch(StageRoom):
         if self.dialog is not None:
             self.dialog.end()
         self._rest.stop()
+        self._pace.stop()
         if self._trial is not None:
             self._trial.stop()
         if self._thread is not None:
@@ -133,9 +140,17 @@ class ChanceWatch(StageRoom):
         if now == self.chances:
             return
         self.chances = now
-        self.window.side.show_chances(now)
+        if not self.window.canvas.moving:
+            self._tell()
+        elif not self._pace.isActive():
+            self._pace.start()
         self._mark()
         self.changed.emit()
+
+    def _tell(self) -> None:
+        """Say it in the panel, while a drag goes on at an eye's pace."""
+        self._pace.stop()
+        self.window.side.show_chances(self.chances)
 
     def _mark(self) -> None:
         """Marks of an older layout would stand in the wrong places: they are shown for the layout on show alone."""

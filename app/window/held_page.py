@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QWidget
 
 from app.panels.describe import Page, describe
 from app.panels.rows import FieldRow
@@ -24,7 +25,7 @@ if TYPE_CHECKING:
     from geometry.checks import CheckResult
 
 BEAT_MS = 17
-"""List and page are filled at every other beat, in turn, so that no frame of a drag has to wait for both.
+"""List, rows and section are filled at every third beat, in turn, so that no frame of a drag has to wait for two of them.
 
 Words that change faster than that cannot be read; the drawing and the rings and numbers of its snags do not wait for them.
 """
@@ -39,7 +40,9 @@ class HeldPage(QObject):
         self._begun = False
         self._put_off = False
         self._listed: CheckResult | None = None
-        self._page_next = False
+        self._parts = (self._list, self._rows, self._section)
+        self._turn = 0
+        self._again = False
         self._due = QTimer(self)
         self._due.setSingleShot(True)
         self._due.setInterval(BEAT_MS)
@@ -61,30 +64,29 @@ class HeldPage(QObject):
         self.follow()
 
     def follow(self) -> None:
-        """Show snags and what is held: at once, or within two beats while a gesture runs."""
+        """Show snags and what is held: at once, or within three beats while a gesture runs."""
         if not self._begun or self._put_off:
             return
         if not self._window.hand.busy:
             self.show()
-        elif not self._due.isActive():
+        elif self._due.isActive():
+            self._again = True
+        else:
             self._due.start()
 
     def show(self) -> None:
         """Show it now."""
         self._due.stop()
-        self._page_next = False
-        self._list()
-        self._page()
+        self._turn, self._again = 0, False
+        for part in self._parts:
+            part()
 
     def _beat(self) -> None:
-        if self._page_next:
-            self._page()
-            if self._window.document.result is not self._listed:  # it changed between the two beats
-                self._due.start()
-        else:
-            self._list()
+        self._parts[self._turn]()
+        self._turn = (self._turn + 1) % len(self._parts)
+        if self._turn or self._again:  # something changed between the beats
+            self._again = self._again and self._turn > 0
             self._due.start()
-        self._page_next = not self._page_next
 
     def _list(self) -> None:
         """The snags of the layout on show; cures that were found for them since are not undone."""
@@ -93,14 +95,19 @@ class HeldPage(QObject):
             self._listed = result
             self._window.side.show_result(result)
 
-    def _page(self) -> None:
-        window, section, signs = self._window, (), ()
-        title = say("Section along the bore")
-        shown, held, room = window.document.shown, window.document.held, window.room
+    @property
+    def _room(self) -> QWidget | None:
+        """The panel of a stage that stands in the place of rows and section now."""
+        room = self._window.room
+        return room.panel if room is not None and room.panel is not None and room.takes(self._window.document.held) else None
+
+    def _rows(self) -> None:
+        window, shown, held = self._window, self._window.document.shown, self._window.document.held
         if window.laying:
             return
-        if room is not None and room.panel is not None and room.takes(held):
-            window.side.show_room(room.panel)
+        panel = self._room
+        window.side.show_room(panel)
+        if panel is not None:
             return
         if len(held) > 1:
             page = several(shown, held, window.unit)
@@ -108,18 +115,23 @@ class HeldPage(QObject):
             page = several_nodes(shown, held[0], window.nodes, window.chooser.options.mirrored)
         elif held:
             page = _with_notes(describe(shown, held[0], window.unit, window.node), shown, held[0])
+        else:
+            page = stage_page(window.stage, shown, window.unit, window.tools)
+        window.side.show_page(page)
+
+    def _section(self) -> None:
+        window, title, section, signs = self._window, say("Section along the bore"), (), ()
+        shown, held, result = window.document.shown, window.document.held, window.document.result
+        if window.laying or self._room is not None:
+            return
+        if len(held) == 1 and len(window.nodes) < 2:
             if any(t.id == held[0] for t in shown.tuners):
-                result = window.document.result
                 section = section_along_bore(shown, held[0], window.unit, result.holes)
                 signs = snags_along_bore(shown, held[0], result.snags, result.holes)
             elif (line := held_line(shown, held[0])) is not None:
                 from geometry.drawing.line_section import line_section  # here: it brings the whole running order
                 title, section = say("Section through {name}", name=held[0]), line_section(shown, *line, window.unit)
-                signs = snags_on_line(*line, window.document.result.snags)
-        else:
-            page = stage_page(window.stage, shown, window.unit, window.tools)
-        window.side.show_room(None)
-        window.side.show_page(page)
+                signs = snags_on_line(*line, result.snags)
         window.side.show_section(title, section, signs)
 
 
