@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import accumulate
 from operator import attrgetter
 from typing import Literal
 
@@ -46,6 +46,8 @@ class Item(Struct, frozen=True, eq=False):
     ranks: tuple[int, ...]
     """of each drilling: 0 a bore, 1 a screw or pin hole, 2 a locating pin; the higher of two ranks sets their margin"""
     held: bool
+    asked: float | None = None
+    """how deep a single hole is asked to be, None for through"""
     trouble: str | None = None
     tuner: Tuner | None = None
     pattern: Pattern | None = None
@@ -57,9 +59,6 @@ class Item(Struct, frozen=True, eq=False):
     """corners of the plate where it lands, in order round it"""
     ground: tuple[Loop, Blank] | None = None
     """a tuner's outline and blank"""
-    asked: float | None = None
-    """how deep a single hole is asked to be, None for through"""
-
     post: Drilling | None = None
     """the widest post bore of a tuner"""
 
@@ -75,57 +74,54 @@ Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 
 def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     """Features in their place in a head; where the outline has no place for a tuner, an item without drillings that says why."""
-    made = [_made(*seed, outline, blank) for seed in seeds]
-    drillings = [tuple([drilling for hole in holes_ for drilling in hole.drillings]) for holes_, _, _ in made]
-    # What is told in arrays is told for all at once and handed out in slices.
-    solids = Cylinders.of([drilling for own in drillings for drilling in own])
-    buttons = Cylinders.made([button for _, button, _ in made if button is not None])
-    button_boxes = np.stack(buttons.boxes(), axis=1)
-    low, high = _boxes(solids, [len(own) for own in drillings])
+    placed = [_placed(*seed, outline, blank) for seed in seeds]
+    drillings = [tuple([drilling for hole in found for drilling in hole.drillings]) for _, found, _ in placed]
+    buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
+    # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
+    solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
+    boxes = np.stack(solids.boxes(), axis=1)
     upright = np.abs(solids.axis[:, 2]) > 0.5
-    items, at, button_at = [], 0, 0
-    for i, ((feature, *_), own, (holes_, button, rest)) in enumerate(zip(seeds, drillings, made, strict=True)):
-        here = slice(at, at + len(own))
+    items, at, button_at = [], 0, len(solids) - len(buttons)
+    for seed, own, (frame, found, trouble), (low, high) in zip(
+            seeds, drillings, placed, _about(boxes[:button_at], [len(own) for own in drillings]), strict=True):
+        here, (feature, pattern, _) = slice(at, at + len(own)), seed
         at = here.stop
-        if button is not None:
-            rest["button"], rest["button_box"] = buttons.part(slice(button_at, button_at + 1)), button_boxes[button_at]
+        rest = ()
+        if pattern is not None:
+            rest = trouble, feature, pattern
+        if frame is not None:
+            posts = [d for d in own if d.role == "post"]
+            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), boxes[button_at], _plate(pattern, frame, blank.thickness),
+                    (outline, blank), max(posts, key=attrgetter("diameter"), default=None))
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], holes_, own, tuple([i for i, hole in enumerate(holes_) for _ in hole.drillings]),
-            solids.part(here), low[i], high[i], upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]), **rest))
+            feature.id, _WHAT[type(feature)], found, own, tuple([i for i, hole in enumerate(found) for _ in hole.drillings]),
+            solids.part(here), low, high, upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
+            pattern is not None and feature.held, feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
 
 
-def _boxes(solids: Cylinders, many: Sequence[int]) -> tuple[np.ndarray, np.ndarray]:
-    """Corners (n, 3) of the boxes about each group of cylinders that follow each other; lowest above highest for an empty group."""
-    low, high = solids.boxes()
-    ends = np.cumsum([0, *many])[:-1]
-    if all(many):
-        return np.minimum.reduceat(low, ends), np.maximum.reduceat(high, ends)
-    out = np.full((len(many), 3), math.inf), np.full((len(many), 3), -math.inf)
-    some = np.flatnonzero(many)
-    if some.size:
-        out[0][some], out[1][some] = np.minimum.reduceat(low, ends[some]), np.maximum.reduceat(high, ends[some])
-    return out
+def _about(boxes: np.ndarray, many: Sequence[int]) -> Iterator[np.ndarray]:
+    """The box (2, 3) about each group of boxes (n, 2, 3) that follow each other; one that holds nothing about none."""
+    begins = [0, *accumulate(many)][:-1]
+    some = [begin for begin, count in zip(begins, many, strict=True) if count]
+    low, high = (np.minimum.reduceat(boxes[:, 0], some), np.maximum.reduceat(boxes[:, 1], some)) if some else ((), ())
+    found = zip(low, high, strict=True)
+    return (next(found) if count else np.array(NOTHING) for count in many)
 
 
-def _made(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row | None, outline: Loop,
-          blank: Blank) -> tuple[tuple[Hole, ...], tuple[Vec3, Vec3, float, float] | None, dict[str, object]]:
-    """(holes, the button's cylinder, what else there is to say) of a feature."""
+def _placed(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row | None, outline: Loop,
+            blank: Blank) -> tuple[Frame | None, tuple[Hole, ...], str | None]:
+    """(a tuner's frame, the holes, why it has no place) of a feature."""
     if isinstance(feature, SingleHole):
-        return (single_hole(feature, blank),), None, {"held": False, "asked": feature.depth}
+        return None, (single_hole(feature, blank),), None
     if isinstance(feature, Pin):
-        return (pin_hole(feature, blank),), None, {"held": False}
-    rest = {"held": feature.held, "tuner": feature, "pattern": pattern}
+        return None, (pin_hole(feature, blank),), None
     try:
         frame = frame_of(feature, pattern, row, outline, blank)
     except GeometryError as error:
-        return (), None, {**rest, "trouble": str(error)}
-    found = tuner_holes(frame, pattern.bores, blank)
-    posts = [drilling for hole in found for drilling in hole.drillings if drilling.role == "post"]
-    return found, _button(pattern, frame, blank.thickness), {
-        **rest, "frame": frame, "ground": (outline, blank), "plate": _plate(pattern, frame, blank.thickness),
-        "post": max(posts, key=attrgetter("diameter"), default=None)}
+        return None, (), str(error)
+    return frame, tuner_holes(frame, pattern.bores, blank), None
 
 
 def _button(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, Vec3, float, float]:

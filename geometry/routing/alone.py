@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from typing import Literal
 
 from msgspec import Struct
 
@@ -107,17 +108,30 @@ def passes_of(follower: Follower, job: Job) -> tuple[Pass, ...] | Refusal:
 
     The one rule of depth: the planner and the checks both ask here. Nothing is looked at in plan.
     """
+    made, reach = _tried(follower, job)
+    return _why(follower, reach, job) if made is None else made
+
+
+def outcome_of(follower: Follower, job: Job) -> Literal["face", "both", "none"]:
+    """What passes_of comes to, without its words: all passes from the face, or from both sides, or none."""
+    made, _ = _tried(follower, job)
+    if made is None or isinstance(made, Refusal):
+        return "none"
+    return "face" if made[-1].side == made[0].side else "both"
+
+
+def _tried(follower: Follower, job: Job) -> tuple[tuple[Pass, ...] | Refusal | None, Reach | None]:
+    """(the passes, or a refusal, or None where the reach is not enough; the reach)."""
     if follower.bit.bearing == "tip":
         below = template_below(follower, job)
-        return below if isinstance(below, Refusal) else (below,)
+        return below if isinstance(below, Refusal) else (below,), None
     reach = reach_of(follower, job)
     if isinstance(reach, Refusal):
-        return reach
+        return reach, None
     straight = from_template(follower, reach, 0.0, job.depth, "face", job.template, job.light, job.contact)
     if straight is not None:
-        return straight
-    turned = both_sides(follower, reach, job) if job.through else None
-    return turned if turned is not None else _why(follower, reach, job)
+        return straight, reach
+    return both_sides(follower, reach, job) if job.through else None, reach
 
 
 def both_sides(follower: Follower, reach: Reach, job: Job) -> tuple[Pass, ...] | None:

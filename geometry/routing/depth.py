@@ -13,6 +13,8 @@ either in hard wood with cutters under 8 mm. Pass depths: common practice, no so
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
+from functools import partial
 
 from msgspec import Struct
 
@@ -73,10 +75,15 @@ class Reach(Struct, frozen=True):
     """shallower than this too little of the follower rubs"""
     most: float
     step: float
-    binds: str
-    """what keeps it from going deeper, for a sentence"""
+    because: Callable[[], str]
+    """says what keeps it from going deeper: many are asked how deep they go, few why"""
     on_wall: float
     """least depth at which it can follow a cut wall alone; infinity when it cannot"""
+
+    @property
+    def binds(self) -> str:
+        """What keeps it from going deeper, for a sentence."""
+        return self.because()
 
 
 def bearing_height(bit: RouterBit) -> float:
@@ -113,32 +120,25 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
     bit = follower.bit
     floor = min(bit.stick_out, job.router.plunge)
     most = floor - job.template
-    short = bit.stick_out <= job.router.plunge
-    binds = (say("it stands {stick_out} out of the router and the template takes {template} of that",
-                 stick_out=mm(bit.stick_out), template=mm(job.template)) if short
-             else say("the router plunges {plunge} and the template takes {template} of that",
-                      plunge=mm(job.router.plunge), template=mm(job.template)))
+    binds: Callable[[], str] = partial(_router, bit, job)
     on_wall = math.inf
     flush = abs(follower.diameter - bit.cutter) <= FLUSH
     if follower.bush is not None:
         refused = _bush(follower, job)
-        least, limit, why = 0.0, math.inf, ""
+        least, limit, why = 0.0, math.inf, str
         if bit.shank > bit.cutter + FLUSH:
-            limit, why = bit.cutting_length, _thick_shank(bit)
+            limit, why = bit.cutting_length, partial(_thick_shank, bit)
     else:
         height = bearing_height(bit) if bit.bearing == "shank" else math.inf
         refused = _above(follower, job, height)
         least = max(0.0, bit.cutting_length + job.contact - job.template)
-        limit, why = math.inf, ""
+        limit, why = math.inf, str
         if follower.diameter > bit.cutter + FLUSH:
-            name = "bearing" if bit.bearing == "shank" else "shank"
-            limit, why = bit.cutting_length, (_thick_shank(bit) if name == "shank" else
-                                              say("its bearing is wider than the cutter and must stay out of the wood"))
+            limit, why = bit.cutting_length, (_wide_bearing if bit.bearing == "shank" else partial(_thick_shank, bit))
         elif not flush:
             least = max(least, bit.cutting_length)
             limit = bit.cutting_length + height - job.contact
-            why = (say("below that its bearing of {height} leaves the template", height=mm(height))
-                   if math.isfinite(height) else "")
+            why = partial(_leaving, height) if math.isfinite(height) else str
         else:
             on_wall = bit.cutting_length + job.contact
     if refused is not None:
@@ -146,6 +146,22 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
     if limit < most:
         most, binds = limit, why
     return Reach(least, most, step_of(bit, job), binds, on_wall)
+
+
+def _router(bit: RouterBit, job: Job) -> str:
+    if bit.stick_out <= job.router.plunge:
+        return say("it stands {stick_out} out of the router and the template takes {template} of that",
+                   stick_out=mm(bit.stick_out), template=mm(job.template))
+    return say("the router plunges {plunge} and the template takes {template} of that",
+               plunge=mm(job.router.plunge), template=mm(job.template))
+
+
+def _wide_bearing() -> str:
+    return say("its bearing is wider than the cutter and must stay out of the wood")
+
+
+def _leaving(height: float) -> str:
+    return say("below that its bearing of {height} leaves the template", height=mm(height))
 
 
 def _thick_shank(bit: RouterBit) -> str:

@@ -7,7 +7,7 @@ import math
 from msgspec.structs import replace
 
 from geometry.layout import Headstock, Slot
-from geometry.routing.alone import passes_of
+from geometry.routing.alone import outcome_of, passes_of
 from geometry.routing.depth import Job
 from geometry.routing.follower import Follower
 from geometry.routing.passes import Pass
@@ -26,19 +26,12 @@ def passes_for(slot: Slot, guide: Follower, layout: Headstock) -> tuple[tuple[Pa
     job = Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=math.inf, hard=layout.blank.hard_wood,
               router=layout.rack.router)
-    best, solid = passes_of(guide, job), replace(job, light=False, entry=0.0)
-    worst = passes_of(guide, solid)
-    if _outcome(best) == _outcome(worst):
-        return worst, solid
+    solid = replace(job, light=False, entry=0.0)
+    if outcome_of(guide, job) == outcome_of(guide, solid):
+        return passes_of(guide, solid), solid
     waste = drill_waste(slot, layout)
     if isinstance(waste, Waste):
         job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
     else:
         job = solid
     return passes_of(guide, job), job
-
-
-def _outcome(made: tuple[Pass, ...] | Refusal) -> str:
-    if isinstance(made, Refusal):
-        return "none"
-    return "face" if made[-1].side == made[0].side else "both"

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import remembered_by_size
 from geometry.layout.blank import Blank, Side
 from geometry.layout.hardware import Bore
 from geometry.layout.headstock import Headstock
@@ -95,7 +96,7 @@ def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
             *(pin_hole(pin, layout.blank) for pin in layout.pins))
 
 
-def tuner_holes(frame: Frame, bores: Sequence[Bore], blank: Blank) -> tuple[Hole, ...]:
+def tuner_holes(frame: Frame, bores: tuple[Bore, ...], blank: Blank) -> tuple[Hole, ...]:
     """The holes that a tuner's pattern asks for where it sits."""
     found = []
     for number, group in enumerate(_by_axis(bores), 1):
@@ -117,7 +118,8 @@ def pin_hole(pin: Pin, blank: Blank) -> Hole:
                                           pin.at, "face", None, "brad"),))
 
 
-def _by_axis(bores: Sequence[Bore]) -> list[list[Bore]]:
+@remembered_by_size(256, len)
+def _by_axis(bores: tuple[Bore, ...]) -> list[list[Bore]]:
     """Bores by the axis that they share, widest first."""
     by_axis: dict[tuple[float, float], list[Bore]] = {}
     for bore in bores:

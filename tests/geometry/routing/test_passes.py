@@ -12,7 +12,7 @@ from tests.geometry.routing.specimens import BUSH, bit, job
 
 
 def reach(least=0.0, most=30.0, step=8.0):
-    return Reach(least, most, step, "", float("inf"))
+    return Reach(least, most, step, str, float("inf"))
 
 
 @pytest.mark.parametrize(("one", "begins", "ends", "found"), [
@@ -38,7 +38,7 @@ SIZE = st.floats(0.1, 40)
 
 @given(st.floats(0, 20), SIZE, st.floats(0.3, 20), st.floats(0, 10), SIZE)
 def test_whatever_the_numbers(least, most, step, begins, ends):
-    made = depths(Reach(least, most, step, "", 0.0), begins, ends)
+    made = depths(Reach(least, most, step, str, 0.0), begins, ends)
     if made is None:
         assert ends > most or ends < least or ends <= begins + 1e-6 or begins + step < least \
             or ends - begins > MOST_PASSES * step * (1 - 1e-9)
