@@ -16,6 +16,8 @@ from geometry.vectors import Vec2
 NO_SHIFT = shapely.Point(0.0, 0.0)
 _MANY = 9
 """corners of a shape above which it is swept along each chord by itself"""
+_NO_PLACE = 1e-6
+"""mm2: a hole in a sum stands for shifts that leave it; one that is smaller has come from rounding"""
 _AT_ONCE = 50_000
 """corners that are brought together at a time: a long chain and a shape of many corners would take gigabytes together"""
 
@@ -80,7 +82,7 @@ def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | No
     """
     if summed.is_empty:
         return None
-    rim = summed.boundary if summed.geom_type in ("Polygon", "MultiPolygon") else summed
+    rim = _rim(summed) if summed.geom_type in ("Polygon", "MultiPolygon") else summed
     near = shapely.shortest_line(NO_SHIFT, rim).coords[1]
     size = float(np.hypot(*near))
     inside = rim is not summed and bool(shapely.intersects(summed, NO_SHIFT))
@@ -88,6 +90,16 @@ def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | No
         return round, _square_to_rim(summed)
     way = (near[0] / size, near[1] / size)
     return (size + round, way) if inside else (round - size, (-way[0], -way[1]))
+
+
+def _rim(summed: BaseGeometry) -> BaseGeometry:
+    """The border of a sum without that of holes that are no place: where parts meet, rounding may leave one of no width."""
+    parts = shapely.get_parts(summed)
+    if not shapely.get_num_interior_rings(parts).any():
+        return summed.boundary
+    rings, part = shapely.get_rings(parts, return_index=True)
+    outer = np.concatenate([[True], part[1:] != part[:-1]])
+    return shapely.multilinestrings(rings[outer | (shapely.area(shapely.polygons(rings)) > _NO_PLACE)])
 
 
 def _square_to_rim(summed: BaseGeometry) -> Vec2:

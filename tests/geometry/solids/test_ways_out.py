@@ -6,12 +6,12 @@ import numpy as np
 import pyclipper
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
 from geometry.solids.slot_ways import _core, _forbidden, _touches, _way_in, into_outline, out_of_slot
-from geometry.solids.sums import swept
+from geometry.solids.sums import swept, way_out
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import fine_wall, from_slot, level_from_outside, strip, upright_from_outside
 from tests.geometry.checks.heads import loop
@@ -158,11 +158,25 @@ def _drawn(*corners):
     return slot, Wall(slot_path(slot))
 
 
-@settings(max_examples=16)
+def _places(outline, core, radius):
+    """The shifts that bring every point of a rim inside, asked one by one: all places inside are among them, for the rim is only
+    a row of points half a millimetre apart. Between two of them the wall of a hollow corner may stand some hundredths deep."""
+    rim = shapely.segmentize(shapely.MultiPoint(core).convex_hull, 0.5)
+    room = shapely.buffer(outline.area, -radius, quad_segs=64) if radius else outline.area
+    points = shapely.get_coordinates(rim)
+    found = shapely.transform(room, lambda xy: xy - points[0])
+    for p in points[1:]:
+        found = shapely.intersection(found, shapely.transform(room, lambda xy, p=p: xy - p))
+    return found
+
+
+@example(True, 0.0, -1.0, 3.25, 24.0, 5.0, -0.28125)  # the sum with the whole outline had a hole of no width
+@settings(max_examples=40)
 @given(st.booleans(), st.floats(-70, 90), st.floats(-60, 130), st.floats(0, 6.28), st.floats(10, 50), st.floats(5, 16),
        st.floats(-0.3, 0.3))
-def test_back_inside_by_looking_near_is_back_inside_by_looking_everywhere(drawn, x, y, turn, length, width, bulge):
-    """What is left out lies farther than the shift: the same as with the whole outline, and the clipper finds it inside then."""
+def test_the_way_back_inside_leads_there_and_none_is_shorter(drawn, x, y, turn, length, width, bulge):
+    """Shorter than by points of the rim one by one no way can be, and the clipper finds all inside at its end. To look only at
+    what the shift can reach gives what a look at the whole outline gives."""
     outline = Wall(loop_path(loop((-40.0, -10.0, bulge), (40.0, -10.0), (46.0, 100.0, 0.2), (-46.0, 100.0))).counter_clockwise())
     way = (math.cos(turn), math.sin(turn))
     end = (x + length * way[0], y + length * way[1])
@@ -172,11 +186,14 @@ def test_back_inside_by_looking_near_is_back_inside_by_looking_everywhere(drawn,
     found = into_outline(slot, wall, outline)
     core, radius, _ = _core(slot, wall)
     everywhere = _way_in(_forbidden(core, radius, wall.area, fine_wall(outline)))
+    places = _places(outline, core, radius)
     if found is None:
         assert everywhere is None or not _touches(wall.area, everywhere, outline)
+        assert shapely.distance(places, shapely.Point(0, 0)) < 1e-3 or shapely.buffer(places, -0.1).is_empty, "inside, or hardly a place"
         return
-    # Shorter is as good, as it does lead inside: summed with all of the outline, rounding may add a sliver to what is forbidden.
-    assert found[0] <= everywhere[0] + 1e-5
+    least = shapely.distance(places, shapely.Point(0, 0))
+    assert least - 2e-3 <= found[0] <= least + 0.05
+    assert found[0] == pytest.approx(everywhere[0], abs=1e-5)
     moved = shapely.transform(wall.area, lambda xy: xy + (found[0] + 0.002) * np.array(found[1]))
     assert shapely.difference(moved, outline.area).area < 0.01
 
@@ -201,3 +218,15 @@ def test_what_a_shape_sweeps_along_a_chain_is_what_it_sweeps_along_each_chord(po
     # On a grid: of two areas that differ by rounding alone the library may else lose a corner.
     apart = shapely.symmetric_difference(swept(chain, b), shapely.union_all([hull for hull in each if hull.area > 0]), grid_size=1e-9)
     assert apart.area < 1e-6
+
+
+def test_a_hole_of_no_width_is_no_way_out():
+    """A square of 20 mm with a real hole of 2 mm at a corner, and a crack that rounding left beside the middle."""
+    square = shapely.box(-10, -10, 10, 10)
+    crack = shapely.Polygon([(1, -1), (1 + 1e-12, 1), (1, 1)])
+    cracked = shapely.Polygon(square.exterior, [crack.exterior])
+    assert way_out(cracked)[0] == pytest.approx(10.0)
+    holed = shapely.Polygon(square.exterior, [shapely.box(4, -1, 6, 1).exterior, crack.exterior])
+    assert way_out(holed) == (pytest.approx(4.0), pytest.approx((1.0, 0.0)))
+    apart = shapely.MultiPolygon([cracked, shapely.box(20, 0, 20.0001, 0.0001)])
+    assert way_out(apart)[0] == pytest.approx(10.0)
