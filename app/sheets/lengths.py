@@ -6,15 +6,14 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 
 from __future__ import annotations
 
-from geometry.routing.words import spoken
+from geometry.routing.words import spoken, told
 from geometry.saying import say
 from geometry.units import format_close, format_length
 
 
 def length(value: float, decimals: int = 2) -> str:
     """A length without trailing zeros: in mm to so many decimals and bare."""
-    unit = spoken()
-    return format_close(value, unit, decimals, mark=unit != "mm")
+    return told(value, decimals)
 
 
 def tenths(value: float) -> str:

@@ -6,13 +6,13 @@ import math
 
 from app.tools.pointer import Takes
 from geometry.saying import say
-from geometry.units import LengthUnit, format_angle, format_length
+from geometry.units import LengthUnit, format_angle, format_close
 from geometry.vectors import Vec2
 
 
 def length(mm: float, unit: LengthUnit) -> str:
-    """A length with its unit: one decimal in mm, the unit's own in inches."""
-    return format_length(mm, unit, 1 if unit == "mm" else None, mark=True)
+    """A length with its unit: one decimal in mm; fractions of an inch only where they are true to it, else thousandths."""
+    return format_close(mm, unit, mark=True)
 
 
 def place(p: Vec2, unit: LengthUnit) -> str:

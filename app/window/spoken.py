@@ -15,7 +15,7 @@ from geometry.checks import Snag
 from geometry.layout import Headstock
 from geometry.saying import count, say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -80,7 +80,7 @@ def _place(layout: Headstock, id: str, unit: LengthUnit) -> str:
     at = place_of(layout, id)
     if at is None or id in ("outline", "nut"):
         return ""
-    across, along = (format_length(abs(n), unit, 1 if unit == "mm" else None, mark=True) for n in at)
+    across, along = (format_close(abs(n), unit, mark=True) for n in at)
     if at[0] >= 0:
         return say("{across} to the treble side, {along} from the nut line.", across=across, along=along)
     return say("{across} to the bass side, {along} from the nut line.", across=across, along=along)

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
     from geometry.accuracy.simulation import Clearance
@@ -53,7 +53,7 @@ def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24
         at = across(clearance.needed)
         marks.append(Stroke(straight((at, _FOOT - 0.8), (at, height)), "dimension", owner))
         if at - across(0.0) >= _CLOSE:
-            marks.append(Label(format_length(clearance.needed, unit), (at, 0.6), LETTER, "note", owner, anchor="middle"))
+            marks.append(Label(format_close(clearance.needed, unit, 2), (at, 0.6), LETTER, "note", owner, anchor="middle"))
     return tuple(marks)
 
 

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from geometry.routing.words import told
 from geometry.saying import say
 from geometry.solids import Drilling
-from geometry.units import format_length
 
 
 def bore_words(d: Drilling) -> str:
-    """Diameter and depth in mm: "8.8 to 8", "6.5 through"."""
+    """Diameter and depth in the unit of `speaking`: "8.8 to 8", "6.5 through"; in inches with their signs."""
     if d.through:
-        return say("{diameter} through", diameter=format_length(d.diameter))
-    return say("{diameter} to {depth}", diameter=format_length(d.diameter), depth=format_length(d.depth))
+        return say("{diameter} through", diameter=told(d.diameter))
+    return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told(d.depth))
 
 
 def bores_words(drillings: Sequence[Drilling]) -> str:

@@ -18,7 +18,7 @@ from geometry.drawing.wood_section import level_cut
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Drilling, holes
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 from geometry.vectors import Vec2
 
 LEAST = 1.0
@@ -98,7 +98,7 @@ def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:
     marks: list[Mark] = []
     taken = [-1e9, -1e9, -1e9]
     for a, b in zip(ends, ends[1:], strict=False):
-        text = format_length(b - a, unit, 1 if unit == "mm" else None)
+        text = format_close(b - a, unit)
         half, middle = len(text) * LETTER * LETTER_WIDTH / 2, (a + b) / 2
         row = next((i for i, last in enumerate(taken) if middle - half > last + 1.5), len(taken) - 1)
         taken[row] = middle + half

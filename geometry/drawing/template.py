@@ -15,9 +15,9 @@ from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.routing.words import told
 from geometry.saying import say
 from geometry.solids import Hole, frames, holes
-from geometry.units import format_length
 
 LETTER = 1.6
 """Capital height of hole names, mm."""
@@ -72,7 +72,7 @@ def pin_label(hole: Hole) -> Label:
     """Name and diameter of a locating pin, under it and beside the centreline."""
     pin = hole.drillings[0]
     at = (pin.start[0] + 0.8, pin.start[1] - pin.radius - OVERRUN - PIN_LETTER)
-    return Label(f"{hole.id}: {format_length(pin.diameter)}", at, PIN_LETTER, "dimension", hole.of)
+    return Label(f"{hole.id}: {told(pin.diameter)}", at, PIN_LETTER, "dimension", hole.of)
 
 
 def _named(hole: Hole) -> Named:

@@ -27,7 +27,7 @@ from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.frames import frame
 from geometry.solids.ramps import RampCut, ramp_cut
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 LETTER = 1.9
 """Capital height of the words, mm."""
@@ -92,7 +92,7 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
         if cut is not None:
             marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
     if line.direction == (1.0, 0.0):
-        along = format_length(line.origin[1], unit, 1 if unit == "mm" else None, mark=True)
+        along = format_close(line.origin[1], unit, mark=True)
         words = say("across, {along} from the nut line", along=along)
     else:
         bored = any(d.direction[:2] == line.direction for d in state.drillings)

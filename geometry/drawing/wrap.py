@@ -11,11 +11,12 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.template import pin_label
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
+from geometry.routing.words import told
 from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.terms import term
-from geometry.units import format_angle, format_length
+from geometry.units import format_angle
 
 LETTER = 1.5
 """Capital height of the words on the wrap, mm."""
@@ -81,8 +82,8 @@ def _edge_words(layout: Headstock) -> list[Mark]:
 
 
 def _settings(d: Drilling, tilt: float) -> str:
-    return say("{diameter}, tilt {tilt}, stop {stop}", diameter=format_length(d.diameter), tilt=format_angle(tilt),
-               stop=format_length(d.stop, decimals=1))
+    return say("{diameter}, tilt {tilt}, stop {stop}", diameter=told(d.diameter), tilt=format_angle(tilt),
+               stop=told(d.stop, 1))
 
 
 def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:

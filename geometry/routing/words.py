@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 
 from geometry.saying import count, say
-from geometry.units import MM_PER_INCH, LengthUnit, format_length
+from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_length
 from geometry.vectors import Vec2
 
 _unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
@@ -49,19 +49,25 @@ def marking(mark: Callable[[float, int], str]) -> Iterator[None]:
         _mark.reset(before)
 
 
+def told(length: float, decimals: int = 2) -> str:
+    """A length (mm) for a drawing or a table: in mm to so many decimals and bare, in inches true and with its sign."""
+    unit = spoken()
+    return format_close(length, unit, decimals, mark=unit != "mm")
+
+
 def spoken() -> LengthUnit:
     """The unit that sentences are in here and now."""
     return _unit.get()
 
 
 def mm(length: float) -> str:
-    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35); in inches to 0.001 or 1/64."""
+    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35); in inches to 0.001, or a 64th true to it."""
     return _format(length, mark=True)
 
 
 def bare(length: float) -> str:
-    """A length without its unit, to 0.01 mm, 0.001 in or 1/64 in."""
-    return format_length(length, _unit.get())
+    """A length without its unit, to 0.01 mm or 0.001 in; a 64th of an inch where it is true to it."""
+    return format_close(length, _unit.get(), 2)
 
 
 def exact(length: float) -> str:
@@ -126,7 +132,7 @@ def passes(n: int) -> str:
 def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
     unit, marked = _unit.get(), _mark.get()
     if unit != "mm":
-        return format_length(length, unit, mark=mark)
+        return format_close(length, unit, mark=mark)
     decimals = 2 if not coarse and abs(length - round(length, 3)) < 1e-9 else 1
     if marked is None:
         return format_length(length, decimals=decimals, mark=mark)

@@ -14,7 +14,7 @@ from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.units import format_angle, format_length
+from geometry.units import format_angle, format_close
 from geometry.vectors import Vec2
 
 SAME_AXIS = 0.05
@@ -181,8 +181,8 @@ def place(at: Vec2, wishes: Wishes) -> str:
 
 
 def _dia(d: Drilling, wishes: Wishes) -> str:
-    return format_length(d.diameter, wishes.unit, mark=True)
+    return format_close(d.diameter, wishes.unit, 2, mark=True)
 
 
 def _mm(length: float, wishes: Wishes) -> str:
-    return format_length(length, wishes.unit, 1 if wishes.unit == "mm" else None, mark=True)
+    return format_close(length, wishes.unit, mark=True)

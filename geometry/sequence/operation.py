@@ -10,7 +10,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.side import block_height
 from geometry.terms import term
-from geometry.units import LengthUnit, format_angle, format_length
+from geometry.units import LengthUnit, format_angle, format_close
 from geometry.vectors import Vec2
 
 Kind = Literal[
@@ -118,4 +118,4 @@ class Operation(Struct, frozen=True):
 
 
 def _mm(length: float, unit: LengthUnit) -> str:
-    return format_length(length, unit, 1 if unit == "mm" else None, mark=True)
+    return format_close(length, unit, mark=True)

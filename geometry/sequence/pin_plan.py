@@ -13,7 +13,7 @@ from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import OUTLINE, Routing, routings
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 class PinPlan(Struct, frozen=True):
     """A proposal; `free` are the centres of all legal pins of that size, in the waste and in wood that stays."""
@@ -59,8 +59,7 @@ def _names(layout: Headstock) -> tuple[str, str]:
 
 
 def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUnit) -> str:
-    decimals = 1 if unit == "mm" else None
-    apart = format_length(v.distance(pins[0].at, pins[1].at), unit, decimals, mark=True)
+    apart = format_close(v.distance(pins[0].at, pins[1].at), unit, mark=True)
     later = {hole.at for hole in later_holes(layout)}
     used = sum(pin.at in later for pin in pins)
     apart += ("", say(", one in a bore to come"), say(", in two bores to come"))[used]

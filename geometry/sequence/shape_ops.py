@@ -18,7 +18,7 @@ from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes
 from geometry.terms import term
-from geometry.units import format_length
+from geometry.units import format_close
 from geometry.vectors import Vec2
 
 BENCH = Setup("bench")
@@ -64,10 +64,10 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
     saw = Operation(
         "cut outline", "cut outline", say("Saw the outline"),
         say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
-            outside=format_length(2.0, wishes.unit, mark=True)) if inside else
+            outside=format_close(2.0, wishes.unit, mark=True)) if inside else
         say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
             "outside the outline.",
-            outside=format_length(2.0, wishes.unit, mark=True)),
+            outside=format_close(2.0, wishes.unit, mark=True)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
     plan = plans[OUTLINE]
     if plan.blocked:
@@ -91,7 +91,7 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
         made += [Operation(
             f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),
             say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
-                of=d.of, diameter=format_length(d.diameter, wishes.unit, mark=True)),
+                of=d.of, diameter=format_close(d.diameter, wishes.unit, 2, mark=True)),
             Setup("bench", say("reamer {diameter:g}", diameter=d.diameter)), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
             if d.role == "counterbore"]
     return made
@@ -151,7 +151,7 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     made = [Operation(
         f"waste holes {slot.id}", "waste holes", say("Waste holes {slot}", slot=slot.id),
         say("Face up: along {slot} drill {many}, {diameter} wide, {how}{apart}.{chop}",
-            slot=slot.id, many=many, diameter=format_length(row.drill.diameter, wishes.unit, mark=True), how=how,
+            slot=slot.id, many=many, diameter=format_close(row.drill.diameter, wishes.unit, 2, mark=True), how=how,
             apart=apart, chop=chop), Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,), stop=row.stop,
         waste_holes=WasteHoles(row.centres, row.drill.diameter, row.stop), amount=float(len(row.centres)))]
     if row.through and row.saw:
@@ -196,4 +196,4 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
 
 
 def _mm(length: float, wishes: Wishes) -> str:
-    return format_length(length, wishes.unit, 1 if wishes.unit == "mm" else None, mark=True)
+    return format_close(length, wishes.unit, mark=True)

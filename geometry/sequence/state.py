@@ -19,7 +19,7 @@ from geometry.sequence.shape_ops import holds, pins_to_plug
 from geometry.sequence.shadows import drilled, outline_area, slot_area
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_close
 
 BOTH: tuple[Side, Side] = ("bass", "treble")
 
@@ -176,8 +176,8 @@ def _slot(slot: SlotState, unit: LengthUnit) -> str:
         return say("open, its walls stand")
     if slot.routed:
         deep = sum(cut.end - cut.start for cut in slot.routed)
-        return say("routed {deep} of {depth}", deep=format_length(deep, unit, mark=True),
-                   depth=format_length(slot.depth, unit, mark=True))
+        return say("routed {deep} of {depth}", deep=format_close(deep, unit, 2, mark=True),
+                   depth=format_close(slot.depth, unit, 2, mark=True))
     if slot.sawn:
         return say("waste sawn out")
     return say("{n} waste holes drilled", n=len(slot.waste_holes.centres)) if slot.waste_holes else say("full")

@@ -44,6 +44,30 @@ def test_every_mark_on_the_cards_is_where_it_is_in_the_layout(printed):
         assert min(abs(d.stop - stop) for stop in stops) <= 0.0501
 
 
+def test_the_running_order_tells_marks_and_stops_as_truly_as_the_cards(printed):
+    order = said(printed, "Running order")
+    posts = [d for hole in holes(layout("slotted")) for d in hole.drillings if d.role == "post"]
+    for pattern, wanted in ((r'at its mark ([0-9 ./]+)"', [d.mark[1] for d in posts]), (r'stop at ([0-9 ./]+)"', [d.stop for d in posts])):
+        told = [parse_length(text, "in") for text in re.findall(pattern, order)]
+        assert len(told) == len(posts)
+        assert all(min(abs(one - mm) for one in told) <= 0.0501 for mm in wanted)
+
+
+def test_the_papers_that_are_glued_on_tell_their_bores_in_inches(printed):
+    """A bare 6.4 on the wrap paper of an inch job would be taken for whatever the maker thinks in."""
+    wrap, template = said(printed, "Wrap paper"), said(printed, "Template")
+    drillings = [d for hole in holes(layout("slotted")) for d in hole.drillings]
+    posts = [d for d in drillings if d.role == "post"]
+    stops = [parse_length(text, "in") for text in re.findall(r'stop ([0-9 ./]+)"', wrap)]
+    assert len(stops) == len(posts)
+    for d in posts:
+        assert min(abs(d.stop - stop) for stop in stops) <= 0.0501
+    pin = next(d for d in drillings if d.role == "locating")
+    told = re.findall(rf'{pin.of}: ([0-9 ./]+)"', wrap + template)
+    assert len(told) == 2 and all(abs(parse_length(text, "in") - pin.diameter) <= 0.0501 for text in told)
+    assert not re.search(r"\d (through|to \d|, tilt)", wrap + template)
+
+
 def test_nothing_to_work_to_is_left_in_millimetres(printed):
     for title in {page.title for page in printed} - {"Cover"}:
         assert not re.search(r"\d mm\b", said(printed, title).replace("100 mm", "")), title
