@@ -27,7 +27,6 @@ from geometry.edits import (
     set_smooth,
     set_turn,
 )
-from geometry.errors import GeometryError
 from geometry.layout import (
     DrawnSlot,
     EdgePlace,
