@@ -29,6 +29,7 @@ def text_width(text: str, height: float, bold: bool = False) -> float:
     return _width(printable(text), bold) * height
 
 
+@lru_cache(maxsize=8192)
 def printable(text: str) -> str:
     """The text in characters that the font has, on one line.
 

@@ -30,13 +30,18 @@ def mark_box(mark: Mark, matrix: Matrix | None = None) -> Box:
     """The box in mm that holds a mark, under a map when one is given; words as the printed letters are wide."""
     match mark:
         case Stroke(path=path) | Area(outer=path):
-            corners = _corners(path.box)
+            box = path.box
         case Disc(centre=(x, y), radius=r) | Cross(centre=(x, y), arm=r):
-            corners = _corners((x - r, y - r, x + r, y + r))
+            box = (x - r, y - r, x + r, y + r)
         case Label():
-            corners = _word_corners(mark)
+            return _around(_word_corners(mark), matrix)
+    return box if matrix is None else _around(_corners(box), matrix)
+
+
+def _around(corners: list[v.Vec2], matrix: Matrix | None) -> Box:
     if matrix is not None:
-        corners = [matrix(corner) for corner in corners]
+        a, b, c, d, e, f = matrix.a, matrix.b, matrix.c, matrix.d, matrix.e, matrix.f
+        corners = [(a * x + c * y + e, b * x + d * y + f) for x, y in corners]
     xs, ys = [c[0] for c in corners], [c[1] for c in corners]
     return (min(xs), min(ys), max(xs), max(ys))
 

@@ -83,6 +83,8 @@ class _Sheet:
         self._scale = placed.matrix.similarity() or 1.0
         self._now: dict[str, object] = {}
         """what the pen is set to: said anew only where it changes, for that is half of a page's bytes"""
+        self._pen: Ink | None = None
+        """the ink that lines are drawn in now"""
 
     def draw(self) -> None:
         """Draw every mark inside the clip."""
@@ -126,7 +128,8 @@ class _Sheet:
         fill = filled and look.fill is not None
         if look.width <= 0 and not fill:
             return
-        if look.width > 0:
+        if look.width > 0 and look is not self._pen:
+            self._pen = look
             self._set("setStrokeGray", 1 - look.black)
             self._set("setLineWidth", look.width * POINTS_PER_MM)
             self._set("setDash", tuple(n * POINTS_PER_MM for n in look.dash))

@@ -11,6 +11,10 @@ SHIFT = {"left": 0.0, "middle": 0.5, "right": 1.0}
 """Part of its width by which a text starts before its anchor."""
 
 
+_ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))} | {ord(char): "\\" + char for char in "\\()"}
+"""How the codes of a string are written in a page where they may not stand as they are (ISO 32000-1, 7.3.4.2)."""
+
+
 class Words:
     """Writes words onto the pages of one canvas of the PDF library, in the one face there is."""
 
@@ -36,7 +40,7 @@ class Words:
         known = self._known.get(text)
         if known is None:
             document, font = self._canvas._doc, self._font
-            known = [(font.getSubsetInternalName(subset, document), self._canvas._escape(codes))
+            known = [(font.getSubsetInternalName(subset, document), codes.decode("latin-1").translate(_ESCAPED))
                      for subset, codes in font.splitString(text, document)]
             self._known[text] = known
         return known

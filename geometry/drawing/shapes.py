@@ -21,12 +21,12 @@ def chain(points: Sequence[Vec2], closed: bool = False) -> Path:
     GeometryError for fewer than two points.
     """
     ends = [*points[1:], points[0]] if closed else points[1:]
-    return Path(tuple(Line(a, b) for a, b in zip(points, ends, strict=False)), closed)
+    return Path(tuple(map(Line, points, ends)), closed)
 
 
 def ring_path(ring: shapely.LinearRing) -> Path:
     """A ring of the polygon library as a closed path of straight lines (mm), its numbers plain ones."""
-    return chain([(x, y) for x, y in shapely.get_coordinates(ring).tolist()[:-1]], closed=True)
+    return chain(list(map(tuple, shapely.get_coordinates(ring)[:-1].tolist())), closed=True)
 
 
 def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:

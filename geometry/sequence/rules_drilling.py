@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
+import shapely
+
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.operation import Operation
@@ -68,10 +70,11 @@ def wide_before_narrow(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
 def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """Bores close to a slot are drilled while the slot is full."""
     for bore in of_kind(ops, *UPRIGHT):
-        rim = drilled(max(bore.drillings, key=lambda d: d.diameter))
+        widest = max(bore.drillings, key=lambda d: d.diameter)
+        axis = shapely.Point(widest.start[:2])
         for slot in layout.slots:
             area = slot_area(slot)
-            if area is None or area.distance(rim) > 2 * layout.margins.bore_slot:
+            if area is None or area.distance(axis) - widest.radius > 2 * layout.margins.bore_slot:
                 continue
             for op in of_kind(ops, *SLOT_WORK):
                 if op.features[0] == slot.id:
@@ -86,8 +89,9 @@ def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Itera
     """Bores in the head close to the outline are drilled while waste still backs the wood."""
     line, wood = outline_line(layout.outline), outline_area(layout.outline)
     for bore in of_kind(ops, *UPRIGHT):
-        rim = drilled(max(bore.drillings, key=lambda d: d.diameter))
-        if line.distance(rim) > 2 * layout.margins.bore_outline or not wood.intersects(rim):
+        widest = max(bore.drillings, key=lambda d: d.diameter)
+        away = line.distance(shapely.Point(widest.start[:2])) - widest.radius
+        if away > 2 * layout.margins.bore_outline or not wood.intersects(drilled(widest)):
             continue
         for op in of_kind(ops, "cut outline", "rout outline"):
             yield Before(bore.id, op.id,

@@ -11,12 +11,13 @@ import math
 
 import shapely
 from msgspec import Struct
-from shapely.geometry import LineString
+from shapely.geometry import LineString, Polygon
 
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
-from geometry.layout.slots import slot_path
+from geometry.layout.slots import Slot, slot_path
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
 from geometry.vectors import Vec3
@@ -96,12 +97,18 @@ def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
     for slot in layout.slots:
         if slot.depth is not None and slot.depth <= start[2]:
             continue
-        inside = shapely.intersection(axis, polygon(slot_path(slot)))
+        inside = shapely.intersection(axis, _area(slot))
         for piece in shapely.get_parts(inside):
             if piece.length > 0:
                 ends = sorted(math.dist(start[:2], c) for c in (piece.coords[0], piece.coords[-1]))
                 found.append(Crossing(slot.id, ends[0], ends[1]))
     return min(found, key=lambda c: c.enters, default=None)
+
+
+@remembered_by_size(64, of_slot)
+def _area(slot: Slot) -> Polygon:
+    """The inside of a slot, which each bore runs through."""
+    return polygon(slot_path(slot))
 
 
 def shared_tilts(layout: Headstock, tuner_id: str, tolerance: float = math.radians(0.05)) -> tuple[str, ...]:
