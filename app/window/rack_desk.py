@@ -90,8 +90,9 @@ class RackDesk(QObject):
         elif self.view.whose == "layout":
             self._into_layout(what, changed, renamed)
         else:
-            self._before = [*self._before, self.mine()][-MOST_BACK:]
-            self._save(changed)
+            was = self.mine()
+            if self._save(changed):
+                self._before = [*self._before, was][-MOST_BACK:]
         self.show()
 
     def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> None:

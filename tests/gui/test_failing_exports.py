@@ -1,0 +1,126 @@
+"""Everything that is written beside the layout onto a disk that is full, read-only or gone: told in a sentence, nothing half written."""
+
+import errno
+import os
+import sys
+
+import pytest
+from msgspec.structs import replace
+from PySide6.QtCore import QEventLoop, QTimer
+
+from app.formats import saving
+from app.printing import printers
+from app.printing.measure import MeasureBars
+from app.window import ask, rack_desk
+from app.window.router_template import write_template
+from app.window.sheets import SheetWriter
+from tests.app.formats.out.failing_disk import FailingDisk
+
+pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="steps of POSIX systems")
+
+
+class Broken(FailingDisk):
+    """A disk on which nothing can be written any more, whatever is tried."""
+
+    def __init__(self, number: int) -> None:
+        super().__init__(0, number)
+
+    def _wrapped(self, name, real):
+        if name not in ("write", "fsync", "replace"):
+            return real
+
+        def fails(*_):
+            raise OSError(self._number, os.strerror(self._number))
+        return fails
+
+
+def rest(done) -> None:
+    """Wait until something is done beside the window."""
+    for _ in range(1500):
+        loop = QEventLoop()
+        QTimer.singleShot(20, loop.quit)
+        loop.exec()
+        if done():
+            return
+
+
+@pytest.fixture
+def told(bench, monkeypatch):
+    """What the maker is told, by a box or at the foot."""
+    found = []
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: found.append(text))
+    monkeypatch.setattr(ask, "tell", lambda _, title, text: found.append(text))
+    return found
+
+
+def sheets(bench, folder, monkeypatch):
+    writer = SheetWriter(bench.window, folder)
+    writer.start()
+    bench.window.sheet_writer = writer
+    rest(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer._thread.isRunning())
+
+
+def book(bench, folder, monkeypatch):
+    bench.window.commands.run("write book")
+
+
+def template(bench, folder, monkeypatch):
+    write_template(bench.window, next(one.id for one in bench.layout.rack.bits if one.bearing != "none"), None)
+
+
+def desk(bench):
+    bench.window.set_stage("router")
+    return bench.window.rooms["router"].rack
+
+
+def rack(bench, folder, monkeypatch):
+    desk(bench)._export()
+
+
+def own_rack(bench, folder, monkeypatch):
+    desk(bench)._keep()
+
+
+def edited_rack(bench, folder, monkeypatch):
+    mine = desk(bench)
+    box = mine.view._whose
+    box.setCurrentIndex(box.findData("mine"))
+    was = mine.mine()
+    mine._edited("Empty it", replace(was, bits=()), None)
+    assert mine.mine() is was and not mine._before, "as it was, with nothing to go back to"
+
+
+def correction(bench, folder, monkeypatch):
+    monkeypatch.setattr(printers, "printers_path", lambda: folder / "printers.json")
+    dialog = MeasureBars("A4", "mm", bench.window)
+    dialog.printer.setEditText("front room")
+    dialog.lying.setText("100.4")
+    dialog.upright.setText("99.8")
+    dialog.accept()
+    assert not dialog.result(), "it stays open"
+    ask.tell(bench.window, "", dialog.says.text())
+    dialog.deleteLater()
+
+
+WAYS = {"sheets": sheets, "job book": book, "template": template, "rack": rack, "own rack": own_rack, "a bit of mine": edited_rack, "correction": correction}
+TROUBLES = {"full": errno.ENOSPC, "read-only": errno.EROFS, "gone": None}
+
+
+@pytest.mark.parametrize("trouble", TROUBLES)
+@pytest.mark.parametrize("way", WAYS)
+def test_what_cannot_be_written_is_told_and_leaves_nothing(bench, told, tmp_path, monkeypatch, way, trouble):
+    folder = tmp_path / "there"
+    folder.mkdir()
+    place = folder if TROUBLES[trouble] else folder / "file" / "drive"
+    if not TROUBLES[trouble]:
+        (folder / "file").write_bytes(b"")  # where a drive hung there is no folder any more, nor can one be made
+    monkeypatch.setattr(ask, "save_file", lambda _, title, suggestion, kinds: place / os.path.basename(suggestion))
+    monkeypatch.setattr(rack_desk, "rack_path", lambda: place / "rack.json")
+    layout = bench.layout
+    if TROUBLES[trouble]:
+        monkeypatch.setattr(saving, "os", Broken(TROUBLES[trouble]))
+    WAYS[way](bench, place, monkeypatch)
+    assert told and all(text.endswith(".") and "\n" not in text and "Errno" not in text and "Error" not in text for text in told), told
+    assert trouble != "full" or "the disk is full" in told[-1]
+    assert sorted(os.listdir(folder)) == ([] if TROUBLES[trouble] else ["file"]), "nothing is left half written"
+    assert bench.layout is layout
