@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from functools import lru_cache
+
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
@@ -20,12 +23,20 @@ RING, SIGN, LEFT = 10.0, 4.5, 21.0
 """Radius of a ring, half-width of a sign and where the words of a card begin, in pixels at 100 %."""
 
 
+@lru_cache(maxsize=8)
+def _inks(colour: str, card: str) -> tuple[QColor, QPen, QPen, QPen, QColor]:
+    """The colour of a grade, the pens of its ring, of a chosen one's and of its card, and the card's own colour."""
+    ink, paper = QColor(colour), QColor(card)
+    paper.setAlphaF(0.94)
+    return ink, QPen(ink, 1.6), QPen(ink, 2.4), QPen(ink, 1.0), paper
+
+
 class SnagItem(QGraphicsItem):
     """One snag: ring, leader and a small card with measured and needed. Keeps its size on the screen."""
 
     def __init__(self, font: QFont) -> None:
         super().__init__()
-        self.font = font
+        self.set_font(font)
         self._text = ""
         self._grade = "tight"
         self._colours = ("#000000", "#ffffff")
@@ -33,6 +44,11 @@ class SnagItem(QGraphicsItem):
         self.chosen = False
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(40)
+
+    def set_font(self, font: QFont) -> None:
+        """Write in another font from the next painting on."""
+        metrics = QFontMetricsF(font)
+        self.font, self._drop = font, (metrics.ascent() - metrics.descent()) / 2
 
     def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str, box: QRectF) -> None:
         """Set what the item shows; nothing is repainted when nothing changed. An empty box shows the ring alone."""
@@ -49,35 +65,33 @@ class SnagItem(QGraphicsItem):
         return self._box.united(QRectF(-reach, -reach, 2 * reach, 2 * reach)).adjusted(-2, -2, 2, 2)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        colour, card = (QColor(c) for c in self._colours)
+        colour, ring, chosen_ring, card_pen, card = _inks(*self._colours)
+        k, box, none = sizes().factor, self._box, Qt.PenStyle.NoPen
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(colour, 2.4 if self.chosen else 1.6))
+        painter.setPen(chosen_ring if self.chosen else ring)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        k = sizes().factor
         painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
-        if self._box.isEmpty():
-            painter.setPen(Qt.PenStyle.NoPen)
+        if box.isEmpty():
+            painter.setPen(none)
             painter.setBrush(colour)
             painter.translate(8 * k, -8 * k)
             painter.drawPath(sign_path(self._grade, 4 * k))
             return
-        across = self._box.left() if self._box.left() > 0 else self._box.right()
-        along = self._box.center().y()
-        far = (across ** 2 + along ** 2) ** 0.5
-        painter.drawLine(QPointF(across, along) * (RING * k / far), QPointF(across, along))
-        card.setAlphaF(0.94)
+        left, middle = box.left(), box.center().y()
+        across = left if left > 0 else box.right()
+        far = math.hypot(across, middle)
+        painter.drawLine(QPointF(across, middle) * (RING * k / far), QPointF(across, middle))
         painter.setBrush(card)
-        painter.setPen(QPen(colour, 1.0))
-        painter.drawRoundedRect(self._box, 5, 5)
-        painter.save()
-        painter.translate(self._box.left() + 12 * k, self._box.center().y())
-        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setPen(card_pen)
+        painter.drawRoundedRect(box, 5, 5)
+        painter.setPen(none)
         painter.setBrush(colour)
+        painter.translate(left + 12 * k, middle)
         painter.drawPath(sign_path(self._grade, SIGN * k))
-        painter.restore()
+        painter.translate(-left - 12 * k, -middle)
         painter.setPen(colour)
         painter.setFont(self.font)
-        painter.drawText(self._box.adjusted(LEFT * k, 0, -5 * k, 0), Qt.AlignmentFlag.AlignVCenter, self._text)
+        painter.drawText(QPointF(left + LEFT * k, middle + self._drop), self._text)
 
     def shape(self) -> QPainterPath:
         made = QPainterPath()
@@ -121,7 +135,7 @@ class SnagLayer:
         self._font = font
         for item in self._items:
             item.prepareGeometryChange()
-            item.font = font
+            item.set_font(font)
             item.update()
         self.show(self._shown)
 

@@ -83,6 +83,7 @@ class PointerTag(QGraphicsItem):
         """Write in another font from the next words on."""
         self._font, self._bold = QFont(font), QFont(font)
         self._bold.setBold(True)
+        self._measures = QFontMetricsF(self._font), QFontMetricsF(self._bold)
         self._rows: list[tuple[QRectF, str, str]] = []
 
     # ---- inside ---------------------------------------------------------
@@ -93,7 +94,7 @@ class PointerTag(QGraphicsItem):
 
         def put(role: str, text: str, indent: float = 0.0) -> None:
             nonlocal y
-            metrics = QFontMetricsF(self._font if role == "snapped" else self._bold)
+            metrics = self._metrics(role)
             wide = QRectF(0, 0, px(WIDEST), 4000)
             size = metrics.boundingRect(wide, int(Qt.TextFlag.TextWordWrap), text)
             rows.append((QRectF(PAD + indent, y, size.width() + 4, size.height()), role, text))
@@ -108,6 +109,10 @@ class PointerTag(QGraphicsItem):
             if open_:
                 y += 3
         return rows
+
+    def _metrics(self, role: str) -> QFontMetricsF:
+        """Measures of the letters that a row is written in."""
+        return self._measures[0 if role == "snapped" else 1]
 
     def boundingRect(self) -> QRectF:
         return self._box.adjusted(-2, -2, 2, 2)
@@ -128,10 +133,14 @@ class PointerTag(QGraphicsItem):
                 painter.drawRoundedRect(box.adjusted(-5, -1, 8, 2), 3, 3)
                 text += "|"
             if role == "snapped":
-                self._sign(painter, QPointF(PAD + px(5), box.top() + QFontMetricsF(self._font).height() / 2))
+                self._sign(painter, QPointF(PAD + px(5), box.top() + self._measures[0].height() / 2))
             painter.setPen(QColor({"snapped": t.focus, "entry": t.dim}.get(role, t.ink)))
             painter.setFont(self._font if role == "snapped" else self._bold)
-            painter.drawText(box.adjusted(0, 0, 12, 0), int(Qt.TextFlag.TextWordWrap), text)
+            metrics = self._metrics(role)
+            if box.height() < 1.5 * metrics.height():  # one line: there is nothing to wrap
+                painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), text)
+            else:
+                painter.drawText(box.adjusted(0, 0, 12, 0), int(Qt.TextFlag.TextWordWrap), text)
 
     def _sign(self, painter: QPainter, at: QPointF) -> None:
         """A prick of the scriber: a small cross in a ring, for what was caught."""

@@ -22,10 +22,10 @@ class Calm(QWidget):
         self._asked = self._asks()
 
     def sizeHint(self) -> QSize:
-        return self._asked[1]
+        return QSize(self._asked.width(), self._inner.sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:
-        return self._asked[0]
+        return self._asked
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.LayoutRequest:
@@ -38,7 +38,6 @@ class Calm(QWidget):
     def resizeEvent(self, event) -> None:
         self._inner.setGeometry(self.rect())
 
-    def _asks(self) -> tuple[QSize, QSize]:
-        """The least room and the room wanted; how wide the words would like to be is none of it."""
-        least = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())
-        return least, QSize(least.width(), self._inner.sizeHint().height())
+    def _asks(self) -> QSize:
+        """The least room; how wide the words would like to be is none of it."""
+        return self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())

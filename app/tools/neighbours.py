@@ -6,7 +6,7 @@ import math
 
 from app.tools import guides, words
 from geometry import vectors as v
-from geometry.curves import Path
+from geometry.curves import Nearest
 from geometry.drawing import Drawing
 from geometry.edits.moving import plan_point
 from geometry.edits.tuners import along_edge
@@ -32,11 +32,9 @@ def of_point(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) 
     if any(tuner.id == id for tuner in layout.tuners):
         for other in _beside(at, _face_points(layout, id)):
             marks += guides.dimension(at, other, words.length(v.distance(at, other), unit), mm_per_pixel)
-    paths = [loop_path(layout.outline)]
-    slots = [slot_path(slot) for slot in layout.slots]
-    paths += sorted(slots, key=lambda path: path.nearest(at).distance)[:1]
-    for path in paths:
-        marks += _wood(at, radius, path, unit, mm_per_pixel)
+    slots = sorted((slot_path(slot).nearest(at) for slot in layout.slots), key=lambda near: near.distance)
+    for near in (loop_path(layout.outline).nearest(at), *slots[:1]):
+        marks += _wood(at, radius, near, unit, mm_per_pixel)
     return marks
 
 
@@ -70,8 +68,7 @@ def of_slot(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -
                  for mark in guides.dimension(a, b, words.length(distance, unit), mm_per_pixel))
 
 
-def _wood(at: Vec2, radius: float, path: Path, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
-    near = path.nearest(at)
+def _wood(at: Vec2, radius: float, near: Nearest, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
     wood = near.distance - radius
     if not 0 < wood <= FAR:
         return ()

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 REST_MS = 600
 """How long the layout has to rest before its chances are worked out."""
-PACE_MS = 50
+PACE_MS = 100
 """From a change in the midst of a drag to the words on it."""
 TRIALS = 10_000
 SEED = 1
