@@ -385,6 +385,10 @@
         <translation>Eine geschlossene Linie kreuzt sich bei ({x:.2f}, {y:.2f}); sie wurde dort zerlegt.</translation>
     </message>
     <message>
+        <source>A copy of the sample is open; the sample stays. Saving asks for a place.</source>
+        <translation>Eine Kopie des Beispiels ist offen; das Beispiel bleibt. Beim Speichern wird nach einem Ort gefragt.</translation>
+    </message>
+    <message>
         <source>A cost needs a word for what was paid for.</source>
         <translation>Ausgaben brauchen ein Wort dafür, was bezahlt wurde.</translation>
     </message>

@@ -82,7 +82,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
-    from app.window.demo import demo
+    from app.window.demo import demo, home_of
     from app.window.faults import Faults
     from app.window.main import MainWindow
     from app.window.place import kept_stage
@@ -97,13 +97,14 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
     left = leftovers(state / "journal")
     windows = Windows(settings, state / "journal")
-    window = MainWindow(layout, file, settings, windows=windows)
-    window.document.seen = seen
+    home = home_of(file) if file is not None else None
+    window = MainWindow(layout, home, settings, windows=windows)
+    window.document.seen = seen if home is not None else None
     faults = Faults(windows)
     faults.install()
     if file is not None:
-        window.files.remember(file)
         window.set_stage(kept_stage(settings))
+        window.files.opened(file)
     window.show()
     threshold.give_way()  # before anything is asked, which it would cover
     if not recover(windows, left) and file is None:

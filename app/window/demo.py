@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import app
@@ -17,6 +18,11 @@ def samples() -> Path:
     package = Path(app.__file__).parent
     installed = package / "samples"
     return installed if installed.is_dir() else package.parent / "samples"
+
+
+def home_of(path: Path) -> Path | None:
+    """Where a layout read from a file is saved: there, but None for a sample, of which a copy opens. Links are followed."""
+    return None if Path(os.path.realpath(path)).is_relative_to(os.path.realpath(samples())) else path
 
 
 def demo() -> Headstock:

@@ -15,6 +15,8 @@ from app.formats.file_names import stem_of
 from app.formats.headstock import SUFFIX
 from app.formats.saving import before, sweep
 from app.window import ask, kept
+from app.window.demo import home_of
+from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -55,9 +57,21 @@ class Files:
             return False
         if not self.may_leave():
             return False
-        self._document.replace(layout, path, seen)
-        self.remember(path)
+        self.take(layout, path, seen)
         return True
+
+    def take(self, layout: Headstock, path: Path, seen: str | None) -> None:
+        """Show a layout that was read from a file: a sample as a copy, which is saved elsewhere."""
+        home = home_of(path)
+        self._document.replace(layout, home, seen if home is not None else None)
+        self.opened(path)
+
+    def opened(self, path: Path) -> None:
+        """The layout on show was read from here: remember it, or say that it is the copy of a sample."""
+        if home_of(path) is not None:
+            self.remember(path)
+        else:
+            self._window.say(say("A copy of the sample is open; the sample stays. Saving asks for a place."))
 
     def open_beside(self) -> None:
         """Ask for a layout and open it in a window of its own."""

@@ -14,6 +14,7 @@ from shiboken6 import isValid
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window import ask
+from app.window.demo import home_of
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -131,8 +132,9 @@ class Windows(QObject):
         except FormatError as error:
             ask.warn(self.current, say("This file was not opened"), str(error))
             return None
-        window = self.new(layout, path, seen)
-        window.files.remember(path)
+        home = home_of(path)
+        window = self.new(layout, home, seen if home is not None else None)
+        window.files.opened(path)
         return window
 
     def front(self, window: MainWindow) -> None:

@@ -214,10 +214,12 @@ def test_a_dialog_closed_while_it_tries_leaves_nothing_running(bench):
 
 
 # ---- dropped files --------------------------------------------------------------
-def test_a_dropped_layout_opens(bench, front):
-    assert drop(bench, samples() / "three-a-side.headstock.json")
+def test_a_dropped_layout_opens(bench, front, tmp_path):
+    file = tmp_path / "mine.headstock.json"
+    file.write_bytes((samples() / "three-a-side.headstock.json").read_bytes())
+    assert drop(bench, file)
     assert bench.layout.name == "Three a side, through the face"
-    assert bench.window.document.path is not None and not front.shown
+    assert bench.window.document.path == file and not front.shown
 
 
 @pytest.mark.parametrize("name", ["head-in-millimetres.svg", "head-with-slots-and-holes.dxf"])

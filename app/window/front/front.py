@@ -124,7 +124,7 @@ class Front(QObject):
             ask.warn(self._window, say("This sample was not opened"), str(error))
             return
         if self._window.files.may_leave():
-            self._window.document.replace(layout, None)
+            self._window.files.take(layout, file, None)
 
     def _recent(self, file: Path) -> None:
         if self._window.files.open(file):
