@@ -361,8 +361,8 @@
         <translation>Ein blanker Schaft brennt an der Wand, wenn er stillsteht: in Bewegung halten.</translation>
     </message>
     <message>
-        <source>A blank {thickness:g} mm thick is too thin for {words}: it takes {thin:g} mm.</source>
-        <translation>Ein Rohling von {thickness:g} mm Dicke ist zu dünn für {words}: nötig sind {thin:g} mm.</translation>
+        <source>A blank {thickness} thick is too thin for {words}: it takes {thin}.</source>
+        <translation>Ein Rohling von {thickness} Dicke ist zu dünn für {words}: nötig sind {thin}.</translation>
     </message>
     <message>
         <source>A blind bore has to leave wood at its bottom.</source>
@@ -441,8 +441,8 @@
         <translation>Eine Fläche nimmt Holz von der Wange, die die Mechanik trägt.</translation>
     </message>
     <message>
-        <source>A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.</source>
-        <translation>Eine Kopfplatte von {thickness:g} mm Dicke ist zu viel für {words}: höchstens {most:g} mm.</translation>
+        <source>A head {thickness} thick is too much for {words}: {most} is the most.</source>
+        <translation>Eine Kopfplatte von {thickness} Dicke ist zu viel für {words}: höchstens {most}.</translation>
     </message>
     <message>
         <source>A hole or slot that ends inside the wood; the opposite of through.</source>
@@ -517,8 +517,8 @@
         <translation>Eine Stückzahl liegt zwischen 0 und {most:,}.</translation>
     </message>
     <message>
-        <source>A nut {nut_width:g} mm wide is more than a hand spans: {most:g} mm is the most.</source>
-        <translation>Ein Sattel von {nut_width:g} mm ist breiter, als eine Hand greift: höchstens {most:g} mm.</translation>
+        <source>A nut {nut_width} wide is more than a hand spans: {most} is the most.</source>
+        <translation>Ein Sattel von {nut_width} ist breiter, als eine Hand greift: höchstens {most}.</translation>
     </message>
     <message>
         <source>A pass may take only {step}, so it would need more than {most_passes} passes: take a wider cutter or longer cutting edges.</source>
@@ -8077,8 +8077,8 @@
         <translation>Diese Datei wurde nicht geöffnet</translation>
     </message>
     <message>
-        <source>This head is {head:.1f} mm wide, so a blank {width:g} mm wide is too narrow: make it {wide:g} mm wide, or glue ears on to that width.</source>
-        <translation>Diese Kopfplatte ist {head:.1f} mm breit, ein Rohling von {width:g} mm ist zu schmal: {wide:g} mm breit machen oder Ohren bis zu dieser Breite anleimen.</translation>
+        <source>This head is {head} wide, so a blank {width} wide is too narrow: make it {wide} wide, or glue ears on to that width.</source>
+        <translation>Diese Kopfplatte ist {head} breit, ein Rohling von {width} ist zu schmal: {wide} breit machen oder Ohren bis zu dieser Breite anleimen.</translation>
     </message>
     <message>
         <source>This is common practice, no source.</source>
@@ -12731,12 +12731,12 @@
         <translation>{n} Mechaniken</translation>
     </message>
     <message>
-        <source>{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is {length:g} mm.</source>
-        <translation>{n} Mechaniken in einer Reihe mit {pitch:g} mm Abstand brauchen einen Rohling von {long:g} mm ab der Sattellinie; dieser hat {length:g} mm.</translation>
+        <source>{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}.</source>
+        <translation>{n} Mechaniken in einer Reihe mit {pitch} Abstand brauchen einen Rohling von {long} ab der Sattellinie; dieser hat {length}.</translation>
     </message>
     <message>
-        <source>{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is {length:g} mm: make it longer, or set them {nearer:g} mm apart.</source>
-        <translation>{n} Mechaniken in einer Reihe mit {pitch:g} mm Abstand brauchen einen Rohling von {long:g} mm ab der Sattellinie; dieser hat {length:g} mm: länger machen oder auf {nearer:g} mm Abstand setzen.</translation>
+        <source>{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}: make it longer, or set them {nearer} apart.</source>
+        <translation>{n} Mechaniken in einer Reihe mit {pitch} Abstand brauchen einen Rohling von {long} ab der Sattellinie; dieser hat {length}: länger machen oder auf {nearer} Abstand setzen.</translation>
     </message>
     <message>
         <source>{n} waste holes drilled</source>
@@ -12907,12 +12907,12 @@
         <translation>{pin} liegt außerhalb der Schablone und kann sie nicht halten: die Schablone aus einem Brett so groß wie der Rohling schneiden oder den Stift versetzen.</translation>
     </message>
     <message>
-        <source>{pitch:g} mm from tuner to tuner is too little for {words}: their plates and buttons need {least:g} mm.</source>
-        <translation>{pitch:g} mm von Mechanik zu Mechanik sind zu wenig für {words}: Platten und Flügel brauchen {least:g} mm.</translation>
+        <source>{pitch} from tuner to tuner is too little for {words}: their plates and buttons need {least}.</source>
+        <translation>{pitch} von Mechanik zu Mechanik sind zu wenig für {words}: Platten und Flügel brauchen {least}.</translation>
     </message>
     <message>
-        <source>{pitch:g} mm from tuner to tuner makes a head nobody can hold: {most:g} mm is the most.</source>
-        <translation>{pitch:g} mm von Mechanik zu Mechanik ergeben eine Kopfplatte, die niemand hält: höchstens {most:g} mm.</translation>
+        <source>{pitch} from tuner to tuner makes a head nobody can hold: {most} is the most.</source>
+        <translation>{pitch} von Mechanik zu Mechanik ergeben eine Kopfplatte, die niemand hält: höchstens {most}.</translation>
     </message>
     <message>
         <source>{places} and {n} more</source>
@@ -13017,8 +13017,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{strings} Saiten lassen sich nicht paaren: auf der Seite {side} eine mehr angeben.</translation>
     </message>
     <message>
-        <source>{strings} strings on a nut {nut_width:g} mm wide stand too close: it takes {least:g} mm.</source>
-        <translation>{strings} Saiten auf einem {nut_width:g} mm breiten Sattel stehen zu eng: nötig sind {least:g} mm.</translation>
+        <source>{strings} strings on a nut {nut_width} wide stand too close: it takes {least}.</source>
+        <translation>{strings} Saiten auf einem {nut_width} breiten Sattel stehen zu eng: nötig sind {least}.</translation>
     </message>
     <message>
         <source>{text} (seen to)</source>

@@ -7,6 +7,7 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.beginning import told
 from geometry.beginning.needs import (
     LEAD,
     LEAST_PITCH,
@@ -77,13 +78,14 @@ def begin(numbers: Numbers) -> Headstock:
     nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=PAIR)
     rows: dict[Side, SideNeeds] = {side: needs(numbers, side) for side in ("bass", "treble")}
     inwards: dict[Side, float] = {}
-    apart = 0.0
+    apart = higher = 0.0
     for _ in range(_TRIES):
-        layout = _laid_out(numbers, rows, nut, inwards, apart)
-        lacking, web = _lacking(layout), _web_lacks(layout)
-        if not lacking and not web:
+        layout = _laid_out(numbers, rows, nut, inwards, apart, higher)
+        lacking, web, crown = _lacking(layout), _web_lacks(layout), _crown_lacks(layout)
+        if not lacking and not web and not crown:
             break
         apart += web
+        higher += crown
         for side, lacks in lacking.items():
             inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
     return validate(replace(layout, pins=centred_pins(layout)))
@@ -107,11 +109,24 @@ def _web_lacks(layout: Headstock) -> float:
     return max(0.0, layout.margins.web - one.to(two)[0])
 
 
+def _crown_lacks(layout: Headstock) -> float:
+    """How much higher than it is the crown has to be for the rail beyond the tip ends of the slots."""
+    if not layout.slots:
+        return 0.0
+    outline, lacks = Wall(loop_path(layout.outline)), 0.0
+    for slot in layout.slots:
+        path = slot_path(slot)
+        rail, here, _ = Wall(path).to(outline)
+        if here[1] > path.box[3] - ROUNDING and rail < layout.margins.rail:
+            lacks = max(lacks, layout.margins.rail - rail + DUST)
+    return lacks
+
+
 def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float],
-              apart: float) -> Headstock:
+              apart: float, higher: float) -> Headstock:
     """The layout without its pins."""
     strings = _strings(numbers)
-    made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart)
+    made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart, higher)
     blank = _blank(numbers, made)
     runs, tuners, slots = [], [], []
     for row in rows.values():
@@ -163,9 +178,10 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
         raise Refused("length", length, _too_short(numbers, length))
     width = _up(x1 - x0 + 2 * edge + 2 * DUST)
     if numbers.width < width:
-        raise Refused("width", width, say("This head is {head:.1f} mm wide, so a blank {width:g} mm wide is too narrow: "
-                                          "make it {wide:g} mm wide, or glue ears on to that width.",
-                                          head=x1 - x0, width=numbers.width, wide=width))
+        raise Refused("width", width, say("This head is {head} wide, so a blank {width} wide is too narrow: make it "
+                                          "{wide} wide, or glue ears on to that width.",
+                                          head=told.given(round(x1 - x0, 1)), width=told.given(numbers.width),
+                                          wide=told.at_least(width)))
     spare = (numbers.width - (x1 - x0)) / 2
     return Blank(bass=round(spare - x0, 3), treble=round(spare + x1, 3), tip=numbers.length, behind=BEHIND,
                  thickness=numbers.thickness)
@@ -173,14 +189,14 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
 
 def _too_short(numbers: Numbers, length: float) -> str:
     n = max(numbers.bass, numbers.treble)
-    given = {"n": n, "pitch": numbers.pitch, "long": length, "length": numbers.length}
+    given = {"n": n, "pitch": told.given(numbers.pitch), "long": told.at_least(length), "length": told.given(numbers.length)}
     least = max(LEAST_PITCH[numbers.mount(side)] for side in ("bass", "treble") if numbers.count(side))
     nearer = math.floor((numbers.pitch - (length - numbers.length + 1) / max(n - 1, 1)) * 2) / 2
     if nearer < least:
-        return say("{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is "
-                   "{length:g} mm.", **given)
-    return say("{n} tuners in a row, {pitch:g} mm apart, take a blank {long:g} mm long from the nut line; this one is "
-               "{length:g} mm: make it longer, or set them {nearer:g} mm apart.", nearer=nearer, **given)
+        return say("{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}.",
+                   **given)
+    return say("{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}: make it "
+               "longer, or set them {nearer} apart.", nearer=told.at_most(nearer), **given)
 
 
 def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers) -> tuple[list[Row], list[Tuner], list[float]]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from geometry.beginning import told
 from geometry.beginning.numbers import Mount, Numbers, Refused
 from geometry.layout.blank import Side
 from geometry.layout.generic import PATTERNS
@@ -99,22 +100,20 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
     words = {"face": say("tuners through the face"), "side": say("tuners through the side"), "mixed": say("mixed tuners")}[mount]
     least = LEAST_PITCH[mount]
     if count > 1 and numbers.pitch < least:
-        raise Refused("pitch", least, say("{pitch:g} mm from tuner to tuner is too little for {words}: their plates "
-                                          "and buttons need {least:g} mm.",
-                                          pitch=numbers.pitch, words=words, least=least))
+        raise Refused("pitch", least, say("{pitch} from tuner to tuner is too little for {words}: their plates and "
+                                          "buttons need {least}.",
+                                          pitch=told.given(numbers.pitch), words=words, least=told.at_least(least)))
     if count > 1 and numbers.pitch > MOST_PITCH:
-        raise Refused("pitch", MOST_PITCH, say("{pitch:g} mm from tuner to tuner makes a head nobody can hold: "
-                                               "{most:g} mm is the most.",
-                                               pitch=numbers.pitch, most=MOST_PITCH))
+        raise Refused("pitch", MOST_PITCH, say("{pitch} from tuner to tuner makes a head nobody can hold: {most} is the most.",
+                                               pitch=told.given(numbers.pitch), most=told.at_most(MOST_PITCH)))
     thin = LEAST_THICKNESS[mount]
     if numbers.thickness < thin:
-        raise Refused("thickness", thin, say("A blank {thickness:g} mm thick is too thin for {words}: it takes "
-                                             "{thin:g} mm.",
-                                             thickness=numbers.thickness, words=words, thin=thin))
+        raise Refused("thickness", thin, say("A blank {thickness} thick is too thin for {words}: it takes {thin}.",
+                                             thickness=told.given(numbers.thickness), words=words, thin=told.at_least(thin)))
     thick = MOST_THICKNESS[mount]
     if numbers.thickness > thick:
-        raise Refused("thickness", thick, say("A head {thickness:g} mm thick is too much for {words}: {most:g} mm is the most.",
-                                              thickness=numbers.thickness, words=words, most=thick))
+        raise Refused("thickness", thick, say("A head {thickness} thick is too much for {words}: {most} is the most.",
+                                              thickness=told.given(numbers.thickness), words=words, most=told.at_most(thick)))
     return made
 
 
@@ -126,13 +125,12 @@ def spread(numbers: Numbers) -> float:
         least = (numbers.strings - 1) * LEAST_GAP
     least += NUT_SHOULDERS
     if numbers.nut_width < least - 1e-9:
-        raise Refused("nut_width", least, say("{strings} strings on a nut {nut_width:g} mm wide stand too close: it "
-                                              "takes {least:g} mm.",
-                                              strings=numbers.strings, nut_width=numbers.nut_width, least=least))
+        raise Refused("nut_width", least, say("{strings} strings on a nut {nut_width} wide stand too close: it takes {least}.",
+                                              strings=numbers.strings, nut_width=told.given(numbers.nut_width),
+                                              least=told.at_least(least)))
     if numbers.nut_width > MOST_NUT:
-        raise Refused("nut_width", MOST_NUT, say("A nut {nut_width:g} mm wide is more than a hand spans: {most:g} "
-                                                 "mm is the most.",
-                                                 nut_width=numbers.nut_width, most=MOST_NUT))
+        raise Refused("nut_width", MOST_NUT, say("A nut {nut_width} wide is more than a hand spans: {most} is the most.",
+                                                 nut_width=told.given(numbers.nut_width), most=told.at_most(MOST_NUT)))
     return numbers.nut_width - NUT_SHOULDERS
 
 

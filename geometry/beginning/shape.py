@@ -52,11 +52,11 @@ class Shape(Struct, frozen=True):
 
 
 def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, strings: Sequence[String],
-          inwards: Mapping[Side, float], apart: float = 0.0) -> Shape:
+          inwards: Mapping[Side, float], apart: float = 0.0, higher: float = 0.0) -> Shape:
     """The outline for these rows (mm). It does not look at the blank.
 
     `inwards`: how much farther in than by itself the inner wall of a side's slot is to stand. `apart`: how much
-    farther from the line between the sides.
+    farther from the line between the sides. `higher`: how much farther up the crown is to reach.
     """
     run = max(bass.run, treble.run)
     start = START
@@ -73,7 +73,7 @@ def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, string
         a, b = widths[needs.side]
         sides[needs.side] = _side(half, start, a, b, run, needs.has_slot, sign)
     crown = min(max(0.42 * (widths["bass"][1] + widths["treble"][1]) / 2, 18.0), 26.0)
-    top = (round((sides["bass"].s1[0] + sides["treble"].s1[0]) / 2, 3), round(start + run + crown, 3))
+    top = (round((sides["bass"].s1[0] + sides["treble"].s1[0]) / 2, 3), round(start + run + crown + higher, 3))
     treble_tip = _crown(sides["treble"], top)
     bass_tip = _crown(sides["bass"], top)
     t, b = sides["treble"], sides["bass"]

@@ -34,7 +34,9 @@ from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.routing.words import speaking
 from geometry.saying import count, say
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -65,8 +67,13 @@ class Tried(Struct, frozen=True):
     """what the maker still has to look at: (title of the kind, first sentence and advice), the worst first"""
 
 
-def tried(numbers: Numbers) -> Tried:
-    """Build, draw and check; pure, so that it runs beside the window."""
+def tried(numbers: Numbers, unit: LengthUnit = "mm") -> Tried:
+    """Build, draw and check, with refusals in that unit; pure, so that it runs beside the window."""
+    with speaking(unit):
+        return _tried(numbers, unit)
+
+
+def _tried(numbers: Numbers, unit: LengthUnit) -> Tried:
     refusal, cure = "", None
     try:
         layout = begin(numbers)
@@ -81,7 +88,7 @@ def tried(numbers: Numbers) -> Tried:
     snags = check(layout).snags
     grades = [snag.grade for snag in snags]
     first = {snag.kind: snag for snag in reversed(snags)}
-    left = tuple((KINDS[kind].title, f"{first[kind].text} {first[kind].cure}") for kind in dict.fromkeys(s.kind for s in snags))
+    left = tuple((KINDS[kind].title, f"{first[kind].text_in(unit)} {first[kind].cure_in(unit)}") for kind in dict.fromkeys(s.kind for s in snags))
     marks, frame = face_picture(layout)
     return Tried(numbers, None if refusal else layout, refusal, cure, marks, frame,
                  tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")), left)
@@ -127,6 +134,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.setWindowTitle(say("A layout from a few numbers"))
         self.layout_made: Headstock | None = None
         self._numbers = numbers or Numbers()
+        self._unit: LengthUnit = window.unit
         self._answer: Tried | None = None
         self._thread: Background | None = None
         self._picture = _Picture(window.theme, self)
@@ -241,7 +249,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.begin_button.setEnabled(False)
         if self._thread is not None:
             return
-        self._thread = Background(partial(tried, self._numbers), self)
+        self._thread = Background(partial(tried, self._numbers, self._unit), self)
         self._thread.answered.connect(self._answered)
         self._thread.finished.connect(self._finished)
         self._thread.start()
