@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
+from itertools import accumulate, pairwise
 
 import numpy as np
 import shapely
@@ -35,8 +36,7 @@ _MOUTH_TURN = math.cos(math.radians(60))
 _SLACK = 4 * FLAT
 _CHORD = 1.0
 """mm: the outline is looked at in pieces no longer than this"""
-_FEW, _LONG = 2, 2000
-"""items, and corners of the outline, above which it pays to look only at the corners about each drilling first"""
+_OUTWARDS = np.array((-1.0, -1.0, 1.0, 1.0))
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -66,48 +66,37 @@ def _all(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[S
     if not sides:
         return [()] * len(items)
     ring = _ring(outline)
-    some = len(sides) > _FEW or len(ring.points) > _LONG
-    sure = iter(_nothing_but_mouths(sides, ring, margins) if some else [False] * len(sides))
+    sure = iter(_nothing_but_mouths(sides, outline, ring, margins))
     return [() if item.mount != "side" or next(sure) else _outline(item, outline, ring, margins) for item in items]
 
 
-def _nothing_but_mouths(items: Sequence[Item], ring: _Ring, margins: Margins) -> list[bool]:
-    """Whether each item's drillings come near the outline at their own mouths alone: told from the corners about them.
+def _nothing_but_mouths(items: Sequence[Item], outline: Wall, ring: _Ring, margins: Margins) -> list[bool]:
+    """Whether all of the outline about each item is one run that leads past its drillings, and so their own mouths.
 
-    True only where _near finds nothing.
+    True only where _near finds nothing: on such a run nothing comes near a drilling twice. Looked at is a
+    box about all drillings of an item, wider than any margin.
     """
-    drillings = [drilling for item in items for drilling in item.drillings]
-    solids = Cylinders.joined([item.solids for item in items])
-    wish = np.array([wanted_to_outline(drilling, margins) for drilling in drillings])
-    low, high = solids.boxes()
-    more = wish + _CHORD + _SLACK
-    i, k = ring.tree.query(shapely.box(low[:, 0] - more, low[:, 1] - more, high[:, 0] + more, high[:, 1] + more))
-    # As in _near: beside and ahead of each start.
-    into, away = solids.axis[i, :2], ring.points[k] - solids.start[i, :2]
-    u, w = away[:, 0] * into[:, 1] - away[:, 1] * into[:, 0], away[:, 0] * into[:, 0] + away[:, 1] * into[:, 1]
-    far = u * u + w * w
-    aside = np.maximum(np.abs(u) - solids.radius[i], 0.0)
-    ahead = np.maximum(np.maximum(-w, w - solids.length[i]), 0.0)
-    near = (aside < wish[i] + _SLACK) & (aside * aside + ahead * ahead < (wish[i] + _CHORD) ** 2)
-    sure = np.ones(len(drillings), dtype=bool)
-    if near.any():
-        nearest = np.full(len(drillings), np.inf)
-        np.minimum.at(nearest, i, far)
-        i, k, far = i[near], k[near], far[near]
-        order = np.lexsort((k, i))
-        i, k, far = i[order], k[order], far[order]
-        at = np.flatnonzero(np.diff(i, prepend=-1))
-        some, to = i[at], np.append(at[1:], len(i)) - 1
-        # The mouth is the nearest corner of all; then its chord, and those from one end of the corners to the other.
-        mouth = np.lexsort((far, i))[at]
-        heading, before = (ring.unit[which, 0] * into_y - ring.unit[which, 1] * into_x for which, into_x, into_y in (
-            (k, solids.axis[i, 0], solids.axis[i, 1]), (k[at] - 1, solids.axis[some, 0], solids.axis[some, 1])))
-        way = np.where(heading[mouth] >= 0, 1.0, -1.0)
-        run = np.minimum.reduceat(heading * np.repeat(way, to - at + 1), at)
-        sure[some] = ((far[mouth] <= nearest[some]) & (far[mouth] <= (wish[some] + _CHORD) ** 2)
-                      & (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (before * way > _MOUTH_TURN))
-    ends = np.cumsum([0, *(len(item.drillings) for item in items)])
-    return np.logical_and.reduceat(sure, ends[:-1]).tolist()
+    least, most = sorted((margins.bore_outline, margins.screw_outline))
+    boxes = np.array([(*item.low[:2], *item.high[:2]) for item in items])
+    i, k = ring.tree.query(shapely.box(*(boxes + (most + _CHORD + _SLACK) * _OUTWARDS).T))
+    order = np.lexsort((k, i))
+    i, k = i[order], k[order]
+    at = np.flatnonzero(np.diff(i, prepend=-1))
+    if len(at) < len(items):
+        return [False] * len(items)
+    to = np.append(at[1:], len(i)) - 1
+    # The chord that leads to the first corner counts too; by its heading all others go.
+    into = np.array([item.frame.w[:2] for item in items])
+    before, heading = (ring.unit[which, 0] * to_wood[:, 1] - ring.unit[which, 1] * to_wood[:, 0]
+                       for which, to_wood in ((k[at] - 1, into), (k, into[i])))
+    run = np.minimum.reduceat(heading * np.sign(before)[i], at)
+    past = (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (np.abs(before) > _MOUTH_TURN)
+    # Each drilling begins so near the outline that the nearest corner is within the mouth.
+    starts = shapely.points(np.concatenate([item.solids.start[:, :2] for item in items]))
+    radii = np.concatenate([item.solids.radius for item in items])
+    begins = shapely.dwithin(outline.line, starts, np.minimum(radii, _CHORD) + least - _CHORD / 2)
+    ends = accumulate((len(item.drillings) for item in items), initial=0)
+    return [bool(whole) and bool(begins[first:last].all()) for whole, (first, last) in zip(past.tolist(), pairwise(ends), strict=True)]
 
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:

@@ -16,7 +16,7 @@ def _both_ways(layout):
     scene = scene_of(layout, Memo())
     sides = [item for item in scene.items if item.mount == "side"]
     ring = side_outline._ring(scene.outline)
-    sure = side_outline._nothing_but_mouths(sides, ring, layout.margins)
+    sure = side_outline._nothing_but_mouths(sides, scene.outline, ring, layout.margins)
     return sure, [side_outline._near(item, scene.outline, ring, layout.margins) for item in sides]
 
 
