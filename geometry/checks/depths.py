@@ -30,17 +30,23 @@ def _own(item: Item, drills: Drills, thickness: float, margins: Margins) -> tupl
 
 
 def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
-    asked = {(bore.role, bore.diameter, bore.surface, item.frame.at(*bore.at)[:2]): bore.depth
-             for bore in item.pattern.bores}
     found = []
     for drilling in item.drillings:
-        depth = asked.get((drilling.role, drilling.diameter, drilling.surface, plan(drilling.start)))
-        if depth is not None and drilling.role != "post":
-            found += _blind(drilling, depth, drills, thickness, margins)
+        if drilling.role != "post":
+            # What goes through may have been asked to go deeper than the wood.
+            depth = _asked(item, drilling) if drilling.through else drilling.depth
+            if depth is not None:
+                found += _blind(drilling, depth, drills, thickness, margins)
     for hole in item.holes:
         if any(d.role == "post" for d in hole.drillings):
             found += _through(item, hole.drillings, thickness)
     return tuple(found)
+
+
+def _asked(item: Item, drilling: Drilling) -> float | None:
+    """How deep a drilling through the wood is asked to go, mm; None for through."""
+    return next((bore.depth for bore in item.pattern.bores if (bore.role, bore.diameter, bore.surface) == (
+        drilling.role, drilling.diameter, drilling.surface) and item.frame.at(*bore.at)[:2] == plan(drilling.start)), None)
 
 
 def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,

@@ -68,8 +68,13 @@ class LiveCheck:
         found: list[Snag] = []
         for family in FAMILIES:
             found.extend(family.snags(scene))
-        return CheckResult(in_order(found), self._memo.snags(_holes, scene.items),
+        # While no snag changes their order is kept, and is the same object.
+        return CheckResult(self._memo.of(_ordered, *found), self._memo.snags(_holes, scene.items),
                            summed(self._memo.each(_counts, scene.items)))
+
+
+def _ordered(*found: Snag) -> tuple[Snag, ...]:
+    return in_order(found)
 
 
 def _holes(item: Item) -> tuple[Hole, ...]:

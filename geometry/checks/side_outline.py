@@ -36,6 +36,8 @@ _MOUTH_TURN = math.cos(math.radians(60))
 _SLACK = 4 * FLAT
 _CHORD = 1.0
 """mm: the outline is looked at in pieces no longer than this"""
+_FEW, _LONG = 2, 2000
+"""items, and corners of the outline, above which it pays to look at all of the outline about an item first"""
 _OUTWARDS = np.array((-1.0, -1.0, 1.0, 1.0))
 
 
@@ -66,7 +68,8 @@ def _all(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[S
     if not sides:
         return [()] * len(items)
     ring = _ring(outline)
-    sure = iter(_nothing_but_mouths(sides, outline, ring, margins))
+    some = len(sides) > _FEW or len(ring.points) > _LONG
+    sure = iter(_nothing_but_mouths(sides, outline, ring, margins) if some else [False] * len(sides))
     return [() if item.mount != "side" or next(sure) else _outline(item, outline, ring, margins) for item in items]
 
 

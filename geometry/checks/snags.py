@@ -110,7 +110,7 @@ def grade(measured: float) -> Grade:
     return SPOILS if measured < -TOUCH else TIGHT
 
 
-def in_order(snags: list[Snag]) -> tuple[Snag, ...]:
+def in_order(snags: Iterable[Snag]) -> tuple[Snag, ...]:
     """Worst first: by grade, then by how much is missing, then by kind, features and place."""
     def key(snag: Snag) -> tuple:
         missing = (snag.needed - snag.measured

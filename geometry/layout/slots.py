@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Literal
 
 from geometry import vectors as v
@@ -85,6 +86,7 @@ def slot_path(slot: Slot) -> Path:
     return straight_path(slot.shape.nut_end, slot.shape.tip_end, slot.shape.width)
 
 
+@lru_cache(maxsize=256)
 def straight_path(a: Point, b: Point, width: float) -> Path:
     """The wall of a straight slot between two end centres; coinciding centres give a round hole."""
     radius = width / 2

@@ -98,10 +98,10 @@ def validate_book(book: Book) -> Book:
 
 def _each_once(groups: dict[str, list[str]]) -> None:
     for where, ids in groups.items():
-        twice = [id for id, count in Counter(ids).items() if count > 1]
-        if twice:
-            raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.",
-                                    id=twice[0], where=where))
+        if len(set(ids)) == len(ids):
+            continue
+        twice = next(id for id, count in Counter(ids).items() if count > 1)
+        raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.", id=twice, where=where))
 
 
 def _patterns(layout: Headstock) -> None:
