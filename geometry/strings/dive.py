@@ -18,11 +18,12 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.layout.slots import Slot, slot_path
+from geometry.layout.slots import DrawnSlot, Slot, StraightSlot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
 from geometry.strings.near_curve import FACE, Ask, Plane, any_within, at_least
+from geometry.strings.plain_slots import surely_clear
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
@@ -36,9 +37,9 @@ class Clearance(Struct, frozen=True):
 class Dive:
     """One string over the edge of the slot that its post lies across."""
 
-    def __init__(self, run: Run, wall: Wall, ramp: RampCut | None, end: NutEnd, enters: float, sides: Sides) -> None:
-        """`enters`: plan distance from the nut to where the string crosses the slot's edge, mm; `sides` of the wall for it."""
-        self.run, self.wall, self.ramp, self.nut_end, self.enters, self._sides = run, wall, ramp, end, enters, sides
+    def __init__(self, run: Run, wall: Wall, ramp: RampCut | None, end: NutEnd, enters: float, shape: StraightSlot | DrawnSlot) -> None:
+        """`enters`: plan distance from the nut to where the string crosses the slot's edge, mm."""
+        self.run, self.wall, self.ramp, self.nut_end, self.enters, self._shape = run, wall, ramp, end, enters, shape
         self.way = v.unit(v.sub(run.post, run.nut))
         """unit direction of the string in plan, from the nut on"""
         self.slope = (run.nut_height - run.height) / run.length
@@ -54,7 +55,18 @@ class Dive:
 
     def with_ramp(self, ramp: RampCut | None) -> Dive:
         """The same string where the slot has another ramp, or none."""
-        return Dive(self.run, self.wall, ramp, self.nut_end, self.enters, self._sides)
+        again = Dive(self.run, self.wall, ramp, self.nut_end, self.enters, self._shape)
+        again._sides = self._sides
+        return again
+
+    @cached_property
+    def _sides(self) -> Sides:
+        return sides_of(self.wall, self.nut_end, [self.way], [self.run.post])[0]
+
+    def surely_clear(self, wanted: float) -> bool:
+        """Whether it certainly has so much air over the end and beside it, mm; told for a straight slot without a ramp. False says nothing."""
+        return (self.ramp is None and isinstance(self._shape, StraightSlot)
+                and surely_clear(self.run, self.edge, self.enters, self._shape, wanted))
 
     def at(self, far: float) -> Vec3:
         """The string's middle at a plan distance from the nut."""
@@ -206,14 +218,16 @@ def surely(dives: Sequence[Dive], enough: Sequence[float]) -> list[tuple[bool, b
 
     False says nothing: then it has to be measured.
     """
-    parts = [part for one in dives for part in (one.end_parts, one.beside_parts)]
-    least = iter(at_least([ask for _, asks in parts for ask in asks]).tolist())
+    told = [one.surely_clear(wanted) for one, wanted in zip(dives, enough, strict=True)]
+    left = [one for one, sure in zip(dives, told, strict=True) if not sure]
+    parts = iter([(one.end_parts, one.beside_parts) for one in left])
+    least = iter(at_least([ask for one in left for _, asks in (one.end_parts, one.beside_parts) for ask in asks]).tolist())
     clear = []
-    for i, (known, asks) in enumerate(parts):
-        wanted = enough[i // 2]
-        airs = [next(least) - dives[i // 2].run.diameter / 2 for _ in asks]
-        clear.append(all(one.air >= wanted for one in known) and all(air >= wanted for air in airs))
-    return list(zip(clear[::2], clear[1::2], strict=True))
+    for one, wanted, sure in zip(dives, enough, told, strict=True):
+        reach = wanted + one.run.diameter / 2
+        clear.append((True, True) if sure else tuple(
+            [all([next(least) >= reach for _ in asks]) and all(each.air >= wanted for each in known) for known, asks in next(parts)]))
+    return clear
 
 
 def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:
@@ -230,9 +244,13 @@ def dives_into(runs: Sequence[Run], slot: Slot, wall: Wall) -> list[Dive | None]
     if not any(far is not None for far in enters):
         return [None] * len(runs)
     end, ramp = nut_end(slot), ramp_cut(slot)
-    ours = [run for run, far in zip(runs, enters, strict=True) if far is not None]
-    sides = iter(sides_of(wall, end, [v.unit(v.sub(run.post, run.nut)) for run in ours], [run.post for run in ours]))
-    return [None if far is None else Dive(run, wall, ramp, end, far, next(sides)) for run, far in zip(runs, enters, strict=True)]
+    made = [None if far is None else Dive(run, wall, ramp, end, far, slot.shape) for run, far in zip(runs, enters, strict=True)]
+    ours = [one for one in made if one is not None]
+    if ramp is not None or not isinstance(slot.shape, StraightSlot):
+        # What the wall is to each string is asked in any case, so it is told for all of them at once.
+        for one, sides in zip(ours, sides_of(wall, end, [one.way for one in ours], [one.run.post for one in ours]), strict=True):
+            one._sides = sides
+    return made
 
 
 def _enters(run: Run, wall: Wall) -> float | None:

@@ -5,7 +5,7 @@ import math
 import numpy as np
 import pytest
 import shapely
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
 from shapely.geometry import LineString
@@ -21,6 +21,7 @@ from geometry.strings.dive import dives_into, surely
 from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
+from tests.property.layouts import DEMO
 
 
 def run(nut, height, post, low, thick=0.5):
@@ -145,6 +146,7 @@ _STRINGS = st.lists(st.tuples(st.floats(-12, 12), st.floats(2, 9), st.floats(-5,
                     min_size=1, max_size=4)
 
 
+@settings(max_examples=40)
 @given(_STRINGS, st.none() | st.tuples(st.floats(1, 20), st.floats(0.1, 8)), st.floats(0.05, 3))
 def test_whether_the_end_is_clear_is_what_its_air_says(strings, ramp, needed):
     """The decision, and the strings of one slot told at once, against each string measured by itself."""
@@ -162,3 +164,16 @@ def test_whether_the_end_is_clear_is_what_its_air_says(strings, ramp, needed):
 def test_levels_of_a_ramp_are_those_of_each_point(points, length, depth):
     cut = ramp_cut(straight(1.0, 12.0, Ramp(length=length, depth=depth)))
     assert cut.levels(np.array(points)).tolist() == [cut.level(point) for point in points]
+
+
+@settings(max_examples=150)
+@given(st.floats(-9, 9), st.floats(0.5, 9), st.floats(-7, 7), st.floats(25, 125), st.floats(0.1, 9), st.floats(6, 20), st.floats(0.05, 3))
+def test_what_three_points_tell_of_a_straight_slot_is_never_wrong(nut, height, x, y, low, width, wanted):
+    one = dive(run(nut, height, (x, y), low), straight(0.0, width))
+    if one is not None and one.surely_clear(wanted):
+        assert min(one.end().air, one.beside().air) >= wanted - 1e-9
+
+
+def test_three_points_tell_of_all_strings_of_the_demo():
+    strings = [found for slot in DEMO.slots for found in dives(DEMO, slot)]
+    assert len(strings) == 6 and all(one.surely_clear(DEMO.margins.string_air) for one in strings)
