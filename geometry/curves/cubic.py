@@ -175,15 +175,30 @@ class Cubic(Struct, frozen=True):
     def nearest(self, p: Vec2) -> float:
         """Parameter t in 0..1 of the point nearest to p: coarse scan, then Newton, to about 1e-12."""
         n = 16
-        scan = sorted((_squared(self.point(i / n), p), i / n) for i in range(n + 1))
+        (ax, ay), (bx, by), (cx, cy), (dx, dy) = self.p0, self.c0, self.c1, self.p1
+        px, py = p
+        # Point and derivatives as their methods work them out, term by term, without a call for each: a drag asks this.
+        scan = []
+        for i in range(n + 1):
+            t = i / n
+            u = 1 - t
+            a, b, c, d = u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t
+            scan.append(((a * ax + b * bx + c * cx + d * dx - px) ** 2 + (a * ay + b * by + c * cy + d * dy - py) ** 2, t))
+        scan.sort()
         best_d, best_t = scan[0]
         for _, t in scan[:3]:
             lo, hi = max(0.0, t - 1 / n), min(1.0, t + 1 / n)
             for _ in range(40):
-                d, dd = self.derivative(t), self.second(t)
-                w = v.sub(self.point(t), p)
-                slope = v.dot(w, d)
-                bend = v.dot(d, d) + v.dot(w, dd)
+                u = 1 - t
+                a, b, c = 3 * u * u, 6 * u * t, 3 * t * t
+                x1 = a * (bx - ax) + b * (cx - bx) + c * (dx - cx)
+                y1 = a * (by - ay) + b * (cy - by) + c * (dy - cy)
+                x2 = 6 * u * (cx - 2 * bx + ax) + 6 * t * (dx - 2 * cx + bx)
+                y2 = 6 * u * (cy - 2 * by + ay) + 6 * t * (dy - 2 * cy + by)
+                a, b, c, d = u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t
+                wx, wy = a * ax + b * bx + c * cx + d * dx - px, a * ay + b * by + c * cy + d * dy - py
+                slope = wx * x1 + wy * y1
+                bend = x1 * x1 + y1 * y1 + (wx * x2 + wy * y2)
                 if slope > 0:
                     hi = t
                 else:
