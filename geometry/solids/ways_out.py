@@ -164,13 +164,34 @@ def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side
             found.append(WayOut(depth, (*way, 0.0)))
             continue
         # In a corner or a neck the nearest wall's way leads against another wall.
-        fine = fine_wall(outline)
-        room = shapely.buffer(fine.area, -keep * radius, quad_segs=4 * QUAD_SEGS)
+        near = _nearest_room(centre, radius, fine_wall(outline).area, keep, abs(inside))
+        if near is not None:
+            found.append(WayOut(v.distance(centre, near), (*v.unit(v.sub(near, centre)), 0.0)))
+    return min(found, key=lambda one: one.depth, default=None)
+
+
+def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float, apart: float) -> Vec2 | None:
+    """The place nearest to `centre` at which a disc just keeps inside an area (`keep` 1) or outside of it (-1).
+
+    Only what lies about the centre is looked at, farther and farther (`apart`: how far its rim is away, mm): an outline of
+    thousands of corners, each with an arc round it, takes gigabytes.
+    """
+    x0, y0, x1, y1 = shapely.bounds(area)
+    whole = math.hypot(max(x1 - centre[0], centre[0] - x0), max(y1 - centre[1], centre[1] - y0))
+    look = apart + radius
+    while True:
+        reach = look + radius + 1.0
+        about = area if look >= whole else shapely.intersection(
+            area, shapely.box(centre[0] - reach, centre[1] - reach, centre[0] + reach, centre[1] + reach))
+        room = shapely.buffer(about, -keep * radius, quad_segs=4 * QUAD_SEGS)
         room = room if keep > 0 else room.boundary
         if not room.is_empty:
             near = shapely.shortest_line(shapely.Point(centre), room).coords[1]
-            found.append(WayOut(v.distance(centre, near), (*v.unit(v.sub(near, centre)), 0.0)))
-    return min(found, key=lambda one: one.depth, default=None)
+            if look >= whole or v.distance(centre, near) <= look:
+                return near
+        if look >= whole:
+            return None
+        look *= 2
 
 
 def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:

@@ -193,7 +193,7 @@ def test_the_way_back_inside_leads_there_and_none_is_shorter(drawn, x, y, turn, 
         return
     least = shapely.distance(places, shapely.Point(0, 0))
     assert least - 2e-3 <= found[0] <= least + 0.05
-    assert found[0] == pytest.approx(everywhere[0], abs=1e-5)
+    assert found[0] == pytest.approx(everywhere[0], abs=1e-4), "arcs are rounded in chords from where the one or the other begins"
     moved = shapely.transform(wall.area, lambda xy: xy + (found[0] + 0.002) * np.array(found[1]))
     assert shapely.difference(moved, outline.area).area < 0.01
 

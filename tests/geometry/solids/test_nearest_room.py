@@ -1,0 +1,45 @@
+"""Where a disc just fits: by looking about it, as by looking at the whole head; and about a head of very many corners in little room."""
+
+import math
+import tracemalloc
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from geometry.solids.ways_out import _nearest_room
+
+
+@settings(max_examples=60)
+@given(st.lists(st.floats(15, 60), min_size=5, max_size=12), st.tuples(st.floats(-80, 80), st.floats(-80, 80)), st.floats(0.5, 12),
+       st.sampled_from([1.0, -1.0]))
+def test_the_place_found_near_is_the_nearest_of_all(spokes, centre, radius, keep):
+    turns = 2 * math.pi * np.arange(len(spokes)) / len(spokes)
+    area = shapely.Polygon(np.column_stack([np.cos(turns), np.sin(turns)]) * np.array(spokes)[:, None])
+    apart = shapely.distance(area.boundary, shapely.Point(centre))
+    found = _nearest_room(centre, radius, area, keep, apart)
+    room = shapely.buffer(area, -keep * radius, quad_segs=256)
+    room = room if keep > 0 else room.boundary
+    if room.is_empty:
+        assert found is None
+        return
+    assert math.dist(centre, found) == pytest.approx(shapely.distance(shapely.Point(centre), room), abs=1e-3)
+    # The disc is there as promised: it keeps inside, or outside, and touches.
+    if keep > 0:
+        assert shapely.distance(area.boundary, shapely.Point(found)) >= radius - 1e-3 and shapely.covers(area, shapely.Point(found))
+    else:
+        assert shapely.distance(area, shapely.Point(found)) == pytest.approx(radius, abs=1e-3)
+
+
+def test_a_saw_of_twenty_thousand_teeth_takes_little_room():
+    turns = 2 * math.pi * np.arange(20_000) / 20_000
+    out = np.where(np.arange(20_000) % 2, 60.0, 60.05)
+    area = shapely.Polygon(np.column_stack([out * np.cos(turns), out * np.sin(turns)]))
+    tracemalloc.start()
+    found = _nearest_room((58.0, 0.0), 5.0, area, 1.0, 2.0)
+    _, most = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    assert found == pytest.approx((55.0, 0.0), abs=0.05)
+    assert most < 20e6
