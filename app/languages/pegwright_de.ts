@@ -7569,6 +7569,10 @@
         <translation>Die Formen des Entwurfs lassen diesem Teil keinen Platz.</translation>
     </message>
     <message>
+        <source>The sheets are being written already.</source>
+        <translation>Die Blätter werden schon geschrieben.</translation>
+    </message>
+    <message>
         <source>The sheets were not printed</source>
         <translation>Die Blätter wurden nicht gedruckt</translation>
     </message>

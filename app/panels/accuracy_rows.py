@@ -10,6 +10,7 @@ from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Accuracy, Headstock
 from geometry.saying import say
+from geometry.units import LengthUnit, format_close
 
 WORDS = (
     ("mark", say("Marking"), "length",
@@ -28,7 +29,7 @@ WORDS = (
 """(field, label, kind, what it means)"""
 
 
-def accuracy_rows(layout: Headstock) -> list[FieldRow]:
+def accuracy_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """How far the shop strays: heading, what the numbers are, then each with its sentence."""
     rows = [FieldRow(say("Shop accuracy, plus or minus"), "heading"),
             FieldRow(say("About 95 in 100 of your marks, bores and cuts stay within these. Measure a practice piece "
@@ -36,7 +37,7 @@ def accuracy_rows(layout: Headstock) -> list[FieldRow]:
     for key, label, kind, meaning in WORDS:
         value, usual = getattr(layout.accuracy, key), getattr(Accuracy(), key)
         source = (say("This is common practice, no source.") if value == usual
-                  else say("Common practice, no source, would be {usual}.", usual=_usual(usual, kind)))
+                  else say("Common practice, no source, would be {usual}.", usual=_usual(usual, kind, unit)))
         if kind == "percent":
             rows.append(FieldRow(label, "text", f"{value:g} %", lambda text: _set_paper(layout, text),
                                  help=f"{meaning} {source}"))
@@ -48,8 +49,8 @@ def accuracy_rows(layout: Headstock) -> list[FieldRow]:
     return rows
 
 
-def _usual(value: float, kind: str) -> str:
-    return {"length": f"{value:g} mm", "angle": f"{value:g}°", "percent": f"{value:g} %"}[kind]
+def _usual(value: float, kind: str, unit: LengthUnit) -> str:
+    return {"length": format_close(value, unit, 2, mark=True), "angle": f"{value:g}°", "percent": f"{value:g} %"}[kind]
 
 
 def _set_paper(layout: Headstock, text: str) -> Headstock:

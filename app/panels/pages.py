@@ -38,7 +38,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
              FieldRow(say("Margins wanted"), "heading")]
     rows += [field(layout, label, "length", ("margins", key), getattr(layout.margins, key),
                    help=say("Common practice, no source: set what you trust.")) for key, label in MARGINS]
-    return rows + accuracy_rows(layout)
+    return rows + accuracy_rows(layout, unit)
 
 
 def outline_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

@@ -46,9 +46,12 @@ def _noted(name: str, kinds: str) -> Path | None:
 
 
 def folder(parent: QWidget, title: str, start: str) -> Path | None:
-    """A folder, or None."""
-    name = QFileDialog.getExistingDirectory(parent, title, start)
-    return Path(name) if name else None
+    """A folder, or None. The search begins where one was chosen last, at first in `start`."""
+    name = QFileDialog.getExistingDirectory(parent, title, str(_lately.get("folder", start)))
+    if not name:
+        return None
+    _lately["folder"] = Path(name)
+    return Path(name)
 
 
 def save_first(parent: QWidget, name: str) -> Literal["save", "discard", "cancel"]:

@@ -22,11 +22,16 @@ if TYPE_CHECKING:
 
 
 def write_sheets(window: MainWindow) -> None:
-    """Ask for a folder and write the sheets of the layout on show into it."""
+    """Ask for a folder and write the sheets of the layout on show into it; one writing at a time."""
+    if window.sheet_writer is not None and window.sheet_writer.busy:
+        window.say(say("The sheets are being written already."))
+        return
     path = window.document.path
     folder = ask.folder(window, say("Write the sheets into this folder"),
                         str(path.parent if path else Path.home()))
     if folder is not None:
+        if window.sheet_writer is not None:
+            window.sheet_writer.deleteLater()
         window.sheet_writer = SheetWriter(window, folder)
         window.sheet_writer.start()
 
@@ -49,6 +54,11 @@ class SheetWriter(QObject):
         self._thread.answered.connect(self._done)
         self._thread.failed.connect(self._failed)
         self._thread.start()
+
+    @property
+    def busy(self) -> bool:
+        """Whether it is still writing."""
+        return self._thread is not None and not self._thread.isFinished()
 
     def wait(self) -> None:
         """Wait until the writing has ended."""

@@ -166,6 +166,21 @@ def test_writing_the_sheets(bench, tmp_path, monkeypatch, qtbot):
     assert {".dxf", ".svg", ".pdf", ".csv"} <= endings
 
 
+def test_the_sheets_are_written_once_at_a_time(bench, tmp_path, monkeypatch, qtbot):
+    """By its key the action can be asked for while it runs: a second writing would meet the first in the same files."""
+    asked: list[object] = []
+    monkeypatch.setattr(ask, "folder", lambda *_: asked.append(1) or tmp_path)
+    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    bench.window.commands.run("write sheets")
+    bench.window.commands.run("write sheets")
+    assert len(asked) == 1 and bench.window.foot.said == "The sheets are being written already."
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: not bench.window.sheet_writer.busy)
+    bench.window.commands.run("write sheets")
+    assert len(asked) == 2
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
+
+
 def test_saving_and_opening_again(bench, tmp_path, monkeypatch):
     path = tmp_path / "my head.headstock.json"
     monkeypatch.setattr(ask, "save_file", lambda *_: path)

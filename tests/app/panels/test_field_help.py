@@ -56,7 +56,7 @@ def rows(head: Headstock) -> Iterator[FieldRow]:
     for pattern_ in head.patterns:
         yield from pages.tuners_page(head, "mm", pattern_.id)
     for made in (pages.blank_page(head, "mm"), nut_rows(head), pages.template_rows(head, "mm"),
-                 accuracy_rows(head), rate_rows(head), _string_rows(head), machine_rows(head.rack, "mm")):
+                 accuracy_rows(head, "mm"), rate_rows(head), _string_rows(head), machine_rows(head.rack, "mm")):
         yield from made
     for shelf in ("bits", "bushes", "drills"):
         for entry in getattr(head.rack, shelf):
