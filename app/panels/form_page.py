@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.help.tip import pictured
 from app.panels.field_help import explained
 from app.panels.fields import AngleField, Field, LengthField, TextField
 from app.panels.rows import FieldRow
@@ -213,6 +212,7 @@ class FormPage(QWidget):
             return False
         sentence, drawing = explained(self.rows[widget.property("row")])
         if drawing:
+            from app.help.tip import pictured
             QToolTip.showText(event.globalPos(), pictured(sentence, drawing, self.palette()), child)
         return bool(drawing)
 

@@ -7,7 +7,6 @@ from PySide6.QtGui import QAccessible, QColor, QFont, QFontMetrics, QPainter, QP
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
-from app.help.tip import pictured
 from app.look.signs import sign_path
 from app.look.sizes import px
 from app.look.theme import Theme
@@ -77,6 +76,7 @@ class SnagModel(QAbstractListModel):
             chance = chance_of(snag, self._chances)
             return None if chance is None else chance.words(self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
+            from app.help.tip import pictured
             return pictured(KINDS[snag.kind].why, drawing_of(snag.kind), self.parent().palette())
         return None
 

@@ -19,12 +19,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, QtMsgType, QTimer, Signal, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
-from app.window.fault_dialog import FaultDialog
 from app.window.fault_report import place_of, report
 from app.window.spare import hold_on
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.window.fault_dialog import FaultDialog
     from app.window.main import MainWindow
     from app.window.windows import Windows
 
@@ -164,6 +164,7 @@ class Faults(QObject):
         return say("Your layout is still in the window, but it could not be written down: save it now.")
 
     def _open(self, error: Exception, doing: str, kept: str) -> None:
+        from app.window.fault_dialog import FaultDialog  # here: a start need not wait for it, it is loaded beside the window
         what = (say("Something inside the program went wrong at “{doing}”.", doing=doing) if doing else
                 say("Something inside the program went wrong."))
         parent = QApplication.activeModalWidget() or self._window

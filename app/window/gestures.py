@@ -6,8 +6,8 @@ from collections import Counter
 
 from app.document import Document
 from app.document.history import History
-from app.tools import Gesture, Options, Pointer, draw, draw_slot, hold, measure, place, section, wind
-from app.tools.picture import shove_picture
+from app.tools import Gesture, Options, Pointer
+from app.tools.hold import hold
 from app.window.tool_bar import ToolBar
 from geometry.units import LengthUnit
 
@@ -51,16 +51,24 @@ class GestureChooser:
             return hold(layout, self._document.held, self.options)
         if pointer.kind == "release":
             return None
+        # Each of the others is loaded when it is first used, or beside the window once that rests.
         if tool in ("draw outline", "draw slot"):
+            from app.tools.draw import draw
             return draw(layout, "outline" if tool == "draw outline" else "slot", self.options)
         if tool == "slot":
+            from app.tools.slot import draw_slot
             return draw_slot(layout, self.options)
         if tool == "measure":
+            from app.tools.measure import measure
             return measure(layout, self.options)
         if tool == "section":
+            from app.tools.section import section
             return section(layout, self.options)
         if tool == "picture":
+            from app.tools.picture import shove_picture
             return shove_picture(layout, self.options)
         if tool == "wind":
+            from app.tools.wind import wind
             return wind(layout)
+        from app.tools.place import place
         return place(layout, tool, self.options)

@@ -21,6 +21,11 @@ ROOMS = {
 }
 """Stage key to (module, class): imported only when the stage is first shown."""
 
+SOON = ("app.window.fault_dialog", "app.window.offset_dialog", "app.window.round_dialog", "app.help.tip", "app.tools.draw",
+        "app.tools.measure", "app.tools.paste", "app.tools.picture", "app.tools.place", "app.tools.section", "app.tools.slot",
+        "app.tools.wind")
+"""What is likely to be used but not at once: loaded beside the window as the rooms are, and before them."""
+
 
 class Rooms:
     """Holds the rooms of one window."""
@@ -29,7 +34,7 @@ class Rooms:
         self._window = window
         self._made: dict[str, StageRoom] = {}
         self.chances = ChanceWatch(window)
-        self._warming = Warming(window, [module for module, _ in ROOMS.values()])
+        self._warming = Warming(window, [*SOON, *(module for module, _ in ROOMS.values())])
 
     def __getitem__(self, stage: str) -> StageRoom | None:
         """The room of a stage, made if need be; None for a stage without one."""

@@ -7,8 +7,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from app.window.offset_dialog import OffsetDialog
-from app.window.round_dialog import RoundDialog
 from geometry.edits import align, align_nodes, copy_side, fillet, make_row, new_ids, spread
 from geometry.edits.offsetting import offset_copy, offset_in_place
 from geometry.errors import GeometryError
@@ -90,6 +88,7 @@ class SettingOut(QObject):
         if window.node is None:
             raise GeometryError(say("Hold a corner first."))
         ref, node, mirrored = document.held[0], window.node, window.chooser.options.mirrored
+        from app.window.round_dialog import RoundDialog
         dialog = RoundDialog(window, ref, node)
         taken, radius = dialog.exec(), dialog.value
         dialog.deleteLater()
@@ -103,6 +102,7 @@ class SettingOut(QObject):
                    "outline" if window.stage == "outline" else "")
         if not ref:
             raise GeometryError(say("Hold the outline or a slot first."))
+        from app.window.offset_dialog import OffsetDialog
         dialog = OffsetDialog(window, ref)
         taken = dialog.exec()
         by, stays = dialog.value, dialog.keeps

@@ -21,7 +21,6 @@ from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
-from geometry.routing.search import plan_slot
 from geometry.routing.words import in_turn, marking
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
@@ -88,6 +87,8 @@ def turns_over(opening: Opening, layout: Headstock) -> bool:
 @remembered_by_size(64, of_slot)
 def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> RoutPlan | None:
     """The best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""
+    from geometry.routing.search import plan_slot  # here: most layouts have a bit chosen that does, and ask for no plan
+
     alone = Headstock(name="", blank=blank, outline=_NO_OUTLINE, slots=(slot,), rack=rack, template=template, margins=margins,
                       routes=routes)
     try:

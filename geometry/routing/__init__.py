@@ -1,11 +1,17 @@
 """Router and template: followers, offsets, fit, depth, passes and plans."""
 
-from geometry.routing.follower import Follower, follower, template_opening, template_outline
-from geometry.routing.passes import Pass
-from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
-from geometry.routing.search import plan_outline, plan_slot
-from geometry.routing.together import RoutingPlan, plan_routing
-from geometry.routing.waste import Waste, drill_waste
+from geometry.at_need import fetched
+from geometry.routing.follower import Follower, follower, template_opening, template_outline  # here: one has the name of its file
 
-__all__ = ["Follower", "Pass", "RoutPlan", "RoutingPlan", "SlotPlan", "Verdict", "Waste", "drill_waste", "follower",
-           "plan_outline", "plan_routing", "plan_slot", "template_opening", "template_outline"]
+_HOMES: dict[str, tuple[str, ...]] = {
+    "passes": ("Pass",),
+    "plan": ("RoutPlan", "SlotPlan", "Verdict"),
+    "search": ("plan_outline", "plan_slot"),
+    "together": ("RoutingPlan", "plan_routing"),
+    "waste": ("Waste", "drill_waste"),
+}
+"""File to the names that others may use."""
+
+__all__ = sorted(("Follower", "follower", "template_opening", "template_outline",
+                  *(name for names in _HOMES.values() for name in names)))
+__getattr__ = fetched(__name__, _HOMES)

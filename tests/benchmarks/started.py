@@ -6,6 +6,8 @@ SINCE is the time of the call, in seconds since the epoch; what is printed is in
 import os
 import sys
 import time
+from collections.abc import Callable
+from functools import partial
 
 
 def main(what: str, since: float, layout: str = "") -> int:
@@ -17,57 +19,53 @@ def main(what: str, since: float, layout: str = "") -> int:
         import app.window  # before the toolkit, as the program does
         gc.disable()  # as app.window.run does before the toolkit is loaded
     from PySide6.QtCore import QEvent, QObject, QTimer
+    from PySide6.QtWidgets import QApplication
 
     def tell(word: str) -> None:
         print(word, (time.time() - since) * 1000, flush=True)
 
     class Watch(QObject):
-        """Looks for the first paint of a window, and of its canvas."""
+        """Waits until one widget is painted. To look at every event of the program would take a tenth of its start."""
 
-        def __init__(self) -> None:
-            super().__init__()
-            self.painted = self.ready = False
+        def __init__(self, widget: QObject, then: Callable[[], None]) -> None:
+            super().__init__(widget)
+            self._then = then
+            widget.installEventFilter(self)
 
-        def eventFilter(self, thing: QObject, event: QEvent) -> bool:
-            if event.type() == QEvent.Type.Paint and thing.isWidgetType():
-                if not self.painted:
-                    self.painted = True
-                    QTimer.singleShot(0, self, self.was_painted)
-                if what == "program" and not self.ready and type(thing.parent()).__name__ == "CanvasView":
-                    self.ready = True
-                    QTimer.singleShot(0, self, self.was_ready)
+        def eventFilter(self, widget: QObject, event: QEvent) -> bool:
+            if event.type() == QEvent.Type.Paint:
+                widget.removeEventFilter(self)
+                QTimer.singleShot(0, self._then)
             return False
-
-        def was_painted(self) -> None:
-            tell("painted")
-            if what == "bare":
-                leave()
-
-        def was_ready(self) -> None:
-            if drag():
-                tell("ready")
-            leave()
 
     def leave() -> None:
         sys.stdout.flush()
         os._exit(0)
 
     if what == "bare":
-        from PySide6.QtWidgets import QApplication, QMainWindow
+        from PySide6.QtWidgets import QMainWindow
+
+        def was_painted() -> None:
+            tell("painted")
+            leave()
+
         application = QApplication(["bare"])
         application.setStyle("Fusion")
-        watch = Watch()
-        application.installEventFilter(watch)
         window = QMainWindow()
+        Watch(window, was_painted)
         window.resize(1360, 880)
         window.show()
         return application.exec()
+
+    def was_ready() -> None:
+        if drag():
+            tell("ready")
+        leave()
 
     def drag() -> bool:
         """Move a tuner by the mouse; whether the layout followed. It is the proof that the window was ready."""
         from PySide6.QtCore import QPointF, Qt
         from PySide6.QtTest import QTest
-        from PySide6.QtWidgets import QApplication
 
         from app.window.main import MainWindow
         from geometry.solids import frames
@@ -85,10 +83,22 @@ def main(what: str, since: float, layout: str = "") -> int:
         since += time.time() - moment
         return followed
 
-    from PySide6.QtWidgets import QApplication
-    application = QApplication(["program"])
-    watch = Watch()
-    application.installEventFilter(watch)
+    from app.window.threshold import Threshold
+
+    class Card(Threshold):
+        """Tells when it and the canvas of the window that it gives way to are painted."""
+
+        def appear(self) -> None:
+            Watch(self, partial(tell, "painted"))
+            super().appear()
+
+        def give_way(self) -> None:
+            from app.window.main import MainWindow
+            window = next(w for w in QApplication.topLevelWidgets() if isinstance(w, MainWindow))
+            Watch(window.canvas.view.viewport(), was_ready)
+            super().give_way()
+
+    app.window.threshold.Threshold = Card
     from app.commands.arguments import parse
     return app.commands.main.run(parse([layout]))
 

@@ -4,7 +4,8 @@ import math
 
 import pytest
 
-from app.tools import Options, draw
+from app.tools import Options
+from app.tools.draw import draw
 from geometry.curves import Arc, Cubic, Line
 from geometry.drawing import Stroke
 from geometry.edits.symmetry import is_symmetric

@@ -2,7 +2,8 @@
 
 import pytest
 
-from app.tools import Done, Options, Pointer, Running, hold
+from app.tools import Done, Options, Pointer, Running
+from app.tools.hold import hold
 from geometry.edits import along_edge, free_from_row, plan_point, twin_feature
 from geometry.edits.symmetry import is_symmetric
 from geometry.layout import Ear

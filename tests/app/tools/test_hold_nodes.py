@@ -4,7 +4,8 @@ import math
 
 import pytest
 
-from app.tools import Options, hold
+from app.tools import Options
+from app.tools.hold import hold
 from geometry.edits import align_nodes, is_symmetric, remove_nodes
 from geometry.errors import GeometryError
 from tests.app.tools.hands import TestHand

@@ -4,7 +4,8 @@ import math
 
 import pytest
 
-from app.tools import Options, measure
+from app.tools import Options
+from app.tools.measure import measure
 from app.tools.hit import hit
 from app.tools.things import between, thing
 from geometry import vectors as v

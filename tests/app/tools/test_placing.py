@@ -2,7 +2,9 @@
 
 import pytest
 
-from app.tools import Options, Running, draw_slot, place
+from app.tools import Options, Running
+from app.tools.place import place
+from app.tools.slot import draw_slot
 from geometry.edits import along_edge, plan_point, twin_feature
 from geometry.errors import GeometryError
 from tests.app.tools.hands import TestHand

@@ -4,7 +4,12 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule
 
-from app.tools import Done, Options, Pointer, Running, draw, draw_slot, hold, measure, place
+from app.tools import Done, Options, Pointer, Running
+from app.tools.draw import draw
+from app.tools.hold import hold
+from app.tools.measure import measure
+from app.tools.place import place
+from app.tools.slot import draw_slot
 from geometry import edits
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, feature_ids

@@ -2,7 +2,8 @@
 
 import pytest
 
-from app.tools import Options, section
+from app.tools import Options
+from app.tools.section import section
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import plain
 

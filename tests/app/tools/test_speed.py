@@ -2,7 +2,8 @@
 
 import time
 
-from app.tools import Options, Pointer, Running, hold
+from app.tools import Options, Pointer, Running
+from app.tools.hold import hold
 from geometry.edits import free_from_row, move_tuner, plan_point
 from geometry.solids import frames
 from tests.geometry.edits.heads import twelve
