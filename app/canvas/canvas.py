@@ -121,7 +121,8 @@ class Canvas(QWidget):
         self._snags.show(snags)
         self._marks.set_states(feature_states([snag for snag, _ in snags], held))
         self._settle()
-        self.chances.keep_clear_of(self._snags.taken)
+        if self.chances.on_show:
+            self.chances.keep_clear_of(self._snags.taken)
 
     def choose_snag(self, snag: Snag | None) -> None:
         """Go to a snag and ring it."""
@@ -136,6 +137,7 @@ class Canvas(QWidget):
 
     def show_chances(self, simulation: Simulation | None) -> None:
         """Mark the worst places of a simulation; None takes the marks away."""
+        self.chances.keep_clear_of(self._snags.taken)
         self.chances.show(simulation)
 
     def items_of(self, feature: str) -> list[QGraphicsItem]:
@@ -222,7 +224,8 @@ class Canvas(QWidget):
         self._scene.scale = self.view.pixels_per_mm
         self._marks.part(self.view.pixels_per_mm)
         self._snags.look(self.view.pixels_per_mm)
-        self.chances.keep_clear_of(self._snags.taken)
+        if self.chances.on_show:
+            self.chances.keep_clear_of(self._snags.taken)
         self.chances.look(self.view.pixels_per_mm)
 
 

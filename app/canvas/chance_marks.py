@@ -120,6 +120,11 @@ class ChanceLayer:
         self._taken: list[QRectF] = []
 
     @property
+    def on_show(self) -> bool:
+        """Whether any place is marked."""
+        return bool(self._places)
+
+    @property
     def words(self) -> list[str]:
         """What the cards say, the worst first; "" where there was no room for one."""
         return [item.words for item in self._items]

@@ -31,6 +31,8 @@ class Ruler(QWidget):
         self._unit: LengthUnit = "mm"
         self._at: float | None = None
         self._ruled: QPixmap | None = None
+        # Its picture covers all of it: what lies behind, up to the window, need not be painted for each step of the hand.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         keep(self, **{"fixed_width" if upright else "fixed_height": THICK})
         view.looked.connect(self._anew)
         view.hovered.connect(self._follow)

@@ -73,6 +73,42 @@ def test_a_frame_paints_what_moved(bench, paints, by):
     bench.pump()
 
 
+def test_a_frame_paints_nothing_behind_the_drawing_and_lays_out_no_more_than_the_words_that_changed(bench):
+    """What lies behind the drawing up to the window, and every layout above a word, were most of what was not the drawing."""
+    window = bench.window
+    behind = Paints(window, canvas=window.canvas, beside=window.beside, paper=window.paper)
+    asked = Laid(window, window=window, splitter=window.splitter, side=window.side, panel=window.side.splitter)
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    bench.move_along((x, y), (x - 4, y + 6), 4)
+    rest(0.2)
+    behind.clear()
+    asked.times.clear()
+    for k in range(1, 16):
+        bench.move((x - 4 - 0.3 * k, y + 6 + 0.4 * k))
+        rest(0.02)
+    assert not behind.paints
+    assert not asked.times
+    window.hand.cancel()
+    bench.pump()
+
+
+class Laid(QObject):
+    """Counts how often some widgets are asked to lay out what they hold, by name."""
+
+    def __init__(self, parent: QObject, **watched) -> None:
+        super().__init__(parent)
+        self._names = {widget: name for name, widget in watched.items()}
+        self.times = Counter()
+        for widget in watched.values():
+            widget.installEventFilter(self)
+
+    def eventFilter(self, thing: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.LayoutRequest:
+            self.times[self._names[thing]] += 1
+        return False
+
+
 def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints):
     """Twenty frames as fast as they come: the list may be filled some times, not each time."""
     x, y = bench.origin(TUNER)
