@@ -2253,8 +2253,8 @@
         <translation>Einen längeren Bohrer in den Bestand eintragen.</translation>
     </message>
     <message>
-        <source>Enter takes these pins, Esc puts back: {words}</source>
-        <translation>Eingabe übernimmt diese Stifte, Esc legt zurück: {words}</translation>
+        <source>Enter takes these pins, Esc leaves things as they were: {words}.</source>
+        <translation>Eingabe übernimmt diese Stifte, Esc lässt alles, wie es war: {words}.</translation>
     </message>
     <message>
         <source>Enter the drill in the rack, or change the hardware pattern to one you have.</source>

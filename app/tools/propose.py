@@ -23,7 +23,7 @@ REACH = 4.0
 def propose(layout: Headstock, plan: PinPlan) -> Gesture:
     """Show two pins in the place of the layout's own, and where others would be legal. Enter or a press takes them, Esc does not."""
     made = replace(layout, pins=plan.pins)
-    shown = Shown(made, ghost(plan), say("Enter takes these pins, Esc puts back: {words}", words=plan.words), held=())
+    shown = Shown(made, ghost(plan), say("Enter takes these pins, Esc leaves things as they were: {words}.", words=plan.words), held=())
     pointer = yield shown
     while True:
         if pointer.kind == "key" and pointer.key == "escape":

@@ -92,11 +92,15 @@ class Foot(QWidget):
         self._make_room()
 
     def _make_room(self) -> None:
-        """Put the counts away while a sentence is longer than its place beside them, and until there is none."""
+        """Give counts and the room kept for the place away to a sentence that is longer than its own, until there is none."""
+        if sizes().factor > ALONE:
+            return
         if not self._says.text():
             self._counts.show()
-        elif sizes().factor <= ALONE and self._says.sizeHint().width() > self._says.width():
+            self._where.setMinimumWidth(sizes().soft(WHERE))
+        elif self._says.sizeHint().width() > self._says.width():
             self._counts.hide()
+            self._where.setMinimumWidth(0)
 
     def show_timer(self, text: str) -> None:
         """The timer of the job book that runs; nothing when none does."""
