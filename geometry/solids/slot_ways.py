@@ -12,7 +12,7 @@ import numpy as np
 import shapely
 
 from geometry.layout.slots import Slot, StraightSlot
-from geometry.solids.sums import NO_SHIFT, area_sum, convex_sum, swept, way_out
+from geometry.solids.sums import NO_SHIFT, SEAM, area_sum, convex_sum, swept, way_out
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import fine_wall
 from geometry.tolerance import QUAD_SEGS
@@ -84,7 +84,10 @@ def _touches(area: shapely.Geometry, found: tuple[float, Vec2], outline: Wall) -
 
 
 def _way_in(forbidden: shapely.Geometry) -> tuple[float, Vec2] | None:
-    return way_out(forbidden) if shapely.intersects(forbidden, NO_SHIFT) else None
+    if not shapely.dwithin(forbidden, NO_SHIFT, SEAM):
+        return None
+    found = way_out(forbidden)
+    return found if found is not None and found[0] >= -1e-9 else None
 
 
 def _forbidden(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall) -> shapely.Geometry:

@@ -14,10 +14,10 @@ from shapely.geometry.base import BaseGeometry
 from geometry.vectors import Vec2
 
 NO_SHIFT = shapely.Point(0.0, 0.0)
+SEAM = 1e-6
+"""mm: where areas that were united meet, rounding may leave holes and cracks; narrower ones than twice this are none"""
 _MANY = 9
 """corners of a shape above which it is swept along each chord by itself"""
-_NO_PLACE = 1e-6
-"""mm2: a hole in a sum stands for shifts that leave it; one that is smaller has come from rounding"""
 _AT_ONCE = 50_000
 """corners that are brought together at a time: a long chain and a shape of many corners would take gigabytes together"""
 
@@ -78,11 +78,23 @@ def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | No
     """(least shift in mm, its unit direction) that leaves a sum grown by a radius `round` mm.
 
     The sum must be convex where `round` is given. Below zero by how far no shift at all lies outside
-    already. None where the sum holds no area, or the direction is undefined.
+    already. None where the sum is empty.
     """
     if summed.is_empty:
         return None
-    rim = _rim(summed) if summed.geom_type in ("Polygon", "MultiPolygon") else summed
+    if not round and _has_seams(summed):
+        depth, way = _way_out(shapely.buffer(summed, SEAM, join_style="mitre"), 0.0)
+        return depth - SEAM, way
+    return _way_out(summed, round)
+
+
+def _has_seams(summed: BaseGeometry) -> bool:
+    """Whether a sum was united of parts: one that is convex was not."""
+    return shapely.area(summed) < (1 - 1e-12) * shapely.area(shapely.convex_hull(summed))
+
+
+def _way_out(summed: BaseGeometry, round: float) -> tuple[float, Vec2]:
+    rim = summed.boundary if summed.geom_type in ("Polygon", "MultiPolygon") else summed
     near = shapely.shortest_line(NO_SHIFT, rim).coords[1]
     size = float(np.hypot(*near))
     inside = rim is not summed and bool(shapely.intersects(summed, NO_SHIFT))
@@ -90,16 +102,6 @@ def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | No
         return round, _square_to_rim(summed)
     way = (near[0] / size, near[1] / size)
     return (size + round, way) if inside else (round - size, (-way[0], -way[1]))
-
-
-def _rim(summed: BaseGeometry) -> BaseGeometry:
-    """The border of a sum without that of holes that are no place: where parts meet, rounding may leave one of no width."""
-    parts = shapely.get_parts(summed)
-    if not shapely.get_num_interior_rings(parts).any():
-        return summed.boundary
-    rings, part = shapely.get_rings(parts, return_index=True)
-    outer = np.concatenate([[True], part[1:] != part[:-1]])
-    return shapely.multilinestrings(rings[outer | (shapely.area(shapely.polygons(rings)) > _NO_PLACE)])
 
 
 def _square_to_rim(summed: BaseGeometry) -> Vec2:
@@ -133,13 +135,21 @@ def _swept(chain: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
     return swept if len(sides) < 2 else [*swept, shapely.transform(hull, lambda xy: xy + chain[0])]
 
 
-def _ribbons(chain: np.ndarray, b: np.ndarray) -> list[shapely.Polygon]:
-    """What a straight line between two points (2, 2) sweeps along a chain: one area for each part that keeps to one side of it."""
+def _ribbons(chain: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
+    """What a straight line between two points (2, 2) sweeps along a chain: one area for each part that keeps to one side of it.
+
+    Where a part runs along the line but for rounding, its area may cross itself: then each chord has an area of its own.
+    """
     ahead, step = np.diff(chain, axis=0), b[1] - b[0]
     side = np.sign(ahead[:, 0] * step[1] - ahead[:, 1] * step[0])
     parts = np.split(np.arange(len(side)), np.flatnonzero(np.diff(side)) + 1)
     runs = [chain[part[0]:part[-1] + 2] for part in parts if side[part[0]]]
-    return [shapely.Polygon(np.concatenate([run + b[0], run[::-1] + b[1]])) for run in runs]
+    ribbons = [shapely.Polygon(np.concatenate([run + b[0], run[::-1] + b[1]])) for run in runs]
+    if np.all(shapely.is_valid(ribbons)):
+        return ribbons
+    return [piece for run, ribbon in zip(runs, ribbons, strict=True)
+            for piece in ([ribbon] if shapely.is_valid(ribbon) else
+                          _hulls((np.stack([run[:-1], run[1:]], axis=1)[:, :, None] + b[None, None]).reshape(-1, 4, 2)))]
 
 
 def _hulls(points: np.ndarray) -> np.ndarray:
