@@ -581,20 +581,20 @@
         <translation>Ein Radius ist über null.</translation>
     </message>
     <message>
-        <source>A radius of {radius:g} mm does not fit at this corner: no radius fits.</source>
-        <translation>Ein Radius von {radius:g} mm passt nicht an diese Ecke: kein Radius passt.</translation>
+        <source>A radius of {radius} does not fit at this corner: no radius fits.</source>
+        <translation>Ein Radius von {radius} passt nicht an diese Ecke: kein Radius passt.</translation>
     </message>
     <message>
-        <source>A radius of {radius:g} mm does not fit at this corner: the largest that fits is {largest:.2f} mm.</source>
-        <translation>Ein Radius von {radius:g} mm passt nicht an diese Ecke: höchstens {largest:.2f} mm passen.</translation>
+        <source>A radius of {radius} does not fit at this corner: the largest that fits is {largest}.</source>
+        <translation>Ein Radius von {radius} passt nicht an diese Ecke: höchstens {largest} passen.</translation>
     </message>
     <message>
         <source>A ramp that frees the strings of {slot} would be as deep as the slot: start the slot nearer to the nut.</source>
         <translation>Eine Rampe, die die Saiten von {slot} freigibt, wäre so tief wie der Schlitz: den Schlitz näher am Sattel beginnen.</translation>
     </message>
     <message>
-        <source>A ramp that frees the strings of {slot} would begin {nut_air:g} mm or less from the nut: raise the nut, or start the slot nearer to it.</source>
-        <translation>Eine Rampe, die die Saiten von {slot} freigibt, begänne {nut_air:g} mm oder weniger vom Sattel: den Sattel erhöhen oder den Schlitz näher daran beginnen.</translation>
+        <source>A ramp that frees the strings of {slot} would begin {nut_air} or less from the nut: raise the nut, or start the slot nearer to it.</source>
+        <translation>Eine Rampe, die die Saiten von {slot} freigibt, begänne {nut_air} oder weniger vom Sattel: den Sattel erhöhen oder den Schlitz näher daran beginnen.</translation>
     </message>
     <message>
         <source>A ramp wants wood to either side, or it runs out at the edge.</source>
@@ -4117,8 +4117,8 @@
         <translation>Es läuft keine Uhr.</translation>
     </message>
     <message>
-        <source>No two pins find room {where} with {clear:g} mm clear of everything and {apart:g} mm between them: {cure}.</source>
-        <translation>Kein Stiftpaar findet Platz ({where}) mit {clear:g} mm Abstand zu allem und {apart:g} mm zueinander: {cure}.</translation>
+        <source>No two pins find room {where} with {clear} clear of everything and {apart} between them: {cure}.</source>
+        <translation>Kein Stiftpaar findet Platz ({where}) mit {clear} Abstand zu allem und {apart} zueinander: {cure}.</translation>
     </message>
     <message>
         <source>No waste holes: {reason}</source>
@@ -5657,8 +5657,8 @@
         <translation>Saitenseite bei {at}</translation>
     </message>
     <message>
-        <source>Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.</source>
-        <translation>Seitenmechanik {id} lässt sich auf ihrer Kante nicht auf {axis} = {value:g} mm bringen.</translation>
+        <source>Side tuner {id} sits on its edge: it cannot be moved across.</source>
+        <translation>Seitenmechanik {id} sitzt auf ihrer Kante: Quer lässt sie sich nicht verschieben.</translation>
     </message>
     <message>
         <source>Side tuner, {tuner}</source>
@@ -5761,8 +5761,8 @@
         <translation>Schlitz {id} ist frei gezeichnet: er hat weder Enden noch Breite, nur Knoten.</translation>
     </message>
     <message>
-        <source>Slot {id} is {width:g} mm wide, so it cannot be shorter than that.</source>
-        <translation>Schlitz {id} ist {width:g} mm breit, kürzer kann er nicht sein.</translation>
+        <source>Slot {id} is {width} wide, so it cannot be shorter than that.</source>
+        <translation>Schlitz {id} ist {width} breit, kürzer kann er nicht sein.</translation>
     </message>
     <message>
         <source>Slot {ref}</source>
@@ -6673,6 +6673,10 @@
         <translation>Die Kante endet, bevor {of} so weit verschoben ist.</translation>
     </message>
     <message>
+        <source>The edge of side tuner {id} does not come to {height} along.</source>
+        <translation>Die Kante von Seitenmechanik {id} reicht nicht bis {height} längs.</translation>
+    </message>
+    <message>
         <source>The edge that the bore starts from.</source>
         <translation>Die Kante, an der die Bohrung beginnt.</translation>
     </message>
@@ -6697,8 +6701,8 @@
         <translation>Die Kanten treffen sich hier ohne Ecke, es gibt nichts zu runden.</translation>
     </message>
     <message>
-        <source>The ends are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.</source>
-        <translation>Die Enden liegen {apart:.2f} mm auseinander, der Radius muss mindestens {half:.2f} mm sein.</translation>
+        <source>The ends are {apart} apart, so the radius must be {half} or more.</source>
+        <translation>Die Enden liegen {apart} auseinander, der Radius muss mindestens {half} sein.</translation>
     </message>
     <message>
         <source>The ends of the nut lie on one another: put them at either side of the neck.</source>
@@ -7125,8 +7129,8 @@
         <translation>Der nächste Haken, der davor; Strg+Eingabe in der Liste macht den Schritt, der ihn behebt</translation>
     </message>
     <message>
-        <source>The nodes are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.</source>
-        <translation>Die Knoten liegen {apart:.2f} mm auseinander, der Radius muss mindestens {half:.2f} mm sein.</translation>
+        <source>The nodes are {apart} apart, so the radius must be {half} or more.</source>
+        <translation>Die Knoten liegen {apart} auseinander, der Radius muss mindestens {half} sein.</translation>
     </message>
     <message>
         <source>The note it sounds, as C4 or F#3: with diameter and scale length it gives the pull.</source>

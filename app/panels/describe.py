@@ -23,9 +23,9 @@ from geometry.edits import (
     set_pattern,
     set_radius,
     set_row_spacing,
-    to_drawn,
     set_smooth,
     set_turn,
+    to_drawn,
 )
 from geometry.layout import (
     DrawnSlot,

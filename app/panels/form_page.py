@@ -22,6 +22,7 @@ from app.panels.fields import AngleField, Field, LengthField, TextField
 from app.panels.rows import FieldRow
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
+from geometry.lengths import speaking
 from geometry.units import LengthUnit
 
 AT_ONCE = 28
@@ -222,7 +223,8 @@ class FormPage(QWidget):
 
     def _change(self, row: FieldRow, widget: QWidget, value: object) -> None:
         try:
-            layout = row.change(value)
+            with speaking(self.unit):
+                layout = row.change(value)
         except GeometryError as error:
             if hasattr(widget, "refuse"):
                 widget.refuse(str(error))

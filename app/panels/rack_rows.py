@@ -10,9 +10,10 @@ from app.panels.rows import FieldRow
 from geometry.edits.rack import Shelf, set_in_rack
 from geometry.errors import GeometryError
 from geometry.layout import Drill, GuideBush, Rack, RouterBit
+from geometry.lengths import speaking
 from geometry.routing.follower import follower_of
 from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
-from geometry.routing.words import rim, speaking
+from geometry.routing.words import rim
 from geometry.saying import say
 from geometry.solids.drilling import point_length
 from geometry.units import LengthUnit, format_close, parse_length

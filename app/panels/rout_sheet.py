@@ -9,6 +9,7 @@ from geometry.drawing import Drawing, Label
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, slot_path
+from geometry.lengths import area, exact, mm
 from geometry.routing import RoutPlan, SlotPlan
 from geometry.routing.board import BoardNote, board_notes
 from geometry.routing.fit import tightest
@@ -17,7 +18,7 @@ from geometry.routing.passes import same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_table
 from geometry.routing.together import RoutingPlan
-from geometry.routing.words import area, exact, in_turn, mm, passes, rim, with_bush
+from geometry.routing.words import in_turn, passes, rim, with_bush
 from geometry.saying import count, say
 
 ALWAYS = (

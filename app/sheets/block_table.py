@@ -9,8 +9,8 @@ from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
 from geometry.layout import Headstock
+from geometry.lengths import spoken
 from geometry.solids.side import block_height
-from geometry.routing.words import spoken
 from geometry.saying import say
 from geometry.terms import term
 from geometry.units import MM_PER_INCH, format_angle

@@ -21,7 +21,7 @@ from geometry.drawing.sections import section_along_bore
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
-from geometry.routing.words import spoken
+from geometry.lengths import spoken
 from geometry.saying import say, within
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of

@@ -7,8 +7,8 @@ from msgspec import Struct
 from app.sheets.lengths import marked
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import exact
 from geometry.routing.follower import Follower, follower
-from geometry.routing.words import exact
 from geometry.saying import say
 from geometry.terms import term
 

@@ -1,4 +1,4 @@
-"""Lengths on the sheets, in the unit that the sheets are laid out in (geometry.routing.words.speaking).
+"""Lengths on the sheets, in the unit that the sheets are laid out in (geometry.lengths.speaking).
 
 In mm they stand bare, as the head of a table or card says. In inches each carries its sign, as thousandths or, where
 the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64th stays in thousandths.
@@ -6,7 +6,7 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 
 from __future__ import annotations
 
-from geometry.routing.words import spoken, told
+from geometry.lengths import spoken, told
 from geometry.saying import say
 from geometry.units import format_close, format_length
 

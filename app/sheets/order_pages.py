@@ -11,7 +11,7 @@ from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
-from geometry.routing.words import spoken
+from geometry.lengths import spoken
 from geometry.saying import count, say
 from geometry.sequence import Operation
 from geometry.terms import term

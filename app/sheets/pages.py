@@ -29,8 +29,8 @@ from geometry.curves import shift
 from geometry.drawing.section_cut import slot_area
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking
 from geometry.routing import Waste
-from geometry.routing.words import speaking
 from geometry.saying import say
 from geometry.units import LengthUnit
 

@@ -12,8 +12,8 @@ from app.sheets.compensation import Compensation, compensation
 from geometry.book import corrected
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
-from geometry.routing.words import speaking, spoken
 from geometry.saying import say
 from geometry.sequence import (
     Before,
@@ -113,7 +113,7 @@ class Work(Struct, frozen=True, dict=True):
 def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
     """Router plans and the running order of a layout: the maker's own, or else the best.
 
-    Its sentences are in the unit of `wishes`; without them in the unit of `routing.words.speaking`.
+    Its sentences are in the unit of `wishes`; without them in the unit of `geometry.lengths.speaking`.
     GeometryError when the outline or a slot has no inside.
     """
     wishes = Wishes(unit=spoken()) if wishes is None else wishes

@@ -24,8 +24,8 @@ from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking, spoken
 from geometry.routing import Waste
-from geometry.routing.words import speaking, spoken
 from geometry.saying import say
 from geometry.units import LengthUnit
 

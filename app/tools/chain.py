@@ -10,6 +10,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Cubic, Line, Path, Segment
 from geometry.errors import GeometryError
+from geometry.lengths import at_least, mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
@@ -71,8 +72,8 @@ class Chain(Struct, frozen=True):
         """The shorter arc of that radius to a point, bulging to the left or right of the way there."""
         half = v.distance(self.straight(to).p0, to) / 2
         if radius < half - TOUCH:
-            raise GeometryError(say("The ends are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.",
-                                    apart=2 * half, half=half))
+            raise GeometryError(say("The ends are {apart} apart, so the radius must be {half} or more.",
+                                    apart=mm(2 * half), half=at_least(half)))
         sweep = 2 * math.asin(min(1.0, half / radius))
         return Arc.bulging(self.last, to, math.tan(sweep / 4) * (-1 if left else 1))
 

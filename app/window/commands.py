@@ -24,6 +24,7 @@ from geometry.edits import (
 from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -138,14 +139,18 @@ class Commands(QObject):
     # ---- edit -----------------------------------------------------------
     def _apply(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
         try:
-            self._w.document.apply(name, edit(self._w.document.layout))
+            with speaking(self._w.unit):
+                made = edit(self._w.document.layout)
+            self._w.document.apply(name, made)
         except GeometryError as error:
             self._w.say(str(error))
 
     def _edit(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
         """As _apply, the twins of what is held included while Mirrored is on."""
         try:
-            self.follow_mirrored(name, edit(self._w.document.layout))
+            with speaking(self._w.unit):
+                made = edit(self._w.document.layout)
+            self.follow_mirrored(name, made)
         except GeometryError as error:
             self._w.say(str(error))
 

@@ -11,6 +11,7 @@ from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
+from geometry.lengths import speaking
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -70,7 +71,8 @@ class GhostDialog(ReadInOrder, QDialog):
     def try_it(self) -> None:
         """Show what would come of it, or say why nothing does."""
         try:
-            marks = self.ghost()
+            with speaking(self.window_.unit):
+                marks = self.ghost()
         except GeometryError as error:
             self.window_.canvas.show_ghost(())
             self._refused(str(error))

@@ -13,6 +13,8 @@ from app.tools.entering import Entering
 from app.tools.pointer import Takes
 from app.window.aside import hand_works
 from geometry.errors import GeometryError
+from geometry.lengths import speaking
+from geometry.units import LengthUnit
 from geometry.vectors import Vec2
 
 STARTS = "0123456789.,;-+/\"' °"
@@ -39,6 +41,7 @@ class Hand(QObject):
         super().__init__(parent)
         self._document = document
         self._start = start
+        self.unit: LengthUnit = "mm"
         self._running: Running | None = None
         self._last: Pointer | None = None
         self._pointed = True
@@ -100,7 +103,9 @@ class Hand(QObject):
                 if gesture is None:
                     return
                 self._running = Running(gesture, self._document.layout)
-            self._take(self._running.send(pointer))
+            with speaking(self.unit):
+                shown = self._running.send(pointer)
+            self._take(shown)
         except GeometryError as error:
             self._end()
             self._document.preview(None)

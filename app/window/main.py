@@ -368,7 +368,7 @@ class MainWindow(QMainWindow):
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit everywhere."""
-        self.unit = unit
+        self.unit = self.hand.unit = unit
         self.settings.setValue("unit", unit)
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)

@@ -20,8 +20,8 @@ from app.window.room import StageRoom
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock
-from geometry.routing.words import speaking
 from geometry.checks.words import first
+from geometry.lengths import speaking
 from geometry.saying import count, say
 from geometry.sequence import Wishes, judge, legal_span, moved
 from geometry.terms import term

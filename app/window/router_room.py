@@ -21,9 +21,9 @@ from geometry.drawing.router_face import face_groups, note_marks
 from geometry.edits.rack import choose_route, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking
 from geometry.routing import plan_routing
 from geometry.routing.together import RoutingPlan
-from geometry.routing.words import speaking
 from geometry.saying import say
 from geometry.units import LengthUnit
 

@@ -11,6 +11,7 @@ from geometry.edits import align, align_nodes, copy_side, fillet, make_row, new_
 from geometry.edits.offsetting import offset_copy, offset_in_place
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.lengths import speaking
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -34,7 +35,9 @@ class SettingOut(QObject):
         if len(document.held) < least:
             raise GeometryError(say("Hold at least {n} things first: press with Shift, or pull a frame round them.",
                                     n=least))
-        document.apply(name, edit(document.layout, document.held))
+        with speaking(self._window.unit):
+            made = edit(document.layout, document.held)
+        document.apply(name, made)
         self._window.say(name)
 
     # The thing held first stays; the others come to it.

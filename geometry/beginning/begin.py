@@ -7,7 +7,6 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.beginning import told
 from geometry.beginning.needs import (
     LEAD,
     LEAST_PITCH,
@@ -49,6 +48,7 @@ from geometry.layout import (
 from geometry.layout.blank import Side
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
+from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
 from geometry.solids.ramps import nut_end
 from geometry.solids.walls import Wall
@@ -180,8 +180,8 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
     if numbers.width < width:
         raise Refused("width", width, say("This head is {head} wide, so a blank {width} wide is too narrow: make it "
                                           "{wide} wide, or glue ears on to that width.",
-                                          head=told.given(round(x1 - x0, 1)), width=told.given(numbers.width),
-                                          wide=told.at_least(width)))
+                                          head=mm(round(x1 - x0, 1)), width=mm(numbers.width),
+                                          wide=at_least(width)))
     spare = (numbers.width - (x1 - x0)) / 2
     return Blank(bass=round(spare - x0, 3), treble=round(spare + x1, 3), tip=numbers.length, behind=BEHIND,
                  thickness=numbers.thickness)
@@ -189,14 +189,14 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
 
 def _too_short(numbers: Numbers, length: float) -> str:
     n = max(numbers.bass, numbers.treble)
-    given = {"n": n, "pitch": told.given(numbers.pitch), "long": told.at_least(length), "length": told.given(numbers.length)}
+    given = {"n": n, "pitch": mm(numbers.pitch), "long": at_least(length), "length": mm(numbers.length)}
     least = max(LEAST_PITCH[numbers.mount(side)] for side in ("bass", "treble") if numbers.count(side))
     nearer = math.floor((numbers.pitch - (length - numbers.length + 1) / max(n - 1, 1)) * 2) / 2
     if nearer < least:
         return say("{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}.",
                    **given)
     return say("{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}: make it "
-               "longer, or set them {nearer} apart.", nearer=told.at_most(nearer), **given)
+               "longer, or set them {nearer} apart.", nearer=at_most(nearer), **given)
 
 
 def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers) -> tuple[list[Row], list[Tuner], list[float]]:

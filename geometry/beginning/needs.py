@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from msgspec import Struct
 
-from geometry.beginning import told
 from geometry.beginning.numbers import Mount, Numbers, Refused
 from geometry.layout.blank import Side
 from geometry.layout.generic import PATTERNS
+from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
 
 ROOMY, SLIM, THROUGH_SIDE = PATTERNS[0].id, PATTERNS[3].id, PATTERNS[4].id
@@ -102,18 +102,18 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
     if count > 1 and numbers.pitch < least:
         raise Refused("pitch", least, say("{pitch} from tuner to tuner is too little for {words}: their plates and "
                                           "buttons need {least}.",
-                                          pitch=told.given(numbers.pitch), words=words, least=told.at_least(least)))
+                                          pitch=mm(numbers.pitch), words=words, least=at_least(least)))
     if count > 1 and numbers.pitch > MOST_PITCH:
         raise Refused("pitch", MOST_PITCH, say("{pitch} from tuner to tuner makes a head nobody can hold: {most} is the most.",
-                                               pitch=told.given(numbers.pitch), most=told.at_most(MOST_PITCH)))
+                                               pitch=mm(numbers.pitch), most=at_most(MOST_PITCH)))
     thin = LEAST_THICKNESS[mount]
     if numbers.thickness < thin:
         raise Refused("thickness", thin, say("A blank {thickness} thick is too thin for {words}: it takes {thin}.",
-                                             thickness=told.given(numbers.thickness), words=words, thin=told.at_least(thin)))
+                                             thickness=mm(numbers.thickness), words=words, thin=at_least(thin)))
     thick = MOST_THICKNESS[mount]
     if numbers.thickness > thick:
         raise Refused("thickness", thick, say("A head {thickness} thick is too much for {words}: {most} is the most.",
-                                              thickness=told.given(numbers.thickness), words=words, most=told.at_most(thick)))
+                                              thickness=mm(numbers.thickness), words=words, most=at_most(thick)))
     return made
 
 
@@ -126,11 +126,11 @@ def spread(numbers: Numbers) -> float:
     least += NUT_SHOULDERS
     if numbers.nut_width < least - 1e-9:
         raise Refused("nut_width", least, say("{strings} strings on a nut {nut_width} wide stand too close: it takes {least}.",
-                                              strings=numbers.strings, nut_width=told.given(numbers.nut_width),
-                                              least=told.at_least(least)))
+                                              strings=numbers.strings, nut_width=mm(numbers.nut_width),
+                                              least=at_least(least)))
     if numbers.nut_width > MOST_NUT:
         raise Refused("nut_width", MOST_NUT, say("A nut {nut_width} wide is more than a hand spans: {most} is the most.",
-                                                 nut_width=told.given(numbers.nut_width), most=told.at_most(MOST_NUT)))
+                                                 nut_width=mm(numbers.nut_width), most=at_most(MOST_NUT)))
     return numbers.nut_width - NUT_SHOULDERS
 
 

@@ -14,6 +14,7 @@ from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
 from geometry.layout.shop import Margins
+from geometry.lengths import marking
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, template_spill, wood_left
@@ -21,7 +22,7 @@ from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
-from geometry.routing.words import in_turn, marking
+from geometry.routing.words import in_turn
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from geometry.routing.words import told
+from geometry.lengths import told
 from geometry.saying import say
 from geometry.solids import Drilling
 

@@ -17,12 +17,12 @@ from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot, loop_path, slot_path
+from geometry.lengths import mm
 from geometry.routing import RoutingPlan, SlotPlan, Waste
 from geometry.routing.board import BoardNote
 from geometry.routing.fit import narrowest
 from geometry.routing.grain import routed_edge
 from geometry.routing.reached import Patch
-from geometry.routing.words import mm
 from geometry.saying import say
 from geometry.vectors import Vec2
 

@@ -12,10 +12,11 @@ from msgspec import Struct
 
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
+from geometry.lengths import mm
 from geometry.routing.depth import LIGHT, bearing_height
 from geometry.routing.passes import Pass
 from geometry.routing.plan import RoutPlan
-from geometry.routing.words import mm, with_bush
+from geometry.routing.words import with_bush
 from geometry.saying import say
 from geometry.terms import term
 

@@ -15,7 +15,7 @@ from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
-from geometry.routing.words import told
+from geometry.lengths import told
 from geometry.saying import say
 from geometry.solids import Hole, frames, holes
 

@@ -6,8 +6,8 @@ from geometry.drawing.marks import Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.lengths import bare, exact, mm
 from geometry.routing.follower import Follower
-from geometry.routing.words import bare, exact, mm
 from geometry.saying import say
 
 LETTER = 2.4

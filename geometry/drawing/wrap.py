@@ -11,7 +11,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.template import pin_label
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
-from geometry.routing.words import told
+from geometry.lengths import told
 from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of

@@ -13,6 +13,7 @@ from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.twins import twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Node
+from geometry.lengths import at_most, mm
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -79,10 +80,10 @@ def _rounded(nodes: Nodes, index: int, radius: float) -> Nodes:
     largest, found = _grow(into, out, side, radius)
     if largest < radius:
         if largest < 0.01:
-            raise GeometryError(say("A radius of {radius:g} mm does not fit at this corner: no radius fits.", radius=radius))
-        raise GeometryError(say("A radius of {radius:g} mm does not fit at this corner: the largest that fits is "
-                                "{largest:.2f} mm.",
-                                radius=radius, largest=math.floor(largest * 100 + 1e-4) / 100))
+            raise GeometryError(say("A radius of {radius} does not fit at this corner: no radius fits.", radius=mm(radius)))
+        raise GeometryError(say("A radius of {radius} does not fit at this corner: the largest that fits is "
+                                "{largest}.",
+                                radius=mm(radius), largest=at_most(largest)))
     s, t = min(max(found.s, 0.0), 1.0), min(max(found.t, 0.0), 1.0)
     start, end = into.point(s), out.point(t)
     a, b = into.tangent(s), out.tangent(t)

@@ -27,6 +27,7 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.layout.edges import edge
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.solids.frames import frame, row_point
 from geometry.vectors import Vec2
@@ -85,8 +86,9 @@ def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None 
         if isinstance(part, Tuner) and not isinstance(part.place, FreePlace):
             along = None if k == 0 else along_at_level(layout.outline, part.place.side, value, part.place.along)
             if along is None:
-                raise GeometryError(say("Side tuner {id} cannot be brought to {axis} = {value:g} mm on its edge.",
-                                        id=id, axis=axis, value=value))
+                raise GeometryError(
+                    say("Side tuner {id} sits on its edge: it cannot be moved across.", id=id) if k == 0 else
+                    say("The edge of side tuner {id} does not come to {height} along.", id=id, height=mm(value)))
             layout = slide_tuner(layout, id, along)
         elif isinstance(part, Tuner | Pin | SingleHole):
             at = plan_point(layout, id)

@@ -26,6 +26,7 @@ from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.twins import echo_edge, mirror, twin_edge, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
+from geometry.lengths import at_least, mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 
@@ -121,8 +122,8 @@ def set_radius(layout: Headstock, ref: str, index: int, radius: float, mirrored:
     if half <= TOUCH:
         raise GeometryError(say("The edge begins and ends on one point, so it makes no arc."))
     if not math.isfinite(radius) or radius < half - TOUCH:
-        raise GeometryError(say("The nodes are {apart:.2f} mm apart, so the radius must be {half:.2f} mm or more.",
-                                apart=2 * half, half=half))
+        raise GeometryError(say("The nodes are {apart} apart, so the radius must be {half} or more.",
+                                apart=mm(2 * half), half=at_least(half)))
     sweep = 2 * math.asin(min(1.0, half / radius))
     old = segment if isinstance(segment, Arc) else _arc_like(nodes, segment)
     if abs(old.sweep) > math.pi + 1e-9:

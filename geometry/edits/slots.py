@@ -13,6 +13,7 @@ from geometry.edits.parts import appended, feature, fresh_id, numbered_id, point
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -33,8 +34,8 @@ def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = 
     slot = _straight(layout, id)
     shape = slot.shape
     if not length >= shape.width:
-        raise GeometryError(say("Slot {id} is {width:g} mm wide, so it cannot be shorter than that.",
-                                id=id, width=shape.width))
+        raise GeometryError(say("Slot {id} is {width} wide, so it cannot be shorter than that.",
+                                id=id, width=mm(shape.width)))
     kept, other = (shape.nut_end, shape.tip_end) if fixed == "nut" else (shape.tip_end, shape.nut_end)
     if v.distance(kept, other) < 1e-9:
         way = (0.0, 1.0) if fixed == "nut" else (0.0, -1.0)

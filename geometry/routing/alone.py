@@ -10,13 +10,13 @@ from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout import GuideBush, RouterBit
+from geometry.lengths import mm, place
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import MOST_PASSES, Pass, from_template
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
-from geometry.routing.words import mm, place
 from geometry.saying import say
 from geometry.terms import term
 from geometry.tolerance import TOUCH

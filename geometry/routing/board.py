@@ -15,8 +15,8 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
+from geometry.lengths import mm, place
 from geometry.routing.follower import Follower, template_opening, template_outline
-from geometry.routing.words import mm, place
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2

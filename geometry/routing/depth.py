@@ -19,9 +19,9 @@ from functools import partial
 from msgspec import Struct
 
 from geometry.layout import Router, RouterBit
+from geometry.lengths import mm
 from geometry.routing.follower import Follower
 from geometry.routing.refusal import Refusal
-from geometry.routing.words import mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 

@@ -17,7 +17,8 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.outline import loop_path
 from geometry.layout.shop import GuideBush, RouterBit
 from geometry.layout.slots import Slot, slot_path
-from geometry.routing.words import mm, with_bush
+from geometry.lengths import mm
+from geometry.routing.words import with_bush
 from geometry.saying import say
 
 

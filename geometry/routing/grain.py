@@ -21,8 +21,8 @@ from geometry.curves import Path, Segment
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, loop_path
 from geometry.layout.edges import edges
+from geometry.lengths import mm, place
 from geometry.routing.passes import Side
-from geometry.routing.words import mm, place
 from geometry.saying import say
 from geometry.terms import term
 from geometry.vectors import Vec2

@@ -7,9 +7,9 @@ from typing import Literal
 
 from msgspec import Struct
 
+from geometry.lengths import mm
 from geometry.routing.depth import Reach, contact
 from geometry.routing.follower import Follower
-from geometry.routing.words import mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 

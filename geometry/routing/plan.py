@@ -6,13 +6,14 @@ from functools import cached_property
 
 from msgspec import Struct
 
+from geometry.lengths import area, exact, mm, place
 from geometry.routing.depth import LIGHT, Job
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.speeds import FEED, speed_words
 from geometry.routing.waste import Waste
-from geometry.routing.words import area, exact, in_turn, mm, passes, place
+from geometry.routing.words import in_turn, passes
 from geometry.saying import count, say
 
 MOST_PATCHES = 6

@@ -6,11 +6,11 @@ edges have to cover all that they cut at once: above them there is no follower.
 
 from __future__ import annotations
 
+from geometry.lengths import mm
 from geometry.routing.depth import FLUSH, OVERLAP, Job, bearing_height, step_of
 from geometry.routing.follower import Follower
 from geometry.routing.passes import Pass
 from geometry.routing.refusal import Refusal
-from geometry.routing.words import mm
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 

@@ -18,11 +18,11 @@ from geometry import vectors as v
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon, widest_circle
 from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
+from geometry.lengths import mm
 from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
 from geometry.routing.medial import middle_lines
 from geometry.routing.refusal import Refusal
-from geometry.routing.words import mm
 from geometry.saying import count, say
 from geometry.solids.drilling import point_length
 from geometry.solids.walls import Wall

@@ -1,114 +1,17 @@
-"""Small words that the sentences of this room share, and the unit that they are spoken in.
-
-Sentences are in mm unless they are asked for within `speaking`; nothing but
-their words depends on it.
-"""
+"""Small words that the sentences of this room share."""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
-from contextvars import ContextVar
+from collections.abc import Sequence
 
+from geometry.lengths import spoken
 from geometry.saying import count, say
-from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_length
-from geometry.vectors import Vec2
-
-_unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
-
-_mark: ContextVar[Callable[[float, int], str] | None] = ContextVar("how lengths are marked", default=None)
-
-SIXTEENTH = MM_PER_INCH / 16
-"""mm: the step of sizes that are proposed in inches."""
-
-
-@contextmanager
-def speaking(unit: LengthUnit) -> Iterator[None]:
-    """Within it (and in this thread) every sentence of this room gives its lengths in `unit`.
-
-    Reasons are worded when a plan is made, so make the plan and read it within the same `speaking`.
-    """
-    before = _unit.set(unit)
-    try:
-        yield
-    finally:
-        _unit.reset(before)
-
-
-@contextmanager
-def marking(mark: Callable[[float, int], str]) -> Iterator[None]:
-    """Within it lengths are told by `mark`, from mm and the decimals they want in mm, with ` mm` behind where a unit goes.
-
-    So the sentences can be put into any unit later (geometry.checks.said).
-    """
-    before = _mark.set(mark)
-    try:
-        yield
-    finally:
-        _mark.reset(before)
-
-
-def told(length: float, decimals: int = 2) -> str:
-    """A length (mm) for a drawing or a table: in mm to so many decimals and bare, in inches true and with its sign."""
-    unit = spoken()
-    return format_close(length, unit, decimals, mark=unit != "mm")
-
-
-def spoken() -> LengthUnit:
-    """The unit that sentences are in here and now."""
-    return _unit.get()
-
-
-def mm(length: float) -> str:
-    """A length with its unit: to 0.1 mm, or to 0.01 mm where it was given so (6.35); in inches to 0.001, or a 64th true to it."""
-    return _format(length, mark=True)
-
-
-def bare(length: float) -> str:
-    """A length without its unit, to 0.01 mm or 0.001 in; a 64th of an inch where it is true to it."""
-    return format_close(length, _unit.get(), 2)
-
-
-def exact(length: float) -> str:
-    """A length with its unit that something is cut to: to 0.001 mm or 0.0001 in, never as a fraction."""
-    if _unit.get() == "mm":
-        return format_length(length, decimals=3, mark=True)
-    return format_length(length, "in", decimals=4, mark=True)
-
-
-def area(size: float) -> str:
-    """An area in mm2, or in square inches to 0.0001."""
-    if _unit.get() == "mm":
-        return f"{size:.1f} mm2"
-    return f"{size / MM_PER_INCH ** 2:.4f} sq in"
-
-
-def place(at: Vec2) -> str:
-    """A point for the maker: across from the centreline and to which side, along from the nut line."""
-    across = _format(abs(at[0]), coarse=True)
-    along = _format(at[1], coarse=True)
-    if across == "0":
-        return say("the centreline, {along} along", along=along)
-    return (say("{across} across to the treble, {along} along", across=across, along=along) if at[0] > 0 else
-            say("{across} across to the bass, {along} along", across=across, along=along))
+from geometry.units import MM_PER_INCH
 
 
 def rim(speed: float) -> str:
     """A rim speed given in m/s: so with mm, in feet a minute with inches."""
-    return f"{speed:.0f} m/s" if _unit.get() == "mm" else f"{round(speed * 60000 / MM_PER_INCH / 12, -1):,.0f} ft/min"
-
-
-def up(length: float) -> float:
-    """The next size (mm) that is sold or set: half a mm, or a sixteenth of an inch."""
-    step = 0.5 if _unit.get() == "mm" else SIXTEENTH
-    return step * math.ceil(length / step - 1e-9)
-
-
-def down(length: float) -> float:
-    """The size (mm) below that is sold or set."""
-    step = 0.5 if _unit.get() == "mm" else SIXTEENTH
-    return step * math.floor(length / step + 1e-9)
+    return f"{speed:.0f} m/s" if spoken() == "mm" else f"{round(speed * 60000 / MM_PER_INCH / 12, -1):,.0f} ft/min"
 
 
 def with_bush(bit: str, bush: str | None) -> str:
@@ -127,14 +30,3 @@ def in_turn(names: Sequence[str]) -> str:
 def passes(n: int) -> str:
     """`1 pass`, `2 passes`."""
     return count(n, "{n} pass", "{n} passes")
-
-
-def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
-    unit, marked = _unit.get(), _mark.get()
-    if unit != "mm":
-        return format_close(length, unit, mark=mark)
-    decimals = 2 if not coarse and abs(length - round(length, 3)) < 1e-9 else 1
-    if marked is None:
-        return format_length(length, decimals=decimals, mark=mark)
-    shown = len(format_length(length, decimals=decimals).partition(".")[2])
-    return marked(length, shown) + (" mm" if mark else "")

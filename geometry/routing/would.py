@@ -13,10 +13,10 @@ from msgspec import Struct
 from msgspec.structs import replace as changed
 
 from geometry.layout import GuideBush, Headstock, RouterBit
+from geometry.lengths import down, mm, up
 from geometry.routing.alone import Alone, Judge, alone
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
 from geometry.routing.reached import Reached
-from geometry.routing.words import down, mm, up
 from geometry.saying import count, say
 
 CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.525, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)

@@ -13,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.layout import Headstock, Pin
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, head_face, later_holes, places
 from geometry.vectors import Vec2
@@ -99,9 +100,9 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
         where = say("on the centreline or mirrored about it") if flip else say("in later holes or on the centreline")
         cure = say("use thinner pins") if layout.template.board == "blank" else (
             say("use thinner pins, or cut the template from a board as large as the blank and let them stand in the waste"))
-        return NoPins(say("No two pins find room {where} with {clear:g} mm clear of everything and {apart:g} "
-                          "mm between them: {cure}.",
-                          where=where, clear=layout.margins.pin_any, apart=LEAST_APART, cure=cure))
+        return NoPins(say("No two pins find room {where} with {clear} clear of everything and {apart} "
+                          "between them: {cure}.",
+                          where=where, clear=mm(layout.margins.pin_any), apart=mm(LEAST_APART), cure=cure))
     low, high = sorted(ranked[0], key=lambda spot: (spot.at[1], spot.at[0]))
     level = flip and abs(low.at[0]) > AXIS
     first = _even(low, waste, wood, layout)

@@ -12,6 +12,7 @@ from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.slots import Ramp, Slot, slot_path
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.solids.ramps import nut_end, ramp_cut
 from geometry.solids.walls import Wall
@@ -59,9 +60,9 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, wi
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
         if not length < _room(slot):
-            raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air:g} mm or less from "
+            raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air} or less from "
                                     "the nut: raise the nut, or start the slot nearer to it.",
-                                    slot=slot.id, nut_air=NUT_AIR))
+                                    slot=slot.id, nut_air=mm(NUT_AIR)))
         if depth >= deepest:
             raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
                                     "slot nearer to the nut.",

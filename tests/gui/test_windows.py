@@ -12,7 +12,7 @@ from app.look.theme import LAMP
 from app.window import ask
 from app.window.demo import demo
 from geometry.edits import nudge
-from geometry.routing.words import spoken
+from geometry.lengths import spoken
 
 
 def destroyed():

@@ -34,7 +34,7 @@ from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.routing.words import speaking
+from geometry.lengths import speaking
 from geometry.saying import count, say
 from geometry.units import LengthUnit
 
@@ -69,14 +69,10 @@ class Tried(Struct, frozen=True):
 
 def tried(numbers: Numbers, unit: LengthUnit = "mm") -> Tried:
     """Build, draw and check, with refusals in that unit; pure, so that it runs beside the window."""
-    with speaking(unit):
-        return _tried(numbers, unit)
-
-
-def _tried(numbers: Numbers, unit: LengthUnit) -> Tried:
     refusal, cure = "", None
     try:
-        layout = begin(numbers)
+        with speaking(unit):
+            layout = begin(numbers)
     except Refused as refused:
         refusal = str(refused)
         try:

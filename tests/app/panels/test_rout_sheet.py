@@ -6,8 +6,8 @@ from msgspec.structs import replace
 from app.panels.rout_sheet import rout_sheets, template_notes
 from geometry.edits.rack import choose_route, set_template_tool
 from geometry.layout.generic import RACK
+from geometry.lengths import speaking
 from geometry.routing import plan_routing
-from geometry.routing.words import speaking
 from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
 from tests.geometry.routing.test_search import sixty
 

@@ -2,7 +2,6 @@
 
 import math
 import time
-from msgspec.structs import replace as changed
 
 import numpy as np
 import pytest

@@ -6,7 +6,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.beginning import Numbers, Refused, begin
-from geometry.routing.words import speaking
+from geometry.lengths import speaking
 from geometry.units import parse_length
 
 CASES = [  # numbers that are refused, the words before the number that would do, and its field

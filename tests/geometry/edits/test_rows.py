@@ -81,8 +81,8 @@ def test_refusals():
             ("at least three", lambda: spread(head, ("treble side 1", "treble side 2"))),
             ("free it first", lambda: spread(head, ("treble side 1", "treble side 2", "treble side 3"))),
             ("free it first", lambda: align(head, ("treble side 1",), "y")),
-            ("cannot be brought", lambda: align(freed, ("treble side 1",), "x", 10.0)),
-            ("cannot be brought", lambda: align(freed, ("treble side 1",), "y", 1000.0)),
+            ("cannot be moved across", lambda: align(freed, ("treble side 1",), "x", 10.0)),
+            ("does not come to 1000 mm along", lambda: align(freed, ("treble side 1",), "y", 1000.0)),
             ("no single point", lambda: align(head, ("bass slot",), "x", 0.0)),
             ("no row named", lambda: set_row_spacing(head, "nothing", 3.0)),
             ("spacing must be above 0", lambda: set_row_spacing(head, "treble side", 0.0))):

@@ -8,9 +8,9 @@ from geometry.edits.copying import mirror_layout
 from geometry.edits.rack import choose_route, set_in_rack, set_rack, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Route, Tool, validate
+from geometry.lengths import area, down, exact, mm, place, speaking, up
 from geometry.routing import plan_routing
 from geometry.routing.search import plan_outline, plan_slot
-from geometry.routing.words import area, down, exact, mm, place, speaking, up
 from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, straight, with_rack
 
 BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
