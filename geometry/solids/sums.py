@@ -89,8 +89,8 @@ def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | No
 
 
 def _has_seams(summed: BaseGeometry) -> bool:
-    """Whether a sum was united of parts: one that is convex was not."""
-    return shapely.area(summed) < (1 - 1e-12) * shapely.area(shapely.convex_hull(summed))
+    """Whether a sum may have been united of parts: one that is its own hull was not."""
+    return bool(shapely.get_num_coordinates(summed) != shapely.get_num_coordinates(shapely.convex_hull(summed)))
 
 
 def _way_out(summed: BaseGeometry, round: float) -> tuple[float, Vec2]:
