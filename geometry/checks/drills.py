@@ -11,15 +11,20 @@ class Drills:
 
     def __init__(self, drills: tuple[Drill, ...]) -> None:
         self._drills = drills
-        self._found: dict[tuple[float, str], Drill | None] = {}
+        self._found: dict[tuple[float, str], tuple[Drill | None, float]] = {}
 
     def find(self, drilling: Drilling) -> Drill | None:
         """The drill for a drilling, as geometry.solids.drilling.drill_among."""
-        key = (drilling.diameter, drilling.drill)
-        if key not in self._found:
-            self._found[key] = drill_among(self._drills, drilling)
-        return self._found[key]
+        return self._asked(drilling)[0]
 
     def point(self, drilling: Drilling) -> float:
         """How far the drill's point runs ahead of the full diameter, mm, as geometry.solids.drilling.point_ahead."""
-        return point_ahead(self.find(drilling), drilling)
+        return self._asked(drilling)[1]
+
+    def _asked(self, drilling: Drilling) -> tuple[Drill | None, float]:
+        key = (drilling.diameter, drilling.drill)
+        known = self._found.get(key)
+        if known is None:
+            drill = drill_among(self._drills, drilling)
+            known = self._found[key] = drill, point_ahead(drill, drilling)
+        return known

@@ -10,7 +10,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm
 from geometry.layout.blank import Blank
-from geometry.layout.pin_pairs import missed, standing_in
+from geometry.layout.pin_pairs import SAME, missed, standing_in
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Pin
 from geometry.saying import say
@@ -51,7 +51,8 @@ def _askew(scene: Scene) -> Iterable[Snag]:
 
 
 def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin, float], ...]:
-    if board == "blank":
+    if board == "blank" or not missed(pins) and all(2 * abs(pin.at[0]) <= SAME for pin in pins):
+        # On the centreline each is its own image, whichever of them stand in the wood.
         return missed(pins)
     if outline.crossing is not None:
         return ()  # the outline has no inside: it has its own snag

@@ -11,7 +11,7 @@ from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
 from geometry.layout.shop import DrillPress
 from geometry.saying import say
-from geometry.solids.drilling import Drilling, point_ahead
+from geometry.solids.drilling import Drilling
 from geometry.terms import term
 
 _NAMED = 3
@@ -48,7 +48,7 @@ def _deep(item: Item, drills: Drills, press: DrillPress) -> tuple[Snag, ...]:
     beyond_drill: tuple[float, float, Drilling] | None = None
     for drilling in item.drillings:
         drill = drills.find(drilling)
-        deep = drilling.stop + point_ahead(drill, drilling)
+        deep = drilling.stop + drills.point(drilling)
         if short(press.quill, deep) and (beyond_quill is None or deep > beyond_quill[0]):
             beyond_quill = (deep, press.quill, drilling)
         if drill and short(drill.length, deep) and (beyond_drill is None or deep > beyond_drill[0]):

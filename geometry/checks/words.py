@@ -13,12 +13,14 @@ SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locat
 """What a drilling is to the checks, in the order in which a sentence names two of them."""
 
 
+_SORT_OF = {"counterbore": "counterbore", "screw": "screw", "pin": "pin hole", "hole": "hole", "locating": "locating pin"}
+
+
 def sort_of(drilling: Drilling) -> str:
     """Which of SORTS a drilling is. Screws and counterbores are called so on any side."""
     if drilling.role in ("post", "clearance"):
         return "bore" if drilling.upright else "side bore"
-    return {"counterbore": "counterbore", "screw": "screw", "pin": "pin hole", "hole": "hole",
-            "locating": "locating pin"}[drilling.role]
+    return _SORT_OF[drilling.role]
 
 
 def is_small(drilling: Drilling) -> bool:
