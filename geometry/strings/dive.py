@@ -22,7 +22,7 @@ from geometry.layout.slots import DrawnSlot, Slot, StraightSlot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
-from geometry.strings.near_curve import FACE, Ask, Plane, any_within, at_least
+from geometry.strings.near_curve import FACE, Ask, Plane, at_least, first_within
 from geometry.strings.plain_slots import surely_clear
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
@@ -87,11 +87,7 @@ class Dive:
 
     def clears_end(self, needed: float) -> bool:
         """Whether the air over the end is `needed` mm or more: a decision, cheaper than the air."""
-        known, asks = self._known_of_end
-        reach = needed + self.run.diameter / 2
-        # Most often a string lacks air because it leaves the ramp sideways: that is told without the rim.
-        return (all(one.air >= needed for one in known) and not any_within(asks, reach)
-                and (self.low > 0 or not any_within(self._rim(), reach)))
+        return first_lacking([self], needed) is None
 
     @cached_property
     def end_parts(self) -> tuple[list[Clearance], list[Ask]]:
@@ -211,6 +207,20 @@ class Dive:
             return FACE
         a, b = ramp.axis[0] * ramp.slope, ramp.axis[1] * ramp.slope
         return a, b, -(a * ramp.start[0] + b * ramp.start[1])
+
+
+def first_lacking(dives: Sequence[Dive], needed: float) -> int | None:
+    """Which of some strings has less than `needed` mm of air over the end, one of them if several; None where all have it."""
+    for i, one in enumerate(dives):
+        if any(known.air < needed for known in one._known_of_end[0]):
+            return i
+    # Most often a string lacks air because it leaves the ramp sideways: that is told without the rim.
+    for asked in (lambda one: one._known_of_end[1], lambda one: [] if one.low > 0 else one._rim()):
+        found = [(i, ask) for i, one in enumerate(dives) for ask in asked(one)]
+        at = first_within([ask for _, ask in found], [needed + dives[i].run.diameter / 2 for i, _ in found])
+        if at is not None:
+            return found[at][0]
+    return None
 
 
 def surely(dives: Sequence[Dive], enough: Sequence[float]) -> list[tuple[bool, bool]]:

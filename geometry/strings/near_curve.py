@@ -115,12 +115,14 @@ def at_least(asks: Sequence[Ask]) -> np.ndarray:
     return _bounds(asks)[0]
 
 
-def any_within(asks: Sequence[Ask], reach: float) -> bool:
-    """Whether any of the distances is less than `reach` mm: a decision, measured only where the chords leave it open."""
+def first_within(asks: Sequence[Ask], reaches: Sequence[float]) -> int | None:
+    """Which of the distances is less than its own reach (mm), or None: a decision, measured only where the chords leave it open."""
     least, most = _bounds(asks)
-    return bool((most < reach).any()) or any(
-        curve_within(asks[i].a, asks[i].b, asks[i].curve.pick(asks[i].index), asks[i].plane, reach)
-        for i in (least < reach).nonzero()[0].tolist())
+    within = (most < reaches).nonzero()[0].tolist()
+    if within:
+        return within[0]
+    return next((i for i in (least < reaches).nonzero()[0].tolist() if curve_within(
+        asks[i].a, asks[i].b, asks[i].curve.pick(asks[i].index), asks[i].plane, reaches[i])), None)
 
 
 def _bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from operator import itemgetter
 
 from msgspec.structs import replace
 
@@ -14,9 +13,9 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.slots import Ramp, Slot, slot_path
 from geometry.lengths import mm
 from geometry.saying import say
-from geometry.solids.ramps import nut_end, ramp_cut
+from geometry.solids.ramps import RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.dive import Dive, dives_into
+from geometry.strings.dive import Dive, dives_into, first_lacking
 from geometry.strings.runs import Run, runs
 from geometry.tolerance import TOUCH
 
@@ -50,11 +49,11 @@ def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) ->
 def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, width: float | None = None) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
     bare = [one.with_ramp(None) for one in found]
-    free = [one.clears_end(air - TOUCH) for one in bare]
-    if all(free):
+    first = first_lacking(bare, air - TOUCH)
+    if first is None:
         return None
-    # Those that lack air come first: most often they are the ones to lack it again.
-    tried = [one for one, clear in sorted(zip(bare, free, strict=True), key=itemgetter(1))]
+    # The one that lacked air comes first: most often it is the one to lack it again.
+    tried = [bare[first], *bare[:first], *bare[first + 1:]]
     length, depth = _first_guess(slot, bare, air)
     deepest = slot.floor(thickness)
     for _ in range(_TRIES):
@@ -68,13 +67,21 @@ def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, wi
                                     "slot nearer to the nut.",
                                     slot=slot.id))
         cut = ramp_cut(replace(slot, ramp=ramp))
-        lacking = next((one for one in tried if not one.with_ramp(cut).clears_end(air - TOUCH)), None)
+        lacking = _lacking(tried, cut, air - TOUCH)
         if lacking is None:
             return ramp
-        tried = [lacking, *(one for one in tried if one is not lacking)]
+        tried = [tried[lacking], *tried[:lacking], *tried[lacking + 1:]]
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
     raise GeometryError(say("The strings of {slot} leave its ramp sideways: move their posts or widen the slot.",
                             slot=slot.id))
+
+
+def _lacking(tried: Sequence[Dive], cut: RampCut, needed: float) -> int | None:
+    """Which string a ramp does not free: the first one by itself, then all others at once."""
+    if first_lacking([tried[0].with_ramp(cut)], needed) is not None:
+        return 0
+    found = first_lacking([one.with_ramp(cut) for one in tried[1:]], needed)
+    return None if found is None else found + 1
 
 
 def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
