@@ -269,7 +269,7 @@ def _marks(curve: Cubic) -> list[float]:
     return made
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=25_000)  # a number each, 10 MB in all: the largest outline fits in
 def _whole(curve: Cubic) -> float:
     return _length(curve, 0.0, 1.0, 0)
 
