@@ -1,8 +1,12 @@
 """A short share of the soak; `python3 -m tests.endurance soak 2` works for two minutes, without a number for thirty."""
 
+import os
+import subprocess
+import sys
+
 import pytest
 
-from tests.endurance.soaked import judged, soaked
+from tests.endurance.soaked import ROOT, judged, soaked
 
 
 def test_a_short_soak_leaves_no_thread_file_or_fault(tmp_path):
@@ -12,6 +16,14 @@ def test_a_short_soak_leaves_no_thread_file_or_fault(tmp_path):
     assert last["done"] > 0 and last["faults"] == 0 and last["children"] == 0
     for name in ("threads", "files", "items", "actions"):
         assert last[name] <= counts[0][name], name
+
+
+def test_what_hangs_is_told_with_its_place():
+    code = ("import threading, tests.endurance.soak as soak\nsoak.HANGS = 0.5\nsoak.alive()\n"
+            "def stuck():\n    threading.Event().wait(60)\nstuck()")
+    done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, timeout=50,
+                          env={**os.environ, "QT_QPA_PLATFORM": "offscreen"})
+    assert done.returncode != 0 and "Timeout" in done.stderr and "in stuck" in done.stderr
 
 
 STEADY = {"RSS": 100.0, "objects": 1000, "threads": 4, "files": 9, "actions": 5, "items": 50, "children": 0, "toolkit objects": 70,
