@@ -20,6 +20,8 @@ MOST_POINTS = 120_000_000
 """Larger pictures are refused unless they are JPEG, which is read reduced."""
 MOST_JPEG = 178_000_000
 LARGEST_FILE = 250_000_000
+MOST_KEPT = 4 * LONGEST**2
+"""Points of a picture in a layout: four times what is kept. A few bytes of JPEG can stand for gigabytes of points."""
 KINDS = ("JPEG", "PNG", "TIFF", "BMP", "WEBP", "GIF")
 """What is read as a picture. Of the other kinds that the library knows, some start another program or are programs."""
 WANTED_BYTES = 1_500_000
@@ -68,6 +70,8 @@ def grey_of(jpeg: bytes) -> np.ndarray:
     """(height, width) grey levels 0..255 of a kept picture. FormatError when it is damaged."""
     try:
         with Image.open(io.BytesIO(jpeg), formats=("JPEG",)) as opened:
+            if opened.width * opened.height > MOST_KEPT:
+                raise ValueError("larger than any that is kept")
             return np.asarray(opened.convert("L"))
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         raise FormatError(say("The picture in this layout is damaged: lay it behind the drawing again.")) from error

@@ -160,3 +160,11 @@ def test_thin_pictures_stay_at_least_a_point_wide(tmp_path, size, kind):
     read = read_picture(file)
     assert min(read.width, read.height) >= 1 and max(read.width, read.height) <= LONGEST
     assert grey_of(read.jpeg).shape == (read.height, read.width)
+
+
+def test_a_picture_in_a_layout_that_unpacks_to_gigabytes_is_refused():
+    out = io.BytesIO()
+    Image.new("L", (8000, 8000), 90).save(out, "JPEG")
+    assert len(out.getvalue()) < 1_500_000
+    with pytest.raises(FormatError, match="damaged"):
+        grey_of(out.getvalue())
