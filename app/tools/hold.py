@@ -189,21 +189,18 @@ def _doubled(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options
     target = _under(layout, pointer, held, options)
     if target is None:
         return Done(layout, held=held)
-    try:
-        if target.kind == "edge" and (target.id in held or options.shape):
-            index, t = target.part
-            made = add_node(layout, target.id, index, t, options.mirrored)
-            name = (say("Add a node to the outline") if target.id == OUTLINE else
-                    say("Add a node to {slot}", slot=target.id))
-            return Done(made, name, (target.id,), node_at(made, target.id, target.at))
-        if target.kind == "node":
-            smooth = not loop_at(layout, target.id).nodes[target.part].smooth
-            made = set_smooth(layout, target.id, target.part, smooth, options.mirrored)
-            name = (say("Make {node} smooth", node=target.name) if smooth else
-                    say("Make {node} a corner", node=target.name))
-            return Done(made, name, (target.id,), target.part)
-    except GeometryError:
-        return Done(layout, held=(target.id,), node=target.part if target.kind == "node" else None)
+    if target.kind == "edge" and (target.id in held or options.shape):
+        index, t = target.part
+        made = add_node(layout, target.id, index, t, options.mirrored)
+        name = (say("Add a node to the outline") if target.id == OUTLINE else
+                say("Add a node to {slot}", slot=target.id))
+        return Done(made, name, (target.id,), node_at(made, target.id, target.at))
+    if target.kind == "node":
+        smooth = not loop_at(layout, target.id).nodes[target.part].smooth
+        made = set_smooth(layout, target.id, target.part, smooth, options.mirrored)
+        name = (say("Make {node} smooth", node=target.name) if smooth else
+                say("Make {node} a corner", node=target.name))
+        return Done(made, name, (target.id,), target.part)
     return Done(layout, held=(target.id,))
 
 
