@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import secrets
 import time
 from contextlib import suppress
 from pathlib import Path
@@ -114,9 +113,14 @@ def _mode(target: Path) -> int:
     return there.st_mode & 0o777
 
 
+def _part_name() -> str:
+    import secrets  # here: only who writes needs it
+    return f"{PART}{secrets.token_hex(8)}{PART_END}"
+
+
 def _write_part(folder: Path, data: bytes, mode: int) -> Path:
     """A new file with these bytes, on the disk and not only in its cache."""
-    part = folder / f"{PART}{secrets.token_hex(8)}{PART_END}"
+    part = folder / _part_name()
     handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
     try:
         try:
@@ -143,7 +147,7 @@ def _second_name(target: Path, data: bytes, mode: int) -> tuple[Path | None, boo
     try:
         if os.stat(target).st_size == len(data) and target.read_bytes() == data:
             return None, True
-        second = target.parent / f"{PART}{secrets.token_hex(8)}{PART_END}"
+        second = target.parent / _part_name()
         try:
             os.link(target, second)
         except (OSError, AttributeError):

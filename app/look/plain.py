@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-import html
-
 
 def plain(words: str) -> str:
     """The words as a tip shows them letter by letter."""
-    return f"<qt>{html.escape(words)}</qt>" if "<" in words else words
+    if "<" not in words:
+        return words
+    from html import escape  # here, for few words need it
+    return f"<qt>{escape(words)}</qt>"

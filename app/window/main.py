@@ -110,6 +110,9 @@ class MainWindow(QMainWindow):
         self.spoken = Spoken(self)
         self._history()
         self._file()
+        # Last: until then each part that the window is given would be told to both.
+        self.drops = Drops(self)
+        self.windows.watch(self)
         place.restore(self)
 
     # ---- building -------------------------------------------------------
@@ -143,7 +146,6 @@ class MainWindow(QMainWindow):
         column.addWidget(self.stages)
         column.addWidget(self.splitter, 1)
         self.front = Front(self, middle)
-        self.drops = Drops(self)
 
     def _connect(self) -> None:
         document = self.document

@@ -60,8 +60,11 @@ class Windows(QObject):
         return None
 
     def add(self, window: MainWindow) -> None:
-        """A window has been made."""
+        """A window is being made."""
         self._all.append(window)
+
+    def watch(self, window: MainWindow) -> None:
+        """It is made: see from now on when it is used."""
         window.installEventFilter(self)
 
     def gone(self, window: MainWindow) -> None:
