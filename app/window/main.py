@@ -43,7 +43,7 @@ from app.window.room import StageRoom
 from app.window.rooms import Rooms
 from app.window.spoken import Spoken
 from app.window.stages import StageBar
-from app.window.tool_bar import ToolBar
+from app.window.tool_bar import ONCE, ToolBar
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
 from geometry.layout import Headstock
@@ -52,8 +52,6 @@ from geometry.units import LengthUnit
 
 HELD_AS = {"nut line": "nut"}
 """What is held for what a snag calls by another name."""
-ONCE = ("draw outline", "draw slot")
-"""Tools that are laid down after use; others stay in hand until Esc."""
 
 
 class MainWindow(QMainWindow):

@@ -49,6 +49,9 @@ ABOUT = {"section": say("Lay a line across the head and see what it cuts; drag i
          "hold": say("Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping."),
          "measure": say("Press on one thing, then on another: the shortest distance between them.")}
 
+ONCE = ("draw outline", "draw slot")
+"""Tools that are laid down after use; others stay in hand until Esc."""
+
 
 class ToolBar(QWidget):
     """Buttons for the tools of a stage, and their options."""
