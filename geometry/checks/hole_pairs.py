@@ -77,7 +77,7 @@ def _couples(one: Item, two: Item) -> _Ranked:
     made = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
     if one.what == two.what == "tuner":
         return made
-    kept = [not _meant(one.drillings[i], two.drillings[k]) for i, k in zip(*(of.tolist() for of in made[:2]), strict=True)]
+    kept = [not meant(one.drillings[i], two.drillings[k]) for i, k in zip(*(of.tolist() for of in made[:2]), strict=True)]
     return tuple(of[kept] for of in made) if not all(kept) else made
 
 
@@ -116,7 +116,7 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, .
     return [tuple(found) for found in out]
 
 
-def _meant(a: Drilling, b: Drilling) -> bool:
+def meant(a: Drilling, b: Drilling) -> bool:
     """Whether two upright drillings are meant to share wood: a pin in a later bore, a hole stacked on another."""
     if not (a.upright and b.upright) or a.of == b.of:
         return False

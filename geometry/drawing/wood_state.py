@@ -22,11 +22,12 @@ from geometry.drawing.section_cut import slot_area
 from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
+from geometry.routing.depth import LIGHT
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
 
-SAWN_OUTSIDE = 2.0
+SAWN_OUTSIDE = LIGHT
 """How far outside the outline the saw stays, mm (common practice, no source)."""
 SAWN_INSIDE = 1.5
 """How far inside a slot's wall the saw stays, mm (common practice, no source)."""

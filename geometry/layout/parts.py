@@ -19,7 +19,7 @@ Amount = Annotated[float, Meta(ge=0, le=5000)]
 """A length in mm, zero allowed."""
 Degrees = Annotated[float, Meta(ge=-360, le=360)]
 """An angle in degrees: the file is read by people."""
-Id = Annotated[str, Meta(min_length=1, max_length=60, pattern=r"^[A-Za-z0-9][A-Za-z0-9 _.-]*$")]
+Id = Annotated[str, Meta(min_length=1, max_length=60, pattern=r"^[A-Za-z0-9][A-Za-z0-9 _.-]*\Z")]
 """A short name, unique within its kind."""
 Text = Annotated[str, Meta(max_length=4000)]
 Point = tuple[Coord, Coord]

@@ -64,10 +64,10 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
     saw = Operation(
         "cut outline", "cut outline", say("Saw the outline"),
         say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
-            outside=format_close(2.0, wishes.unit, mark=True)) if inside else
+            outside=format_close(LIGHT, wishes.unit, mark=True)) if inside else
         say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
             "outside the outline.",
-            outside=format_close(2.0, wishes.unit, mark=True)),
+            outside=format_close(LIGHT, wishes.unit, mark=True)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
     plan = plans[OUTLINE]
     if plan.blocked:

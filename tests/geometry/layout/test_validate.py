@@ -1,5 +1,6 @@
 """What validate() refuses, each in one sentence with its place."""
 
+import msgspec
 import pytest
 
 from geometry.errors import GeometryError
@@ -53,3 +54,10 @@ def test_lookups_raise_for_what_is_not_there():
     for find in (layout.pattern, layout.row, layout.tuner):
         with pytest.raises(KeyError):
             find("gone")
+
+
+@pytest.mark.parametrize("name", ["pin\n", "\npin", "pin\nhole", " pin", "", "p" * 61])
+def test_a_name_is_one_line_of_plain_signs(name):
+    with pytest.raises(msgspec.ValidationError):
+        msgspec.convert({"id": name, "at": (0.0, 0.0), "diameter": 6.0}, Pin)
+    assert msgspec.convert({"id": "pin 1.a_b-c", "at": (0.0, 0.0), "diameter": 6.0}, Pin).id == "pin 1.a_b-c"
