@@ -99,15 +99,21 @@ def tightest(path: Path) -> float:
 
 
 def wood_left(slot: Slot, area: BaseGeometry, diameter: float) -> Left | None:
-    """What a cutter (mm) leaves standing in a slot's corners, None when that is nothing."""
+    """What a cutter (mm) leaves standing in a slot's corners, None when that is nothing.
+
+    Chords lie up to FLAT inside a curve on either side: a cutter exactly as wide as a slot still passes.
+    """
     if isinstance(slot.shape, StraightSlot):
         return None
-    reached = opened(area, diameter / 2)
+    reached, slim = opened(area, diameter / 2), opened(area, max(diameter / 2 - 2 * FLAT, TOUCH))
+    if reached.is_empty:
+        reached = slim
     found: list[tuple[Polygon, float]] = []
     for piece in parts(shapely.difference(area, reached)):
-        depth = math.inf if reached.is_empty else float(
-            shapely.distance(shapely.points(shapely.get_coordinates(piece)), reached).max())
-        if depth > 4 * FLAT:
+        rim = shapely.points(shapely.get_coordinates(piece))
+        depth = math.inf if reached.is_empty else float(shapely.distance(rim, reached).max())
+        # What a cutter slimmer by a hair does not leave is no corner, but the wall that the cutter just touches.
+        if depth > 4 * FLAT and (slim.is_empty or shapely.distance(rim, slim).max() > 4 * FLAT):
             found.append((piece, depth))
     if not found:
         return None

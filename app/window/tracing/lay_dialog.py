@@ -205,7 +205,7 @@ class LayDialog(ReadInOrder, QDialog):
             point = made.size_at(self._at["bass"])
             text = say("The nut measures {nut}, one point of the picture {point}.",
                        nut=format_close(abs(nut), unit, mark=True),
-                       point=f"{point:.2f} mm")
+                       point=format_close(point, unit, 2, mark=True))
             if point > 0.3:
                 text += " " + say("That is coarse: a picture with more points traces better.")
             name = ""

@@ -88,6 +88,16 @@ def test_square_corners_keep_wood():
     assert tightest(slot_path(square)) == 0.0
 
 
+@pytest.mark.parametrize("width", [6.0, 12.0, 12.7])
+def test_a_drawn_slot_takes_a_cutter_as_wide_as_itself_and_keeps_no_wood(width):
+    """Two straight walls and two half circles: the cutter sweeps all of it, though chords of the ends lie inside them."""
+    half = width / 2
+    round_ended = drawn("r", (-half, 90.0), (-half, half, 1.0), (half, half), (half, 90.0, 1.0))
+    area = polygon(slot_path(round_ended))
+    assert enters(round_ended, area, width) == 1 and wood_left(round_ended, area, width) is None
+    assert wood_left(round_ended, area, width - 0.01) is None
+
+
 def test_a_rounded_corner_takes_the_bit_of_its_radius():
     quarter = math.tan(math.pi / 8)
     rounded = drawn("r", (5.0, 0.0), (15.0, 0.0, quarter), (20.0, 5.0), (20.0, 25.0, quarter), (15.0, 30.0),
