@@ -16,7 +16,7 @@ from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
-from geometry.layout.edges import edge
+from geometry.layout.edges import Edge, edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.flats import under_plate
@@ -197,7 +197,7 @@ def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]
     """A plate on the edge: within the thickness, within the edge's length, and lying flat."""
     if not item.plate or item.mount != "side":
         return ()
-    whole = edge(item.ground[0], item.frame.side).length
+    along = edge(item.ground[0], item.frame.side)
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
     needed = margins.seat_overhang
     found = []
@@ -213,22 +213,22 @@ def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]
                               say("Set the axis {by} mm deeper, or choose a narrower plate.", by=tenths(needed - measured))
                               if side == FACE else
                               say("Set the axis {by} mm higher, or choose a narrower plate.", by=tenths(needed - measured))))
-    for end, measured in (("nut", foot.along - seat.behind), ("tip", whole - foot.along - seat.before)):
+    for end, measured in (("nut", foot.along - seat.behind), ("tip", along.length - foot.along - seat.before)):
         if short(measured, 0.0):
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
                                   item=item.id, measured=mm(-measured), end=term(end)),
                               say("Slide {item} {by} mm to the {end}.",
                                   item=item.id, by=tenths(-measured), end=term("tip" if end == "nut" else "nut"))))
-    rocks = _rocks(item)
+    rocks = _rocks(item, along)
     if rocks is not None:
         found.append(rocks)
     return tuple(found)
 
 
-def _rocks(item: Item) -> Snag | None:
+def _rocks(item: Item, side: Edge) -> Snag | None:
     """A plate that does not lie flat: on the curved edge itself, or on a flat that is not deep enough."""
-    side, seat, foot, flat = edge(item.ground[0], item.frame.side), item.pattern.seat, item.frame.seat, item.tuner.flat
+    seat, foot, flat = item.pattern.seat, item.frame.seat, item.tuner.flat
     if strays_within(side, foot, seat.before, seat.behind, ROCK):
         return None
     fall, rise = under_plate(side, foot, seat.before, seat.behind)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import combinations
 
 import shapely
 
@@ -18,6 +19,10 @@ from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
+
+
+_FEW = 8
+"""slots up to which a tree does not pay"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -37,8 +42,10 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 def _neighbours(whole: tuple[Opening, ...], web: float) -> list[tuple[int, int]]:
     """Slots that may have less than a web (mm) between them."""
-    if len(whole) < 2:
-        return []
+    if len(whole) <= _FEW:
+        boxes = [opening.wall.path.box for opening in whole]
+        return [(i, k) for (i, a), (k, b) in combinations(enumerate(boxes), 2)
+                if max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3]) <= web]
     i, k = slots_tree(whole).query([opening.wall.area for opening in whole], predicate="dwithin", distance=web + 2 * FLAT)
     return sorted((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
 

@@ -16,7 +16,7 @@ from geometry.layout.shop import Drill
 from geometry.layout.slots import Pin, SingleHole
 from geometry.solids.frames import Frame, frames
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec3
+from geometry.vectors import Vec2, Vec3
 
 OPERATIONS = {"post": "post bore", "counterbore": "counterbore", "clearance": "clearance bore",
               "screw": "screw pilot", "pin": "pin hole"}
@@ -181,11 +181,10 @@ def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:
 
 def _tuner_drilling(blank: Blank, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
     id = f"{hole}.{step}"
-    if frame.mount == "face":
-        x, y, _ = frame.at(*bore.at)
-        return _upright(blank, id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, (x, y),
-                        bore.surface, bore.depth, bore.drill)
     start = frame.at(*bore.at)
+    if frame.mount == "face":
+        return _upright(blank, id, hole, frame.tuner, bore.role, OPERATIONS[bore.role], bore.diameter, start,
+                        bore.surface, bore.depth, bore.drill)
     outward = (-frame.w[0], -frame.w[1], 0.0)
     depth = bore.depth or 0.0
     reach = square_edge_reach(blank, frame.side, start, outward)
@@ -195,7 +194,7 @@ def _tuner_drilling(blank: Blank, frame: Frame, bore: Bore, hole: str, step: int
 
 
 def _upright(blank: Blank, id: str, hole: str, of: str, role: str, operation: str, diameter: float,
-             at: tuple[float, float], surface: str, depth: float | None, drill: str) -> Drilling:
+             at: Vec2 | Vec3, surface: str, depth: float | None, drill: str) -> Drilling:
     thick = blank.thickness
     down = surface == "face"
     start = (at[0], at[1], 0.0 if down else thick)

@@ -30,12 +30,10 @@ def fall_and_rise(side: Edge, seat: Seat, before: float, behind: float) -> tuple
     own = side.path.segments[seat.segment]
     if isinstance(own, Arc):
         return _on_arc(own, seat, before, behind)
-    heights = [0.0]
-    for way, reach in ((1, before), (-1, behind)):
-        found = _walked(side, seat, way, reach)
-        if found is None:
-            return None
-        heights += found
+    ahead, back = _walked(side, seat, 1, before), _walked(side, seat, -1, behind)
+    if ahead is None or back is None:
+        return None
+    heights = (0.0, *ahead, *back)
     return max(0.0, -min(heights)), max(heights)
 
 
@@ -98,14 +96,13 @@ def _walked(side: Edge, seat: Seat, way: int, reach: float) -> list[float] | Non
 def _in_frame(segment: Segment, t: float, seat: Seat, way: int) -> tuple[_Rising, _Rising]:
     """How far a line or cubic runs along the seat's tangent, in the direction of travel, and its height, by the step from t."""
     p = v.sub(segment.point(t), seat.point)
-    first = second = third = (0.0, 0.0)
     if isinstance(segment, Cubic):
         first, second, third = segment.derivative(t), segment.second(t), _third(segment)
     else:
-        first = v.sub(segment.p1, segment.p0)
-    terms = ((p, 1.0), (first, way), (second, 0.5), (third, way / 6))
-    along = tuple(way * by * v.dot(term, seat.tangent) for term, by in terms)
-    return along, tuple(by * v.dot(term, seat.normal) for term, by in terms)
+        first, second, third = v.sub(segment.p1, segment.p0), (0.0, 0.0), (0.0, 0.0)
+    x, y = ((v.dot(p, axis), v.dot(first, axis), v.dot(second, axis) / 2, v.dot(third, axis) / 6) for axis in (seat.tangent, seat.normal))
+    # The other way along the edge every odd power of the step changes its sign, and the direction of travel itself.
+    return (x, y) if way > 0 else ((-x[0], x[1], -x[2], x[3]), (y[0], -y[1], y[2], -y[3]))
 
 
 def _at(curve: _Rising, d: float) -> float:
