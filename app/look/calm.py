@@ -11,14 +11,17 @@ class Calm(QWidget):
 
     A layout in which a word changes tells the layout around it, and so on up to the window; each then asks all that
     it holds how large it wants to be, and every word that wraps is laid out again. This one has no layout: it looks
-    itself whether anything but words has changed.
+    itself whether anything but words has changed. With `wraps` the inner widget is as high as its words need at the
+    width that it has.
     """
 
-    def __init__(self, inner: QWidget, parent: QWidget) -> None:
+    def __init__(self, inner: QWidget, parent: QWidget, wraps: bool = False) -> None:
         super().__init__(parent)
-        self._inner = inner
+        self._inner, self._wraps = inner, wraps
         inner.setParent(self)
-        self.setSizePolicy(inner.sizePolicy())
+        policy = inner.sizePolicy()
+        policy.setHeightForWidth(wraps)
+        self.setSizePolicy(policy)
         self._asked = self._asks()
 
     def sizeHint(self) -> QSize:
@@ -26,6 +29,12 @@ class Calm(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         return self._asked
+
+    def hasHeightForWidth(self) -> bool:
+        return self._wraps
+
+    def heightForWidth(self, width: int) -> int:
+        return self._inner.heightForWidth(width)
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.LayoutRequest:
@@ -40,4 +49,5 @@ class Calm(QWidget):
 
     def _asks(self) -> QSize:
         """The least room; how wide the words would like to be is none of it."""
-        return self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())
+        least = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())
+        return QSize(least.width(), self._inner.heightForWidth(max(self.width(), least.width()))) if self._wraps else least

@@ -78,7 +78,7 @@ class SidePanel(QWidget):
         self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
         heads.addWidget(self.tabs)
-        heads.addWidget(self._tally, 1)
+        heads.addWidget(Calm(self._tally, below, wraps=True), 1)
         self.snags = SnagList(theme, below)
         self.snags.chosen.connect(self.snag_chosen)
         self.snags.grown.connect(self._make_room)
@@ -96,7 +96,8 @@ class SidePanel(QWidget):
         lower.setContentsMargins(22, 10, 10, 8)
         lower.setSpacing(8)
         lower.addLayout(heads)
-        lower.addWidget(self.chance_line)
+        self._chance_room = Calm(self.chance_line, below, wraps=True)
+        lower.addWidget(self._chance_room)
         lower.addWidget(rule(below))
         lower.addWidget(lists, 1)
 
@@ -197,7 +198,7 @@ class SidePanel(QWidget):
         elif number != 1 and self._snag_sizes is not None:
             self.splitter.setSizes(self._snag_sizes)
             self._snag_sizes = None
-        self.chance_line.setVisible(number != 2)
+        self._chance_room.setVisible(number != 2)
         self.changes_shown.emit(number == 2)
 
     def show_chances(self, chances: Chances) -> None:

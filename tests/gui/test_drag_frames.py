@@ -88,7 +88,7 @@ def test_a_frame_paints_nothing_behind_the_drawing_and_lays_out_no_more_than_the
         bench.move((x - 4 - 0.3 * k, y + 6 + 0.4 * k))
         rest(0.02)
     assert not behind.paints
-    assert not asked.times
+    assert max(asked.times.values(), default=0) <= 2, "only where a tally goes on in another line"
     window.hand.cancel()
     bench.pump()
 

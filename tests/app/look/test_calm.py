@@ -69,3 +69,19 @@ def test_it_fills_its_room(window):
     settle()
     assert window.inner.size() == window.calm.size()
     assert window.inner.width() > 300
+
+
+def test_words_that_wrap_ask_for_another_height_only(window):
+    words = QLabel("one of them")
+    words.setWordWrap(True)
+    room = Calm(words, window, wraps=True)
+    window.layout().insertWidget(0, room)
+    room.show()
+    settle()
+    window.asked.times, before = 0, room.height()
+    words.setText("two of them")
+    settle()
+    assert window.asked.times == 0 and room.height() == before
+    words.setText("so many of them that they go on in another line, and in one more below that one, and on " * 2)
+    settle()
+    assert room.height() >= words.heightForWidth(room.width()) > before
