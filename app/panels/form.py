@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, Signal
 from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
 from app.panels.fields import Field, LengthField
-from app.panels.form_page import FormPage
+from app.panels.form_page import AT_ONCE, FormPage
 from app.panels.rows import FieldRow
 from geometry.units import LengthUnit
 
@@ -20,10 +20,13 @@ class Form(QWidget):
     edited = Signal(str, object)
     refused = Signal(str)
 
-    def __init__(self, unit: LengthUnit, parent: QWidget | None = None, columns: tuple[int, int] = (4, 5)) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None, columns: tuple[int, int] = (4, 5),
+                 at_once: int = AT_ONCE) -> None:
+        """`at_once` rows are there at once, the others some moments later: few where the first ones are out of sight."""
         super().__init__(parent)
         self._unit = unit
         self._columns = columns
+        self._at_once = at_once
         self._pages: list[FormPage] = []
         """the one on show last"""
         self._laid_by: list[FieldRow] = []
@@ -101,7 +104,7 @@ class Form(QWidget):
         return asked == self._asked
 
     def _made(self, rows: list[FieldRow]) -> FormPage:
-        page = FormPage(rows, self._unit, self._columns, self)
+        page = FormPage(rows, self._unit, self._columns, self._at_once, self)
         page.edited.connect(self.edited)
         page.refused.connect(self.refused)
         self._column.addWidget(page)

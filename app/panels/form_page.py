@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import time
-
-from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QHelpEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -17,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.turns import Steps, Turns
 from app.panels.field_help import explained
 from app.panels.fields import AngleField, Field, LengthField, TextField
 from app.panels.rows import FieldRow
@@ -27,8 +26,6 @@ from geometry.units import LengthUnit
 
 AT_ONCE = 28
 """Rows that are there at once: more than fit on a screen."""
-SLICE = 0.012
-"""Seconds that the making of more rows takes in one turn."""
 
 
 class FormPage(QWidget):
@@ -37,7 +34,7 @@ class FormPage(QWidget):
     edited = Signal(str, object)
     refused = Signal(str)
 
-    def __init__(self, rows: list[FieldRow], unit: LengthUnit, columns: tuple[int, int], parent: QWidget) -> None:
+    def __init__(self, rows: list[FieldRow], unit: LengthUnit, columns: tuple[int, int], at_once: int, parent: QWidget) -> None:
         super().__init__(parent)
         self.unit = unit
         self.rows = rows
@@ -50,11 +47,11 @@ class FormPage(QWidget):
         self._grid.setVerticalSpacing(6)
         self._grid.setColumnStretch(0, columns[0])
         self._grid.setColumnStretch(1, columns[1])
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(0)
-        self._rest.timeout.connect(self._make_more)
-        self._make_more()
+        for row in rows[:at_once]:
+            self._add(row)
+        self._later = Turns(self)
+        if len(rows) > at_once:
+            self._later.begin(self._add_rest())
 
     def show_rows(self, rows: list[FieldRow]) -> None:
         """Show other values in the same widgets."""
@@ -89,16 +86,14 @@ class FormPage(QWidget):
         return super().event(event)
 
     # ---- inside ---------------------------------------------------------
-    def _make_more(self) -> None:
-        ends = time.monotonic() + SLICE
-        while len(self.widgets) < len(self.rows) and (len(self.widgets) < AT_ONCE or time.monotonic() < ends):
-            self._add(len(self.widgets), self.rows[len(self.widgets)])
-        if len(self.widgets) < len(self.rows):
-            self._rest.start()
-        else:
-            self.setMinimumHeight(0)
+    def _add_rest(self) -> Steps:
+        while len(self.widgets) < len(self.rows):
+            self._add(self.rows[len(self.widgets)])
+            yield
+        self.setMinimumHeight(0)
 
-    def _add(self, i: int, row: FieldRow) -> None:
+    def _add(self, row: FieldRow) -> None:
+        i = len(self.widgets)
         at = 2 * i  # two rows of the grid each: words stand below their label
         widget = self._make(row)
         widget.setProperty("row", i)

@@ -55,7 +55,7 @@ class StringPanel(QWidget):
         self.sets = QComboBox(page)
         self.sets.setAccessibleName(say("Generic set of strings"))
         self.sets.activated.connect(self._set)
-        self.nut, self.strings = Form(unit, page), Form(unit, page)
+        self.nut, self.strings = Form(unit, page, at_once=8), Form(unit, page, at_once=0)
         for form in (self.nut, self.strings):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
