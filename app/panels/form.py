@@ -104,7 +104,10 @@ class Form(QWidget):
         return asked == self._asked
 
     def _made(self, rows: list[FieldRow]) -> FormPage:
-        page = FormPage(rows, self._unit, self._columns, self._at_once, self)
+        """A page for these rows: of a page that changes a little under the maker's hand all is there at once."""
+        before = {row.label for row in self._pages[-1].rows} if self._pages and self.isVisible() else set()
+        alike = 2 * sum(row.label in before for row in rows) > len(rows)
+        page = FormPage(rows, self._unit, self._columns, len(rows) if alike else self._at_once, self)
         page.edited.connect(self.edited)
         page.refused.connect(self.refused)
         self._column.addWidget(page)

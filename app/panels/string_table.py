@@ -8,6 +8,8 @@ from msgspec import Struct
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
+from app.look.sizes import keep
+from app.look.turns import Steps, Turns
 from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -68,30 +70,44 @@ class StringTable(QWidget):
         self._grid.setHorizontalSpacing(5)
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
+        self._later = Turns(self)
+
+    @property
+    def complete(self) -> bool:
+        """Whether every string has its row."""
+        return len(self._made) == len(self._rows)
+
+    @property
+    def _bare(self) -> bool:
+        """Whether there are rows to show, none of them made or about to be."""
+        return bool(self._rows) and not self._made and not self._later.busy
 
     def show_strings(self, rows: tuple[StringRow, ...], posts: tuple[str, ...]) -> None:
         """Show these rows; the widgets are kept while strings and posts stay the same."""
-        same = posts == self._posts and [r.string for r in rows] == [r.string for r in self._rows] and self._made
+        same = posts == self._posts and [r.string for r in rows] == [r.string for r in self._rows]
         self._rows, self._posts = rows, posts
-        if not same:
+        if not same or self._bare:
             self._build()
-        for row, (post, winds, labels) in zip(rows, self._made, strict=True):
-            post.setCurrentIndex(max(0, post.findData(row.post)))
-            post.setToolTip(row.post or "")
-            words = (say("over"), say("under")) if row.mount == "side" else (say("bass"), say("treble"))
-            for i, text in enumerate(words):
-                winds.setItemText(i, text)
-            winds.setCurrentIndex(0 if row.winds == "bass" else 1)
-            winds.setEnabled(row.winds is not None)
-            winds.setToolTip(winds.currentText())
-            values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else f"{row.press:.0f}")
-            for label, text in zip(labels, values, strict=True):
-                label.setText(text)
-            wide = row.side is not None and row.side > TOLERABLE + 1e-9
-            labels[0].setToolTip(say("More than 10 degrees: it tends to catch in the nut.") if wide else "")
-            labels[0].setText(labels[0].text() + (" !" if wide else ""))
-            labels[2].setToolTip("" if row.pull is None else say(
-                "It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.", pull=row.pull, weight=row.pull / 9.81))
+        for row, widgets in zip(rows, self._made, strict=False):  # what is not made yet is filled when it is made
+            self._fill(row, *widgets)
+
+    def _fill(self, row: StringRow, post: QComboBox, winds: QComboBox, labels: tuple[QLabel, ...]) -> None:
+        post.setCurrentIndex(max(0, post.findData(row.post)))
+        post.setToolTip(row.post or "")
+        words = (say("over"), say("under")) if row.mount == "side" else (say("bass"), say("treble"))
+        for i, text in enumerate(words):
+            winds.setItemText(i, text)
+        winds.setCurrentIndex(0 if row.winds == "bass" else 1)
+        winds.setEnabled(row.winds is not None)
+        winds.setToolTip(winds.currentText())
+        values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else f"{row.press:.0f}")
+        for label, text in zip(labels, values, strict=True):
+            label.setText(text)
+        wide = row.side is not None and row.side > TOLERABLE + 1e-9
+        labels[0].setToolTip(say("More than 10 degrees: it tends to catch in the nut.") if wide else "")
+        labels[0].setText(labels[0].text() + (" !" if wide else ""))
+        labels[2].setToolTip("" if row.pull is None else say(
+            "It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.", pull=row.pull, weight=row.pull / 9.81))
 
     def let_unseen_go(self) -> None:
         """Keep no widgets that are not seen: they are made again when they are to be shown."""
@@ -101,10 +117,11 @@ class StringTable(QWidget):
 
     def showEvent(self, event) -> None:
         super().showEvent(event)
-        if not self._made and self._rows:
+        if self._bare:
             self.show_strings(self._rows, self._posts)
 
     def _clear(self) -> list[QWidget]:
+        self._later.stop()
         gone = [self._grid.takeAt(0).widget() for _ in range(self._grid.count())]
         for widget in gone:
             widget.hide()
@@ -124,27 +141,38 @@ class StringTable(QWidget):
             label.setObjectName("dim")
             label.setToolTip(tip)
             self._grid.addWidget(label, 0, column, Qt.AlignmentFlag.AlignLeft if column < 3 else Qt.AlignmentFlag.AlignRight)
-        for number, row in enumerate(self._rows, 1):
-            name = QLabel(f"{row.string}  {row.note}".strip(), self)
-            post, winds = QComboBox(self), QComboBox(self)
-            post.addItem(say("none"), None)
-            for id in self._posts:
-                post.addItem(id, id)
-            winds.addItems(["", ""])
-            post.setAccessibleName(say("Post of string {string}", string=row.string))
-            winds.setAccessibleName(say("Where string {string} runs", string=row.string))
-            for box in (post, winds):
-                box.setProperty("row", number - 1)
-                box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-                box.setMinimumContentsLength(8 if box is post else 5)
-            post.activated.connect(self._chosen)
-            winds.activated.connect(self._wound)
-            labels = tuple(QLabel(self) for _ in range(3))
-            for column, widget in enumerate((name, post, winds, *labels)):
-                self._grid.addWidget(widget, number, column)
-            for label in labels:
-                label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-            self._made.append((post, winds, labels))
+        self._later.begin(self._add_rows())
+
+    def _add_rows(self) -> Steps:
+        """A row in each step: their boxes take long to make."""
+        while len(self._made) < len(self._rows):
+            self._add(self._rows[len(self._made)])
+            yield
+
+    def _add(self, row: StringRow) -> None:
+        number = len(self._made)
+        name = QLabel(f"{row.string}  {row.note}".strip(), self)
+        post, winds = QComboBox(self), QComboBox(self)
+        post.addItem(say("none"), None)
+        for id in self._posts:
+            post.addItem(id, id)
+        winds.addItems(["", ""])
+        post.setAccessibleName(say("Post of string {string}", string=row.string))
+        winds.setAccessibleName(say("Where string {string} runs", string=row.string))
+        for box in (post, winds):
+            box.setProperty("row", number)
+            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(8 if box is post else 5)
+            keep(box, minimum_width=68 if box is post else 56)  # where letters are large the words in them may be shortened
+        post.activated.connect(self._chosen)
+        winds.activated.connect(self._wound)
+        labels = tuple(QLabel(self) for _ in range(3))
+        for column, widget in enumerate((name, post, winds, *labels)):
+            self._grid.addWidget(widget, number + 1, column)
+        for label in labels:
+            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._made.append((post, winds, labels))
+        self._fill(row, post, winds, labels)
 
     def _chosen(self) -> None:
         box = self.sender()

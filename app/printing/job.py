@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Generator, Iterator, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF
@@ -15,7 +15,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
-from app.printing.slices import in_slices
+from app.window.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
 
@@ -41,7 +41,7 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
         return ""
     name = printer.printerName()
     correction = correction_for(name, paper, settings) if name else None
-    printed = in_slices(parent, printing(printer, pages, correction))
+    printed = _printed_beside(parent, printing(printer, pages, correction))
     if printed is None:
         return say("Printing was cancelled; pages that were sent already may still come out of the printer.")
     to = name or printer.outputFileName() or say("the printer")
@@ -50,6 +50,23 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
                      "{n} pages of {paper} sent to {name}, {correction}.", paper=paper, name=to, correction=correction.words)
     return count(printed, "{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.",
                  "{n} pages of {paper} sent to {name}, at 100 %, not corrected: measure the bars.", paper=paper, name=to)
+
+
+def _printed_beside(parent: QWidget, steps: Generator[tuple[int, int], None, None]) -> int | None:
+    """Go through the steps of printing in a thread, for the toolkit packs a whole page in one go; None when the maker cancelled."""
+    progress = Progress(parent)
+
+    def work() -> int:
+        done = 0
+        try:
+            for done, whole in steps:
+                progress.tell(done / whole)
+        finally:
+            steps.close()
+        return done
+    printed = done_beside(parent, say("Printing…"), work, progress)
+    progress.deleteLater()
+    return printed
 
 
 def choose_printer(parent: QWidget, paper: str, count: int, title: str) -> QPrinter | None:
@@ -102,7 +119,7 @@ def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction
     return done
 
 
-def printing(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> Iterator[tuple[int, int]]:
+def printing(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> Generator[tuple[int, int], None, None]:
     """As print_pages, in slices of some milliseconds: each yields (pages done, pages in all), the last with all done.
 
     Closing it early ends the job with what was painted so far.

@@ -58,9 +58,9 @@ class BookRoom(StageRoom):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.panel = BookPanel(window.unit, window)
+        self.panel = BookPanel(window.unit)
         self.readings = ReadingDesk(window)
-        self.view = self.centre = BookView(window.theme, self.readings.page, window)
+        self.view = self.centre = BookView(window.theme, self.readings.page)
         self.strip = self.view.tabs
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()

@@ -1,30 +1,55 @@
-"""A small dialog that takes one length and shows over the drawing what would come of it before it is taken."""
+"""A small dialog that takes one length and shows over the drawing what would come of it before it is taken.
+
+What comes of it is worked out beside the window: a long line takes its time.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
+from app.window.background import Background
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
+from geometry.layout import Headstock
 from geometry.lengths import speaking
+from geometry.saying import say
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
+LONG_MS = 300
+"""After so long it is said that something is being worked out."""
+
+
 class GhostDialog(ReadInOrder, QDialog):
-    """`value` is the length in mm. Who derives from it says what is seen (`ghost`) and what is told of it (`told`)."""
+    """`value` is the length in mm, `made` the layout that it gives, once that is known.
+
+    Who derives from it says what is worked out (`work`), what is seen of it (`ghost`) and what is told (`told`).
+    """
 
     def __init__(self, window: MainWindow, title: str, label: str, value: float) -> None:
         super().__init__(window)
         self.window_ = window
         self.layout_ = window.document.layout
         self.value = value
+        self.made: Headstock | None = None
+        self._thread: Background | None = None
+        self._again = False
+        self._leaving: int | None = None
+        self._long = QTimer(self)
+        self._long.setSingleShot(True)
+        self._long.setInterval(LONG_MS)
+        self._long.timeout.connect(self._takes_long)
         self.setWindowTitle(title)
         self.field = LengthField(window.unit, parent=self)
         self.field.setAccessibleName(label)
@@ -59,8 +84,12 @@ class GhostDialog(ReadInOrder, QDialog):
         """Widgets below the field."""
         return []
 
-    def ghost(self) -> Drawing:
-        """What would come of the value, to be seen. GeometryError with the reason when nothing does."""
+    def work(self) -> Callable[[], Headstock]:
+        """What makes a layout of the value, away from the window; GeometryError with the reason when nothing comes of it."""
+        raise NotImplementedError
+
+    def ghost(self, made: Headstock) -> Drawing:
+        """What is seen of it."""
         raise NotImplementedError
 
     def told(self) -> str:
@@ -69,23 +98,60 @@ class GhostDialog(ReadInOrder, QDialog):
 
     # ---- at work --------------------------------------------------------
     def try_it(self) -> None:
-        """Show what would come of it, or say why nothing does."""
-        try:
-            with speaking(self.window_.unit):
-                marks = self.ghost()
-        except GeometryError as error:
-            self.window_.canvas.show_ghost(())
-            self._refused(str(error))
-            return
-        self.window_.canvas.show_ghost(marks)
-        self.says.setText(self.told())
+        """Show what would come of it, or say why nothing does, as soon as that is known."""
         self.take.setEnabled(True)
+        if self._thread is not None:
+            self._again = True
+            return
+        self._again = False
+        self._thread = Background(partial(_speaking, self.window_.unit, self.work()), self.window_)
+        self._thread.answered.connect(self._answered)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._finished)
+        self._thread.finished.connect(self._thread.deleteLater)
+        self._thread.start()
+        self._long.start()
 
     def accept(self) -> None:
         """Take what stands in the field, Enter pressed in it or not; stay when it cannot be."""
         self.field.editingFinished.emit()
         if self.take.isEnabled():
-            super().accept()
+            self.done(QDialog.DialogCode.Accepted)
+
+    def done(self, result: int) -> None:
+        """Leave; not before what is being worked out is known."""
+        if self._thread is not None:
+            self._leaving = result
+            self.setEnabled(False)
+        else:
+            super().done(result)
+
+    def _answered(self, made: Headstock) -> None:
+        if not self._again:
+            self.made = made
+            self.window_.canvas.show_ghost(self.ghost(made))
+            self.says.setText(self.told())
+
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, GeometryError):
+            raise error
+        if not self._again:
+            self.window_.canvas.show_ghost(())
+            self._refused(str(error))
+
+    def _finished(self) -> None:
+        self._thread = None
+        self._long.stop()
+        if self._again:
+            self.try_it()
+        elif self._leaving is not None:
+            result, self._leaving = self._leaving, None
+            self.setEnabled(True)
+            if result != QDialog.DialogCode.Accepted or self.take.isEnabled():
+                self.done(result)
+
+    def _takes_long(self) -> None:
+        self.says.setText(say("Being worked out…"))
 
     def _sent(self, mm: float) -> None:
         self.value = mm
@@ -97,3 +163,8 @@ class GhostDialog(ReadInOrder, QDialog):
 
     def _end(self) -> None:
         self.window_.canvas.show_ghost(())
+
+
+def _speaking(unit: LengthUnit, work: Callable[[], Headstock]) -> Headstock:
+    with speaking(unit):
+        return work()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QRadioButton, QWidget
@@ -9,7 +11,7 @@ from PySide6.QtWidgets import QRadioButton, QWidget
 from app.window.ghost_dialog import GhostDialog
 from geometry.drawing import Drawing, Stroke
 from geometry.edits.offsetting import offset_copy, offset_in_place
-from geometry.layout import loop_path, slot_path
+from geometry.layout import Headstock, loop_path, slot_path
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -34,9 +36,12 @@ class OffsetDialog(GhostDialog):
         self.copy.toggled.connect(self._chosen)
         return [self.in_place, self.copy]
 
-    def ghost(self) -> Drawing:
+    def work(self) -> Callable[[], Headstock]:
+        """The line set off, or a slot added beside it."""
+        return partial(offset_copy if self.keeps else offset_in_place, self.layout_, self._ref, self.value)
+
+    def ghost(self, made: Headstock) -> Drawing:
         """The line where it would come to lie."""
-        made = (offset_copy if self.keeps else offset_in_place)(self.layout_, self._ref, self.value)
         slot = made.slots[-1] if self.keeps else next((s for s in made.slots if s.id == self._ref), None)
         return (Stroke(loop_path(made.outline) if slot is None else slot_path(slot), "template"),)
 

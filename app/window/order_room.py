@@ -39,8 +39,8 @@ class OrderRoom(StageRoom):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.panel = OrderPanel(window.theme, window.unit, window)
-        self.centre = OrderCentre(window.theme, window)
+        self.panel = OrderPanel(window.theme, window.unit)
+        self.centre = OrderCentre(window.theme)
         self.strip = self.centre.title
         self.work: Work | None = None
         self.at = ""

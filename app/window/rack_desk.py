@@ -43,7 +43,7 @@ class RackDesk(QObject):
         self._path = path or rack_path()
         self._mine: Rack | None = None
         self._before: list[Rack] = []
-        self.view = RackView(window.unit, window)
+        self.view = RackView(window.unit)
         self.view.edited.connect(self._edited)
         self.view.refused.connect(window.say)
         self.view.whose_changed.connect(self.show)

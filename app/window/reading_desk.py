@@ -34,7 +34,7 @@ class ReadingDesk(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self.page = ReadingPage(window)
+        self.page = ReadingPage()
         self.page.way_chosen.connect(self.show)
         self.page.wanted.connect(self._wanted)
         self.page.table.entered.connect(self._entered)

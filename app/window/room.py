@@ -19,8 +19,9 @@ class StageRoom(QObject):
     """Base of the rooms, each in its own file and named in `rooms.py`.
 
     A room is made when its stage is first shown, so it costs a start nothing.
-    It builds its widgets in `__init__` with the window as their parent; the
-    window places them and shows them only while the stage is on show:
+    It builds its widgets in `__init__` without a parent, for the toolkit would
+    style them anew with every parent they are given; the window places them
+    and shows them only while the stage is on show:
 
     - `panel` takes the place of the rows on the right while nothing is held;
     - `centre` takes the place of the canvas;

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from app.window.ghost_dialog import GhostDialog
 from geometry.drawing import Drawing, Stroke
 from geometry.edits import fillet, largest_fillet, loop_at
-from geometry.layout import loop_path
+from geometry.layout import Headstock, loop_path
 from geometry.saying import say
 from geometry.units import format_close
 
@@ -27,9 +29,12 @@ class RoundDialog(GhostDialog):
         begin = BEGIN_WITH if self._most > BEGIN_WITH else max(0.01, int(self._most * 50) / 100)
         super().__init__(window, say("Round the corner"), say("Radius"), begin)
 
-    def ghost(self) -> Drawing:
+    def work(self) -> Callable[[], Headstock]:
+        """The corner rounded."""
+        return partial(fillet, self.layout_, self._ref, self._node, self.value, self._mirrored)
+
+    def ghost(self, made: Headstock) -> Drawing:
         """The line with the corner rounded."""
-        made = fillet(self.layout_, self._ref, self._node, self.value, self._mirrored)
         return (Stroke(loop_path(loop_at(made, self._ref)), "template"),)
 
     def told(self) -> str:

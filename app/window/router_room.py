@@ -50,7 +50,7 @@ class RouterRoom(StageRoom):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.panel = RoutPanel(window.theme, window.unit, window)
+        self.panel = RoutPanel(window.theme, window.unit)
         self.panel.edited.connect(self._edited)
         self.panel.refused.connect(window.say)
         self.panel.plan_chosen.connect(self._choose)

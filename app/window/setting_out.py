@@ -7,8 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from geometry.edits import align, align_nodes, copy_side, fillet, make_row, new_ids, spread
-from geometry.edits.offsetting import offset_copy, offset_in_place
+from geometry.edits import align, align_nodes, copy_side, make_row, new_ids, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
@@ -90,14 +89,13 @@ class SettingOut(QObject):
         window, document = self._window, self._window.document
         if window.node is None:
             raise GeometryError(say("Hold a corner first."))
-        ref, node, mirrored = document.held[0], window.node, window.chooser.options.mirrored
         from app.window.round_dialog import RoundDialog
-        dialog = RoundDialog(window, ref, node)
-        taken, radius = dialog.exec(), dialog.value
+        dialog = RoundDialog(window, document.held[0], window.node)
+        taken, made = dialog.exec(), dialog.made
         dialog.deleteLater()
         if taken:
             window.hold_nodes(None, ())
-            document.apply(say("Round the corner"), fillet(document.layout, ref, node, radius, mirrored))
+            document.apply(say("Round the corner"), made)
 
     def _offset(self) -> None:
         window, document = self._window, self._window.document
@@ -108,14 +106,14 @@ class SettingOut(QObject):
         from app.window.offset_dialog import OffsetDialog
         dialog = OffsetDialog(window, ref)
         taken = dialog.exec()
-        by, stays = dialog.value, dialog.keeps
+        made, stays = dialog.made, dialog.keeps
         dialog.deleteLater()
         if not taken:
             return
         before = document.layout
         if stays:
-            document.apply(say("Offset copy"), offset_copy(before, ref, by))
+            document.apply(say("Offset copy"), made)
             document.hold(new_ids(before, document.layout))
         else:
-            document.apply(say("Offset"), offset_in_place(before, ref, by))
+            document.apply(say("Offset"), made)
             document.hold((ref,))

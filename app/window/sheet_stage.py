@@ -27,7 +27,7 @@ class SheetStage(StageRoom):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.preview = self.centre = SheetPreview(window.theme, window)
+        self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []
         self._laid: tuple[Headstock, str, LengthUnit] | None = None
         self._thread: Background | None = None

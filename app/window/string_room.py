@@ -32,7 +32,7 @@ class StringRoom(StageRoom):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.panel = StringPanel(window.unit, window)
+        self.panel = StringPanel(window.unit)
         self.panel.edited.connect(window.document.apply)
         self.panel.refused.connect(window.say)
         self.panel.wanted.connect(self._propose)

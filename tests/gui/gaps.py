@@ -26,6 +26,10 @@ class Gap:
     act: str
     where: tuple[str, ...]
 
+    def meant(self, slow: dict[str, float]) -> float:
+        """The work in ms on the machine that the limits are meant for, which was so many times quicker during that act."""
+        return self.busy / slow[self.act]
+
     def __str__(self) -> str:
         return f"{self.busy:6.1f} ms of work, {self.wall:6.1f} ms on the wall, {self.act}: {' < '.join(self.where) or 'not seen'}"
 
@@ -37,6 +41,8 @@ class Watchdog(QObject):
         super().__init__(parent)
         self.gaps: list[Gap] = []
         self.act = "nothing"
+        self.slow: dict[str, float] = {}
+        """by act, how many times slower than meant the machine was before and after it"""
         self._frames: list[tuple[str, ...]] = []
         self._last, self._busy = time.perf_counter(), time.thread_time()
         self._main = threading.get_ident()
@@ -57,7 +63,11 @@ class Watchdog(QObject):
     def now(self, act: str) -> None:
         """Say what is done from now on, so that a gap can be told by it."""
         self._beat()
+        slow = slowness(3)
+        for name in (self.act, act):
+            self.slow[name] = max(slow, self.slow.get(name, 1.0))
         self.act = act
+        self._last, self._busy = time.perf_counter(), time.thread_time()
 
     def worst(self, most: int = 12) -> list[Gap]:
         """The longest absences by processor time."""
@@ -101,10 +111,10 @@ def until(what, seconds: float = 30.0) -> bool:
     return True
 
 
-def slowness() -> float:
+def slowness(loops: int = 7) -> float:
     """How many times slower than meant this machine is right now: the least of some loops of plain work."""
     spent = []
-    for _ in range(7):
+    for _ in range(loops):
         began = time.thread_time()
         total = 0
         for k in range(170_000):

@@ -37,7 +37,7 @@ def type_on(table, text, end=Qt.Key.Key_Return):
 
 
 def sums(room):
-    return {row.label: row.value for row in room.panel._sums._rows}
+    return {row.label: row.value for row in room.panel._sums.rows}
 
 
 def test_minutes_are_typed_down_the_column_and_no_undo_takes_them(bench, room):

@@ -9,6 +9,7 @@ from shiboken6 import isValid
 from app.look import sizes
 from app.look.theme import DAY
 from app.panels.form import Form
+from app.panels.string_table import StringTable
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -35,7 +36,7 @@ def rest(window: MainWindow, longest: int = 40000) -> None:
         loop = QEventLoop()
         QTimer.singleShot(20, loop.quit)
         loop.exec()
-        laid = all(form.complete for form in window.findChildren(Form) if form.isVisible())
+        laid = all(part.complete for kind in (Form, StringTable) for part in window.findChildren(kind) if part.isVisible())
         calm = calm + 1 if laid and not any(works(room) for room in window.rooms.made) else 0
         if calm == 4:
             return

@@ -12,15 +12,17 @@ from geometry.drawing import Label
 from geometry.edits.strings import set_post
 from geometry.strings import runs
 from geometry.strings.sets import SETS
+from tests.gui.gaps import until
 
 
 @pytest.fixture
 def room(bench):
     key = Qt.Key(Qt.Key.Key_1 + [stage.key for stage in STAGES].index("strings"))
     QTest.keyClick(bench.window, key, Qt.KeyboardModifier.AltModifier)
-    bench.pump()
+    made = bench.window.rooms["strings"]
     assert bench.window.stage == "strings"
-    return bench.window.rooms["strings"]
+    assert until(lambda: made.panel.table.complete and made.panel.strings.complete), "rows come in some turns of the event loop"
+    return made
 
 
 def press(button):

@@ -14,7 +14,7 @@ from app.formats.picture_in import PictureRead, read_picture
 from app.window import ask
 from app.window.own_rack import with_own_rack
 from app.window.tracing.lay_dialog import LayDialog
-from app.window.tracing.waiting import done_beside
+from app.window.waiting import done_beside
 from geometry.beginning import Numbers, mended
 from geometry.edits.picture import lay_picture as with_picture
 from geometry.layout import Headstock

@@ -28,7 +28,7 @@ from app.look.walk import ReadInOrder
 from app.window.background import Background
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
-from app.window.tracing.waiting import Cancelled, Progress
+from app.window.waiting import Cancelled, Progress
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.saying import say

@@ -4,10 +4,10 @@ import math
 from types import SimpleNamespace
 
 import pytest
-from PySide6.QtCore import QMarginsF
+from PySide6.QtCore import QMarginsF, QTimer
 from PySide6.QtGui import QPageLayout, QPageSize
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QProgressDialog, QWidget
 
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
@@ -165,6 +165,15 @@ def test_calling_it_off_prints_nothing(window, tmp_path):
 def test_without_a_correction_that_is_said(window, tmp_path, qapp):
     said = print_sheets(window, made("plain"), "Plain", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
     assert said.endswith("at 100 %, not corrected: measure the bars.")
+
+
+def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp):
+    def cancel():
+        window.findChild(QProgressDialog).canceled.emit()
+
+    QTimer.singleShot(20, cancel)
+    said = print_sheets(window, made("demo"), "Demo", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
+    assert said.startswith("Printing was cancelled")
 
 
 @pytest.mark.parametrize("answer", [QPrintDialog.DialogCode.Accepted, QPrintDialog.DialogCode.Rejected])

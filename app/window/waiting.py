@@ -23,12 +23,15 @@ class Progress(QObject):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self._stop = False
+        self._told = -1
 
     def tell(self, part: float) -> None:
         """Called in the thread: the part done, 0..1. Raises Cancelled once the maker has had enough."""
         if self._stop:
             raise Cancelled
-        self.told.emit(round(100 * part))
+        if round(100 * part) != self._told:
+            self._told = round(100 * part)
+            self.told.emit(self._told)
 
     def stop(self) -> None:
         """Called in the window."""
