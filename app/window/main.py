@@ -6,30 +6,25 @@ from pathlib import Path
 from typing import get_args
 
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QMainWindow, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMainWindow, QWidget
 
-from app.canvas import Canvas
 from app.document import Document
 from app.document.journal import Journal
-from app.look import calm, walk
+from app.look import walk
 from app.look.theme import Theme
 from app.panels.describe import shaped_loop
-from app.panels.side import SidePanel
 from app.panels.snag_list import numbers
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
 from app.window.aside import hand_works
 from app.window.at_pointer import AtPointer
-from app.window.beside import Beside
 from app.window.book_watch import BookWatch
 from app.window.changes import Changes
 from app.window.colours import chosen_theme, take_letters
 from app.window.commands import Commands
 from app.window.cures import Cures
 from app.window.files import Files
-from app.window.foot import Foot
 from app.window.front.drops import Drops
-from app.window.front.front import Front
 from app.window.gestures import GestureChooser
 from app.window.hand import Hand
 from app.window.held_page import HeldPage
@@ -37,13 +32,12 @@ from app.window.history_buttons import HistoryButtons
 from app.window.keyboard import Keyboard
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
+from app.window.parts import lay_out
 from app.window.pin_proposal import PinProposal
 from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
-from app.window.rooms import Rooms
 from app.window.spoken import Spoken
-from app.window.stages import StageBar
-from app.window.tool_bar import ONCE, ToolBar
+from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
 from geometry.layout import Headstock
@@ -77,7 +71,7 @@ class MainWindow(QMainWindow):
         self.node: int | None = None
         self._nodes: tuple[int, ...] = ()
         self.laying = False
-        self._build()
+        lay_out(self)
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self._start, self)
         self.keyboard = Keyboard(self)
@@ -112,38 +106,6 @@ class MainWindow(QMainWindow):
         self.drops = Drops(self)
         self.windows.watch(self)
         place.restore(self)
-
-    # ---- building -------------------------------------------------------
-    def _build(self) -> None:
-        middle = QWidget(self)
-        column = QVBoxLayout(middle)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        self.stages = StageBar(middle)
-        self.tools = ToolBar(self.unit, middle)
-        self.canvas = Canvas(self.theme, middle)
-        self.side = SidePanel(self.theme, self.unit, middle)
-        left = QWidget(middle)
-        under = QVBoxLayout(left)
-        under.setContentsMargins(0, 0, 0, 0)
-        under.setSpacing(0)
-        under.addWidget(self.tools)
-        self.rooms = Rooms(self)
-        self.beside = Beside(self.theme, left)
-        self.paper = self.beside.paper
-        self.paper.addWidget(self.canvas)
-        under.addWidget(self.beside, 1)
-        self.foot = Foot(left)
-        under.addWidget(calm.Calm(self.foot, left))
-        self.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
-        self.splitter.setChildrenCollapsible(False)
-        self.splitter.addWidget(left)
-        self.splitter.addWidget(self.side)
-        self.splitter.setStretchFactor(0, 1)
-        self.splitter.setSizes([940, 420])
-        column.addWidget(self.stages)
-        column.addWidget(self.splitter, 1)
-        self.front = Front(self, middle)
 
     def _connect(self) -> None:
         document = self.document
