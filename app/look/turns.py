@@ -37,6 +37,15 @@ class Turns(QObject):
         self._steps = steps
         self._next.start(wait_ms)
 
+    def finish(self) -> None:
+        """Go through the steps that are left now."""
+        steps, self._steps = self._steps, None
+        self._next.stop()
+        if steps is not None:
+            for _ in steps:
+                pass
+            self.done.emit()
+
     def stop(self) -> None:
         """Give up the steps that are left."""
         self._next.stop()

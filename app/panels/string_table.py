@@ -130,7 +130,7 @@ class StringTable(QWidget):
         return gone
 
     def _build(self) -> None:
-        self._clear()
+        seen = bool(self._clear()) and self.isVisible()
         heads = (("", ""), (say("Post"), say("Choosing a post changes the two strings over.")),
                  (say("Runs"), say("Side of the post through the face, over or under one through the side.")),
                  (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
@@ -142,6 +142,8 @@ class StringTable(QWidget):
             label.setToolTip(tip)
             self._grid.addWidget(label, 0, column, Qt.AlignmentFlag.AlignLeft if column < 3 else Qt.AlignmentFlag.AlignRight)
         self._later.begin(self._add_rows())
+        if seen:  # a table that changes under the maker's eyes is not taken away for some moments
+            self._later.finish()
 
     def _add_rows(self) -> Steps:
         """A row in each step: their boxes take long to make."""

@@ -152,5 +152,7 @@ def _painted(painter: QPainter, printer: QPrinter, page: Page) -> Iterator[None]
     if page.width > page.height:
         painter.translate(width, 0.0)
         painter.rotate(90.0)
-    yield from painted(painter, shapes_of(page), page, 1.0)
-    painter.restore()
+    try:
+        yield from painted(painter, shapes_of(page), page, 1.0)
+    finally:
+        painter.restore()

@@ -96,6 +96,11 @@ class GhostDialog(ReadInOrder, QDialog):
         """A sentence under the field while the value can be taken."""
         raise NotImplementedError
 
+    @property
+    def settled(self) -> bool:
+        """Whether what comes of the value is known."""
+        return self._thread is None
+
     # ---- at work --------------------------------------------------------
     def try_it(self) -> None:
         """Show what would come of it, or say why nothing does, as soon as that is known."""

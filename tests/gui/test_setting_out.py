@@ -12,6 +12,7 @@ from app.window.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
+from tests.gui.gaps import until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -112,6 +113,7 @@ def offset(bench, text: str, copy: bool = False) -> None:
         QTest.keyClick(dialog.field, Qt.Key.Key_Tab)
         if copy:
             QTest.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
+        until(lambda: dialog.settled)
         assert dialog.take.isEnabled(), dialog.says.text()
         QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
 
@@ -196,6 +198,7 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
 
     def answer():
         dialog = QApplication.activeModalWidget()
+        until(lambda: dialog.settled)
         said.append(dialog.says.text())
         ghost = window.canvas._ghost._marks
         assert ghost, "the rounding is seen before it is taken"
@@ -204,6 +207,7 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
             dialog.field.selectAll()
             QTest.keyClicks(dialog.field, text)
             dialog.field.editingFinished.emit()
+            until(lambda: dialog.settled)
             said.append(dialog.says.text())
         QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
 
