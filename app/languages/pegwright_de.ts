@@ -589,6 +589,10 @@
         <translation>Ein Radius von {radius} passt nicht an diese Ecke: höchstens {largest} passen.</translation>
     </message>
     <message>
+        <source>A ramp has to leave wood to the back, and ends no deeper than the floor of its slot.</source>
+        <translation>Eine Rampe muss zur Rückseite Holz stehen lassen und endet nicht tiefer als der Boden ihres Schlitzes.</translation>
+    </message>
+    <message>
         <source>A ramp that frees the strings of {slot} would be as deep as the slot: start the slot nearer to the nut.</source>
         <translation>Eine Rampe, die die Saiten von {slot} freigibt, wäre so tief wie der Schlitz: den Schlitz näher am Sattel beginnen.</translation>
     </message>
@@ -3617,6 +3621,10 @@
         <translation>Die Rampe von {slot} dort kürzer, schmaler oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
     <message>
+        <source>Make the ramp {amount} mm less deep.</source>
+        <translation>Die Rampe {amount} mm flacher machen.</translation>
+    </message>
+    <message>
         <source>Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.</source>
         <translation>Die Rampe auf dieser Seite {amount} mm schmaler machen, also {twice} mm im Ganzen, oder {slot} verschieben.</translation>
     </message>
@@ -5059,6 +5067,10 @@
     <message>
         <source>Ramp of {id}</source>
         <translation>Rampe von {id}</translation>
+    </message>
+    <message>
+        <source>Ramp too deep</source>
+        <translation>Rampe zu tief</translation>
     </message>
     <message>
         <source>Ramp {slot}</source>
@@ -7495,6 +7507,18 @@
     <message>
         <source>The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.</source>
         <translation>Die Rampe von {slot} beginnt {a} mm vom Sattel; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} comes out of the back by {measured} mm.</source>
+        <translation>Die Rampe von {slot} tritt {measured} mm weit aus der Rückseite aus.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} is {a} mm deep where it meets the slot, which is {b} mm deep.</source>
+        <translation>Die Rampe von {slot} ist {a} mm tief, wo sie den Schlitz trifft; dieser ist {b} mm tief.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} leaves {a} mm of wood to the back where it is deepest; {b} mm wanted.</source>
+        <translation>Die Rampe von {slot} lässt an ihrer tiefsten Stelle {a} mm Holz zur Rückseite; gewünscht sind {b} mm.</translation>
     </message>
     <message>
         <source>The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.</source>
@@ -12269,6 +12293,14 @@
     <message>
         <source>{id} does not sit on the edge, so there is no flat to cut for it.</source>
         <translation>{id} sitzt nicht auf der Kante, dafür gibt es keine Fläche.</translation>
+    </message>
+    <message>
+        <source>{id} has no flat yet: give its size and its depth.</source>
+        <translation>{id} hat noch keine Fläche: ihre Größe und ihre Tiefe angeben.</translation>
+    </message>
+    <message>
+        <source>{id} has no ramp yet: give its length and its depth.</source>
+        <translation>{id} hat noch keine Rampe: ihre Länge und ihre Tiefe angeben.</translation>
     </message>
     <message>
         <source>{id} has no single point to align.</source>

@@ -19,6 +19,8 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
         raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
     if gone:
         return with_feature(layout, id, replace(slot, ramp=None))
+    if slot.ramp is None and not {"length", "depth"} <= values.keys():
+        raise GeometryError(say("{id} has no ramp yet: give its length and its depth.", id=id))
     ramp = replace(slot.ramp, **values) if slot.ramp is not None else Ramp(**values)
     return settled(with_feature(layout, id, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id)))))
 
@@ -39,6 +41,8 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
         raise GeometryError(say("{id} does not sit on the edge, so there is no flat to cut for it.", id=id))
     if gone:
         return with_feature(layout, id, replace(tuner, flat=None))
+    if tuner.flat is None and not {"size", "depth"} <= values.keys():
+        raise GeometryError(say("{id} has no flat yet: give its size and its depth.", id=id))
     flat = replace(tuner.flat, **values) if tuner.flat is not None else Flat(**values)
     return settled(with_feature(layout, id, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id)))))
 

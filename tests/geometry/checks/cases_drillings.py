@@ -6,9 +6,9 @@ one millimetre, half a millimetre into each other, or the margin exactly.
 
 from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
 from geometry.checks.words import SORTS
-from geometry.layout import Pin, Ramp, SingleHole
+from geometry.layout import DrawnSlot, Pin, Ramp, SingleHole
 from tests.geometry.checks.case import Case
-from tests.geometry.checks.heads import FACE, PINS, SIDE, bore, face, head, pattern, side, slot
+from tests.geometry.checks.heads import FACE, PINS, SIDE, bore, face, head, loop, pattern, side, slot
 
 _ROLES = {"counterbore": "counterbore", "screw": "screw", "pin hole": "pin"}
 UPRIGHT = {sort: pattern(f"one {sort}", "face", bore(role=role)) for sort, role in _ROLES.items()} | {"bore": FACE}
@@ -123,4 +123,20 @@ def _ramp_edge_cases():
     yield Case("ramp-to-nut", ramped(55.0, 12.0), -1.0, "spoils the work", ramped(52.0, 12.0), between=("slot", "nut line"))
 
 
-CASES = (*_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases(), *_ramp_edge_cases())
+def _ramp_depth_cases():
+    """A ramp 12 long to a slot 12 wide: 6 past the nut end, beside the round end, it is half as deep again; 16 of wood."""
+    def ramped(depth, floor=None, width=None, shape=None):
+        opening = slot()
+        return head(pins=PINS[1:], slots=(type(opening)(id="slot", shape=shape or opening.shape, depth=floor,
+                                                        ramp=Ramp(length=12.0, depth=depth, width=width)),))
+    yield Case("ramp-too-deep", ramped(10.0), 1.0, "tight", ramped(26 / 3), between=("slot", "back"))
+    yield Case("ramp-too-deep", ramped(12.0), -2.0, "spoils the work", ramped(26 / 3), between=("slot", "back"))
+    # 7.2 wide: the slot's round end has swallowed it 6 - sqrt(36 - 12.96) = 1.2 past the nut end.
+    yield Case("ramp-too-deep", ramped(13.0, width=7.2), 16 - 13 * 1.1, "tight", ramped(13 / 1.1, width=7.2), between=("slot", "back"))
+    # A square nut end at y = 54: no wood beside it, so it ends as deep as it says.
+    square = DrawnSlot(loop=loop((8.0, 54.0), (20.0, 54.0), (20.0, 120.0), (8.0, 120.0)))
+    yield Case("ramp-too-deep", ramped(14.0, shape=square), 2.0, "tight", ramped(13.0, shape=square), between=("slot", "back"), within=1e-3)
+    yield Case("ramp-too-deep", ramped(7.0, 6.0), -1.0, "tight", ramped(6.0, 6.0), between=("slot",))
+
+
+CASES = (*_ramp_depth_cases(), *_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases(), *_ramp_edge_cases())

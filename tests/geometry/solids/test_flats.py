@@ -115,6 +115,10 @@ def test_refusals_are_sentences():
         set_ramp(layout, "a", length=3.0, depth=1.0)
     with pytest.raises(GeometryError, match="edge"):
         set_flat(layout, "slot", size=3.0, depth=1.0)
+    with pytest.raises(GeometryError, match="no ramp yet"):
+        set_ramp(layout, "slot", length=3.0)
+    with pytest.raises(GeometryError, match="no flat yet"):
+        set_flat(bellied(), "a", depth=0.3)
     assert propose_ramp(_dive(_DROP - 1.3), "slot").slots[0].ramp is not None
     assert replace(set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0], ramp=None) == layout.slots[0]
     assert set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0].ramp == Ramp(length=3.0, depth=1.0)
