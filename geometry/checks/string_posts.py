@@ -47,7 +47,7 @@ def _boxes(things: Sequence[Run | Item]) -> Boxes:
 def _box(thing: Run | Item) -> tuple[Vec3, Vec3]:
     """(lowest, highest) corner, no farther out at the ends than beside them."""
     if isinstance(thing, Run):
-        (x0, y0, z0), (x1, y1, z1), r = thing.start, thing.end, thing.diameter / 2
+        (x0, y0), (x1, y1), z0, z1, r = thing.nut, thing.post, -thing.nut_height, -thing.height, thing.diameter / 2
     elif thing.frame is None:
         return NOTHING
     else:

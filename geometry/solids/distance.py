@@ -35,7 +35,7 @@ class Gaps(Struct, frozen=True, eq=False):
     that parts the two. `on_a`, `on_b` (n, 3): the nearest points, or for an
     overlap points in the shared wood (where a flat end meets a flank within a
     few degrees of squarely, the points are good to 0.01 mm only). `exact` (n,): False where the pair is
-    farther apart than was asked for and `distance` is only a lower bound.
+    farther apart than was asked for: `distance` is only a lower bound, and the points lie near the nearest ones.
     """
 
     distance: np.ndarray
@@ -92,12 +92,12 @@ def _closed_forms(a: Cylinders, b: Cylinders, beyond: float | np.ndarray) -> tup
     between = q - p
     apart = norms(between)
     distance = apart - a.radius - b.radius
-    n = between / np.maximum(apart, 1e-300)[:, None]
-    on_a, on_b = p + n * a.radius[:, None], q - n * b.radius[:, None]
     exact = distance <= beyond
     if not exact.any():
-        return distance, on_a, on_b, exact, np.flatnonzero(exact), p
+        return distance, p, q, exact, np.flatnonzero(exact), p
 
+    n = between / np.maximum(apart, 1e-300)[:, None]
+    on_a, on_b = p + n * a.radius[:, None], q - n * b.radius[:, None]
     facing = crosses(a.axis, b.axis)
     parallel = exact & (dots(facing, facing) < _SQUARE ** 2)
     if parallel.any():
