@@ -9989,6 +9989,10 @@
         <translation>in Flucht mit {name}</translation>
     </message>
     <message>
+        <source>in one drilling</source>
+        <translation>in einem Bohrgang</translation>
+    </message>
+    <message>
         <source>in one pass</source>
         <translation>in einem Durchgang</translation>
     </message>
@@ -9999,6 +10003,10 @@
     <message>
         <source>in the rack, {remark}</source>
         <translation>im Bestand, {remark}</translation>
+    </message>
+    <message>
+        <source>in {n} drillings</source>
+        <translation>in {n} Bohrgängen</translation>
     </message>
     <message>
         <source>in {n} pass</source>
@@ -11416,10 +11424,6 @@
     <message>
         <source>the wood between {feature} and {slot}</source>
         <translation>das Holz zwischen {feature} und {slot}</translation>
-    </message>
-    <message>
-        <source>the {slot}</source>
-        <translation>{slot}</translation>
     </message>
     <message>
         <source>there is a folder or a device of that name</source>
@@ -12867,8 +12871,8 @@
         <translation>{opening} reicht {measured} mm über die Sattellinie.</translation>
     </message>
     <message>
-        <source>{operations} steps, {holes} holes in {drillings} drillings, {set_ups} set-ups at machines, {changes} of machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
-        <translation>{operations} Schritte, {holes} Bohrungen in {drillings} Bohrgängen, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite, {tilts} für Bohrungen von der Seite; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
+        <source>{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
+        <translation>{operations} Schritte, {holes} {drillings}, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite, {tilts} für Bohrungen von der Seite; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
     </message>
     <message>
         <source>{operation} {diameter} through</source>
@@ -13031,9 +13035,9 @@
         <translation>{spoiling}, {tight} knapp, {notes}.</translation>
     </message>
     <message>
-        <source>{steps} steps · {holes} holes · {set_ups} set-ups · {tilts}
+        <source>{steps} steps · {holes} · {set_ups} set-ups · {tilts}
 about {hours:.1f} hours, {changes:.1f} of them setting up</source>
-        <translation>{steps} Schritte · {holes} Bohrungen · {set_ups} Einstellungen · {tilts}
+        <translation>{steps} Schritte · {holes} · {set_ups} Einstellungen · {tilts}
 etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>

@@ -79,9 +79,9 @@ def read_minutes(text: str) -> float:
 def tally(counts: Counts) -> str:
     """The counts on two lines for the head of the panel."""
     tilts = count(counts.tilts, "{n} tilt", "{n} tilts")
-    return say("{steps} steps · {holes} holes · {set_ups} set-ups · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
+    return say("{steps} steps · {holes} · {set_ups} set-ups · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
                "setting up",
-               steps=counts.operations, holes=counts.holes, set_ups=counts.set_ups, tilts=tilts, hours=counts.hours.total,
+               steps=counts.operations, holes=count(counts.holes, "{n} hole", "{n} holes"), set_ups=counts.set_ups, tilts=tilts, hours=counts.hours.total,
                changes=counts.hours.changes)
 
 

@@ -12,6 +12,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
 from geometry.solids import Drilling, Hole, holes
+from geometry.terms import term
 
 
 class Card(Struct, frozen=True):
@@ -74,7 +75,12 @@ def _card(group: list[Hole], work: Work) -> Card:
         return Card(0, "pin", say("Locating pin holes") if len(of) > 1 else say("Locating pin hole {of}", of=of[0]), of,
                     tuple(drillings), tuple(own))
     if first.role == "hole":
-        title = say("Hole {of}", of=of[0]) if len(of) == 1 else say("{n} holes of {diameter}", n=len(of), diameter=length(first.diameter))
+        title = _hole_title(of[0]) if len(of) == 1 else say("{n} holes of {diameter}", n=len(of), diameter=length(first.diameter))
         return Card(0, "hole", title, of, tuple(drillings), tuple(own))
     kind = "face" if any(d.upright for d in drillings) else "side"
     return Card(0, kind, of[0], of, tuple(drillings), tuple(own))
+
+
+def _hole_title(name: str) -> str:
+    """The name of a single hole, with what it is unless the name says so already."""
+    return name[:1].upper() + name[1:] if term("hole") in name.split() else say("Hole {of}", of=name)

@@ -62,10 +62,11 @@ def summary(work: Work) -> str:
                                               "The order is your own; the best one has {n} changes.")
     how = (say("No order of these steps needs fewer changes.") if work.order.proven else
            say("No order can do with fewer than {bound} changes.", bound=work.order.bound))
-    return say("{operations} steps, {holes} holes in {drillings} drillings, {set_ups} set-ups at machines, {changes} of "
-               "machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common "
+    return say("{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine,"
+               " bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common "
                "practice, no source).{found} {how}{own}",
-               operations=c.operations, holes=c.holes, drillings=c.drillings, set_ups=c.set_ups,
+               operations=c.operations, holes=count(c.holes, "{n} hole", "{n} holes"),
+               drillings=count(c.drillings, "in one drilling", "in {n} drillings"), set_ups=c.set_ups,
                changes=count(c.changes.total, "{n} change", "{n} changes"),
                tilts=count(c.tilts, "{n} table setting", "{n} table settings"), total=c.hours.total,
                found=_found(work), how=how, own=own)

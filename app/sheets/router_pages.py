@@ -64,7 +64,7 @@ def _named(text: str, of: str, name: str) -> str:
 def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, width: float) -> list[Block]:
     plan = plans[0]
     title = say("Rout the outline") if plan.of == "outline" else say("Rout {slots}", slots=say(", then ").join(
-        say("the {slot}", slot=one.of) for one in plans))
+        one.of for one in plans))
     base = -3.2 - 1.1
     head = of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
                      Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)

@@ -135,6 +135,8 @@ def _made(layout: Headstock, d: Drilling, kind: Kind, words: str, setup: Setup, 
 
 def _title(d: Drilling, kind: Kind) -> str:
     name = d.hole if kind in ("pilot", "edge pilot") else d.of
+    if _named_hole(d):
+        return first(name)
     return f"{first(term('side bore' if kind == 'side bore' else d.operation))} {name}"
 
 
@@ -142,7 +144,14 @@ def _what(d: Drilling) -> str:
     """What is drilled, as a sentence calls it: `screw pilot a.2`, `post bore of a`."""
     if d.role in SMALL:
         return f"{term(d.operation)} {d.hole}"
+    if _named_hole(d):
+        return d.of
     return say("{sort} of {name}", sort=term(d.operation), name=d.of)
+
+
+def _named_hole(d: Drilling) -> bool:
+    """Whether it is a single hole whose name says so already, as `hole 1`."""
+    return d.role == "hole" and term(d.operation) in d.of.split()
 
 
 def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: float, wishes: Wishes) -> str:

@@ -257,7 +257,7 @@ def test_slots_that_are_cut_alike_share_a_card():
     groups = alike(work("demo").plans)
     assert [[plan.of for plan in group] for group in groups] == [["bass slot", "treble slot"], ["outline"]]
     text = section("demo", "Cards")
-    assert "Rout the bass slot, then the treble slot" in text and "bass slot and treble slot, each: 11 holes" in text
+    assert "Rout bass slot, then treble slot" in text and "bass slot and treble slot, each: 11 holes" in text
 
 
 def test_waste_centres_are_told_in_numbers():
