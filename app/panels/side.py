@@ -14,6 +14,7 @@ from app.panels.chance_page import ChanceLine, ChancePage
 from app.panels.chance_words import Chances
 from app.panels.describe import Page
 from app.panels.form import Form, rule
+from app.panels.rows import FieldRow
 from app.panels.section import SectionView
 from app.panels.snag_list import SnagList
 from app.panels.tabs import Tabs
@@ -129,14 +130,20 @@ class SidePanel(QWidget):
             self._snag_sizes = None
         return self.splitter.saveState()
 
-    def show_page(self, page: Page) -> None:
-        """Show what is held."""
+    def show_facts(self, page: Page) -> None:
+        """Show what is held: its name and what is worked out of it."""
         if self._title.text() != page.title:
             self._title.setText(page.title)
             self._scroll.verticalScrollBar().setValue(0)
-        for form, rows in ((self._facts, page.facts), (self._fields, page.fields)):
-            form.show_rows(rows)
-            form.setVisible(bool(rows))
+        self._show_rows(self._facts, page.facts)
+
+    def show_fields(self, page: Page) -> None:
+        """Show what of it can be typed."""
+        self._show_rows(self._fields, page.fields)
+
+    def _show_rows(self, form: Form, rows: list[FieldRow]) -> None:
+        form.show_rows(rows)
+        form.setVisible(bool(rows))
 
     def add_room(self, panel: QWidget) -> None:
         """Take in the panel of a stage, to be shown later."""

@@ -24,8 +24,8 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
     from geometry.checks import CheckResult
 
-BEAT_MS = 17
-"""List, rows and section are filled at every third beat, in turn, so that no frame of a drag has to wait for two of them.
+BEAT_MS = 13
+"""List, facts, fields and section are filled at every fourth beat, in turn: no frame of a drag has to wait for two of them.
 
 Words that change faster than that cannot be read; the drawing and the rings and numbers of its snags do not wait for them.
 """
@@ -40,7 +40,8 @@ class HeldPage(QObject):
         self._begun = False
         self._put_off = False
         self._listed: CheckResult | None = None
-        self._parts = (self._list, self._rows, self._section)
+        self._page: Page | None = None
+        self._parts = (self._list, self._facts, self._fields, self._section)
         self._turn = 0
         self._again = False
         self._due = QTimer(self)
@@ -64,7 +65,7 @@ class HeldPage(QObject):
         self.follow()
 
     def follow(self) -> None:
-        """Show snags and what is held: at once, or within three beats while a gesture runs."""
+        """Show snags and what is held: at once, or within four beats while a gesture runs."""
         if not self._begun or self._put_off:
             return
         if not self._window.hand.busy:
@@ -101,7 +102,8 @@ class HeldPage(QObject):
         room = self._window.room
         return room.panel if room is not None and room.panel is not None and room.takes(self._window.document.held) else None
 
-    def _rows(self) -> None:
+    def _facts(self) -> None:
+        self._page = None
         window, shown, held = self._window, self._window.document.shown, self._window.document.held
         if window.laying:
             return
@@ -117,7 +119,12 @@ class HeldPage(QObject):
             page = _with_notes(describe(shown, held[0], window.unit, window.node), shown, held[0])
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
-        window.side.show_page(page)
+        self._page = page
+        window.side.show_facts(page)
+
+    def _fields(self) -> None:
+        if self._page is not None:
+            self._window.side.show_fields(self._page)
 
     def _section(self) -> None:
         window, title, section, signs = self._window, say("Section along the bore"), (), ()
