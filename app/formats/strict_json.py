@@ -59,6 +59,9 @@ def sentence(error: Exception, data: bytes = b"") -> str:
     text = "".join(c if c.isprintable() else "?" for c in " ".join(str(error).split())).rstrip(".")
     if text == "Input data was truncated":
         return say("It breaks off before its end: use the version before it, if there is one.")
+    # The one pattern of the records is that of a name (geometry.layout.parts.Id).
+    text = re.sub(r"^Expected `str` matching regex '.*'(?= - at |$)",
+                  lambda _: say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs"), text)
     if data:
         text = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), text)
     if len(text) > LONGEST:

@@ -2325,6 +2325,10 @@
         <translation>Alles mal</translation>
     </message>
     <message>
+        <source>Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs</source>
+        <translation>Erwartet wird ein Name: ein Buchstabe oder eine Ziffer, dann nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . -</translation>
+    </message>
+    <message>
         <source>Export the rack</source>
         <translation>Den Bestand ausgeben</translation>
     </message>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import unicodedata
+
 import msgspec
 from msgspec.structs import replace
 
@@ -45,8 +47,10 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     """Another name for a feature, pattern, row, string, bit, bush or drill, everywhere it is named.
 
     `group` is the list it is in (see GROUPS). GeometryError when there is no
-    such thing, when the name is taken, or when it is no good name.
+    such thing, when the name is taken, or when it is no good name. An accent
+    typed as a character of its own becomes part of its letter.
     """
+    new = unicodedata.normalize("NFC", new)
     if group not in GROUPS:
         raise GeometryError(say("There is nothing to rename in {group}.", group=term(group)))
     owner = layout.rack if group in ("bits", "bushes", "drills") else layout

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from typing import Literal
 
 from msgspec.structs import replace
@@ -62,7 +63,7 @@ def set_in_rack(rack: Rack, path: tuple[str | int, ...], value: object) -> Rack:
     GeometryError says what is wrong with the value, or that the name is taken.
     """
     if path[-1] == "id":
-        value = str(value).strip()
+        value = unicodedata.normalize("NFC", str(value).strip())
         if value != path[1] and value in _ids(rack, path[0]):
             raise GeometryError(say("The name {value} is taken: choose another.", value=value))
     return validate_rack(set_part(rack, path, value))

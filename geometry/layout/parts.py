@@ -19,8 +19,11 @@ Amount = Annotated[float, Meta(ge=0, le=5000)]
 """A length in mm, zero allowed."""
 Degrees = Annotated[float, Meta(ge=-360, le=360)]
 """An angle in degrees: the file is read by people."""
-Id = Annotated[str, Meta(min_length=1, max_length=60, pattern=r"^[A-Za-z0-9][A-Za-z0-9 _.-]*\Z")]
-"""A short name, unique within its kind."""
+LETTERS = "A-Za-zÀ-ÖØ-öø-ĥĨ-ıĴ-ķĹ-ľŁ-ňŌ-ťŨ-žȘ-ț"
+"""Letters of names: those of the European languages in Latin letters that the face of the sheets has, at worst without the
+accent. Written out, as `\\w` means other letters to other readers of the schema. Each is one character (NFC)."""
+Id = Annotated[str, Meta(min_length=1, max_length=60, pattern=rf"^[{LETTERS}0-9][{LETTERS}0-9 _.-]*$(?!\n)")]
+"""A short name on one line, unique within its kind. The end is written so that Python and the readers of the schema agree on it."""
 Text = Annotated[str, Meta(max_length=4000)]
 Point = tuple[Coord, Coord]
 """(x, y) in mm: +x to the treble side, +y to the tip."""
