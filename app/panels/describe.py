@@ -40,7 +40,8 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.saying import say
-from geometry.solids import SideBore, frames, side_bore
+from geometry.solids import SideBore, side_bore
+from geometry.solids.frames import frame
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height
 from geometry.terms import term
@@ -193,7 +194,7 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
 
 
 def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
-    x, y, _ = frames(layout)[tuner.id].origin
+    x, y, _ = frame(layout, tuner).origin
     rows = [FieldRow(say("Centre"), "fact", say("{x} across, {y} along", x=format_close(x, unit, 2), y=format_close(y, unit, 2)))]
     for bore in layout.pattern(tuner.pattern).bores:
         if bore.role in ("screw", "pin"):

@@ -40,7 +40,7 @@ def folded(blank: Blank, side: Side, y: float, z: float) -> Vec2:
     return (x + z, y) if side == "treble" else (x - z, y)
 
 
-@remembered_of_each(12, of_same, each=512)
+@remembered_of_each(12, of_same, each=1024)
 def _marks(outline: Same[Loop], tuner: Tuner, pattern: Same[Pattern], row: Row | None, blank: Blank, nut: Nut,
            strings: Same[tuple[String, ...]]) -> Drawing:
     alone = Headstock(name="", blank=blank, outline=outline.value, patterns=(pattern.value,),
