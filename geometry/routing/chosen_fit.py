@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, slot_path
@@ -16,8 +17,7 @@ from geometry.routing.refusal import Refusal
 Way = Literal["one side", "both sides", "too short", "not guided"]
 
 
-@dataclass(frozen=True, slots=True)
-class ChosenFit:
+class ChosenFit(Struct, frozen=True):
     """What becomes of one slot with one follower (mm).
 
     `depth` is how deep the slot is, through the wood when `through`; `reach` how deep the bit comes from one side,
