@@ -164,7 +164,7 @@ class StringTable(QWidget):
         for box in (post, winds):
             box.setProperty("row", number)
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(8 if box is post else 5)
+            box.setMinimumContentsLength(8 if box is post else 4)
             keep(box, minimum_width=68 if box is post else 56)  # where letters are large the words in them may be shortened
         post.activated.connect(self._chosen)
         winds.activated.connect(self._wound)
