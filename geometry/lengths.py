@@ -104,6 +104,11 @@ def place(at: Vec2) -> str:
             say("{across} across to the bass, {along} along", across=across, along=along))
 
 
+def from_nut(y: float, told: str) -> str:
+    """How far along something lies (mm, negative behind the nut line) in words, with `told` for the length itself."""
+    return say("{along} behind the nut line", along=told) if y < 0 else say("{along} from the nut line", along=told)
+
+
 def up(length: float) -> float:
     """The next size (mm) that is sold or set: half a mm, or a sixteenth of an inch."""
     step = 0.5 if _unit.get() == "mm" else SIXTEENTH

@@ -3049,8 +3049,8 @@
         <translation>In der Schablone bleibt nichts zwischen {id} und {beside} ({place}): eine Führung näher am Fräsermaß wählen.</translation>
     </message>
     <message>
-        <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} from the nut line and {below} below the face; stop at {stop}, {point} to the point.</source>
-        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} von der Sattellinie und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
+        <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} and {below} below the face; stop at {stop}, {point} to the point.</source>
+        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
     </message>
     <message>
         <source>In the way: {names}.</source>
@@ -10438,8 +10438,8 @@
         <translation>auf der Mittellinie oder zu ihr gespiegelt</translation>
     </message>
     <message>
-        <source>on the centreline, {along} from the nut line</source>
-        <translation>auf der Mittellinie, {along} von der Sattellinie</translation>
+        <source>on the centreline, {along}</source>
+        <translation>auf der Mittellinie, {along}</translation>
     </message>
     <message>
         <source>on the shank</source>
@@ -11895,20 +11895,12 @@
         <translation>{across} quer zum Diskant, {along} längs</translation>
     </message>
     <message>
-        <source>{across} to the bass side, {along} from the nut line</source>
-        <translation>{across} zur Bassseite, {along} von der Sattellinie</translation>
+        <source>{across} to the bass side, {along}</source>
+        <translation>{across} zur Bassseite, {along}</translation>
     </message>
     <message>
-        <source>{across} to the bass side, {along} from the nut line.</source>
-        <translation>{across} zur Bassseite, {along} vom Sattel.</translation>
-    </message>
-    <message>
-        <source>{across} to the treble side, {along} from the nut line</source>
-        <translation>{across} zur Diskantseite, {along} von der Sattellinie</translation>
-    </message>
-    <message>
-        <source>{across} to the treble side, {along} from the nut line.</source>
-        <translation>{across} zur Diskantseite, {along} vom Sattel.</translation>
+        <source>{across} to the treble side, {along}</source>
+        <translation>{across} zur Diskantseite, {along}</translation>
     </message>
     <message>
         <source>{across}, on the nut line</source>
@@ -11921,6 +11913,14 @@
     <message>
         <source>{across}, {along} from the nut line</source>
         <translation>{across}, {along} von der Sattellinie</translation>
+    </message>
+    <message>
+        <source>{along} behind the nut line</source>
+        <translation>{along} hinter der Sattellinie</translation>
+    </message>
+    <message>
+        <source>{along} from the nut line</source>
+        <translation>{along} von der Sattellinie</translation>
     </message>
     <message>
         <source>{angle:.1f} degrees</source>
@@ -12349,6 +12349,10 @@
     <message>
         <source>{made} of {all} drillings made.</source>
         <translation>{made} von {all} Bohrungen gemacht.</translation>
+    </message>
+    <message>
+        <source>{mark} behind the nut line</source>
+        <translation>{mark} hinter Sattellinie</translation>
     </message>
     <message>
         <source>{mark} below the face</source>

@@ -119,7 +119,8 @@ class Maker:
             return
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
         level = format_angle(abs(tilt)) == format_angle(0.0)
-        self._line(say("mark"), say("{mark} from the nut line", mark=tenths(post.mark[1])))
+        y = tenths(abs(post.mark[1]))
+        self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y))
         self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
         if abs(bore.squared_miss) > 0.05:
             self._line("", say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)), boxed=False)

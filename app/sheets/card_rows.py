@@ -32,7 +32,7 @@ def point_of(layout: Headstock, d: Drilling) -> float:
 def drill_words(layout: Headstock, d: Drilling) -> str:
     """The rack's drill by its name, or the kind and size that the rack lacks."""
     drill = drill_for(layout, d)
-    return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=d.drill, diameter=length(d.diameter))
+    return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=term(d.drill), diameter=length(d.diameter))
 
 
 def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:

@@ -13,6 +13,7 @@ from app.panels.snag_list import title
 from app.window.stepping import place_of
 from geometry.checks import Snag
 from geometry.layout import Headstock
+from geometry.lengths import from_nut
 from geometry.saying import count, say
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
@@ -81,9 +82,10 @@ def _place(layout: Headstock, id: str, unit: LengthUnit) -> str:
     if at is None or id in ("outline", "nut"):
         return ""
     across, along = (format_close(abs(n), unit, mark=True) for n in at)
+    along = from_nut(at[1], along)
     if at[0] >= 0:
-        return say("{across} to the treble side, {along} from the nut line.", across=across, along=along)
-    return say("{across} to the bass side, {along} from the nut line.", across=across, along=along)
+        return say("{across} to the treble side, {along}", across=across, along=along) + "."
+    return say("{across} to the bass side, {along}", across=across, along=along) + "."
 
 
 def _counted(snags: list[Snag]) -> str:

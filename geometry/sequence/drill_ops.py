@@ -7,6 +7,7 @@ import math
 from geometry import vectors as v
 from geometry.layout import Drill, Headstock
 from geometry.checks.words import first
+from geometry.lengths import from_nut
 from geometry.saying import say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.tables import side_tables
@@ -88,10 +89,10 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     words = say("The axis of {hole} has no mark on the square edge.", hole=d.hole)
     if d.mark is not None:
         words = say("In the vice with the {surface} up and the {lies} against the fence: drill the {what}, "
-                    "{diameter} wide, at its mark {along} from the nut line and {below} below the face; stop at "
+                    "{diameter} wide, at its mark {along} and {below} below the face; stop at "
                     "{stop}, {point} to the point.",
                     surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
-                    along=_mm(d.mark[1], wishes), below=_mm(d.mark[2], wishes), stop=_mm(d.stop, wishes),
+                    along=from_nut(d.mark[1], _mm(abs(d.mark[1]), wishes)), below=_mm(d.mark[2], wishes), stop=_mm(d.stop, wishes),
                     point=_mm(d.stop + point, wishes))
     cautions = []
     if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
@@ -180,13 +181,13 @@ def bit_name(d: Drilling, drill: Drill | None) -> str:
 
 
 def place(at: Vec2, wishes: Wishes) -> str:
-    """A point of the face in words: how far to which side of the centreline, and how far from the nut line."""
+    """A point of the face in words: how far to which side of the centreline, and how far from the nut line or behind it."""
     x, y = at
-    across, along = _mm(abs(x), wishes), _mm(y, wishes)
+    across, along = _mm(abs(x), wishes), from_nut(y, _mm(abs(y), wishes))
     if abs(x) < 0.005:
-        return say("on the centreline, {along} from the nut line", along=along)
-    return (say("{across} to the treble side, {along} from the nut line", across=across, along=along) if x > 0 else
-            say("{across} to the bass side, {along} from the nut line", across=across, along=along))
+        return say("on the centreline, {along}", along=along)
+    return (say("{across} to the treble side, {along}", across=across, along=along) if x > 0 else
+            say("{across} to the bass side, {along}", across=across, along=along))
 
 
 def _dia(d: Drilling, wishes: Wishes) -> str:

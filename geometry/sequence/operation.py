@@ -83,6 +83,7 @@ class WasteHoles(Struct, frozen=True):
     centres: tuple[Vec2, ...]
     diameter: float
     depth: float
+    """how far the drill goes: the full diameter in a blind slot; the point, too, in a through one"""
 
 
 class Cut(Struct, frozen=True):
@@ -105,7 +106,8 @@ class Operation(Struct, frozen=True):
     """ids of the layout's features concerned; "outline" for the outline"""
     drillings: tuple[Drilling, ...] = ()
     stop: float | None = None
-    """depth to set, from the surface where the drill goes in to the full diameter's end, mm"""
+    """depth to set, from the surface where the drill goes in to the full diameter's end, mm; of a through hole the
+    wood's far side, and the drill's point goes on beyond it"""
     waste_holes: WasteHoles | None = None
     cut: Cut | None = None
     template: bool = False

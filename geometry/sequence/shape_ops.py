@@ -16,7 +16,7 @@ from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, Wast
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
 from geometry.sequence.wishes import Wishes
-from geometry.solids.drilling import Drilling, holes
+from geometry.solids.drilling import Drilling, holes, point_length
 from geometry.terms import term
 from geometry.units import format_close
 from geometry.vectors import Vec2
@@ -152,7 +152,8 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
         f"waste holes {slot.id}", "waste holes", say("Waste holes {slot}", slot=slot.id),
         say("Face up: along {slot} drill {many}, {diameter} wide, {how}{apart}.{chop}",
             slot=slot.id, many=many, diameter=format_close(row.drill.diameter, wishes.unit, 2, mark=True), how=how,
-            apart=apart, chop=chop), Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,), stop=row.stop,
+            apart=apart, chop=chop), Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,),
+        stop=row.stop - point_length(row.drill) if row.through else row.stop,
         waste_holes=WasteHoles(row.centres, row.drill.diameter, row.stop), amount=float(len(row.centres)))]
     if row.through and row.saw:
         made.append(Operation(

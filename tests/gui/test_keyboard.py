@@ -1,6 +1,7 @@
 """The whole work without a mouse: things and nodes one after the other, the pen, and what a screen reader is told."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
@@ -8,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from app.window import spoken
 from app.window.stepping import things
 from geometry.edits import nudge
-from geometry.layout import loop_path
+from geometry.layout import Pin, loop_path
 
 KEY, SHIFT = Qt.Key, Qt.KeyboardModifier.ShiftModifier
 
@@ -173,6 +174,11 @@ def test_what_is_held_is_told_with_its_place_and_its_snags(bench, window, monkey
     assert "snags." in words and "spoils the work: " in words and told[-1] == words
     window.document.hold(())
     assert window.canvas.view.accessibleDescription().startswith("Nothing is held.")
+
+
+def test_a_place_behind_the_nut_line_is_told_as_such(bench):
+    layout = replace(bench.layout, pins=(Pin(id="back pin", at=(-4.0, -3.0)),))
+    assert "4 mm to the bass side, 3 mm behind the nut line." in spoken.described(layout, ("back pin",), None, (), "mm")
 
 
 def test_a_drag_is_told_when_it_is_over(bench, window, monkeypatch):

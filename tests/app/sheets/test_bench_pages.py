@@ -11,7 +11,7 @@ from msgspec.structs import replace
 
 from app.formats.csv_out import csv_text
 from app.formats.mark_shapes import mark_box
-from app.sheets import order_pages, pages, plan_work
+from app.sheets import card_rows, order_pages, pages, plan_work
 from app.sheets.block_table import LENGTHS
 from app.sheets.cards import card_of, cards
 from app.sheets.list_pages import csv_rows as list_rows
@@ -84,6 +84,13 @@ def test_a_face_card_says_each_drilling_from_its_side():
     for wanted in ("counterbore", "28.0 bass", "60.0", "pilot, back", "through", "Locating pin hole pin", "Hole peep"):
         assert wanted in text, wanted
     assert "not in the rack" in text  # the plain head has an empty rack
+
+
+def test_a_drill_that_the_rack_lacks_is_named_in_the_language_in_use(monkeypatch):
+    monkeypatch.setattr(card_rows, "term", {"brad": "Zentrierspitzbohrer", "forstner": "Forstnerbohrer", "twist": "Spiralbohrer"}.get)
+    plain = layout("plain")
+    words = {card_rows.drill_words(plain, d) for hole in holes(plain) for d in hole.drillings}
+    assert words and all(word.split()[0] in ("Zentrierspitzbohrer", "Forstnerbohrer", "Spiralbohrer") for word in words), words
 
 
 def test_what_to_heed_is_on_the_card():

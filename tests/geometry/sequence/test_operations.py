@@ -10,6 +10,7 @@ from geometry.layout.shop import DrillPress
 from geometry.sequence import KINDS, Operation, Wishes, operations
 from geometry.sequence.operation import Setup
 from geometry.solids import holes
+from geometry.solids.drilling import point_length
 from geometry.solids.side import shared_tilts
 from tests.geometry.drawing.specimens import FACE
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, leaning, stocked
@@ -66,6 +67,22 @@ def test_a_stop_counts_from_the_square_edge() -> None:
     assert op.stop == pytest.approx(35.0)
     assert "stop at 35 mm, 36.9 mm to the point" in op.words
     assert "100 mm from the nut line and 8 mm below the face" in op.words
+
+
+def test_waste_holes_through_stop_where_the_full_diameter_has_come_through() -> None:
+    layout = demo()
+    made = [op for op in operations(layout) if op.kind == "waste holes"]
+    assert made
+    for op in made:
+        drill = next(drill for drill in layout.rack.drills if drill.id == op.setup.bit)
+        assert op.stop == pytest.approx(layout.blank.thickness)
+        assert op.waste_holes.depth == pytest.approx(layout.blank.thickness + point_length(drill))
+
+
+def test_behind_the_nut_line_is_said_so() -> None:
+    ops = by_id(operations(stocked(pins=(Pin(id="back pin", at=(-4.0, -3.0), diameter=6.0), Pin(id="mid pin", at=(0.0, -12.5), diameter=6.0)))))
+    assert "4 mm to the bass side, 3 mm behind the nut line" in ops["pin hole back pin.1"].words
+    assert "on the centreline, 12.5 mm behind the nut line" in ops["pin hole mid pin.1"].words
 
 
 def test_opposite_bores_share_a_setting_only_at_half_the_thickness() -> None:
@@ -229,4 +246,5 @@ def test_a_blind_slot_has_no_saw_and_waste_holes_as_deep_as_it_is() -> None:
     assert "saw pocket" not in ops
     holes_of = ops["waste holes pocket"].waste_holes
     assert 0 < holes_of.depth <= 6.0
+    assert ops["waste holes pocket"].stop == holes_of.depth
     assert ops["rout pocket 1"].cut.end == 6.0
