@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
@@ -102,7 +103,8 @@ class _Waiting(QObject):
     def __init__(self, job: ImportJob, parent: QWidget, name: str) -> None:
         super().__init__(parent)
         self._job = job
-        self._loop = QEventLoop(self)
+        self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
+        parent.destroyed.connect(self._loop.quit)
         self._box = QProgressDialog(say("Reading {name}…", name=name), say("Cancel"), 0, 0, parent)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
         self._box.setMinimumDuration(400)
@@ -112,9 +114,11 @@ class _Waiting(QObject):
         self._timer.timeout.connect(self._look)
 
     def until_done(self) -> bool:
-        """True when the job has ended by itself, False when the maker cancelled."""
+        """True when the job has ended by itself, False when the maker cancelled or whoever asked is gone."""
         self._timer.start()
         self._loop.exec()
+        if not isValid(self):
+            return False
         self._timer.stop()
         cancelled = self._box.wasCanceled()
         self._box.canceled.disconnect(self._loop.quit)
@@ -322,6 +326,8 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _read_again(self) -> None:
         again = read_with_progress(self, self._path, self._unit.currentData(), self._join.currentData())
+        if not isValid(self):
+            return
         if again is not None:
             self._read = again
         self._fill()

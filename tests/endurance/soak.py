@@ -284,8 +284,9 @@ def alive() -> None:
 
 
 def pump() -> None:
-    """Let the program do what is due."""
+    """Let the program do what is due. What was put off to be destroyed is, as in the program's own loop."""
     QApplication.processEvents()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def wait(ms: int) -> None:

@@ -3,12 +3,13 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
+from shiboken6 import delete, isValid
 
 from app.window import ask
-from app.window.importing import ImportDialog, import_drawing, read_with_progress
+from app.window.importing import JOINS, ImportDialog, import_drawing, read_with_progress
 from geometry.layout import StraightSlot, loop_path
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
@@ -105,3 +106,14 @@ def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     place = (preview._place * preview._move).map(QPointF(0.0, 0.0)).toPoint()
     QTest.mouseClick(preview, Qt.MouseButton.LeftButton, pos=place)
     assert loops[picked[0]][0].box == circle((0.0, 0.0), 2.0).box
+
+
+def test_a_dialog_destroyed_while_it_reads_again_takes_nothing_along(bench):
+    """Freed memory was walked through once: the loop that waited was a child of the dialog."""
+    window, path = bench.window, OUTLINES / "head-in-millimetres.svg"
+    dialog = ImportDialog(window, path, read_with_progress(window, path, None, JOINS[0]))
+    QTimer.singleShot(0, lambda: delete(dialog))
+    dialog._read_again()
+    assert not isValid(dialog)
+    bench.pump()
+    assert len(read_with_progress(window, path, None, JOINS[0]).loops) > 0, "and reading goes on as before"
