@@ -11,7 +11,7 @@ from geometry.edits.in_book import renamed_in_book
 from geometry.edits.parts import FEATURE_GROUPS, RESERVED, checked, sentence, settled
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace, feature_ids
+from geometry.layout import Headstock, Route, RowPlace, feature_ids
 from geometry.layout.parts import Part
 from geometry.saying import say
 from geometry.terms import term
@@ -84,12 +84,16 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
         key = "bit" if group == "bits" else "bush"
         if getattr(layout.template, key) == old:
             changes["template"] = replace(layout.template, **{key: new})
-        changes["routes"] = tuple(replace(route, tools=tuple(
-            replace(tool, **{key: new}) if getattr(tool, key) == old else tool for tool in route.tools))
-            for route in layout.routes)
+        changes["routes"] = renamed_tools(layout.routes, key, old, new)
     if group == "slots":
         changes["routes"] = tuple(replace(r, of=new) if r.of == old else r for r in layout.routes)
     return settled(replace(layout, **changes))
+
+
+def renamed_tools(routes: tuple[Route, ...], key: str, old: str, new: str) -> tuple[Route, ...]:
+    """Choices after a bit or bush (`key`) got another name."""
+    return tuple(replace(route, tools=tuple(replace(tool, **{key: new}) if getattr(tool, key) == old else tool
+                                            for tool in route.tools)) for route in routes)
 
 
 def set_part(part: Part, path: tuple[Key, ...], value: object) -> Part:

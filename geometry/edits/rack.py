@@ -7,7 +7,7 @@ from typing import Literal
 
 from msgspec.structs import replace
 
-from geometry.edits.fields import set_part
+from geometry.edits.fields import renamed_tools, set_part
 from geometry.edits.parts import checked, fresh_id, settled
 from geometry.errors import GeometryError
 from geometry.layout import Drill, GuideBush, Headstock, Rack, Route, RouterBit, Tool
@@ -103,12 +103,6 @@ def choose_route(layout: Headstock, of: str, tools: tuple[tuple[str, str | None]
 def set_template_tool(layout: Headstock, bit: str | None, bush: str | None) -> Headstock:
     """The layout whose template is made for this bit and guide bush."""
     return settled(replace(layout, template=replace(layout.template, bit=bit, bush=bush)))
-
-
-def renamed_tools(routes: tuple[Route, ...], key: str, old: str, new: str) -> tuple[Route, ...]:
-    """Choices after a bit or bush (`key`) got another name."""
-    return tuple(replace(route, tools=tuple(replace(tool, **{key: new}) if getattr(tool, key) == old else tool
-                                            for tool in route.tools)) for route in routes)
 
 
 def _with(rack: Rack, shelf: Shelf, entries: tuple) -> Rack:

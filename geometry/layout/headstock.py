@@ -27,7 +27,10 @@ Step = Annotated[str, Meta(min_length=1, max_length=140)]
 
 
 class Note(Part, kw_only=True):
-    """A remark of the maker, pinned to a feature by its id, or to the whole layout."""
+    """A remark of the maker, pinned to a feature by its id, or to the whole layout.
+
+    No file is refused for a remark: one that names a feature which is not there is printed under that name.
+    """
 
     on: Id | None = None
     text: Text

@@ -15,7 +15,7 @@ from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.units import format_angle, format_close
+from geometry.units import format_angle, format_close, format_length
 from geometry.vectors import Vec2
 
 SAME_AXIS = 0.05
@@ -57,7 +57,7 @@ def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wis
                 "wide, on a spoil board; {start}{also}.",
                 of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], wishes), also=also)
     both = (d,) if bore is None else (d, bore)
-    return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill), LEVEL, "face"), drill, wishes,
+    return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
                  drillings=both, features=tuple(one.of for one in both))
 
 
@@ -77,7 +77,7 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
     cautions = () if pin is None else (
         say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
             of=pin.of),)
-    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill), LEVEL, d.surface), drill, wishes,
+    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, d.surface), drill, wishes,
                  cautions=cautions)
 
 
@@ -113,7 +113,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                       "or make a wedge.",
                       of=d.of, tilt=format_angle(abs(table.tilt)),
                       most=format_angle(math.radians(layout.rack.press.tilt)))
-    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill), table, d.surface), drill, wishes,
+    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill, wishes), table, d.surface), drill, wishes,
                  cautions=tuple(cautions), blocked=blocked)
 
 
@@ -122,7 +122,7 @@ def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
                 "square to it, {diameter} wide, {depth} deep.",
                 of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=_mm(d.depth, wishes))
-    return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill), None, d.surface), drill, wishes,
+    return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)
 
 
@@ -175,9 +175,13 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
     return ""
 
 
-def bit_name(d: Drilling, drill: Drill | None) -> str:
-    """The rack's name for the drill, or its kind and diameter in mm when the rack has none."""
-    return drill.id if drill else f"{term(d.drill)} {d.diameter:g}"
+def bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
+    """The rack's name for the drill; when the rack has none its kind and its diameter, bare in mm, in inches with its sign."""
+    if drill:
+        return drill.id
+    # Set-ups are told apart by this name: fine enough that two drills never share it.
+    size = f"{d.diameter:g}" if wishes.unit == "mm" else format_length(d.diameter, "in", decimals=4, mark=True)
+    return f"{term(d.drill)} {size}"
 
 
 def place(at: Vec2, wishes: Wishes) -> str:

@@ -10,6 +10,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats.csv_out import csv_text
+from app.formats.headstock import decode, encode
 from app.formats.mark_shapes import mark_box
 from app.sheets import card_rows, order_pages, pages, plan_work
 from app.sheets.block_table import LENGTHS
@@ -305,9 +306,12 @@ def test_the_job_book_has_planned_minutes_and_room_for_real_ones():
 
 
 def test_notes_of_the_layout_are_printed():
-    head = change(plain_head(), notes=(Note(on="slot", text="Leave the ramp longer."), Note(text="Oil, no lacquer.")))
+    head = change(plain_head(), notes=(Note(on="slot", text="Leave the ramp longer."), Note(text="Oil, no lacquer."),
+                                       Note(on="gone slot", text="Too wide.")))
     text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Job book")
     assert "slot: Leave the ramp longer." in text and "Oil, no lacquer." in text
+    assert "gone slot: Too wide." in text, "a feature that is no longer there keeps its note"
+    assert decode(encode(head)) == head
 
 
 def test_what_the_book_holds_is_printed_and_left_out_when_seen_to():

@@ -79,6 +79,13 @@ def test_waste_holes_through_stop_where_the_full_diameter_has_come_through() -> 
         assert op.waste_holes.depth == pytest.approx(layout.blank.thickness + point_length(drill))
 
 
+def test_a_drill_that_the_rack_lacks_is_named_in_the_makers_unit() -> None:
+    layout = stocked(holes=(SingleHole(id="odd", at=(0.0, 160.0), diameter=7.9375),))
+    assert by_id(operations(layout))["bore odd.1"].setup.bit.endswith(" 7.9375")
+    # 5/16 of an inch.
+    assert by_id(operations(layout, wishes=Wishes(unit="in")))["bore odd.1"].setup.bit.endswith(' 0.3125"')
+
+
 def test_behind_the_nut_line_is_said_so() -> None:
     ops = by_id(operations(stocked(pins=(Pin(id="back pin", at=(-4.0, -3.0), diameter=6.0), Pin(id="mid pin", at=(0.0, -12.5), diameter=6.0)))))
     assert "4 mm to the bass side, 3 mm behind the nut line" in ops["pin hole back pin.1"].words
