@@ -15,7 +15,7 @@ from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.units import format_angle, format_close, format_length
+from geometry.units import format_angle, format_length
 from geometry.vectors import Vec2
 
 SAME_AXIS = 0.05
@@ -70,7 +70,7 @@ def _narrow_pin(d: Drilling, every: list[Drilling]) -> Drilling | None:
 def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     kind: Kind = "pilot" if d.role in SMALL else "counterbore" if d.role in WIDE else "bore"
-    how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=_mm(d.depth, wishes))
+    how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=wishes.told(d.depth))
     up = say("Back up") if d.surface == "back" else say("Face up")
     words = say("{up}: drill the {what}, {diameter} wide, {how}; {start}.",
                 up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], wishes))
@@ -92,8 +92,8 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                     "{diameter} wide, at its mark {along} and {below} below the face; stop at "
                     "{stop}, {point} to the point.",
                     surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
-                    along=from_nut(d.mark[1], _mm(abs(d.mark[1]), wishes)), below=_mm(d.mark[2], wishes), stop=_mm(d.stop, wishes),
-                    point=_mm(d.stop + point, wishes))
+                    along=from_nut(d.mark[1], wishes.told(abs(d.mark[1]))), below=wishes.told(d.mark[2]), stop=wishes.told(d.stop),
+                    point=wishes.told(d.stop + point))
     cautions = []
     if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
         cautions.append(say("The drill meets the edge at {tilt} and skates: use a guide block or start with a short, "
@@ -102,7 +102,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     if d.stop + point > layout.rack.press.quill:
         cautions.append(say("The quill travels {quill}, less than this bore needs: drill, stop the machine, raise the "
                             "table and go on.",
-                            quill=_mm(layout.rack.press.quill, wishes)))
+                            quill=wishes.told(layout.rack.press.quill)))
     blocked = ""
     if d.mark is None:
         blocked = say("The axis of {hole} never meets the {surface} of the blank: move the tuner to where the outline "
@@ -121,7 +121,7 @@ def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
                 "square to it, {diameter} wide, {depth} deep.",
-                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=_mm(d.depth, wishes))
+                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=wishes.told(d.depth))
     return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)
 
@@ -163,7 +163,7 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
     deep = stop + point_length(drill)
     if drill.length < deep - TOUCH:
         return say("{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.",
-                   hole=d.hole, deep=_mm(deep, wishes), drill=drill.id, length=_mm(drill.length, wishes))
+                   hole=d.hole, deep=wishes.told(deep), drill=drill.id, length=wishes.told(drill.length))
     if d.upright:
         x, y = d.start[:2]
         blank = layout.blank
@@ -171,7 +171,7 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
         if nearest > layout.rack.press.throat:
             return say("{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of "
                        "{throat}: drill it by hand with a guide.",
-                       hole=d.hole, nearest=_mm(nearest, wishes), throat=_mm(layout.rack.press.throat, wishes))
+                       hole=d.hole, nearest=wishes.told(nearest), throat=wishes.told(layout.rack.press.throat))
     return ""
 
 
@@ -187,7 +187,7 @@ def bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
 def place(at: Vec2, wishes: Wishes) -> str:
     """A point of the face in words: how far to which side of the centreline, and how far from the nut line or behind it."""
     x, y = at
-    across, along = _mm(abs(x), wishes), from_nut(y, _mm(abs(y), wishes))
+    across, along = wishes.told(abs(x)), from_nut(y, wishes.told(abs(y)))
     if abs(x) < 0.005:
         return say("on the centreline, {along}", along=along)
     return (say("{across} to the treble side, {along}", across=across, along=along) if x > 0 else
@@ -195,8 +195,4 @@ def place(at: Vec2, wishes: Wishes) -> str:
 
 
 def _dia(d: Drilling, wishes: Wishes) -> str:
-    return format_close(d.diameter, wishes.unit, 2, mark=True)
-
-
-def _mm(length: float, wishes: Wishes) -> str:
-    return format_close(length, wishes.unit, mark=True)
+    return wishes.told(d.diameter, 2)

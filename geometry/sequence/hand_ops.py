@@ -11,16 +11,13 @@ from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation, Setup
 from geometry.sequence.wishes import Wishes
 from geometry.solids.ramps import ramp_cut
-from geometry.units import format_close
 
 BENCH = Setup("bench")
 
 
 def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
     """One operation for each ramp and each flat."""
-    def show(length: float, decimals: int = 1) -> str:
-        return format_close(length, wishes.unit, decimals, mark=True)
-
+    show = wishes.told
     made = []
     for slot in layout.slots:
         cut = ramp_cut(slot)

@@ -18,7 +18,6 @@ from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes, point_length
 from geometry.terms import term
-from geometry.units import format_close
 from geometry.vectors import Vec2
 
 BENCH = Setup("bench")
@@ -64,10 +63,10 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
     saw = Operation(
         "cut outline", "cut outline", say("Saw the outline"),
         say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
-            outside=format_close(LIGHT, wishes.unit, mark=True)) if inside else
+            outside=wishes.told(LIGHT)) if inside else
         say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
             "outside the outline.",
-            outside=format_close(LIGHT, wishes.unit, mark=True)),
+            outside=wishes.told(LIGHT)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
     plan = plans[OUTLINE]
     if plan.blocked:
@@ -91,7 +90,7 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
         made += [Operation(
             f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),
             say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
-                of=d.of, diameter=format_close(d.diameter, wishes.unit, 2, mark=True)),
+                of=d.of, diameter=wishes.told(d.diameter, 2)),
             Setup("bench", say("reamer {diameter:g}", diameter=d.diameter)), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
             if d.role == "counterbore"]
     return made
@@ -144,14 +143,14 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     row = plan.waste
     if row is None:
         return []
-    how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=_mm(row.stop, wishes))
+    how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=wishes.told(row.stop))
     many = count(len(row.centres), "one hole", "{n} holes")
-    apart = say(", {spacing} from centre to centre", spacing=_mm(row.spacing, wishes)) if row.spacing else ""
+    apart = say(", {spacing} from centre to centre", spacing=wishes.told(row.spacing)) if row.spacing else ""
     chop = " " + say("Chop out what stands between them as far as it comes easily.") if row.saw and not row.through else ""
     made = [Operation(
         f"waste holes {slot.id}", "waste holes", say("Waste holes {slot}", slot=slot.id),
         say("Face up: along {slot} drill {many}, {diameter} wide, {how}{apart}.{chop}",
-            slot=slot.id, many=many, diameter=format_close(row.drill.diameter, wishes.unit, 2, mark=True), how=how,
+            slot=slot.id, many=many, diameter=wishes.told(row.drill.diameter, 2), how=how,
             apart=apart, chop=chop), Setup("drill press", row.drill.id, LEVEL, "face"), (slot.id,),
         stop=row.stop - point_length(row.drill) if row.through else row.stop,
         waste_holes=WasteHoles(row.centres, row.drill.diameter, row.stop), amount=float(len(row.centres)))]
@@ -159,7 +158,7 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
         made.append(Operation(
             f"saw {slot.id}", "saw", say("Saw out {slot}", slot=slot.id),
             say("Thread the blade through a waste hole and saw out {slot} to within {light} of its line.",
-                slot=slot.id, light=_mm(LIGHT, wishes)),
+                slot=slot.id, light=wishes.told(LIGHT)),
             Setup("coping saw"), (slot.id,), amount=slot_path(slot).length))
     return made
 
@@ -181,7 +180,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         guide = (say("the wall already cut guides") if not first.template else
                  say("template on its pins") if pinned else say("template laid on the marks"))
         given = {"up": say("Back up") if first.side == "back" else say("Face up"), "guide": guide, "what": what, "bit": bit,
-                 "deep": _mm(deep, wishes), "steps": count(len(group), "in one pass", "in {n} passes")}
+                 "deep": wishes.told(deep), "steps": count(len(group), "in one pass", "in {n} passes")}
         words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
@@ -194,7 +193,3 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))
     return made
-
-
-def _mm(length: float, wishes: Wishes) -> str:
-    return format_close(length, wishes.unit, mark=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
-from geometry.units import LengthUnit
+from geometry.units import LengthUnit, format_close
 
 
 class Wishes(Struct, frozen=True):
@@ -21,3 +21,7 @@ class Wishes(Struct, frozen=True):
     finish: bool = False
     same_tilt: float = 0.05
     unit: LengthUnit = "mm"
+
+    def told(self, length: float, decimals: int = 1) -> str:
+        """A length (mm) with its sign in the maker's unit; `decimals` is for mm."""
+        return format_close(length, self.unit, decimals, mark=True)
