@@ -107,9 +107,9 @@ def test_an_undo_that_the_checks_break_on_is_none(bench, monkeypatch):
 def test_a_window_that_broke_off_half_made_is_not_counted(bench, monkeypatch):
     windows: Windows = bench.window.windows
 
-    def broken(self):
+    def broken(window):
         raise ZeroDivisionError("planted while the window was made")
-    monkeypatch.setattr("app.window.main.MainWindow._build", broken)
+    monkeypatch.setattr("app.window.main.lay_out", broken)
     with pytest.raises(ZeroDivisionError):
         windows.new(demo())
     assert windows.all == [bench.window] and windows.current is bench.window
