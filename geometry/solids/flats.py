@@ -16,6 +16,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.tuners import Flat
 from geometry.solids.frames import frame
 from geometry.solids.plate_edge import fall_and_rise
+from geometry.tolerance import TOUCH
 
 
 def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
@@ -30,7 +31,7 @@ def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[f
 def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
     """As under_plate, along the edge over any number of segments."""
     low, high = _at(side, seat, -behind), _at(side, seat, before)
-    if high - low < 1e-9:
+    if high - low < 4 * TOUCH:  # a part of a path keeps no piece shorter than that, and nothing strays on so little
         return 0.0, 0.0
     out = _outwards(side.path.part(low, high), seat)
     return max(0.0, -out.box[1]), max(0.0, out.box[3])
