@@ -111,9 +111,11 @@ def test_out_of_a_hollow_slot_against_a_clipper(turn, start, length, radius, w, 
         assert shares(corners, rim) < 1e-3
         return
     assert shares(corners + (out.depth + 0.002) * np.array(out.plan), rim) < 1e-4
+    if out.depth <= 0.002:  # it touches: there is no shorter way to try
+        return
     for k in range(180):
         n = np.array([math.cos(k * math.pi / 90), math.sin(k * math.pi / 90)])
-        assert shares(corners + max(0.0, out.depth - 0.002) * n, rim) > 0
+        assert shares(corners + (out.depth - 0.002) * n, rim) > 0
 
 
 @settings(max_examples=25)
