@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 
@@ -38,16 +39,26 @@ class Calm(QWidget):
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.LayoutRequest:
-            asks = self._asks()
-            if asks != self._asked:
-                self._asked = asks
-                self.updateGeometry()
+            self._ask()
         return super().event(event)
 
-    def resizeEvent(self, event) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         self._inner.setGeometry(self.rect())
+        if event.size().width() != event.oldSize().width():
+            self._ask()
+
+    def _ask(self) -> None:
+        asks = self._asks()
+        if asks != self._asked:
+            self._asked = asks
+            self.updateGeometry()
 
     def _asks(self) -> QSize:
         """The least room; how wide the words would like to be is none of it."""
-        least = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize())
-        return QSize(least.width(), self._inner.heightForWidth(max(self.width(), least.width()))) if self._wraps else least
+        least, layout = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize()), self._inner.layout()
+        width = max(self.width(), least.width())
+        if self._wraps:
+            return QSize(least.width(), self._inner.heightForWidth(width))
+        if layout is not None and layout.hasHeightForWidth():  # rows in it go on in another line at this width
+            return least.expandedTo(QSize(0, layout.totalMinimumHeightForWidth(width)))
+        return least

@@ -2,9 +2,10 @@
 
 import pytest
 from PySide6.QtCore import QEvent, QObject
-from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.calm import Calm
+from app.look.flow import Flow
 
 
 class Asked(QObject):
@@ -85,3 +86,19 @@ def test_words_that_wrap_ask_for_another_height_only(window):
     words.setText("so many of them that they go on in another line, and in one more below that one, and on " * 2)
     settle()
     assert room.height() >= words.heightForWidth(room.width()) > before
+
+
+def test_a_row_that_goes_on_below_gets_room_for_both_at_the_width_it_has(window):
+    row = Flow()
+    for word in ("snags of it", "chances of it", "changes to it"):
+        row.addWidget(QPushButton(word))
+    window.inner.layout().addLayout(row)
+    window.inner.layout().addWidget(QLabel("a list"), 1)
+    settle()
+    window.resize(700, 90)
+    settle()
+    alone = row.geometry().height()
+    window.resize(160, 90)
+    settle()
+    assert row.geometry().height() > 1.8 * alone, "the window gave way: no row is cut off"
+    assert window.calm.height() >= window.inner.layout().totalMinimumHeightForWidth(window.inner.width())
