@@ -49,6 +49,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     from app.languages import chosen
     from app.look.raster import paint_alone
     from app.window.colours import card_theme
+    from app.window.heap import give_back
     from app.window.threshold import Threshold
 
     paint_alone()
@@ -63,6 +64,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     application.setStyle("Fusion")
     threshold = Threshold(card_theme(settings), file)
     threshold.appear()
+    give_back()
     windows, faults = _opened(application, settings, code, state, file, more, threshold)
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time

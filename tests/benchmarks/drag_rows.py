@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from app.look.raster import paint_alone
 from app.look.theme import DAY
 from app.window.demo import demo
+from app.window.heap import give_back
 from app.window.main import MainWindow
 from geometry.edits import free_from_row
 from geometry.solids import frames
@@ -63,6 +64,7 @@ class Painted(QObject):
 def lines(rounds: int) -> Iterator[Line]:
     """One window, one drag after the other; the reference moves the same items and paints them, nothing else."""
     paint_alone()  # as a start of the program does
+    give_back()
     application = QApplication.instance() or QApplication(["benchmarks"])
     application.setStyle("Fusion")
     with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:

@@ -35,6 +35,7 @@ from app.window import ask, collector
 from app.window.actions import MENUS
 from app.window.demo import demo
 from app.window.faults import Faults
+from app.window.heap import give_back
 from app.window.main import MainWindow
 from app.window.stages import STAGES
 from app.window.tool_bar import TOOLS
@@ -322,6 +323,7 @@ def main(seconds: float, seed: int, folder: Path, counts: int, tour: bool) -> in
     """Work for so long, counting now and then."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     faulthandler.enable()
+    give_back()  # as a start of the program does
     alive()
     application = QApplication([])
     application.setStyle("Fusion")
