@@ -5,7 +5,6 @@
 
 import argparse
 import os
-import sys
 import tempfile
 from pathlib import Path
 

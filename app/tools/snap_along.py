@@ -10,7 +10,6 @@ from msgspec import Struct
 from app.tools import guides
 from app.tools.options import Options
 from app.tools.snap import POINT_REACH, TIDY, grid_words
-from app.tools.words import length
 from geometry.drawing import Drawing
 from geometry.edits.edge_places import along_of
 from geometry.edits.moving import plan_point

@@ -16,7 +16,6 @@ from app.formats.drawing_in.svg_transform import transform
 from app.formats.drawing_in.svg_tree import Node, Tree, parse
 from app.formats.drawing_in.svg_units import Page, Viewport, fitted, length, page, view_box
 from app.formats.drawing_in.units import Unit
-from app.formats.errors import FormatError
 from geometry.curves import Arc, Matrix, Segment
 from geometry.errors import GeometryError
 from geometry.saying import say
