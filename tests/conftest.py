@@ -33,6 +33,13 @@ def pytest_unconfigure(config: pytest.Config) -> None:
     shutil.rmtree(config.stash[_kept], ignore_errors=True)
 
 
+@pytest.fixture
+def qtbot(qapp, request: pytest.FixtureRequest):
+    """The test library's bot, as patient as a busy machine asks for."""
+    from tests.waiting import PatientBot
+    return PatientBot(request)
+
+
 @pytest.fixture(autouse=True)
 def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
     """Fail a window test that leaves a top-level widget, a running timer or a thread behind.

@@ -12,6 +12,7 @@ from app.window.main import MainWindow
 from geometry.layout import Headstock
 from geometry.solids import frames
 from geometry.vectors import Vec2
+from tests.waiting import on_screen
 
 NONE = Qt.KeyboardModifier.NoModifier
 
@@ -25,7 +26,7 @@ class Bench:
         qtbot.addWidget(self.window, before_close_func=_forget)
         self.window.resize(1360, 880)
         self.window.show()
-        qtbot.waitExposed(self.window)
+        on_screen(self.window)
         self.view = self.window.canvas.view
         self.pump()
 

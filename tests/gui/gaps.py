@@ -8,7 +8,7 @@ import time
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QEventLoop, QObject, QTimer
+from PySide6.QtCore import QObject, QTimer
 
 BEAT_MS = 4
 LOOK = 0.02
@@ -92,23 +92,6 @@ class Watchdog(QObject):
                     frame = frame.f_back
                 if names:
                     self._frames.append(tuple(names))
-
-
-def rest(seconds: float) -> None:
-    """Let the event loop run for so long; unlike a wait of the test library it frees the interpreter for other threads."""
-    loop = QEventLoop()
-    QTimer.singleShot(round(seconds * 1000), loop.quit)
-    loop.exec()
-
-
-def until(what, seconds: float = 30.0) -> bool:
-    """Let the event loop run until something is so; whether it came to be so in time."""
-    ends = time.monotonic() + seconds
-    while not what():
-        if time.monotonic() > ends:
-            return False
-        rest(0.02)
-    return True
 
 
 def slowness(loops: int = 7) -> float:

@@ -24,7 +24,7 @@ from app.window.stages import STAGES
 from geometry.edits import nudge
 from tests.benchmarks.heads import sixty_bits
 from tests.gui.bench import Bench
-from tests.gui.gaps import rest, until
+from tests.waiting import rest, until
 
 OUTLINE = Path(__file__).parents[2] / "samples" / "outlines" / "head-with-slots-and-holes.dxf"
 
@@ -37,7 +37,7 @@ def quiet(window: MainWindow) -> bool:
 def settle(window: MainWindow, seconds: float = 0.1) -> None:
     """Let the window come to rest."""
     rest(seconds)
-    until(lambda: quiet(window), 10)
+    until(lambda: quiet(window))
 
 
 def hour(bench: Bench, folder: Path, monkeypatch) -> Iterator[str]:

@@ -10,7 +10,7 @@ from app.window import aside
 from app.window.background import Background
 from app.window.demo import demo
 from app.window.trial import Trial
-from tests.gui.gaps import rest, until
+from tests.waiting import rest, until
 
 
 class Parts:
@@ -56,11 +56,11 @@ def test_no_part_of_the_work_is_done_between_two_steps_of_the_paper(bench, parts
         before = parts.done
         rest(0.06)
         assert parts.done <= before + 1, "the part under way is finished, none is begun"
-    assert until(lambda: parts.done > before + 5, 3 * aside.REST + 2), "it goes on when the hand rests"
+    until(lambda: parts.done > before + 5, "it goes on when the hand rests")
 
 
 def test_a_step_of_a_drag_counts_and_hovering_over_the_drawing_does_not(bench):
-    assert until(aside.at_rest, 2)
+    until(aside.at_rest)
     x, y = bench.origin("treble face 2")
     for k in range(4):
         bench.move((x + k, y + 30))

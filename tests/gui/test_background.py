@@ -20,11 +20,11 @@ class Loop:
 def test_the_answer_and_the_error_come_as_signals(qtbot):
     parent = QObject()
     good = Background(lambda: 42, parent)
-    with qtbot.waitSignal(good.answered, timeout=5000) as answer:
+    with qtbot.waitSignal(good.answered) as answer:
         good.start()
     assert answer.args == [42]
     bad = Background(lambda: 1 / 0, parent)
-    with qtbot.waitSignal(bad.failed, timeout=5000) as error:
+    with qtbot.waitSignal(bad.failed) as error:
         bad.start()
     assert isinstance(error.args[0], ZeroDivisionError)
     good.wait()

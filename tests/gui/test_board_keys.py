@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
 from app.window.tracing.board import Handle, PictureBoard
+from tests.waiting import on_screen
 
 KEY = Qt.Key
 
@@ -18,7 +19,7 @@ def board(qtbot):
     made = PictureBoard(picture, DAY)
     qtbot.addWidget(made)
     made.show()
-    qtbot.waitExposed(made)
+    on_screen(made)
     return made
 
 

@@ -14,7 +14,7 @@ from geometry.layout.slots import Ramp
 from tests.geometry.accuracy.specimens import crowded
 from tests.geometry.accuracy.test_ramps import below
 from tests.gui.bench import Bench
-from tests.gui.gaps import until
+from tests.waiting import until
 
 
 @pytest.fixture
@@ -24,7 +24,7 @@ def crowd(qtbot, tmp_path) -> Bench:
 
 def known(bench: Bench, qtbot) -> None:
     watch = bench.window.rooms.chances
-    qtbot.waitUntil(lambda: watch.chances.fresh and watch.chances.progress is None, timeout=20_000)
+    qtbot.waitUntil(lambda: watch.chances.fresh and watch.chances.progress is None)
 
 
 def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
@@ -39,7 +39,7 @@ def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
 
 def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
-    qtbot.waitUntil(lambda: watch.chances.progress is not None, timeout=10_000)
+    qtbot.waitUntil(lambda: watch.chances.progress is not None)
     trial = watch._trial
     crowd.window.document.hold(("treble side 2",))
     crowd.view.setFocus()
@@ -99,7 +99,7 @@ def test_a_key_rings_the_worst_places_of_the_layout_on_show_alone(crowd: Bench, 
 
 def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
-    qtbot.waitUntil(lambda: watch._thread is not None, timeout=10_000)
+    qtbot.waitUntil(lambda: watch._thread is not None)
     thread = watch._thread
     assert crowd.window.close() and thread.isFinished()
     crowd.pump()
@@ -109,7 +109,7 @@ def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> 
 def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     bench.window.set_stage("blank")
     form = bench.window.side._fields
-    assert until(lambda: form.complete)
+    until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any("All are still the defaults: common practice, no source." in label for label in labels)
     mark = form.widgets[labels.index("Marking")]
@@ -119,7 +119,7 @@ def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     QTest.keyClicks(mark, "1/64\"")
     QTest.keyClick(mark, Qt.Key.Key_Return)
     assert bench.layout.accuracy.mark == pytest.approx(25.4 / 64)
-    assert until(lambda: form.complete)
+    until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any(label.endswith("Common practice, no source, would be 0.3 mm.") for label in labels)
     paper = form.widgets[labels.index("Printed paper")]
@@ -128,7 +128,7 @@ def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
         paper.selectAll()
         QTest.keyClicks(paper, typed)
         QTest.keyClick(paper, Qt.Key.Key_Return)
-        assert until(lambda: form.complete)
+        until(lambda: form.complete)
         assert bench.layout.accuracy.paper_percent == kept
         labels = [row.label for row in form.rows]
         paper = form.widgets[labels.index("Printed paper")]

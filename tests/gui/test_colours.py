@@ -10,6 +10,7 @@ from app.look.theme import DAY, LAMP, Theme
 from app.window import colours, texts
 from app.window.colours import chosen_theme
 from app.window.front.numbers_dialog import NumbersDialog
+from tests.waiting import on_screen
 
 
 @pytest.fixture
@@ -64,7 +65,7 @@ def test_dialogs_that_are_open_follow(bench, qtbot, desktop, make):
     dialog: QDialog = make(bench.window)
     qtbot.addWidget(dialog)
     dialog.show()
-    qtbot.waitExposed(dialog)
+    on_screen(dialog)
     desktop(Qt.ColorScheme.Light)
     assert shares(dialog, LAMP) == 0 and shares(dialog, DAY) > 0.4
     desktop(Qt.ColorScheme.Dark)

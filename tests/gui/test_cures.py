@@ -11,7 +11,7 @@ def _spoilt(bench, qtbot):
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 9.0))
     assert any(snag.grade == "spoils the work" for snag in bench.window.document.result.snags)
-    qtbot.waitUntil(lambda: bench.window.cures.settled, timeout=30_000)
+    qtbot.waitUntil(lambda: bench.window.cures.settled)
     bench.pump()
     snags = bench.window.side.snags
     for row in range(snags.model().rowCount()):
@@ -71,12 +71,12 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
     assert "Looking for a move" in said
     assert " mm" in said
     bench.release((start[0], start[1] - 9.0))
-    qtbot.waitUntil(lambda: bench.window.cures.settled, timeout=30_000)
+    qtbot.waitUntil(lambda: bench.window.cures.settled)
     bench.pump()
     said = snags.model().index(0).data()
     assert "Looking" not in said
     bench.window.set_unit("in")
-    qtbot.waitUntil(lambda: bench.window.cures.settled, timeout=30_000)
+    qtbot.waitUntil(lambda: bench.window.cures.settled)
     bench.pump()
     said = snags.model().index(0).data()
     assert '"' in said and " mm" not in said
@@ -85,9 +85,9 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
 def test_a_new_drag_stops_the_search(bench, qtbot):
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 9.0))
-    qtbot.waitUntil(lambda: bench.window.cures._thread is not None, timeout=5_000)
+    qtbot.waitUntil(lambda: bench.window.cures._thread is not None)
     running = bench.window.cures._search
     here = bench.inside("treble side 2")
     bench.drag(here, (here[0], here[1] + 9.0))
     assert running.stopped
-    qtbot.waitUntil(lambda: bench.window.cures.settled, timeout=30_000)
+    qtbot.waitUntil(lambda: bench.window.cures.settled)

@@ -10,6 +10,7 @@ from tests.gui.cut import cut
 from tests.gui.dialogs import DIALOGS
 from tests.gui.test_letters import rest
 from tests.gui.test_walk import group_of, nameless, takers, walked
+from tests.waiting import on_screen
 
 
 @pytest.fixture(autouse=True)
@@ -25,7 +26,7 @@ def test_a_dialog_can_be_read_and_walked_through(bench, qtbot, key, percent):
     dialog = DIALOGS[key](bench.window)
     qtbot.addWidget(dialog)
     dialog.open_for(None) if key == "hold" else dialog.show()
-    qtbot.waitExposed(dialog)
+    on_screen(dialog)
     dialog.activateWindow()
     rest(bench.window)
     assert cut(dialog) == []

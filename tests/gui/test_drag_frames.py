@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 from app.window.demo import demo
 from geometry.edits import free_from_row
 from tests.gui.bench import Bench
-from tests.gui.gaps import rest
+from tests.waiting import rest
 
 TUNER = "treble face 2"
 MOST_OF_CANVAS = 0.4

@@ -120,7 +120,7 @@ def test_the_printed_template_has_the_lengths_that_were_typed(head, tmp_path, mo
     monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
     stage(head, "sheets")
     head.window.commands.run("write sheets")
-    qtbot.waitUntil(lambda: "files written" in head.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: "files written" in head.window.foot.said)
     head.window.sheet_writer.wait()
     assert {path.name for path in out.iterdir()} >= {"drawn-by-hand-template.dxf", "drawn-by-hand-sheets.pdf"}
     x0, y0, x1, y1 = slot_path(head.layout.slots[0]).box

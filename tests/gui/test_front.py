@@ -242,10 +242,10 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     choose(numbers._counts["bass"], -3)
     choose(numbers._counts["treble"], 3)
     choose(numbers._mounts["treble"], 1)
-    qtbot.waitUntil(lambda: numbers._cure.isVisible(), timeout=10_000)
+    qtbot.waitUntil(lambda: numbers._cure.isVisible())
     assert not numbers._left.isVisible()
     QTest.mouseClick(numbers._cure, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled(), timeout=10_000)
+    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
     assert "0 spoil the work, 0 tight" in numbers._says.text()
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."
     assert "quill" in numbers._left.toolTip()

@@ -96,7 +96,7 @@ def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     loops += [(circle((x * 6.0 - 90, y * 6.0 - 90), 2.0), "hole") for x in range(30) for y in range(30)]
     preview.show_loops(loops, (), Matrix())
     preview.show()
-    qtbot.waitUntil(lambda: len(preview._paths) == len(loops), timeout=10_000)
+    qtbot.waitUntil(lambda: len(preview._paths) == len(loops))
     made = list(preview._paths)
     preview.show_loops(loops, (), Matrix(e=5.0))
     assert all(a is b for a, b in zip(preview._paths, made, strict=True)) and not preview._making.isActive()

@@ -15,6 +15,7 @@ from app.window.main import MainWindow
 from app.window.stages import STAGES
 from tests.gui.bench import _forget
 from tests.gui.cut import cut
+from tests.waiting import on_screen
 
 
 @pytest.fixture(autouse=True)
@@ -51,7 +52,7 @@ def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
     qtbot.addWidget(window, before_close_func=_forget)
     window.resize(1360, 880)
     window.show()
-    qtbot.waitExposed(window)
+    on_screen(window)
     assert window.canvas._marks._font.pixelSize() == round(11 * percent / 100)
     for stage in STAGES:
         window.set_stage(stage.key)

@@ -26,7 +26,7 @@ def test_dragging_a_side_tuner_brings_a_snag_and_escape_puts_everything_back(ben
     snags, listed = bench.window.document.result.snags, bench.window.side.snags.model()
     rings = [(item.x(), item.y()) for item in bench.window.canvas._snags._items]
     assert rings == [snag.where[:2] for snag in snags if snag.grade != "note"], "in every frame"
-    qtbot.waitUntil(lambda: listed.rowCount() == len(snags), timeout=2000)
+    qtbot.waitUntil(lambda: listed.rowCount() == len(snags))
     bench.key(Qt.Key.Key_Escape)
     assert bench.window.document.shown is before
     assert not bench.window.document.result.spoils
@@ -160,7 +160,7 @@ def test_writing_the_sheets(bench, tmp_path, monkeypatch, qtbot):
     monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
     bench.window.set_stage("sheets")
     bench.window.commands.run("write sheets")
-    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said)
     bench.window.sheet_writer.wait()
     endings = {path.suffix for path in out.iterdir()}
     assert {".dxf", ".svg", ".pdf", ".csv"} <= endings
@@ -174,11 +174,11 @@ def test_the_sheets_are_written_once_at_a_time(bench, tmp_path, monkeypatch, qtb
     bench.window.commands.run("write sheets")
     bench.window.commands.run("write sheets")
     assert len(asked) == 1 and bench.window.foot.said == "The sheets are being written already."
-    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said)
     qtbot.waitUntil(lambda: not bench.window.sheet_writer.busy)
     bench.window.commands.run("write sheets")
     assert len(asked) == 2
-    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: "files written" in bench.window.foot.said)
 
 
 def test_saving_and_opening_again(bench, tmp_path, monkeypatch):

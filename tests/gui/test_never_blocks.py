@@ -15,6 +15,7 @@ from app.window.main import MainWindow
 from tests.gui.bench import Bench
 from tests.gui.gaps import Watchdog
 from tests.gui.hour import hour
+from tests.waiting import on_screen
 
 HOUSE_MS = 50.0
 """Nobody notices that the window was away for so long."""
@@ -37,7 +38,7 @@ def bench(qtbot, tmp_path):
     qtbot.addWidget(made.window, before_close_func=lambda window: window.document.replace(window.document.layout, None))
     made.window.resize(1360, 880)
     made.window.show()
-    qtbot.waitExposed(made.window)
+    on_screen(made.window)
     made.view = made.window.canvas.view
     made.pump()
     return made

@@ -16,7 +16,7 @@ NONE = Qt.KeyboardModifier.NoModifier
 def order(bench, qtbot) -> OrderRoom:
     bench.window.set_stage("order")
     room = bench.window.room
-    qtbot.waitUntil(lambda: room.work is not None, timeout=30000)
+    qtbot.waitUntil(lambda: room.work is not None)
     return room
 
 
@@ -84,7 +84,7 @@ def test_a_play_through_goes_on_by_itself_and_stops_at_the_end(bench, order, qtb
     order.go_to(order.work.order.steps[-2])
     order.centre._clock.setInterval(5)
     QTest.mouseClick(order.centre.play, LEFT)
-    qtbot.waitUntil(lambda: not order.centre.play.isChecked(), timeout=5000)
+    qtbot.waitUntil(lambda: not order.centre.play.isChecked())
     assert order.at == order.work.order.steps[-1]
 
 
@@ -134,10 +134,10 @@ def test_a_new_feature_finds_its_place_in_the_own_order(bench, order, qtbot):
     kept = bench.layout.order
     bench.window.document.hold(("treble face 3",))
     bench.window.commands.run("remove")
-    qtbot.waitUntil(lambda: not any("treble face 3" in id for id in order.work.order.steps), timeout=30000)
+    qtbot.waitUntil(lambda: not any("treble face 3" in id for id in order.work.order.steps))
     assert order.work.order.steps == tuple(id for id in kept if "treble face 3" not in id)
     bench.window.commands.run("undo")
-    qtbot.waitUntil(lambda: order.work.order.steps == kept, timeout=30000)
+    qtbot.waitUntil(lambda: order.work.order.steps == kept)
 
 
 def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
@@ -148,7 +148,7 @@ def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
     QTest.keyClicks(field, "0.5 h")
     QTest.keyClick(field, Qt.Key.Key_Return)
     assert bench.layout.rates.side_bore == 30.0
-    qtbot.waitUntil(lambda: "9.2 hours" in order.panel.counted, timeout=30000)  # six bores, 26 min more each
+    qtbot.waitUntil(lambda: "9.2 hours" in order.panel.counted)  # six bores, 26 min more each
     field.selectAll()
     QTest.keyClicks(field, "soon")
     QTest.keyClick(field, Qt.Key.Key_Return)
@@ -161,16 +161,16 @@ def test_a_layout_without_a_shape_says_so(bench, order, qtbot):
     flat = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(10.0, 10.0))))
     import msgspec
     bench.window.document.apply("Flatten", msgspec.structs.replace(bench.layout, outline=flat))
-    qtbot.waitUntil(lambda: "There is no order yet" in order.panel.loud, timeout=30000)
+    qtbot.waitUntil(lambda: "There is no order yet" in order.panel.loud)
     assert order.panel.list.steps == []
     bench.window.commands.run("undo")
-    qtbot.waitUntil(lambda: len(order.panel.list.steps) == 55, timeout=30000)
+    qtbot.waitUntil(lambda: len(order.panel.list.steps) == 55)
 
 
 def test_a_step_that_cannot_be_done_is_said_plainly(bench, order, qtbot):
     import msgspec
     rack = msgspec.structs.replace(bench.layout.rack, press=msgspec.structs.replace(bench.layout.rack.press, tilt=2.0))
     bench.window.document.apply("Another drill press", msgspec.structs.replace(bench.layout, rack=rack))
-    qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud, timeout=30000)
+    qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud)
     assert "needs a tilt of 6.8°" in order.panel.loud
     assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {"side bore treble side 3.1.1"}

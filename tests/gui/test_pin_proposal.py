@@ -13,7 +13,7 @@ def asked(bench, qtbot):
     bench.window.set_stage("slots")
     before = bench.layout
     QTest.mouseClick(bench.window.tools._actions["propose pins"], LEFT)
-    qtbot.waitUntil(lambda: bench.window.hand.busy, timeout=20000)
+    qtbot.waitUntil(lambda: bench.window.hand.busy)
     assert bench.layout is before and bench.window.document.shown.pins != before.pins
     assert "170.5 mm apart" in bench.window.foot.said and "Enter takes these pins" in bench.window.foot.said
     return before
@@ -42,7 +42,7 @@ def test_no_room_is_said(bench, qtbot):
     wide = msgspec.structs.replace(bench.layout.margins, pin_any=60.0)
     bench.window.document.apply("Wide margin", msgspec.structs.replace(bench.layout, margins=wide))
     bench.window.commands.run("propose pins")
-    qtbot.waitUntil(lambda: "No two pins find room" in bench.window.foot.said, timeout=20000)
+    qtbot.waitUntil(lambda: "No two pins find room" in bench.window.foot.said)
     assert not bench.window.hand.busy
 
 

@@ -9,6 +9,7 @@ from app.look.theme import DAY
 from app.window import place
 from app.window.demo import demo
 from app.window.main import MainWindow
+from tests.waiting import on_screen
 
 ONE = QRect(0, 0, 1920, 1080)
 TWO = QRect(1920, 0, 1280, 1024)
@@ -42,7 +43,7 @@ def window(qtbot, settings):
     made = MainWindow(demo(), None, settings, DAY)
     qtbot.addWidget(made)
     made.show()
-    qtbot.waitExposed(made)
+    on_screen(made)
     return made
 
 

@@ -24,7 +24,7 @@ def _stage_key() -> Qt.Key:
 def settle(bench, room, qtbot):
     """Wait for the plan of the layout as it is."""
     qtbot.waitUntil(lambda: room.planned is not None and room.planned.layout is bench.layout
-                    and room.planned.unit == bench.window.unit, timeout=20000)
+                    and room.planned.unit == bench.window.unit)
     bench.pump()
 
 
@@ -161,7 +161,7 @@ def test_a_slot_that_crosses_itself_is_said_and_the_plan_comes_back(bench, room,
     bow = DrawnSlot(loop=Loop(nodes=tuple(Node(at=p) for p in ((-24.0, 30.0), (-12.0, 160.0), (-24.0, 160.0), (-12.0, 30.0)))))
     layout = bench.layout
     bench.window.document.apply("cross", replace(layout, slots=(replace(layout.slots[0], shape=bow), layout.slots[1])))
-    qtbot.waitUntil(lambda: f"There is no plan for {layout.slots[0].id}: " in room.panel.headline.text(), timeout=20000)
+    qtbot.waitUntil(lambda: f"There is no plan for {layout.slots[0].id}: " in room.panel.headline.text())
     assert "crosses itself" in room.panel.headline.text() and room.panel.what.isVisible()
     assert {mark.owner for mark in room.marks()["router template"]} == {layout.slots[1].id, "outline"}
     bench.window.commands.run("undo")

@@ -12,7 +12,7 @@ from app.window.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
-from tests.gui.gaps import until
+from tests.waiting import until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 

@@ -14,7 +14,7 @@ from tests.app.formats.out.pdf_reading import lines
 @pytest.fixture
 def sheets(bench, qtbot):
     bench.window.set_stage("sheets")
-    qtbot.waitUntil(lambda: bool(bench.window.rooms["sheets"].pages), timeout=30000)
+    qtbot.waitUntil(lambda: bool(bench.window.rooms["sheets"].pages))
     return bench.window.rooms["sheets"]
 
 
@@ -28,10 +28,10 @@ def test_another_paper_and_an_undo_lay_them_out_anew(bench, sheets, qtbot):
     tools = bench.window.tools
     tools.paper.setCurrentText("Letter")
     tools.option_changed.emit()
-    qtbot.waitUntil(lambda: sheets.pages[0].paper == "Letter", timeout=30000)
+    qtbot.waitUntil(lambda: sheets.pages[0].paper == "Letter")
     before = sheets.pages
     bench.window.commands.run("turn over")
-    qtbot.waitUntil(lambda: sheets.pages is not before, timeout=30000)
+    qtbot.waitUntil(lambda: sheets.pages is not before)
 
 
 def test_going_back_shows_the_canvas(bench, sheets):

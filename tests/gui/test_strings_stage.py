@@ -12,7 +12,7 @@ from geometry.drawing import Label
 from geometry.edits.strings import set_post
 from geometry.strings import runs
 from geometry.strings.sets import SETS
-from tests.gui.gaps import until
+from tests.waiting import press, ready, until
 
 
 @pytest.fixture
@@ -21,12 +21,8 @@ def room(bench):
     QTest.keyClick(bench.window, key, Qt.KeyboardModifier.AltModifier)
     made = bench.window.rooms["strings"]
     assert bench.window.stage == "strings"
-    assert until(lambda: made.panel.table.complete and made.panel.strings.complete), "rows come in some turns of the event loop"
+    until(lambda: made.panel.table.complete and made.panel.strings.complete, "rows come in some turns of the event loop")
     return made
-
-
-def press(button):
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
 def post_of(bench, string):
@@ -43,13 +39,13 @@ def test_every_string_stands_in_the_table(bench, room):
     assert sum(isinstance(m, Label) for m in room.marks()["string angles"]) == len(bench.layout.strings)
 
 
-def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room, qtbot):
-    def seen(word: str) -> list[QPushButton]:
-        return [b for b in room.panel.findChildren(QPushButton) if b.text() == word and b.isVisibleTo(room.panel)]
-
+def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
     def button(word: str) -> QPushButton:
-        qtbot.waitUntil(lambda: bool(seen(word)))
+        until(lambda: seen(word), f"no button {word} to be seen")
         return seen(word)[0]
+
+    def seen(word: str) -> list[QPushButton]:
+        return [b for b in room.panel.findChildren(QPushButton) if b.text() == word and ready(b)]
     before = bench.layout
     press(button("Add a string on the treble side"))
     assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
@@ -78,13 +74,13 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
     bench.window.document.apply("cross two", set_post(sound, "1", post_of(bench, "12")))
     crossed = bench.layout
     press(room.panel.propose)
-    qtbot.waitUntil(lambda: room.proposal is not None, timeout=5000)
+    qtbot.waitUntil(lambda: room.proposal is not None)
     assert "crossings" in room.panel.gain.text() and "to 0." in room.panel.gain.text()
     assert bench.layout is crossed and room.marks()["string proposal"]
     press(room.panel.leave)
     assert room.proposal is None and "string proposal" not in room.marks() and bench.layout is crossed
     press(room.panel.propose)
-    qtbot.waitUntil(lambda: room.proposal is not None, timeout=5000)
+    qtbot.waitUntil(lambda: room.proposal is not None)
     press(room.panel.take)
     assert [t.string for t in bench.layout.tuners] == [t.string for t in sound.tuners]
     assert not room.panel.take.isVisible()

@@ -16,6 +16,7 @@ from geometry.layout import loop_path
 from geometry.tracing.plane_map import PlaneMap
 from tests.geometry.tracing.scans import Scan
 from tests.gui.test_front import drop
+from tests.waiting import on_screen
 
 HEAD = headstock.read(samples() / "three-a-side.headstock.json")
 
@@ -54,7 +55,7 @@ def laid_by_hand(scan, qtbot, four: bool = False):
     """What the maker does in the dialog: two points 120 mm apart or a 100 x 120 mm rectangle, and the ends of the nut."""
     def by_hand(dialog):
         dialog.show()
-        qtbot.waitExposed(dialog)
+        on_screen(dialog)
         if four:
             QTest.mouseClick(dialog.four, Qt.MouseButton.LeftButton, pos=QPoint(8, dialog.four.height() // 2))
             for key, at in (("1", (-30, 130)), ("2", (30, 130)), ("3", (30, 10)), ("4", (-30, 10))):
@@ -134,12 +135,12 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
 
     def by_hand(dialog):
         dialog.show()
-        qtbot.waitUntil(lambda: dialog.take_button.isEnabled(), timeout=20000)
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled())
         said.append(dialog._says.text())
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         dialog.tolerance.activated.emit(dialog.tolerance.currentIndex())
-        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and dialog._thread is None, timeout=20000)
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and dialog._thread is None)
         said.append(dialog._says.text())
         QTest.mouseClick(dialog.take_button, Qt.MouseButton.LeftButton)
         return QDialog.DialogCode.Accepted

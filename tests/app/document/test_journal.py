@@ -34,7 +34,7 @@ for i in range(10_000):
 def test_unsaved_work_is_written_within_its_delay(qtbot, tmp_path):
     journal = Journal(tmp_path / "new folder")
     journal.note(demo(), None)
-    qtbot.waitUntil(journal.file.exists, timeout=3000)
+    qtbot.waitUntil(journal.file.exists)
     assert leftovers(tmp_path / "new folder") == [], "a running program's work is no leftover"
     journal.clear()
     assert not journal.file.exists()

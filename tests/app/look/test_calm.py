@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QVBoxLayout, QW
 
 from app.look.calm import Calm
 from app.look.flow import Flow
+from tests.waiting import on_screen
 
 
 class Asked(QObject):
@@ -42,7 +43,7 @@ def window(qtbot):
     column.addWidget(made.other, 1)
     made.resize(300, 200)
     made.show()
-    qtbot.waitExposed(made)
+    on_screen(made)
     settle()
     made.asked = Asked(made)
     return made

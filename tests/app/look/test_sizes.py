@@ -8,6 +8,7 @@ from app.look import sizes
 from app.look.flow import Flow
 from app.look.theme import DAY
 from app.look.style import sheet
+from tests.waiting import on_screen
 
 
 @pytest.fixture(autouse=True)
@@ -63,7 +64,7 @@ def test_a_row_goes_on_below_where_there_is_no_room(qtbot):
     assert row.minimumSize().width() == 110
     root.resize(230, 60)
     root.show()
-    qtbot.waitExposed(root)
+    on_screen(root)
     places = [row.itemAt(i).geometry().topLeft().toTuple() for i in range(4)]
     assert places == [(5, 5), (111, 5), (5, 31), (111, 31)]
 
@@ -80,5 +81,5 @@ def test_a_gap_takes_what_its_row_leaves_over(qtbot):
             row.add_gap()
     root.resize(300, 20)
     root.show()
-    qtbot.waitExposed(root)
+    on_screen(root)
     assert row.itemAt(2).geometry().right() == 299

@@ -26,7 +26,7 @@ def test_the_event_loop_turns_between_steps(qtbot):
 
     beat.timeout.connect(lambda: told.append("beat"))
     beat.start(0)
-    with qtbot.waitSignal(turns.done, timeout=5000):
+    with qtbot.waitSignal(turns.done):
         turns.begin(steps())
         assert told == [] and turns.busy, "nothing is done in the turn that asks for it"
     beat.stop()

@@ -28,6 +28,7 @@ from geometry.edits.hardware import add_ear
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, feature_ids
 from tests.geometry.edits.heads import curved, plain, twelve
+from tests.waiting import on_screen
 
 SAMPLES = sorted((Path(__file__).parents[3] / "samples").glob("*.headstock.json"))
 TYPED = ("length", "angle", "text", "words", "choice", "flag")
@@ -121,7 +122,7 @@ def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot
     _encoded.cache_clear()
     form.show_rows([FieldRow("Wood", "heading"), row])
     form.show()
-    qtbot.waitExposed(form)
+    on_screen(form)
     assert _encoded.cache_info().misses == 0
     label = next(one for one in form.findChildren(QLabel) if one.text() == row.label)
     for number, child in enumerate((label, label.buddy()), 1):
@@ -129,6 +130,6 @@ def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot
         QToolTip.hideText()
         at = QPoint(2, 2)
         QApplication.sendEvent(child, QHelpEvent(QEvent.Type.ToolTip, at, child.mapToGlobal(at)))
-        qtbot.waitUntil(lambda: QToolTip.text() == pictured(sentence, drawing, form.palette()), timeout=2000)
+        qtbot.waitUntil(lambda: QToolTip.text() == pictured(sentence, drawing, form.palette()))
         assert "<img " in QToolTip.text() and _encoded.cache_info().misses == 1, number
     QToolTip.hideText()

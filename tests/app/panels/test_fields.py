@@ -25,7 +25,7 @@ def typed(qtbot, field, text, key=Qt.Key.Key_Return):
                                           ('1 5/8" + 2 mm', 43.275), ("-3", -3.0), ("1.2 cm", 12.0)])
 def test_a_typed_length_is_sent_in_mm(qtbot, length, text, mm):
     length.show_value(1.0)
-    with qtbot.waitSignal(length.sent, timeout=500) as sent:
+    with qtbot.waitSignal(length.sent) as sent:
         typed(qtbot, length, text)
     assert sent.args[0] == pytest.approx(mm, abs=1e-9)
 
@@ -33,14 +33,14 @@ def test_a_typed_length_is_sent_in_mm(qtbot, length, text, mm):
 def test_a_number_without_a_unit_is_in_the_unit_on_show(qtbot, length):
     length.set_unit("in64")
     length.show_value(1.0)
-    with qtbot.waitSignal(length.sent, timeout=500) as sent:
+    with qtbot.waitSignal(length.sent) as sent:
         typed(qtbot, length, "3/4")
     assert sent.args[0] == pytest.approx(19.05)
 
 
 def test_nonsense_is_refused_with_a_sentence_and_keeps_the_text(qtbot, length):
     length.show_value(1.0)
-    with qtbot.waitSignal(length.refused, timeout=500) as refused:
+    with qtbot.waitSignal(length.refused) as refused:
         typed(qtbot, length, "twelve")
     assert "not a length" in refused.args[0]
     assert length.text() == "twelve"
@@ -66,7 +66,7 @@ def test_an_empty_optional_length_is_none(qtbot):
     qtbot.addWidget(field)
     field.show()
     field.show_value(5.0)
-    with qtbot.waitSignal(field.sent, timeout=500) as sent:
+    with qtbot.waitSignal(field.sent) as sent:
         field.setFocus()
         field.selectAll()
         qtbot.keyClick(field, Qt.Key.Key_Delete)
@@ -80,6 +80,6 @@ def test_an_angle_is_sent_in_degrees(qtbot):
     qtbot.addWidget(field)
     field.show()
     field.show_value(1.0)
-    with qtbot.waitSignal(field.sent, timeout=500) as sent:
+    with qtbot.waitSignal(field.sent) as sent:
         typed(qtbot, field, "14,5°")
     assert sent.args[0] == pytest.approx(14.5)

@@ -123,7 +123,7 @@ def test_keys_and_buttons_zoom(preview, qtbot):
 def test_a_fitted_page_stays_fitted_while_the_window_grows(preview, qtbot):
     before = preview.view.pixels_per_mm
     preview.resize(1400, 1100)
-    qtbot.waitUntil(lambda: preview.view.pixels_per_mm > before * 1.2, timeout=2000)
+    qtbot.waitUntil(lambda: preview.view.pixels_per_mm > before * 1.2)
 
 
 def test_a_changed_layout_keeps_the_page_on_show(preview):

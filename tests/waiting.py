@@ -1,0 +1,60 @@
+"""Waiting for what a test needs: for the state itself, and so long that a busy machine has time to come to it.
+
+No test waits for a time and hopes: what comes some turns of the event loop, a thread or a process later is
+waited for with `until`, and a button is pressed with `press`. A wait ends as soon as what it waits for is so;
+PATIENCE is only how long a test that fails takes to fail.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+
+from PySide6.QtCore import QEventLoop, QPoint, Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
+from pytestqt.qtbot import QtBot
+
+PATIENCE = 90.0
+"""Seconds: what takes one on an idle machine may take thirty beside other jobs on half a core."""
+
+
+class PatientBot(QtBot):
+    """The test library's bot, waiting with that patience where a test names no time of its own."""
+
+    def waitUntil(self, callback: Callable[[], bool | None], *, timeout: int = round(PATIENCE * 1000)) -> None:
+        super().waitUntil(callback, timeout=timeout)
+
+    def waitSignal(self, signal, *, timeout: int = round(PATIENCE * 1000), **more):
+        return super().waitSignal(signal, timeout=timeout, **more)
+
+
+def rest(seconds: float) -> None:
+    """Let the event loop run for so long; unlike a wait of the test library it frees the interpreter for other threads."""
+    loop = QEventLoop()
+    QTimer.singleShot(round(seconds * 1000), loop.quit)
+    loop.exec()
+
+
+def until(what: Callable[[], object], why: str = "it did not come to be so") -> None:
+    """Let the event loop run until something is so; an AssertionError with these words when it does not in PATIENCE."""
+    ends = time.monotonic() + PATIENCE
+    while not what():
+        assert time.monotonic() < ends, why
+        rest(0.02)
+
+
+def on_screen(window: QWidget) -> None:
+    """Wait until a window that was told to show itself is there."""
+    until(lambda: window.isVisible() and window.windowHandle().isExposed(), f"{type(window).__name__} does not come")
+
+
+def ready(widget: QWidget) -> bool:
+    """Whether a hand can press it: it is seen, not only meant to be, and it can be pressed."""
+    return widget.isVisible() and widget.isEnabled()
+
+
+def press(widget: QWidget, at: QPoint | None = None) -> None:
+    """Press with the mouse as soon as a hand could: in the middle, or at a place on the widget."""
+    until(lambda: ready(widget), f"{widget.objectName() or type(widget).__name__} cannot be pressed")
+    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at or widget.rect().center())
