@@ -17,7 +17,7 @@ from app.panels.entry_table import EntryTable
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from app.window import ask
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.book_file import write_book_file
 from app.window.order_room import asked_for, plan_steps
 from app.window.reading_desk import ReadingDesk
@@ -66,8 +66,10 @@ class BookRoom(StageRoom):
         self.rows: tuple[Line, ...] = ()
         self._base: Work | None = None
         self._asked = self._planned = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)
@@ -93,22 +95,16 @@ class BookRoom(StageRoom):
         wanted = asked_for(layout, self.window.unit)
         if self._planned == wanted and self._base is not None:
             self.work = self._base.with_order(layout)
-        elif not self._over and self._thread is None and self._asked != wanted:
+        elif self.errand.free and self._asked != wanted:
             self._asked = wanted
-            self._thread = Background(partial(plan_steps, *wanted), self)
-            self._thread.answered.connect(self._answered)
-            self._thread.failed.connect(self._failed)
-            self._thread.finished.connect(self._finished)
-            self._thread.start()
+            self.errand.start(partial(plan_steps, *wanted))
         self._show()
 
     def set_theme(self, theme: Theme) -> None:
         self.view.set_theme(theme)
 
     def end(self) -> None:
-        self._over = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     def planned(self) -> tuple[Task, ...]:
         """The tasks of the plan; none while it is being worked out."""
@@ -123,9 +119,7 @@ class BookRoom(StageRoom):
             raise error
         self.window.say(say("There is no plan to hold the hours against: {error}", error=error))
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None
+    def _ended(self) -> None:
         if self.window.stage == self.key:
             self.refresh()
 
@@ -143,7 +137,7 @@ class BookRoom(StageRoom):
         view.button("start").setEnabled(book.clock is None and bool(self.rows))
         for key in ("stop", "drop"):
             view.button(key).setEnabled(book.clock is not None)
-        says = say("Working out the plan…") if work is None and self._thread is not None else self._correction()
+        says = say("Working out the plan…") if work is None and self.errand.busy else self._correction()
         self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
 
     def _coming(self) -> list[tuple[str, str]]:

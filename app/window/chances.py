@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer, Signal
 
 from app.panels.chance_words import Chances
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.room import StageRoom
 from app.window.trial import Trial
 from geometry.accuracy.told import is_simulated
@@ -40,8 +40,10 @@ class ChanceWatch(StageRoom):
         self.chances = Chances()
         self._of: Headstock | None = None
         self._trial: Trial | None = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         self._on_canvas = False
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
@@ -72,15 +74,13 @@ class ChanceWatch(StageRoom):
         self.dialog.open_for(self.chances.simulation.sound if self.chances.simulation is not None else None)
 
     def end(self) -> None:
-        self._over = True
         if self.dialog is not None:
             self.dialog.end()
         self._rest.stop()
         self._pace.stop()
         if self._trial is not None:
             self._trial.stop()
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     # ---- the watch ------------------------------------------------------
     def _edited(self) -> None:
@@ -91,29 +91,25 @@ class ChanceWatch(StageRoom):
         known = self._of == shown
         running = self._trial is not None and self._trial.layout == shown
         self._know(fresh=known, progress=self.chances.progress if running else None)
-        if known or running or self._over:
+        if known or running:
             self._rest.stop()
         else:
             self._rest.start()
 
     def _begin(self) -> None:
         """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
-        if self._over or self._thread is not None:
+        if not self.errand.free:
             return
         self._trial = Trial(self.window.document.shown, _simulated, self._part.emit)
-        self._thread = Background(self._trial, self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
         self._know(fresh=False, progress=0.0, trouble="")
-        self._thread.start()
+        self.errand.start(self._trial)
 
     def _progress(self, part: float) -> None:
         if self._trial is not None and self._trial.layout == self.window.document.shown:
             self._know(progress=part)
 
     def _answered(self, found: Simulation | None) -> None:
-        if found is None or self._over:
+        if found is None:
             return
         self._of = self._trial.layout
         self._know(simulation=found, fresh=self._of == self.window.document.shown, progress=None, trouble="")
@@ -124,11 +120,10 @@ class ChanceWatch(StageRoom):
             raise error
         self._know(simulation=None, fresh=True, progress=None, trouble=str(error))
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = self._trial = None
+    def _ended(self) -> None:
+        self._trial = None
         self._know(progress=None)
-        if not self._over and self._of != self.window.document.shown:
+        if self._of != self.window.document.shown:
             self._rest.start()
 
     # ---- telling it -----------------------------------------------------

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QV
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
-from app.window.background import Background
+from app.window.errand import Errand
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -43,7 +43,10 @@ class GhostDialog(ReadInOrder, QDialog):
         self.layout_ = window.document.layout
         self.value = value
         self.made: Headstock | None = None
-        self._thread: Background | None = None
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         self._again = False
         self._leaving: int | None = None
         self._long = QTimer(self)
@@ -99,22 +102,17 @@ class GhostDialog(ReadInOrder, QDialog):
     @property
     def settled(self) -> bool:
         """Whether what comes of the value is known."""
-        return self._thread is None
+        return not self.errand.busy
 
     # ---- at work --------------------------------------------------------
     def try_it(self) -> None:
         """Show what would come of it, or say why nothing does, as soon as that is known."""
         self.take.setEnabled(True)
-        if self._thread is not None:
+        if self.errand.busy:
             self._again = True
             return
         self._again = False
-        self._thread = Background(partial(_speaking, self.window_.unit, self.work()), self.window_)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.finished.connect(self._thread.deleteLater)
-        self._thread.start()
+        self.errand.start(partial(_speaking, self.window_.unit, self.work()))
         self._long.start()
 
     def accept(self) -> None:
@@ -125,10 +123,11 @@ class GhostDialog(ReadInOrder, QDialog):
 
     def done(self, result: int) -> None:
         """Leave; not before what is being worked out is known."""
-        if self._thread is not None:
+        if self.errand.busy:
             self._leaving = result
             self.setEnabled(False)
         else:
+            self.errand.end()
             super().done(result)
 
     def _answered(self, made: Headstock) -> None:
@@ -144,8 +143,7 @@ class GhostDialog(ReadInOrder, QDialog):
             self.window_.canvas.show_ghost(())
             self._refused(str(error))
 
-    def _finished(self) -> None:
-        self._thread = None
+    def _ended(self) -> None:
         self._long.stop()
         if self._again:
             self.try_it()

@@ -23,7 +23,7 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.chance_words import MODEL
 from app.panels.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.trial import Trial
 from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
@@ -51,9 +51,12 @@ class HoldDialog(ReadInOrder, QDialog):
         self._window = window
         self.setWindowTitle(say("What must I hold?"))
         self._trial: Trial | None = None
-        self._thread: Background | None = None
         self._wanted_next: str = ""
-        self._over = False
+        self._heard = self._answered_needs
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         self.requirements: Requirements | None = None
         self.proposal: Proposal | None = None
         self._build()
@@ -145,12 +148,10 @@ class HoldDialog(ReadInOrder, QDialog):
 
     def end(self) -> None:
         """The window goes: wait for what runs, begin nothing more."""
-        self._over = True
         self._rest.stop()
         if self._trial is not None:
             self._trial.stop()
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     def _edited(self) -> None:
         if not self.isVisible():
@@ -172,10 +173,11 @@ class HoldDialog(ReadInOrder, QDialog):
     def _begin(self, what: str) -> None:
         """Begin one kind of work; what runs is stopped first and this comes after it."""
         self._rest.stop()
-        if self._over or not self.isVisible():
+        if not self.isVisible():
             return
-        if self._thread is not None:
-            self._trial.stop()
+        if not self.errand.free:
+            if self._trial is not None:
+                self._trial.stop()
             self._wanted_next = what
             return
         self._wanted_next = ""
@@ -183,23 +185,22 @@ class HoldDialog(ReadInOrder, QDialog):
         if what == "needs":
             self._show_proposal(None)
             self.answer.setText(say("Being worked out…"))
-            work, answered = partial(_needs, chance, aim), self._answered_needs
+            work, self._heard = partial(_needs, chance, aim), self._answered_needs
         else:
             self.says.setText(say("Looking for better places…"))
-            work, answered = partial(_moves, aim), self._answered_moves
+            work, self._heard = partial(_moves, aim), self._answered_moves
         self._trial = Trial(self._window.document.shown, work, self._part.emit)
-        self._thread = Background(self._trial, self)
-        self._thread.answered.connect(answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
         self.look.setEnabled(False)
         self.bar.setValue(0)
         self.bar.show()
-        self._thread.start()
+        self.errand.start(self._trial)
 
     # ---- answers --------------------------------------------------------
     def _progress(self, part: float) -> None:
         self.bar.setValue(round(100 * part))
+
+    def _answered(self, found: Requirements | Proposal | None) -> None:
+        self._heard(found)
 
     def _answered_needs(self, found: Requirements | None) -> None:
         if found is None or self._trial.stopped:
@@ -226,9 +227,8 @@ class HoldDialog(ReadInOrder, QDialog):
             raise error
         self.answer.setText(str(error))
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = self._trial = None
+    def _ended(self) -> None:
+        self._trial = None
         self.look.setEnabled(True)
         self.bar.hide()
         if self._wanted_next:

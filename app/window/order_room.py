@@ -14,7 +14,7 @@ from app.panels.order_rows import LOUD, order_rows, worst
 from app.panels.rate_rows import loud_words, tally
 from app.panels.step_words import step_words
 from app.sheets.work import Work, plan_work
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.order_centre import OrderCentre
 from app.window.room import StageRoom
 from geometry.drawing.step_views import StepViews, step_views
@@ -47,8 +47,10 @@ class OrderRoom(StageRoom):
         self._asked: tuple[Headstock, str] | None = None
         self._planned: tuple[Headstock, str] | None = None
         self._base: Work | None = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         steps = self.panel.list
         steps.chosen.connect(self.go_to)
         steps.hovering.connect(self._hovering)
@@ -68,16 +70,12 @@ class OrderRoom(StageRoom):
         if self._planned == wanted and self._base is not None:
             self._show(self._base.with_order(layout))
             return
-        if self._over or self._thread is not None or self._asked == wanted:
+        if not self.errand.free or self._asked == wanted:
             return
         if self.work is None:
             self.panel.show_head(say("Working out the order…"), "", "")
         self._asked = wanted
-        self._thread = Background(partial(plan_steps, *wanted), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        self.errand.start(partial(plan_steps, *wanted))
 
     def leave(self) -> None:
         self.centre.stop()
@@ -91,10 +89,8 @@ class OrderRoom(StageRoom):
         self.panel.set_unit(unit)
 
     def end(self) -> None:
-        self._over = True
         self.centre.stop()
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     # ---- answers --------------------------------------------------------------
     def _answered(self, work: Work) -> None:
@@ -113,9 +109,7 @@ class OrderRoom(StageRoom):
         self.centre.picture.show_drawing((), QRectF(), "")
         self.centre.page.show_step(None, ())
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None
+    def _ended(self) -> None:
         if self.window.stage == self.key:
             self.refresh()
 

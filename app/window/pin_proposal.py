@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 
 from app.tools.propose import propose
-from app.window.background import Background
+from app.window.errand import Errand
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -25,30 +25,25 @@ class PinProposal(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self._thread: Background | None = None
         self._for: Headstock | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
 
     def start(self) -> None:
         """Search; the answer comes as a ghost on the canvas, or as a sentence why there is none."""
-        if self._over or self._thread is not None:
+        if not self.errand.free:
             return
         from geometry.sequence.pin_plan import plan_pins  # here, so that a start does not wait for it
         window = self._window
         window.set_tool("hold")
         self._for = window.document.layout
         window.say(say("Looking for places…"))
-        self._thread = Background(partial(plan_pins, self._for, None, window.unit), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        self.errand.start(partial(plan_pins, self._for, None, window.unit))
 
     def end(self) -> None:
         """The window goes: wait for a search that runs."""
-        self._over = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     def _answered(self, plan: PinPlan | NoPins) -> None:
         from geometry.sequence.pins import NoPins
@@ -66,7 +61,3 @@ class PinProposal(QObject):
         if not isinstance(error, GeometryError):
             raise error
         self._window.say(str(error))
-
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None

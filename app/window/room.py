@@ -58,7 +58,7 @@ class StageRoom(QObject):
 
         Called once a step of the history, not while something is dragged. A
         room that needs more than some milliseconds answers later, through
-        `background.Background`, and then calls `window.show_room()`.
+        an `errand.Errand`, and then calls `window.show_room()`.
         """
 
     def shown(self) -> None:

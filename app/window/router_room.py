@@ -11,7 +11,7 @@ from app.look.theme import Theme
 from app.panels.pages import template_rows
 from app.panels.rout_panel import RoutPanel
 from app.panels.rout_sheet import RoutSheet, rout_sheets, template_notes
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.rack_desk import RackDesk
 from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
@@ -63,8 +63,10 @@ class RouterRoom(StageRoom):
         self.shows.changed.connect(self._shows_changed)
         self.planned: Planned | None = None
         self._asked: tuple[Headstock, str] | None = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
 
     # ---- the stage ------------------------------------------------------
     def enter(self) -> None:
@@ -86,14 +88,10 @@ class RouterRoom(StageRoom):
         if self.centre is not None:
             self.rack.show()
         wanted = (self.window.document.layout, self.window.unit)
-        if self._over or self._thread is not None or self._asked == wanted:
+        if not self.errand.free or self._asked == wanted:
             return
         self._asked = wanted
-        self._thread = Background(partial(plan, *wanted), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        self.errand.start(partial(plan, *wanted))
 
     def marks(self) -> dict[str, Drawing]:
         """What the strip asks for of the plans of this very layout."""
@@ -115,9 +113,7 @@ class RouterRoom(StageRoom):
 
     def end(self) -> None:
         """The window goes: wait for a planning that runs, and begin no other."""
-        self._over = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     # ---- answers --------------------------------------------------------
     def _answered(self, planned: Planned) -> None:
@@ -133,9 +129,7 @@ class RouterRoom(StageRoom):
             raise error
         self.panel.show_message(say("There is no plan: {error}", error=error))
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None
+    def _ended(self) -> None:
         if self.window.stage == self.key:
             self.refresh()
 

@@ -10,7 +10,7 @@ from app.formats.paper import Page
 from app.look.theme import Theme
 from app.preview import SheetPreview
 from app.window import ask
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.room import StageRoom
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -30,28 +30,24 @@ class SheetStage(StageRoom):
         self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []
         self._laid: tuple[Headstock, str, LengthUnit] | None = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout, paper or unit changed; while one laying runs the next one waits for it."""
         wanted = (self.window.document.layout, self.window.tools.paper.currentText(), self.window.unit)
-        if self._over or self._thread is not None or self._laid == wanted:
+        if not self.errand.free or self._laid == wanted:
             return
         if not self.pages:
             self.preview.show_message(say("Laying out the pages…"))
         self._laid = wanted
-        self._thread = Background(partial(_lay_out, *wanted), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        self.errand.start(partial(_lay_out, *wanted))
 
     def end(self) -> None:
         """The window goes: wait for a laying out that runs, and begin no other."""
-        self._over = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     def set_theme(self, theme: Theme) -> None:
         self.preview.set_theme(theme)
@@ -87,9 +83,7 @@ class SheetStage(StageRoom):
             raise error
         self.preview.show_message(str(error))
 
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None
+    def _ended(self) -> None:
         if self.window.stage == "sheets":
             self.refresh()
 

@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from app.panels.string_panel import StringPanel
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.room import StageRoom
 from geometry.drawing import Drawing
 from geometry.drawing.string_marks import angle_marks, ghost_strings
@@ -43,8 +43,9 @@ class StringRoom(StageRoom):
         self.panel.table.winds_chosen.connect(self._winds)
         self.proposal: Pairing | None = None
         self._for: Headstock | None = None
-        self._thread: Background | None = None
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
 
     def marks(self) -> dict[str, Drawing]:
         """The angles along the strings, and a proposal as ghost lines."""
@@ -79,20 +80,14 @@ class StringRoom(StageRoom):
 
     def end(self) -> None:
         """The window goes: wait for a search that runs."""
-        self._over = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     # ---- the proposal -----------------------------------------------------
     def _propose(self) -> None:
-        if self._over or self._thread is not None:
+        if not self.errand.free:
             return
         self._for = self.window.document.layout
-        self._thread = Background(partial(propose_pairing, self._for), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        self.errand.start(partial(propose_pairing, self._for))
 
     def _answered(self, found: Pairing) -> None:
         if self.window.document.layout is not self._for:
@@ -111,10 +106,6 @@ class StringRoom(StageRoom):
         if not isinstance(error, GeometryError):
             raise error
         self.window.say(str(error))
-
-    def _finished(self) -> None:
-        self._thread.deleteLater()
-        self._thread = None
 
     def _take(self) -> None:
         if self.proposal is not None and self.window.document.layout is self._for:

@@ -22,7 +22,7 @@ def room(bench, qtbot):
     assert STAGES[-1].key == "book"
     QTest.keyClick(bench.window, Qt.Key(Qt.Key.Key_0 + len(STAGES)), Qt.KeyboardModifier.AltModifier)
     room = bench.window.rooms["book"]
-    qtbot.waitUntil(lambda: room.work is not None and room._thread is None)
+    qtbot.waitUntil(lambda: room.work is not None and not room.errand.busy)
     return room
 
 

@@ -31,7 +31,7 @@ def opened(bench: Bench, qtbot):
 
 
 def ended(dialog, qtbot) -> None:
-    qtbot.waitUntil(lambda: dialog._thread is None and not dialog._rest.isActive())
+    qtbot.waitUntil(lambda: not dialog.errand.busy and not dialog._rest.isActive())
 
 
 def ghosts(bench: Bench) -> set[str]:
@@ -104,7 +104,7 @@ def test_what_is_needed_stands_in_the_table(qtbot, tmp_path) -> None:
 
 def test_an_edit_beside_it_begins_anew(crowd: Bench, qtbot) -> None:
     dialog = opened(crowd, qtbot)
-    qtbot.waitUntil(lambda: dialog._thread is not None)
+    qtbot.waitUntil(lambda: dialog.errand.busy)
     trial = dialog._trial
     crowd.window.document.hold(("treble side 2",))
     for _ in range(5):

@@ -4,12 +4,12 @@ import pytest
 from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractButton, QApplication
-from shiboken6 import isValid
 
 from app.look import sizes
 from app.look.theme import DAY
 from app.panels.form import Form
 from app.panels.string_table import StringTable
+from app.window.background import Background
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -26,8 +26,7 @@ def plain():
 
 def works(room: object) -> bool:
     """Whether a room has something running beside the window."""
-    thread = getattr(room, "_thread", None)
-    return thread is not None and isValid(thread) and thread.isRunning()
+    return any(thread.isRunning() for thread in room.findChildren(Background))
 
 
 def rest(window: MainWindow, longest: int = 40000) -> None:

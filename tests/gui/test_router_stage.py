@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.window.background import Background
 from app.window.stages import STAGES
 
 
@@ -110,11 +111,11 @@ def test_the_template_is_made_for_the_plan(bench, room, qtbot):
 def test_leaving_while_a_plan_is_made_waits(bench):
     bench.window.set_stage("router")
     room = bench.window.rooms["router"]
-    assert room._thread is not None
+    assert room.errand.busy
     assert bench.window.close()
     bench.pump()
     bench.pump()
-    assert room._thread is None
+    assert not room.errand.busy and room.errand.findChild(Background) is None
 
 
 def test_a_slot_pressed_on_the_canvas_is_told_of(bench, room):

@@ -8,6 +8,7 @@ from PySide6.QtPrintSupport import QPrinter
 
 from app.printing import job
 from app.sheets.furniture import BAR
+from app.window.background import Background
 from tests.app.formats.out.pdf_reading import lines
 
 
@@ -69,9 +70,10 @@ def test_a_printer_is_corrected_from_what_its_bars_measure(bench, sheets, monkey
 def test_leaving_while_the_pages_are_being_laid_out_waits_and_starts_nothing_new(bench):
     bench.window.set_stage("sheets")
     sheets = bench.window.rooms["sheets"]
-    assert sheets._thread is not None
+    assert sheets.errand.busy
+    thread = sheets.errand.findChild(Background)
     assert bench.window.close()
-    assert sheets._thread.isFinished()
+    assert thread.isFinished()
     bench.pump()
     bench.pump()
-    assert sheets._thread is None
+    assert not sheets.errand.busy and sheets.errand.findChild(Background) is None

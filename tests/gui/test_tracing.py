@@ -140,7 +140,7 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         dialog.tolerance.activated.emit(dialog.tolerance.currentIndex())
-        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and dialog._thread is None)
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and not dialog.errand.busy)
         said.append(dialog._says.text())
         QTest.mouseClick(dialog.take_button, Qt.MouseButton.LeftButton)
         return QDialog.DialogCode.Accepted

@@ -15,7 +15,7 @@ from app.formats.headstock import SUFFIX
 from app.look.face_picture import FacePicture, face_picture
 from app.look.theme import Theme
 from app.window import ask
-from app.window.background import Background
+from app.window.errand import Errand, raised
 from app.window.demo import samples
 from app.window.front.page import FrontPage
 from app.window.place import kept_stage
@@ -37,9 +37,11 @@ class Front(QObject):
         self.stack.addWidget(work)
         window.setCentralWidget(self.stack)
         self.page: FrontPage | None = None
-        self._drawing: Background | None = None
         self._waiting: list[Path] = []
-        self._over = False
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(raised)
+        self.errand.ended.connect(self._draw_next)
         window.document.file_changed.connect(self.leave)
 
     @property
@@ -77,18 +79,12 @@ class Front(QObject):
 
     def end(self) -> None:
         """The window goes: wait for the picture that is being drawn, and begin no other."""
-        self._over = True
-        if self._drawing is not None:
-            self._drawing.wait()
+        self.errand.end()
 
     # ---- pictures -------------------------------------------------------
     def _draw_next(self) -> None:
-        if self._over or self._drawing is not None or not self._waiting:
-            return
-        self._drawing = Background(partial(_drawn, self._waiting.pop(0)), self)
-        self._drawing.answered.connect(self._answered)
-        self._drawing.finished.connect(self._finished)
-        self._drawing.start()
+        if self.errand.free and self._waiting:
+            self.errand.start(partial(_drawn, self._waiting.pop(0)))
 
     def _answered(self, answer: tuple[Path, Headstock, tuple] | None) -> None:
         if answer is None:
@@ -98,11 +94,6 @@ class Front(QObject):
             if card.property("file") == str(file):
                 card.set_name(layout.name, layout.about)
                 card.show_picture(FacePicture(*picture))
-
-    def _finished(self) -> None:
-        self._drawing.deleteLater()
-        self._drawing = None
-        self._draw_next()
 
     # ---- what is chosen -------------------------------------------------
     def _chosen(self, way: str) -> None:

@@ -27,7 +27,7 @@ from app.look.sizes import keep, open_at
 from app.look.theme import Theme
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
-from app.window.background import Background
+from app.window.errand import Errand, raised
 from app.window.own_rack import with_own_rack
 from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.checks import KINDS, check
@@ -132,7 +132,11 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._numbers = numbers or Numbers()
         self._unit: LengthUnit = window.unit
         self._answer: Tried | None = None
-        self._thread: Background | None = None
+        self._tried: Numbers | None = None
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(raised)
+        self.errand.ended.connect(self._ended)
         self._picture = _Picture(window.theme, self)
         self._counts = {side: QComboBox(self) for side in ("bass", "treble")}
         self._mounts = {side: QComboBox(self) for side in ("bass", "treble")}
@@ -243,19 +247,12 @@ class NumbersDialog(ReadInOrder, QDialog):
     def _try(self) -> None:
         """Build what the numbers make, beside the window; the newest numbers win."""
         self.begin_button.setEnabled(False)
-        if self._thread is not None:
-            return
-        self._thread = Background(partial(tried, self._numbers, self._unit), self)
-        self._thread.answered.connect(self._answered)
-        self._thread.finished.connect(self._finished)
-        self._thread.start()
+        if self.errand.free:
+            self._tried = self._numbers
+            self.errand.start(partial(tried, self._numbers, self._unit))
 
-    def _finished(self) -> None:
-        if self._thread is None:  # closed while this was on its way
-            return
-        self._thread.deleteLater()
-        self._thread = None
-        if self._answer is None or self._answer.numbers != self._numbers:
+    def _ended(self) -> None:
+        if self._tried != self._numbers:
             self._try()
 
     def _answered(self, answer: Tried) -> None:
@@ -287,10 +284,5 @@ class NumbersDialog(ReadInOrder, QDialog):
             self.accept()
 
     def done(self, result: int) -> None:
-        if self._thread is not None:
-            thread, self._thread = self._thread, None
-            thread.answered.disconnect(self._answered)
-            thread.finished.disconnect(self._finished)
-            thread.wait()
-            thread.deleteLater()
+        self.errand.end()
         super().done(result)

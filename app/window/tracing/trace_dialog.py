@@ -25,7 +25,7 @@ from app.formats.errors import FormatError
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
-from app.window.background import Background
+from app.window.errand import Errand
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
 from app.window.waiting import Cancelled, Progress
@@ -54,7 +54,10 @@ class TraceDialog(ReadInOrder, QDialog):
         self.proposal: Proposal | None = None
         self._at = self._middle()
         self._level: float | None = None
-        self._thread: Background | None = None
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
         self._progress: Progress | None = None
         self._again = False
         self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
@@ -155,20 +158,17 @@ class TraceDialog(ReadInOrder, QDialog):
     def _propose(self) -> None:
         self.proposal = None
         self.take_button.setEnabled(False)
-        if self._thread is not None:
+        if self.errand.busy:
             self._again = True
             self._progress.stop()
+        if not self.errand.free:
             return
         self._progress = Progress(self)
         self._progress.told.connect(self._bar.setValue)
         work = partial(propose, self._picture, self._at, self._level, self.tolerance.currentData(), self._progress)
-        self._thread = Background(work, self)
-        self._thread.answered.connect(self._answered)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._finished)
         self._bar.setValue(0)
         self._running(True)
-        self._thread.start()
+        self.errand.start(work)
 
     def _answered(self, made: Proposal) -> None:
         if self._again:
@@ -201,12 +201,9 @@ class TraceDialog(ReadInOrder, QDialog):
         else:
             raise error
 
-    def _finished(self) -> None:
-        if self._thread is None:  # closed while this was on its way
-            return
-        self._thread.deleteLater()
+    def _ended(self) -> None:
         self._progress.deleteLater()
-        self._thread = self._progress = None
+        self._progress = None
         self._running(False)
         if self._again:
             self._again = False
@@ -231,12 +228,7 @@ class TraceDialog(ReadInOrder, QDialog):
             self.accept()
 
     def done(self, result: int) -> None:
-        if self._thread is not None:
-            thread, self._thread = self._thread, None
-            for signal, slot in ((thread.answered, self._answered), (thread.failed, self._failed),
-                                 (thread.finished, self._finished)):
-                signal.disconnect(slot)
+        if self._progress is not None:
             self._progress.stop()
-            thread.wait()
-            thread.deleteLater()
+        self.errand.end()
         super().done(result)
