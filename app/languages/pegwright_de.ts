@@ -601,6 +601,10 @@
         <translation>Eine Rampe, die die Saiten von {slot} freigibt, begänne {nut_air} oder weniger vom Sattel: den Sattel erhöhen oder den Schlitz näher daran beginnen.</translation>
     </message>
     <message>
+        <source>A ramp that frees the strings of {slot} would leave less than {cover} of wood to the back: start the slot nearer to the nut.</source>
+        <translation>Eine Rampe, die die Saiten von {slot} freigibt, ließe weniger als {cover} Holz zur Rückseite: den Schlitz näher am Sattel beginnen.</translation>
+    </message>
+    <message>
         <source>A ramp wants wood to either side, or it runs out at the edge.</source>
         <translation>Eine Rampe braucht auf beiden Seiten Holz, sonst läuft sie am Rand aus.</translation>
     </message>
@@ -4075,6 +4079,10 @@
     <message>
         <source>No place for a feature</source>
         <translation>Kein Platz für ein Teil</translation>
+    </message>
+    <message>
+        <source>No ramp frees the strings of {slot} and leaves enough wood. The best would be {ramp_words}: {snag}</source>
+        <translation>Keine Rampe gibt die Saiten von {slot} frei und lässt genug Holz. Die beste wäre {ramp_words}: {snag}</translation>
     </message>
     <message>
         <source>No router bit does this in one set-up: change the depth, the width or the template.</source>

@@ -1,4 +1,4 @@
-"""Clearances of ramps: drillings below and beside them, the outline beside them and the nut before them."""
+"""Clearances of ramps: drillings below and beside them, the outline beside them, the nut before them and the back or floor below."""
 
 from __future__ import annotations
 
@@ -20,11 +20,12 @@ from geometry.checks.items import plan
 from geometry.checks.ramp_edges import BESIDE
 from geometry.checks.ramp_walls import look_at
 from geometry.checks.side_walls import first_on_the_way
-from geometry.checks.snags import NUT, OUTLINE
+from geometry.checks.snags import BACK, NUT, OUTLINE, short
 from geometry.checks.words import sort_of
+from geometry.layout.slots import StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp
-from geometry.solids.ramps import RampCut
+from geometry.solids.ramps import RampCut, below, last_wood
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
 from geometry.tolerance import TOUCH
@@ -68,10 +69,41 @@ class _Before(Struct, frozen=True):
         return np.minimum(*(y for _, y in ramp_of(built, self.ramp).corners[:2]))
 
 
+class _Below(Struct, frozen=True):
+    """Wood between a ramp and the back where it is least: beside the round end of a straight slot, at a fixed place of a drawn one.
+
+    `radius` of that round end, 0 where there is none; `before` its lower end (mm) the last wood of a drawn slot lies.
+    """
+
+    ramp: str
+    thickness: float
+    radius: float
+    before: float
+    follow: int
+
+    def __call__(self, built: Built) -> Array:
+        ramp, before = ramp_of(built, self.ramp), self.before
+        if self.radius:
+            radius = self.radius + built.row(self.follow)
+            before = np.sqrt(np.maximum(0.0, radius ** 2 - np.minimum(ramp.half, radius) ** 2))
+        return self.thickness - (ramp.reach - before) * ramp.slope
+
+
+class _OverFloor(Struct, frozen=True):
+    """How much deeper the floor of a blind slot lies than the lower end of its ramp; each is measured from the face."""
+
+    nominal: float
+    floor: int
+    stop: int
+
+    def __call__(self, built: Built) -> Array:
+        return self.nominal + built.row(self.floor) - built.row(self.stop)
+
+
 def ramp_edge_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
-    """Clearances of every ramp to the outline and the nut line that can come under what is wanted."""
+    """Clearances of every ramp to the outline, the nut line and the back that can come under what is wanted, and to its slot's floor."""
     return [spec for id, ramp in model.ramps.items() if only is None or id in only
-            for spec in _outline(model, reach, ramp) + _nut(model, reach, ramp)]
+            for spec in _outline(model, reach, ramp) + _nut(model, reach, ramp) + _depth(model, reach, ramp)]
 
 
 def drilling_ramp_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
@@ -112,6 +144,24 @@ def _nut(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
         return []
     return [Spec("ramp-to-nut", (ramp.opening.id, NUT), (), (*low, 0.0), NUT_AIR, tuple(sorted(_rows(model, ramp))),
                  _Before(ramp.opening.id))]
+
+
+def _depth(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
+    """The wood to the back; of a blind slot also what is left to its floor, where the back has its wood: so the checks tell it."""
+    opening, cut, thickness, cover = ramp.opening, ramp.cut, model.scene.layout.blank.thickness, model.scene.layout.margins.side_cover
+    at = (*v.along(cut.start, cut.axis, cut.length), cut.depth)
+    specs = []
+    if thickness - cut.reach * cut.slope - reach.ramps <= cover + FAINT:
+        shape, last = opening.slot.shape, last_wood(opening.slot, cut, opening.wall)
+        radius = shape.width / 2 if isinstance(shape, StraightSlot) else 0.0
+        specs.append(Spec("ramp-too-deep", (opening.id, BACK), (), at, cover, tuple(sorted(_rows(model, ramp))),
+                          _Below(opening.id, thickness, radius, cut.reach - last, ramp.follow)))
+    floor = model.template.floors.get(opening.id)
+    if (floor is not None and not opening.slot.through(thickness)
+            and not short(below(opening.slot, cut, opening.wall, thickness), cover)):
+        specs.append(Spec("ramp-too-deep", (opening.id,), (), at, 0.0, tuple(sorted((floor, ramp.stop))),
+                          _OverFloor(opening.depth - cut.depth, floor, ramp.stop), spoils=False))
+    return specs
 
 
 def _drillings(model: Model, reach: Reach, ramp: RampErrors, only: Only) -> list[Spec]:

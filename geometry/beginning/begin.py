@@ -21,10 +21,8 @@ from geometry.beginning.needs import (
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
-from geometry.checks import ramp_edges, ramp_walls
-from geometry.checks.memo import Memo
-from geometry.checks.scene import scene_of
 from geometry.checks.snags import SPOILS
+from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -50,9 +48,8 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
-from geometry.solids.ramps import nut_end
 from geometry.solids.walls import Wall
-from geometry.strings.ramps import dives, freeing_ramp
+from geometry.strings.ramps import dives
 from geometry.vectors import Vec2
 
 BEHIND = 20.0
@@ -60,8 +57,6 @@ BEHIND = 20.0
 ROUNDING = 6.5
 """Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
 _TRIES = 5
-_OTHER_WIDTHS = (-2.0, -4.0, -6.0, -8.0, -10.0, -12.0, -15.0, 4.0, 8.0, 14.0)
-"""mm by which a ramp is tried narrower or wider than its slot"""
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
 THICKEST, THINNEST = 1.2, 0.25
@@ -144,30 +139,15 @@ def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: 
 
 
 def _ramped(layout: Headstock, slot: Slot) -> Slot:
-    """The slot with the ramp that its strings want: as wide as it, else narrower where the head is narrow or a hole is
-    near, or wider where strings come from aside; without one where no ramp does it: the checks then say what would."""
+    """The slot with the ramp that its strings want, sound or at least not spoiling the work; without one where no ramp
+    does it: the checks then say what would."""
     some = slot
-    for by in (0.0, *_OTHER_WIDTHS):
-        width = round(nut_end(slot).width + by, 3) if by else None
-        if width is not None and width <= 0:
-            continue
-        try:
-            made = replace(slot, ramp=freeing_ramp(layout, slot.id, width))
-        except GeometryError:
-            continue
-        harm = _harm(replace(layout, slots=(made,)))
-        if harm == 0:
-            return made
-        if harm == 1 and some is slot:
-            some = made
+    for ramp, snags in ramps_tried(layout, slot):
+        if not snags:
+            return replace(slot, ramp=ramp)
+        if some is slot and all(snag.grade != SPOILS for snag in snags):
+            some = replace(slot, ramp=ramp)
     return some
-
-
-def _harm(layout: Headstock) -> int:
-    """0 where the ramps of a layout stay clear of holes, outline and nut, 1 where that is tight, 2 where it spoils."""
-    scene = scene_of(layout, Memo())
-    found = [snag.grade for family in (ramp_edges, ramp_walls) for snag in family.snags(scene)]
-    return 0 if not found else 2 if SPOILS in found else 1
 
 
 def _blank(numbers: Numbers, made: Shape) -> Blank:

@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 
 import numpy as np
-import shapely
 
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
-from geometry.layout.slots import StraightSlot
 from geometry.saying import say
-from geometry.solids.ramps import RampCut, ramp_cut
+from geometry.solids.ramps import RampCut, below, ramp_cut
 from geometry.solids.slot_ways import back_inside
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
-from geometry.tolerance import FLAT, TOUCH
+from geometry.tolerance import TOUCH
 
 BESIDE = 2.0
 """mm of wood wanted between a ramp and the outline (common practice, no source)"""
@@ -80,8 +77,7 @@ def _nut(opening: Opening) -> tuple[Snag, ...]:
 def _below(opening: Opening, thickness: float, cover: float) -> tuple[Snag, ...]:
     """The wood between a ramp and the back; else, of a blind slot, a ramp that goes below the slot's floor."""
     cut: RampCut = ramp_cut(opening.slot)
-    far = _last_wood(opening, cut)
-    measured = thickness - far * cut.slope
+    measured = below(opening.slot, cut, opening.wall, thickness)
     at = (*v.along(cut.start, cut.axis, cut.length), cut.depth)
     if short(measured, cover):
         a, b = both(measured, cover)
@@ -89,7 +85,7 @@ def _below(opening: Opening, thickness: float, cover: float) -> tuple[Snag, ...]
                 if measured <= TOUCH else
                 say("The ramp of {slot} leaves {a} mm of wood to the back where it is deepest; {b} mm wanted.",
                     slot=opening.id, a=a, b=b))
-        less = (cover - measured) * cut.length / far
+        less = (cover - measured) * cut.depth / (thickness - measured)
         return (Snag("ramp-too-deep", SPOILS if measured <= TOUCH else TIGHT, (opening.id, BACK), at, measured, cover, text,
                      _shallower(less)),)
     if opening.slot.through(thickness) or not short(opening.depth, cut.depth):
@@ -102,19 +98,3 @@ def _below(opening: Opening, thickness: float, cover: float) -> tuple[Snag, ...]
 
 def _shallower(amount: float) -> str:
     return say("Make the ramp {amount} mm less deep.", amount=tenths(amount))
-
-
-def _last_wood(opening: Opening, cut: RampCut) -> float:
-    """How far along a ramp there is wood for it to take, mm from its start: beside a round end it goes on past the nut end.
-
-    In a drawn slot, wood narrower than 2 FLAT counts as none.
-    """
-    shape = opening.slot.shape
-    if isinstance(shape, StraightSlot):
-        round_ = shape.width / 2
-        return cut.length + round_ - math.sqrt(max(0.0, round_ ** 2 - min(cut.half, round_) ** 2))
-    wood = shapely.difference(Wall(cut.path()).area, opening.wall.area).buffer(-FLAT)
-    if wood.is_empty:
-        return cut.length
-    points = shapely.get_coordinates(wood) - np.array(cut.start)
-    return max(cut.length, float((points @ np.array(cut.axis)).max()))

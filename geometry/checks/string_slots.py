@@ -117,7 +117,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
         text += (say("; string {other} comes too near as well", other=others[0]) if len(others) == 1 else
                  say("; strings {others} come too near as well", others=listed(others)))
     try:
-        ramp = ramp_for(opening.slot, dives, needed, thickness)
+        ramp = ramp_for(opening.slot, dives, thickness, margins)
         cure = "" if ramp is None else (say("Make {what} {ramp_words}.",
                                             what=what, ramp_words=ramp_words(ramp)) if ramped else
                                         say("Give {opening} a ramp {ramp_words}.",

@@ -5,11 +5,11 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from geometry.edits.parts import checked, feature, settled, with_feature
+from geometry.edits.sound_ramp import sound_ramp
 from geometry.errors import GeometryError
 from geometry.layout import Flat, Headstock, Ramp, Slot, Tuner
 from geometry.saying import say
 from geometry.solids.flats import deep_enough
-from geometry.strings.ramps import freeing_ramp
 
 
 def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | None) -> Headstock:
@@ -26,12 +26,14 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
 
 
 def propose_ramp(layout: Headstock, id: str) -> Headstock:
-    """The slot with the ramp that frees all its strings; GeometryError when they need none or none does it."""
-    feature(layout, id)
-    ramp = freeing_ramp(layout, id)
+    """The slot with a sound ramp that frees all its strings; GeometryError when they need none or none does it."""
+    slot = feature(layout, id)
+    if not isinstance(slot, Slot):
+        raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
+    ramp = sound_ramp(layout, slot)
     if ramp is None:
         raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))
-    return with_feature(layout, id, replace(feature(layout, id), ramp=ramp))
+    return with_feature(layout, id, replace(slot, ramp=ramp))
 
 
 def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -> Headstock:

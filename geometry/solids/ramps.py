@@ -7,10 +7,13 @@ import math
 from msgspec import Struct
 
 import numpy as np
+import shapely
 
 from geometry import vectors as v
 from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.solids.walls import Wall
+from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 
@@ -105,3 +108,24 @@ def ramp_cut(slot: Slot) -> RampCut | None:
     half = (end.width if ramp.width is None else ramp.width) / 2
     return RampCut(v.along(end.at, end.axis, -ramp.length), end.axis, ramp.length, ramp.depth, half,
                    ramp.length + end.room)
+
+
+def below(slot: Slot, cut: RampCut, wall: Wall, thickness: float) -> float:
+    """The wood between a slot's ramp and the back where it is least, mm; negative by how far the ramp comes out."""
+    return thickness - last_wood(slot, cut, wall) * cut.slope
+
+
+def last_wood(slot: Slot, cut: RampCut, wall: Wall) -> float:
+    """How far along a ramp there is wood for it to take, mm from its start: beside a round end it goes on past the nut end.
+
+    In a drawn slot (`wall` is its wall), wood narrower than 2 FLAT counts as none.
+    """
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        round_ = shape.width / 2
+        return cut.length + round_ - math.sqrt(max(0.0, round_ ** 2 - min(cut.half, round_) ** 2))
+    wood = shapely.difference(Wall(cut.path()).area, wall.area).buffer(-FLAT)
+    if wood.is_empty:
+        return cut.length
+    points = shapely.get_coordinates(wood) - np.array(cut.start)
+    return max(cut.length, float((points @ np.array(cut.axis)).max()))

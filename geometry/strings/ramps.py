@@ -1,4 +1,4 @@
-"""The ramp that frees all strings of a slot: as short and as shallow as they allow."""
+"""The ramp that frees all strings of a slot: as short and as shallow as they allow, and longer where it would go too deep."""
 
 from __future__ import annotations
 
@@ -10,10 +10,11 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
+from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp, Slot, slot_path
 from geometry.lengths import mm
 from geometry.saying import say
-from geometry.solids.ramps import RampCut, nut_end, ramp_cut
+from geometry.solids.ramps import RampCut, below, nut_end, ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.dive import Dive, dives_into, first_lacking
 from geometry.strings.runs import Run, runs
@@ -23,6 +24,10 @@ NUT_AIR = 2.0
 """mm of flat face that a ramp leaves in front of the nut (common practice, no source)"""
 _STEP = 0.1
 _TRIES = 12
+_FLATTER = 4
+"""How many longer ramps are tried, each nearer to the nut, where the shortest leaves too little wood."""
+Needs = list[tuple[float, float]]
+"""For each string: mm from the nut end along the slot's axis, and how deep a ramp has to be there."""
 _UPRIGHT = 0.5
 """Least share of a slot's axis that points to the tip for a ramp to be worked out."""
 
@@ -37,40 +42,65 @@ def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) ->
     """The ramp that gives every string of a slot its margin over the nut end; None when they have it without one.
 
     Length and depth in whole tenths of a millimetre, tried on the exact shapes. GeometryError when no
-    ramp does: it would begin at the nut, or come out at the back. Without a `width` (mm) it is as wide as the slot.
+    ramp does: it would begin at the nut, or leave too little wood below it. Without a `width` (mm) it is as wide as the slot.
     """
     slot = next((s for s in layout.slots if s.id == slot_id), None)
     if slot is None:
         raise GeometryError(say("There is no slot named {slot_id}.", slot_id=slot_id))
     found = runs(layout)
-    return ramp_for(slot, dives(layout, slot, found), layout.margins.string_air, layout.blank.thickness, width)
+    return ramp_for(slot, dives(layout, slot, found), layout.blank.thickness, layout.margins, width)
 
 
-def ramp_for(slot: Slot, found: Sequence[Dive], air: float, thickness: float, width: float | None = None) -> Ramp | None:
+def ramp_for(slot: Slot, found: Sequence[Dive], thickness: float, margins: Margins, width: float | None = None) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
+    air = margins.string_air
     bare = [one.with_ramp(None) for one in found]
     first = first_lacking(bare, air - TOUCH)
     if first is None:
         return None
     # The one that lacked air comes first: most often it is the one to lack it again.
     tried = [bare[first], *bare[:first], *bare[first + 1:]]
-    length, depth = _first_guess(slot, bare, air)
-    deepest = slot.floor(thickness)
+    shortest, needs = _first_guess(slot, bare, air)
+    ramp = _freeing(slot, tried, air, shortest, needs, width)
+    spare = _room(slot) - ramp.length
+    for k in range(_FLATTER + 1):
+        # From farther off the strings come down flatter, so that the end beyond the edge which they cross goes less deep.
+        try:
+            flat = _freeing(slot, tried, air, _down(ramp.length + spare * k / _FLATTER), needs, width) if k else ramp
+        except GeometryError:
+            continue
+        if _enough_below(replace(slot, ramp=flat), found[0].wall, thickness, margins.side_cover):
+            return flat
+    if not slot.through(thickness) and not ramp.depth < slot.floor(thickness):
+        raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
+                                "slot nearer to the nut.",
+                                slot=slot.id))
+    raise GeometryError(say("A ramp that frees the strings of {slot} would leave less than {cover} of wood to the back: start "
+                            "the slot nearer to the nut.",
+                            slot=slot.id, cover=mm(margins.side_cover)))
+
+
+def _enough_below(slot: Slot, wall: Wall, thickness: float, cover: float) -> bool:
+    """Whether a slot's ramp leaves `cover` mm to the back and ends no deeper than the slot's floor."""
+    cut = ramp_cut(slot)
+    return (below(slot, cut, wall, thickness) >= cover - TOUCH
+            and (slot.through(thickness) or cut.depth < slot.floor(thickness)))
+
+
+def _freeing(slot: Slot, tried: list[Dive], air: float, length: float, needs: Needs, width: float | None) -> Ramp:
+    """The shallowest ramp from a length (mm) on that frees all strings, of which those that lack air move to the front."""
+    depth = _up(max(_STEP, max(deep / (length + at_edge) for at_edge, deep in needs) * length))
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
         if not length < _room(slot):
             raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air} or less from "
                                     "the nut: raise the nut, or start the slot nearer to it.",
                                     slot=slot.id, nut_air=mm(NUT_AIR)))
-        if depth >= deepest:
-            raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
-                                    "slot nearer to the nut.",
-                                    slot=slot.id))
         cut = ramp_cut(replace(slot, ramp=ramp))
         lacking = _lacking(tried, cut, air - TOUCH)
         if lacking is None:
             return ramp
-        tried = [tried[lacking], *tried[:lacking], *tried[lacking + 1:]]
+        tried.insert(0, tried.pop(lacking))
         length, depth = round(length + _STEP, 1), round(depth + _STEP, 1)
     raise GeometryError(say("The strings of {slot} leave its ramp sideways: move their posts or widen the slot.",
                             slot=slot.id))
@@ -84,8 +114,8 @@ def _lacking(tried: Sequence[Dive], cut: RampCut, needed: float) -> int | None:
     return None if found is None else found + 1
 
 
-def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, float]:
-    """Length and depth from the strings' own slopes, rounded up to tenths."""
+def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, Needs]:
+    """The least length from the strings' own slopes, rounded up to tenths, and how deep the ramp has to be where."""
     end = nut_end(slot)
     starts, needs = [], []
     for one in found:
@@ -101,9 +131,7 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
         raise GeometryError(say("The strings of {slot} do not come over its nut end: turn the slot so that it runs "
                                 "from the nut to the tip.",
                                 slot=slot.id))
-    length = _up(max(max(starts), 0.0))
-    slope = max(deep / (length + at_edge) for at_edge, deep in needs)
-    return length, _up(max(_STEP, slope * length))
+    return _up(max(max(starts), 0.0)), needs
 
 
 def _room(slot: Slot) -> float:
@@ -114,3 +142,8 @@ def _room(slot: Slot) -> float:
 
 def _up(length: float) -> float:
     return max(_STEP, math.ceil(length * 10 - 1e-6) / 10)
+
+
+def _down(length: float) -> float:
+    """The length in whole tenths below it, mm."""
+    return max(_STEP, (math.ceil(length * 10 - 1e-6) - 1) / 10)

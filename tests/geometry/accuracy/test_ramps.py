@@ -20,7 +20,7 @@ from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut
 from tests.geometry.accuracy.specimens import SIDE, head, holes, only, rough
 
-KINDS = ("hole-to-ramp", "ramp-to-outline", "ramp-to-nut")
+KINDS = ("hole-to-ramp", "ramp-to-outline", "ramp-to-nut", "ramp-too-deep")
 
 
 def ramped(accuracy: Accuracy, ramp: Ramp | None = None, slant: float = 0.0, **parts: object) -> Headstock:
@@ -76,6 +76,30 @@ def test_a_hole_from_the_back_under_a_ramp_by_hand() -> None:
     # (z - s u) / sqrt(1 + s s) with s = 5 / 12 and u = 9: the hole's stop moves z, the ramp's s by 0.15 / 12.
     steeper = 0.15 / 12 * (9 * 12 / 13 + nominal * (5 / 12) / (1 + 25 / 144))
     assert sd == pytest.approx(math.hypot(0.15 * 12 / 13, steeper), rel=1e-3)
+
+
+def test_the_wood_below_a_ramp_by_hand() -> None:
+    """12 long, 10 deep, as wide as its slot: 6 past the nut end it is 15 deep, where 16 are thick."""
+    layout = ramped(only(stop=0.3), Ramp(length=12.0, depth=10.0))
+    # A depth that strays by 0.15 does so by half as much again there; a start that strays makes it steeper: 10 * 18 / 12.
+    assert one(layout, "ramp-too-deep") == pytest.approx((1.0, 0.15 * 1.5))
+    nominal, sd = one(replace(layout, accuracy=only(mark=0.3)), "ramp-too-deep")
+    # d(10 (l + 6) / l) / dl at 12 is -60 / 144.
+    assert (nominal, sd) == pytest.approx((1.0, 0.15 * 60 / 144), rel=1e-3)
+    # A follower that rides off by g makes the slot end g nearer to the ramp's start: 10 * 18 / (12 - g).
+    assert one(replace(layout, accuracy=only(template=0.2)), "ramp-too-deep")[1] == pytest.approx(
+        math.hypot(0.1 * 10 * 18 / 144, 0.1 * 60 / 144), rel=1e-3)
+
+
+def test_a_ramp_and_the_floor_of_its_slot_by_hand() -> None:
+    layout = ramped(only(stop=0.3), Ramp(length=12.0, depth=5.0),
+                    slots=(Slot(id="slot", shape=StraightSlot(nut_end=(14.0, 60.0), tip_end=(14.0, 150.0), width=12.0),
+                                depth=4.8, ramp=Ramp(length=12.0, depth=5.0)),))
+    assert one(layout, "ramp-too-deep") == pytest.approx((-0.2, 0.15 * math.sqrt(2)))
+    snag, = (s for s in check(layout).snags if s.kind == "ramp-too-deep")
+    found = simulate(layout, 4000).of(snag)
+    # It costs no piece; less than nothing is 0.2 / 0.212 sd away.
+    assert not found.spoils and found.short == pytest.approx(0.5 * (1 + math.erf(0.2 / (0.3 * math.sqrt(0.5)) / math.sqrt(2))), abs=0.02)
 
 
 # ---- against the checks ----------------------------------------------------------------------------------------------
@@ -145,7 +169,7 @@ def test_wood_to_the_outline_and_the_nut_as_polygons_measure_it(width: float) ->
     rows = bench.model.template
     for built in lot.built():
         ramp = ramp_of(built, "slot")
-        beside, before = (specs[kind].measure(built) for kind in KINDS[1:])
+        beside, before = (specs[kind].measure(built) for kind in KINDS[1:3])
         for t in range(0, built.trials, 3):
             draws = built.draws[:, t]
             size, shift = [1.0 + draws[r] for r in rows.paper], [draws[r] for r in rows.place]
@@ -165,6 +189,7 @@ def test_wood_to_the_outline_and_the_nut_as_polygons_measure_it(width: float) ->
 @pytest.mark.parametrize("by", [1.0, 4.0])
 def test_pruning_changes_nothing_of_ramps(by: float) -> None:
     layout = below(rough(head(), by).accuracy, ramp=Ramp(length=52.0, depth=4.0, width=50.0), slant=0.5)
+    layout = replace(layout, margins=replace(layout.margins, side_cover=13.0))
     bench = bench_of(layout)
     pruned, whole = simulate(layout, 200, 5), simulated(bench, 200, 5, reach=Reach.endless(len(bench.model.recipes)))
     told = [[(c.kind, c.of, c.between, c.spoiled, c.short, pytest.approx(c.spread.mean, abs=1e-4))
@@ -174,6 +199,7 @@ def test_pruning_changes_nothing_of_ramps(by: float) -> None:
 
 def test_every_snag_of_a_ramp_finds_its_chance() -> None:
     layout = below(Accuracy(), ramp=Ramp(length=52.5, depth=4.0, width=51.0))
+    layout = replace(layout, margins=replace(layout.margins, side_cover=13.0))
     found = simulate(layout, 2000)
     told = [s for s in check(layout).snags if s.kind in KINDS]
     assert {s.kind for s in told} == set(KINDS)
