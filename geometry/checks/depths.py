@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
+from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
-from geometry.checks.scene import Scene
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, is_small, mm, name, tenths
 from geometry.layout.shop import Margins
@@ -16,12 +14,9 @@ from geometry.terms import term
 from geometry.tolerance import TOUCH
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every blind drilling square to the face."""
-    return scene.memo.snags(_own, scene.items, scene.drills, scene.layout.blank.thickness, scene.layout.margins)
-
-
-def _own(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Snags of every blind drilling of a feature that is square to the face."""
+    drills, thickness, margins = around.drills, around.blank.thickness, around.margins
     if item.mount == "face":
         return _tuner(item, drills, thickness, margins)
     if item.asked is not None:

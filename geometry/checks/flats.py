@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from geometry import vectors as v
+from geometry.checks.around import Around
 from geometry.checks.items import Item
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening
 from geometry.checks.snags import TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
@@ -16,15 +15,11 @@ from geometry.solids.flats import least_size
 from geometry.solids.walls import Wall
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every flat alone and with every slot."""
-    return scene.memo.snags(_own, scene.items, scene.openings, scene.layout.margins)
-
-
-def _own(item: Item, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
+def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:
+    """Snags of a feature's flat alone and with every slot."""
     if item.mount != "side" or item.tuner.flat is None:
         return ()
-    return (*_alone(item), *(snag for opening in openings for snag in _rail(item, opening, margins)))
+    return (*_alone(item), *(snag for opening in openings for snag in _rail(item, opening, around.margins)))
 
 
 def _alone(item: Item) -> tuple[Snag, ...]:

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from geometry.checks import (
+    alone,
     buttons,
-    depths,
-    flats,
     glue,
     hole_walls,
     pins,
@@ -17,7 +16,6 @@ from geometry.checks import (
     shape,
     side_marks,
     side_outline,
-    side_reach,
     side_walls,
     slots,
     solid_pairs,
@@ -33,8 +31,8 @@ from geometry.layout.headstock import Headstock
 from geometry.saying import say
 from geometry.solids.drilling import Hole
 
-FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, ramp_edges, depths, side_walls, side_outline, side_reach, side_marks, seats,
-            buttons, pins, glue, router, rack, flats, string_angles, string_slots)
+FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, ramp_edges, alone, side_walls, side_outline, side_marks, seats, buttons,
+            pins, glue, router, rack, string_angles, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

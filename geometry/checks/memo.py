@@ -57,15 +57,14 @@ class _Each(Struct, eq=False):
             self._whole = tuple(self.results)
         return self._whole
 
-    def followed(self, items: Sequence[Any], changed: list[int], made: Sequence[Any]) -> _Each:
-        """The same after the items at some places have changed, for which something else was made."""
-        results, flat = self.results.copy(), self._flat
+    def follow(self, items: Sequence[Any], changed: list[int], made: Sequence[Any]) -> None:
+        """Take over that the items at some places have changed, for which something else was made."""
+        results, self.items, self._whole = self.results, items, None
         for place, result in zip(changed, made, strict=True):
             # Nothing there before and nothing now: what follows from all of them stays the same object.
             if result or results[place]:
-                flat = None
+                self._flat = None
             results[place] = result
-        return _Each(items, self.others, results, flat)
 
 
 class Pairs(Struct, eq=False):
@@ -81,6 +80,13 @@ class Pairs(Struct, eq=False):
         """What is found for each of the new pairs, in their order."""
         self.found.update((pair, result) for pair, result in zip(self.new, results, strict=True) if result)
         self.new = []
+
+    def follow(self, items: Sequence[Any], changed: list[int], made: Boxes, reach: float) -> None:
+        """Take over that the items at some places have changed, whose boxes are now those made."""
+        self.items, self.boxes = items, with_boxes(self.boxes, changed, made)
+        for pair in [pair for pair in self.found if pair[0] in changed or pair[1] in changed]:
+            del self.found[pair]
+        self.new = sorted({(i, k) if i < k else (k, i) for i, k in boxes_near_some(changed, self.boxes, reach)})
 
     @property
     def flat(self) -> Iterable[Any]:
@@ -133,36 +139,36 @@ class Memo:
     # ---- the same of every item --------------------------------------------
     def each(self, function: Callable[..., Any], items: Sequence[Any], *others: Any) -> list[Any]:
         """function(item, *others) for every item; while `items` stays one object this costs next to nothing."""
-        return self._entry(function, items, others, lambda new: [function(item, *others) for item in new]).results
+        return self._entry(function, items, others, _one_by_one).results
 
     def snags(self, function: Callable[..., Sequence[Any]], items: Sequence[Any], *others: Any) -> tuple:
         """What each(function, items, *others) gives, one after the other."""
-        return self._entry(function, items, others, lambda new: [function(item, *others) for item in new]).flat
+        return self._entry(function, items, others, _one_by_one).flat
 
     def snags_together(self, function: Callable[..., Sequence[Sequence[Any]]], items: Sequence[Any], *others: Any) -> tuple:
         """As snags, of a function that takes all items that are new at once, and gives a sequence for each."""
-        return self._entry(function, items, others, lambda new: function(new, *others)).flat
+        return self._entry(function, items, others, _all_at_once).flat
 
     def each_together(self, function: Callable[..., Sequence[Any]], items: Sequence[Any], *others: Any) -> tuple:
         """As each, of a function that takes all items that are new at once; one object while `items` is one."""
-        return self._entry(function, items, others, lambda new: function(new, *others)).whole
+        return self._entry(function, items, others, _all_at_once).whole
 
     def _entry(self, function: Callable[..., Any], items: Sequence[Any], others: tuple,
-               made: Callable[[list[Any]], Sequence[Any]]) -> _Each:
+               made: Callable[[Callable[..., Any], list[Any], tuple], Sequence[Any]]) -> _Each:
         key = _key(function, others)
         known = self._each.get(key)
         if known is None or known.items is not items:
             changed = None if known is None else self.changed(items, known.items)
             if known is None:
-                known = _Each(items, others, list(made(list(items))) if items else [])
+                known = _Each(items, others, list(made(function, list(items), others)) if items else [])
             elif changed is None:
                 of = dict(zip(map(id, known.items), known.results, strict=True))
                 new = [item for item in items if id(item) not in of]
-                of.update(zip(map(id, new), made(new) if new else (), strict=True))
+                of.update(zip(map(id, new), made(function, new, others) if new else (), strict=True))
                 results = [of[id(item)] for item in items]
                 known = _Each(items, others, results)
             else:
-                known = known.followed(items, changed, made([items[place] for place in changed]) if changed else ())
+                known.follow(items, changed, made(function, [items[place] for place in changed], others) if changed else ())
         self._each.now[key] = known
         return known
 
@@ -181,7 +187,7 @@ class Memo:
                 places = boxes_near_each_other(made, reach)
                 known = Pairs(items, others, made, {}, list(zip(*(side.tolist() for side in places), strict=True)))
             else:
-                known = _followed(known, items, changed, boxes([items[place] for place in changed]), reach)
+                known.follow(items, changed, boxes([items[place] for place in changed]), reach)
         self._pairs.now[key] = known
         return known
 
@@ -197,13 +203,12 @@ class Memo:
         return places
 
 
-def _followed(known: Pairs, items: Sequence[Any], changed: list[int], made: Boxes, reach: float) -> Pairs:
-    """The pairs after the items at some places have changed, whose boxes are now those made."""
-    boxes = with_boxes(known.boxes, changed, made)
-    gone = set(changed)
-    found = {pair: one for pair, one in known.found.items() if pair[0] not in gone and pair[1] not in gone}
-    near = {(min(i, k), max(i, k)) for i, k in boxes_near_some(changed, boxes, reach)}
-    return Pairs(items, known.others, boxes, found, sorted(near))
+def _one_by_one(function: Callable[..., Any], items: list[Any], others: tuple) -> list[Any]:
+    return [function(item, *others) for item in items]
+
+
+def _all_at_once(function: Callable[..., Any], items: list[Any], others: tuple) -> Sequence[Any]:
+    return function(items, *others)
 
 
 def together(*parts: Any) -> tuple:

@@ -5,22 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from geometry.checks import router
+from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm
-from geometry.layout.blank import Blank
 from geometry.layout.pin_pairs import SAME, missed, standing_in
-from geometry.layout.shop import Margins
 from geometry.layout.slots import Pin
 from geometry.saying import say
 from geometry.solids.walls import Wall
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of the locating pins with the blank; a note when there are fewer than two and a slot to rout."""
+    """A note when there are fewer than two locating pins and a slot to rout; a snag where they are not mirrored and have to be."""
     layout = scene.layout
-    yield from scene.memo.snags(_in_blank, scene.items, layout.blank, layout.margins)
     if layout.slots and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
@@ -59,9 +57,11 @@ def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin
     return missed(standing_in(pins, outline.area))
 
 
-def _in_blank(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Snags of a locating pin with the blank."""
     if item.what != "pin":
         return ()
+    blank, margins = around.blank, around.margins
     pin = item.drillings[0]
     x, y = plan(pin.start)
     sides = ((x + blank.bass, (1.0, 0.0)), (blank.treble - x, (-1.0, 0.0)),

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
-from geometry.layout.shop import DrillPress
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
@@ -18,12 +18,10 @@ _NAMED = 3
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Notes of diameters that the rack lacks, and of holes deeper than the drill or the quill goes."""
-    rack = scene.layout.rack
+    """Notes of diameters that the rack lacks."""
     lacking: dict[float, list[tuple[str, Drilling]]] = {}
     for diameter, id, drilling in scene.memo.snags(_missing, scene.items, scene.drills):
         lacking.setdefault(diameter, []).append((id, drilling))
-    yield from scene.memo.snags(_deep, scene.items, scene.drills, rack.press)
     for diameter, wanted in sorted(lacking.items()):
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
         named = list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else [])
@@ -42,8 +40,9 @@ def _missing(item: Item, drills: Drills) -> tuple[tuple[float, str, Drilling], .
     return tuple((diameter, item.id, drilling) for diameter, drilling in found.items())
 
 
-def _deep(item: Item, drills: Drills, press: DrillPress) -> tuple[Snag, ...]:
-    """The deepest drilling of an item that goes farther than the quill in one travel, or farther than its drill."""
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Notes of the deepest drilling of an item that goes farther than the quill in one travel, or farther than its drill."""
+    drills, press = around.drills, around.press
     beyond_quill: tuple[float, float, Drilling] | None = None
     beyond_drill: tuple[float, float, Drilling] | None = None
     for drilling in item.drillings:

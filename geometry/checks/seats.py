@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
 from geometry.checks.said import length
@@ -35,11 +36,10 @@ _FAR = 1e6
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every plate with the wood and with its neighbours."""
+    """Snags of every plate on the back with the wood and the slots, and of every plate with its neighbours."""
     layout = scene.layout
     through = scene.memo.of(together, *[o for o in scene.openings if o.depth >= layout.blank.thickness])
     yield from scene.memo.snags_together(_on_backs, scene.items, scene.outline, through, layout.margins)
-    yield from scene.memo.snags(_on_edge, scene.items, layout.blank.thickness, layout.margins)
     pairs = scene.memo.pairs(_rooms, scene.items, layout.margins.seat_gap, layout.margins)
     pairs.keep([_beside_each_other(scene.items[i], scene.items[k], layout.margins) if i < k else () for i, k in pairs.new])
     yield from pairs.flat
@@ -193,13 +193,13 @@ def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
 
 
 # ---- side mount: on the edge ------------------------------------------------
-def _on_edge(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     """A plate on the edge: within the thickness, within the edge's length, and lying flat."""
     if not item.plate or item.mount != "side":
         return ()
     along = edge(item.ground[0], item.frame.side)
     seat, foot, z = item.pattern.seat, item.frame.seat, item.frame.origin[2]
-    needed = margins.seat_overhang
+    needed, thickness = around.margins.seat_overhang, around.blank.thickness
     found = []
     for side, measured, level in ((FACE, z - seat.across / 2, 0.0),
                                   (BACK, thickness - z - seat.across / 2, thickness)):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
+from geometry.checks.around import Around
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
@@ -20,18 +21,17 @@ _SAME_DEPTH = 1e-6
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags and notes of every side bore's mark and tilt, and the tilts that opposite bores share."""
-    layout = scene.layout
-    yield from scene.memo.snags(_own, scene.items, layout.blank, layout.margins, layout.rack.press)
-    level = scene.memo.snags(_level, scene.items, layout.blank.thickness)
+    """Notes of the tilts that opposite bores share."""
+    level = scene.memo.snags(_level, scene.items, scene.layout.blank.thickness)
     for group in scene.memo.of(_shared, level):
         yield scene.memo.of(_note, *group)
 
 
-def _own(item: Item, blank: Blank, margins: Margins, press: DrillPress) -> tuple[Snag, ...]:
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Snags and notes of a side bore's mark and tilt."""
     if not _has_bore(item):
         return ()
-    return (*_mark(item, blank, margins), *_tilt(item, margins.skate_angle, press))
+    return (*_mark(item, around.blank, around.margins), *_tilt(item, around.margins.skate_angle, around.press))
 
 
 def _has_bore(item: Item) -> bool:

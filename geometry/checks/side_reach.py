@@ -6,14 +6,13 @@ axis and on both flanks of the post, because its walls may run askew to the bore
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
@@ -35,22 +34,11 @@ class Span(Struct, frozen=True):
     leaves: float
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every side tuner's post with the slot that it should lie across."""
-    return scene.memo.snags(_reach, scene.items, scene.openings, scene.drills, scene.layout.margins)
-
-
-def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
-    """The first stretch in a slot of the line `offset` mm beside a bore's axis (towards the tip), or None."""
-    start = v.along(plan(bore.start), plan(item.frame.u), offset)
-    stretches = opening.wall.stretches(start, plan(bore.direction))
-    return Span(*stretches[0]) if stretches else None
-
-
-def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: Margins) -> tuple[Snag, ...]:
+def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:
+    """Snags of a side tuner's post with the slot that it should lie across."""
     if item.mount != "side" or item.post is None:
         return ()
-    bore, post = item.post, item.pattern.post
+    bore, post, drills, margins = item.post, item.pattern.post, around.drills, around.margins
     own = first_on_the_way(bore, _SIGHT, openings)
     if own is None:
         return (Snag("no-slot", SPOILS, (item.id,), bore.end, None, None,
@@ -76,6 +64,13 @@ def _reach(item: Item, openings: tuple[Opening, ...], drills: Drills, margins: M
                           say("Rout {slot} {by} mm deeper.",
                               slot=own.id, by=tenths(margins.post_wall - measured))))
     return tuple(found)
+
+
+def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
+    """The first stretch in a slot of the line `offset` mm beside a bore's axis (towards the tip), or None."""
+    start = v.along(plan(bore.start), plan(item.frame.u), offset)
+    stretches = opening.wall.stretches(start, plan(bore.direction))
+    return Span(*stretches[0]) if stretches else None
 
 
 def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:

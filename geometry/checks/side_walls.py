@@ -13,6 +13,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks.around import Around
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
@@ -38,15 +39,15 @@ _FEW = 8
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every drilling from the side with the face, the back and the slots."""
-    yield from scene.memo.snags(_cover, scene.items, scene.layout.blank.thickness, scene.layout.margins)
-    yield from scene.memo.snags_together(_slots, scene.items, scene.openings, scene.layout.margins)
+    """Snags of every drilling from the side with the slots."""
+    return scene.memo.snags_together(_slots, scene.items, scene.openings, scene.layout.margins)
 
 
-def _cover(item: Item, thickness: float, margins: Margins) -> tuple[Snag, ...]:
-    """Wood between each drilling from the side and the face and the back."""
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Wood between each drilling of a feature from the side and the face and the back."""
     if item.mount != "side":
         return ()
+    thickness, margins = around.blank.thickness, around.margins
     found = []
     for drilling in item.drillings:
         needed = margins.screw_any if is_small(drilling) else margins.side_cover

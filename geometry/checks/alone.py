@@ -1,0 +1,36 @@
+"""Everything that is told of one feature by itself, from the wood and the shop, or from these and the slots.
+
+Each family tells one kind of thing. All are asked, and remembered, together: of a
+feature that moves most have nothing to say, and asking for each apart takes longer
+than the families do.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry.checks import depths, flats, pins, rack, seats, side_marks, side_reach, side_walls
+from geometry.checks.around import Around
+from geometry.checks.items import Item
+from geometry.checks.scene import Opening, Scene
+from geometry.checks.snags import Snag
+
+FAMILIES = (depths, side_walls, side_marks, seats, pins, rack)
+"""Modules with `alone(item, around)`, the snags of a feature."""
+WITH_SLOTS = (side_reach, flats)
+"""Modules with `alone(item, openings, around)`, the snags of a feature and the slots."""
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of every feature by itself."""
+    layout, memo = scene.layout, scene.memo
+    around = memo.of(Around, layout.blank, layout.margins, scene.drills, layout.rack.press)
+    return (*memo.snags(_own, scene.items, around), *memo.snags(_with_slots, scene.items, scene.openings, around))
+
+
+def _own(item: Item, around: Around) -> tuple[Snag, ...]:
+    return tuple([snag for family in FAMILIES for snag in family.alone(item, around)])
+
+
+def _with_slots(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:
+    return tuple([snag for family in WITH_SLOTS for snag in family.alone(item, openings, around)])
