@@ -56,6 +56,8 @@ class Page(Struct, frozen=True):
     title: str
     facts: list[FieldRow]
     fields: list[FieldRow]
+    of: str = ""
+    """what the fields are of, where the title does not tell"""
 
 
 def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> Page:

@@ -20,6 +20,7 @@ class Field(QLineEdit):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._text = ""
+        self._taken_over = ""
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.editingFinished.connect(self.take)
         self.textEdited.connect(self._clear_bad)
@@ -39,7 +40,9 @@ class Field(QLineEdit):
         raise NotImplementedError
 
     def refuse(self, message: str) -> None:
-        """Mark the field and say why; the text stays so that it can be mended."""
+        """Mark the field and say why; the text stays so that it can be mended, Esc puts back what was there before."""
+        if self._text == self.text():
+            self._text = self._taken_over
         self._mark(True)
         self.setToolTip(message)
         self.refused.emit(message)
@@ -55,7 +58,7 @@ class Field(QLineEdit):
             self.refuse(str(error))
             return
         self.setModified(False)
-        self._text = self.text()
+        self._taken_over, self._text = self._text, self.text()
         self.sent.emit(value)
 
     def _mark(self, bad: bool) -> None:
@@ -140,8 +143,12 @@ class AngleField(Field):
         self.setPlaceholderText(empty)
 
     def show_value(self, degrees: float | None) -> None:
-        """Show an angle in degrees."""
-        self.show_text("" if degrees is None else format_angle(math.radians(degrees)))
+        """Show an angle in degrees: with a tenth, or with the hundredths that it has."""
+        if degrees is None:
+            self.show_text("")
+            return
+        fine = abs(degrees - round(degrees, 1)) >= 0.005
+        self.show_text(format_angle(math.radians(degrees), 2 if fine else 1))
 
     def read(self, text: str) -> float | None:
         if not text.strip() and self._optional:

@@ -31,6 +31,7 @@ class Form(QWidget):
         """the one on show last"""
         self._laid_by: list[FieldRow] = []
         """rows whose widgets were let go while nobody saw them"""
+        self._of = ""
         self._asked = 0
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
@@ -60,14 +61,22 @@ class Form(QWidget):
                 if isinstance(widget, LengthField):
                     widget.set_unit(unit)
 
-    def show_rows(self, rows: list[FieldRow]) -> None:
-        """Show these rows, reusing the widgets while labels and kinds stay the same."""
+    def show_rows(self, rows: list[FieldRow], of: str = "") -> None:
+        """Show these rows, reusing the widgets while labels and kinds stay the same.
+
+        `of` names what they are of: what was typed of one thing and not taken is never shown of another.
+        """
         shape = [row.shape for row in rows]
-        if self._pages and self._pages[-1].shape == shape:
+        same = bool(self._pages) and self._pages[-1].shape == shape
+        if not (same and of == self._of) and not self._leave():
+            return
+        if same:
+            if of != self._of:
+                self._pages[-1].put_back()
+            self._of = of
             self._pages[-1].show_rows(rows)
             return
-        if not self._leave():
-            return
+        self._of = of
         known = next((page for page in self._pages if page.shape == shape), None)
         if known is not None:
             self._pages.remove(known)
@@ -92,7 +101,7 @@ class Form(QWidget):
     def showEvent(self, event) -> None:
         super().showEvent(event)
         if not self._pages and self._laid_by:
-            self.show_rows(self._laid_by)
+            self.show_rows(self._laid_by, self._of)
 
     # ---- inside ---------------------------------------------------------
     def _leave(self) -> bool:

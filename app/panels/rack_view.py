@@ -190,7 +190,8 @@ class RackView(QWidget):
         for key in ("copy", "remove", "sort"):
             self.buttons[key].setEnabled(bool(id))
         rows = entry_rows(self._rack, self._shelf, id, self._unit)
-        self.form.show_rows(rows or [FieldRow(say("Nothing on this shelf yet: add one."), "heading")])
+        self.form.show_rows(rows or [FieldRow(say("Nothing on this shelf yet: add one."), "heading")],
+                            f"{self.whose} {self._shelf} {id}")
 
     def _chosen(self, id: str) -> None:
         if self._shelf != MACHINES and id and id != self._ids.get(self._shelf):

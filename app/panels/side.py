@@ -139,10 +139,10 @@ class SidePanel(QWidget):
 
     def show_fields(self, page: Page) -> None:
         """Show what of it can be typed."""
-        self._show_rows(self._fields, page.fields)
+        self._show_rows(self._fields, page.fields, f"{page.title} {page.of}")
 
-    def _show_rows(self, form: Form, rows: list[FieldRow]) -> None:
-        form.show_rows(rows)
+    def _show_rows(self, form: Form, rows: list[FieldRow], of: str = "") -> None:
+        form.show_rows(rows, of)
         form.setVisible(bool(rows))
 
     def add_room(self, panel: QWidget) -> None:

@@ -19,5 +19,6 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
     if stage == "slots":
         return Page(say("Slots"), pages.slots_page(layout, unit), [])
     if stage == "tuners":
-        return Page(say("Hardware"), [], pages.tuners_page(layout, unit, tools.hardware.currentText()))
+        chosen = tools.hardware.currentText()
+        return Page(say("Hardware"), [], pages.tuners_page(layout, unit, chosen), chosen)
     return Page(say("Sheets"), [], pages.sheets_page(layout, unit, tools.paper.currentText()))

@@ -4,6 +4,9 @@ import pytest
 from PySide6.QtCore import Qt
 
 from app.panels.fields import AngleField, LengthField
+from app.panels.form import Form
+from app.panels.rows import FieldRow
+from geometry.errors import GeometryError
 
 
 @pytest.fixture
@@ -83,3 +86,48 @@ def test_an_angle_is_sent_in_degrees(qtbot):
     with qtbot.waitSignal(field.sent) as sent:
         typed(qtbot, field, "14,5°")
     assert sent.args[0] == pytest.approx(14.5)
+
+
+@pytest.mark.parametrize(("degrees", "shown"), [(14.0, "14.0°"), (14.5, "14.5°"), (0.25, "0.25°"), (-3.75, "-3.75°"),
+                                                (7.128, "7.13°"), (-0.001, "0.0°")])
+def test_an_angle_is_shown_as_finely_as_it_was_typed(qtbot, degrees, shown):
+    field = AngleField()
+    qtbot.addWidget(field)
+    field.show_value(degrees)
+    assert field.text() == shown
+
+
+def test_escape_after_a_value_that_the_layout_refused_shows_what_the_layout_holds(qtbot, length):
+    length.show_value(7.5)
+    length.sent.connect(lambda _: length.refuse("A slot is wider than nothing."))
+    typed(qtbot, length, "-3")
+    assert length.text() == "-3", "it stays, to be mended"
+    qtbot.keyClick(length, Qt.Key.Key_Escape)
+    assert length.text() == "7.5 mm"
+
+
+def test_a_value_that_was_taken_is_what_escape_puts_back(qtbot, length):
+    length.show_value(7.5)
+    length.sent.connect(length.show_value)
+    typed(qtbot, length, "8")
+    typed(qtbot, length, "99", Qt.Key.Key_Escape)
+    assert length.text() == "8 mm"
+
+
+def test_what_was_refused_is_not_shown_of_another_thing_of_the_same_kind(qtbot):
+    form = Form("mm")
+    qtbot.addWidget(form)
+    form.show()
+
+    def row(of: str, value: float) -> FieldRow:
+        def change(_: object) -> None:
+            raise GeometryError(f"{of} is refused.")
+        return FieldRow("Width", "length", value, change)
+    form.show_rows([row("bass slot", 13.0)], "bass slot")
+    field = form.widgets[0]
+    typed(qtbot, field, "-3")
+    assert field.text() == "-3"
+    form.show_rows([row("bass slot", 13.0)], "bass slot")
+    assert field.text() == "-3", "the same thing once more: it waits to be mended"
+    form.show_rows([row("treble slot", 13.0)], "treble slot")
+    assert field.text() == "13 mm" and field.property("bad") is not True
