@@ -130,6 +130,11 @@ class Ruler(QWidget):
         self.update()
 
     def _write(self, painter: QPainter, p: float, text: str) -> None:
+        """A figure beside its tick; none that the end of the ruler would cut: the rest of -180 reads 0."""
+        long = painter.fontMetrics().horizontalAdvance(text)
+        first, last = (p - 2 - long, p - 2) if self._upright else (p + 2, p + 2 + long)
+        if first < 0 or last > (self.height() if self._upright else self.width()):
+            return
         if not self._upright:
             painter.drawText(QRectF(p + 2, 0, px(60), px(12)), Qt.AlignmentFlag.AlignLeft, text)
             return
