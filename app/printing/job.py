@@ -54,7 +54,7 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
 
 def _printed_beside(parent: QWidget, steps: Generator[tuple[int, int], None, None]) -> int | None:
     """Go through the steps of printing in a thread, for the toolkit packs a whole page in one go; None when the maker cancelled."""
-    progress = Progress(parent)
+    progress = Progress()
 
     def work() -> int:
         done = 0
@@ -64,9 +64,7 @@ def _printed_beside(parent: QWidget, steps: Generator[tuple[int, int], None, Non
         finally:
             steps.close()
         return done
-    printed = done_beside(parent, say("Printing…"), work, progress)
-    progress.deleteLater()
-    return printed
+    return done_beside(parent, say("Printing…"), work, progress)
 
 
 def choose_printer(parent: QWidget, paper: str, count: int, title: str) -> QPrinter | None:

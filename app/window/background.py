@@ -5,28 +5,36 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QDeadlineTimer, QObject, QThread, Signal
+from shiboken6 import isValid
 
 from app.window.aside import share_finely
 from app.window.collector import rest, resume
+
+_running: set[Background] = set()
 
 
 class Background(QThread):
     """Runs `work` once. `answered` carries its result, `failed` the exception it raised.
 
-    While any such thread runs, cyclic garbage is left alone (see collector.py).
+    While any such thread runs, cyclic garbage is left alone (see collector.py). It is nobody's child and is kept here
+    until it has ended: the toolkit ends the program when a thread is destroyed that still runs, and whoever asked may
+    be destroyed first. Its signals then reach nobody.
     """
 
     answered = Signal(object)
     failed = Signal(object)
 
-    def __init__(self, work: Callable[[], object], parent: QObject) -> None:
-        super().__init__(parent)
+    def __init__(self, work: Callable[[], object], asker: QObject) -> None:
+        """`asker` is whose work it is: `running` finds it there."""
+        super().__init__()
         self._work = work
+        self.asker = asker
         self.finished.connect(self._ended)
 
     def start(self) -> None:
         """Begin; call it from the thread of the window."""
         rest(self)
+        _running.add(self)
         share_finely()
         super().start()
 
@@ -46,3 +54,18 @@ class Background(QThread):
 
     def _ended(self) -> None:
         resume(self)
+        _running.discard(self)
+
+
+def running(whole: QObject | None = None) -> list[Background]:
+    """The threads that run for an object or for a part of it; all that run without one."""
+    return [thread for thread in _running if whole is None or whole in _wholes(thread.asker)]
+
+
+def _wholes(part: QObject) -> list[QObject]:
+    """An object and all that it is a part of; none when it is destroyed."""
+    found: list[QObject] = []
+    while part is not None and isValid(part):
+        found.append(part)
+        part = part.parent()
+    return found

@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from app.window import place
-from app.window.background import Background
+from app.window.background import running
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -21,7 +21,7 @@ def end(window: MainWindow) -> None:
     if window.sheet_writer is not None:
         steps.append(window.sheet_writer.wait)
     steps += [room.end for room in window.rooms.made]
-    steps += [thread.wait for thread in window.findChildren(Background)]
+    steps += [thread.wait for thread in running(window)]
     if window.journal is not None:
         steps.append(window.journal.clear)
     faults = []

@@ -5,6 +5,8 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
+from shiboken6 import isValid
+
 from app.formats.errors import FormatError
 from app.formats.paper import Page
 from app.look.theme import Theme
@@ -63,7 +65,8 @@ class SheetStage(StageRoom):
         except FormatError as error:
             ask.warn(self.window, say("The sheets were not printed"), str(error))
             return
-        self.window.say(said or say("Not printed"))
+        if isValid(self):  # the window may have been closed meanwhile
+            self.window.say(said or say("Not printed"))
 
     def correct(self) -> None:
         """Ask what the bars of a printed page measure."""

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
 from PySide6.QtWidgets import QProgressDialog, QWidget
+from shiboken6 import isValid
 
 from app.window.background import Background
 from geometry.saying import say
@@ -16,12 +17,15 @@ class Cancelled(Exception):
 
 
 class Progress(QObject):
-    """Carries the part done from the thread to the window, and the wish to stop the other way."""
+    """Carries the part done from the thread to the window, and the wish to stop the other way.
+
+    Nobody's child: the thread may speak through it when whoever asked is destroyed.
+    """
 
     told = Signal(int)
 
-    def __init__(self, parent: QObject) -> None:
-        super().__init__(parent)
+    def __init__(self) -> None:
+        super().__init__()
         self._stop = False
         self._told = -1
 
@@ -43,8 +47,10 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
 
     With a `progress` that the work tells, a bar fills and Cancel ends it: the
     answer is then None. Without one the work is short and cannot be stopped.
+    None too when the parent was destroyed meanwhile: there is nobody left to tell.
     """
-    loop = QEventLoop(parent)
+    loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
+    parent.destroyed.connect(loop.quit)
     kept: dict[str, object] = {}
     box = QProgressDialog(words, say("Cancel") if progress else "", 0, 100 if progress else 0, parent)
     if progress is None:
@@ -61,11 +67,15 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
         box.canceled.connect(progress.stop)
     thread.start()
     loop.exec()
+    if not isValid(parent):
+        if progress is not None:
+            progress.stop()
+        return None
     thread.wait()
     if progress is not None:
         box.canceled.disconnect(progress.stop)
     box.close()
-    for made in (box, thread, loop):
+    for made in (box, thread):
         made.deleteLater()
     error = kept.get("error")
     if isinstance(error, Cancelled):

@@ -14,6 +14,7 @@ from shiboken6 import isValid
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window import ask
+from app.window.background import running
 from app.window.demo import home_of
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -34,7 +35,6 @@ class Windows(QObject):
         self.settings = settings
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
-        self._half_made: list[MainWindow] = []
         self._last: Callable[[], MainWindow | None] = lambda: None
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
@@ -78,8 +78,11 @@ class Windows(QObject):
                 self._last = ref(window)
 
     def end(self) -> None:
-        """Destroy the window that was closed last, after the program's loop. Left to the toolkit's own end, everything that is
-        left is destroyed in any order, and a window may then hear from what is gone already."""
+        """Destroy the window that was closed last, after the program's loop, and wait for what still runs beside none. Left
+        to the toolkit's own end, everything that is left is destroyed in any order, and a window may then hear from what
+        is gone already."""
+        for thread in running():
+            thread.wait()
         last = self._last()
         if last is not None and isValid(last):
             last.deleteLater()
@@ -105,8 +108,9 @@ class Windows(QObject):
         try:
             window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self)
         except BaseException:
-            # A window that broke off half made is none; destroyed, it would take the program with it if a thread of it runs.
-            self._half_made += [one for one in self._all if one not in known]
+            for one in self._all:
+                if one not in known:  # a window that broke off half made is none
+                    one.deleteLater()
             self._all = known
             raise
         window.document.seen = seen

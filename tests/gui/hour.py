@@ -14,7 +14,7 @@ from app.help.window import HelpWindow
 from app.printing import job
 from app.window import ask, texts
 from app.window.about import AboutDialog
-from app.window.background import Background
+from app.window.background import running
 from app.window.demo import DEMO, samples
 from app.window.front.numbers_dialog import NumbersDialog
 from app.window.importing import ImportDialog, read_with_progress
@@ -31,7 +31,7 @@ OUTLINE = Path(__file__).parents[2] / "samples" / "outlines" / "head-with-slots-
 
 def quiet(window: MainWindow) -> bool:
     """Whether nothing runs beside the window any more but the search for cures."""
-    return not any(thread.isRunning() for thread in window.findChildren(Background) if thread.parent() is not window.cures)
+    return not any(thread.isRunning() for thread in running(window) if thread.asker is not window.cures)
 
 
 def settle(window: MainWindow, seconds: float = 0.1) -> None:

@@ -4,9 +4,13 @@ import gc
 import threading
 import weakref
 
-from PySide6.QtCore import QObject
+import pytest
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QTimer
+from PySide6.QtWidgets import QWidget
+from shiboken6 import delete, isValid
 
-from app.window.background import Background
+from app.window.background import Background, running
+from app.window.waiting import Progress, done_beside
 
 
 class Loop:
@@ -59,3 +63,57 @@ def test_the_collector_rests_until_the_last_thread_has_ended(qtbot):
     release.set()
     slow.wait()
     assert gc.isenabled()
+
+
+def test_whoever_asked_may_be_destroyed_while_it_runs(qtbot):
+    """The toolkit ends the program when a thread is destroyed that still runs."""
+    window, release = QWidget(), threading.Event()
+    asker = QObject(window)
+    thread = Background(release.wait, asker)
+    thread.start()
+    kept = weakref.ref(thread)
+    del thread
+    assert running(window) == running(asker) == running() == [kept()]
+    delete(window)
+    assert not isValid(asker) and running(asker) == [] and running() == [kept()]
+    release.set()
+    qtbot.waitUntil(lambda: running() == [], timeout=20_000)
+    assert gc.isenabled()
+    gc.collect()
+    assert kept() is None
+
+
+def closed(window: QWidget) -> None:
+    """As a window is that is closed while another stays open."""
+    for thread in running(window):
+        thread.wait()
+    window.deleteLater()
+
+
+@pytest.mark.parametrize("gone", [closed, delete])
+@pytest.mark.parametrize("progress", [False, True])
+def test_a_window_destroyed_while_it_waits_for_work_takes_nothing_along(qtbot, gone, progress):
+    """Its loop was a child of the window once, and so was the thread."""
+    window, told = QWidget(), Progress() if progress else None
+    window.show()
+    begun, wanted = threading.Event(), threading.Event()
+
+    def work() -> int:
+        begun.set()
+        wanted.wait(60.0)
+        if told is not None:
+            told.tell(0.5)
+        return 42
+
+    def destroy() -> None:
+        begun.wait(60.0)
+        if gone is closed:
+            wanted.set()
+        gone(window)
+        QTimer.singleShot(0, wanted.set)
+    QTimer.singleShot(0, destroy)
+    assert done_beside(window, "At work…", work, told) is None
+    wanted.set()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    qtbot.waitUntil(lambda: running() == [], timeout=20_000)
+    assert not isValid(window)

@@ -163,7 +163,7 @@ class TraceDialog(ReadInOrder, QDialog):
             self._progress.stop()
         if not self.errand.free:
             return
-        self._progress = Progress(self)
+        self._progress = Progress()
         self._progress.told.connect(self._bar.setValue)
         work = partial(propose, self._picture, self._at, self._level, self.tolerance.currentData(), self._progress)
         self._bar.setValue(0)
