@@ -77,7 +77,7 @@ def test_whoever_asked_may_be_destroyed_while_it_runs(qtbot):
     delete(window)
     assert not isValid(asker) and running(asker) == [] and running() == [kept()]
     release.set()
-    qtbot.waitUntil(lambda: running() == [], timeout=20_000)
+    qtbot.waitUntil(lambda: running() == [])
     assert gc.isenabled()
     gc.collect()
     assert kept() is None
@@ -115,5 +115,5 @@ def test_a_window_destroyed_while_it_waits_for_work_takes_nothing_along(qtbot, g
     assert done_beside(window, "At work…", work, told) is None
     wanted.set()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-    qtbot.waitUntil(lambda: running() == [], timeout=20_000)
+    qtbot.waitUntil(lambda: running() == [])
     assert not isValid(window)

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
 from app.panels.snag_list import CHANCE
-from app.window.background import Background
+from app.window.background import running
 from geometry.accuracy import simulate
 from geometry.layout import Accuracy
 from geometry.layout.slots import Ramp
@@ -101,7 +101,7 @@ def test_a_key_rings_the_worst_places_of_the_layout_on_show_alone(crowd: Bench, 
 def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
     qtbot.waitUntil(lambda: watch.errand.busy)
-    thread = watch.errand.findChild(Background)
+    [thread] = running(watch.errand)
     assert crowd.window.close() and thread.isFinished()
     crowd.pump()
     assert not watch.errand.busy and not watch._rest.isActive()

@@ -5,9 +5,9 @@ import threading
 import pytest
 from PySide6.QtCore import QObject
 
-from app.window.background import Background
+from app.window.background import running
 from app.window.errand import Errand
-from tests.gui.gaps import until
+from tests.waiting import until
 
 
 class Heard:
@@ -37,9 +37,9 @@ def test_it_is_free_as_soon_as_the_answer_is_told(heard):
     for n in range(20):
         heard.errand.start(lambda n=n: n)
         assert heard.errand.busy and not heard.errand.free
-        assert until(lambda n=n: heard.told[-1:] == ["free"] and len(heard.told) == 2 * (n + 1))
+        until(lambda n=n: heard.told[-1:] == ["free"] and len(heard.told) == 2 * (n + 1))
     assert heard.told == [word for n in range(20) for word in (n, "free")]
-    assert until(lambda: heard.errand.findChild(Background) is None), "the threads are let go"
+    until(lambda: running(heard.errand) == [] and not heard.errand._threads, "the threads are not let go")
 
 
 def test_the_next_may_begin_the_moment_one_has_ended(heard):
@@ -50,13 +50,13 @@ def test_the_next_may_begin_the_moment_one_has_ended(heard):
             heard.errand.start(lambda n=left.pop(0): n)
     heard.errand.ended.connect(again)
     heard.errand.start(lambda: 0)
-    assert until(lambda: len(heard.told) == 8)
+    until(lambda: len(heard.told) == 8)
     assert [one for one in heard.told if one != "free"] == [0, 1, 2, 3]
 
 
 def test_an_error_comes_as_it_was_raised_and_frees_it_too(heard):
     heard.errand.start(lambda: 1 / 0)
-    assert until(lambda: len(heard.told) == 2)
+    until(lambda: len(heard.told) == 2)
     assert isinstance(heard.told[0], ZeroDivisionError) and heard.told[1] == "free"
 
 
@@ -66,15 +66,15 @@ def test_two_at_once_are_refused(heard):
     with pytest.raises(RuntimeError):
         heard.errand.start(lambda: 2)
     release.set()
-    assert until(lambda: heard.told == [True, "free"])
+    until(lambda: heard.told == [True, "free"])
 
 
 def test_at_the_end_it_waits_and_tells_nothing_more(heard, qtbot):
     release = threading.Event()
     heard.errand.start(release.wait)
-    thread = heard.errand.findChild(Background)
+    [thread] = running(heard.errand)
     threading.Timer(0.05, release.set).start()
     heard.errand.end()
     assert thread.isFinished() and not heard.errand.busy and not heard.errand.free
-    assert until(lambda: heard.errand.findChild(Background) is None)
+    until(lambda: running(heard.errand) == [])
     assert heard.told == []

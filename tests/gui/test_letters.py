@@ -9,7 +9,7 @@ from app.look import sizes
 from app.look.theme import DAY
 from app.panels.form import Form
 from app.panels.string_table import StringTable
-from app.window.background import Background
+from app.window.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -26,7 +26,7 @@ def plain():
 
 def works(room: object) -> bool:
     """Whether a room has something running beside the window."""
-    return any(thread.isRunning() for thread in room.findChildren(Background))
+    return bool(running(room))
 
 
 def rest(window: MainWindow, longest: int = 40000) -> None:

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.window.background import Background
+from app.window.background import running
 from app.window.stages import STAGES
 
 
@@ -115,7 +115,7 @@ def test_leaving_while_a_plan_is_made_waits(bench):
     assert bench.window.close()
     bench.pump()
     bench.pump()
-    assert not room.errand.busy and room.errand.findChild(Background) is None
+    assert not room.errand.busy and running(room.errand) == []
 
 
 def test_a_slot_pressed_on_the_canvas_is_told_of(bench, room):

@@ -8,7 +8,7 @@ from PySide6.QtPrintSupport import QPrinter
 
 from app.printing import job
 from app.sheets.furniture import BAR
-from app.window.background import Background
+from app.window.background import running
 from tests.app.formats.out.pdf_reading import lines
 
 
@@ -71,9 +71,9 @@ def test_leaving_while_the_pages_are_being_laid_out_waits_and_starts_nothing_new
     bench.window.set_stage("sheets")
     sheets = bench.window.rooms["sheets"]
     assert sheets.errand.busy
-    thread = sheets.errand.findChild(Background)
+    [thread] = running(sheets.errand)
     assert bench.window.close()
     assert thread.isFinished()
     bench.pump()
     bench.pump()
-    assert not sheets.errand.busy and sheets.errand.findChild(Background) is None
+    assert not sheets.errand.busy and running(sheets.errand) == []
