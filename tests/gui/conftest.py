@@ -1,10 +1,36 @@
-"""A fresh window for each test."""
+"""A fresh window for each test, and a hand on what works beside it."""
+
+import threading
 
 import pytest
 
+from app.window.background import Background
 from tests.gui.bench import Bench
 
 
 @pytest.fixture
 def bench(qtbot, tmp_path) -> Bench:
     return Bench(qtbot, tmp_path)
+
+
+@pytest.fixture
+def beside(monkeypatch: pytest.MonkeyPatch) -> threading.Event:
+    """Work beside the window is begun and not done, until a test sets this or the window waits for the end of it.
+
+    Ask for it before the window, to look at what is so while something runs, however quick the machine would be with it.
+    """
+    go = threading.Event()
+    make, wait = Background.__init__, Background.wait
+
+    def made(thread: Background, work, parent) -> None:
+        def later():
+            go.wait()
+            return work()
+        make(thread, later, parent)
+
+    def waited(thread: Background) -> bool:
+        go.set()
+        return wait(thread)
+    monkeypatch.setattr(Background, "__init__", made)
+    monkeypatch.setattr(Background, "wait", waited)
+    return go

@@ -15,6 +15,7 @@ from app import __version__
 from app.setup.places import CHECKOUT
 from app.window.about import AboutDialog
 from app.window.libraries import ROOTS, libraries, licence_of, versions
+from tests.waiting import press
 
 
 def test_the_roots_are_what_the_project_asks_for():
@@ -49,7 +50,7 @@ def test_the_dialog_says_whose_the_program_is(bench, monkeypatch):
     def by_hand(dialog):
         dialog.show()
         words = " ".join(label.text() for label in dialog.findChildren(QLabel))
-        QTest.mouseClick(dialog.copy_button, Qt.MouseButton.LeftButton)
+        press(dialog.copy_button)
         shown.append((words, dialog.table.rowCount(), QGuiApplication.clipboard().text()))
         QTest.keyClick(dialog, Qt.Key.Key_Escape)
         return QDialog.DialogCode.Rejected

@@ -15,6 +15,7 @@ from app.window import ask, book_room
 from app.window.stages import STAGES
 from geometry.book import minutes_of
 from geometry.sequence import minutes as estimated
+from tests.waiting import press
 
 
 @pytest.fixture
@@ -61,7 +62,7 @@ def test_minutes_are_typed_down_the_column_and_no_undo_takes_them(bench, room):
     assert sums(room)["Spent, 4 of {} entries".format(len(ids))] == "3 h 06"  # 5 + 90 + 1.5 + 90 min
     bench.window.commands.run("undo")
     assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
-    room.panel.buttons["back"].click()
+    press(room.panel.buttons["back"])
     assert minutes_of(bench.layout.book, "real", ids[0]) is None
 
 
@@ -101,7 +102,7 @@ def test_the_timer_runs_over_a_restart(bench, room, monkeypatch):
 
 
 def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path):
-    room.view.tabs.button(1).click()
+    press(room.view.tabs.button(1))
     table = room.view.money
     table.setFocus()
     table.stand_at(0, 0)
@@ -114,7 +115,7 @@ def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path)
         bench.pump()
     assert [(p.part, p.count, p.each) for p in bench.layout.book.prices] == [("=wood", 3, Decimal("0.10"))]
     assert table.words.rows[0][3] == "0.30"
-    room.view.tabs.button(2).click()
+    press(room.view.tabs.button(2))
     room.view.notes.setFocus()
     room.view.notes.stand_at(0, 0)
     type_on(room.view.notes, "clamp it twice")
@@ -144,14 +145,14 @@ def test_found_minutes_become_the_rates_of_the_plan_as_one_step(bench, room):
     before = bench.layout.rates.template
     table.stand_at(row, 3)
     type_on(table, "500")
-    room.panel.buttons["rates"].click()
+    press(room.panel.buttons["rates"])
     assert bench.layout.rates.template > before
     bench.window.document.undo()
     assert bench.layout.rates.template == before and bench.layout.book.times
 
 
 def test_readings_are_typed_hole_after_hole_and_taken_into_the_shop_accuracy(bench, room):
-    room.view.tabs.button(3).click()
+    press(room.view.tabs.button(3))
     page = room.readings.page
     page.ways.setFocus()
     for _ in range(3):
@@ -177,7 +178,7 @@ def test_readings_are_typed_hole_after_hole_and_taken_into_the_shop_accuracy(ben
         type_on(page.table, f"{reading.planned + off:.3f}")
     assert "too deep on average" in page.said
     before = bench.layout.accuracy
-    page.buttons["accuracy"].click()
+    press(page.buttons["accuracy"])
     assert bench.layout.accuracy.stop == pytest.approx(2 * 0.1581, abs=1e-3)  # standard deviation of 0.3 to 0.7 by steps of 0.1
     bench.window.document.undo()
     assert bench.layout.accuracy == before and len(bench.layout.book.readings) == 12
@@ -188,7 +189,7 @@ def test_readings_are_typed_and_shown_in_inches_too(bench, room):
     page = room.readings.page
     page.ways.setCurrentIndex(next(i for i in range(page.ways.count()) if page.ways.itemData(i).what == "diameter"))
     page.way_chosen.emit()
-    room.view.tabs.button(3).click()
+    press(room.view.tabs.button(3))
     page.table.setFocus()
     page.table.stand_at(0, 2)
     type_on(page.table, "3/8")

@@ -15,7 +15,7 @@ from geometry.layout.slots import Ramp
 from tests.geometry.accuracy.specimens import crowded
 from tests.geometry.accuracy.test_ramps import below
 from tests.gui.bench import Bench
-from tests.waiting import until
+from tests.waiting import press, until
 
 
 @pytest.fixture
@@ -28,9 +28,10 @@ def known(bench: Bench, qtbot) -> None:
     qtbot.waitUntil(lambda: watch.chances.fresh and watch.chances.progress is None)
 
 
-def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
+def test_the_panel_tells_what_the_simulation_says(beside, crowd: Bench, qtbot) -> None:
     side, watch = crowd.window.side, crowd.window.rooms.chances
     assert side.chance_line.text == "Comes out sound: being worked out…"
+    beside.set()
     known(crowd, qtbot)
     found = simulate(crowd.layout, 10_000, 1)
     assert watch.chances.simulation == found
@@ -38,7 +39,7 @@ def test_the_panel_tells_what_the_simulation_says(crowd: Bench, qtbot) -> None:
     assert side.chance_line.text == "Comes out sound: over 999 in 1,000 · every other margin kept: 10 in 100"
 
 
-def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbot) -> None:
+def test_an_edit_cancels_what_runs_and_the_last_layout_counts(beside, crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
     qtbot.waitUntil(lambda: watch.chances.progress is not None)
     trial = watch._trial
@@ -47,6 +48,7 @@ def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbo
     for _ in range(4):
         crowd.key(Qt.Key.Key_Up)
     assert trial.stopped and watch.chances.simulation is None
+    beside.set()
     known(crowd, qtbot)
     assert watch._of is crowd.layout
     assert watch.chances.simulation == simulate(crowd.layout, 10_000, 1)
@@ -59,7 +61,7 @@ def test_an_edit_cancels_what_runs_and_the_last_layout_counts(crowd: Bench, qtbo
 def test_a_click_on_a_card_holds_what_it_is_about(crowd: Bench, qtbot) -> None:
     known(crowd, qtbot)
     side = crowd.window.side
-    QTest.mouseClick(side.tabs.button(1), Qt.MouseButton.LeftButton)
+    press(side.tabs.button(1))
     crowd.pump()
     cards = side.chances.list
     assert cards.isVisible() and not side.snags.isVisible()
@@ -74,7 +76,7 @@ def test_a_click_on_a_card_holds_what_it_is_about(crowd: Bench, qtbot) -> None:
     QTest.keyClick(cards, Qt.Key.Key_Down)
     second = crowd.window.rooms.chances.chances.simulation.clearances[1]
     assert crowd.window.document.held == second.between[:1]
-    QTest.mouseClick(side.tabs.button(0), Qt.MouseButton.LeftButton)
+    press(side.tabs.button(0))
     assert side.snags.isVisible()
 
 
@@ -98,7 +100,7 @@ def test_a_key_rings_the_worst_places_of_the_layout_on_show_alone(crowd: Bench, 
     assert marks.words
 
 
-def test_the_window_closes_while_chances_are_worked_out(crowd: Bench, qtbot) -> None:
+def test_the_window_closes_while_chances_are_worked_out(beside, crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
     qtbot.waitUntil(lambda: watch.errand.busy)
     [thread] = running(watch.errand)
@@ -150,7 +152,7 @@ def card(bench: Bench, row: int):
     return snags.visualRect(snags.model().index(row, 0))
 
 
-def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(crowd: Bench, qtbot) -> None:
+def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(beside, crowd: Bench, qtbot) -> None:
     side, watch = crowd.window.side, crowd.window.rooms.chances
     snags, model = side.snags, side.snags.model()
     row, snag = next((i, s) for i, s in enumerate(crowd.window.document.result.snags) if s.kind == "screw-to-screw")
@@ -162,6 +164,7 @@ def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(cro
     assert snags.currentIndex().row() == row and card(crowd, row).height() > low + 60
     told = model.index(row, 0).data(Qt.ItemDataRole.AccessibleDescriptionRole)
     assert told == "Chance: being worked out…"
+    beside.set()
     known(crowd, qtbot)
     crowd.pump()
     own = watch.chances.simulation.of(snag)
@@ -171,6 +174,7 @@ def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(cro
     ink = painted(snags.viewport().grab().toImage(), card(crowd, row), DAY.tight)
     assert ink > 200, "the bars under the margin"
     # The next layout has no chance yet: not one number of the old one stays.
+    beside.clear()
     crowd.window.document.hold(("treble side 2",))
     crowd.view.setFocus()
     crowd.key(Qt.Key.Key_Up)

@@ -82,7 +82,7 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
     assert '"' in said and " mm" not in said
 
 
-def test_a_new_drag_stops_the_search(bench, qtbot):
+def test_a_new_drag_stops_the_search(beside, bench, qtbot):
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 9.0))
     qtbot.waitUntil(lambda: bench.window.cures._thread is not None)
@@ -90,4 +90,5 @@ def test_a_new_drag_stops_the_search(bench, qtbot):
     here = bench.inside("treble side 2")
     bench.drag(here, (here[0], here[1] + 9.0))
     assert running.stopped
+    beside.set()
     qtbot.waitUntil(lambda: bench.window.cures.settled)

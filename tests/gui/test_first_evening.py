@@ -12,6 +12,7 @@ from app.window import ask
 from geometry.layout import EdgePlace, slot_path
 from geometry.layout.edges import edge
 from tests.app.formats.out.pdf_reading import drawn, open_pdf
+from tests.waiting import press
 
 SIDE = "side 6.4 post two screws"
 
@@ -26,7 +27,7 @@ def typed(bench, *values: str) -> None:
 
 
 def tool(bench, key: str) -> None:
-    QTest.mouseClick(bench.window.tools._tools[key], Qt.MouseButton.LeftButton)
+    press(bench.window.tools._tools[key])
     bench.pump()
 
 
@@ -44,7 +45,7 @@ def fill(bench, widget, text: str) -> None:
 
 def stage(bench, key: str) -> None:
     button = next(b for b in bench.window.stages.findChildren(QAbstractButton) if b.property("stage") == key)
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    press(button)
     bench.pump()
     assert bench.window.stage == key
 
@@ -54,7 +55,7 @@ def head(bench):
     """A slotted head, drawn from a bare blank."""
     window = bench.window
     window.front.show()
-    QTest.mouseClick(window.front.page.ways["draw"], Qt.MouseButton.LeftButton)
+    press(window.front.page.ways["draw"])
     bench.pump()
     assert window.stage == "outline" and window.tools.tool == "draw outline" and not bench.layout.tuners
 

@@ -16,6 +16,7 @@ from app.window.front import numbers_dialog
 from app.window.front.numbers_dialog import NumbersDialog
 from app.window.importing import ImportDialog
 from geometry.checks import check
+from tests.waiting import press
 
 OUTLINES = samples() / "outlines"
 
@@ -49,7 +50,7 @@ def drop(bench, file: Path) -> bool:
 
 def test_a_press_on_a_sample_opens_a_copy_of_it(bench, front):
     assert len(front.page.cards) == len(list(samples().glob("*.headstock.json")))
-    QTest.mouseClick(card(front, "Six in line"), Qt.MouseButton.LeftButton)
+    press(card(front, "Six in line"))
     assert not front.shown
     assert bench.layout == headstock.read(samples() / "six-in-line.headstock.json")
     assert bench.window.document.path is None and not bench.window.document.unsaved
@@ -85,7 +86,7 @@ def test_esc_goes_back_to_the_layout(bench, front, qtbot):
     assert not front.shown and bench.layout is before
     QTest.keyClick(bench.window, Qt.Key.Key_N, Qt.KeyboardModifier.ControlModifier)
     assert front.shown
-    QTest.mouseClick(front.page.back, Qt.MouseButton.LeftButton)
+    press(front.page.back)
     assert not front.shown and bench.layout is before
 
 
@@ -119,7 +120,7 @@ def test_layouts_opened_lately_are_offered(bench, tmp_path):
     assert button.text() == "mine" and page._recent_title.isVisible()
     bench.window.document.replace(headstock.read(samples() / "six-in-line.headstock.json"), None)
     bench.window.front.show()
-    QTest.mouseClick(page._recent.itemAt(0).widget(), Qt.MouseButton.LeftButton)
+    press(page._recent.itemAt(0).widget())
     assert bench.layout.name == "Three a side, through the face" and not bench.window.front.shown
 
 
@@ -129,7 +130,7 @@ def test_unsaved_work_is_asked_about_before_a_sample_takes_its_place(bench, monk
     changed = bench.layout
     bench.window.front.show()
     monkeypatch.setattr(ask, "save_first", lambda parent, name: "cancel")
-    QTest.mouseClick(card(bench.window.front, "ix in line"), Qt.MouseButton.LeftButton)
+    press(card(bench.window.front, "ix in line"))
     assert bench.layout is changed and bench.window.front.shown
 
 
@@ -163,7 +164,7 @@ def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     choose(numbers._counts["treble"], -1)
     choose(numbers._mounts["bass"], 1)
     qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
-    QTest.mouseClick(numbers.begin_button, Qt.MouseButton.LeftButton)
+    press(numbers.begin_button)
     made = numbers.layout_made
     assert [t.id for t in made.tuners] == ["bass 1", "bass 2", "bass 3", "bass 4", "treble 1", "treble 2"]
     assert [s.id for s in made.slots] == ["bass slot"]
@@ -178,7 +179,7 @@ def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
     QTest.keyClick(field, Qt.Key.Key_Tab)
     qtbot.waitUntil(lambda: "take a blank" in numbers._says.text())
     assert not numbers.begin_button.isEnabled() and numbers._cure.isVisible()
-    QTest.mouseClick(numbers._cure, Qt.MouseButton.LeftButton)
+    press(numbers._cure)
     qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
     assert numbers._says.text() == "No snags." and not numbers._cure.isVisible()
     assert float(field.text().split()[0]) > 120
@@ -188,11 +189,11 @@ def test_numbers_become_the_layout(bench, front, monkeypatch, qtbot):
     def by_hand(dialog):
         dialog.show()
         qtbot.waitUntil(lambda: dialog.begin_button.isEnabled())
-        QTest.mouseClick(dialog.begin_button, Qt.MouseButton.LeftButton)
+        press(dialog.begin_button)
         return QDialog.DialogCode.Accepted
 
     monkeypatch.setattr(NumbersDialog, "exec", by_hand)
-    QTest.mouseClick(front.page.ways["numbers"], Qt.MouseButton.LeftButton)
+    press(front.page.ways["numbers"])
     assert bench.layout.name == "From numbers" and not front.shown
     assert bench.window.stage == "tuners"
     frame = bench.layout.tuners[0]
@@ -244,7 +245,7 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     choose(numbers._mounts["treble"], 1)
     qtbot.waitUntil(lambda: numbers._cure.isVisible())
     assert not numbers._left.isVisible()
-    QTest.mouseClick(numbers._cure, Qt.MouseButton.LeftButton)
+    press(numbers._cure)
     qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
     assert "0 spoil the work, 0 tight" in numbers._says.text()
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."

@@ -2,13 +2,12 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtTest import QTest
 
 from geometry.accuracy import propose_moves, requirements, rise_words, simulate, success_words
 from tests.geometry.accuracy.specimens import crowded, rough, sample
 from tests.gui.bench import Bench
+from tests.waiting import press
 
-LEFT = Qt.MouseButton.LeftButton
 TRIALS = 2000
 """Fewer than in the program, for speed; what is shown is compared with the same number."""
 
@@ -23,8 +22,8 @@ def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
 def opened(bench: Bench, qtbot):
     watch = bench.window.rooms.chances
     qtbot.waitUntil(lambda: watch.chances.fresh)
-    QTest.mouseClick(bench.window.side.tabs.button(1), LEFT)
-    QTest.mouseClick(bench.window.side.chances.ask, LEFT)
+    press(bench.window.side.tabs.button(1))
+    press(bench.window.side.chances.ask)
     dialog = watch.dialog
     assert dialog.isVisible()
     return dialog
@@ -57,7 +56,7 @@ def test_a_crowded_tuner_is_shown_where_it_would_do_better_and_moved_in_one_step
     said = dialog.says.text()
     assert said.startswith("Moving ")
     assert rise_words(meant.before.chance, meant.after.chance, TRIALS) in said
-    QTest.mouseClick(dialog.move_them, LEFT)
+    press(dialog.move_them)
     assert crowd.layout == meant.layout and ghosts(crowd) == set()
     assert crowd.window.document.history.undo_name == "Move tuners as proposed"
     ended(dialog, qtbot)
@@ -74,7 +73,7 @@ def test_leaving_it_takes_the_ghost_away(crowd: Bench, qtbot) -> None:
     ended(dialog, qtbot)
     before = crowd.layout
     assert ghosts(crowd)
-    QTest.mouseClick(dialog.leave, LEFT)
+    press(dialog.leave)
     assert ghosts(crowd) == set() and crowd.layout is before and not dialog.move_them.isEnabled()
 
 
@@ -82,7 +81,7 @@ def test_a_held_tuner_is_not_proposed_to_move(crowd: Bench, qtbot) -> None:
     crowd.window.document.hold(("treble side 2",))
     form = crowd.window.side._fields
     flag = form.widgets[[row.label for row in form.rows].index("Leave it where it is")]
-    QTest.mouseClick(flag, LEFT, pos=QPoint(9, flag.height() // 2))
+    press(flag, QPoint(9, flag.height() // 2))
     assert crowd.layout.tuner("treble side 2").held
     dialog = opened(crowd, qtbot)
     ended(dialog, qtbot)
@@ -102,7 +101,10 @@ def test_what_is_needed_stands_in_the_table(qtbot, tmp_path) -> None:
     assert "Hold what follows" in dialog.answer.text() and success_words(meant.now, TRIALS) in dialog.answer.text()
 
 
-def test_an_edit_beside_it_begins_anew(crowd: Bench, qtbot) -> None:
+def test_an_edit_beside_it_begins_anew(beside, crowd: Bench, qtbot) -> None:
+    beside.set()
+    qtbot.waitUntil(lambda: crowd.window.rooms.chances.chances.fresh)
+    beside.clear()
     dialog = opened(crowd, qtbot)
     qtbot.waitUntil(lambda: dialog.errand.busy)
     trial = dialog._trial
@@ -110,6 +112,7 @@ def test_an_edit_beside_it_begins_anew(crowd: Bench, qtbot) -> None:
     for _ in range(5):
         crowd.key(Qt.Key.Key_Up)
     assert trial.stopped
+    beside.set()
     ended(dialog, qtbot)
     assert dialog.requirements.now > 0.9
     crowd.window.document.replace(crowd.layout, None)

@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 from app.window.order_room import OrderRoom
 from geometry.drawing import Disc
 from geometry.layout import Loop, Node
+from tests.waiting import press
 
 LEFT = Qt.MouseButton.LeftButton
 NONE = Qt.KeyboardModifier.NoModifier
@@ -57,7 +58,7 @@ def test_keys_and_slider_turn_the_steps(bench, order):
         QTest.keyClick(picture, key)
     assert order.at == order.work.order.steps[3]
     QTest.keyClick(picture, Qt.Key.Key_Left)
-    QTest.mouseClick(order.centre.next, LEFT)
+    press(order.centre.next)
     assert order.at == order.work.order.steps[3]
     QTest.keyClick(order.centre.slider, Qt.Key.Key_End)
     assert order.at == "clean up" and not order.centre.next.isEnabled()
@@ -83,7 +84,7 @@ def test_the_picture_shows_what_the_step_takes_and_why_it_stands_there(bench, or
 def test_a_play_through_goes_on_by_itself_and_stops_at_the_end(bench, order, qtbot):
     order.go_to(order.work.order.steps[-2])
     order.centre._clock.setInterval(5)
-    QTest.mouseClick(order.centre.play, LEFT)
+    press(order.centre.play)
     qtbot.waitUntil(lambda: not order.centre.play.isChecked())
     assert order.at == order.work.order.steps[-1]
 
@@ -125,7 +126,7 @@ def test_alt_and_arrows_move_a_step_and_back_to_the_best_lets_go(bench, order):
     assert bench.layout.order == ()  # the best order again: nothing of the maker's own is left
     QTest.keyClick(steps, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
     assert bench.layout.order
-    QTest.mouseClick(order.panel.back, LEFT)
+    press(order.panel.back)
     assert bench.layout.order == () and not order.panel.back.isEnabled()
 
 
@@ -141,7 +142,7 @@ def test_a_new_feature_finds_its_place_in_the_own_order(bench, order, qtbot):
 
 
 def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
-    QTest.mouseClick(order.panel.tabs.button(1), LEFT)
+    press(order.panel.tabs.button(1))
     fields = {w.accessibleName(): w for w in order.panel._rates.widgets if w.accessibleName()}
     field = fields["Drill a bore from the side"]
     field.selectAll()

@@ -3,16 +3,15 @@
 import msgspec
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
 
-LEFT = Qt.MouseButton.LeftButton
+from tests.waiting import press
 
 
 @pytest.fixture
 def asked(bench, qtbot):
     bench.window.set_stage("slots")
     before = bench.layout
-    QTest.mouseClick(bench.window.tools._actions["propose pins"], LEFT)
+    press(bench.window.tools._actions["propose pins"])
     qtbot.waitUntil(lambda: bench.window.hand.busy)
     assert bench.layout is before and bench.window.document.shown.pins != before.pins
     assert "170.5 mm apart" in bench.window.foot.said and "Enter takes these pins" in bench.window.foot.said

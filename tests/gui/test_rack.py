@@ -9,6 +9,7 @@ from app.panels.fields import LengthField
 from app.window import ask, rack_desk
 from geometry.layout.generic import RACK, RACK_INCH
 from tests.gui.test_router_stage import settle
+from tests.waiting import press
 
 
 @pytest.fixture
@@ -30,7 +31,7 @@ def room(bench, qtbot, path, told):
     bench.window.set_stage("router")
     room = bench.window.rooms["router"]
     settle(bench, room, qtbot)
-    qtbot.mouseClick(room.shows.rack, Qt.MouseButton.LeftButton)
+    press(room.shows.rack)
     assert bench.window.paper.currentWidget() is room.rack.view
     return room
 
@@ -53,10 +54,6 @@ def type_into(form, name, text):
     QTest.keyClicks(field, text)
     QTest.keyClick(field, Qt.Key.Key_Return)
     return field
-
-
-def press(view, key):
-    QTest.mouseClick(view.buttons[key], Qt.MouseButton.LeftButton)
 
 
 def whose(view, index):
@@ -93,18 +90,18 @@ def test_inches_are_taken_and_nonsense_is_refused_in_one_sentence(bench, room):
 
 def test_add_copy_rename_sort_and_remove(bench, room):
     view = room.rack.view
-    press(view, "add")
+    press(view.buttons["add"])
     assert view.table.id == "new bit" and bench.layout.rack.bits[-1].id == "new bit"
     type_into(view.form, "Name", "plug cutter")
     assert bench.layout.rack.bits[-1].id == "plug cutter" and view.table.id == "plug cutter"
     type_into(view.form, "Name", "6 straight")
     assert bench.layout.rack.bits[-1].id == "plug cutter", "a name that is taken is refused"
-    press(view, "copy")
+    press(view.buttons["copy"])
     assert view.table.id == "plug cutter 2"
-    press(view, "sort")
+    press(view.buttons["sort"])
     cutters = [bit.cutter for bit in bench.layout.rack.bits]
     assert cutters == sorted(cutters) and view.table.id == "plug cutter 2"
-    press(view, "remove")
+    press(view.buttons["remove"])
     assert "plug cutter 2" not in [bit.id for bit in bench.layout.rack.bits]
 
 
@@ -118,11 +115,11 @@ def test_the_templates_bit_keeps_its_role_under_another_name(bench, room):
 
 def test_drills_and_machines(bench, room):
     view = room.rack.view
-    QTest.mouseClick(view._tab["drills"], Qt.MouseButton.LeftButton)
+    press(view._tab["drills"])
     choose(view, "brad 6.4")
     type_into(view.form, "Length that drills", "80")
     assert next(d for d in bench.layout.rack.drills if d.id == "brad 6.4").length == 80
-    QTest.mouseClick(view._tab["machines"], Qt.MouseButton.LeftButton)
+    press(view._tab["machines"])
     type_into(view.machines, "Base for block heights", "250")
     type_into(view.machines, "Speeds, turns a minute", "24000, 8000")
     type_into(view.machines, "Collets", '8, 1/4"')
@@ -142,11 +139,11 @@ def test_my_own_rack_is_kept_beside_the_layouts(bench, room, path):
     type_into(view.form, "Cutting length", "22")
     assert bench.layout.rack == before, "the layout's copy is another"
     assert load_rack(path).bits[1].cutting_length == 22
-    press(view, "back")
+    press(view.buttons["back"])
     assert load_rack(path) == RACK
     type_into(view.form, "Cutting length", "21")
     whose(view, 0)
-    press(view, "take")
+    press(view.buttons["take"])
     assert bench.layout.rack.bits[1].cutting_length == 21
     bench.window.commands.run("undo")
     assert bench.layout.rack == before
@@ -154,7 +151,7 @@ def test_my_own_rack_is_kept_beside_the_layouts(bench, room, path):
 
 def test_the_layouts_rack_becomes_mine_and_the_old_one_is_kept(bench, room, path):
     save_rack(RACK_INCH, path)
-    press(room.rack.view, "keep")
+    press(room.rack.view.buttons["keep"])
     assert load_rack(path) == bench.layout.rack
     assert load_rack(path.with_name("rack-before.json")) == RACK_INCH
 
@@ -175,13 +172,13 @@ def test_export_and_import(bench, room, tmp_path, monkeypatch, told):
     monkeypatch.setattr(ask, "save_file", lambda *_: file)
     monkeypatch.setattr(ask, "open_file", lambda *_: file)
     view, before = room.rack.view, bench.layout.rack
-    press(view, "export")
-    press(view, "start inch")
+    press(view.buttons["export"])
+    press(view.buttons["start inch"])
     assert bench.layout.rack == RACK_INCH and bench.layout.template.bit is None
-    press(view, "import")
+    press(view.buttons["import"])
     assert bench.layout.rack == before and told == []
     file.write_text("{}")
-    press(view, "import")
+    press(view.buttons["import"])
     assert told[0][0] == "This rack was not imported" and bench.layout.rack == before
 
 
@@ -201,7 +198,7 @@ def test_the_menu_lays_the_rack_on_the_bench(bench, qtbot, path):
     room = bench.window.rooms["router"]
     assert bench.window.stage == "router" and bench.window.paper.currentWidget() is room.rack.view
     settle(bench, room, qtbot)
-    qtbot.mouseClick(room.shows.rack, Qt.MouseButton.LeftButton)
+    press(room.shows.rack)
     assert bench.window.paper.currentWidget() is bench.window.canvas
     assert "router template" in room.marks()
 
@@ -209,12 +206,12 @@ def test_the_menu_lays_the_rack_on_the_bench(bench, qtbot, path):
 def test_an_emptied_shelf_and_an_empty_rack(bench, room, qtbot):
     view = room.rack.view
     while bench.layout.rack.bits:
-        press(view, "remove")
+        press(view.buttons["remove"])
     assert view.table.id == "" and not view.buttons["remove"].isEnabled()
     settle(bench, room, qtbot)
     assert room.panel.headline.text() == "No bit of the rack can rout bass slot."
     assert "would" in room.panel.would.rows[0][1]
-    press(view, "add")
+    press(view.buttons["add"])
     assert view.table.id == "new bit" and view.buttons["remove"].isEnabled()
 
 
@@ -226,7 +223,7 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
     for _ in range(25):
         deed = hand.choice(["add", "copy", "remove", "sort", "shelf", "walk", "type", "undo"])
         if deed == "shelf":
-            QTest.mouseClick(view._tab[hand.choice(["bits", "bushes", "drills"])], Qt.MouseButton.LeftButton)
+            press(view._tab[hand.choice(["bits", "bushes", "drills"])])
         elif deed == "walk":
             view.table.setFocus()
             QTest.keyClick(view.table, hand.choice([Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_End]))
@@ -236,7 +233,7 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
         elif deed == "undo":
             bench.window.commands.run("undo")
         elif deed in view.buttons and view.buttons[deed].isEnabled():
-            press(view, deed)
+            press(view.buttons[deed])
         assert view.rack == bench.layout.rack
         names = [row[0] for row in view.table._words.rows]
         assert names == [entry.id for entry in getattr(bench.layout.rack, view._shelf)]

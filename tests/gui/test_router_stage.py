@@ -6,6 +6,7 @@ from PySide6.QtTest import QTest
 
 from app.window.background import running
 from app.window.stages import STAGES
+from tests.waiting import press
 
 
 @pytest.fixture
@@ -44,7 +45,7 @@ def test_the_plan_is_on_show(bench, room):
     assert any("clockwise" in words for _, words, _ in panel.cautions.rows)
     assert any("12.7 tip bearing: " in words for _, words, _ in panel.rejected.rows)
     assert not panel.rejected.isVisible()
-    QTest.mouseClick(panel.rejected_fold._button, Qt.MouseButton.LeftButton)
+    press(panel.rejected_fold._button)
     assert panel.rejected.isVisible()
 
 
@@ -57,7 +58,7 @@ def test_another_plan_is_kept_in_the_layout_and_taken_back(bench, room, qtbot):
     settle(bench, room, qtbot)
     assert panel.headline.text().startswith("bass slot: 9.5 shank bearing")
     assert panel.plans.itemText(0).startswith("Your choice: ")
-    qtbot.mouseClick(panel.best, Qt.MouseButton.LeftButton)
+    press(panel.best)
     settle(bench, room, qtbot)
     assert bench.layout.routes == () and panel.headline.text() == "bass slot: 12 shank bearing, 1 pass."
 
@@ -73,14 +74,14 @@ def test_stepping_through_the_passes_with_the_arrow_keys(bench, room, qtbot):
     QTest.keyClick(stepper.slider, Qt.Key.Key_Right)
     assert stepper.index == 1 and stepper.says.startswith("Pass 2 of 2.")
     assert not stepper._on.isEnabled()
-    qtbot.mouseClick(stepper._back, Qt.MouseButton.LeftButton)
+    press(stepper._back)
     assert stepper.index == 0
 
 
 def test_marks_come_and_go_with_the_strip(bench, room):
     assert set(room.marks()) == {"router left", "router waste", "router template"}
-    QTest.mouseClick(room.shows.buttons["waste"], Qt.MouseButton.LeftButton)
-    QTest.mouseClick(room.shows.buttons["grain"], Qt.MouseButton.LeftButton)
+    press(room.shows.buttons["waste"])
+    press(room.shows.buttons["grain"])
     assert set(room.marks()) == {"router left", "router template", "router grain"}
     assert {mark.style for mark in room.marks()["router grain"]} >= {"feed", "grain risk"}
 
@@ -101,7 +102,7 @@ def test_the_template_is_made_for_the_plan(bench, room, qtbot):
     settle(bench, room, qtbot)
     assert panel.make_template.isVisible()
     panel._scroll.ensureWidgetVisible(panel.make_template)
-    qtbot.mouseClick(panel.make_template, Qt.MouseButton.LeftButton)
+    press(panel.make_template)
     settle(bench, room, qtbot)
     tool = bench.layout.routes[0].tools[0]
     assert (bench.layout.template.bit, bench.layout.template.bush) == (tool.bit, tool.bush)
@@ -141,7 +142,7 @@ def test_the_written_template_is_the_one_of_the_plan(bench, room, qtbot, tmp_pat
     offset = room.planned.routing.slots[0].best.offset
     assert offset > 1
     panel._scroll.ensureWidgetVisible(panel.write_template)
-    qtbot.mouseClick(panel.write_template, Qt.MouseButton.LeftButton)
+    press(panel.write_template)
     read = ezdxf.readfile(file)
     slot = bench.layout.slots[0].shape
     x = slot.nut_end[0]

@@ -12,7 +12,7 @@ from app.window.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
-from tests.waiting import until
+from tests.waiting import press, until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -40,7 +40,7 @@ def test_shift_press_holds_more_and_a_button_brings_them_to_one_height(bench, ho
         bench.click(plan_point(bench.layout, id), SHIFT)
     assert bench.window.document.held == holes
     button = next(b for b in bench.window.side.findChildren(QPushButton) if b.text() == "Bring to one height")
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    press(button)
     heights = {plan_point(bench.layout, id)[1] for id in holes}
     assert heights == {plan_point(bench.layout, holes[0])[1]}
     assert bench.window.document.history.undo_name == "Bring to one height"
@@ -112,10 +112,10 @@ def offset(bench, text: str, copy: bool = False) -> None:
         QTest.keyClicks(dialog.field, text)
         QTest.keyClick(dialog.field, Qt.Key.Key_Tab)
         if copy:
-            QTest.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
+            press(dialog.copy)
         until(lambda: dialog.settled)
         assert dialog.take.isEnabled(), dialog.says.text()
-        QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
+        press(dialog.take)
 
     QTimer.singleShot(0, answer)
     bench.window.commands.run("offset")
@@ -143,7 +143,7 @@ def test_a_slot_beside_a_slot(bench):
 def test_with_mirrored_on_what_is_typed_nudged_and_removed_happens_on_both_sides(bench):
     window = bench.window
     window.set_stage("outline")
-    QTest.mouseClick(window.tools.mirrored, Qt.MouseButton.LeftButton)
+    press(window.tools.mirrored)
     bench.click(bench.layout.outline.nodes[1].at)
     field = next(w for w in window.side.findChildren(LengthField) if w.isVisible() and w.accessibleName().startswith("Across,"))
     field.setFocus()
@@ -177,7 +177,7 @@ def test_nodes_in_a_frame_are_brought_to_one_height_nudged_and_removed(bench):
     assert [moved[i].at[1] - nodes[i].at[1] for i in (2, 3)] == pytest.approx([10.0, 10.0])
     assert window.nodes == (2, 3)
     button = next(b for b in window.side.findChildren(QPushButton) if b.isVisible() and b.text() == "Bring to one height")
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    press(button)
     level = bench.layout.outline.nodes
     assert level[2].at[1] == level[3].at[1]
     count = len(level)
@@ -209,10 +209,10 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
             dialog.field.editingFinished.emit()
             until(lambda: dialog.settled)
             said.append(dialog.says.text())
-        QTest.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
+        press(dialog.take)
 
     QTimer.singleShot(0, answer)
-    QTest.mouseClick(window.tools._actions["fillet"], Qt.MouseButton.LeftButton)
+    press(window.tools._actions["fillet"])
     assert "largest radius that fits here" in said[0] and "does not fit" in said[1] and "largest" in said[2]
     assert len(bench.layout.outline.nodes) == count + 1 and not window.canvas._ghost._marks
     path = loop_path(bench.layout.outline)

@@ -1,12 +1,11 @@
 """Signs in the window: words beside them while there is room, tips always, and the colours of the lamp."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
 
 from app.look.icons import SHAPES
 from app.look.theme import DAY, LAMP, THEMES
 from app.window.tool_bar import ACTIONS, TOOLS
 from tests.icon_sheet import icon_sheet
+from tests.waiting import press
 
 
 def shown(bench):
@@ -69,13 +68,13 @@ def test_undo_and_redo_stand_at_the_end_of_the_menu_bar(bench):
     before = bench.layout
     bench.window.commands.run("turn over")
     assert buttons["undo"].isEnabled() and "Left-handed mirror" in buttons["undo"].toolTip()
-    QTest.mouseClick(buttons["undo"], Qt.MouseButton.LeftButton)
+    press(buttons["undo"])
     assert bench.layout is before
-    QTest.mouseClick(buttons["redo"], Qt.MouseButton.LeftButton)
+    press(buttons["redo"])
     assert bench.layout is not before
-    QTest.mouseClick(buttons["changes"], Qt.MouseButton.LeftButton)
+    press(buttons["changes"])
     assert bench.window.side.changes.isVisible() and buttons["changes"].isChecked()
-    QTest.mouseClick(buttons["changes"], Qt.MouseButton.LeftButton)
+    press(buttons["changes"])
     assert bench.window.side.snags.isVisible() and not buttons["changes"].isChecked()
 
 

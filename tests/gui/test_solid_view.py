@@ -5,6 +5,8 @@ import math
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from tests.waiting import press
+
 
 def shown(bench):
     bench.window.actions_["solid"].trigger()
@@ -27,7 +29,7 @@ def test_the_mouse_turns_it_and_a_button_shows_a_side(bench):
     QTest.mouseRelease(table, Qt.MouseButton.LeftButton, pos=QPoint(160, 100))
     assert table.view.yaw != before.yaw and math.isclose(table.view.tilt, before.tilt)
     back = next(b for b in bench.window.beside.solid._views if b.text() == "Back")
-    QTest.mouseClick(back, Qt.MouseButton.LeftButton)
+    press(back)
     assert math.isclose(abs(table.view.yaw), math.pi)
 
 

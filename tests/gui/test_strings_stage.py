@@ -107,7 +107,7 @@ def test_where_a_string_runs_is_chosen_in_its_row(bench, room):
 
 def test_a_click_on_a_post_leads_its_string_past_the_other_side(bench, room):
     """The new run by hand: it touches the post on the other side of the line from the nut to the post."""
-    QTest.mouseClick(next(b for b in bench.window.tools._tools.values() if b.text() == "Other side"), Qt.MouseButton.LeftButton)
+    press(next(b for b in bench.window.tools._tools.values() if b.text() == "Other side"))
     tuner = next(t for t in bench.layout.tuners if bench.layout.pattern(t.pattern).mount == "face" and t.string)
     before, at = bench.layout, bench.origin(tuner.id)
 

@@ -16,7 +16,7 @@ from geometry.layout import loop_path
 from geometry.tracing.plane_map import PlaneMap
 from tests.geometry.tracing.scans import Scan
 from tests.gui.test_front import drop
-from tests.waiting import on_screen
+from tests.waiting import on_screen, press
 
 HEAD = headstock.read(samples() / "three-a-side.headstock.json")
 
@@ -57,7 +57,7 @@ def laid_by_hand(scan, qtbot, four: bool = False):
         dialog.show()
         on_screen(dialog)
         if four:
-            QTest.mouseClick(dialog.four, Qt.MouseButton.LeftButton, pos=QPoint(8, dialog.four.height() // 2))
+            press(dialog.four, QPoint(8, dialog.four.height() // 2))
             for key, at in (("1", (-30, 130)), ("2", (30, 130)), ("3", (30, 10)), ("4", (-30, 10))):
                 drag(dialog.board, key, scan.at(*at))
             enter(dialog.across, "60")
@@ -69,7 +69,7 @@ def laid_by_hand(scan, qtbot, four: bool = False):
         drag(dialog.board, "bass", scan.at(-20, 0))
         drag(dialog.board, "treble", scan.at(20, 0))
         assert dialog.lay_button.isEnabled(), dialog._says.text()
-        QTest.mouseClick(dialog.lay_button, Qt.MouseButton.LeftButton)
+        press(dialog.lay_button)
         assert dialog.result() == QDialog.DialogCode.Accepted
         return QDialog.DialogCode.Accepted
     return by_hand
@@ -142,7 +142,7 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
         dialog.tolerance.activated.emit(dialog.tolerance.currentIndex())
         qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and not dialog.errand.busy)
         said.append(dialog._says.text())
-        QTest.mouseClick(dialog.take_button, Qt.MouseButton.LeftButton)
+        press(dialog.take_button)
         return QDialog.DialogCode.Accepted
 
     monkeypatch.setattr(TraceDialog, "exec", by_hand)
