@@ -15,6 +15,10 @@ def test_every_row_is_measured_and_told(group: str) -> None:
     assert not [line.note for line in lines if "REFUSED" in line.note]
     for line in lines:
         assert row(line).startswith(line.name)
+    if group == "drag":
+        clear, into = lines[:2]
+        assert clear.note.endswith("with others in 0 frames")
+        assert into.note.endswith(f"with others in {len(into.times)} frames")
 
 
 def test_every_group_has_its_number_of_rounds() -> None:
