@@ -13,12 +13,12 @@ class Calm(QWidget):
     A layout in which a word changes tells the layout around it, and so on up to the window; each then asks all that
     it holds how large it wants to be, and every word that wraps is laid out again. This one has no layout: it looks
     itself whether anything but words has changed. With `wraps` the inner widget is as high as its words need at the
-    width that it has.
+    width that it has, and never lower than `lines` lines: words that take now one line and now two move nothing then.
     """
 
-    def __init__(self, inner: QWidget, parent: QWidget, wraps: bool = False) -> None:
+    def __init__(self, inner: QWidget, parent: QWidget, wraps: bool = False, lines: int = 0) -> None:
         super().__init__(parent)
-        self._inner, self._wraps = inner, wraps
+        self._inner, self._wraps, self._lines = inner, wraps, lines
         inner.setParent(self)
         policy = inner.sizePolicy()
         policy.setHeightForWidth(wraps)
@@ -26,7 +26,7 @@ class Calm(QWidget):
         self._asked = self._asks()
 
     def sizeHint(self) -> QSize:
-        return QSize(self._asked.width(), self._inner.sizeHint().height())
+        return QSize(self._asked.width(), max(self._inner.sizeHint().height(), self._least_height))
 
     def minimumSizeHint(self) -> QSize:
         return self._asked
@@ -35,7 +35,7 @@ class Calm(QWidget):
         return self._wraps
 
     def heightForWidth(self, width: int) -> int:
-        return self._inner.heightForWidth(width)
+        return max(self._inner.heightForWidth(width), self._least_height)
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.LayoutRequest:
@@ -58,7 +58,11 @@ class Calm(QWidget):
         least, layout = self._inner.minimumSizeHint().expandedTo(self._inner.minimumSize()), self._inner.layout()
         width = max(self.width(), least.width())
         if self._wraps:
-            return QSize(least.width(), self._inner.heightForWidth(width))
+            return QSize(least.width(), self.heightForWidth(width))
         if layout is not None and layout.hasHeightForWidth():  # rows in it go on in another line at this width
             return least.expandedTo(QSize(0, layout.totalMinimumHeightForWidth(width)))
         return least
+
+    @property
+    def _least_height(self) -> int:
+        return self._lines * self._inner.fontMetrics().lineSpacing()

@@ -6,6 +6,7 @@ from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
 
 from app.look.calm import Calm
+from app.look.ground import Ground
 from app.look.scroll import Scroll
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
@@ -54,7 +55,7 @@ class SidePanel(QWidget):
         self._section_title = QLabel(self)
         self._section_title.setObjectName("heading")
         self._section = SectionView(theme, self)
-        page = QWidget(self)
+        page = Ground(self)
         page.setObjectName("page")
         column = QVBoxLayout(page)
         column.setContentsMargins(22, 18, 18, 12)
@@ -70,7 +71,7 @@ class SidePanel(QWidget):
         self._upper = Stack(self)
         self._upper.addWidget(scroll)
 
-        below = QWidget(self)
+        below = Ground(self)
         below.setObjectName("page")
         heads = QHBoxLayout()
         self._tally = QLabel(below)
@@ -79,7 +80,7 @@ class SidePanel(QWidget):
         self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
         heads.addWidget(self.tabs)
-        heads.addWidget(Calm(self._tally, below, wraps=True), 1)
+        heads.addWidget(Calm(self._tally, below, wraps=True, lines=2), 1)
         self.snags = SnagList(theme, below)
         self.snags.chosen.connect(self.snag_chosen)
         self.snags.grown.connect(self._make_room)

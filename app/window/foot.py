@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from app.look.elided import Elided
+from app.look.ground import Ground
 from app.look.sizes import sizes
 from geometry.checks import CheckResult
 from geometry.saying import count, say
@@ -20,13 +21,12 @@ WHERE = 250
 """Room kept for where the hand points, at 100 %, pixels."""
 
 
-class Foot(QWidget):
+class Foot(Ground):
     """Three texts side by side; the middle one never widens the window."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setObjectName("foot")
-        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(18, 5, 18, 5)
         self._grid.setColumnStretch(1, 1)
