@@ -725,6 +725,10 @@
         <translation>Eine dieser Mechaniken wird von ihrer Reihe gesetzt: zum Ausrichten aus der Reihe lösen.</translation>
     </message>
     <message>
+        <source>A tuner in its place</source>
+        <translation>Mechanik an seiner Stelle</translation>
+    </message>
+    <message>
         <source>A tuner is mounted through the face or the side, or the two are mixed; not {mount!r}.</source>
         <translation>Eine Mechanik sitzt in der Vorderseite oder in der Seite, oder beides gemischt; nicht {mount!r}.</translation>
     </message>
@@ -6941,6 +6945,10 @@
         <translation>Die höchste Drehzahl je Minute, die auf dem Fräser steht.</translation>
     </message>
     <message>
+        <source>The hole is for a tuner: it gives way to the bores of this hardware, about the same centre.</source>
+        <translation>Das Loch ist für eine Mechanik: Es weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
+    </message>
+    <message>
         <source>The hole of locating pin {item} leaves the blank by {measured} mm.</source>
         <translation>Die Bohrung des Passstifts {item} ragt {measured} mm aus dem Rohling.</translation>
     </message>
@@ -8367,6 +8375,10 @@
     <message>
         <source>Tuners</source>
         <translation>Mechaniken</translation>
+    </message>
+    <message>
+        <source>Tuners in their places</source>
+        <translation>Mechaniken an ihrer Stelle</translation>
     </message>
     <message>
         <source>Tuners marked “Leave it where it is” stay.</source>
@@ -12231,6 +12243,10 @@
         <translation>{grade}: {kind}. {sentence}</translation>
     </message>
     <message>
+        <source>{hardware} goes through the side, so it has no place in a hole through the face.</source>
+        <translation>{hardware} geht durch die Seite und gehört darum in kein Loch durch die Vorderseite.</translation>
+    </message>
+    <message>
         <source>{harm}, out of turn with {names}</source>
         <translation>{harm}, nicht in der Folge mit {names}</translation>
     </message>
@@ -12321,6 +12337,10 @@
     <message>
         <source>{id} has no single point to align.</source>
         <translation>{id} hat keinen einzelnen Punkt zum Ausrichten.</translation>
+    </message>
+    <message>
+        <source>{id} is no single hole.</source>
+        <translation>{id} ist kein Einzelloch.</translation>
     </message>
     <message>
         <source>{id} is no slot, so it has no ramp.</source>

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from app.panels.describe import Page
+from app.panels.hole_rows import tuner_rows
 from app.panels.rows import FieldRow
 from geometry.edits import align, align_nodes, make_row, plan_point, spread
 from geometry.errors import GeometryError
@@ -59,6 +60,8 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
         if mounts == {"face"}:
             button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
         button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
+    if all(any(hole.id == id for hole in layout.holes) for id in ids):
+        rows += tuner_rows(layout, ids)
     if not free:
         rows.append(FieldRow(say("A tuner among these is placed by its row: free it from the row to set it out by itself."),
                              "note"))

@@ -16,6 +16,7 @@ from geometry.edits import (
     make_symmetric,
     mirror_layout,
     move_nodes,
+    new_ids,
     nudge,
     remove_features,
     remove_node,
@@ -156,11 +157,14 @@ class Commands(QObject):
 
     def follow_mirrored(self, name: str, layout: Headstock) -> None:
         """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""
-        window = self._w
+        window, document = self._w, self._w.document
+        before, held = document.layout, document.held
         if window.chooser.options.mirrored and window.stage in MIRRORED:
-            self._apply(name, lambda before: echo_edit(before, layout, window.document.held, window.node))
+            self._apply(name, lambda before: echo_edit(before, layout, document.held, window.node))
         else:
-            window.document.apply(name, layout)
+            document.apply(name, layout)
+        if held and not document.held:  # what was held has given way to something else
+            document.hold(new_ids(before, document.layout))
 
     def _undo(self) -> None:
         if self._w.hand.cancel():

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -43,7 +44,7 @@ from geometry.joining.placing import place
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import format_close
+from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -143,7 +144,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self.setWindowTitle(say("Import {path}", path=path.name))
         self._window = window
         self._path = path
-        self._read = read
+        self._read = self._first_read = read
         self._turns = 0
         self._mirrored = False
         self._nudge = [0.0, 0.0]
@@ -157,7 +158,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._unit.activated.connect(self._read_again)
         self._join = QComboBox(self)
         for gap in JOINS:
-            self._join.addItem(f"{gap:g} mm", gap)
+            self._join.addItem(format_close(gap, window.unit, 2, mark=True), gap)
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
@@ -231,13 +232,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _fill(self) -> None:
         read = self._read
-        self._unit.clear()
-        width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
-        offered = list(dict.fromkeys((read.unit, *OFFERED)))
-        for name in offered:
-            size = sized(width * MM.get(name, read.unit_mm), height * MM.get(name, read.unit_mm))
-            self._unit.addItem(f"{name}: {size}", name)
-        self._unit.setCurrentIndex(0)
+        self._offer_units()
         question = unit_question(read)
         self._says.setText(question.text if question else say("The outline measures {sized}.",
                                                               sized=sized(*read.size_mm)))
@@ -246,6 +241,19 @@ class ImportDialog(ReadInOrder, QDialog):
         self._warnings.setText("\n".join(told[:8]))
         self._fill_table()
         self._lay()
+
+    def _offer_units(self) -> None:
+        """Every unit with the size that it makes; first what the file itself says, where that is a scale of its own."""
+        read, says = self._read, self._first_read
+        width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
+        offered = [(name, name, MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *OFFERED))]
+        if says.unit_source == "file" and not math.isclose(says.unit_mm, MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
+            offered.insert(0, (say("as the drawing says"), None, says.unit_mm))
+        self._unit.clear()
+        for word, name, mm in offered:
+            self._unit.addItem(f"{word}: {_size(width * mm, height * mm, self._window.unit)}", name)
+        chosen = read.unit if read.unit_source == "option" else offered[0][1]
+        self._unit.setCurrentIndex([name for _, name, _ in offered].index(chosen))
 
     def _fill_table(self) -> None:
         self._table.setRowCount(0)
@@ -267,9 +275,7 @@ class ImportDialog(ReadInOrder, QDialog):
         loop = self._read.loops[i]
         x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        unit = self._window.unit
-        size = f"{format_close(x1 - x0, unit, 2)} x {format_close(y1 - y0, unit, 2, mark=True)}"
-        label = QLabel(f" {size}{layer}", self._table)
+        label = QLabel(f" {_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
         label.setTextFormat(Qt.TextFormat.PlainText)
         box = QComboBox(self._table)
         for role in ROLES:
@@ -361,3 +367,8 @@ class ImportDialog(ReadInOrder, QDialog):
             self._says.setText(str(error))
             return
         self.accept()
+
+
+def _size(width: float, height: float, unit: LengthUnit, decimals: int = 1) -> str:
+    """`88 x 190 mm`: a size in the maker's unit."""
+    return f"{format_close(width, unit, decimals)} x {format_close(height, unit, decimals, mark=True)}"

@@ -40,16 +40,12 @@ def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = No
     """A new tuner at a point in mm: through the face there, or through the side at the nearest place of an edge.
 
     `turn` is where a face tuner's button points, in degrees; None squarely at
-    the nearest edge. It is named for its side and mount with the next number,
-    and its string winds on the side towards the centreline.
+    the nearest edge. It is named for the side of that edge and its mount with
+    the next number, and its string winds on the side away from that edge.
     """
     hardware, at = pattern_of(layout, pattern), point(at)
-    if hardware.mount == "side":
-        side, along = nearest_on_edges(layout.outline, at)
-        place = EdgePlace(side=side, along=along)
-    else:
-        side = "treble" if at[0] >= 0 else "bass"
-        place = FreePlace(at=at, turn=turn)
+    side, along = nearest_on_edges(layout.outline, at)
+    place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
     name = numbered_id(taken_ids(layout), f"{side} {hardware.mount}")
     winds = "bass" if side == "treble" else "treble"
     return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=winds))

@@ -10,6 +10,7 @@ from shiboken6 import delete, isValid
 
 from app.window import ask
 from app.window.importing import JOINS, ImportDialog, import_drawing, read_with_progress
+from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
@@ -60,6 +61,43 @@ def test_a_guessed_unit_is_asked_about_with_its_sizes(bench):
     closed(dialog)
     assert "does not say its unit" in says
     assert any("inch" in size.split(":")[0] for size in sizes)
+
+
+def test_a_drawing_with_a_scale_of_its_own_is_offered_as_it_says(bench, tmp_path):
+    """Two inches by seven, drawn in hundredths of an inch: no unit that has a name."""
+    path = tmp_path / "hundredths.svg"
+    path.write_text('<svg xmlns="http://www.w3.org/2000/svg" width="3in" height="8in" viewBox="0 0 300 800">'
+                    '<rect x="20" y="40" width="200" height="700"/></svg>', encoding="utf-8")
+    dialog = opened(bench, str(path))
+    chosen = [dialog._unit.currentText()]
+    for wanted in ("mm", None):
+        dialog._unit.setCurrentIndex(dialog._unit.findData(wanted))
+        dialog._unit.activated.emit(dialog._unit.currentIndex())
+        chosen.append(dialog._unit.currentText())
+    size = dialog._read.size_mm
+    closed(dialog)
+    assert chosen == ["as the drawing says: 50.8 x 177.8 mm", "mm: 200 x 700 mm", "as the drawing says: 50.8 x 177.8 mm"]
+    assert size == pytest.approx((50.8, 177.8))
+
+
+def test_holes_of_a_drawing_become_tuners_that_are_held(bench, qtbot):
+    bench.window.document.apply("Two holes", add_hole(add_hole(bench.layout, (0.0, 20.0), 8.8), (0.0, 26.0), 8.8))
+    bench.window.set_stage("tuners")
+    before = bench.layout
+    for held in (before.holes[-1:], before.holes[-2:]):
+        bench.window.document.hold(tuple(hole.id for hole in held))
+        qtbot.waitUntil(lambda: any("place" in row.label and row.kind == "choice" for row in bench.window.side._fields.rows), timeout=20_000)
+        form = bench.window.side._fields
+        box = next(w for row, w in zip(form.rows, form.widgets, strict=True) if "place" in row.label and row.kind == "choice")
+        qtbot.waitUntil(lambda box=box: box.isVisible() and box.isEnabled(), timeout=20_000)
+        box.setFocus()
+        QTest.keyClick(box, Qt.Key.Key_Down)
+        QTest.keyClick(box, Qt.Key.Key_Return)
+        made = bench.layout.tuners[len(before.tuners):]
+        assert [t.place.at for t in made] == [hole.at for hole in held]
+        assert bench.window.document.held == tuple(t.id for t in made) and made[0].pattern.startswith("face 8.8")
+        bench.window.document.undo()
+        assert bench.layout == before
 
 
 def test_only_the_outline_goes_into_the_open_layout(bench, monkeypatch):

@@ -1,0 +1,37 @@
+"""Single holes, as a drawing brings them, made into what they are for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from geometry.edits.adding import add_tuner, remove_features
+from geometry.edits.parts import feature
+from geometry.edits.tuners import pattern_of
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, SingleHole
+from geometry.saying import say
+
+
+def tuners_for_holes(layout: Headstock, ids: Iterable[str], pattern: str) -> Headstock:
+    """Tuners through the face in the places of single holes, numbered from the nut on; the pattern brings its own bores.
+
+    Each button points squarely at the edge that is nearest. GeometryError for what is no hole, or hardware for the side.
+    """
+    if pattern_of(layout, pattern).mount != "face":
+        raise GeometryError(say("{hardware} goes through the side, so it has no place in a hole through the face.", hardware=pattern))
+    holes = [feature(layout, id) for id in dict.fromkeys(ids)]
+    for hole in holes:
+        if not isinstance(hole, SingleHole):
+            raise GeometryError(say("{id} is no single hole.", id=hole.id))
+    layout = remove_features(layout, [hole.id for hole in holes])
+    for hole in sorted(holes, key=lambda one: one.at[1]):
+        layout = add_tuner(layout, pattern, hole.at)
+    return layout
+
+
+def fitting_hardware(layout: Headstock, diameter: float) -> list[str]:
+    """Hardware through the face; first that whose widest bore on the post's axis comes nearest to a diameter (mm)."""
+    found = [(abs(max(b.diameter for b in pattern.bores if b.at == (0.0, 0.0)) - diameter), i, pattern.id)
+             for i, pattern in enumerate(layout.patterns)
+             if pattern.mount == "face" and any(b.at == (0.0, 0.0) for b in pattern.bores)]
+    return [id for _, _, id in sorted(found)]
