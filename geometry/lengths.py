@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 
 from geometry.saying import say
-from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_length
+from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_down, format_length
 from geometry.vectors import Vec2
 
 _unit: ContextVar[LengthUnit] = ContextVar("unit of the sentences", default="mm")
@@ -53,6 +53,12 @@ def told(length: float, decimals: int = 2) -> str:
     """A length (mm) for a drawing or a table: in mm to so many decimals and bare, in inches true and with its sign."""
     unit = spoken()
     return format_close(length, unit, decimals, mark=unit != "mm")
+
+
+def told_down(length: float, decimals: int = 1) -> str:
+    """As `told`, but never more than the length is."""
+    unit = spoken()
+    return format_down(length, unit, decimals, mark=unit != "mm")
 
 
 def spoken() -> LengthUnit:

@@ -86,6 +86,10 @@ CLOSE = 0.05
 """mm: a length that a 64th of an inch misses by more is told in thousandths where the number is worked to."""
 
 
+LACK = 1e-6
+"""mm: a length that lacks no more than this is whole: sums of floats come out a hair short."""
+
+
 def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bool = False) -> str:
     """As format_length, but a fraction of an inch only where it is true to within CLOSE and a hundredth of itself, else thousandths.
 
@@ -96,6 +100,21 @@ def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bo
     step = MM_PER_INCH / 64
     near = unit == "in64" and abs(round(mm / step) * step - mm) <= min(CLOSE, abs(mm) / 100)
     return format_length(mm, "in64" if near else "in", mark=mark)
+
+
+def format_down(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bool = False) -> str:
+    """As format_close, but never more than the length is: for how deep a hole is drilled, what passes, what is left.
+
+    In inches a thousandth below it, or a 64th that is not above it and as near as format_close asks.
+    """
+    if unit == "mm":
+        whole = 10 ** decimals
+        return format_length(math.floor((mm + LACK) * whole) / whole, unit, decimals, mark)
+    step = MM_PER_INCH / 64
+    near = math.floor((mm + LACK) / step) * step
+    if unit == "in64" and mm - near <= min(CLOSE, abs(mm) / 100):
+        return format_length(near, "in64", mark=mark)
+    return format_length(math.floor((mm + LACK) / MM_PER_INCH * 1000) / 1000 * MM_PER_INCH, "in", mark=mark)
 
 
 def parse_angle(text: str) -> float:

@@ -16,18 +16,6 @@
         <translation>„{one}“ muss vor „{two}“ kommen ({reason})</translation>
     </message>
     <message>
-        <source>"{text}" is no time that work can take: type minutes above zero.</source>
-        <translation>„{text}“ ist keine Arbeitszeit: Minuten über null eingeben.</translation>
-    </message>
-    <message>
-        <source>"{text}" is no time: type minutes, for example 4 or 1.5 h.</source>
-        <translation>„{text}“ ist keine Zeit: Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
-    </message>
-    <message>
-        <source>"{text}" is not a number of turns a minute: write for example 16000.</source>
-        <translation>„{text}“ ist keine Drehzahl: zum Beispiel 16000 schreiben.</translation>
-    </message>
-    <message>
         <source>"{word}" is not understood here: use {words} or {last}.</source>
         <translation>„{word}“ wird hier nicht verstanden: {words} oder {last} verwenden.</translation>
     </message>
@@ -1441,6 +1429,10 @@
         <translation>Flügel nahe beieinander</translation>
     </message>
     <message>
+        <source>By how much all of it takes you longer (above 1) or shorter (below 1).</source>
+        <translation>Um wie viel alles bei Ihnen länger dauert (über 1) oder kürzer (unter 1).</translation>
+    </message>
+    <message>
         <source>By the job book</source>
         <translation>Nach dem Werkbuch</translation>
     </message>
@@ -2313,8 +2305,8 @@
         <translation>Alle Arbeitsgänge in der Folge, in der sie an der Werkbank getan werden, damit nichts unmöglich wird.</translation>
     </message>
     <message>
-        <source>Every setting, separated by commas.</source>
-        <translation>Jede Stufe, durch Kommas getrennt.</translation>
+        <source>Every setting, a comma and a space between them.</source>
+        <translation>Jede Stufe, dazwischen ein Komma und ein Leerzeichen.</translation>
     </message>
     <message>
         <source>Every step with a box to tick, set-up after set-up; block heights for the tilts.</source>
@@ -5569,8 +5561,8 @@
         <translation>Schaft</translation>
     </message>
     <message>
-        <source>Shanks that the router holds, separated by commas; empty for any.</source>
-        <translation>Schäfte, die die Oberfräse hält, durch Kommas getrennt; leer für alle.</translation>
+        <source>Shanks that the router holds, a comma and a space between them; empty for any.</source>
+        <translation>Schäfte, die die Oberfräse hält, dazwischen ein Komma und ein Leerzeichen; leer für alle.</translation>
     </message>
     <message>
         <source>Shape</source>
@@ -8513,6 +8505,10 @@
         <translation>In die leere Zeile schreiben fügt ein Teil an. 12.50 und 12,50 sind dasselbe.</translation>
     </message>
     <message>
+        <source>Type minutes, for example 4 or 1.5 h.</source>
+        <translation>Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
+    </message>
+    <message>
         <source>Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or stops the timer.</source>
         <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s. Eingabe geht abwärts, Tab weiter; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
     </message>
@@ -8681,8 +8677,8 @@
         <translation>Was eine Seite tut, tut die andere auch.</translation>
     </message>
     <message>
-        <source>What one such step takes you, in minutes; s and h behind the number are understood.</source>
-        <translation>Was ein solcher Schritt braucht, in Minuten; s und h hinter der Zahl werden verstanden.</translation>
+        <source>What one such step takes you, in minutes; 1:30, s and h behind the number are understood.</source>
+        <translation>Was ein solcher Schritt bei Ihnen dauert, in Minuten; 1:30, s und h hinter der Zahl werden verstanden.</translation>
     </message>
     <message>
         <source>What the bore is for: it decides which margins it keeps and when it is drilled.</source>
@@ -13113,12 +13109,20 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{text} ist viel zu lang für eine Kopfplatte.</translation>
     </message>
     <message>
+        <source>{text} is no number: type by how much your work takes longer or shorter, for example 1.2.</source>
+        <translation>{text} ist keine Zahl: eingeben, um wie viel Ihre Arbeit länger oder kürzer dauert, zum Beispiel 1,2.</translation>
+    </message>
+    <message>
         <source>{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.</source>
         <translation>{text} ist keine Länge: zum Beispiel 12,5, 12 mm, 1/2" oder 1 5/8" + 2 mm schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a number of parts: write for example 12.</source>
         <translation>{text} ist keine Stückzahl: zum Beispiel 12 schreiben.</translation>
+    </message>
+    <message>
+        <source>{text} is not a number of turns a minute: write for example 16000.</source>
+        <translation>{text} ist keine Drehzahl: zum Beispiel 16000 schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a percentage: write for example 0.2 %.</source>
@@ -13139,6 +13143,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{text} is not understood here: type a length, or two with a semicolon between them.</source>
         <translation>{text} wird hier nicht verstanden: eine Länge eingeben oder zwei mit Strichpunkt dazwischen.</translation>
+    </message>
+    <message>
+        <source>{text} may be one number or two: put a space behind a comma that parts two, and write 12.7 or 16000 for one.</source>
+        <translation>{text} kann eine Zahl sein oder zwei: hinter ein Komma zwischen zweien ein Leerzeichen setzen, eine allein als 12.7 oder 16000 schreiben.</translation>
     </message>
     <message>
         <source>{text} may be read two ways: write {whole}{part} or {whole}.{part}0.</source>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from functools import partial
 
 from msgspec import Struct
@@ -46,7 +47,8 @@ from geometry.solids.frames import frame
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height
 from geometry.terms import term
-from geometry.units import LengthUnit, format_angle, format_close
+from geometry.tolerance import TOUCH
+from geometry.units import LengthUnit, format_angle, format_close, format_down
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
@@ -167,6 +169,10 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
         return f"{mm:.{decimals}f}" if unit == "mm" else format_close(mm, unit, 2, mark=True)
+
+    def least(mm: float) -> str:
+        """As show, but never more than it is: depths to stop at, and what is left."""
+        return show(math.floor((mm + TOUCH) * 10) / 10) if unit == "mm" else format_down(mm, unit, mark=True)
     block = format_close(block_height(bore.tilt, length), unit, mark=True)
     base = format_close(length, unit, 2, mark=True)
     rows = [FieldRow(say("Along the edge"), "fact", show(bore.along)),
@@ -180,14 +186,14 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
                  help=say("Squaring a line across from the seat would miss the axis by {miss}.",
                           miss=show(abs(bore.squared_miss), 2))),
         FieldRow(say("Mark below the face"), "fact", show(bore.mark[2])),
-        FieldRow(say("Stop, to full diameter"), "fact", show(bore.stop_full)),
-        FieldRow(say("Stop, to the point"), "fact", say("{stop}, point {point}", stop=show(bore.stop_point), point=show(bore.point))),
+        FieldRow(say("Stop, to full diameter"), "fact", least(bore.stop_full)),
+        FieldRow(say("Stop, to the point"), "fact", say("{stop}, point {point}", stop=least(bore.stop_point), point=show(bore.point))),
     ]
     if bore.crossing is None:
         rows.append(FieldRow(say("Slot"), "fact", say("the bore meets no slot"), warn=True))
     else:
         c = bore.crossing
-        spare = say("{outer} and {inner} to spare", outer=show(bore.string_hole - c.enters), inner=show(c.leaves - bore.string_hole))
+        spare = say("{outer} and {inner} to spare", outer=least(bore.string_hole - c.enters), inner=least(c.leaves - bore.string_hole))
         rows.append(FieldRow(say("String hole in the slot"), "fact", spare, warn=not c.enters < bore.string_hole < c.leaves))
     if off is not None:
         rows.append(FieldRow(say("Plate on the curve"), "fact", say("stands off {gap}", gap=show(off, 2))))
@@ -208,8 +214,9 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
                                          diameter=format_close(bore.diameter, unit, 2), depth=depth, surface=term(bore.surface))))
     screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
     if screws:
-        rows.append(FieldRow(say("Screws and pins"), "fact", say("{n} of {diameter}", n=len(screws),
-                                                                    diameter=format_close(screws[0].diameter, unit, 2))))
+        sizes = Counter(bore.diameter for bore in screws)
+        rows.append(FieldRow(say("Screws and pins"), "fact", ", ".join(
+            say("{n} of {diameter}", n=n, diameter=format_close(diameter, unit, 2)) for diameter, n in sorted(sizes.items()))))
     return rows
 
 
@@ -261,8 +268,7 @@ def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
     ear = next(e for e in layout.ears if e.id == id)
     path = ("ears", id)
     return [field(layout, say("Side"), "choice", (*path, "side"), ear.side, choices=SIDES),
-            field(layout, say("Width"), "length", (*path, "width"), ear.width,
-                  help=say("From the square edge in to the glue line.")),
+            field(layout, say("Width"), "length", (*path, "width"), ear.width),
             field(layout, say("Begins, from the nut line"), "length", (*path, "start"), ear.start),
             field(layout, say("Ends, from the nut line"), "length", (*path, "end"), ear.end)]
 

@@ -32,7 +32,6 @@ PATHS: dict[str, tuple[str, str]] = {
     "strings.note": (say("The note it sounds, as C4 or F#3: with diameter and scale length it gives the pull."), ""),
     "strings.scale_length": (say("Of this string alone, where frets are fanned; left empty it is the one of all."), ""),
     "strings.diameter": (say("Outside, windings included."), ""),
-    "rows.spacing": (say("From one post of the row to the next: all move together."), ""),
     "rows.run.inset": (say("From the outline square in to the posts of the row."), ""),
     "tuners.place.side": (say("The edge that the bore starts from."), ""),
     "tuners.place.depth": (say("From the face down to the axis of the bore; left empty it is half the thickness."), "cover"),
@@ -45,6 +44,7 @@ PATHS: dict[str, tuple[str, str]] = {
     "holes.depth": (say("From the surface that it starts from; left empty it goes through."), ""),
     "holes.surface": (say("The surface that the drill enters."), ""),
     "ears.side": (say("The edge that the piece is glued to."), ""),
+    "ears.width": (say("From the square edge in to the glue line."), ""),
     "ears.start": (say("Where the glued piece begins, from the nut line."), ""),
     "ears.end": (say("Where the glued piece ends, from the nut line."), ""),
     "patterns.about": (say("A sentence for yourself; it is printed in the part list."), ""),
@@ -88,7 +88,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "rack.press.quill": (say("How far the spindle comes down in one go."), ""),
     "rack.router.base": (say("Of the plate that rests on the work or the template."), ""),
     "rack.router.plunge": (say("How far the bit can be lowered; deeper needs another depth of the collet."), ""),
-    "rates": (say("What one such step takes you, in minutes; s and h behind the number are understood."), ""),
+    "rates": (say("What one such step takes you, in minutes; 1:30, s and h behind the number are understood."), ""),
+    "rates.factor": (say("By how much all of it takes you longer (above 1) or shorter (below 1)."), ""),
     "rack.point_angle": (say("Of the cone at the tip, edge to edge; 118 degrees is usual."), "stop depth"),
 }
 
@@ -96,7 +97,6 @@ LABELS: dict[str, tuple[str, str]] = {
     say("Name"): (say("One name for one thing; cards, notes and the running order use it."), ""),
     say("Hardware"): (say("The dimensions that this tuner has. Change them on the Tuners stage while nothing is held."), ""),
     say("Spacing of the row"): (say("From one post of the row to the next: all move together."), ""),
-    say("Row stands in from the edge"): (say("From the outline square in to the posts of the row."), ""),
     say("Node"): (say("At a corner the edges meet at any angle; at a smooth node they go on in one direction."), ""),
     say("Edge to the next node"): (say("Straight, an arc of one radius, or a curve that its two handles pull."), ""),
     say("Length"): (say("Of the edge from this node to the next; the next node moves."), ""),
@@ -123,6 +123,9 @@ LABELS: dict[str, tuple[str, str]] = {
 }
 
 
+NONE = ("", "")
+
+
 def pattern(path: tuple, before: str = "") -> str:
     """What a path of a field is looked up by: names and numbers of single things left out."""
     parts: list[str] = [before] if before else []
@@ -135,5 +138,5 @@ def pattern(path: tuple, before: str = "") -> str:
 
 def explained(row: FieldRow) -> tuple[str, str]:
     """(sentence, name of a drawing) for a row; both empty when nothing is known of it."""
-    sentence, drawing = PATHS.get(row.key) or LABELS.get(row.label) or ("", "")
+    sentence, drawing = (PATHS.get(row.key, NONE) if row.key else LABELS.get(row.label, NONE))
     return (row.help or sentence, drawing)

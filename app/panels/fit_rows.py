@@ -9,7 +9,7 @@ from geometry.routing import follower
 from geometry.routing.chosen_fit import ChosenFit, chosen_fit
 from geometry.routing.fit import narrowest, tightest
 from geometry.saying import say
-from geometry.units import LengthUnit, format_close
+from geometry.units import LengthUnit, format_close, format_down
 
 
 def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
@@ -17,10 +17,10 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
     slot = next(s for s in layout.slots if s.id == id)
     try:
         width, corner = narrowest(slot), tightest(slot_path(slot))
-        rows = [FieldRow(say("Largest bit that passes"), "fact", _length(width, unit))]
+        rows = [FieldRow(say("Largest bit that passes"), "fact", _most(width, unit))]
         if corner < width - 1e-6:
             rows.append(FieldRow(say("Corners"), "fact", say("sharp: a cutter leaves wood to pare") if corner == 0 else
-                                 say("a cutter over {corner} leaves wood to pare", corner=_length(corner, unit))))
+                                 say("a cutter over {corner} leaves wood to pare", corner=_most(corner, unit))))
         chosen = follower(layout)
         if chosen is None:
             return [*rows, FieldRow(say("Bit"), "fact", say("none chosen"))]
@@ -37,7 +37,7 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
 
 def _reach(fit: ChosenFit, unit: LengthUnit) -> str:
     depth = _length(fit.depth, unit)
-    down = "" if fit.reach is None else say("{reach} of {depth}: ", reach=_length(fit.reach, unit), depth=depth)
+    down = "" if fit.reach is None else say("{reach} of {depth}: ", reach=_most(fit.reach, unit), depth=depth)
     match fit.way:
         case "too short":
             return down + say("too short")
@@ -50,4 +50,9 @@ def _reach(fit: ChosenFit, unit: LengthUnit) -> str:
 
 
 def _length(mm: float, unit: LengthUnit) -> str:
-    return format_close(mm, unit, mark=True)
+    return format_close(mm, unit, 2, mark=True)
+
+
+def _most(mm: float, unit: LengthUnit) -> str:
+    """A length up to which something is so: never more than it is."""
+    return format_down(mm, unit, 2, mark=True)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from functools import partial
 
 from app.panels.field_help import pattern
 from app.panels.rows import FieldRow
 from geometry.edits.rack import Shelf, set_in_rack
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.layout import Drill, GuideBush, Rack, RouterBit
 from geometry.lengths import speaking
 from geometry.routing.follower import follower_of
@@ -16,6 +17,7 @@ from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
 from geometry.routing.words import rim
 from geometry.saying import say
 from geometry.solids.drilling import point_length
+from geometry.terms import term
 from geometry.units import LengthUnit, format_close, parse_length
 
 SHELVES: tuple[tuple[Shelf, str], ...] = (("bits", say("Router bits")), ("bushes", say("Guide bushes")), ("drills", say("Drills")))
@@ -77,10 +79,10 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
         _row(rack, say("Base diameter"), "length", ("router", "base"), router.base),
         _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
         FieldRow(say("Speeds, turns a minute"), "text", ", ".join(f"{speed:g}" for speed in router.speeds),
-                 lambda text: set_router("speeds", text, _number), help=say("Every setting, separated by commas.")),
+                 lambda text: set_router("speeds", text, _number), help=say("Every setting, a comma and a space between them.")),
         FieldRow(say("Collets"), "text", ", ".join(format_close(size, unit, 2) for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
-                 help=say("Shanks that the router holds, separated by commas; empty for any."), empty=say("any")),
+                 help=say("Shanks that the router holds, a comma and a space between them; empty for any."), empty=say("any")),
     ]
 
 
@@ -122,7 +124,7 @@ def _bit_facts(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
         say("up to {turns:,.0f} turns a minute", turns=highest_speed(bit)) if setting is None else
         say("{setting:,.0f} turns a minute, rim {rim}",
             setting=setting, rim=_rim(rim_speed(bit.cutter, setting), unit)))
-    return [FieldRow(say("Without a bush"), "fact", f"{guide.kind}: {words}"),
+    return [FieldRow(say("Without a bush"), "fact", f"{term(guide.kind)}: {words}"),
             FieldRow(say("Fastest setting"), "fact", speed, warn=setting is None and bool(rack.router.speeds))]
 
 
@@ -171,7 +173,17 @@ def _set_bearing(rack: Rack, bit: RouterBit, bearing: str) -> Rack:
 
 
 def _listed(rack: Rack, field: str, text: str, read: Callable[[str], float]) -> Rack:
-    values = [read(word) for word in text.replace(";", ",").split(",") if word.strip()]
+    """The router with another list, its numbers parted by semicolons or by commas.
+
+    Without a semicolon a comma between two digits is refused: it may part two numbers or thousands, or be a decimal sign.
+    """
+    parted = ";" in text
+    two_ways = re.search(r"[\d.]+,\d+", text)
+    if two_ways is not None and not parted:
+        raise GeometryError(say("{text} may be one number or two: put a space behind a comma that parts two, and write "
+                                "12.7 or 16000 for one.",
+                                text=quoted(two_ways[0])))
+    values = [read(word) for word in text.split(";" if parted else ",") if word.strip()]
     return set_in_rack(rack, ("router", field), tuple(sorted(set(values))))
 
 
@@ -179,6 +191,6 @@ def _number(text: str) -> float:
     try:
         return float(text.strip().replace(" ", ""))
     except ValueError as error:
-        raise GeometryError(say('"{text}" is not a number of turns a minute: write for example 16000.',
-                                text=text.strip())) from error
+        raise GeometryError(say("{text} is not a number of turns a minute: write for example 16000.",
+                                text=quoted(text))) from error
 

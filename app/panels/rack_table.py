@@ -85,8 +85,7 @@ class ShelfTable(QTableView):
 
     def show_shelf(self, rack: Rack, shelf: Shelf, unit: LengthUnit, id: str) -> None:
         """Show a shelf with this entry chosen, the first one when there is none of that name."""
-        heads = tuple(head for head in HEADS[shelf])
-        if self._words.show(heads, cells(rack, shelf, unit)):
+        if self._words.show(HEADS[shelf], cells(rack, shelf, unit)):
             header = self.horizontalHeader()
             header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
             header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)

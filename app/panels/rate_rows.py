@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from functools import partial
 
 from app.panels.rows import FieldRow
+from geometry.book import read_minutes
 from geometry.edits import set_field
-from geometry.errors import GeometryError
+from geometry.errors import GeometryError, quoted
 from geometry.layout import Headstock
 from geometry.saying import count, say
 from geometry.sequence import Counts, Hours
@@ -49,31 +50,27 @@ def rate_rows(layout: Headstock) -> list[FieldRow]:
     rows = [FieldRow(say("Minutes (common practice, no source: yours are better)"), "heading")]
     for name, words in NAMES.items():
         value = getattr(layout.rates, name)
-        shown = f"{value:g}" if name == "factor" else f"{value:g} min"
-        rows.append(FieldRow(words, "text", shown, partial(_changed, layout, name), key="rates"))
+        if name == "factor":
+            rows.append(FieldRow(words, "text", f"{value:g}", partial(_multiplied, layout), key="rates.factor"))
+        else:
+            rows.append(FieldRow(words, "text", f"{value:g} min", partial(_changed, layout, name), key="rates"))
     return rows
 
 
 def _changed(layout: Headstock, name: str, text: str) -> Headstock:
-    return set_field(layout, ("rates", name), read_minutes(text))
+    minutes = read_minutes(text)
+    if minutes is None:
+        raise GeometryError(say("Type minutes, for example 4 or 1.5 h."))
+    return set_field(layout, ("rates", name), minutes)
 
 
-def read_minutes(text: str) -> float:
-    """Minutes out of "4", "4.5 min", "1,5 h" or "90 s"; GeometryError with a sentence for anything else."""
-    words = text.strip().lower().replace(",", ".")
-    for endings, by in ((("minutes", "minute", "min"), 1.0), (("hours", "hour", "h"), 60.0), (("s",), 1 / 60), (("",), 1.0)):
-        for ending in endings:
-            if words.endswith(ending):
-                try:
-                    value = float(words.removesuffix(ending)) * by
-                except ValueError:
-                    raise GeometryError(say('"{text}" is no time: type minutes, for example 4 or 1.5 h.',
-                                            text=text.strip())) from None
-                if not 0.0 <= value < float("inf"):
-                    raise GeometryError(say('"{text}" is no time that work can take: type minutes above zero.',
-                                            text=text.strip()))
-                return value
-    raise AssertionError("every text ends with nothing")
+def _multiplied(layout: Headstock, text: str) -> Headstock:
+    try:
+        factor = float(text.strip().replace(",", "."))
+    except ValueError:
+        raise GeometryError(say("{text} is no number: type by how much your work takes longer or shorter, for example 1.2.",
+                                text=quoted(text))) from None
+    return set_field(layout, ("rates", "factor"), factor)
 
 
 def tally(counts: Counts) -> str:

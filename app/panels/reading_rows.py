@@ -33,9 +33,9 @@ WAYS = (
 )
 
 
-def length_words(mm: float, unit: LengthUnit, sign: bool = False) -> str:
-    """A reading for the eye; decimal inches where the window shows fractions, which are too coarse here."""
-    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in")
+def length_words(mm: float, unit: LengthUnit, sign: bool = False, mark: bool = False) -> str:
+    """A reading for the eye, with its unit when marked; decimal inches where the window shows fractions, which are too coarse here."""
+    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark)
     return text if not sign or float(text) == 0 else ("+" if mm > 0 else "−") + text
 
 
@@ -74,7 +74,7 @@ def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[
         degrees = one.what == "tilt"
         found = by_key.get(key_of(one))
         aim = one.planned if found is None or found.planned is None else found.planned
-        planned = f"{aim:.1f}°" if degrees else length_words(aim, unit) + (" mm" if unit == "mm" else '"')
+        planned = f"{aim:.1f}°" if degrees else length_words(aim, unit, mark=True)
         name = (f"{one.drilling}  {term(known[one.drilling].operation)}" if one.other is None else
                 say("{one} to {other}", one=one.drilling, other=one.other))
         if found is None:
@@ -95,7 +95,7 @@ def shop_sentences(found: Sequence[Found], now: Accuracy, unit: LengthUnit) -> l
     made = []
     for one in found:
         def words(value: float, field: str = one.field) -> str:
-            return f"{value:.2f}°" if field == "tilt_degrees" else length_words(value, unit)
+            return f"{value:.2f}°" if field == "tilt_degrees" else length_words(value, unit, mark=True)
         line = say("{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from "
                    "{n} readings; the layout holds {held}.",
                    title=TITLES[one.field], half_width=words(one.half_width), low=words(2 * one.low),
@@ -138,8 +138,8 @@ def fit_sentences(pairs: Sequence[Joined], unit: LengthUnit) -> list[str]:
     wrong = [one for one in pairs if not one.fits]
     made = []
     for one in wrong:
-        given = {"part": one.of, "one": one.one, "other": one.other, "by": length_words(abs(one.off), unit),
-                 "play": length_words(one.play, unit)}
+        given = {"part": one.of, "one": one.one, "other": one.other, "by": length_words(abs(one.off), unit, mark=True),
+                 "play": length_words(one.play, unit, mark=True)}
         made.append(say("{part}: {one} and {other} are {by} too far apart, the play is {play}: the part does not go on as it "
                         "is.", **given) if one.off > 0 else
                     say("{part}: {one} and {other} are {by} too near, the play is {play}: the part does not go on as it is.",

@@ -9,7 +9,7 @@ from geometry.drawing import Drawing, Label
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, slot_path
-from geometry.lengths import area, exact, mm
+from geometry.lengths import area, at_most, exact, mm
 from geometry.routing import RoutPlan, SlotPlan
 from geometry.routing.board import BoardNote, board_notes
 from geometry.routing.fit import tightest
@@ -150,7 +150,7 @@ def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
     job, best = plan.job, plan.best
     rows: list[Fact] = []
     if job.width is not None:
-        rows.append((say("Narrowest: the largest cutter"), mm(job.width), False))
+        rows.append((say("Narrowest: the largest cutter"), at_most(job.width), False))
         fitting = [bit for bit in layout.rack.bits if bit.cutter <= job.width + 1e-6]
         widest = max(fitting, key=lambda bit: bit.cutter, default=None)
         rows.append((say("Widest bit of the rack that passes"),
@@ -159,7 +159,7 @@ def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
         corner = tightest(slot_path(slot))
         if corner < job.width - 1e-6:
             rows.append((say("Corners"), say("sharp: every cutter leaves wood") if corner == 0 else
-                         say("cutters over {corner} leave wood", corner=mm(corner)), False))
+                         say("cutters over {corner} leave wood", corner=at_most(corner)), False))
     rows.append((say("Depth"), say("{depth}, through", depth=mm(job.depth)) if job.through else mm(job.depth), False))
     if best is not None:
         left = best.reached

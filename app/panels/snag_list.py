@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractListModel, QCoreApplication, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QAccessible, QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
@@ -13,10 +13,12 @@ from app.look.theme import Theme
 from app.panels.chance_words import Chances
 from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
 from geometry.checks import KINDS, Snag
+from geometry.checks.said import rounded_down
+from geometry.checks.words import apart
 from geometry.cures import curable
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_close, format_length
+from geometry.units import LengthUnit, format_close, format_down, format_length
 
 PAD, GAP, FRAME = 10, 8, 2
 """Pixels inside a card, between cards, and of a card's frame on both sides together."""
@@ -38,17 +40,18 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
     if snag.measured is None or snag.needed is None or snag.unit != "mm":
         return ""
     if unit == "mm":
-        return say("{measured} of {needed}", measured=f"{round(snag.measured, 1) + 0.0:.1f}", needed=f"{snag.needed:.1f}")
-    measured, needed = format_close(snag.measured, unit), format_close(snag.needed, unit)
+        decimals = apart(snag.measured, snag.needed)
+        return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals), needed=f"{snag.needed:.{decimals}f}")
+    measured, needed = format_down(snag.measured, unit), format_close(snag.needed, unit)
     if "." in measured + needed:  # no fraction beside a decimal
-        measured, needed = format_length(snag.measured, "in"), format_length(snag.needed, "in")
+        measured, needed = format_down(snag.measured, "in"), format_length(snag.needed, "in")
     return say("{measured} of {needed}", measured=measured, needed=needed)
 
 
 def cure_line(snag: Snag, unit: LengthUnit) -> str:
     """What stands on a card for the cure: while none has been tried yet, that one is looked for."""
     if snag.cured is None and curable(snag):
-        return QCoreApplication.translate("SnagList", say("Looking for a move that cures it …"))
+        return say("Looking for a move that cures it …")
     return snag.cure_in(unit)
 
 

@@ -11,7 +11,7 @@ from app.sheets.card_rows import hand_op, rows
 from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
-from app.sheets.lengths import length, tenths, thousandths
+from app.sheets.lengths import deep, length, tenths, thousandths
 from app.sheets.words import block, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -132,9 +132,9 @@ class Maker:
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
             self._line(say("fence"), say("{fence} to the axis", fence=tenths(fence)))
-        self._line(say("stop"), say("{stop} to full diameter", stop=tenths(post.stop)))
-        self._line("", say("{stop} to the point", stop=tenths(post.stop + bore.point)), boxed=False)
-        self._line("", say("({depth} from the seat)", depth=tenths(bore.depth)), boxed=False)
+        self._line(say("stop"), say("{stop} to full diameter", stop=deep(post.stop)))
+        self._line("", say("{stop} to the point", stop=deep(post.stop + bore.point)), boxed=False)
+        self._line("", say("({depth} from the seat)", depth=deep(bore.depth)), boxed=False)
         if picture is not None:
             self._picture(picture, top)
             self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)

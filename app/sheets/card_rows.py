@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.sheets.cards import Card
 from app.sheets.lay import SMALL, Column, fitting, table
 from app.sheets.lay import Block as Laid
-from app.sheets.lengths import length, tenths
+from app.sheets.lengths import deep, length, tenths
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
@@ -51,15 +51,15 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
     by_hand = hand_op(card, d) is not None
     if by_hand:
         x, y, z = d.start
-    deep = d.depth if by_hand else d.stop
+    stop = d.depth if by_hand else d.stop
     what = d.of if card.kind in ("hole", "pin") else SHORT.get(d.role, term(d.operation))
     if d.surface == "back":
         what += say(", back")
     if d.through:
         return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z),
                 say("through", about="in a narrow column"), "-")
-    return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), tenths(deep),
-            tenths(deep + point_of(layout, d)))
+    return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z), deep(stop),
+            deep(stop + point_of(layout, d)))
 
 
 def hand_op(card: Card, d: Drilling) -> Operation | None:

@@ -7,7 +7,7 @@ import math
 from msgspec import Struct
 
 from app.formats.csv_out import Cell
-from app.sheets.lengths import length, tenths
+from app.sheets.lengths import deep, length, tenths
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
@@ -61,7 +61,7 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else f"{math.degrees(row.tilt):.1f}"
-        stop = say("no edge") if d.mark is None else say("through") if d.through else tenths(d.stop)
+        stop = say("no edge") if d.mark is None else say("through") if d.through else deep(d.stop)
         out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
-                    say("through") if d.through else tenths(d.depth), stop))
+                    say("through") if d.through else deep(d.depth), stop))
     return out

@@ -6,8 +6,11 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 
 from __future__ import annotations
 
-from geometry.lengths import spoken, told
+import math
+
+from geometry.lengths import spoken, told, told_down
 from geometry.saying import say
+from geometry.tolerance import TOUCH
 from geometry.units import format_close, format_length
 
 
@@ -21,6 +24,13 @@ def tenths(value: float) -> str:
     if spoken() != "mm":
         return length(value)
     return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
+
+
+def deep(value: float) -> str:
+    """As `tenths`, but never more than the length is: how deep a hole is drilled."""
+    if spoken() != "mm":
+        return told_down(value)
+    return tenths(math.floor((value + TOUCH) * 10) / 10)
 
 
 def thousandths(value: float) -> str:

@@ -86,7 +86,10 @@ def read_amount(text: str) -> Decimal:
 
 
 def read_minutes(text: str) -> float | None:
-    """Minutes as typed: `25`, `12,5`, `1:30` (hours and minutes), `1.5 h`, `40 min`, `90 s`; None for nothing."""
+    """Minutes as typed: `25`, `12,5`, `1:30` (hours and minutes), `1.5 h`, `40 min`, `90 s`, units in full too; None for nothing.
+
+    GeometryError with a sentence for anything else, and for less than nothing.
+    """
     cleaned = text.strip().lower().replace(",", ".")
     if not cleaned:
         return None
@@ -97,12 +100,12 @@ def read_minutes(text: str) -> float | None:
             if not (hours.isdecimal() and rest.isdecimal() and int(rest) < 60):
                 raise ValueError
             return float(60 * int(hours) + int(rest))
-        for ending, size in (("min", 1.0), ("h", 60.0), ("s", 1 / 60)):
+        for ending, size in (("minutes", 1.0), ("minute", 1.0), ("min", 1.0), ("hours", 60.0), ("hour", 60.0), ("h", 60.0), ("s", 1 / 60)):
             if cleaned.endswith(ending):
                 cleaned, factor = cleaned.removesuffix(ending), size
                 break
         value = float(cleaned) * factor
-        if not math.isfinite(value):
+        if not 0.0 <= value < math.inf:
             raise ValueError
     except ValueError:
         raise GeometryError(say('{text} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.',

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from geometry.checks.said import length
+from geometry.checks.said import length, rounded_down
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
@@ -63,12 +63,17 @@ def degrees(value: float) -> str:
 
 
 def both(measured: float, needed: float) -> tuple[str, str]:
-    """Two lengths with enough decimals to differ."""
-    for decimals in (1, 2, 3, 4):
-        if (f"{measured:.{decimals}f}" != f"{needed:.{decimals}f}"
-                and not (decimals == 1 and abs(measured) < 0.995)):
-            break
-    return length(float(measured), decimals), length(float(needed), decimals)
+    """What there is and what is wanted, with enough decimals to differ; what there is, never as more than it is."""
+    decimals = apart(measured, needed)
+    return length(float(measured), decimals, down=True), length(float(needed), decimals)
+
+
+def apart(measured: float, needed: float) -> int:
+    """With how many decimals, 1 to 4, two lengths are told so that they differ; 2 at least below 1 mm."""
+    for decimals in (1, 2, 3) if abs(measured) >= 0.995 else (2, 3):
+        if f"{needed:.{decimals}f}" not in (f"{measured:.{decimals}f}", rounded_down(measured, decimals)):
+            return decimals
+    return 4
 
 
 def up(value: float) -> float:

@@ -21,7 +21,7 @@ from geometry.solids import Drilling, Frame, Hole, holes
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.solids.frames import frame
 from geometry.terms import term
-from geometry.units import LengthUnit, format_close
+from geometry.units import LengthUnit, format_close, format_down
 
 LETTER = 1.9
 """Capital height of the words in a section, mm."""
@@ -43,6 +43,10 @@ class _Scene(Struct, frozen=True):
     def say(self, length: float) -> str:
         """A length in the maker's unit."""
         return format_close(length, self.unit, 1, mark=self.unit != "mm")
+
+    def deep(self, length: float) -> str:
+        """How deep something is drilled: never more than it is."""
+        return format_down(length, self.unit, 1, mark=self.unit != "mm")
 
     @property
     def thick(self) -> float:
@@ -113,7 +117,7 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, dr
     marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
     marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))
     marks += _measure(scene, 0.0, post.stop, 4.0, say("stop {stop}, point {point} more",
-                                                      stop=scene.say(post.stop), point=scene.say(point)))
+                                                      stop=scene.deep(post.stop), point=scene.say(point)))
     return tuple(marks + _named_spans(scene, waste))
 
 
@@ -139,7 +143,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
     words = ", ".join(say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter))
                       if d.through else
                       say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter),
-                          depth=scene.say(d.depth)) for d in stack)
+                          depth=scene.deep(d.depth)) for d in stack)
     marks.append(Label(words, (0.0, 4.5), LETTER, "dimension", scene.owner))
     return tuple(marks + _named_spans(scene, 0.0))
 

@@ -11,7 +11,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.template import pin_label
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
-from geometry.lengths import told
+from geometry.lengths import told, told_down
 from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of
@@ -83,7 +83,7 @@ def _edge_words(layout: Headstock) -> list[Mark]:
 
 def _settings(d: Drilling, tilt: float) -> str:
     return say("{diameter}, tilt {tilt}, stop {stop}", diameter=told(d.diameter), tilt=format_angle(tilt),
-               stop=told(d.stop, 1))
+               stop=told_down(d.stop))
 
 
 def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:

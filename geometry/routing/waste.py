@@ -18,7 +18,7 @@ from geometry import vectors as v
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon, widest_circle
 from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
-from geometry.lengths import mm
+from geometry.lengths import at_least, at_most, mm
 from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
 from geometry.routing.medial import middle_lines
@@ -72,8 +72,8 @@ class Waste(Struct, frozen=True):
     @property
     def words(self) -> str:
         """One or two sentences for the bench."""
-        how = (say("through, {stop} with the point", stop=mm(self.stop)) if self.through else
-               say("{stop} deep", stop=mm(self.stop)))
+        how = (say("through, {stop} with the point", stop=at_least(self.stop)) if self.through else
+               say("{stop} deep", stop=at_most(self.stop)))
         if len(self.centres) > 1:
             how += say(", {spacing} from centre to centre", spacing=mm(self.spacing))
         first = count(len(self.centres), "Drill the waste out of {slot}: {n} hole with {drill}, {how}.",

@@ -70,7 +70,7 @@ def _narrow_pin(d: Drilling, every: list[Drilling]) -> Drilling | None:
 def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     kind: Kind = "pilot" if d.role in SMALL else "counterbore" if d.role in WIDE else "bore"
-    how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=wishes.told(d.depth))
+    how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=wishes.told_down(d.depth))
     up = say("Back up") if d.surface == "back" else say("Face up")
     words = say("{up}: drill the {what}, {diameter} wide, {how}; {start}.",
                 up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], wishes))
@@ -92,8 +92,8 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                     "{diameter} wide, at its mark {along} and {below} below the face; stop at "
                     "{stop}, {point} to the point.",
                     surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
-                    along=from_nut(d.mark[1], wishes.told(abs(d.mark[1]))), below=wishes.told(d.mark[2]), stop=wishes.told(d.stop),
-                    point=wishes.told(d.stop + point))
+                    along=from_nut(d.mark[1], wishes.told(abs(d.mark[1]))), below=wishes.told(d.mark[2]), stop=wishes.told_down(d.stop),
+                    point=wishes.told_down(d.stop + point))
     cautions = []
     if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
         cautions.append(say("The drill meets the edge at {tilt} and skates: use a guide block or start with a short, "
@@ -121,7 +121,7 @@ def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
                 "square to it, {diameter} wide, {depth} deep.",
-                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=wishes.told(d.depth))
+                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=wishes.told_down(d.depth))
     return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)
 

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.errors import GeometryError
-from geometry.units import MM_PER_INCH, format_angle, format_close, format_length, parse_angle, parse_length
+from geometry.units import MM_PER_INCH, format_angle, format_close, format_down, format_length, parse_angle, parse_length
 
 
 @pytest.mark.parametrize(("text", "unit", "mm"), [
@@ -29,6 +29,22 @@ def test_what_is_no_length_is_refused_in_one_sentence(text):
     with pytest.raises(GeometryError) as refused:
         parse_length(text)
     assert str(refused.value).endswith(".") and len(str(refused.value)) < 140 and "\n" not in str(refused.value)
+
+
+@given(st.floats(0, 999), st.sampled_from(["mm", "in", "in64"]), st.sampled_from([1, 2]))
+def test_a_depth_or_a_clearance_is_never_shown_as_more_than_it_is(mm, unit, decimals):
+    shown = parse_length(format_down(mm, unit, decimals, mark=True))
+    step = 10 ** -decimals if unit == "mm" else 0.001 * MM_PER_INCH if unit == "in" else 0.05
+    assert mm - step - 1e-9 <= shown <= mm + 1e-6
+
+
+@pytest.mark.parametrize(("mm", "unit", "decimals", "shown"), [
+    (23.46, "mm", 1, "23.4 mm"), (23.4, "mm", 1, "23.4 mm"), (2.96, "mm", 2, "2.96 mm"), (0.1 + 0.2, "mm", 1, "0.3 mm"),
+    (12.7, "in", 1, '0.5"'), (12.69, "in", 1, '0.499"'), (12.7, "in64", 1, '1/2"'), (12.69, "in64", 1, '0.499"'),
+    (12.71, "in64", 1, '1/2"'), (-0.04, "mm", 1, "-0.1 mm"), (-0.2, "mm", 1, "-0.2 mm")])
+def test_lengths_rounded_down_in_hand_computed_cases(mm, unit, decimals, shown):
+    """12.69 mm is 0.49961 in: a thousandth below it is 0.499 and half an inch would be more."""
+    assert format_down(mm, unit, decimals, mark=True) == shown
 
 
 @given(st.floats(-999, 999), st.sampled_from(["mm", "in", "in64"]))

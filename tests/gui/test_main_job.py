@@ -278,14 +278,6 @@ def test_a_long_sentence_does_not_make_the_window_grow(bench):
     assert bench.window.foot._says.toolTip().startswith("a sentence")
 
 
-def test_a_clearance_just_under_zero_is_not_written_as_minus_nought(bench):
-    from msgspec.structs import replace
-
-    from app.panels.snag_list import numbers
-    snag = bench.window.document.result.snags[0]
-    assert numbers(replace(snag, measured=-0.04, needed=3.0, unit="mm"), "mm") == "0.0 of 3.0"
-
-
 def test_every_snag_card_is_as_high_as_its_words(bench):
     from msgspec.structs import replace
 

@@ -70,6 +70,20 @@ def test_every_field_of_every_panel_has_its_sentence():
     assert without == set()
 
 
+def test_every_sentence_is_of_some_field():
+    """A sentence that no row asks for is of a field that is gone, or that is called otherwise now."""
+    shown = [row for head in heads() for row in rows(head)]
+    assert PATHS.keys() <= {row.key for row in shown}
+    assert LABELS.keys() <= {row.label for row in shown if not row.key}
+
+
+def test_a_row_with_a_path_is_never_told_of_as_another_of_its_name():
+    """An ear is as wide as its wood goes in; a ramp is as wide as its slot."""
+    head = add_ear(plain(), "bass")
+    row, = [row for row in describe(head, head.ears[0].id, "mm").fields if row.label == "Width"]
+    assert explained(row) == ("From the square edge in to the glue line.", "")
+
+
 def test_sentences_end_and_name_drawings_that_exist():
     for sentence, drawing in (*PATHS.values(), *LABELS.values()):
         assert sentence.endswith(".") and len(sentence) > 15, sentence

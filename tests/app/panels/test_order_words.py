@@ -5,7 +5,7 @@ import re
 import pytest
 
 from app.panels.order_rows import SetUpRow, StepRow, minutes_words, order_rows
-from app.panels.rate_rows import NAMES, loud_words, rate_rows, read_minutes
+from app.panels.rate_rows import NAMES, loud_words, rate_rows
 from app.panels.step_words import step_words
 from geometry.errors import GeometryError
 from geometry.layout import Rates
@@ -19,16 +19,30 @@ EDGES = precedence(HEAD, OPS)
 BEST = best_order(OPS, EDGES).steps
 
 
+def rate_row(name):
+    return next(row for row in rate_rows(HEAD) if row.label == NAMES[name])
+
+
 @pytest.mark.parametrize(("text", "minutes"), [("4", 4.0), ("4.5 min", 4.5), (" 1,5 h ", 90.0), ("2 hours", 120.0),
-                                               ("90 s", 1.5), ("0", 0.0), ("10minutes", 10.0)])
-def test_minutes_are_read_as_typed(text, minutes):
-    assert read_minutes(text) == pytest.approx(minutes)
+                                               ("90 s", 1.5), ("0", 0.0), ("10minutes", 10.0), ("1:30", 90.0)])
+def test_minutes_of_a_step_are_read_as_the_job_book_reads_them(text, minutes):
+    assert rate_row("hole").change(text).rates.hole == pytest.approx(minutes)
 
 
-@pytest.mark.parametrize("text", ["", "soon", "4 weeks", "-3", "nan", "inf", "1 2 min"])
+@pytest.mark.parametrize("text", ["soon", "4 weeks", "-3", "nan", "inf", "1 2 min"])
 def test_what_is_no_time_is_refused_in_a_sentence(text):
-    with pytest.raises(GeometryError, match="is no time"):
-        read_minutes(text)
+    with pytest.raises(GeometryError, match="is not a time"):
+        rate_row("hole").change(text)
+    with pytest.raises(GeometryError, match="Type minutes"):
+        rate_row("hole").change("  ")
+
+
+@pytest.mark.parametrize(("text", "factor"), [("1.2", 1.2), ("0,9", 0.9), (" 2 ", 2.0)])
+def test_what_everything_is_multiplied_with_is_a_number_and_no_time(text, factor):
+    assert rate_row("factor").change(text).rates.factor == factor
+    for time in ("1.2 h", "90 s", "", "long", "0", "-1", "nan", "1e9"):
+        with pytest.raises(GeometryError):
+            rate_row("factor").change(time)
 
 
 @pytest.mark.parametrize(("minutes", "words"), [(0.75, "0.8 min"), (4.0, "4 min"), (11.6, "12 min"), (59.6, "60 min"),

@@ -84,12 +84,12 @@ def test_a_number_that_may_be_read_two_ways_is_asked_about():
 
 
 @pytest.mark.parametrize(("text", "value"), [
-    ("25", 25.0), ("12,5", 12.5), ("1:30", 90.0), ("1.5 h", 90.0), ("40 min", 40.0), ("", None), ("  ", None)])
+    ("25", 25.0), ("12,5", 12.5), ("1:30", 90.0), ("1.5 h", 90.0), ("40 min", 40.0), ("2 hours", 120.0), ("0", 0.0), ("", None), ("  ", None)])
 def test_times_are_read_as_makers_write_them(text, value):
     assert read_minutes(text) == value
 
 
-@pytest.mark.parametrize("text", ["soon", "1:75", "-:30", "1:2:3", "nan", "inf h"])
+@pytest.mark.parametrize("text", ["soon", "1:75", "-:30", "1:2:3", "nan", "inf h", "-5"])
 def test_what_is_no_time_is_refused(text):
     with pytest.raises(GeometryError, match="not a time"):
         read_minutes(text)

@@ -1,6 +1,8 @@
 """Numbers and sentences for makers."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from geometry.checks.said import length, read
 from geometry.checks.words import both, degrees, gap_text, listed, mm, size, tenths, up
@@ -15,7 +17,8 @@ def test_lengths(value, text):
 
 @pytest.mark.parametrize(("measured", "needed", "texts"), [
     (1.4, 3.0, ("1.4", "3.0")), (2.97, 3.0, ("2.97", "3.00")), (2.9996, 3.0, ("2.9996", "3.0000")),
-    (0.5, 3.0, ("0.50", "3.00"))])
+    (0.5, 3.0, ("0.50", "3.00")), (2.76, 3.0, ("2.7", "3.0")), (5.06, 5.0, ("5.06", "5.00")), (0.7, 3.0, ("0.70", "3.00")),
+    (-0.04, 3.0, ("-0.04", "3.00"))])
 def test_two_lengths_that_differ_look_different(measured, needed, texts):
     assert tuple(map(read, both(measured, needed))) == texts
 
@@ -59,3 +62,9 @@ def test_gaps_and_cuts():
 def test_lists_and_angles():
     assert [listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"])] == ["a", "a and b", "a, b and c"]
     assert [degrees(-0.001), degrees(6.42)] == ["0.0", "6.4"]
+
+
+@given(st.floats(-20, 40), st.sampled_from([1, 2, 3, 4]), st.sampled_from(["mm", "in", "in64"]))
+def test_a_clearance_is_never_told_as_more_than_it_is(measured, decimals, unit):
+    told = parse_length(read(length(measured, decimals, down=True) + " mm", unit))
+    assert measured - 0.11 < told <= measured + 3e-5

@@ -232,7 +232,7 @@ def test_a_short_quill_is_a_caution() -> None:
 
 def test_words_follow_the_unit() -> None:
     op = by_id(operations(stocked(), wishes=Wishes(unit="in")))["side bore flank.1.1"]
-    assert 'stop at 1.378"' in op.words
+    assert 'stop at 1.377"' in op.words, "35 mm are 1.37795 in, and a stop is never rounded up"
 
 
 def test_a_screw_from_the_back_and_a_moulded_pin_are_pilots() -> None:

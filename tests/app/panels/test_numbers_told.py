@@ -1,0 +1,53 @@
+"""Numbers in the panel: of the right thing, with their unit, and never kinder than they are."""
+
+import pytest
+from msgspec.structs import replace
+
+from app.panels.describe import describe
+from app.panels.fit_rows import fit_rows
+from app.panels.reading_rows import fit_sentences, shop_sentences
+from app.panels.rout_sheet import rout_sheets
+from geometry.layout import Accuracy, StraightSlot
+from geometry.layout.hardware import Bore
+from geometry.lengths import speaking
+from geometry.measured import Found, Joined
+from geometry.routing import plan_routing
+from tests.geometry.edits.heads import demo
+
+
+def fact(rows, label):
+    row, = [row for row in rows if row.label == label]
+    return row.value
+
+
+def test_screws_and_pins_are_counted_by_their_size():
+    head = demo()
+    tuner = next(one for one in head.tuners if head.pattern(one.pattern).mount == "face")
+    pattern = head.pattern(tuner.pattern)
+    bores = (*(bore for bore in pattern.bores if bore.role not in ("screw", "pin")),
+             Bore(role="screw", diameter=1.8, surface="back", at=(-9.0, 4.0), depth=9.0),
+             Bore(role="pin", diameter=2.0, surface="back", at=(9.0, 4.0), depth=4.0),
+             Bore(role="screw", diameter=1.8, surface="back", at=(-9.0, -4.0), depth=9.0))
+    head = replace(head, patterns=tuple(replace(one, bores=bores) if one is pattern else one for one in head.patterns))
+    assert fact(describe(head, tuner.id, "mm").facts, "Screws and pins") == "2 of 1.8, 1 of 2"
+
+
+@pytest.mark.parametrize(("width", "shown"), [(12.0, "12 mm"), (11.96, "11.96 mm"), (6.35, "6.35 mm"), (11.999, "11.99 mm")])
+def test_the_largest_bit_that_passes_is_not_wider_than_the_slot(width, shown):
+    """A slot of 11.96 mm that is told as 12 mm sends a maker for a bit that does not enter it."""
+    head = demo()
+    slot = next(one for one in head.slots if isinstance(one.shape, StraightSlot))
+    head = replace(head, slots=(replace(slot, shape=replace(slot.shape, width=width)),))
+    assert fact(fit_rows(head, slot.id, "mm"), "Largest bit that passes") == shown
+    with speaking("mm"):
+        told = {label: words for label, words, _ in rout_sheets(head, plan_routing(head))[0].facts}
+    assert told["Narrowest: the largest cutter"] == shown
+
+
+@pytest.mark.parametrize(("unit", "by", "play", "held"), [("mm", "0.4 mm", "0.25 mm", "0.3 mm"), ("in", '0.016"', '0.01"', '0.012"')])
+def test_what_readings_say_carries_its_unit(unit, by, play, held):
+    wrong, = fit_sentences((Joined(of="tuner", one="a.1", other="a.2", off=0.4, play=0.25),), unit)[:1]
+    assert f"{by} too far apart, the play is {play}:" in wrong
+    found = Found(field="mark", count=9, freedom=8, mean=0.0, deviation=0.15, low=0.1, high=0.25)
+    line, = shop_sentences((found,), Accuracy(), unit)
+    assert line.startswith("Marking: plus or minus " + held) and line.endswith(f"the layout holds {held}.")

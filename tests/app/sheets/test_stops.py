@@ -1,0 +1,70 @@
+"""Nowhere is a hole told deeper than it is: a stop set from a number that was rounded up may go through a wall."""
+
+import math
+import re
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from app.formats.headstock import read
+from app.panels.describe import describe
+from app.sheets.card_pages import card_blocks
+from app.sheets.cards import cards
+from app.sheets.hole_table import paper_rows, rows
+from app.sheets.work import plan_work
+from geometry.drawing import Label
+from geometry.drawing.sections import section_along_bore
+from geometry.drawing.wrap import wrap_drawing
+from geometry.lengths import speaking
+from geometry.solids.side import side_bore
+from geometry.units import parse_length
+
+SAMPLES = [Path(f"samples/{name}.headstock.json") for name in ("twelve-string-mixed", "slotted-three-a-side", "slotted-snags-to-find")]
+TOUCH = 1e-6
+
+
+@cache
+def head(path):
+    return read(path)
+
+
+def down(mm):
+    """In mm to a tenth, never above it."""
+    return f"{math.floor(mm * 10 + 1e-5) / 10:.1f}"
+
+
+def words_of(drawing):
+    return " | ".join(mark.text for mark in drawing if isinstance(mark, Label))
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.name)
+def test_depths_in_the_hole_table(path, unit):
+    layout = head(path)
+    with speaking(unit):
+        cells = paper_rows(layout)
+    for row, line in zip(rows(layout), cells, strict=True):
+        for told, true in ((line[8], row.drilling.depth), (line[9], row.drilling.stop)):
+            if re.match(r"\d", told):
+                assert true - 0.11 < parse_length(told, unit) <= true + TOUCH, (row.drilling.id, told)
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.name)
+def test_the_stops_of_bores_from_the_side_wherever_they_are_told(path):
+    layout = head(path)
+    work = plan_work(layout)
+    card = " | ".join(words_of(one.drawing) for block in card_blocks(layout, work, cards(layout, work), 190.0)
+                      for one in block.placed)
+    wrap, steps = words_of(wrap_drawing(layout)), " | ".join(op.words for op in work.ops)
+    bores = [bore for tuner in layout.tuners if (bore := side_bore(layout, tuner.id)) is not None and bore.mark is not None]
+    for bore in bores:
+        full, point = down(bore.stop_full), down(bore.stop_point)
+        bare_full, bare_point = (text.removesuffix(".0") for text in (full, point))
+        assert f"{full} to full diameter | " in card and f"{point} to the point | " in card
+        assert f"({down(bore.depth)} from the seat)" in card
+        assert f"stop {bare_full}" in wrap
+        assert f"stop at {bare_full} mm, {bare_point} mm to the point" in steps
+        assert f"stop {bare_full}, point" in words_of(section_along_bore(layout, bore.tuner))
+        panel = {row.label: str(row.value) for row in describe(layout, bore.tuner, "mm").facts}
+        assert panel["Stop, to full diameter"] == full and panel["Stop, to the point"].startswith(f"{point}, ")
