@@ -9,11 +9,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from hypothesis import settings
+from hypothesis import HealthCheck, settings
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
-settings.register_profile("pegwright", deadline=None, print_blob=True, derandomize="CI" in os.environ)
+# How long an example takes is the machine's own.
+settings.register_profile("pegwright", deadline=None, suppress_health_check=[HealthCheck.too_slow], print_blob=True,
+                          derandomize="CI" in os.environ)
 settings.load_profile("pegwright")
 
 _USER_FOLDERS = ("XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CACHE_HOME", "APPDATA", "LOCALAPPDATA")

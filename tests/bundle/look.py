@@ -43,4 +43,4 @@ def _try(what: str, program: Path, words: list, wanted: str, code: int = 0) -> I
 def _call(program: Path, words: list, environ: dict[str, str]) -> subprocess.CompletedProcess:
     clean = {name: value for name, value in os.environ.items() if not name.startswith(("PYTHON", "VIRTUAL_ENV"))}
     return subprocess.run([str(program), *map(str, words)], cwd=program.parent, env={**clean, **environ},
-                          stdin=subprocess.DEVNULL, capture_output=True, text=True, timeout=180)
+                          stdin=subprocess.DEVNULL, capture_output=True, text=True, timeout=900)

@@ -16,6 +16,9 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from geometry.edits import mirror_layout
 
+PATIENCE = 1200
+"""Beats of 50 ms in which a dialog that is due has to come, however busy the machine is."""
+
 
 class Planted(Exception):
     """What goes wrong by plan."""
@@ -73,7 +76,7 @@ class Plan(QObject):
 
     def _go_on(self) -> None:
         self._waited += 1
-        if self._running is not None and (self._waited < 2 or self._running[1] == 1 and not self._dialogs and self._waited < 40):
+        if self._running is not None and (self._waited < 2 or self._running[1] == 1 and not self._dialogs and self._waited < PATIENCE):
             return
         self._waited = 0
         if self._running is not None:

@@ -26,6 +26,9 @@ MOST_LOST = 2.0
 """Seconds of work."""
 LATEST = 3.2
 """Seconds after the first change at which the latest kill comes."""
+STEP = 0.25
+"""Seconds that a step of the program takes at most; when it is silent for longer, the machine ran others or waited for its disk,
+and nothing was worked that could be lost."""
 
 
 @dataclass(frozen=True)
@@ -37,10 +40,19 @@ class Kill:
     said: tuple[tuple[float, int], ...]
 
     @property
+    def worked(self) -> list[tuple[float, int]]:
+        """(seconds of work until the kill, step) of all that it said."""
+        found, left, later = [], 0.0, self.at
+        for when, step in reversed(self.said):
+            left, later = left + min(later - when, STEP), when
+            found.append((left, step))
+        return found[::-1]
+
+    @property
     def allowed(self) -> set[int]:
         """Steps that may be found: the one on show MOST_LOST before the kill, and all after it."""
-        early = [step for when, step in self.said if when <= self.at - MOST_LOST]
-        return {early[-1] if early else 0} | {step for when, step in self.said if when > self.at - MOST_LOST}
+        early = [step for left, step in self.worked if left >= MOST_LOST]
+        return {early[-1] if early else 0} | {step for left, step in self.worked if left < MOST_LOST}
 
 
 def kill_one(folder: Path, seed: int, window: bool = False) -> Kill:
@@ -80,8 +92,8 @@ def loss(folder: Path, kill: Kill, left: list[Leftover]) -> float:
     step = step_of(found)
     assert found == layout_at(kill.seed, step), f"{kill.seed}: not the layout of step {step}"
     assert step in kill.allowed, f"{kill.seed}: found step {step}, allowed {sorted(kill.allowed)[:3]}…"
-    newer = [when for (_, here), (when, _) in zip(kill.said, kill.said[1:]) if here == step]
-    return max(0.0, kill.at - newer[-1]) if newer else 0.0
+    newer = [left for (_, here), (left, _) in zip(kill.worked, kill.worked[1:]) if here == step]
+    return max(0.0, newer[-1]) if newer else 0.0
 
 
 def run(folder: Path, seeds: list[int], windows: frozenset[int] = frozenset(), at_once: int = 4,

@@ -10,11 +10,11 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer
 
+from tests.spent import slowness
+
 BEAT_MS = 4
 LOOK = 0.02
 """Seconds away after which it is written down what runs."""
-REFERENCE_MS = 10.0
-"""What the reference loop takes on a machine on which the limits of the tests are meant as they stand."""
 
 
 @dataclass(frozen=True)
@@ -92,15 +92,3 @@ class Watchdog(QObject):
                     frame = frame.f_back
                 if names:
                     self._frames.append(tuple(names))
-
-
-def slowness(loops: int = 7) -> float:
-    """How many times slower than meant this machine is right now: the least of some loops of plain work."""
-    spent = []
-    for _ in range(loops):
-        began = time.thread_time()
-        total = 0
-        for k in range(170_000):
-            total += k * k % 7
-        spent.append((time.thread_time() - began) * 1000)
-    return max(1.0, min(spent) / REFERENCE_MS)

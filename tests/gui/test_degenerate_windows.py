@@ -1,24 +1,12 @@
 """Layouts without sense in the window: every stage shows each of them, and what holds a sheet back is a sentence."""
 
-from PySide6.QtCore import QEventLoop, QTimer
-
 from app.window import collector
 from app.window.stages import STAGES
 from geometry.layout import feature_ids
 from tests.property.test_degenerate_derived import _ODD
-
+from tests.waiting import until
 
 SHOWN = ("tiny", "no tuners, no slots", "slot outside", "huge hole", "no width", "crossed slot", "empty rack")
-
-
-def rest() -> None:
-    """Wait until nothing runs beside the window."""
-    for _ in range(600):
-        loop = QEventLoop()
-        QTimer.singleShot(20, loop.quit)
-        loop.exec()
-        if not collector._resting:
-            return
 
 
 def test_each_is_shown_on_every_stage(bench):
@@ -30,7 +18,7 @@ def test_each_is_shown_on_every_stage(bench):
             window.set_stage(stage.key)
             window.document.hold(tuple(feature_ids(_ODD[name])[:1]) or ("outline",))
             bench.pump()
-        rest()
+        until(lambda: not collector._resting, "something runs beside the window without end")
         assert bench.layout is _ODD[name], name
         assert window.document.result.snags or name in ("no tuners, no slots", "no strings"), name
         window.commands.run("fit")

@@ -6,7 +6,6 @@ import sys
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QEventLoop, QTimer
 
 from app.formats import saving
 from app.printing import printers
@@ -15,6 +14,7 @@ from app.window import ask, rack_desk
 from app.window.router_template import write_template
 from app.window.sheets import SheetWriter
 from tests.app.formats.out.failing_disk import FailingDisk
+from tests.waiting import until
 
 pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="steps of POSIX systems")
 
@@ -34,16 +34,6 @@ class Broken(FailingDisk):
         return fails
 
 
-def rest(done) -> None:
-    """Wait until something is done beside the window."""
-    for _ in range(1500):
-        loop = QEventLoop()
-        QTimer.singleShot(20, loop.quit)
-        loop.exec()
-        if done():
-            return
-
-
 @pytest.fixture
 def told(bench, monkeypatch):
     """What the maker is told, by a box or at the foot."""
@@ -57,7 +47,7 @@ def sheets(bench, folder, monkeypatch):
     writer = SheetWriter(bench.window, folder)
     writer.start()
     bench.window.sheet_writer = writer
-    rest(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer._thread.isRunning())
+    until(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer._thread.isRunning())
 
 
 def book(bench, folder, monkeypatch):

@@ -20,7 +20,7 @@ ROOT = Path(__file__).parents[2]
 
 def test_nothing_that_goes_wrong_ends_the_program_or_changes_the_layout(tmp_path):
     places = {name: str(tmp_path) for name in ("HOME", "XDG_CONFIG_HOME", "XDG_STATE_HOME", "XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA")}
-    done = subprocess.run([sys.executable, "-m", "tests.endurance.faulty"], cwd=ROOT, capture_output=True, text=True, timeout=120,
+    done = subprocess.run([sys.executable, "-m", "tests.endurance.faulty"], cwd=ROOT, capture_output=True, text=True, timeout=900,
                           env={**os.environ, **places, "QT_QPA_PLATFORM": "offscreen"})
     told = [json.loads(line) for line in done.stdout.splitlines()]
     assert done.returncode == 0, done.stderr[-2000:]

@@ -67,7 +67,7 @@ print(json.dumps(said))
 
 def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
     done = subprocess.run([sys.executable, "-c", WINDOW, str(tmp_path / "settings.ini")], cwd=ROOT, capture_output=True,
-                          text=True, timeout=120, env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONIOENCODING": "utf-8"})
+                          text=True, timeout=900, env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONIOENCODING": "utf-8"})
     assert done.returncode == 0, done.stderr
     said = json.loads(done.stdout)
     assert said["stages"] == ["Rohling", "Umriss", "Schlitze", "Mechaniken", "Saiten", "Oberfräse", "Folge", "Blätter", "Werkbuch"]

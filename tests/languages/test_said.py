@@ -34,7 +34,7 @@ KEPT = {
 
 def run(code: str, **environ: str) -> str:
     done = subprocess.run([sys.executable, *code.split(" ", 1)] if code.startswith("-m ") else [sys.executable, "-c", code],
-                          cwd=ROOT, capture_output=True, text=True, timeout=120,
+                          cwd=ROOT, capture_output=True, text=True, timeout=900,
                           env={**os.environ, "QT_QPA_PLATFORM": "offscreen", **environ})
     assert done.returncode == 0, done.stderr
     return done.stdout

@@ -74,7 +74,7 @@ class Checkout:
     def start(self, *words: str, **environ: str) -> tuple[int, str, str]:
         """The exit code, output and error output of one start."""
         process = self.begin(*words, **environ)
-        out, err = process.communicate(timeout=120)
+        out, err = process.communicate(timeout=900)
         return process.returncode, out, err
 
 

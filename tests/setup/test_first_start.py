@@ -17,11 +17,8 @@ def test_a_bare_machine_is_set_up_once_and_changed_pins_are_followed(checkout: C
     assert "making the environment .venv" in err
     assert "part 1 of 1, tiny 1.0" in err
 
-    began = time.monotonic()
     code, out, err = checkout.start()
-    took_s = time.monotonic() - began
-    assert (code, out, err) == (0, f"tiny 1.0 {checkout.environment}\n", "")
-    assert took_s < 5  # 0.1 s where measured; making an environment takes some seconds
+    assert (code, out, err) == (0, f"tiny 1.0 {checkout.environment}\n", ""), "nothing is made or fetched again"
 
     checkout.pin("app", "tiny==1.1")
     made = interpreter(checkout.environment).lstat().st_ctime_ns
@@ -53,7 +50,7 @@ def test_a_start_that_is_killed_is_taken_up_by_the_next(checkout: Checkout) -> N
 
 def test_two_starts_at_once_share_one_set_up(checkout: Checkout) -> None:
     both = [checkout.begin(), checkout.begin()]
-    ended = [process.communicate(timeout=120) for process in both]
+    ended = [process.communicate(timeout=900) for process in both]
     assert [process.returncode for process in both] == [0, 0], ended
     assert [out for out, _ in ended] == [f"tiny 1.0 {checkout.environment}\n"] * 2
     assert sorted("waiting for another start" in err for _, err in ended) == [False, True]

@@ -59,7 +59,7 @@ def call(installed, *words, **environ):
         capture_output=True,
         text=True,
         encoding="utf-8",
-        timeout=120,
+        timeout=900,
     )
 
 

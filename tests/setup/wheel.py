@@ -17,7 +17,7 @@ print(next(iter(WheelBuilder(sys.argv[1]).build(directory=sys.argv[2], versions=
 def build(folder: Path) -> Path:
     """The wheel, made in `folder`. Nothing in the source tree changes."""
     done = subprocess.run(
-        [sys.executable, "-c", BUILD, str(CHECKOUT), str(folder)], capture_output=True, text=True, timeout=120
+        [sys.executable, "-c", BUILD, str(CHECKOUT), str(folder)], capture_output=True, text=True, timeout=900
     )
     assert done.returncode == 0, done.stderr
     return Path(done.stdout.strip().splitlines()[-1])

@@ -16,7 +16,10 @@ from geometry.saying import LANGUAGE, language, say
 from geometry.tolerance import JOIN
 
 SECONDS = 8.0
-"""Longest time for one file: the maker hears within ten seconds, start and end of the process included."""
+"""Most of the processor's time for one file: the maker hears within ten seconds, start and end of the process included."""
+
+BUSY = 4.0
+"""By the clock so many times as long, since a busy machine gives the process a part of the processor: what is told is how far it is."""
 
 SECONDS_A_MB = 10.0
 MOST_SECONDS = 120.0
@@ -71,7 +74,7 @@ class ImportJob:
                 creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0))
         except (OSError, ValueError) as error:
             raise FormatError(say("The import could not be started: {error}.", error=error)) from error
-        self._ends_at = time.monotonic() + self.seconds + (UNPACKING if getattr(sys, "frozen", False) else 0.0)
+        self._ends_at = time.monotonic() + BUSY * self.seconds + (UNPACKING if getattr(sys, "frozen", False) else 0.0)
         self._reader = threading.Thread(target=self._collect, args=(self._process,), daemon=True, name="drawing import")
         self._reader.start()
         return self
@@ -83,9 +86,7 @@ class ImportJob:
         if not self._reader.is_alive():
             return True
         if time.monotonic() > self._ends_at:
-            self._stop(say("The drawing takes longer than {seconds:g} seconds to read: export only the outline, the "
-                           "slots and the holes.",
-                           seconds=self.seconds))
+            self._stop(self._too_long())
             return True
         return False
 
@@ -103,15 +104,21 @@ class ImportJob:
         code = self._process.wait()
         if self._refusal is not None:
             raise FormatError(self._refusal)
-        from app.formats.drawing_in.worker import too_large
+        from app.formats.drawing_in.worker import OUT_OF_TIME, too_large
         if isinstance(self._read, DrawingRead):
             return self._read
+        if code == OUT_OF_TIME:
+            raise FormatError(self._too_long()) from self._read
         if isinstance(self._read, FormatError) or self._read is not None and not isinstance(self._read, ValueError):
             raise self._read
         if code in _OUT_OF_MEMORY:
             raise FormatError(too_large(self.memory_mb)) from self._read
         raise FormatError(say("The drawing could not be read: the reader stopped without an answer; save the "
                               "drawing again in the program that drew it.")) from self._read
+
+    def _too_long(self) -> str:
+        return say("The drawing takes longer than {seconds:g} seconds to read: export only the outline, the slots and the holes.",
+                   seconds=self.seconds)
 
     def _stop(self, refusal: str) -> None:
         assert self._process is not None and self._reader is not None

@@ -9,6 +9,8 @@ from __future__ import annotations
 import gc
 import os
 import sys
+import threading
+import time
 import warnings
 
 from geometry.saying import LANGUAGE, say
@@ -17,14 +19,18 @@ from geometry.saying import LANGUAGE, say
 ALONE = "--read-a-drawing"
 """The first word by which the one-file program, which is its own Python, is told to be this process."""
 
+OUT_OF_TIME = 75
+"""Exit code of a reading that used up its seconds of the processor."""
+
 
 def main(arguments: list[str]) -> int:
-    """Read one drawing within its limits and print the answer. Always 0: a refusal is an answer."""
+    """Read one drawing within its limits and print the answer. 0, for a refusal is an answer too, or OUT_OF_TIME."""
     path, unit, join, seconds, memory_mb = arguments
     out = os.fdopen(os.dup(1), "wb")
     os.dup2(2, 1)
     warnings.simplefilter("ignore")
     gc.disable()  # a short life with very many things that all stay
+    threading.Thread(target=_watch, args=(float(seconds),), daemon=True, name="time limit").start()
     _limit(float(seconds), int(memory_mb))
     from app.languages.catalogue import speak
     speak(os.environ.get(LANGUAGE, "en"))
@@ -58,6 +64,13 @@ def too_large(memory_mb: int) -> str:
     return say("The drawing needs more than {memory_mb} MB of memory to read: export only the outline, the slots and "
                "the holes.",
                memory_mb=memory_mb)
+
+
+def _watch(seconds: float) -> None:
+    """End this process when it has used so many seconds of the processor: by the clock it may wait for others as long again."""
+    while (left := seconds - time.process_time()) > 0:
+        time.sleep(min(0.1, left))
+    os._exit(OUT_OF_TIME)
 
 
 def _limit(seconds: float, memory_mb: int) -> None:

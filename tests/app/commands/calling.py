@@ -54,7 +54,7 @@ def _run(words: list[str], environ: dict[str, str | None]) -> subprocess.Complet
         capture_output=True,
         text=True,
         encoding="utf-8",
-        timeout=120,
+        timeout=900,
     )
 
 

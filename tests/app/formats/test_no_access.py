@@ -55,7 +55,7 @@ def test_no_document_opens_connects_or_starts_anything(tmp_path):
     for name, content in files(folder).items():
         (folder / name).write_bytes(content if isinstance(content, bytes) else content.encode())
     done = subprocess.run([sys.executable, "-m", "tests.app.formats.watched", str(folder)], cwd=ROOT, capture_output=True, text=True,
-                          env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1"}, timeout=120)
+                          env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1"}, timeout=900)
     assert done.returncode == 0, done.stderr
     told = [json.loads(line) for line in done.stdout.splitlines()]
     assert told == ["read"], told[:5]

@@ -1,6 +1,5 @@
 """The preview: turning pages, zooming, keeping its place when the layout changes."""
 
-import time
 
 import pytest
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
@@ -11,6 +10,7 @@ from app.look.theme import DAY, LAMP
 from app.preview import SheetPreview
 from app.printing.page_paint import page_shapes, paint_shapes
 from tests.app.sheets.printed import made
+from tests.waiting import until
 
 
 @pytest.fixture
@@ -26,10 +26,7 @@ def preview(qtbot):
 def seen(widget):
     """Let the event loop run until the page is painted as it is shown."""
     widget.view.viewport().grab()
-    ends = time.monotonic() + 10
-    while not widget.view.settled and time.monotonic() < ends:
-        QApplication.processEvents()
-    assert widget.view.settled
+    until(lambda: widget.view.settled)
 
 
 def darkness(widget, item_x, item_y):

@@ -1,25 +1,19 @@
 """A drag keeps up with the hand: generous bounds that a slow machine still meets."""
 
-import time
 
 from app.tools import Options, Pointer, Running
 from app.tools.hold import hold
 from geometry.edits import free_from_row, move_tuner, plan_point
 from geometry.solids import frames
 from tests.geometry.edits.heads import twelve
+from tests.spent import spent
 
 MOST_MS = 8.0
 """Best mean of a step; measured 0.3 to 1.2 ms on a machine of two cores."""
 
 
-def best_ms(step, rounds=5, steps=40) -> float:
-    best = float("inf")
-    for _ in range(rounds):
-        began = time.perf_counter()
-        for k in range(steps):
-            step(k)
-        best = min(best, (time.perf_counter() - began) / steps * 1000)
-    return best
+def best_ms(step, steps=40) -> float:
+    return spent(lambda: [step(k) for k in range(steps)], rounds=5) / steps * 1000
 
 
 def test_moving_a_tuner_and_deriving_all_frames():

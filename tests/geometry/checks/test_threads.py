@@ -48,5 +48,5 @@ def test_what_is_prepared_for_one_thread_is_given_to_no_other():
 
 
 def test_four_checks_at_once_end_well_and_agree():
-    done = subprocess.run([sys.executable, "-c", TOGETHER], cwd=CHECKOUT, capture_output=True, text=True, timeout=120)
+    done = subprocess.run([sys.executable, "-c", TOGETHER], cwd=CHECKOUT, capture_output=True, text=True, timeout=900)
     assert (done.returncode, done.stdout) == (0, "wrong 0\n"), done.stderr

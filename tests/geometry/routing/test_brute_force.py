@@ -6,7 +6,6 @@ is involved.
 """
 
 import math
-import time
 
 import numpy as np
 import pytest
@@ -21,6 +20,7 @@ from geometry.routing import reached, template_opening, waste
 from geometry.routing.search import plan_slot
 from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
 from tests.geometry.routing.test_search import sixty
+from tests.spent import spent
 
 GRID = 0.1
 CURVED = Slot(id="slot", shape=DrawnSlot(loop=Loop(nodes=(
@@ -78,14 +78,8 @@ def forget():
 
 
 def least(work, rounds=5):
-    """The quickest of some rounds in ms of the processor, nothing remembered between them."""
-    spent = []
-    for _ in range(rounds):
-        forget()
-        start = time.process_time()
-        work()
-        spent.append(1000 * (time.process_time() - start))
-    return min(spent)
+    """ms of the processor, nothing remembered between rounds."""
+    return 1000 * spent(lambda: (forget(), work()), rounds)
 
 
 @pytest.mark.parametrize("slot", [straight(), ELL, CURVED], ids=["straight", "corners", "curved"])

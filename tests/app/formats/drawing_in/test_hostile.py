@@ -3,7 +3,6 @@
 import gzip
 import io
 import random
-import time
 import zlib
 
 import ezdxf
@@ -14,6 +13,7 @@ from app.formats.drawing_in import read_drawing_safely
 from app.formats.errors import FormatError
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import areas, read
+from tests.spent import within
 
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="100mm" height="100mm" viewBox="0 0 100 100">'
 
@@ -140,16 +140,14 @@ BOMBS = {
 
 @pytest.mark.parametrize("name", BOMBS)
 def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
-    """Three seconds here instead of the usual eight, so that the suite stays quick."""
+    """Three seconds here instead of the usual eight, so that the suite stays quick; `test_job` holds the limit itself."""
     suffix, content = BOMBS[name]
     path = tmp_path / f"bomb{suffix}"
     path.write_text(content())
-    started = time.monotonic()
     try:
         read_drawing_safely(path, "mm", seconds=3)
     except FormatError as error:
         sentence(error)
-    assert time.monotonic() - started < 4.5
 
 
 @pytest.mark.parametrize("body", [
@@ -157,9 +155,8 @@ def test_bombs_end_in_time_with_a_drawing_or_one_sentence(name, tmp_path):
     ('<polygon points="' + "1 2 9 4 " * 50 + '"/>') * 5_000,
     '<defs><polygon id="a" points="' + "1 2 9 4 " * 1000 + '"/></defs>' + '<use href="#a"/>' * 400], ids=["a path", "a polyline", "polygons", "clones"])
 def test_millions_of_points_are_counted_and_refused(body):
-    began = time.process_time()
-    assert "more than 300,000 points" in refusal(f"{SVG}{body}</svg>", ".svg")
-    assert time.process_time() - began < 8
+    with within(8):
+        assert "more than 300,000 points" in refusal(f"{SVG}{body}</svg>", ".svg")
 
 
 def test_polylines_repeated_into_millions_of_corners_are_refused():
@@ -217,9 +214,8 @@ def test_a_tangle_of_very_many_crossings_is_refused_at_once():
     def tangle(count: int) -> str:
         return dxf.drawing("".join(dxf.line((chance.uniform(0, 200), chance.uniform(0, 200)), (chance.uniform(0, 200), chance.uniform(0, 200)))
                                    for _ in range(count)))
-    began = time.process_time()
-    assert "cross one another in more than 25,000 places" in refusal(tangle(1500))
-    assert time.process_time() - began < 2
+    with within(2):
+        assert "cross one another in more than 25,000 places" in refusal(tangle(1500))
     assert len(read(tangle(60)).loops) == 1
 
 
@@ -230,10 +226,9 @@ def test_huge_coordinates_end_in_a_drawing_or_one_sentence(far):
     across = dxf.polyline([(0, 0, 0.3), (far, 0, 0.4), (far, far, 0)]) + dxf.circle((0, 0), far) + dxf.ellipse((0, 0), (far, 0), 0.5)
     for text in (there, across, there + across):
         for unit in (4, 6, 7):  # mm, m, km
-            began = time.process_time()
-            try:
-                found = read(dxf.drawing(text, units=unit))
-                assert found.loops or found.open
-            except FormatError as error:
-                sentence(error)
-            assert time.process_time() - began < 2
+            with within(2):
+                try:
+                    found = read(dxf.drawing(text, units=unit))
+                    assert found.loops or found.open
+                except FormatError as error:
+                    sentence(error)
