@@ -19,6 +19,7 @@ class Calm(QWidget):
     def __init__(self, inner: QWidget, parent: QWidget, wraps: bool = False, lines: int = 0) -> None:
         super().__init__(parent)
         self._inner, self._wraps, self._lines = inner, wraps, lines
+        self._asked = QSize(0, 0)  # a parent that is laid out already asks at once
         inner.setParent(self)
         policy = inner.sizePolicy()
         policy.setHeightForWidth(wraps)

@@ -29,12 +29,11 @@ from geometry.edits import (
     set_turn,
     to_drawn,
 )
+from geometry.edits.parts import shaped_loop
 from geometry.layout import (
-    DrawnSlot,
     EdgePlace,
     EdgeRun,
     Headstock,
-    Loop,
     RowPlace,
     StraightSlot,
     Tuner,
@@ -82,13 +81,6 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
         if any(feature.id == id for feature in getattr(layout, group)):
             return describe_one(layout, id, unit)
     return Page("", [], [])
-
-
-def shaped_loop(layout: Headstock, id: str) -> Loop | None:
-    """The loop of nodes of the outline or of a drawn slot, None for anything else."""
-    if id == "outline":
-        return layout.outline
-    return next((s.shape.loop for s in layout.slots if s.id == id and isinstance(s.shape, DrawnSlot)), None)
 
 
 # ---- helpers ------------------------------------------------------------

@@ -1,43 +1,49 @@
-"""The panel on the right: what is held or the stage's page, its section, and the snags below."""
+"""The panel on the right as the window knows it: what stands in it is made when it is first needed."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QByteArray, QSize, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
+from typing import TYPE_CHECKING
 
-from app.look.calm import Calm
-from app.look.ground import Ground
-from app.look.scroll import Scroll
+from PySide6.QtCore import QByteArray, QSize, Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
 from app.look.sizes import keep, sizes
 from app.look.theme import Theme
-from app.panels.change_list import ChangeList
-from app.panels.chance_page import ChanceLine, ChancePage
-from app.panels.chance_words import Chances
-from app.panels.describe import Page
-from app.panels.form import Form, rule
-from app.panels.rows import FieldRow
-from app.panels.section import SectionView
-from app.panels.snag_list import SnagList
-from app.panels.tabs import Tabs
-from app.panels.stack import Stack
-from geometry.checks import CheckResult
-from geometry.drawing import Drawing
-from geometry.drawing.section_snags import Signs
-from geometry.saying import count, say
 from geometry.units import LengthUnit
 
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QSplitter
+
+    from app.panels.chance_page import ChanceLine, ChancePage
+    from app.panels.chance_words import Chances
+    from app.panels.change_list import ChangeList
+    from app.panels.side_inside import SideInside
+    from app.panels.snag_list import SnagList
+    from app.panels.tabs import Tabs
 
 WIDTH = 420
 """Width of the panel at 100 %, pixels."""
 
 
 class SidePanel(QWidget):
-    """Shows rows and snags; sends edits and chosen snags on."""
+    """An empty ground of the panel's size, and all that the window says to it and hears from it.
+
+    Rows, section and lists are `inside`. To load and make them takes a tenth of a start, and a drag of the drawing needs
+    none of them: whoever asks for `inside` has them made, and what the panel was told before is told to them then.
+    """
 
     edited = Signal(str, object)
     refused = Signal(str)
     snag_chosen = Signal(object)
+    cure_wanted = Signal(object)
+    """the Snag whose move is to be made"""
+    cure_pointed = Signal(object)
+    """the Snag whose button is pointed at, or None"""
     chance_chosen = Signal(object)
+    hold_asked = Signal()
+    """what must be held is to be shown"""
+    change_wanted = Signal(int)
+    """the number of the step to go to"""
     changes_shown = Signal(bool)
     """the list of changes came to the front, or went"""
 
@@ -45,186 +51,120 @@ class SidePanel(QWidget):
         super().__init__(parent)
         self.setObjectName("side")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._title = QLabel(self)
-        self._title.setObjectName("title")
-        self._title.setWordWrap(True)
-        self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
-        for form in (self._facts, self._fields):
-            form.edited.connect(self.edited)
-            form.refused.connect(self.refused)
-        self._section_title = QLabel(self)
-        self._section_title.setObjectName("heading")
-        self._section = SectionView(theme, self)
-        page = Ground(self)
-        page.setObjectName("page")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(22, 18, 18, 12)
-        column.setSpacing(8)
-        column.addWidget(self._title)
-        column.addWidget(self._facts)
-        column.addWidget(self._section_title)
-        column.addWidget(self._section)
-        column.addWidget(self._fields)
-        column.addStretch(1)
-        scroll = Scroll(say("What is held, or the stage"), self, page)
-        self._scroll = scroll
-        self._upper = Stack(self)
-        self._upper.addWidget(scroll)
-
-        below = Ground(self)
-        below.setObjectName("page")
-        heads = QHBoxLayout()
-        self._tally = QLabel(below)
-        self._tally.setObjectName("dim")
-        self._tally.setWordWrap(True)
-        self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
-        heads.addWidget(self.tabs)
-        heads.addWidget(Calm(self._tally, below, wraps=True, lines=2), 1)
-        self.snags = SnagList(theme, below)
-        self.snags.chosen.connect(self.snag_chosen)
-        self.snags.grown.connect(self._make_room)
-        self.chance_line = ChanceLine(below)
-        self.chances = ChancePage(theme, unit, below)
-        self.chances.chosen.connect(self.chance_chosen)
-        lists = Stack(below)
-        lists.addWidget(self.snags)
-        lists.addWidget(self.chances)
-        self.changes = ChangeList(theme, below)
-        lists.addWidget(self.changes)
-        self._lists = lists
-        self.tabs.chosen.connect(self._list_chosen)
-        lower = QVBoxLayout(below)
-        lower.setContentsMargins(22, 10, 10, 8)
-        lower.setSpacing(8)
-        lower.addLayout(heads)
-        self._chance_room = Calm(self.chance_line, below, wraps=True)
-        lower.addWidget(self._chance_room)
-        lower.addWidget(rule(below))
-        lower.addWidget(lists, 1)
-
-        splitter = QSplitter(Qt.Orientation.Vertical, self)
-        splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._upper)
-        self._below = Calm(below, splitter)
-        splitter.addWidget(self._below)
-        self.upper, self.lower = self._upper, below
-        """what is held or the stage's panel, and the lists below it"""
-        splitter.setStretchFactor(0, 3)
-        splitter.setStretchFactor(1, 2)
-        splitter.setSizes([540, 300])
-        self.splitter = splitter
-        self._snag_sizes: list[int] | None = None
+        self._theme, self._unit = theme, unit
         self._with_snags = True
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(splitter)
+        self._chances: Chances | None = None
+        self._divided: QByteArray | None = None
+        self._inside: SideInside | None = None
+        self._whole = QVBoxLayout(self)
+        self._whole.setContentsMargins(0, 0, 0, 0)
         keep(self, panel_width=WIDTH - 80)
+
+    @property
+    def made(self) -> bool:
+        """Whether there is anything in the panel yet."""
+        return self._inside is not None
+
+    @property
+    def inside(self) -> SideInside:
+        """What stands in the panel; made if need be, on show with the panel."""
+        if self._inside is None:
+            self.make()
+            self._inside.show()
+        return self._inside
+
+    @property
+    def upper(self) -> QWidget:
+        """What is held, or the panel of a stage."""
+        return self.inside.upper
+
+    @property
+    def lower(self) -> QWidget:
+        """The lists below it."""
+        return self.inside.lower
+
+    @property
+    def splitter(self) -> QSplitter:
+        """What divides the two."""
+        return self.inside
+
+    @property
+    def tabs(self) -> Tabs:
+        """The words that choose a list."""
+        return self.inside.tabs
+
+    @property
+    def snags(self) -> SnagList:
+        """The list of snags."""
+        return self.inside.snags
+
+    @property
+    def chances(self) -> ChancePage:
+        """The list of chances."""
+        return self.inside.chances
+
+    @property
+    def chance_line(self) -> ChanceLine:
+        """How likely the whole comes out."""
+        return self.inside.chance_line
+
+    @property
+    def changes(self) -> ChangeList:
+        """The list of changes."""
+        return self.inside.changes
+
+    def make(self) -> None:
+        """Make what stands in the panel and keep it hidden, to be filled before it is shown."""
+        from app.panels.side_inside import SideInside  # here: most of what a panel needs is loaded with it
+
+        inside = self._inside = SideInside(self._theme, self._unit)
+        inside.hide()
+        self._whole.addWidget(inside)  # made without a parent: it is styled once
+        if self._divided is not None:
+            inside.restoreState(self._divided)
+        inside.show_snags(self._with_snags)
+        if self._chances is not None:
+            inside.show_chances(self._chances)
+        for heard, told in ((inside.edited, self.edited), (inside.refused, self.refused), (inside.chosen, self.snag_chosen),
+                            (inside.snags.cure_wanted, self.cure_wanted), (inside.snags.cure_pointed, self.cure_pointed),
+                            (inside.chances.chosen, self.chance_chosen), (inside.chances.asked, self.hold_asked),
+                            (inside.changes.wanted, self.change_wanted), (inside.changes_shown, self.changes_shown)):
+            heard.connect(told)
 
     def sizeHint(self) -> QSize:
         return QSize(sizes().soft(WIDTH), 800)
 
-    def splitter_state(self) -> QByteArray:
-        """How the panel is divided, without what the tall cards of chances borrow."""
-        if self._snag_sizes is not None:
-            self.splitter.setSizes(self._snag_sizes)
-            self._snag_sizes = None
-        return self.splitter.saveState()
-
-    def show_facts(self, page: Page) -> None:
-        """Show what is held: its name and what is worked out of it."""
-        if self._title.text() != page.title:
-            self._title.setText(page.title)
-            self._scroll.verticalScrollBar().setValue(0)
-        self._show_rows(self._facts, page.facts)
-
-    def show_fields(self, page: Page) -> None:
-        """Show what of it can be typed."""
-        self._show_rows(self._fields, page.fields, f"{page.title} {page.of}")
-
-    def _show_rows(self, form: Form, rows: list[FieldRow], of: str = "") -> None:
-        form.show_rows(rows, of)
-        form.setVisible(bool(rows))
-
-    def add_room(self, panel: QWidget) -> None:
-        """Take in the panel of a stage, to be shown later."""
-        self._upper.addWidget(panel)
-
-    def show_room(self, panel: QWidget | None) -> None:
-        """Show the panel of a stage in place of the rows; None shows the rows again."""
-        self._upper.setCurrentWidget(self._scroll if panel is None else panel)
+    def divide(self, state: QByteArray) -> None:
+        """Divide the panel as it was when `state` was taken."""
+        self._divided = state
+        if self._inside is not None:
+            self._inside.restoreState(state)
 
     def show_snags(self, shown: bool) -> None:
         """Keep the list of snags below, or give its room away."""
         self._with_snags = shown
-        self._below.setVisible(shown or self.shows_changes)
+        if self._inside is not None:
+            self._inside.show_snags(shown)
 
     @property
     def shows_changes(self) -> bool:
         """Whether the list of changes is on show: it stays so on every stage."""
-        return self._lists.currentWidget() is self.changes
-
-    def show_changes(self, shown: bool) -> None:
-        """Bring the list of changes to the front, or the snags back."""
-        self.tabs.button(2 if shown else 0).click()
-        self._below.setVisible(shown or self._with_snags)
-
-    def show_section(self, title: str, drawing: Drawing, signs: Signs = ()) -> None:
-        """Show a section below the rows; an empty drawing hides it."""
-        self._section_title.setText(title)
-        self._section_title.setVisible(bool(drawing))
-        self._section.show_drawing(drawing, signs)
-
-    def show_result(self, result: CheckResult) -> None:
-        """Show the snags and their tally."""
-        counts = {grade: sum(s.grade == grade for s in result.snags) for grade in ("spoils the work", "tight", "note")}
-        words = []
-        if counts["spoils the work"]:
-            words.append(count(counts["spoils the work"], "{n} spoils the work", "{n} spoil the work"))
-        if counts["tight"]:
-            words.append(say("{n} tight", n=counts["tight"]))
-        if counts["note"]:
-            words.append(count(counts["note"], "{n} note", "{n} notes"))
-        self._tally.setText(" · ".join(words) or say("none: nothing in the way"))
-        self.snags.show_snags(result.snags)
-
-    def _make_room(self, lacking: int) -> None:
-        """The snag in hand with its chance wants to be seen whole: it gets up to the lower three fifths of the panel."""
-        upper, lower = self.splitter.sizes()
-        more = min(lacking, round(0.6 * (upper + lower)) - lower)
-        if more > 0:
-            self.splitter.setSizes([upper - more, lower + more])
-
-    def _list_chosen(self, number: int) -> None:
-        """Cards of chances are tall: they get more than half of the panel while they are on show."""
-        self._lists.setCurrentIndex(number)
-        if number == 1 and self._snag_sizes is None:
-            self._snag_sizes = self.splitter.sizes()
-            whole = sum(self._snag_sizes)
-            if self._snag_sizes[1] < 0.6 * whole:
-                self.splitter.setSizes([round(0.4 * whole), round(0.6 * whole)])
-        elif number != 1 and self._snag_sizes is not None:
-            self.splitter.setSizes(self._snag_sizes)
-            self._snag_sizes = None
-        self._chance_room.setVisible(number != 2)
-        self.changes_shown.emit(number == 2)
+        return self._inside is not None and self._inside.shows_changes
 
     def show_chances(self, chances: Chances) -> None:
         """Show how likely the whole comes out, and where it may not."""
-        self.chance_line.show_chances(chances)
-        self.snags.show_chances(chances)
-        self.chances.show_chances(chances)
+        self._chances = chances
+        if self._inside is not None:
+            self._inside.show_chances(chances)
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
-        self.chances.set_unit(unit)
-        self._facts.set_unit(unit)
-        self._fields.set_unit(unit)
-        self.snags.set_unit(unit)
+        self._unit = unit
+        if self._inside is not None:
+            self._inside.set_unit(unit)
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
-        self._section.set_theme(theme)
-        self.snags.set_theme(theme)
-        self.chances.set_theme(theme)
-        self.changes.set_theme(theme)
+        self._theme = theme
+        if self._inside is not None:
+            self._inside.set_theme(theme)

@@ -12,13 +12,12 @@ from app.look.sizes import px
 from app.look.theme import Theme
 from app.panels.chance_words import Chances
 from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
+from app.panels.snag_words import title
 from geometry.checks import KINDS, Snag
-from geometry.checks.said import rounded_down
-from geometry.checks.words import apart
 from geometry.cures import curable
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_close, format_down, format_length
+from geometry.units import LengthUnit
 
 PAD, GAP, FRAME = 10, 8, 2
 """Pixels inside a card, between cards, and of a card's frame on both sides together."""
@@ -28,24 +27,6 @@ SNAG = Qt.ItemDataRole.UserRole
 CHANCE = Qt.ItemDataRole.UserRole + 1
 REMEMBERED = 200
 """Cards whose lines are remembered."""
-
-
-def title(snag: Snag) -> str:
-    """The heading of a snag's kind."""
-    return KINDS[snag.kind].title
-
-
-def numbers(snag: Snag, unit: LengthUnit) -> str:
-    """`1.4 of 3.0` in the unit on show, or "" when the snag has no two lengths."""
-    if snag.measured is None or snag.needed is None or snag.unit != "mm":
-        return ""
-    if unit == "mm":
-        decimals = apart(snag.measured, snag.needed)
-        return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals), needed=f"{snag.needed:.{decimals}f}")
-    measured, needed = format_down(snag.measured, unit), format_close(snag.needed, unit)
-    if "." in measured + needed:  # no fraction beside a decimal
-        measured, needed = format_down(snag.measured, "in"), format_length(snag.needed, "in")
-    return say("{measured} of {needed}", measured=measured, needed=needed)
 
 
 def cure_line(snag: Snag, unit: LengthUnit) -> str:

@@ -100,7 +100,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     left = leftovers(state / "journal")
     windows = Windows(settings, state / "journal")
     home = home_of(file) if file is not None else None
-    window = MainWindow(layout, home, settings, windows=windows)
+    window = MainWindow(layout, home, settings, windows=windows, drawing_first=True)
     window.document.seen = seen if home is not None else None
     faults = Faults(windows)
     faults.install()

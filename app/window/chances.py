@@ -56,7 +56,7 @@ class ChanceWatch(StageRoom):
         self._part.connect(self._progress)
         window.document.shown_changed.connect(self._edited)
         window.side.chance_chosen.connect(self._go_to)
-        window.side.chances.asked.connect(self.ask)
+        window.side.hold_asked.connect(self.ask)
         self.dialog: HoldDialog | None = None
         self._edited()
 

@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from app.panels.change_list import ChangeRow
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -21,13 +20,13 @@ class Changes(QObject):
         self._window = window
         window.document.history_changed.connect(self.follow)
         window.document.file_changed.connect(self.follow)
-        window.side.changes.wanted.connect(self.go)
+        window.side.change_wanted.connect(self.go)
         window.side.changes_shown.connect(self._shown)
 
     def show(self) -> None:
         """Bring the list to the front, with the keyboard in it; or put it away again."""
         on = self._window.actions_["changes"].isChecked()
-        self._window.side.show_changes(on)
+        self._window.side.inside.show_changes(on)
         if on:
             self._window.side.changes.setFocus()
         else:
@@ -54,6 +53,8 @@ class Changes(QObject):
         history, saved = document.history, set(document.saved_steps)
         first = (say("The beginning") if not history.dropped else
                  say("Earlier changes are kept no longer"))
+        from app.panels.change_list import ChangeRow  # here: it is loaded by now
+
         rows = [ChangeRow(number, words, "present" if number == history.at else "undone" if number > history.at else "past",
                           number in saved)
                 for number, words in enumerate([first, *history.names])]

@@ -55,9 +55,8 @@ class Cures(QObject):
         self._pause.timeout.connect(self._seek)
         self.found.connect(self._take)
         window.document.shown_changed.connect(self._changed)
-        snags = window.side.snags
-        snags.cure_wanted.connect(self.carry_out)
-        snags.cure_pointed.connect(self._ghost)
+        window.side.cure_wanted.connect(self.carry_out)
+        window.side.cure_pointed.connect(self._ghost)
         self._pause.start()
 
     @property

@@ -10,17 +10,11 @@ from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QWidget
 
-from app.panels.describe import Page, describe
-from app.panels.rows import FieldRow
-from app.panels.several import several, several_nodes
-from app.window.stage_pages import stage_page
-from geometry.drawing.held_line import held_line
-from geometry.drawing.section_snags import snags_along_bore, snags_on_line
-from geometry.drawing.sections import section_along_bore
 from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.panels.describe import Page
     from app.window.main import MainWindow
     from geometry.checks import CheckResult
 
@@ -53,6 +47,13 @@ class HeldPage(QObject):
         """Show it for the first time, once the window is built: each part of the building would fill the page anew."""
         self._begun = True
         self.follow()
+
+    def begin_in_steps(self) -> Iterator[None]:
+        """The same in steps, between which the window answers."""
+        self._begun = True
+        for part in self._parts:
+            part()
+            yield
 
     @contextmanager
     def once(self) -> Iterator[None]:
@@ -94,7 +95,7 @@ class HeldPage(QObject):
         result = self._window.document.result
         if result is not self._listed:
             self._listed = result
-            self._window.side.show_result(result)
+            self._window.side.inside.show_result(result)
 
     @property
     def _room(self) -> QWidget | None:
@@ -103,12 +104,16 @@ class HeldPage(QObject):
         return room.panel if room is not None and room.panel is not None and room.takes(self._window.document.held) else None
 
     def _facts(self) -> None:
+        from app.panels.describe import describe  # here and below: what fills the panel is loaded after the drawing
+        from app.panels.several import several, several_nodes
+        from app.window.stage_pages import stage_page
+
         self._page = None
         window, shown, held = self._window, self._window.document.shown, self._window.document.held
         if window.laying:
             return
         panel = self._room
-        window.side.show_room(panel)
+        window.side.inside.show_room(panel)
         if panel is not None:
             return
         if len(held) > 1:
@@ -120,13 +125,17 @@ class HeldPage(QObject):
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         self._page = page
-        window.side.show_facts(page)
+        window.side.inside.show_facts(page)
 
     def _fields(self) -> None:
         if self._page is not None:
-            self._window.side.show_fields(self._page)
+            self._window.side.inside.show_fields(self._page)
 
     def _section(self) -> None:
+        from geometry.drawing.held_line import held_line
+        from geometry.drawing.section_snags import snags_along_bore, snags_on_line
+        from geometry.drawing.sections import section_along_bore
+
         window, title, section, signs = self._window, say("Section along the bore"), (), ()
         shown, held, result = window.document.shown, window.document.held, window.document.result
         if window.laying or self._room is not None:
@@ -139,11 +148,13 @@ class HeldPage(QObject):
                 from geometry.drawing.line_section import line_section  # here: it brings the whole running order
                 title, section = say("Section through {name}", name=held[0]), line_section(shown, *line, window.unit)
                 signs = snags_on_line(*line, result.snags)
-        window.side.show_section(title, section, signs)
+        window.side.inside.show_section(title, section, signs)
 
 
 def _with_notes(page: Page, layout: Headstock, id: str) -> Page:
     """The page of a thing with the notes of the job book that are pinned to it and not yet seen to."""
+    from app.panels.rows import FieldRow
+
     notes = [FieldRow(remark.text, "note") for remark in layout.book.remarks if remark.on == id and not remark.done]
     if not notes:
         return page

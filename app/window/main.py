@@ -12,8 +12,7 @@ from app.document import Document
 from app.document.journal import Journal
 from app.look import walk
 from app.look.theme import Theme
-from app.panels.describe import shaped_loop
-from app.panels.snag_list import numbers
+from app.panels.snag_words import numbers
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
 from app.window.aside import hand_works
@@ -32,14 +31,15 @@ from app.window.history_buttons import HistoryButtons
 from app.window.keyboard import Keyboard
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
+from app.window.opening import Opening
 from app.window.parts import lay_out
 from app.window.pin_proposal import PinProposal
 from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
-from app.window.spoken import Spoken
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
+from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -52,7 +52,8 @@ class MainWindow(QMainWindow):
     """One window with one layout."""
 
     def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None,
-                 journal_folder: Path | None = None, windows: Windows | None = None) -> None:
+                 journal_folder: Path | None = None, windows: Windows | None = None, drawing_first: bool = False) -> None:
+        """With `drawing_first` the panel on the right is filled after the drawing was painted (app/window/opening.py)."""
         super().__init__()
         self.settings = settings
         self.windows = windows or Windows(settings, journal_folder)
@@ -96,16 +97,25 @@ class MainWindow(QMainWindow):
         self.set_theme(self.theme)
         self._show()
         self.set_stage("tuners")
-        self.held_page.begin()
+        if not drawing_first:
+            self.held_page.begin()
         if kept.flag(settings, "solid"):
             self.show_solid(True)
-        self.spoken = Spoken(self)
+        if not drawing_first:
+            self.listen()
         self._history()
         self._file()
         # Last: until then each part that the window is given would be told to both.
         self.drops = Drops(self)
         self.windows.watch(self)
         place.restore(self)
+        self.opening = Opening(self) if drawing_first else None
+
+    def listen(self) -> None:
+        """Have what happens told to those who hear the window instead of seeing it."""
+        from app.window.spoken import Spoken  # here, as it is not needed for the drawing
+
+        self.spoken = Spoken(self)
 
     def _connect(self) -> None:
         document = self.document
@@ -189,8 +199,8 @@ class MainWindow(QMainWindow):
         if self.laying:
             from geometry.drawing.line_section import line_section  # here: it brings the whole running order
             from geometry.drawing.section_snags import snags_on_line
-            self.side.show_room(None)
-            self.side.show_section(say("Section along the line"),
+            self.side.inside.show_room(None)
+            self.side.inside.show_section(say("Section along the line"),
                                    line_section(shown.layout, *shown.line, self.unit),
                                    snags_on_line(*shown.line, self.document.result.snags))
         self.tools.show_edge_kind(self.chooser.options.kind)
@@ -206,7 +216,7 @@ class MainWindow(QMainWindow):
         if room.centre is not None:
             self.paper.addWidget(room.centre)
         if room.panel is not None:
-            self.side.add_room(room.panel)
+            self.side.inside.add_room(room.panel)
         if room.strip is not None:
             self.tools.add_strip(room.key, room.strip)
 

@@ -25,10 +25,10 @@ def restore(window: MainWindow) -> None:
     kept = settings.value("geometry")
     if isinstance(kept, QByteArray) and window.restoreGeometry(kept):
         to_reach(window)
-    for key, splitter in (("splitter", window.splitter), ("side splitter", window.side.splitter)):
+    for key, divide in (("splitter", window.splitter.restoreState), ("side splitter", window.side.divide)):
         state = settings.value(key)
         if isinstance(state, QByteArray):
-            splitter.restoreState(state)
+            divide(state)
 
 
 def keep(window: MainWindow) -> None:
@@ -36,7 +36,7 @@ def keep(window: MainWindow) -> None:
     settings = window.settings
     settings.setValue("geometry", window.saveGeometry())
     settings.setValue("splitter", window.splitter.saveState())
-    settings.setValue("side splitter", window.side.splitter_state())
+    settings.setValue("side splitter", window.side.inside.state())
     settings.setValue("stage", window.stage)
 
 

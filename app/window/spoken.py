@@ -9,7 +9,7 @@ from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QWidget
 
 from app.panels.describe import describe
-from app.panels.snag_list import title
+from app.panels.snag_words import title
 from app.window.stepping import place_of
 from geometry.checks import Snag
 from geometry.layout import Headstock

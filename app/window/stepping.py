@@ -5,9 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import QListView
 
-from app.panels.describe import shaped_loop
 from geometry.edits.moving import plan_point
-from geometry.edits.parts import OUTLINE
+from geometry.edits.parts import OUTLINE, shaped_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path
 from geometry.vectors import Vec2

@@ -102,6 +102,13 @@ def loop_at(layout: Headstock, ref: str) -> Loop:
     return slot.shape.loop
 
 
+def shaped_loop(layout: Headstock, id: str) -> Loop | None:
+    """The loop of nodes of the outline or of a drawn slot, None for anything else."""
+    if id == "outline":
+        return layout.outline
+    return next((s.shape.loop for s in layout.slots if s.id == id and isinstance(s.shape, DrawnSlot)), None)
+
+
 def with_loop(layout: Headstock, ref: str, nodes: list[Node] | tuple[Node, ...]) -> Headstock:
     """The layout with new nodes for the loop that `ref` names, checked and validated."""
     loop = checked(Loop(nodes=tuple(nodes)), say("The outline") if ref == OUTLINE else say("Slot {ref}", ref=ref))

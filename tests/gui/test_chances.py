@@ -111,7 +111,7 @@ def test_the_window_closes_while_chances_are_worked_out(beside, crowd: Bench, qt
 
 def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     bench.window.set_stage("blank")
-    form = bench.window.side._fields
+    form = bench.window.side.inside._fields
     until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any("All are still the defaults: common practice, no source." in label for label in labels)

@@ -117,7 +117,7 @@ def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints):
     rest(0.1)
     paints.clear()
     filled = []
-    show, bench.window.side.show_result = bench.window.side.show_result, lambda result: filled.append(show(result))
+    show, bench.window.side.inside.show_result = bench.window.side.inside.show_result, lambda result: filled.append(show(result))
     for k in range(20):
         bench.window.hand.point(bench.view._pointer(_at(bench, (x - 4 - 0.3 * k, y + 6 + 0.4 * k)), "move"))
     assert filled == [], "no beat without the event loop"

@@ -79,7 +79,7 @@ def test_leaving_it_takes_the_ghost_away(crowd: Bench, qtbot) -> None:
 
 def test_a_held_tuner_is_not_proposed_to_move(crowd: Bench, qtbot) -> None:
     crowd.window.document.hold(("treble side 2",))
-    form = crowd.window.side._fields
+    form = crowd.window.side.inside._fields
     flag = form.widgets[[row.label for row in form.rows].index("Leave it where it is")]
     press(flag, QPoint(9, flag.height() // 2))
     assert crowd.layout.tuner("treble side 2").held

@@ -68,12 +68,12 @@ def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
 def test_keys_make_letters_larger_and_smaller_and_it_is_kept(bench):
     window = bench.window
     window.resize(1360, 880)
-    before = window.side._title.fontMetrics().height()
+    before = window.side.inside._title.fontMetrics().height()
     for _ in range(6):
         window.actions_["letters larger"].trigger()
     bench.pump()
     assert window.settings.value("letters") == "200" and window.actions_["letters 200"].isChecked()
-    assert window.side._title.fontMetrics().height() > 1.8 * before
+    assert window.side.inside._title.fontMetrics().height() > 1.8 * before
     assert window.canvas._top.height() == 44
     window.actions_["letters 125"].trigger()
     assert sizes.sizes().factor == 1.25 and not window.actions_["letters 200"].isChecked()
@@ -104,7 +104,7 @@ def test_the_desktops_letters_are_followed_while_the_program_runs(bench):
         QApplication.setFont(before)
         bench.pump()
         sizes.follow_desktop(QFont(), 72)
-    assert bench.window.side._title.font().pixelSize() > 0
+    assert bench.window.side.inside._title.font().pixelSize() > 0
 
 
 def test_labels_of_the_drawing_never_lie_over_each_other(bench):

@@ -63,7 +63,7 @@ def test_a_dragged_side_tuner_stays_square_to_the_edge_and_its_mark_moves(bench)
 def test_what_is_held_shows_its_numbers_and_takes_typed_ones(bench, qtbot):
     bench.click(bench.inside("treble side 2"))
     assert bench.window.document.held == ("treble side 2",)
-    form = bench.window.side._fields
+    form = bench.window.side.inside._fields
     field = next(w for row, w in zip(form.rows, form.widgets, strict=True) if row.label == "Along the edge")
     field.setFocus()
     field.selectAll()
@@ -222,7 +222,7 @@ def test_leaving_with_unsaved_work_asks(bench, monkeypatch):
 def test_units_and_lamplight(bench):
     bench.click(bench.inside("treble side 2"))
     bench.window.actions_["in64"].trigger()
-    assert '"' in bench.window.side._facts.widgets[0].text()
+    assert '"' in bench.window.side.inside._facts.widgets[0].text()
     assert bench.layout.blank.treble == 50.0
     bench.window.actions_["mm"].trigger()
     bench.window.actions_["lamp"].trigger()
@@ -233,7 +233,7 @@ def test_every_stage_shows_a_page(bench):
     for stage in ("blank", "outline", "slots", "tuners", "strings", "router", "sheets"):
         bench.window.set_stage(stage)
         bench.pump()
-        form = bench.window.side
+        form = bench.window.side.inside
         assert form._title.text()
         assert form._facts.rows or form._fields.rows
 

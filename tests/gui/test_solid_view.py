@@ -94,7 +94,7 @@ def test_a_snag_is_marked_in_the_face_the_opened_out_view_the_section_and_the_so
     blank = bench.layout.blank
     at = [item.pos() for item in window.canvas._snags._items]
     assert any(abs(p.x()) < blank.treble for p in at) and any(p.x() > blank.treble for p in at)
-    turntable, section = window.beside.solid.turntable, window.side._section
+    turntable, section = window.beside.solid.turntable, window.side.inside._section
     assert section.isVisible() and turntable.isVisible()
     assert shows(section) and shows(turntable)
     window.document.hold(())
@@ -110,11 +110,11 @@ def test_a_held_slot_or_pin_is_shown_in_section_and_follows_a_drag(bench):
     window.set_stage("slots")
     bench.click((15.0, 60.0))
     assert window.document.held == ("treble slot",)
-    section = window.side._section
-    assert section.isVisible() and window.side._section_title.text() == "Section through treble slot"
+    section = window.side.inside._section
+    assert section.isVisible() and window.side.inside._section_title.text() == "Section through treble slot"
     bench.click(bench.layout.pins[0].at)
     bench.pump()
-    assert section.isVisible() and "pin" in window.side._section_title.text()
+    assert section.isVisible() and "pin" in window.side.inside._section_title.text()
     window.document.hold(())
     bench.pump()
     assert not section.isVisible()

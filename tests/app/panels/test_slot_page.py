@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.panels.describe import describe, shaped_loop
+from app.panels.describe import describe
 from geometry.layout import slot_path
 from tests.geometry.edits.heads import demo
 

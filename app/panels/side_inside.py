@@ -1,0 +1,213 @@
+"""What stands in the panel on the right: what is held or the stage's page, its section, and the snags below."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QByteArray, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
+
+from app.look.calm import Calm
+from app.look.ground import Ground
+from app.look.scroll import Scroll
+from app.look.theme import Theme
+from app.panels.change_list import ChangeList
+from app.panels.chance_page import ChanceLine, ChancePage
+from app.panels.chance_words import Chances
+from app.panels.describe import Page
+from app.panels.form import Form, rule
+from app.panels.rows import FieldRow
+from app.panels.section import SectionView
+from app.panels.snag_list import SnagList
+from app.panels.tabs import Tabs
+from app.panels.stack import Stack
+from geometry.checks import CheckResult
+from geometry.drawing import Drawing
+from geometry.drawing.section_snags import Signs
+from geometry.saying import count, say
+from geometry.units import LengthUnit
+
+
+class SideInside(QSplitter):
+    """Shows rows above and snags below; sends edits and chosen snags on."""
+
+    edited = Signal(str, object)
+    refused = Signal(str)
+    chosen = Signal(object)
+    """the Snag that was chosen"""
+    changes_shown = Signal(bool)
+    """the list of changes came to the front, or went"""
+
+    def __init__(self, theme: Theme, unit: LengthUnit) -> None:
+        super().__init__(Qt.Orientation.Vertical)
+        self.setChildrenCollapsible(False)
+        self._title = QLabel(self)
+        self._title.setObjectName("title")
+        self._title.setWordWrap(True)
+        self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
+        for form in (self._facts, self._fields):
+            form.edited.connect(self.edited)
+            form.refused.connect(self.refused)
+        self._section_title = QLabel(self)
+        self._section_title.setObjectName("heading")
+        self._section = SectionView(theme, self)
+        page = Ground(self)
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(22, 18, 18, 12)
+        column.setSpacing(8)
+        column.addWidget(self._title)
+        column.addWidget(self._facts)
+        column.addWidget(self._section_title)
+        column.addWidget(self._section)
+        column.addWidget(self._fields)
+        column.addStretch(1)
+        scroll = Scroll(say("What is held, or the stage"), self, page)
+        self._scroll = scroll
+        self._upper = Stack(self)
+        self._upper.addWidget(scroll)
+
+        below = Ground(self)
+        below.setObjectName("page")
+        heads = QHBoxLayout()
+        self._tally = QLabel(below)
+        self._tally.setObjectName("dim")
+        self._tally.setWordWrap(True)
+        self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
+        heads.addWidget(self.tabs)
+        heads.addWidget(Calm(self._tally, below, wraps=True, lines=2), 1)
+        self.snags = SnagList(theme, below)
+        self.snags.chosen.connect(self.chosen)
+        self.snags.grown.connect(self._make_room)
+        self.chance_line = ChanceLine(below)
+        self.chances = ChancePage(theme, unit, below)
+        lists = Stack(below)
+        lists.addWidget(self.snags)
+        lists.addWidget(self.chances)
+        self.changes = ChangeList(theme, below)
+        lists.addWidget(self.changes)
+        self._lists = lists
+        self.tabs.chosen.connect(self._list_chosen)
+        lower = QVBoxLayout(below)
+        lower.setContentsMargins(22, 10, 10, 8)
+        lower.setSpacing(8)
+        lower.addLayout(heads)
+        self._chance_room = Calm(self.chance_line, below, wraps=True)
+        lower.addWidget(self._chance_room)
+        lower.addWidget(rule(below))
+        lower.addWidget(lists, 1)
+
+        self.addWidget(self._upper)
+        self._below = Calm(below, self)
+        self.addWidget(self._below)
+        self.upper, self.lower = self._upper, below
+        """what is held or the stage's panel, and the lists below it"""
+        self.setStretchFactor(0, 3)
+        self.setStretchFactor(1, 2)
+        self.setSizes([540, 300])
+        self._snag_sizes: list[int] | None = None
+        self._with_snags = True
+
+    def state(self) -> QByteArray:
+        """How the panel is divided, without what the tall cards of chances borrow."""
+        if self._snag_sizes is not None:
+            self.setSizes(self._snag_sizes)
+            self._snag_sizes = None
+        return self.saveState()
+
+    def show_facts(self, page: Page) -> None:
+        """Show what is held: its name and what is worked out of it."""
+        if self._title.text() != page.title:
+            self._title.setText(page.title)
+            self._scroll.verticalScrollBar().setValue(0)
+        self._show_rows(self._facts, page.facts)
+
+    def show_fields(self, page: Page) -> None:
+        """Show what of it can be typed."""
+        self._show_rows(self._fields, page.fields, f"{page.title} {page.of}")
+
+    def _show_rows(self, form: Form, rows: list[FieldRow], of: str = "") -> None:
+        form.show_rows(rows, of)
+        form.setVisible(bool(rows))
+
+    def add_room(self, panel: QWidget) -> None:
+        """Take in the panel of a stage, to be shown later."""
+        self._upper.addWidget(panel)
+
+    def show_room(self, panel: QWidget | None) -> None:
+        """Show the panel of a stage in place of the rows; None shows the rows again."""
+        self._upper.setCurrentWidget(self._scroll if panel is None else panel)
+
+    def show_snags(self, shown: bool) -> None:
+        """Keep the list of snags below, or give its room away."""
+        self._with_snags = shown
+        self._below.setVisible(shown or self.shows_changes)
+
+    @property
+    def shows_changes(self) -> bool:
+        """Whether the list of changes is on show: it stays so on every stage."""
+        return self._lists.currentWidget() is self.changes
+
+    def show_changes(self, shown: bool) -> None:
+        """Bring the list of changes to the front, or the snags back."""
+        self.tabs.button(2 if shown else 0).click()
+        self._below.setVisible(shown or self._with_snags)
+
+    def show_section(self, title: str, drawing: Drawing, signs: Signs = ()) -> None:
+        """Show a section below the rows; an empty drawing hides it."""
+        self._section_title.setText(title)
+        self._section_title.setVisible(bool(drawing))
+        self._section.show_drawing(drawing, signs)
+
+    def show_result(self, result: CheckResult) -> None:
+        """Show the snags and their tally."""
+        counts = {grade: sum(s.grade == grade for s in result.snags) for grade in ("spoils the work", "tight", "note")}
+        words = []
+        if counts["spoils the work"]:
+            words.append(count(counts["spoils the work"], "{n} spoils the work", "{n} spoil the work"))
+        if counts["tight"]:
+            words.append(say("{n} tight", n=counts["tight"]))
+        if counts["note"]:
+            words.append(count(counts["note"], "{n} note", "{n} notes"))
+        self._tally.setText(" · ".join(words) or say("none: nothing in the way"))
+        self.snags.show_snags(result.snags)
+
+    def _make_room(self, lacking: int) -> None:
+        """The snag in hand with its chance wants to be seen whole: it gets up to the lower three fifths of the panel."""
+        upper, lower = self.sizes()
+        more = min(lacking, round(0.6 * (upper + lower)) - lower)
+        if more > 0:
+            self.setSizes([upper - more, lower + more])
+
+    def _list_chosen(self, number: int) -> None:
+        """Cards of chances are tall: they get more than half of the panel while they are on show."""
+        self._lists.setCurrentIndex(number)
+        if number == 1 and self._snag_sizes is None:
+            self._snag_sizes = self.sizes()
+            whole = sum(self._snag_sizes)
+            if self._snag_sizes[1] < 0.6 * whole:
+                self.setSizes([round(0.4 * whole), round(0.6 * whole)])
+        elif number != 1 and self._snag_sizes is not None:
+            self.setSizes(self._snag_sizes)
+            self._snag_sizes = None
+        self._chance_room.setVisible(number != 2)
+        self.changes_shown.emit(number == 2)
+
+    def show_chances(self, chances: Chances) -> None:
+        """Show how likely the whole comes out, and where it may not."""
+        self.chance_line.show_chances(chances)
+        self.snags.show_chances(chances)
+        self.chances.show_chances(chances)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit."""
+        self.chances.set_unit(unit)
+        self._facts.set_unit(unit)
+        self._fields.set_unit(unit)
+        self.snags.set_unit(unit)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._section.set_theme(theme)
+        self.snags.set_theme(theme)
+        self.chances.set_theme(theme)
+        self.changes.set_theme(theme)

@@ -1,0 +1,27 @@
+"""The few words of a snag that drawing, list and screen reader share."""
+
+from __future__ import annotations
+
+from geometry.checks import KINDS, Snag
+from geometry.checks.said import rounded_down
+from geometry.checks.words import apart
+from geometry.saying import say
+from geometry.units import LengthUnit, format_close, format_down, format_length
+
+
+def title(snag: Snag) -> str:
+    """The heading of a snag's kind."""
+    return KINDS[snag.kind].title
+
+
+def numbers(snag: Snag, unit: LengthUnit) -> str:
+    """`1.4 of 3.0` in the unit on show, or "" when the snag has no two lengths."""
+    if snag.measured is None or snag.needed is None or snag.unit != "mm":
+        return ""
+    if unit == "mm":
+        decimals = apart(snag.measured, snag.needed)
+        return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals), needed=f"{snag.needed:.{decimals}f}")
+    measured, needed = format_down(snag.measured, unit), format_close(snag.needed, unit)
+    if "." in measured + needed:  # no fraction beside a decimal
+        measured, needed = format_down(snag.measured, "in"), format_length(snag.needed, "in")
+    return say("{measured} of {needed}", measured=measured, needed=needed)

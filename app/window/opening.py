@@ -1,0 +1,63 @@
+"""The rest of a window that opens with its drawing alone: loaded, made and filled once the drawing can be seen and worked on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, QTimer
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+LATEST_MS = 1000
+"""From the making of the window to the rest of it, should its drawing not be painted before."""
+ASIDE_MS = 40
+"""How long it stands aside when a hand moves the drawing."""
+LOADED = ("app.panels.snag_list", "app.panels.change_list", "app.panels.chance_page", "app.panels.form",
+          "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.spoken")
+"""What the rest of the window is made of, in parts that take some milliseconds each."""
+
+
+class Opening(QObject):
+    """Goes through its steps one in a turn of the event loop; the panel is shown when all of it is filled."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._steps = self._all()
+        self._next = QTimer(self)
+        self._next.setSingleShot(True)
+        self._next.timeout.connect(self._go)
+        self._next.start(LATEST_MS)
+        window.canvas.view.viewport().installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint:
+            watched.removeEventFilter(self)
+            self._next.start(0)
+        return False
+
+    def end(self) -> None:
+        """The window goes: leave the rest."""
+        self._next.stop()
+
+    def _go(self) -> None:
+        if self._window.hand.busy:
+            self._next.start(ASIDE_MS)
+        elif next(self._steps, self) is not self:
+            self._next.start(0)
+
+    def _all(self) -> Iterator[None]:
+        window = self._window
+        for name in LOADED:
+            import_module(name)
+            yield
+        if not window.side.made:
+            window.side.make()
+            yield
+        yield from window.held_page.begin_in_steps()
+        window.side.inside.show()
+        yield
+        window.listen()
