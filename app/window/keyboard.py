@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QSplit
 
 from app.look import walk
 from app.look.sizes import px
-from app.panels.snag_list import SNAG
 from app.tools import Pointer
 from app.window.hand import STARTS
 from app.window.stages import STAGES
@@ -141,6 +140,8 @@ class Keyboard(QObject):
 
     def snag(self, by: int = 1) -> None:
         """Go to the next snag, or the one before, and choose its card."""
+        from app.panels.snag_list import SNAG  # here, as it comes with the panel
+
         w = self._w
         index = next_snag(w.side.snags, by)
         if index is None:

@@ -3,6 +3,7 @@
 import pytest
 
 from app.panels.describe import describe
+from geometry.edits.parts import shaped_loop
 from geometry.layout import slot_path
 from tests.geometry.edits.heads import demo
 
