@@ -597,8 +597,8 @@
         <translation>Eine Rampe braucht auf beiden Seiten Holz, sonst läuft sie am Rand aus.</translation>
     </message>
     <message>
-        <source>A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.</source>
-        <translation>Ein Messwert von {reading:g} kann nicht sein: keine Kopfplatte ist länger als {farthest:,.0f} mm.</translation>
+        <source>A reading of {reading} cannot be: no headstock is longer than {farthest}.</source>
+        <translation>Ein Messwert von {reading} kann nicht sein: keine Kopfplatte ist länger als {farthest}.</translation>
     </message>
     <message>
         <source>A rectangle has four corners.</source>
@@ -655,10 +655,6 @@
     <message>
         <source>A simulation takes 2 to {most:,} trials, not {trials:,}.</source>
         <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
-    </message>
-    <message>
-        <source>A slot needs a width above zero, got {width:g} mm.</source>
-        <translation>Ein Schlitz braucht eine Breite über null, nicht {width:g} mm.</translation>
     </message>
     <message>
         <source>A slot needs a width above zero.</source>
@@ -829,6 +825,10 @@
         <translation>Für jedes noch fehlende Teil des Entwurfs eine Zeile anfügen.</translation>
     </message>
     <message>
+        <source>Add a string for each of the {n} posts</source>
+        <translation>Eine Saite für jede der {n} Wellen</translation>
+    </message>
+    <message>
         <source>Add a string on the bass side</source>
         <translation>Eine Saite auf der Bassseite dazu</translation>
     </message>
@@ -925,8 +925,8 @@
         <translation>Ein Bogen lässt sich nicht auf sein eigenes Ende ziehen: weiter hinausziehen.</translation>
     </message>
     <message>
-        <source>An arc needs a radius above zero, got {radius:g} mm.</source>
-        <translation>Ein Bogen braucht einen Radius über null, nicht {radius:g} mm.</translation>
+        <source>An arc needs a radius above zero.</source>
+        <translation>Ein Bogen braucht einen Radius über null.</translation>
     </message>
     <message>
         <source>An arc needs two different ends and a bulge that is not zero.</source>
@@ -6213,6 +6213,10 @@
         <translation>Saiten</translation>
     </message>
     <message>
+        <source>Strings are made for 2 to {most} posts.</source>
+        <translation>Saiten entstehen für 2 bis {most} Wellen.</translation>
+    </message>
+    <message>
         <source>Strings in pairs</source>
         <translation>Saiten paarweise</translation>
     </message>
@@ -7057,6 +7061,10 @@
         <translation>Der Entwurf hat kein {words}.</translation>
     </message>
     <message>
+        <source>The layout has strings already.</source>
+        <translation>Der Entwurf hat schon Saiten.</translation>
+    </message>
+    <message>
         <source>The layout is saved; the version before it could not be kept beside it.</source>
         <translation>Der Entwurf ist gesichert; die Fassung davor ließ sich nicht daneben aufbewahren.</translation>
     </message>
@@ -7213,8 +7221,8 @@
         <translation>Der Umriss kreuzt sich selbst bei {x}, {y}.</translation>
     </message>
     <message>
-        <source>The outline crosses itself near ({x:.1f}, {y:.1f}) mm: mend the drawing first.</source>
-        <translation>Der Umriss kreuzt sich bei ({x:.1f}, {y:.1f}) mm: zuerst die Zeichnung in Ordnung bringen.</translation>
+        <source>The outline crosses itself near {place}: mend the drawing first.</source>
+        <translation>Der Umriss kreuzt sich bei {place}: zuerst die Zeichnung in Ordnung bringen.</translation>
     </message>
     <message>
         <source>The outline has no edge between the nut line and the tip.</source>
@@ -7241,8 +7249,8 @@
         <translation>Der Umriss misst {sized}.</translation>
     </message>
     <message>
-        <source>The outline measures {width:.0f} x {height:.0f} mm, far more than a headstock: give the right unit.</source>
-        <translation>Der Umriss misst {width:.0f} x {height:.0f} mm, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
+        <source>The outline measures {width} x {height}, far more than a headstock: give the right unit.</source>
+        <translation>Der Umriss misst {width} x {height}, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
     </message>
     <message>
         <source>The outline of the layout is replaced; tuners and slots stay where they are. The picture's own errors come on top: check the first print with the 100 mm bar.</source>
@@ -7665,8 +7673,8 @@
         <translation>Der Arbeitsgang in Worten</translation>
     </message>
     <message>
-        <source>The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for the centreline{turned}.</source>
-        <translation>Die gerade Kante von {width:.1f} mm an einem Ende wurde als Sattellinie genommen, ihre Mitte als Mittellinie{turned}.</translation>
+        <source>The straight edge of {width} at one end was taken for the nut line and its middle for the centreline{turned}.</source>
+        <translation>Die gerade Kante von {width} an einem Ende wurde als Sattellinie genommen, ihre Mitte als Mittellinie{turned}.</translation>
     </message>
     <message>
         <source>The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.</source>
@@ -7905,8 +7913,8 @@
         <translation>Der {name} Balken bräuchte eine Korrektur um {factor:.3f}, die kein Drucker braucht: eine Seite messen, die ohne Korrektur gedruckt wurde.</translation>
     </message>
     <message>
-        <source>The {name} is {width:.0f} x {height:.0f} mm and would take {rows} pages of {paper}: bring in what lies far outside the head, or choose a larger paper.</source>
-        <translation>{name}: {width:.0f} x {height:.0f} mm, das gäbe {rows} Seiten {paper}: hereinholen, was weit außerhalb der Kopfplatte liegt, oder ein größeres Papier wählen.</translation>
+        <source>The {name} is {width} x {height} and would take {rows} pages of {paper}: bring in what lies far outside the head, or choose a larger paper.</source>
+        <translation>{name}: {width} x {height}, das gäbe {rows} Seiten {paper}: hereinholen, was weit außerhalb der Kopfplatte liegt, oder ein größeres Papier wählen.</translation>
     </message>
     <message>
         <source>The {shank} shank does not pass through the guide bush "{bush}" with a bore of {bore}: choose a wider bush or a slimmer bit.</source>
@@ -9252,6 +9260,10 @@
     <message>
         <source>as saved</source>
         <translation>wie gesichert</translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation>wie angegeben</translation>
     </message>
     <message>
         <source>as the drawing says</source>

@@ -60,14 +60,14 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
         if mounts == {"face"}:
             button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
         button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
-    if all(any(hole.id == id for hole in layout.holes) for id in ids):
-        rows += tuner_rows(layout, ids)
     if not free:
         rows.append(FieldRow(say("A tuner among these is placed by its row: free it from the row to set it out by itself."),
                              "note"))
     elif rows:
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))
+    if all(any(hole.id == id for hole in layout.holes) for id in ids):
+        rows += tuner_rows(layout, ids)
     return rows
 
 

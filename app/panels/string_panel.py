@@ -14,7 +14,7 @@ from app.panels.describe import field, nut_rows
 from app.panels.form import Form
 from app.panels.rows import FieldRow
 from app.panels.string_table import StringTable, string_rows
-from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course
+from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.sets import SETS
@@ -113,7 +113,10 @@ class StringPanel(QWidget):
 
 
 def _count_rows(layout: Headstock) -> list[FieldRow]:
-    return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
+    posts = [] if layout.strings or len(layout.tuners) < 2 else [
+        FieldRow(say("Add a string for each of the {n} posts", n=len(layout.tuners)), "button", None, lambda _: strings_for_posts(layout))]
+    return [*posts,
+            FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
             FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble"))]
 
 

@@ -11,6 +11,7 @@ from app.formats.errors import FormatError
 from app.formats.paper import Box, paper_size
 from geometry.drawing import Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, straight
+from geometry.lengths import mm
 from geometry.saying import say
 
 OVERLAP = 12.0
@@ -53,9 +54,9 @@ def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: s
     choices = [_tile(box, paper, lying, frame) for lying in (False, True)]
     best = min(choices, key=lambda choice: choice.rows * choice.columns)
     if best.rows * best.columns > MOST_TILES:
-        raise FormatError(say("The {name} is {width:.0f} x {height:.0f} mm and would take {rows} pages of {paper}: bring "
+        raise FormatError(say("The {name} is {width} x {height} and would take {rows} pages of {paper}: bring "
                               "in what lies far outside the head, or choose a larger paper.",
-                              name=name or say("drawing"), width=box[2] - box[0], height=box[3] - box[1], rows=best.rows * best.columns,
+                              name=name or say("drawing"), width=mm(box[2] - box[0]), height=mm(box[3] - box[1]), rows=best.rows * best.columns,
                               paper=paper))
     return Tiling(best.paper, best.lying, best.rows, best.columns,
                   tuple(_windows(box, best)), best.seams_x, best.seams_y)

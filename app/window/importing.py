@@ -42,6 +42,7 @@ from geometry.edits.imported import layout_from, with_shape
 from geometry.errors import GeometryError
 from geometry.joining.placing import place
 from geometry.layout import Headstock
+from geometry.lengths import exact, speaking
 from geometry.saying import say
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
@@ -157,8 +158,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._unit.currentTextChanged.connect(self._unit.setToolTip)
         self._unit.activated.connect(self._read_again)
         self._join = QComboBox(self)
-        for gap in JOINS:
-            self._join.addItem(format_close(gap, window.unit, 2, mark=True), gap)
+        with speaking(window.unit):
+            for gap in JOINS:
+                self._join.addItem(exact(gap), gap)
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
@@ -248,7 +250,7 @@ class ImportDialog(ReadInOrder, QDialog):
         width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
         offered = [(name, name, MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *OFFERED))]
         if says.unit_source == "file" and not math.isclose(says.unit_mm, MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
-            offered.insert(0, (say("as the drawing says"), None, says.unit_mm))
+            offered.insert(0, (say("as stated"), None, says.unit_mm))
         self._unit.clear()
         for word, name, mm in offered:
             self._unit.addItem(f"{word}: {_size(width * mm, height * mm, self._window.unit)}", name)
@@ -299,7 +301,8 @@ class ImportDialog(ReadInOrder, QDialog):
         outline = next((path for path, role in self._roles() if role == "outline"), None)
         if outline is None:
             return Matrix(), say("No loop is the outline yet.")
-        found = place(outline, self._turns, self._mirrored)
+        with speaking(self._window.unit):
+            found = place(outline, self._turns, self._mirrored)
         return shift(*self._nudge).after(found.matrix), found.sentence
 
     def _nut_width(self) -> float | None:
@@ -357,11 +360,12 @@ class ImportDialog(ReadInOrder, QDialog):
     def _accept(self) -> None:
         matrix, _ = self._matrix()
         try:
-            if self._whole.isChecked():
-                self.result_layout = layout_from(self._roles(), matrix, self._path.stem, self._nut_width())
-            else:
-                self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
-                                                openings=self._with.isChecked())
+            with speaking(self._window.unit):
+                if self._whole.isChecked():
+                    self.result_layout = layout_from(self._roles(), matrix, self._path.stem, self._nut_width())
+                else:
+                    self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
+                                                    openings=self._with.isChecked())
         except GeometryError as error:
             self._says.setObjectName("warning")
             self._says.setText(str(error))

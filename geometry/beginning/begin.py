@@ -23,6 +23,7 @@ from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.sound_ramp import ramps_tried
+from geometry.edits.string_count import graded
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -36,7 +37,6 @@ from geometry.layout import (
     RowPlace,
     Slot,
     StraightSlot,
-    String,
     Template,
     Tuner,
     loop_path,
@@ -59,8 +59,6 @@ ROUNDING = 6.5
 _TRIES = 5
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
-THICKEST, THINNEST = 1.2, 0.25
-"""Diameters of the first and the last string, mm (invented; the maker types his own)."""
 
 
 def begin(numbers: Numbers) -> Headstock:
@@ -120,7 +118,7 @@ def _crown_lacks(layout: Headstock) -> float:
 def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float],
               apart: float, higher: float) -> Headstock:
     """The layout without its pins."""
-    strings = _strings(numbers)
+    strings = graded(numbers.strings, numbers.courses)
     made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart, higher)
     blank = _blank(numbers, made)
     runs, tuners, slots = [], [], []
@@ -238,12 +236,6 @@ def rounded(corners: list[Vec2]) -> Loop:
         nodes += [Node(at=(round(first[0], 3), round(first[1], 3)), bulge=math.tan(turn / 4)),
                   Node(at=(round(last[0], 3), round(last[1], 3)))]
     return Loop(nodes=tuple(nodes))
-
-
-def _strings(numbers: Numbers) -> tuple[String, ...]:
-    count = numbers.strings
-    return tuple(String(id=str(i + 1), diameter=round(THICKEST * (THINNEST / THICKEST) ** (i / (count - 1)), 2),
-                        course=i // 2 + 1 if numbers.courses else i + 1) for i in range(count))
 
 
 def _up(value: float) -> float:

@@ -15,6 +15,7 @@ from msgspec.structs import replace
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.validate import validate_book
+from geometry.lengths import mm
 from geometry.saying import say
 
 LONGEST = 100_000.0
@@ -150,8 +151,8 @@ def remove_remark(book: Book, at: int) -> Book:
 def put_reading(book: Book, reading: Reading) -> Book:
     """A reading in place of the one of the same kind on the same hole of the same piece; else behind the others."""
     if not abs(reading.value) <= FARTHEST:
-        raise GeometryError(say("A reading of {reading:g} cannot be: no headstock is longer than {farthest:,.0f} mm.",
-                                reading=reading.value, farthest=FARTHEST))
+        raise GeometryError(say("A reading of {reading} cannot be: no headstock is longer than {farthest}.",
+                                reading=mm(reading.value), farthest=mm(FARTHEST)))
     same = [i for i, one in enumerate(book.readings) if _key(one) == _key(reading)]
     if not same:
         return replace(book, readings=(*book.readings, reading))

@@ -38,7 +38,7 @@ class Arc(Struct, frozen=True):
     def about(cls, centre: Vec2, radius: float, a0: float, sweep: float) -> Arc:
         """Arc from its centre, radius (mm), first angle and sweep (rad)."""
         if not radius > 0:
-            raise GeometryError(say("An arc needs a radius above zero, got {radius:g} mm.", radius=radius))
+            raise GeometryError(say("An arc needs a radius above zero."))
         p0 = (centre[0] + radius * math.cos(a0), centre[1] + radius * math.sin(a0))
         a1 = a0 + sweep
         full = abs(abs(sweep) - 2 * math.pi) < 1e-12

@@ -25,6 +25,8 @@ from geometry.layout import (
     validate,
 )
 from geometry.layout.generic import PATTERNS, RACK
+from geometry.lengths import mm
+from geometry.lengths import place as place_words
 from geometry.saying import say
 
 WASTE = 5.0
@@ -45,9 +47,9 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
     outline = _outline(loops, place)
     x0, y0, x1, y1 = outline.box
     if max(x1 - x0, y1 - y0) > 4000:
-        raise GeometryError(say("The outline measures {width:.0f} x {height:.0f} mm, far more than a headstock: give the "
+        raise GeometryError(say("The outline measures {width} x {height}, far more than a headstock: give the "
                                 "right unit.",
-                                width=x1 - x0, height=y1 - y0))
+                                width=mm(x1 - x0), height=mm(y1 - y0)))
     half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
     blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
@@ -98,8 +100,8 @@ def _outline(loops: Sequence[Role], place: Matrix) -> Path:
     outline = outlines[0].mapped(place).counter_clockwise()
     at = crosses_itself(outline)
     if at is not None:
-        raise GeometryError(say("The outline crosses itself near ({x:.1f}, {y:.1f}) mm: mend the drawing first.",
-                                x=at[0], y=at[1]))
+        raise GeometryError(say("The outline crosses itself near {place}: mend the drawing first.",
+                                place=place_words(at)))
     return outline
 
 

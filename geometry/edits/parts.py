@@ -12,6 +12,7 @@ from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Node, feature_ids, validate
 from geometry.layout.edges import edges
 from geometry.layout.parts import Part
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.terms import term
 from geometry.vectors import Vec2
@@ -163,7 +164,7 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     if "length" in message or (limit and "`str`" in message):
         return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
-        number = f"{float(limit[2]):g}" + (" mm" if abs(float(limit[2])) == 5000 else "")
+        number = mm(float(limit[2])) if abs(float(limit[2])) == 5000 else f"{float(limit[2]):g}"
         return {"<=": say("{head} must be at most {number}.", head=head, number=number),
                 ">=": say("{head} must be at least {number}.", head=head, number=number),
                 "<": say("{head} must be below {number}.", head=head, number=number),

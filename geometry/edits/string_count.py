@@ -16,6 +16,24 @@ MOST_STRINGS = 24
 """More are no headstock: the limit is there so that one wrong number cannot make thousands."""
 FIRST_DIAMETER = 1.0
 """mm: of the only string of a layout that has none."""
+THICKEST, THINNEST = 1.2, 0.25
+"""Diameters of the first and the last string of several new ones, mm (invented; the maker types his own)."""
+
+
+def graded(number: int, courses: bool = False) -> tuple[String, ...]:
+    """Two or more strings from the bass side on, each thinner than the last in the same ratio; with `courses` in pairs."""
+    return tuple(String(id=str(i + 1), diameter=round(THICKEST * (THINNEST / THICKEST) ** (i / (number - 1)), 2),
+                        course=i // 2 + 1 if courses else i + 1) for i in range(number))
+
+
+def strings_for_posts(layout: Headstock) -> Headstock:
+    """A layout without strings with as many as it has posts, on none of them yet. GeometryError when it has some, or too few posts."""
+    number = len(layout.tuners)
+    if layout.strings:
+        raise GeometryError(say("The layout has strings already."))
+    if not 2 <= number <= MOST_STRINGS:
+        raise GeometryError(say("Strings are made for 2 to {most} posts.", most=MOST_STRINGS))
+    return settled(replace(layout, strings=graded(number)))
 
 
 def add_string(layout: Headstock, side: Side) -> Headstock:

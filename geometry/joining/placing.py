@@ -12,6 +12,7 @@ from shapely.geometry import Polygon
 from geometry import vectors as v
 from geometry.curves import MIRROR, Matrix, Path, Segment, shift, turn
 from geometry.errors import GeometryError
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -71,9 +72,9 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     if nut is not None:
         a, b = turn(angle)(nut.start), turn(angle)(nut.end)
         x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, nut.width
-        ground = say("The straight edge of {width:.1f} mm at one end was taken for the nut line and its middle for "
+        ground = say("The straight edge of {width} at one end was taken for the nut line and its middle for "
                      "the centreline{turned}.",
-                     width=width, turned=_turned(angle, mirrored))
+                     width=mm(width), turned=_turned(angle, mirrored))
     else:
         x, y, width = (x0 + x1) / 2, y0, None
         ground = say("No straight edge at the end could be the nut line: the lowest point and the middle of the "

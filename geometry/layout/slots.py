@@ -91,7 +91,7 @@ def straight_path(a: Point, b: Point, width: float) -> Path:
     """The wall of a straight slot between two end centres; coinciding centres give a round hole."""
     radius = width / 2
     if not radius > 0:
-        raise GeometryError(say("A slot needs a width above zero, got {width:g} mm.", width=width))
+        raise GeometryError(say("A slot needs a width above zero."))
     if v.distance(a, b) < 1e-9:
         up = (0.0, 1.0)
         b = a

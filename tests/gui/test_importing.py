@@ -76,7 +76,7 @@ def test_a_drawing_with_a_scale_of_its_own_is_offered_as_it_says(bench, tmp_path
         chosen.append(dialog._unit.currentText())
     size = dialog._read.size_mm
     closed(dialog)
-    assert chosen == ["as the drawing says: 50.8 x 177.8 mm", "mm: 200 x 700 mm", "as the drawing says: 50.8 x 177.8 mm"]
+    assert chosen == ["as stated: 50.8 x 177.8 mm", "mm: 200 x 700 mm", "as stated: 50.8 x 177.8 mm"]
     assert size == pytest.approx((50.8, 177.8))
 
 

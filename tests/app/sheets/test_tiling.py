@@ -92,5 +92,5 @@ def test_row_one_is_the_nut_end_and_column_one_the_left():
 
 
 def test_far_too_many_pages_are_refused_in_a_sentence():
-    with pytest.raises(FormatError, match=r"4000 x 4000 mm and would take \d+ pages of A4"):
+    with pytest.raises(FormatError, match=r"4000 mm x 4000 mm and would take \d+ pages of A4"):
         tile((0.0, 0.0, 4000.0, 4000.0), "A4", FRAME, "wrap paper")

@@ -4,9 +4,17 @@ import msgspec
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.beginning import Numbers, begin
-from geometry.edits.string_count import MOST_STRINGS, add_string, pair_string, remove_string, shares_course
+from geometry.edits.string_count import (
+    MOST_STRINGS,
+    add_string,
+    pair_string,
+    remove_string,
+    shares_course,
+    strings_for_posts,
+)
 from geometry.errors import GeometryError
 from geometry.layout import validate
 from geometry.strings import runs
@@ -105,3 +113,15 @@ def test_any_order_of_edits_leaves_a_sound_layout(steps):
     counted = courses(layout)
     assert not counted or counted[0] == 1
     assert all(b - a in (0, 1) for a, b in zip(counted, counted[1:], strict=False))
+
+
+def test_a_string_for_each_post_of_a_head_that_has_none_yet():
+    head = six()
+    bare = replace(head, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in head.tuners))
+    made = strings_for_posts(bare)
+    assert [s.id for s in made.strings] == ["1", "2", "3", "4", "5", "6"] and posts(made) == [None] * 6
+    # From 1.2 to 0.25 in one ratio, by hand: the second is 1.2 (0.25 / 1.2)^(1 / 5).
+    assert [s.diameter for s in made.strings] == [1.2, 0.88, 0.64, 0.47, 0.34, 0.25]
+    for wrong in (head, replace(bare, tuners=bare.tuners[:1])):
+        with pytest.raises(GeometryError):
+            strings_for_posts(wrong)

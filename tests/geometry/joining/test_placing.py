@@ -51,7 +51,7 @@ def test_a_one_sided_head_finds_its_nut():
     placing = place(drawn)
     assert placing.nut_width == pytest.approx(42)
     assert drawn.mapped(placing.matrix).box == pytest.approx(one_sided_head().box, abs=0.03)
-    assert "42.0 mm at one end was taken for the nut line" in placing.sentence and "turned by 90.0 degrees" in placing.sentence
+    assert "42 mm at one end was taken for the nut line" in placing.sentence and "turned by 90.0 degrees" in placing.sentence
 
 
 def test_mirroring_swaps_bass_and_treble():
