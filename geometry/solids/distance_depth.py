@@ -4,9 +4,11 @@ The shift along a unit direction n that parts two convex solids is the sum of
 their supports along n and -n. Its least value over all directions is the depth
 of overlap. Least values lie where a flat end is met squarely, where both axes
 are, along one of the creases (the directions square to one axis), or between
-them. The first two are six directions in closed form; on the creases Newton's
-method finds the rest; what may still lie between them is left to
-distance_proof, which goes over all directions until none can be better.
+them. The first two are six directions in closed form; on the creases there is
+one too where the axes are square, else Newton's method finds the least; most of
+what lies between is ruled out by a formula (distance_lunes, distance_square),
+and what is not is left to distance_proof, which goes over all directions there
+until none can be better.
 """
 
 from __future__ import annotations
@@ -15,11 +17,14 @@ import numpy as np
 from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders, crosses, dots, norms, square_to
+from geometry.solids.distance_lunes import AXES, begin, creases
 from geometry.solids.distance_proof import Pairs, proved
 
-_SCAN = 8
+_SCAN = 24
 _SHARES = np.linspace(0.0, 1.0, _SCAN + 1)[:, None]
-_ROUNDS = 5
+_SAME = 1e-12
+"""mm: what differs by less differs by rounding"""
+_ROUNDS = 3
 
 
 def depths(a: Cylinders, b: Cylinders, shared: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -41,33 +46,38 @@ def escapes(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, np.ndarray]:
     and the same with the two exchanged, but for the sign of the direction.
     """
     # Each pair is measured the one way round, so that exchanging the two changes nothing.
-    turned = _second_first(a, b)
-    one, two = _chosen(turned, b, a), _chosen(turned, a, b)
+    turned, one, two = _wider_first(a, b)
     local = _local(one, two)
-    value, n = _in_closed_form(local.pairs)
-    found, way = _on_creases(local.pairs)
-    value, n = np.where(found < value, found, value), np.where(found < value, way, n)
-    value, n = proved(local.pairs, value, n)
+    pairs = local.pairs
+    ring = pairs.ring()
+    around = pairs.shift(ring)
+    least, ways = creases(pairs, ring, around)
+    value, n = _best_of(pairs, np.concatenate([ring[:, AXES], ways, _up(pairs)], axis=1))
+    # Where the axes are not square the best on a crease may lie elsewhere.
+    crease, row = np.nonzero(least < value - _SAME)
+    if len(row):
+        found, ways = _on_creases(pairs, crease, row)
+        # Of each pair the best of its creases.
+        best = np.lexsort((crease, found, row))
+        best = best[np.searchsorted(row[best], np.unique(row))]
+        best = best[found[best] < value[row[best]]]
+        value[row[best]], n[:, row[best]] = found[best], ways[:, best]
+    value, n = proved(pairs, value, n, *begin(pairs, ring, around, value))
     out = local.e * n[0][:, None] + local.f * n[1][:, None] + local.m * n[2][:, None]
     out /= norms(out)[:, None]
     way = np.where(turned[:, None], -out, out)
     return a.support(-way) + b.support(way), way
 
 
-def _second_first(a: Cylinders, b: Cylinders) -> np.ndarray:
-    """Which pairs are turned round: the wider cylinder goes first, then the longer, then the one that starts earlier."""
-    first = np.column_stack([a.radius, a.length, a.start, a.axis])
-    second = np.column_stack([b.radius, b.length, b.start, b.axis])
+def _wider_first(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, Cylinders, Cylinders]:
+    """(which pairs are turned round, the first, the second of each): the wider goes first, then the longer, then the one that starts earlier."""
+    first, second = (np.column_stack([one.radius, one.length, one.start, one.axis]) for one in (a, b))
     apart = first != second
-    at = np.argmax(apart, axis=1)
-    rows = np.arange(len(a))
-    return apart.any(axis=1) & (first[rows, at] < second[rows, at])
-
-
-def _chosen(which: np.ndarray, yes: Cylinders, no: Cylinders) -> Cylinders:
-    many = which[:, None]
-    return Cylinders(np.where(many, yes.start, no.start), np.where(many, yes.axis, no.axis),
-                     np.where(which, yes.length, no.length), np.where(which, yes.radius, no.radius))
+    at, rows = np.argmax(apart, axis=1), np.arange(len(a))
+    turned = first[rows, at] < second[rows, at]
+    many = turned[:, None]
+    return turned, *(Cylinders(rows[:, 2:5], rows[:, 5:], rows[:, 1], rows[:, 0])
+                     for rows in (np.where(many, second, first), np.where(many, first, second)))
 
 
 class _Local(Struct, frozen=True, eq=False):
@@ -102,44 +112,53 @@ def _local(a: Cylinders, b: Cylinders) -> _Local:
                                   a.length, a.radius, b.length, b.radius])), a.axis, f, m)
 
 
-def _in_closed_form(pairs: Pairs) -> tuple[np.ndarray, np.ndarray]:
-    """The best of the ways along either axis, and square to both."""
-    one, none = np.ones_like(pairs.c), np.zeros_like(pairs.c)
-    ways = np.array([(one, none, none), (-one, none, none), (pairs.c, pairs.s, none), (-pairs.c, -pairs.s, none),
-                     (none, none, one)]).swapaxes(0, 1)
+def _up(pairs: Pairs) -> np.ndarray:
+    """The direction m of each pair (3, 1, n)."""
+    up = np.zeros((3, 1, len(pairs.c)))
+    up[2] = 1.0
+    return up
+
+
+def _best_of(pairs: Pairs, ways: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """The best shift of each pair and its direction (3, n), among directions (3, k, n)."""
     value = pairs.shift(ways)
-    best, rows = np.argmin(value, axis=0), np.arange(len(one))
+    best, rows = np.argmin(value, axis=0), np.arange(len(pairs.c))
     return value[best, rows], ways[:, best, rows]
 
 
-def _on_creases(pairs: Pairs) -> tuple[np.ndarray, np.ndarray]:
-    """The best of the four quarter turns square to one of the axes, from the plane of both up to m."""
-    c, s = pairs.c, pairs.s
-    none, one = np.zeros_like(c), np.ones_like(c)
-    aside = np.array([(none, one), (none, -one), (-s, c), (s, -c)])
+def _on_creases(pairs: Pairs, crease: np.ndarray, row: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """The best shift (k,) and its direction (3, k) on quarter turns square to one of the axes, from the plane of both up to m.
+
+    Each is one of the four creases of a pair, by its place in CREASES, and the pair's number.
+    """
+    own = Pairs(pairs.rows[:, row])
+    c, s = own.c, own.s
+    along, sign = crease >= 2, 1.0 - 2 * (crease % 2)
+    x, y = sign * np.where(along, -s, 0.0), sign * np.where(along, c, 1.0)
     # Along each the shift is lift sin(d) + level cos(d) + a constant + radius sqrt(1 - s2 cos(d)^2).
-    level = aside[:, 0] * pairs.wx + aside[:, 1] * pairs.wy
-    level[0] += pairs.length_b * s
-    level[2] += pairs.length_a * s
-    radius = np.array([pairs.radius_b, pairs.radius_b, pairs.radius_a, pairs.radius_a])
-    lift, s2 = pairs.wz, s * s
+    level = x * own.wx + y * own.wy
+    level += np.where(crease == 0, own.length_b * s, np.where(crease == 2, own.length_a * s, 0.0))
+    radius = np.where(along, own.radius_a, own.radius_b)
+    lift, s2 = own.wz, s * s
     # Within an angle c of the plane the last of these turns sharply: the marks lie closer there.
     grid = np.arctan((c + _SHARES) * _SHARES / np.maximum(1 - _SHARES, 1e-15))
-    sin, cos = np.sin(grid)[:, None], np.cos(grid)[:, None]
+    sin, cos = np.sin(grid), np.cos(grid)
     rough = lift * sin + level * cos + radius * np.sqrt(np.maximum(0.0, 1 - s2 * cos * cos))
-    at, rows = np.argmin(rough, axis=0), np.arange(len(c))
-    low, d, high = grid[np.maximum(at - 1, 0), rows], grid[at, rows], grid[np.minimum(at + 1, _SCAN), rows]
+    at, each = np.argmin(rough, axis=0), np.arange(len(row))
+    low, d, high = grid[np.maximum(at - 1, 0), each], grid[at, each], grid[np.minimum(at + 1, _SCAN), each]
     for _ in range(_ROUNDS):
         # Newton's step where the slope rises, held between marks on either side of the foot; else halving.
         sin, cos = np.sin(d), np.cos(d)
-        root = np.sqrt(np.maximum(1e-30, 1 - s2 * cos * cos))
-        slope = lift * cos - level * sin + radius * s2 * cos * sin / root
-        bend = -lift * sin - level * cos + radius * s2 * ((cos * cos - sin * sin) / root - s2 * (cos * sin / root) ** 2 / root)
-        low, high = np.where(slope < 0, d, low), np.where(slope < 0, high, d)
-        step = d - slope / np.where(bend > 1e-12, bend, 1.0)
-        d = np.where((bend > 1e-12) & (step >= low) & (step <= high), step, (low + high) / 2)
+        cos2 = cos * cos
+        under = np.maximum(1e-30, 1 - s2 * cos2)
+        rim = radius * s2 / np.sqrt(under)
+        slope = (lift + rim * sin) * cos - level * sin
+        bend = rim * (2 * cos2 - 1 - s2 * cos2 * (1 - cos2) / under) - lift * sin - level * cos
+        falls = slope < 0
+        low, high = np.where(falls, d, low), np.where(falls, high, d)
+        bowl = bend > 1e-12
+        step = d - slope / np.where(bowl, bend, 1.0)
+        d = np.where(bowl & (step >= low) & (step <= high), step, (low + high) / 2)
     sin, cos = np.sin(d), np.cos(d)
-    ways = np.array([aside[:, 0] * cos, aside[:, 1] * cos, sin])
-    value = pairs.shift(ways)
-    best = np.argmin(value, axis=0)
-    return value[best, rows], ways[:, best, rows]
+    ways = np.array([x * cos, y * cos, sin])
+    return own.shift(ways), ways

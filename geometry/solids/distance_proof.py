@@ -4,7 +4,7 @@ The shift h(n) along n is the support of the convex body of all differences
 between points of the two. A point p of that body, taken where it is farthest along the
 middle of a spherical triangle, bounds h from below on all of it: h(n) >= n . p, and a linear
 function that is positive at the three corners is nowhere less between them. Triangles whose bound
-is no better than the best shift known are done with; the others are cut in four.
+is no better than the best shift known are done with; the others are cut in sixteen.
 The bound strays from h by the square of the triangle's size, so few are cut often.
 Where the middle of one is better than all before, Newton's method goes to the bottom of that hollow.
 """
@@ -17,8 +17,8 @@ import numpy as np
 
 AGREE = 0.005
 """mm within which the shift is proved to be the least"""
-_LEVELS = 12
-_LOOKS = (1, 2, 3)
+_LEVELS = 6
+_LOOKS = (0, 1, 2)
 """levels at which what is nearly as good is looked at too: about the size of a hollow"""
 _BESIDE = math.cos(0.06)
 """cosine of the angle within which two directions lead into the same hollow"""
@@ -39,6 +39,14 @@ class Pairs:
         self.rows = rows
         (self.wx, self.wy, self.wz, self.c, self.s, self.length_a, self.radius_a, self.length_b, self.radius_b) = rows
 
+    def ring(self) -> np.ndarray:
+        """Directions (3, 8, n) in the plane of both axes: along one or square to it, in order round m."""
+        ring = np.zeros((3, 8, len(self.c)))
+        ring[0, 0] = ring[1, 2] = 1.0
+        ring[0, 1], ring[1, 1], ring[0, 3], ring[1, 3] = self.c, self.s, -self.s, self.c
+        ring[:, 4:] = -ring[:, :4]
+        return ring
+
     def shift(self, n: np.ndarray) -> np.ndarray:
         """How far the first has to go along unit directions n (3, ..., n) to be clear of the second, mm."""
         x, y, z = n
@@ -49,56 +57,50 @@ class Pairs:
                 + self.length_b * np.maximum(0.0, along) + self.radius_b * np.sqrt(across * across + z * z))
 
 
-def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """(least shift (n,) in mm, its direction (3, n)), begun from the best ones known."""
+def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray, owner: np.ndarray, corners: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """(least shift (n,) in mm, its direction (3, n)), begun from the best ones known.
+
+    `owner` (k,), `corners` (3, 3, k): the triangles in which it may be, each in one lune of its pair; first the coordinate, then the
+    corner. Lunes have sides where an axis is met squarely, so that in each the same ends of both cylinders are farthest. Only
+    the half of all directions that leans towards m is looked at: the other is never better.
+    """
+    if not len(owner):
+        return value, way
     value, way, visited = value.copy(), way.copy(), way.copy()
     count = len(value)
-    lunes, ends = _lunes(pairs)
-    lune, corners = np.tile(np.arange(8 * count), 16), _cut(_cut(lunes))
+    ends = _ends(pairs, owner, corners)
+    start, corners = np.tile(np.arange(len(owner)), 16), cut(corners)
+    first = owner
     for level in range(_LEVELS):
-        x, y, z = middle = corners.sum(axis=1)
+        x, y, z = middle = corners[:, 0] + corners[:, 1] + corners[:, 2]
         middle /= np.sqrt(x * x + y * y + z * z)
-        px, py, pz = _farthest(ends[:, lune], middle)
-        owner = lune % count
+        px, py, pz = _farthest(ends[:, start], middle)
+        owner = first[start]
         here, known = x * px + y * py + z * pz, value[owner]
         near = AGREE if level in _LOOKS else 0.0
         if (here < known + near).any():
             _descend(pairs, owner, middle, here, near, value, way, visited)
             known = value[owner]
         least = (corners[0] * px + corners[1] * py + corners[2] * pz).min(axis=0)
-        open_ = np.flatnonzero(least < known - AGREE)
+        open_ = (least < known - AGREE).nonzero()[0]
         if len(open_) > _MOST:
             open_ = open_[np.bincount(owner[open_], minlength=count)[owner[open_]] <= _MOST]
         if not len(open_):
             break
-        lune, corners = np.tile(lune[open_], 4), _cut(corners[:, :, open_])
+        start, corners = np.tile(start[open_], 16), cut(corners[:, :, open_])
     return value, way
 
 
-def _lunes(pairs: Pairs) -> tuple[np.ndarray, np.ndarray]:
-    """Eight triangles a pair (3, 3, 8 n), with what is the same all over each (7, 8 n).
-
-    They cover the half of all directions that leans towards m: the other is never better. First index: the coordinate;
-    second: the corner. Their sides run where an axis is met squarely, so that in each the same ends of both
-    cylinders are farthest. Then: the difference of these ends, c, s and both radii.
-    """
-    c, s = pairs.c, pairs.s
-    ring = np.zeros((3, 8, len(c)))
-    ring[0, 0] = ring[1, 2] = 1.0
-    ring[0, 1], ring[1, 1], ring[0, 3], ring[1, 3] = c, s, -s, c
-    ring[:, 4:] = -ring[:, :4]
-    following = ring[:, [1, 2, 3, 4, 5, 6, 7, 0]]
-    pole = np.zeros_like(ring)
-    pole[2] = 1.0
-    x, y, _ = ring + following
-    end_b = pairs.length_b * (c * x + s * y > 0)
-    ends = np.array(np.broadcast_arrays(pairs.wx - pairs.length_a * (x < 0) + end_b * c, pairs.wy + end_b * s, pairs.wz,
-                                        c, s, pairs.radius_a, pairs.radius_b))
-    return np.stack([pole, ring, following], axis=1).reshape(3, 3, -1), ends.reshape(7, -1)
+def _ends(pairs: Pairs, owner: np.ndarray, corners: np.ndarray) -> np.ndarray:
+    """What is the same all over each of some triangles (7, k): the difference of the ends that are farthest, c, s and both radii."""
+    x, y, _ = corners[:, 0] + corners[:, 1] + corners[:, 2]
+    wx, wy, wz, c, s, length_a, radius_a, length_b, radius_b = pairs.rows[:, owner]
+    end_b = length_b * (c * x + s * y > 0)
+    return np.array([wx - length_a * (x < 0) + end_b * c, wy + end_b * s, wz, c, s, radius_a, radius_b])
 
 
 def _farthest(ends: np.ndarray, n: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """The point of the body of differences that is farthest along n (3, k), each in a lune of which `ends` (7, k) tells."""
+    """The point of the body of differences that is farthest along n (3, k), each in a triangle of which `ends` (7, k) tells."""
     x, y, z = n
     ex, ey, ez, c, s, radius_a, radius_b = ends
     across, upwards = c * y - s * x, z * z
@@ -107,16 +109,28 @@ def _farthest(ends: np.ndarray, n: np.ndarray) -> tuple[np.ndarray, np.ndarray, 
     return ex - across * s, ey + ratio_a * y + across * c, ez + (ratio_a + ratio_b) * z
 
 
-_QUARTERS = np.array([(0, 1, 2, 3), (3, 4, 5, 4), (5, 3, 4, 5)])
-"""Corners of the four parts of a triangle, of its own corners 0, 1, 2 and the middles 3, 4, 5 of the sides from each to the next."""
+_CORNERS = np.array([(i, k, 4 - i - k) for i in range(5) for k in range(5 - i)]).T[:, None, :, None] / 4
+"""Weights (3, 1, 15, 1) of a triangle's own corners at the corners of its sixteen parts."""
 
 
-def _cut(corners: np.ndarray) -> np.ndarray:
-    """The four parts (3, 3, 4 k) of each triangle (3, 3, k): all first parts, all second, and so on."""
-    middles = corners + corners[:, [1, 2, 0]]
-    x, y, z = middles
-    middles /= np.sqrt(x * x + y * y + z * z)
-    return np.concatenate([corners, middles], axis=1)[:, _QUARTERS].reshape(3, 3, -1)
+def _parts() -> np.ndarray:
+    """Which corners the sixteen parts (3, 16) have, by their places in _CORNERS."""
+    at = {(i, k): place for place, (i, k) in enumerate((i, k) for i in range(5) for k in range(5 - i))}
+    upright = [(at[i, k], at[i + 1, k], at[i, k + 1]) for i in range(4) for k in range(4 - i)]
+    turned = [(at[i + 1, k], at[i + 1, k + 1], at[i, k + 1]) for i in range(3) for k in range(3 - i)]
+    return np.array(upright + turned).T
+
+
+_PARTS = _parts()
+
+
+def cut(corners: np.ndarray) -> np.ndarray:
+    """The sixteen parts (3, 3, 16 k) of each triangle (3, 3, k), sides cut in four: all first parts, all second, and so on."""
+    one, two, three = _CORNERS
+    whole = corners[:, 0, None] * one + corners[:, 1, None] * two + corners[:, 2, None] * three
+    x, y, z = whole
+    whole /= np.sqrt(x * x + y * y + z * z)
+    return whole[:, _PARTS].reshape(3, 3, -1)
 
 
 def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarray, near: float, value: np.ndarray,
