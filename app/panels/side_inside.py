@@ -76,6 +76,7 @@ class SideInside(QSplitter):
         heads.addWidget(self.tabs)
         heads.addWidget(Calm(self._tally, below, wraps=True, lines=2), 1)
         self.snags = SnagList(theme, below)
+        self.snags.set_unit(unit)
         self.snags.chosen.connect(self.chosen)
         self.snags.grown.connect(self._make_room)
         self.chance_line = ChanceLine(below)

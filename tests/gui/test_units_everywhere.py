@@ -1,11 +1,15 @@
 """Millimetres and inches in every field: nothing drifts, and sums of both are understood everywhere."""
 
+from pathlib import Path
+
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
 from app.formats import headstock
+from app.look.theme import DAY
 from app.panels.fields import LengthField
+from app.window.main import MainWindow
 from app.window.stages import STAGES
 from geometry.errors import GeometryError
 from geometry.layout import feature_ids
@@ -97,3 +101,16 @@ def test_a_typed_inch_is_kept_to_the_last_bit(bench, qtbot):
         bench.window.actions_[unit].trigger()
     walked(bench)
     assert bench.layout is kept
+
+
+def test_a_window_that_opens_in_inches_says_nothing_in_millimetres(qtbot, tmp_path):
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("unit", "in")
+    layout = headstock.read(Path(__file__).parents[2] / "samples" / "mixed-one-slide-too-far.headstock.json")
+    window = MainWindow(layout, None, settings, DAY)
+    qtbot.addWidget(window)
+    window.show()
+    snags = window.side.snags
+    qtbot.waitUntil(lambda: snags.model().rowCount() > 0, timeout=20_000)
+    told = [str(snags.model().index(row, 0).data(Qt.ItemDataRole.AccessibleTextRole)) for row in range(snags.model().rowCount())]
+    assert any('"' in words for words in told) and not any(" mm" in words for words in told), told
