@@ -3841,6 +3841,10 @@
         <translation>Die Knoten neben dieser Stelle auseinanderziehen.</translation>
     </message>
     <message>
+        <source>Move the nut end of {slot}</source>
+        <translation>Sattelende von {slot} versetzen</translation>
+    </message>
+    <message>
         <source>Move the paper under the window</source>
         <translation>Das Papier unter dem Fenster verschieben</translation>
     </message>
@@ -3853,8 +3857,8 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
-        <source>Move the {part} end of {target}</source>
-        <translation>Ende von {target} versetzen ({part})</translation>
+        <source>Move the tip end of {slot}</source>
+        <translation>Spitzenende von {slot} versetzen</translation>
     </message>
     <message>
         <source>Move them apart, or join them into one drawn slot.</source>
@@ -10747,12 +10751,20 @@
         <translation>klicken, wohin ein Ende kommt</translation>
     </message>
     <message>
+        <source>press where the hole goes</source>
+        <translation>klicken, wohin das Loch kommt</translation>
+    </message>
+    <message>
         <source>press where the line begins</source>
         <translation>klicken, wo die Linie beginnt</translation>
     </message>
     <message>
-        <source>press where the {what} goes</source>
-        <translation>klicken, wohin es kommt: {what}</translation>
+        <source>press where the pin goes</source>
+        <translation>klicken, wohin der Passstift kommt</translation>
+    </message>
+    <message>
+        <source>press where the tuner goes</source>
+        <translation>klicken, wohin die Mechanik kommt</translation>
     </message>
     <message>
         <source>printed on the cutter</source>

@@ -111,6 +111,7 @@ class SideGrip(_Base):
         self.origin = origin
         self._id = id
         self._by_mark = by_mark
+        self._last = layout
         self._single = isinstance(layout.tuner(id).place, EdgePlace)
         self._snapper = AlongSnapper(layout, options, ignore=_row_mates(layout, id))
 
@@ -126,17 +127,19 @@ class SideGrip(_Base):
         layout = slide_tuner(self.layout, self._id, stop.along, side if self._single else None)
         if self._by_mark and self._single and not pointer.shift:
             layout = self._sunk(layout, to, pointer)
+        self._last = layout
         marks = (*stop.marks, *neighbours.of_seat(layout, self._id, self.options.unit, pointer.mm_per_pixel))
         return self._shown(layout, self._readout(layout), stop.words, marks, (("along", say("along the edge")),))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
+        """How far along the edge; which edge and how deep stay as they were shown last."""
         number = typed.number(text, self.options.unit) if typed.point(text, self.options.unit) is None else None
         if number is None:
             values = typed.named(text, self.options.unit)
             if values.keys() != {"along"}:
                 raise GeometryError(say("Type how far along the edge {id} sits, for example 73.9.", id=self._id))
             number = values["along"]
-        return self._echoed(slide_tuner(self.layout, self._id, number))
+        return self._echoed(slide_tuner(self._last, self._id, number))
 
     def _sunk(self, layout: Headstock, to: Vec2, pointer: Pointer) -> Headstock:
         side, _ = along_edge(layout, self._id)
@@ -166,7 +169,8 @@ class SlotEndGrip(_Base):
         super().__init__(layout, options, (target.id,))
         self._end = target.part
         self._id = target.id
-        self.name = say("Move the {part} end of {target}", part=target.part, target=target.id)
+        self.name = (say("Move the nut end of {slot}", slot=target.id) if target.part == "nut" else
+                     say("Move the tip end of {slot}", slot=target.id))
         self.origin = target.at
         self._snapper = Snapper(layout, options, ignore=self.ids)
 

@@ -34,7 +34,7 @@ class Target(Struct, frozen=True):
 
     `id` is a feature's id, or outline, nut or blank. `part` says which part:
     the node's index; (edge, 0 or 1) of a handle; (edge, parameter) of an edge;
-    "nut" or "tip" of a slot end; "bass" or "treble" of a nut end; "bass",
+    "nut" or "tip" of a slot end; "bass" or "treble" of a nut end or an outer string; "bass",
     "treble", "tip", "behind" or "thickness" of a blank edge. A mark is a side
     tuner taken by its entry mark on a folded edge. `at` is its own point in mm.
     """
@@ -69,8 +69,9 @@ def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] 
 
     Nodes and handles are met only on the loop that is held, or on the outline
     when `shape` is set. Small things come before large ones: nodes, handles,
-    tuners and pins, slot ends, nut ends, side bores, slots, the outline, the
-    blank. Of two things of one kind the nearer is met.
+    tuners and pins, slot ends, nut ends, outer strings, edges of a held loop,
+    side bores, slots, the outline, ears, the blank; on a folded edge marks,
+    then the blank. Of two things of one kind the nearer is met.
     """
     reach = REACH * mm_per_pixel
     for found in _groups(layout, at, reach, held, shape):

@@ -25,7 +25,7 @@ def measure(layout: Headstock, options: Options) -> Gesture:
     """Press on one thing, then on another: their shortest distance stays on show until the next press or Esc.
 
     Bare wood counts as the point pressed. Distances in plan are exact; between
-    bores the true distance in space is told as well. Nothing is changed.
+    bores the true distance in space is told as well. Both are told to a hundredth of a mm, rounded down. Nothing is changed.
     """
     first: Thing | None = None
     marks, readout = (), say("press on the first thing")
@@ -76,10 +76,10 @@ def _string_at(layout: Headstock, pointer: Pointer) -> Thing | None:
 
 def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[tuple, str]:
     found: Between = between(one, two)
-    text = words.length(found.distance, options.unit)
+    text = words.clearance(found.distance, options.unit, 2)
     readout = say("{far} from {one} to {two}", far=text, one=one.name, two=two.name)
     if found.in_space is not None and abs(found.in_space - found.distance) > 0.005:
         space = say("they meet in the wood") if found.in_space <= 0 else \
-            say("{far} apart in the wood", far=words.length(found.in_space, options.unit))
+            say("{far} apart in the wood", far=words.clearance(found.in_space, options.unit, 2))
         readout = say("{readout} seen from the face, {space}", readout=readout, space=space)
     return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel, "measured"), readout

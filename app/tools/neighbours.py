@@ -65,7 +65,7 @@ def of_slot(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -
     webs = [own.to(Wall(slot_path(slot))) for slot in layout.slots if slot.id != id]
     nearest = [own.to(Wall(loop_path(layout.outline))), *sorted(webs, key=lambda found: found[0])[:1]]
     return tuple(mark for distance, a, b in nearest if 0 < distance <= FAR
-                 for mark in guides.dimension(a, b, words.length(distance, unit), mm_per_pixel))
+                 for mark in guides.dimension(a, b, words.clearance(distance, unit), mm_per_pixel))
 
 
 def _wood(at: Vec2, radius: float, near: Nearest, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
@@ -73,7 +73,7 @@ def _wood(at: Vec2, radius: float, near: Nearest, unit: LengthUnit, mm_per_pixel
     if not 0 < wood <= FAR:
         return ()
     rim = v.along(at, v.unit(v.sub(near.point, at)), radius)
-    return guides.dimension(rim, near.point, words.length(wood, unit), mm_per_pixel)
+    return guides.dimension(rim, near.point, words.clearance(wood, unit), mm_per_pixel)
 
 
 def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:

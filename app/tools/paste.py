@@ -19,7 +19,7 @@ ASIDE = (5.0, 5.0)
 
 
 def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
-    """The copies follow the pointer; a press or Enter sets them down, Esc leaves nothing.
+    """The copies follow the pointer; a press or Enter sets them down, Esc leaves nothing. Where they cannot be is said.
 
     Side tuners slide along their edge meanwhile. Typed: the place of the middle, or a step from where they were.
     """
@@ -27,23 +27,27 @@ def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
     ids = new_ids(layout, made)
     origin = lead(made, ids)
     snapper = Snapper(made, options, ignore=ids)
-    by, snapped, marks = ASIDE, "", ()
+    name = say("Paste {name}", name=ids[0]) if len(ids) == 1 else say("Paste {n} things", n=len(ids))
+    by, snapped, marks, refused = ASIDE, "", (), ""
     while True:
         try:
-            placed = move_features(made, ids, by)
             now = v.add(origin, by)
-            shown = Shown(placed, marks, words.place(now, options.unit), snapped, ids, takes=words.place_takes(now))
+            shown = Shown(move_features(made, ids, by), marks, refused or words.place(now, options.unit), snapped, ids,
+                          takes=words.place_takes(now))
         except GeometryError as error:
             shown = Shown(layout, marks, str(error))
         pointer = yield shown
         if pointer.kind == "key" and pointer.key == "escape":
             return None
-        ends = pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter")
-        if pointer.kind == "key" and pointer.typed:
-            by, ends = v.sub(typed.placed(pointer.typed, options.unit, origin, v.add(origin, by)), origin), True
-        elif pointer.kind != "key":
-            snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
-            by, snapped, marks = v.sub(snap.point, origin), snap.words, snap.marks
-        if ends:
-            name = say("Paste {name}", name=ids[0]) if len(ids) == 1 else say("Paste {n} things", n=len(ids))
-            return Done(move_features(made, ids, by), name, ids)
+        refused = ""
+        try:
+            if pointer.kind == "key" and pointer.typed:
+                to = typed.placed(pointer.typed, options.unit, origin, v.add(origin, by))
+                return Done(move_features(made, ids, v.sub(to, origin)), name, ids)
+            if pointer.kind != "key":
+                snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
+                by, snapped, marks = v.sub(snap.point, origin), snap.words, snap.marks
+            if pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter"):
+                return Done(move_features(made, ids, by), name, ids)
+        except GeometryError as error:
+            refused = str(error)

@@ -41,7 +41,8 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
         raise GeometryError(say("Choose the hardware to place first."))
     side = what == "tuner" and pattern_of(layout, options.pattern).mount == "side"
     snapper = AlongSnapper(layout, options) if side else Snapper(layout, options)
-    pointer = yield Shown(layout, readout=say("press where the {what} goes", what=what))
+    pointer = yield Shown(layout, readout={"tuner": say("press where the tuner goes"), "pin": say("press where the pin goes"),
+                                           "hole": say("press where the hole goes")}[what])
     last = Shown(layout)
     while True:
         try:

@@ -70,12 +70,12 @@ class Snapper:
         Points come first, then (with `walls`) the outline and slot walls, where
         a line from `start` meets them square or touches them above all, then
         levels of x and of y each by itself, then the grid. `axis` 0 or 1 leaves
-        the other coordinate alone. `own` are named points of what is being drawn,
+        the other coordinate as it is, unrounded. `own` are named points of what is being drawn,
         to be level with. `off` switches everything off; the place is then only
         rounded to 0.01 mm.
         """
         if off or not self._options.snapping:
-            return Snap(tidy(p))
+            return Snap(_tidied(p, axis))
         if axis is None:
             spot = self._nearest_spot(p, POINT_REACH * mm_per_pixel)
             if spot is not None:
@@ -94,7 +94,7 @@ class Snapper:
 
     def _levels(self, p: Vec2, mm_per_pixel: float, axis: int | None, own: Sequence[tuple[str, Vec2]]) -> Snap:
         reach = LINE_REACH * mm_per_pixel
-        out, words, caught = list(tidy(p)), [], []
+        out, words, caught = list(_tidied(p, axis)), [], []
         grid = False
         for k, levels in ((0, self._across), (1, self._up)):
             if axis is not None and k != axis:
@@ -203,6 +203,12 @@ def in_line_words(name: str) -> str:
 def tidy(p: Vec2) -> Vec2:
     """A pointed place rounded to 0.01 mm."""
     return (round(p[0], TIDY), round(p[1], TIDY))
+
+
+def _tidied(p: Vec2, axis: int | None) -> Vec2:
+    """A pointed place rounded to 0.01 mm along the axes that are free."""
+    tidied = tidy(p)
+    return (tidied[0] if axis in (None, 0) else p[0], tidied[1] if axis in (None, 1) else p[1])
 
 
 def constrained(start: Vec2, to: Vec2, shift: bool) -> tuple[Vec2, int | None]:

@@ -47,7 +47,8 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     """
     found: dict[str, float] = {}
     own = {term(word).lower(): word for word in WORDS}
-    pieces = re.split(r"([^\W\d_]{3,})", re.sub(r"\binch(es)?\b", '"', text.strip()))
+    plain = re.sub(r"\bdeg(rees)?\b", "°", re.sub(r"\binch(es)?\b", '"', text.strip()))
+    pieces = re.split(r"([^\W\d_]{3,})", plain)
     if len(pieces) < 3 or pieces[0].strip():
         raise GeometryError(say('{text} is not understood here: type a length, or two with a semicolon between them.',
                                 text=quoted(text)))

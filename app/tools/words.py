@@ -6,13 +6,18 @@ import math
 
 from app.tools.pointer import Takes
 from geometry.saying import say
-from geometry.units import LengthUnit, format_angle, format_close
+from geometry.units import LengthUnit, format_angle, format_close, format_down
 from geometry.vectors import Vec2
 
 
 def length(mm: float, unit: LengthUnit) -> str:
     """A length with its unit: one decimal in mm; fractions of an inch only where they are true to it, else thousandths."""
     return format_close(mm, unit, mark=True)
+
+
+def clearance(mm: float, unit: LengthUnit, decimals: int = 1) -> str:
+    """As length, but never more than it is: wood that is left, and what is measured."""
+    return format_down(mm, unit, decimals, mark=True)
 
 
 def place(p: Vec2, unit: LengthUnit) -> str:

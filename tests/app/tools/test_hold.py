@@ -196,6 +196,28 @@ def test_typed_values_end_a_drag():
     assert "how far along" in refused.readout
 
 
+def test_a_typed_value_keeps_the_edge_and_the_depth_that_were_shown():
+    head = free_from_row(twelve(), "treble side 2")
+    at = plan_point(head, "treble side 2")
+    over = hand(head)
+    over.press(*at)
+    assert along_edge(over.move(-at[0], at[1]).layout, "treble side 2")[0] == "bass"
+    assert along_edge(over.type("90").layout, "treble side 2") == ("bass", 90.0)
+    mark = next(d.mark for hole in holes(head) for d in hole.drillings if d.of == "treble side 2" and d.role == "post")
+    out = head.blank.treble + mark[2]
+    sunk = hand(head)
+    sunk.press(out, mark[1])
+    depth = sunk.move(out + 2.5, mark[1]).layout.tuner("treble side 2").place.depth
+    assert depth == pytest.approx(mark[2] + 2.5, abs=0.01)
+    place = sunk.type("90").layout.tuner("treble side 2").place
+    assert (place.along, place.depth) == (90.0, depth)
+
+
+def test_each_end_of_a_slot_has_its_own_name_for_undo():
+    assert hand(plain()).drag((17.0, 40.0), (17.0, 45.0)).name == "Move the nut end of treble slot"
+    assert hand(plain()).drag((17.0, 150.0), (17.0, 145.0)).name == "Move the tip end of treble slot"
+
+
 def test_what_makes_no_sense_is_said_and_the_last_good_layout_stays():
     running = hand(plain())
     running.press(30.0, 60.0)

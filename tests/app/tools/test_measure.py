@@ -103,7 +103,7 @@ def test_from_a_string_to_a_post_beside_it():
     points = [v.along(run.nut, v.unit(v.sub(run.post, run.nut)), k * run.length / 20000) for k in range(20001)]
     nearest = min(math.dist(p, other) for p in points) - radius
     told = next(mark.text for mark in shown.marks if isinstance(mark, Label))
-    assert told == f"{nearest:.1f} mm"
+    assert told == f"{math.floor(nearest * 100) / 100:g} mm"
     # Drawn and kept while the pointer goes on, until Esc.
     assert hand.move(0.0, 0.0).marks == shown.marks
     assert hand.key("escape") is None and hand.running.over

@@ -22,6 +22,11 @@ def slotting(layout, **options):
     return hand
 
 
+@pytest.mark.parametrize("what", ["tuner", "pin", "hole"])
+def test_what_is_to_be_pressed_is_said(what):
+    assert placing(plain(), what, pattern=FACE).running.shown.readout == f"press where the {what} goes"
+
+
 def test_a_face_tuner_is_in_the_layout_before_it_is_set_down():
     hand = placing(plain(), "tuner", pattern=FACE)
     shown = hand.move(-20.2, 90.3)

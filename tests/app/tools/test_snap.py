@@ -52,7 +52,16 @@ def test_what_moves_along_attracts_nothing():
 
 def test_the_other_axis_is_left_alone():
     snap = Snapper(faces((30.0, 60.0)), Options()).point((30.2, 61.234), PIXEL, axis=0)
-    assert snap.point == (30.0, 61.23) and snap.words == "in line with t 0"
+    assert snap.point == (30.0, 61.234) and snap.words == "in line with t 0"
+
+
+@pytest.mark.parametrize("options", [Options(), Options(grid=None), Options(snapping=False)])
+def test_what_shift_keeps_is_not_rounded(options):
+    """3/16 in, 4.7625 mm, stays what it is when the thing is moved along the other axis."""
+    to, axis = constrained((20.0, 4.7625), (26.4, 5.1), True)
+    assert Snapper(faces(), options).point(to, PIXEL, axis=axis).point[1] == 4.7625
+    to, axis = constrained((4.7625, 20.0), (5.1, 26.4), True)
+    assert Snapper(faces(), options).point(to, PIXEL, axis=axis).point[0] == 4.7625
 
 
 def test_nodes_and_walls():

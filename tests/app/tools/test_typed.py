@@ -47,6 +47,8 @@ def test_degrees_make_an_angle():
     assert polar("-90 deg", "mm") == {"angle": pytest.approx(-math.pi / 2)}
     assert polar('1 1/2" 45°', "mm") == {"length": pytest.approx(38.1), "angle": pytest.approx(math.pi / 4)}
     assert polar("40", "mm") == {"length": 40.0}
+    assert named("length 40 angle 30 deg", "mm") == {"length": 40.0, "angle": pytest.approx(math.pi / 6)}
+    assert named("angle -15 degrees", "mm") == {"angle": pytest.approx(-math.pi / 12)}
     assert placed("10 90°", "mm", (1.0, 2.0), (0.0, 0.0)) == pytest.approx((1.0, 12.0))
 
 
