@@ -9340,8 +9340,16 @@
         <translation>Basskante</translation>
     </message>
     <message>
+        <source>bass edge of the blank</source>
+        <translation>Basskante des Rohlings</translation>
+    </message>
+    <message>
         <source>bass edge up</source>
         <translation>Bass oben</translation>
+    </message>
+    <message>
+        <source>bass end of the nut</source>
+        <translation>Bassende des Sattels</translation>
     </message>
     <message>
         <source>bass side</source>
@@ -9745,6 +9753,10 @@
         <translation>Hirnholz</translation>
     </message>
     <message>
+        <source>end of the blank behind the nut line</source>
+        <translation>Ende des Rohlings hinter der Sattellinie</translation>
+    </message>
+    <message>
         <source>enters</source>
         <translation>passt</translation>
     </message>
@@ -9776,6 +9788,10 @@
     <message>
         <source>face and side in turn</source>
         <translation>Vorderseite und Seite im Wechsel</translation>
+    </message>
+    <message>
+        <source>far end of the blank</source>
+        <translation>Ende des Rohlings an der Spitze</translation>
     </message>
     <message>
         <source>features (ears, slots, tuners, pins, holes)</source>
@@ -10272,8 +10288,8 @@
         <translation>spiegelbildlich zur Mittellinie</translation>
     </message>
     <message>
-        <source>mirrors the {end} end of {slot}</source>
-        <translation>spiegelt das Ende {end} von {slot}</translation>
+        <source>mirrors the {end} of {slot}</source>
+        <translation>spiegelt das {end} von {slot}</translation>
     </message>
     <message>
         <source>mirrors {what}</source>
@@ -10555,8 +10571,12 @@
         <translation>gegenüber {id}</translation>
     </message>
     <message>
-        <source>outer string on the {side} side</source>
-        <translation>äußere Saite, Seite {side}</translation>
+        <source>outer string on the bass side</source>
+        <translation>äußere Saite auf der Bassseite</translation>
+    </message>
+    <message>
+        <source>outer string on the treble side</source>
+        <translation>äußere Saite auf der Diskantseite</translation>
     </message>
     <message>
         <source>outline</source>
@@ -11655,8 +11675,16 @@
         <translation>Diskantkante</translation>
     </message>
     <message>
+        <source>treble edge of the blank</source>
+        <translation>Diskantkante des Rohlings</translation>
+    </message>
+    <message>
         <source>treble edge up</source>
         <translation>Disk. oben</translation>
+    </message>
+    <message>
+        <source>treble end of the nut</source>
+        <translation>Diskantende des Sattels</translation>
     </message>
     <message>
         <source>treble side</source>
@@ -12211,16 +12239,8 @@
         <translation>{d} steht rechtwinklig zur Vorderseite: ohne Neigung und ohne Lage unter der Vorderseite.</translation>
     </message>
     <message>
-        <source>{edge} edge of the blank</source>
-        <translation>Kante {edge} des Rohlings</translation>
-    </message>
-    <message>
-        <source>{end} end of the nut</source>
-        <translation>Ende {end} des Sattels</translation>
-    </message>
-    <message>
-        <source>{end} end of {slot}</source>
-        <translation>Ende {end} von {slot}</translation>
+        <source>{end} of {slot}</source>
+        <translation>{end} von {slot}</translation>
     </message>
     <message>
         <source>{far} apart in the wood</source>

@@ -52,15 +52,24 @@ class Target(Struct, frozen=True):
         if self.kind == "handle":
             return say("handle of the {of}", of=term(self.id))
         if self.kind == "slot end":
-            return say("{end} end of {slot}", end=term(self.part), slot=self.id)
-        if self.kind == "outer string":
-            return say("outer string on the {side} side", side=term(self.part))
-        if self.kind == "nut end":
-            return say("{end} end of the nut", end=term(self.part))
-        if self.kind == "blank edge":
-            return (say("thickness of the blank") if self.part == "thickness" else
-                    say("{edge} edge of the blank", edge=term(self.part)))
+            return end_of_slot(self.part, self.id)
+        if self.kind in ("outer string", "nut end", "blank edge"):
+            return _PARTS[self.kind, self.part]
         return say("the outline") if self.id == OUTLINE else self.id
+
+
+_PARTS = {
+    ("outer string", "bass"): say("outer string on the bass side"), ("outer string", "treble"): say("outer string on the treble side"),
+    ("nut end", "bass"): say("bass end of the nut"), ("nut end", "treble"): say("treble end of the nut"),
+    ("blank edge", "bass"): say("bass edge of the blank"), ("blank edge", "treble"): say("treble edge of the blank"),
+    ("blank edge", "tip"): say("far end of the blank"), ("blank edge", "behind"): say("end of the blank behind the nut line"),
+    ("blank edge", "thickness"): say("thickness of the blank"),
+}
+
+
+def end_of_slot(end: str, slot: str) -> str:
+    """What to call an end of a straight slot, "nut" or "tip"."""
+    return say("{end} of {slot}", end=term(f"{end} end"), slot=slot)
 
 
 def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] = (),

@@ -8,6 +8,7 @@ from itertools import pairwise
 from msgspec import Struct
 
 from app.tools import guides
+from app.tools.hit import Target, end_of_slot
 from app.tools.options import Options
 from app.tools.snap_edges import Spot, marked, met
 from app.tools.words import length
@@ -146,12 +147,12 @@ class Snapper:
             if isinstance(slot.shape, StraightSlot):
                 self._spots.append(Spot(v.middle(slot.shape.nut_end, slot.shape.tip_end), say("middle of {slot}", slot=slot.id)))
                 for end, p in (("nut", slot.shape.nut_end), ("tip", slot.shape.tip_end)):
-                    name = say("{end} end of {slot}", end=term(end), slot=slot.id)
+                    name = end_of_slot(end, slot.id)
                     self._spots.append(Spot(p, name))
                     self._level_with(name, p)
                     if abs(p[0]) > 1e-6:
-                        self._spots.append(Spot((-p[0], p[1]), say("mirrors the {end} end of {slot}",
-                                                                   end=term(end), slot=slot.id), (p,)))
+                        self._spots.append(Spot((-p[0], p[1]), say("mirrors the {end} of {slot}",
+                                                                   end=term(f"{end} end"), slot=slot.id), (p,)))
 
     def _neighbours(self, face: list[tuple[str, Vec2]]) -> None:
         """Half way between two neighbours of one side, and one step of theirs farther on."""
@@ -165,7 +166,7 @@ class Snapper:
 
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
         for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
-            self._spots.append(Spot((x, 0.0), say("{end} end of the nut", end=term(end))))
+            self._spots.append(Spot((x, 0.0), Target("nut end", "nut", end, (x, 0.0)).name))
         loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
                                               if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
         for ref, loop in loops:
