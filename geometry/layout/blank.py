@@ -1,7 +1,5 @@
 """The piece of wood before it is shaped."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from geometry.layout.parts import Amount, Coord, Id, Part, Size

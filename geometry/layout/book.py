@@ -5,8 +5,6 @@ back (see app.document). What an entry is about is remembered by name and
 title, so that it still reads when the layout has changed since.
 """
 
-from __future__ import annotations
-
 from decimal import Decimal
 from typing import Annotated, Literal
 

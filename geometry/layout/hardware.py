@@ -1,7 +1,5 @@
 """Tuner hardware described by dimensions alone."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from msgspec import Meta

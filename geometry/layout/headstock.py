@@ -1,7 +1,5 @@
 """The whole layout in one immutable record: what the file holds and every edit returns."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from msgspec import Meta

@@ -1,7 +1,5 @@
 """A closed line of nodes, as the file keeps it, and the exact path that it stands for."""
 
-from __future__ import annotations
-
 from typing import Annotated
 
 from msgspec import Meta

@@ -1,7 +1,5 @@
 """A photo or scan that lies behind the drawing, to trace from."""
 
-from __future__ import annotations
-
 from typing import Annotated
 
 from msgspec import Meta

@@ -1,7 +1,5 @@
 """How long things take in this shop, for an estimate of hours."""
 
-from __future__ import annotations
-
 from typing import Annotated
 
 from msgspec import Meta

@@ -3,8 +3,6 @@
 Every default is common practice, no source: the maker may change it.
 """
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from msgspec import Meta

@@ -1,7 +1,5 @@
 """Slots, pins and single holes."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import Literal
 

@@ -1,7 +1,5 @@
 """The nut and the strings, as the layout keeps them."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from msgspec import Meta

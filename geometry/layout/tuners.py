@@ -1,7 +1,5 @@
 """Tuners, where they sit, and the rows that space them."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from msgspec import Meta
