@@ -39,6 +39,8 @@ class CanvasView(QGraphicsView):
 
     def __init__(self, scene: QGraphicsScene, parent: QWidget | None = None) -> None:
         super().__init__(scene, parent)
+        # One of our own: when it is first asked for a widget that it made itself, the toolkit loads all kinds that there are.
+        self.setViewport(QWidget())
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.MinimalViewportUpdate)
         self.setCacheMode(QGraphicsView.CacheModeFlag.CacheBackground)

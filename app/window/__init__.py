@@ -92,7 +92,6 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.window.windows import Windows
 
     gc.freeze()
-    gc.enable()
     layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
     application.setWindowIcon(program_icon())
     chosen.teach_toolkit(application, code)
@@ -108,6 +107,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         window.set_stage(kept_stage(settings))
         window.files.opened(file)
     window.show()
+    gc.enable()  # a window while it is built leaves next to nothing to collect
     threshold.give_way()  # before anything is asked, which it would cover
     if not recover(windows, left) and file is None:
         window.front.show()

@@ -116,9 +116,10 @@ class Looks(QObject):
         """Repaint a window and its dialogs in these colours, with letters of the size in use."""
         window = self._w
         window.theme = theme
-        for part in window.findChildren(QWidget):
-            if hasattr(part, "let_unseen_go"):
-                part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
+        if self._factor:  # painted before: there may be pages that nobody sees
+            for part in window.findChildren(QWidget):
+                if hasattr(part, "let_unseen_go"):
+                    part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
         window.setPalette(palette(theme))
         window.setStyleSheet(sheet(theme))
         for part in (window.canvas, window.front, window.side, window.beside, window.tools, window.history_buttons,
