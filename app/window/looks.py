@@ -126,7 +126,7 @@ class Looks(QObject):
                      *window.rooms.made):
             part.set_theme(theme)
         actions.set_theme(window.actions_, theme)
-        for dialog in window.findChildren(QDialog):
+        for dialog in window.findChildren(QDialog) if self._factor else ():
             paint_all(dialog, theme)
         if sizes.sizes().factor != self._factor:
             sizes.follow(window)
