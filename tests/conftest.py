@@ -54,11 +54,19 @@ def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
         return
     threads_before = set(threading.enumerate())
     yield
+    _clear_clipboard()
     widgets, timers = _qt_leftovers()
     threads = [thread.name for thread in set(threading.enumerate()) - threads_before if thread.is_alive()]
     left = widgets + timers + threads
     if left:
         pytest.fail(f"left behind: {', '.join(left)}", pytrace=False)
+
+
+def _clear_clipboard() -> None:
+    """The next test begins with an empty one; and what the process leaves there, the screenless platform destroys too late."""
+    from PySide6.QtGui import QGuiApplication
+    if QGuiApplication.instance() is not None:
+        QGuiApplication.clipboard().clear()
 
 
 def _qt_leftovers() -> tuple[list[str], list[str]]:

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from app.panels.order_list import EDGE
 from app.window.order_room import OrderRoom
 from geometry.drawing import Disc
 from geometry.layout import Loop, Node
@@ -30,9 +31,9 @@ def drag(bench, room: OrderRoom, id: str, above: str, drop: bool = True) -> None
     QTest.mouseMove(steps.viewport(), start - QPoint(0, 40))
     for _ in range(400):
         box = steps.row_box(above)
-        if 20 < box.top() < steps.viewport().height() - 60:
+        if EDGE < box.top() < steps.viewport().height() - EDGE - 30:  # where the list does not scroll on by itself
             break
-        y = 4 if box.top() <= 20 else steps.viewport().height() - 4
+        y = 4 if box.top() <= EDGE else steps.viewport().height() - 4
         QTest.mouseMove(steps.viewport(), QPoint(start.x(), y))
         steps._scroll_on()
     to = QPoint(start.x(), steps.row_box(above).top() + 2)
@@ -153,7 +154,7 @@ def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
     field.selectAll()
     QTest.keyClicks(field, "soon")
     QTest.keyClick(field, Qt.Key.Key_Return)
-    assert bench.layout.rates.side_bore == 30.0 and "is no time" in field.toolTip()
+    assert bench.layout.rates.side_bore == 30.0 and "is not a time" in field.toolTip()
     bench.window.commands.run("undo")
     assert bench.layout.rates.side_bore == 4.0
 
