@@ -10,14 +10,20 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem
 
 ROOM = 65536
 """KiB that all pictures together may take; the least used are made again when they are needed."""
+MANY = 16
+"""Pieces of a line from which it is pictured as a filled shape is: an outline is stroked whole for each part of it."""
+REST = 8
+"""How often others change before what changed once, such as its colour, is pictured again: about four frames."""
 _DRAWN, _PICTURED = QGraphicsItem.CacheMode.NoCache, QGraphicsItem.CacheMode.DeviceCoordinateCache
 
 
 class Kept:
-    """Lets filled shapes keep a picture of themselves while a drag goes on: to copy it is quicker than to fill and stroke."""
+    """Lets what takes long to paint keep a picture of itself while a drag goes on: to copy it is quicker than to fill and stroke."""
 
     def __init__(self) -> None:
         self._pictured: set[QGraphicsPathItem] = set()
+        self._resting: dict[QGraphicsPathItem, int] = {}
+        """what changed lately, and how often others have changed since"""
         self._on = False
 
     @property
@@ -31,19 +37,38 @@ class Kept:
             return
         self._on = True
         QPixmapCache.setCacheLimit(max(ROOM, QPixmapCache.cacheLimit()))
-        self._pictured = {item for item in lines if item.brush().style() != Qt.BrushStyle.NoBrush}
-        for item in self._pictured:
-            item.setCacheMode(_PICTURED)
+        for item in lines:
+            self._picture(item)
 
     def draw(self, items: Iterable[QGraphicsPathItem]) -> None:
-        """These change with the drag: a picture of them would be made anew for each frame."""
-        for item in self._pictured.intersection(items):
-            item.setCacheMode(_DRAWN)
-            self._pictured.discard(item)
+        """These change with the drag: a picture of what changes in each frame would be made anew for each.
+
+        What has not changed for some frames is pictured again: most only take another colour on the way.
+        """
+        if not self._on:
+            return
+        for item in items:
+            if item in self._pictured:
+                item.setCacheMode(_DRAWN)
+                self._pictured.discard(item)
+            self._resting[item] = 0
+        for item, rest in list(self._resting.items()):
+            if item.scene() is None:
+                del self._resting[item]
+            elif rest < REST:
+                self._resting[item] = rest + 1
+            else:
+                del self._resting[item]
+                self._picture(item)
 
     def end(self) -> None:
         """The drag is over: the pictures take no more room."""
         self._on = False
         for item in self._pictured:
             item.setCacheMode(_DRAWN)
-        self._pictured = set()
+        self._pictured, self._resting = set(), {}
+
+    def _picture(self, item: QGraphicsPathItem) -> None:
+        if item.brush().style() != Qt.BrushStyle.NoBrush or item.path().elementCount() > MANY:
+            item.setCacheMode(_PICTURED)
+            self._pictured.add(item)

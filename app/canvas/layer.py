@@ -2,30 +2,38 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene, QGraphicsSimpleTextItem
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QFont, QPainterPath
+from PySide6.QtWidgets import (
+    QGraphicsItem,
+    QGraphicsPathItem,
+    QGraphicsPixmapItem,
+    QGraphicsScene,
+    QGraphicsSimpleTextItem,
+)
 
 from app.look.paths import add_mark
+from app.look.plates import plate
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 
 
 class _PlatedText(QGraphicsSimpleTextItem):
-    """Text on a plate of its own, to be read over anything."""
+    """Text on a plate of its own, to be read over anything. The plate is a picture behind it, so no Python runs to paint."""
 
-    plate = QColor()
+    def __init__(self) -> None:
+        super().__init__()
+        self._plate = QGraphicsPixmapItem(self)
+        self._plate.setFlag(QGraphicsItem.GraphicsItemFlag.ItemStacksBehindParent)
+        self._plate.setOffset(-4, -1)
 
-    def boundingRect(self) -> QRectF:
-        return super().boundingRect().adjusted(-4, -1, 4, 1)
-
-    def paint(self, painter: QPainter, option, widget=None) -> None:
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self.plate)
-        painter.drawRoundedRect(self.boundingRect(), 3, 3)
-        super().paint(painter, option, widget)
+    def lay_plate(self, colour: str, grain: float) -> None:
+        """Give the words the plate that they need now."""
+        box = self.boundingRect()
+        picture = plate(box.width() + 8, box.height() + 2, 3, grain, colour, 0.9)
+        if picture.cacheKey() != self._plate.pixmap().cacheKey():
+            self._plate.setPixmap(picture)
 
 
 class MarkLayer:
@@ -85,6 +93,7 @@ class MarkLayer:
         for owner, items in self._labels.items():
             for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
                 item.setFont(font)
+                self._colour(item, mark)
                 place_label(item, mark)
 
     def part(self, pixels_per_mm: float) -> None:
@@ -166,8 +175,7 @@ class MarkLayer:
     def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         if isinstance(item, _PlatedText):
             item.setBrush(QColor(self._theme.ink))
-            item.plate = QColor(self._theme.panel)
-            item.plate.setAlphaF(0.9)
+            item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
         else:
             item.setBrush(pen_and_brush(label.style, self._theme, "")[0].color())
 

@@ -7,9 +7,10 @@ from functools import lru_cache
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPixmap
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
+from app.look.plates import plate
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
@@ -24,11 +25,24 @@ RING, SIGN, LEFT = 10.0, 4.5, 21.0
 
 
 @lru_cache(maxsize=8)
-def _inks(colour: str, card: str) -> tuple[QColor, QPen, QPen, QPen, QColor]:
-    """The colour of a grade, the pens of its ring, of a chosen one's and of its card, and the card's own colour."""
-    ink, paper = QColor(colour), QColor(card)
-    paper.setAlphaF(0.94)
-    return ink, QPen(ink, 1.6), QPen(ink, 2.4), QPen(ink, 1.0), paper
+def _inks(colour: str) -> tuple[QColor, QPen, QPen]:
+    """The colour of a grade, and the pens of its ring and of a chosen one's."""
+    ink = QColor(colour)
+    return ink, QPen(ink, 1.6), QPen(ink, 2.4)
+
+
+@lru_cache(maxsize=128)
+def _card(width: int, height: int, k: float, grain: float, grade: str, colour: str, paper: str) -> QPixmap:
+    """The picture of a card without its words, in points: the plate and the sign of the grade."""
+    made = QPixmap(plate(width, height, 5, grain, paper, 0.94, colour))
+    painter = QPainter(made)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(colour))
+    painter.translate(12 * k, height / 2)
+    painter.drawPath(sign_path(grade, SIGN * k))
+    painter.end()
+    return made
 
 
 class SnagItem(QGraphicsItem):
@@ -36,11 +50,11 @@ class SnagItem(QGraphicsItem):
 
     def __init__(self, font: QFont) -> None:
         super().__init__()
-        self.set_font(font)
         self._text = ""
         self._grade = "tight"
         self._colours = ("#000000", "#ffffff")
         self._box = QRectF()
+        self.set_font(font)
         self.chosen = False
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(40)
@@ -49,6 +63,7 @@ class SnagItem(QGraphicsItem):
         """Write in another font from the next painting on."""
         metrics = QFontMetricsF(font)
         self.font, self._drop = font, (metrics.ascent() - metrics.descent()) / 2
+        self._bounds = self._reach()
 
     def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str, box: QRectF) -> None:
         """Set what the item shows; nothing is repainted when nothing changed. An empty box shows the ring alone."""
@@ -56,39 +71,38 @@ class SnagItem(QGraphicsItem):
         if wanted != (self._grade, self._text, self._colours, self._box):
             self.prepareGeometryChange()
             self._grade, self._text, self._colours, self._box = wanted
+            self._bounds = self._reach()
             self.update()
         if self.pos() != QPointF(*at):
             self.setPos(*at)
 
     def boundingRect(self) -> QRectF:
+        return self._bounds
+
+    def _reach(self) -> QRectF:
         reach = px(RING + 3)
         return self._box.united(QRectF(-reach, -reach, 2 * reach, 2 * reach)).adjusted(-2, -2, 2, 2)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        colour, ring, chosen_ring, card_pen, card = _inks(*self._colours)
-        k, box, none = sizes().factor, self._box, Qt.PenStyle.NoPen
+        colour, ring, chosen_ring = _inks(self._colours[0])
+        k, box = sizes().factor, self._box
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(chosen_ring if self.chosen else ring)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
         if box.isEmpty():
-            painter.setPen(none)
+            painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour)
             painter.translate(8 * k, -8 * k)
             painter.drawPath(sign_path(self._grade, 4 * k))
             return
         left, middle = box.left(), box.center().y()
         across = left if left > 0 else box.right()
-        far = math.hypot(across, middle)
-        painter.drawLine(QPointF(across, middle) * (RING * k / far), QPointF(across, middle))
-        painter.setBrush(card)
-        painter.setPen(card_pen)
-        painter.drawRoundedRect(box, 5, 5)
-        painter.setPen(none)
-        painter.setBrush(colour)
-        painter.translate(left + 12 * k, middle)
-        painter.drawPath(sign_path(self._grade, SIGN * k))
-        painter.translate(-left - 12 * k, -middle)
+        end, share = QPointF(across, middle), RING * k / math.hypot(across, middle)
+        painter.drawLine(end * share, end)
+        grain = 1.0 if widget is None else widget.devicePixelRatioF()
+        width, height = math.ceil(box.width()), math.ceil(box.height())
+        painter.drawPixmap(box.topLeft(), _card(width, height, k, grain, self._grade, *self._colours))
         painter.setPen(colour)
         painter.setFont(self.font)
         painter.drawText(QPointF(left + LEFT * k, middle + self._drop), self._text)

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from msgspec import Struct
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView
 
+from app.look.plates import plate
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
 from geometry.vectors import Vec2
@@ -38,7 +41,7 @@ class PointerTag(QGraphicsItem):
         self._view, self._theme = view, theme
         self.set_font(font)
         self._tag = Tag()
-        self._box = QRectF()
+        self._box = self._bounds = QRectF()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self.setZValue(60)
@@ -58,19 +61,16 @@ class PointerTag(QGraphicsItem):
         if tag != self._tag or not self._rows:
             self._tag = tag
             self._rows = self._lay(tag)
+            self._size = QSizeF(max(row.right() for row, _, _ in self._rows) + PAD, self._rows[-1][0].bottom() + PAD - 1)
             self.update()
-        box = QRectF()
-        for rect, _, _ in self._rows:
-            box = box.united(rect)
-        box = box.adjusted(0, 0, PAD, PAD - 1)
-        box.setTopLeft(QPointF(0, 0))
+        width, height = self._size.width(), self._size.height()
         pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
-        x = OFF if pixel.x() + OFF + box.width() < port.width() else -OFF - box.width()
-        y = OFF if pixel.y() + OFF + box.height() < port.height() else -OFF - box.height()
-        box.moveTopLeft(QPointF(x, y))
+        x = OFF if pixel.x() + OFF + width < port.width() else -OFF - width
+        y = OFF if pixel.y() + OFF + height < port.height() else -OFF - height
+        box = QRectF(x, y, width, height)
         if box != self._box:
             self.prepareGeometryChange()
-            self._box = box
+            self._box, self._bounds = box, box.adjusted(-2, -2, 2, 2)
         self.setPos(*at)
         self.show()
 
@@ -85,6 +85,7 @@ class PointerTag(QGraphicsItem):
         self._bold.setBold(True)
         self._measures = QFontMetricsF(self._font), QFontMetricsF(self._bold)
         self._rows: list[tuple[QRectF, str, str]] = []
+        self._size = QSizeF()
 
     # ---- inside ---------------------------------------------------------
     def _lay(self, tag: Tag) -> list[tuple[QRectF, str, str]]:
@@ -115,26 +116,24 @@ class PointerTag(QGraphicsItem):
         return self._measures[0 if role == "snapped" else 1]
 
     def boundingRect(self) -> QRectF:
-        return self._box.adjusted(-2, -2, 2, 2)
+        return self._bounds
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        t = self._theme
+        t, box = self._theme, self._box
+        inks = _inks(t)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        panel = QColor(t.panel)
-        panel.setAlphaF(0.95)
-        painter.setBrush(panel)
-        painter.setPen(QPen(QColor(t.dim), 1.0))
-        painter.drawRoundedRect(self._box, 5, 5)
-        painter.translate(self._box.topLeft())
+        grain = 1.0 if widget is None else widget.devicePixelRatioF()
+        painter.drawPixmap(box.topLeft(), plate(box.width(), box.height(), 5, grain, t.panel, 0.95, t.dim))
+        painter.translate(box.topLeft())
         for box, role, text in self._rows:
             if role == "open":
-                painter.setPen(QPen(QColor(t.focus), 1.4))
+                painter.setPen(QPen(inks["frame"], 1.4))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
                 painter.drawRoundedRect(box.adjusted(-5, -1, 8, 2), 3, 3)
                 text += "|"
             if role == "snapped":
                 self._sign(painter, QPointF(PAD + px(5), box.top() + self._measures[0].height() / 2))
-            painter.setPen(QColor({"snapped": t.focus, "entry": t.dim}.get(role, t.ink)))
+            painter.setPen(inks.get(role, inks["line"]))
             painter.setFont(self._font if role == "snapped" else self._bold)
             metrics = self._metrics(role)
             if box.height() < 1.5 * metrics.height():  # one line: there is nothing to wrap
@@ -144,9 +143,24 @@ class PointerTag(QGraphicsItem):
 
     def _sign(self, painter: QPainter, at: QPointF) -> None:
         """A prick of the scriber: a small cross in a ring, for what was caught."""
-        painter.setPen(QPen(QColor(self._theme.focus), 1.3))
+        painter.setPen(QPen(_inks(self._theme)["snapped"], 1.3))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        k = sizes().factor
-        painter.drawEllipse(at, 3.2 * k, 3.2 * k)
-        painter.drawLine(QPointF(at.x() - 5 * k, at.y()), QPointF(at.x() + 5 * k, at.y()))
-        painter.drawLine(QPointF(at.x(), at.y() - 5 * k), QPointF(at.x(), at.y() + 5 * k))
+        painter.drawPath(_prick(sizes().factor).translated(at))
+
+
+@lru_cache(maxsize=4)
+def _inks(theme: Theme) -> dict[str, QColor]:
+    """What the rows are written in, by their role; others as a line."""
+    return {role: QColor(name) for role, name in (("line", theme.ink), ("frame", theme.focus), ("snapped", theme.focus),
+                                                  ("entry", theme.dim))}
+
+
+@lru_cache(maxsize=4)
+def _prick(k: float) -> QPainterPath:
+    """The sign about the origin; to be painted, not to be changed."""
+    made = QPainterPath()
+    made.addEllipse(QPointF(0, 0), 3.2 * k, 3.2 * k)
+    for x, y in ((5 * k, 0.0), (0.0, 5 * k)):
+        made.moveTo(-x, -y)
+        made.lineTo(x, y)
+    return made

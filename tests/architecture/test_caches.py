@@ -6,12 +6,14 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 
 SMALL = {
+    "app/canvas/snag_marks.py": "cards with a few words' room",
     "app/canvas/solid_paint.py": "pens and brushes",
     "app/formats/letters.py": "lines of text, at most 4000 letters each, and the two fonts",
     "app/formats/pdf_out.py": "one circle",
     "app/help/pictures.py": "one drawing for each word of the trade",
     "app/help/tip.py": "pictures of tips, all of one size",
     "app/look/icons/icon.py": "signs of at most 64 points",
+    "app/look/plates.py": "plates under a few words",
     "app/look/signs.py": "one sign each",
     "app/look/styles.py": "pens and brushes",
     "app/printing/page_paint.py": "outlines of letters",
