@@ -62,7 +62,7 @@ def escapes(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, np.ndarray]:
         best = best[np.searchsorted(row[best], np.unique(row))]
         best = best[found[best] < value[row[best]]]
         value[row[best]], n[:, row[best]] = found[best], ways[:, best]
-    value, n = proved(pairs, value, n, *begin(pairs, ring, around, value))
+    value, n = proved(pairs, value, n, *begin(pairs, ring, around, value, n))
     out = local.e * n[0][:, None] + local.f * n[1][:, None] + local.m * n[2][:, None]
     out /= norms(out)[:, None]
     way = np.where(turned[:, None], -out, out)

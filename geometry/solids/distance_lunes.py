@@ -47,8 +47,10 @@ def creases(pairs: Pairs, ring: np.ndarray, around: np.ndarray) -> tuple[np.ndar
     return least, ways
 
 
-def begin(pairs: Pairs, ring: np.ndarray, around: np.ndarray, value: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def begin(pairs: Pairs, ring: np.ndarray, around: np.ndarray, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """(pair of each (k,), corners (3, 3, k)) of the triangles in which a shift may be AGREE shorter than `value` (n,).
+
+    `value` and its direction `way` (3, n) become better ones where these are come by.
 
     `ring` (3, 8, n), `around` (8, n): the directions in the plane of both axes, and the shifts along them.
     """
@@ -62,7 +64,7 @@ def begin(pairs: Pairs, ring: np.ndarray, around: np.ndarray, value: np.ndarray)
     corners[:, 1], corners[:, 2] = ring[:, place, owner], ring[:, (place + 1) % 8, owner]
     if not len(row):
         return owner, corners
-    more, others = distance_square.begin(pairs, row, value)
+    more, others = distance_square.begin(pairs, row, value, way)
     return np.concatenate([owner, more]), np.concatenate([corners, others], axis=2)
 
 

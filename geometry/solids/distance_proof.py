@@ -151,13 +151,13 @@ def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarr
     for at, i in zip(order.tolist(), owner[order].tolist(), strict=True):
         if i != seen:
             seen = i
-            found, bottom = _bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
-            visited[:, i] = bottom
+            found, least = bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
+            visited[:, i] = least
             if found < value[i]:
-                value[i], way[:, i] = found, bottom
+                value[i], way[:, i] = found, least
 
 
-def _bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float, tuple[float, float, float]]:
+def bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float, tuple[float, float, float]]:
     """The bottom (mm, direction) of the hollow about a direction; never above where it starts."""
     best = _shift(row, n)
     for _ in range(30):
