@@ -10,7 +10,7 @@ To add a check:
    `scene.memo.snags(function, scene.items, *arguments)` for each feature by itself, `snags_together` where numpy or the
    polygon library does all that are new at once, `pairs` for features near each other, `of` for anything else.
    What is no concern of a feature's neighbours must not be among the arguments. Cylinders near cylinders go to solid_pairs,
-   what is told of one feature by itself to alone.
+   what is told of one feature by itself to alone, what stands upright beside the outline or a slot to plan_walls.
 5. Leave far things alone by a cheap lower bound; measure near ones exactly; compare with snags.short().
 6. Say it with words.py. Give the advice for when no single move does it, and the `push` that would clear it by the
    nearest way; the moves themselves are sought and tried in geometry.cures.

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from functools import partial
 
 import numpy as np
-import shapely
 
 from geometry import vectors as v
 from geometry.checks.asked import Asked
@@ -15,19 +14,13 @@ from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
-from geometry.curves import Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import Boxes
-from geometry.solids.walls import Wall, oblong
-from geometry.tolerance import FLAT
-
-
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of buttons behind the head."""
-    return scene.memo.snags_together(_behind, scene.items, scene.outline, scene.layout.margins)
+from geometry.solids.walls import Wall, oblong_corners, ring
+from geometry.vectors import Vec2
 
 
 def pairs(scene: Scene) -> Pairs:
@@ -68,32 +61,15 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
                 push=apart(one, two, on_a - on_b, needed - measured))
 
 
-def _behind(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
-    """Face tuners' buttons beyond the edge of the head: room for the fingers, and room to turn."""
-    ours = [item.button is not None and item.mount == "face" for item in items]
-    found = iter(_all_behind([item for item, own in zip(items, ours, strict=True) if own], outline, margins))
-    return [next(found) if own else () for own in ours]
-
-
-def _all_behind(items: Sequence[Item], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
-    if not items:
-        return []
-    paths = [_shadow(item) for item in items]
-    areas = shapely.polygons([[segment.p0 for segment in path] for path in paths])
-    meeting = shapely.intersects(outline.area, areas)
-    near = shapely.dwithin(outline.line, areas, margins.button_gap + FLAT)
-    return [_to_wood(item, Wall(path), bool(meets), outline, margins) if meets or close else ()
-            for item, path, meets, close in zip(items, paths, meeting, near, strict=True)]
-
-
-def _shadow(item: Item) -> Path:
-    """The button's swept space in plan."""
+def corners(item: Item) -> tuple[Vec2, ...]:
+    """The corners of a button's swept space in plan, in order round it."""
     button = item.button
-    return oblong(plan(button.start[0].tolist()), plan(button.axis[0].tolist()), float(button.length[0]),
-                  float(button.radius[0]))
+    return oblong_corners(plan(button.start[0].tolist()), plan(button.axis[0].tolist()), float(button.length[0]), float(button.radius[0]))
 
 
-def _to_wood(item: Item, shape: Wall, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+    """Snags of a face tuner's button with the edge of the head, which it reaches behind (`meets`) or comes near: room to turn, and for the fingers."""
+    shape = Wall(ring(corners(item)))
     if meets:
         depths = outline.about(shape.points)
         i = int(depths.argmax())

@@ -7,15 +7,10 @@ above or below that is measured round the corner. The outline stands full height
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
-
-import numpy as np
-import shapely
-
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
-from geometry.checks.scene import Opening, Scene, slots_tree
+from geometry.checks.scene import Opening
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, mm, name, sort_of
 from geometry.layout.shop import Margins
@@ -39,35 +34,20 @@ def wanted_to_outline(drilling: Drilling, margins: Margins) -> float:
             "locating pin": margins.pin_any}.get(sort_of(drilling), margins.bore_outline)
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every upright drilling with every slot and with the outline."""
-    return scene.memo.snags_together(_measure, scene.items, scene.outline, scene.openings, scene.layout.margins)
+def reaches(item: Item, margins: Margins) -> list[float]:
+    """How far about the middle of each upright drilling of an item there may be a wall that matters, mm."""
+    most = 2 * FLAT + max(margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
+    return [item.drillings[i].radius + most for i in item.upright.tolist()]
 
 
-def _measure(items: Sequence[Item], outline: Wall, openings: tuple[Opening, ...],
-             margins: Margins) -> list[tuple[Snag, ...]]:
-    owner = np.repeat(np.arange(len(items)), [len(item.upright) for item in items])
-    if not len(owner):
-        return [()] * len(items)
-    index = np.concatenate([item.upright for item in items])
-    centres = np.concatenate([item.solids.start[item.upright, :2] for item in items])
-    most = np.concatenate([item.solids.radius[item.upright] for item in items]) + 2 * FLAT + max(
-        margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
-    spots = shapely.points(centres)
-    out = np.flatnonzero(shapely.dwithin(outline.line, spots, most) | ~shapely.intersects(outline.area, spots))
-    met: dict[tuple[int, int], list[int]] = {}
-    for at in out.tolist():
-        met.setdefault((int(owner[at]), -1), []).append(int(index[at]))
-    spot, slot = slots_tree(openings).query(spots, predicate="dwithin", distance=most)
-    for at, which in sorted(zip(spot.tolist(), slot.tolist(), strict=True)):
-        met.setdefault((int(owner[at]), which), []).append(int(index[at]))
-    found: list[list[Snag]] = [[] for _ in items]
-    for (which, opening), some in met.items():
-        item = items[which]
-        found[which] += _worst(item, some, [
-            _at_outline(item.drillings[i], outline, margins) if opening < 0 else
-            _at_slot(item.drillings[i], openings[opening], margins) for i in some])
-    return [tuple(some) for some in found]
+def at_outline(item: Item, near: list[int], outline: Wall, margins: Margins) -> list[Snag]:
+    """Snags of some upright drillings of an item, by their numbers, with the outline."""
+    return _worst(item, near, [_at_outline(item.drillings[i], outline, margins) for i in near])
+
+
+def at_slot(item: Item, near: list[int], opening: Opening, margins: Margins) -> list[Snag]:
+    """The same with a slot."""
+    return _worst(item, near, [_at_slot(item.drillings[i], opening, margins) for i in near])
 
 
 def _worst(item: Item, met: list[int], found: list[Snag | None]) -> list[Snag]:

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from geometry.checks import (
     alone,
-    buttons,
     glue,
-    hole_walls,
     pins,
+    plan_walls,
     rack,
     ramp_edges,
     ramp_walls,
@@ -31,7 +30,7 @@ from geometry.layout.headstock import Headstock
 from geometry.saying import say
 from geometry.solids.drilling import Hole
 
-FAMILIES = (shape, slots, hole_walls, solid_pairs, ramp_walls, ramp_edges, alone, side_walls, side_outline, side_marks, seats, buttons,
+FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, side_walls, side_outline, side_marks, seats,
             pins, glue, router, rack, string_angles, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 

@@ -11,9 +11,8 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
-from geometry.checks.memo import together
 from geometry.checks.said import length
-from geometry.checks.scene import Opening, Scene, slots_tree
+from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, mm, tenths
 from geometry.curves import Line, Path
@@ -25,7 +24,6 @@ from geometry.solids.nearby import Boxes
 from geometry.solids.plate_edge import strays_within
 from geometry.solids.walls import Wall
 from geometry.terms import term
-from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 ROCK = 0.3
@@ -36,13 +34,11 @@ _FAR = 1e6
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every plate on the back with the wood and the slots, and of every plate with its neighbours."""
-    layout = scene.layout
-    through = scene.memo.of(together, *[o for o in scene.openings if o.depth >= layout.blank.thickness])
-    yield from scene.memo.snags_together(_on_backs, scene.items, scene.outline, through, layout.margins)
-    pairs = scene.memo.pairs(_rooms, scene.items, layout.margins.seat_gap, layout.margins)
-    pairs.keep([_beside_each_other(scene.items[i], scene.items[k], layout.margins) if i < k else () for i, k in pairs.new])
-    yield from pairs.flat
+    """Snags of every plate with its neighbours."""
+    margins = scene.layout.margins
+    pairs = scene.memo.pairs(_rooms, scene.items, margins.seat_gap, margins)
+    pairs.keep([_beside_each_other(scene.items[i], scene.items[k], margins) if i < k else () for i, k in pairs.new])
+    return pairs.flat
 
 
 def _rooms(items: Sequence[Item]) -> Boxes:
@@ -77,28 +73,8 @@ def _shape(item: Item, by: Vec2 = (0.0, 0.0)) -> Wall:
 
 
 # ---- face mount: on the back ------------------------------------------------
-def _on_backs(items: Sequence[Item], outline: Wall, through: tuple[Opening, ...],
-              margins: Margins) -> list[tuple[Snag, ...]]:
-    ours = [bool(item.plate) and item.mount == "face" for item in items]
-    found = iter(_all_on_backs([item for item, own in zip(items, ours, strict=True) if own], outline, through, margins))
-    return [next(found) if own else () for own in ours]
-
-
-def _all_on_backs(items: Sequence[Item], outline: Wall, through: tuple[Opening, ...],
-                  margins: Margins) -> list[tuple[Snag, ...]]:
-    if not items:
-        return []
-    areas = shapely.polygons([[plan(corner) for corner in item.plate] for item in items])
-    clear = (shapely.covers(outline.area, areas)
-             & ~shapely.dwithin(outline.line, areas, margins.seat_overhang + FLAT))
-    found = [[] if clear[i] else list(_on_back(item, outline, margins)) for i, item in enumerate(items)]
-    plates, slots = slots_tree(through).query(areas, predicate="intersects")
-    for i, k in sorted(zip(plates.tolist(), slots.tolist(), strict=True)):
-        found[i] += _over_slot(items[i], through[k])
-    return [tuple(some) for some in found]
-
-
-def _on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+def on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+    """Snags of a plate on the back with the outline."""
     needed = margins.seat_overhang
     shape = _shape(item)
     measured, where, push = _inside(shape, outline, needed)
@@ -133,7 +109,8 @@ def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec
     return depths[i], corners[i], v.scale(v.unit(back), needed - depths[i])
 
 
-def _over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
+def over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
+    """Snags of a plate on the back with a slot cut through."""
     shape = _shape(item)
     shared = shapely.intersection(shape.area, opening.wall.area)
     if shared.area <= 1e-6:

@@ -231,7 +231,16 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
 
 def oblong(start: Vec2, direction: Vec2, length: float, half: float) -> Path:
     """The rectangle in plan of a level cylinder: `length` along a unit direction, `half` to either side; mm."""
+    return ring(oblong_corners(start, direction, length, half))
+
+
+def oblong_corners(start: Vec2, direction: Vec2, length: float, half: float) -> tuple[Vec2, ...]:
+    """The corners of the same, in order round it."""
     out = v.left(direction)
     end = v.along(start, direction, length)
-    corners = (v.along(start, out, -half), v.along(end, out, -half), v.along(end, out, half), v.along(start, out, half))
+    return v.along(start, out, -half), v.along(end, out, -half), v.along(end, out, half), v.along(start, out, half)
+
+
+def ring(corners: tuple[Vec2, ...]) -> Path:
+    """The closed path of straight lines through some corners."""
     return Path(tuple(Line(p, q) for p, q in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True)
