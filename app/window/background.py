@@ -18,7 +18,8 @@ class Background(QThread):
 
     While any such thread runs, cyclic garbage is left alone (see collector.py). It is nobody's child and is kept here
     until it has ended: the toolkit ends the program when a thread is destroyed that still runs, and whoever asked may
-    be destroyed first. Its signals then reach nobody.
+    be destroyed first; its signals then reach nobody. Nobody destroys it either: it goes with the last who holds it,
+    and never before its end was heard of here, for the collector would rest for good.
     """
 
     answered = Signal(object)

@@ -101,8 +101,6 @@ class Cures(QObject):
         document = self._window.document
         search = self._search = _Search(document.shown, document.result)
         if any(snag.cured is None and curable(snag) for snag in search.result.snags):
-            if self._thread is not None:
-                self._thread.deleteLater()
             self._thread = Background(partial(self._run, search), self)
             self._thread.failed.connect(self._failed)
             self._thread.start()

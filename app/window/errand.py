@@ -73,9 +73,7 @@ class Errand(QObject):
             self.ended.emit()
 
     def _gone(self) -> None:
-        for thread in [one for one in self._threads if one.isFinished()]:
-            self._threads.remove(thread)
-            thread.deleteLater()
+        self._threads = [one for one in self._threads if not one.isFinished()]
 
 
 def raised(error: Exception) -> None:

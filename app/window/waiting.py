@@ -75,8 +75,7 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     if progress is not None:
         box.canceled.disconnect(progress.stop)
     box.close()
-    for made in (box, thread):
-        made.deleteLater()
+    box.deleteLater()
     error = kept.get("error")
     if isinstance(error, Cancelled):
         return None

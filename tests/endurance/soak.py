@@ -238,6 +238,7 @@ class Day:
         for stage in STAGES:
             self._window.set_stage(stage.key)
             rest()
+            alive()
         self._window.set_theme(DAY)
         for key, wanted in (("solid", False), ("changes", False), ("grid", True), ("snap", True), ("chances", False)):
             if self._window.actions_[key].isChecked() != wanted:
@@ -256,7 +257,7 @@ class Day:
             "toolkit objects": len(self._window.findChildren(QObject)), "actions": len(self._window.findChildren(QAction)),
             "items": len(self._window.canvas.view.scene().items()), "windows": len(QApplication.topLevelWidgets()),
             "children": len(psutil.Process().children()), "wrapped": sum(kinds.values()),
-            "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults),
+            "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults), "keeping the collector at rest": len(collector._resting),
             "done": sum(self.done[name] for name, _, _ in self._ways())}
         self._frames.clear()
         return found
