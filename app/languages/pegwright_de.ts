@@ -657,6 +657,10 @@
         <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
     </message>
     <message>
+        <source>A slot needs a width above zero, and of {widest:g} mm at most.</source>
+        <translation>Ein Schlitz braucht eine Breite über null und höchstens {widest:g} mm.</translation>
+    </message>
+    <message>
         <source>A slot needs a width above zero.</source>
         <translation>Ein Schlitz braucht eine Breite über null.</translation>
     </message>

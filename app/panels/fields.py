@@ -16,6 +16,8 @@ class Field(QLineEdit):
 
     sent = Signal(object)
     refused = Signal(str)
+    mended = Signal()
+    """what was refused is no longer there"""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -61,11 +63,18 @@ class Field(QLineEdit):
         self._taken_over, self._text = self._text, self.text()
         self.sent.emit(value)
 
+    @property
+    def bad(self) -> bool:
+        """Whether what stands in it was refused; its tip says why."""
+        return self.property("bad") is True
+
     def _mark(self, bad: bool) -> None:
-        if bool(self.property("bad")) != bad:
+        if self.bad != bad:
             self.setProperty("bad", bad)
             self.style().unpolish(self)
             self.style().polish(self)
+            if not bad:
+                self.mended.emit()
 
     def _clear_bad(self) -> None:
         self._mark(False)
@@ -97,7 +106,7 @@ class Field(QLineEdit):
 
     @property
     def _typed_into(self) -> bool:
-        return self.isModified() or self.property("bad") is True
+        return self.isModified() or self.bad
 
     def keyPressEvent(self, event) -> None:
         if event.key() == Qt.Key.Key_Escape and self._typed_into:

@@ -10,6 +10,9 @@ from geometry.units import LengthUnit
 
 DrawKind = Literal["straight", "arc", "tangent arc", "curve"]
 
+WIDEST_SLOT = 500.0
+"""mm: a new slot that is wider is a slip of the finger."""
+
 
 class Options(Struct):
     """Choices of the tools (mm). Gestures read them anew with every pointer, so they may change on the way."""

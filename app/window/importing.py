@@ -358,6 +358,12 @@ class ImportDialog(ReadInOrder, QDialog):
         self._lay()
 
     def _accept(self) -> None:
+        refused = next((field for field in (self._across, self._along) if field.bad), None)
+        if refused is not None:
+            self._says.setObjectName("warning")
+            self._says.setText(refused.toolTip())
+            refused.setFocus()
+            return
         matrix, _ = self._matrix()
         try:
             with speaking(self._window.unit):

@@ -138,6 +138,7 @@ class MainWindow(QMainWindow):
         self.tools.chosen.connect(self.set_tool)
         self.tools.action.connect(self.commands.run)
         self.tools.option_changed.connect(self._options)
+        self.tools.slot_width_field.refused.connect(self.say)
         self.side.edited.connect(self._edited)
         self.side.refused.connect(self.say)
         self.side.snag_chosen.connect(self.go_to_snag)

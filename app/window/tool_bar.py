@@ -9,6 +9,7 @@ from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.fields import LengthField
+from app.tools.options import WIDEST_SLOT
 from app.window.sign_button import SignButton
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -256,6 +257,9 @@ class ToolBar(QWidget):
         self.action.emit(self.sender().property("action"))
 
     def _width(self, value: float) -> None:
+        if not 0 < value <= WIDEST_SLOT:
+            self.slot_width_field.refuse(say("A slot needs a width above zero, and of {widest:g} mm at most.", widest=WIDEST_SLOT))
+            return
         self.slot_width = value
         self.slot_width_field.show_value(value)
         self.option_changed.emit()

@@ -145,7 +145,7 @@ def test_both_sets_of_colours(bench, front):
 def numbers(bench, qtbot):
     dialog = NumbersDialog(bench.window)
     dialog.show()
-    qtbot.waitUntil(lambda: dialog.begin_button.isEnabled())
+    qtbot.waitUntil(lambda: dialog.settled)
     yield dialog
     dialog.close()
     dialog.deleteLater()
@@ -163,7 +163,7 @@ def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     choose(numbers._counts["bass"], 1)
     choose(numbers._counts["treble"], -1)
     choose(numbers._mounts["bass"], 1)
-    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
+    qtbot.waitUntil(lambda: numbers.settled)
     press(numbers.begin_button)
     made = numbers.layout_made
     assert [t.id for t in made.tuners] == ["bass 1", "bass 2", "bass 3", "bass 4", "treble 1", "treble 2"]
@@ -180,15 +180,50 @@ def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
     qtbot.waitUntil(lambda: "take a blank" in numbers._says.text())
     assert not numbers.begin_button.isEnabled() and numbers._cure.isVisible()
     press(numbers._cure)
-    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
+    qtbot.waitUntil(lambda: numbers.settled)
     assert numbers._says.text() == "No snags." and not numbers._cure.isVisible()
     assert float(field.text().split()[0]) > 120
+
+
+def test_what_is_no_length_is_said_and_nothing_begins_with_it(numbers, qtbot):
+    field = numbers._fields["pitch"]
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "4o")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert numbers.isVisible() and numbers.layout_made is None, "not begun with the number of before"
+    assert '"4o" is not a length' in numbers._says.text() and not numbers.begin_button.isEnabled()
+    QTest.keyClick(field, Qt.Key.Key_Escape)
+    assert numbers.begin_button.isEnabled() and numbers._says.text() == "No snags."
+
+
+def test_begin_takes_the_number_that_was_just_typed(numbers, qtbot):
+    field = numbers._fields["thickness"]
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "18")
+    press(numbers.begin_button)
+    qtbot.waitUntil(lambda: numbers.layout_made is not None)
+    assert numbers.layout_made.blank.thickness == 18.0 and not numbers.isVisible()
+
+
+def test_enter_shows_what_a_number_makes_before_anything_begins(numbers, qtbot):
+    field = numbers._fields["thickness"]
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "18")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert numbers.isVisible()
+    qtbot.waitUntil(lambda: numbers.settled)
+    assert numbers.isVisible() and numbers.layout_made is None
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert numbers.layout_made.blank.thickness == 18.0
 
 
 def test_numbers_become_the_layout(bench, front, monkeypatch, qtbot):
     def by_hand(dialog):
         dialog.show()
-        qtbot.waitUntil(lambda: dialog.begin_button.isEnabled())
+        qtbot.waitUntil(lambda: dialog.settled)
         press(dialog.begin_button)
         return QDialog.DialogCode.Accepted
 
@@ -246,7 +281,7 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     qtbot.waitUntil(lambda: numbers._cure.isVisible())
     assert not numbers._left.isVisible()
     press(numbers._cure)
-    qtbot.waitUntil(lambda: numbers.begin_button.isEnabled())
+    qtbot.waitUntil(lambda: numbers.settled)
     assert "0 spoil the work, 0 tight" in numbers._says.text()
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."
     assert "quill" in numbers._left.toolTip()

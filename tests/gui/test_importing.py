@@ -43,6 +43,17 @@ def test_slots_and_holes_become_slots_and_holes(bench):
     assert made.blank.treble > x1
 
 
+def test_a_shift_that_cannot_be_read_imports_nothing(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    dialog._across.setFocus()
+    dialog._across.selectAll()
+    QTest.keyClicks(dialog._across, "2 o")
+    QTest.keyClick(dialog._across, Qt.Key.Key_Return)
+    says, there, made = dialog._says.text(), dialog.isVisible(), dialog.result_layout
+    closed(dialog)
+    assert '"2 o" is not a length' in says and there and made is None
+
+
 def test_what_is_left_out_is_left_out(bench):
     dialog = opened(bench, "head-with-slots-and-holes.dxf")
     box = dialog._table.cellWidget(1, 1)

@@ -178,6 +178,24 @@ def test_what_is_no_picture_is_said_and_changes_nothing(bench, tmp_path, monkeyp
     assert bench.layout is before
 
 
+def test_a_size_that_cannot_be_read_is_not_laid_with_the_one_before(bench, scan, file, qtbot):
+    """A picture laid to a wrong size makes a head of a wrong size."""
+    from app.formats.picture_in import read_picture
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    dialog.show()
+    enter(dialog.distance, "12o mm")
+    QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
+    assert dialog.isVisible() and dialog.picture is None
+    assert "is not a length" in dialog._says.text() and not dialog.lay_button.isEnabled()
+    press(dialog.four, QPoint(8, dialog.four.height() // 2))
+    assert dialog.lay_button.isEnabled(), "the distance is not asked for here"
+    press(dialog.two, QPoint(8, dialog.two.height() // 2))
+    enter(dialog.distance, "120 mm")
+    QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
+    assert dialog.picture is not None and dialog._lengths["distance"] == 120.0
+    dialog.deleteLater()
+
+
 def test_marks_are_moved_by_keys(bench, scan, file, qtbot):
     from app.formats.picture_in import read_picture
     dialog = LayDialog(bench.window, file.name, read_picture(file))

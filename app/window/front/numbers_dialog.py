@@ -133,6 +133,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._unit: LengthUnit = window.unit
         self._answer: Tried | None = None
         self._tried: Numbers | None = None
+        self._begins = False
+        """Begin was pressed before it was known what the numbers make"""
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(raised)
@@ -179,6 +181,8 @@ class NumbersDialog(ReadInOrder, QDialog):
             field.setAccessibleName(labels[key])
             field.setProperty("number", key)
             field.sent.connect(self._length)
+            field.refused.connect(self._judge)
+            field.mended.connect(self._judge)
             form.addRow(labels[key], field)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
@@ -246,7 +250,8 @@ class NumbersDialog(ReadInOrder, QDialog):
     # ---- trying ---------------------------------------------------------
     def _try(self) -> None:
         """Build what the numbers make, beside the window; the newest numbers win."""
-        self.begin_button.setEnabled(False)
+        self._begins = False
+        self.begin_button.setEnabled(not self._refused)
         if self.errand.free:
             self._tried = self._numbers
             self.errand.start(partial(tried, self._numbers, self._unit))
@@ -254,35 +259,65 @@ class NumbersDialog(ReadInOrder, QDialog):
     def _ended(self) -> None:
         if self._tried != self._numbers:
             self._try()
+        elif self._begins:
+            self._accept()
 
     def _answered(self, answer: Tried) -> None:
         self._answer = answer
         self._picture.show_tried(answer)
-        if answer.refusal:
-            text = answer.refusal
-        else:
-            spoils, tight, notes = answer.grades
-            counts = ", ".join((count(spoils, "{n} spoils the work", "{n} spoil the work"), say("{n} tight", n=tight),
-                                count(notes, "{n} note", "{n} notes")))
-            text = say("Snags: {counts}.", counts=counts) if sum(answer.grades) else say("No snags.")
-        if answer.cure is not None:
-            text += " " + say("The picture shows it with what would do.")
-        self._says.setText(text)
-        self._says.setObjectName("warning" if answer.refusal else "heading")
+        self._judge()
+
+    @property
+    def settled(self) -> bool:
+        """Whether it is known what the numbers make."""
+        return self._answer is not None and self._answer.numbers == self._numbers
+
+    @property
+    def _refused(self) -> str:
+        """Why what stands in a field is no length; "" when every field can be read."""
+        return next((field.toolTip() for field in self._fields.values() if field.bad), "")
+
+    def _judge(self) -> None:
+        """Say what the numbers make, or what is wrong with them, and offer what can be done."""
+        answer, refused = self._answer, self._refused
+        wrong = refused or ("" if answer is None else answer.refusal)
+        cure = answer is not None and answer.cure is not None and not refused
+        text = wrong or ("" if answer is None else _made_words(answer))
+        self._says.setText(f"{text} {say('The picture shows it with what would do.')}" if cure else text)
+        self._says.setObjectName("warning" if wrong else "heading")
         self._says.style().unpolish(self._says)
         self._says.style().polish(self._says)
-        self._left.setText("" if answer.refusal or not answer.left else
-                           say("To look at later: {titles}.", titles="; ".join(title for title, _ in answer.left)))
-        self._left.setToolTip("\n".join(said for _, said in answer.left))
-        self._left.setVisible(bool(self._left.text()))
-        self._cure.setVisible(answer.cure is not None)
-        self.begin_button.setEnabled(answer.layout is not None and answer.numbers == self._numbers)
+        left = () if wrong or answer is None else answer.left
+        self._left.setText(say("To look at later: {titles}.", titles="; ".join(title for title, _ in left)) if left else "")
+        self._left.setToolTip("\n".join(said for _, said in left))
+        self._left.setVisible(bool(left))
+        self._cure.setVisible(cure)
+        self.begin_button.setEnabled(not refused and not (self.settled and answer.layout is None))
 
     def _accept(self) -> None:
-        if self._answer is not None and self._answer.layout is not None and self._answer.numbers == self._numbers:
+        """Take the layout that the numbers make, as soon as it is known."""
+        if self._refused:
+            return
+        self._begins = not self.settled
+        if self.settled and self._answer.layout is not None:
             self.layout_made = self._answer.layout
             self.accept()
+
+    def keyPressEvent(self, event) -> None:
+        """Enter in a field takes what was typed and shows what it makes; the next one begins."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self.settled and isinstance(self.focusWidget(), LengthField):
+            return
+        super().keyPressEvent(event)
 
     def done(self, result: int) -> None:
         self.errand.end()
         super().done(result)
+
+
+def _made_words(answer: Tried) -> str:
+    """What is in the way of a layout, counted."""
+    spoils, tight, notes = answer.grades
+    if not sum(answer.grades):
+        return say("No snags.")
+    return say("Snags: {counts}.", counts=", ".join((
+        count(spoils, "{n} spoils the work", "{n} spoil the work"), say("{n} tight", n=tight), count(notes, "{n} note", "{n} notes"))))

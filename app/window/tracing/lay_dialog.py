@@ -102,6 +102,8 @@ class LayDialog(ReadInOrder, QDialog):
             field.setAccessibleName(labels[key])
             field.show_value(self._lengths[key])
             field.sent.connect(self._length)
+            field.refused.connect(self._judge)
+            field.mended.connect(self._judge)
             self._form.addRow(labels[key], field)
         self._form.insertRow(1, say("Sheet"), self.sheets)
         right.addLayout(self._form)
@@ -198,8 +200,12 @@ class LayDialog(ReadInOrder, QDialog):
         return made
 
     def _judge(self) -> None:
+        """Say how large the head becomes, or what is wrong: then it cannot be laid."""
         unit = self._window.unit
         try:
+            refused = next((field for field in (self.distance, self.across, self.along) if field.bad and not field.isHidden()), None)
+            if refused is not None:
+                raise GeometryError(refused.toolTip())
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             point = made.size_at(self._at["bass"])
@@ -219,11 +225,10 @@ class LayDialog(ReadInOrder, QDialog):
         self.lay_button.setEnabled(not name)
 
     def _accept(self) -> None:
-        try:
-            place = self._map()
-        except GeometryError:
-            self._judge()
+        self._judge()
+        if not self.lay_button.isEnabled():
             return
+        place = self._map()
         self.picture = Picture(name=self._name[:200], jpeg=self._read.jpeg, width=self._read.width,
                                height=self._read.height, place=place.rows)
         self.accept()

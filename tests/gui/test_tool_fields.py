@@ -1,0 +1,28 @@
+"""The field above the drawing: what it refuses is said, and what it takes is drawn with."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+
+def typed(bench, text: str) -> None:
+    field = bench.window.tools.slot_width_field
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    bench.pump()
+
+
+def test_a_width_that_no_slot_can_have_is_refused_and_said(bench):
+    window = bench.window
+    window.set_stage("slots")
+    window.set_tool("slot")
+    field = window.tools.slot_width_field
+    for text, why in (("-3", "above zero"), ("0", "above zero"), ("600", "500 mm"), ("wide", "is not a length")):
+        typed(bench, text)
+        assert why in window.foot.said and field.bad and field.text() == text
+        assert window.tools.slot_width == 13.0
+    QTest.keyClick(field, Qt.Key.Key_Escape)
+    assert field.text() == "13 mm" and not field.bad
+    typed(bench, "11")
+    assert window.tools.slot_width == 11.0 and field.text() == "11 mm"
