@@ -257,7 +257,8 @@ class Day:
             "toolkit objects": len(self._window.findChildren(QObject)), "actions": len(self._window.findChildren(QAction)),
             "items": len(self._window.canvas.view.scene().items()), "windows": len(QApplication.topLevelWidgets()),
             "children": len(psutil.Process().children()), "wrapped": sum(kinds.values()),
-            "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults), "keeping the collector at rest": len(collector._resting),
+            "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults),
+            "at rest": len(collector._resting),
             "done": sum(self.done[name] for name, _, _ in self._ways())}
         self._frames.clear()
         return found

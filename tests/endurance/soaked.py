@@ -13,8 +13,8 @@ ROOT = Path(__file__).parents[2]
 COUNTS = 8
 """How often all is counted; the first quarter is for warming up."""
 MOST_GROWTH = 1.05
-SAME = ("threads", "files", "actions", "items", "children", "keeping the collector at rest")
-"""What there is exactly as much of at the end."""
+SAME = ("threads", "files", "actions", "items", "children", "at rest")
+"""What there is exactly as much of at the end; at rest: threads for which the collector of garbage rests."""
 FRAME_GROWTH = 2.0
 """The work of a frame depends on what is dragged, so it is held loosely."""
 
