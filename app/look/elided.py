@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QLabel, QSizePolicy, QStyle, QStyleOption, QWidget
+from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from app.look.plain import plain
 
 
 class Elided(QLabel):
-    """Never asks for more than `least` letters; grows up to its text."""
+    """Never asks for more than `least` letters; grows up to its text. It has no ground or frame of its own."""
 
     def __init__(self, parent: QWidget | None = None, least: int = 6) -> None:
         super().__init__(parent)
@@ -40,8 +40,6 @@ class Elided(QLabel):
         return self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.contentsRect().width())
 
     def paintEvent(self, event) -> None:
-        painter, option = QPainter(self), QStyleOption()
-        option.initFrom(self)
-        self.style().drawPrimitive(QStyle.PrimitiveElement.PE_Widget, option, painter, self)
-        painter.setPen(option.palette.color(self.foregroundRole()))
+        painter = QPainter(self)
+        painter.setPen(self.palette().color(self.foregroundRole()))
         painter.drawText(self.contentsRect(), int(self.alignment()), self.shown)

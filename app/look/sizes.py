@@ -12,7 +12,7 @@ from collections.abc import Callable
 from msgspec import Struct
 from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QListView, QTableView, QWidget
+from PySide6.QtWidgets import QWidget
 
 BODY = 13.0
 """Em of the body's letters at 100 %, pixels."""
@@ -140,10 +140,14 @@ def _lay(widget: QWidget, kept: dict) -> None:
 
 
 def _set_rows(widget: QWidget, height: int) -> None:
+    from PySide6.QtWidgets import QTableView  # here, as in the next one: lists and tables come after the start
+
     if isinstance(widget, QTableView):
         widget.verticalHeader().setDefaultSectionSize(height)
 
 
 def _set_icons(widget: QWidget, size: QSize) -> None:
+    from PySide6.QtWidgets import QListView
+
     if isinstance(widget, QListView):
         widget.setIconSize(size)

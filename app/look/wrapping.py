@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QPushButton, QSizePolicy, QStyle, QStyleOptionButton, QWidget
+from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 
 
 class WrappingButton(QPushButton):
@@ -39,6 +39,8 @@ class WrappingButton(QPushButton):
 
     def _around(self, width: int, rows: int) -> QSize:
         """The size of the whole button round words."""
+        from PySide6.QtWidgets import QStyle, QStyleOptionButton  # here: a start needs no such button
+
         option = QStyleOptionButton()
         self.initStyleOption(option)
         inner = QSize(width, rows * self.fontMetrics().lineSpacing())

@@ -57,11 +57,11 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     code = language or chosen.chosen(settings)
     chosen.speak(code)  # before the rooms are loaded: their constants are said as they are loaded
 
-    application = QApplication.instance() or QApplication(sys.argv[:1])
+    # The style by its word on the command line: to be handed it, the toolkit loads its table of all that styles have names for.
+    application = QApplication.instance() or QApplication([*sys.argv[:1], "-style", "Fusion"])
     application.setApplicationName("Pegwright")
     application.setOrganizationName("Pegwright")
     application.setDesktopFileName("pegwright")
-    application.setStyle("Fusion")
     threshold = Threshold(card_theme(settings), file)
     threshold.appear()
     give_back()

@@ -5,9 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Literal
 
+from PySide6 import QtWidgets  # and not the names out of it: a dialog's kind is made when its name is asked for, and a start asks nothing
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
 
 from geometry.saying import say
 
@@ -22,18 +22,18 @@ _lately: dict[str, Path] = {}
 """The folder in which a file of that kind was chosen last, while the program runs."""
 
 
-def open_file(parent: QWidget, title: str, folder: str, kinds: str) -> Path | None:
+def open_file(parent: QtWidgets.QWidget, title: str, folder: str, kinds: str) -> Path | None:
     """A file to read, or None. The search begins where one of its kind was found last, at first in `folder`."""
-    name, _ = QFileDialog.getOpenFileName(parent, title, str(_lately.get(kinds, folder)), kinds)
+    name, _ = QtWidgets.QFileDialog.getOpenFileName(parent, title, str(_lately.get(kinds, folder)), kinds)
     return _noted(name, kinds)
 
 
-def save_file(parent: QWidget, title: str, suggestion: str, kinds: str) -> Path | None:
+def save_file(parent: QtWidgets.QWidget, title: str, suggestion: str, kinds: str) -> Path | None:
     """A file to write, or None. What would go into the home folder goes where one of its kind went last."""
     at = Path(suggestion)
     if at.parent == Path.home():
         at = _lately.get(kinds, at.parent) / at.name
-    name, _ = QFileDialog.getSaveFileName(parent, title, str(at), kinds)
+    name, _ = QtWidgets.QFileDialog.getSaveFileName(parent, title, str(at), kinds)
     return _noted(name, kinds)
 
 
@@ -45,35 +45,35 @@ def _noted(name: str, kinds: str) -> Path | None:
     return Path(name)
 
 
-def folder(parent: QWidget, title: str, start: str) -> Path | None:
+def folder(parent: QtWidgets.QWidget, title: str, start: str) -> Path | None:
     """A folder, or None. The search begins where one was chosen last, at first in `start`."""
-    name = QFileDialog.getExistingDirectory(parent, title, str(_lately.get("folder", start)))
+    name = QtWidgets.QFileDialog.getExistingDirectory(parent, title, str(_lately.get("folder", start)))
     if not name:
         return None
     _lately["folder"] = Path(name)
     return Path(name)
 
 
-def save_first(parent: QWidget, name: str) -> Literal["save", "discard", "cancel"]:
+def save_first(parent: QtWidgets.QWidget, name: str) -> Literal["save", "discard", "cancel"]:
     """What to do with unsaved work before it would go."""
     box = _box(parent)
     box.setWindowTitle(say("Unsaved work"))
     box.setText(say("{name} has changes that are not saved.", name=name))
-    buttons = QMessageBox.StandardButton
+    buttons = QtWidgets.QMessageBox.StandardButton
     box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
     box.setDefaultButton(buttons.Save)
     return _answer(box, {box.button(buttons.Save): "save", box.button(buttons.Discard): "discard"}, "cancel")
 
 
-def changed_elsewhere(parent: QWidget, name: str) -> Literal["theirs", "mine", "elsewhere", "cancel"]:
+def changed_elsewhere(parent: QtWidgets.QWidget, name: str) -> Literal["theirs", "mine", "elsewhere", "cancel"]:
     """What to do when another program has written the file that is about to be saved."""
     box = _box(parent)
-    box.setIcon(QMessageBox.Icon.Warning)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
     box.setWindowTitle(say("Changed by another program"))
     box.setText(say("{name} was written by another program after it was opened here.", name=name))
     box.setInformativeText(say("Saving yours keeps theirs beside it as the version before. Taking theirs makes yours "
                                "one undo away."))
-    roles = QMessageBox.ButtonRole
+    roles = QtWidgets.QMessageBox.ButtonRole
     elsewhere = box.addButton(say("Save mine elsewhere…"), roles.AcceptRole)
     mine = box.addButton(say("Save mine here"), roles.DestructiveRole)
     theirs = box.addButton(say("Take theirs"), roles.ActionRole)
@@ -82,73 +82,73 @@ def changed_elsewhere(parent: QWidget, name: str) -> Literal["theirs", "mine", "
     return _answer(box, {elsewhere: "elsewhere", mine: "mine", theirs: "theirs"}, "cancel")
 
 
-def not_saved(parent: QWidget, text: str, certain: bool = True) -> Literal["elsewhere", "again", "later"]:
+def not_saved(parent: QtWidgets.QWidget, text: str, certain: bool = True) -> Literal["elsewhere", "again", "later"]:
     """What to do when the layout could not be saved; not `certain`: when it may yet last where it was written."""
     box = _box(parent)
-    box.setIcon(QMessageBox.Icon.Warning)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
     box.setWindowTitle(say("The layout was not saved") if certain else say("It is not certain that the layout was saved"))
     box.setText(text)
     box.setInformativeText(say("Your work is still here in the window, as it was."))
-    elsewhere = box.addButton(say("Save elsewhere…"), QMessageBox.ButtonRole.AcceptRole)
-    again = box.addButton(say("Try again"), QMessageBox.ButtonRole.ActionRole)
-    box.addButton(say("Not now"), QMessageBox.ButtonRole.RejectRole)
+    elsewhere = box.addButton(say("Save elsewhere…"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+    again = box.addButton(say("Try again"), QtWidgets.QMessageBox.ButtonRole.ActionRole)
+    box.addButton(say("Not now"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(elsewhere)
     return _answer(box, {elsewhere: "elsewhere", again: "again"}, "later")
 
 
-def write_over(parent: QWidget, name: str) -> bool:
+def write_over(parent: QtWidgets.QWidget, name: str) -> bool:
     """Whether a file of that name may be replaced."""
     box = _box(parent)
-    box.setIcon(QMessageBox.Icon.Question)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Question)
     box.setWindowTitle(say("Replace this file?"))
     box.setText(say("{name} is there already. Its present version would be kept beside it as the version before.",
                     name=name))
-    replace = box.addButton(say("Replace it"), QMessageBox.ButtonRole.AcceptRole)
-    box.setDefaultButton(box.addButton(say("Leave it"), QMessageBox.ButtonRole.RejectRole))
+    replace = box.addButton(say("Replace it"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+    box.setDefaultButton(box.addButton(say("Leave it"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
     return _answer(box, {replace: "yes"}, "no") == "yes"
 
 
-def tell(parent: QWidget, title: str, text: str) -> None:
+def tell(parent: QtWidgets.QWidget, title: str, text: str) -> None:
     """Tell the maker one thing and wait until it is read."""
-    QMessageBox.information(parent, title, text)
+    QtWidgets.QMessageBox.information(parent, title, text)
 
 
-def warn(parent: QWidget, title: str, text: str) -> None:
+def warn(parent: QtWidgets.QWidget, title: str, text: str) -> None:
     """Tell the maker what went wrong and wait until it is read."""
     box = _box(parent)
-    box.setIcon(QMessageBox.Icon.Warning)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
     box.setWindowTitle(title)
     box.setText(text)
     _answer(box, {}, "")
 
 
-def text(parent: QWidget, title: str, label: str, value: str = "") -> str | None:
+def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> str | None:
     """A line of text, or None."""
-    answer, given = QInputDialog.getText(parent, title, label, text=value)
+    answer, given = QtWidgets.QInputDialog.getText(parent, title, label, text=value)
     return answer if given else None
 
 
-def recover(parent: QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:
+def recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:
     """What to do with work that an earlier run had not saved; `picture` shows it."""
     box = _box(parent)
     box.setWindowTitle(say("Unsaved work was found"))
     box.setText(text)
     box.setIconPixmap(picture)
-    take = box.addButton(say("Open it"), QMessageBox.ButtonRole.AcceptRole)
-    drop = box.addButton(say("Throw it away"), QMessageBox.ButtonRole.DestructiveRole)
-    box.addButton(say("Ask me next time"), QMessageBox.ButtonRole.RejectRole)
+    take = box.addButton(say("Open it"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+    drop = box.addButton(say("Throw it away"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
+    box.addButton(say("Ask me next time"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(take)
     return _answer(box, {take: "open", drop: "discard"}, "later")
 
 
-def _box(parent: QWidget) -> QMessageBox:
+def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:
     """An empty question. Its words are plain: the name of a layout or a file is never read as markup."""
-    box = QMessageBox(parent)
+    box = QtWidgets.QMessageBox(parent)
     box.setTextFormat(Qt.TextFormat.PlainText)
     return box
 
 
-def _answer(box: QMessageBox, words: dict, otherwise: str) -> str:
+def _answer(box: QtWidgets.QMessageBox, words: dict, otherwise: str) -> str:
     """The word of the button that was pressed."""
     box.exec()
     clicked = box.clickedButton()

@@ -116,7 +116,8 @@ class Looks(QObject):
         """Repaint a window and its dialogs in these colours, with letters of the size in use."""
         window = self._w
         window.theme = theme
-        if self._factor:  # painted before: there may be pages that nobody sees
+        before = self._factor > 0
+        if before:  # there may be pages that nobody sees
             for part in window.findChildren(QWidget):
                 if hasattr(part, "let_unseen_go"):
                     part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
@@ -126,10 +127,11 @@ class Looks(QObject):
                      *window.rooms.made):
             part.set_theme(theme)
         actions.set_theme(window.actions_, theme)
-        for dialog in window.findChildren(QDialog) if self._factor else ():
+        for dialog in window.findChildren(QDialog) if before else ():
             paint_all(dialog, theme)
         if sizes.sizes().factor != self._factor:
-            sizes.follow(window)
+            if before:  # else all has just been made at this size
+                sizes.follow(window)
             self._share_out()
         for key, action in self._colours.items():
             action.setChecked(key == (choice or colour_choice(window.settings)))

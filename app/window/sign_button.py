@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QPushButton, QStyle, QStyleOptionButton, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from app.look.icons import SHAPES, button_icon
 from app.look.sizes import px
@@ -46,11 +46,8 @@ class SignButton(QPushButton):
 
     def room(self, word: bool) -> int:
         """Width in points that the button wants with its word or without."""
-        option = QStyleOptionButton()
-        self.initStyleOption(option)
-        metrics = self.fontMetrics()
-        side = self.iconSize().width()
-        size = QSize(side if self.has_sign else 0, max(side, metrics.height()))
-        if word or not self.has_sign:
-            size.setWidth(size.width() + (4 if self.has_sign else 0) + metrics.horizontalAdvance(self._word))
-        return self.style().sizeFromContents(QStyle.ContentsType.CT_PushButton, option, size, self).width()
+        now, wide = bool(self.text()), self.sizeHint().width()
+        if word == now or not self.has_sign:
+            return wide
+        letters = self.fontMetrics().horizontalAdvance(self._word)
+        return wide + letters if word else wide - letters

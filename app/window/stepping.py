@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex
-from PySide6.QtWidgets import QListView
+from typing import TYPE_CHECKING
 
 from geometry.edits.moving import plan_point
 from geometry.edits.parts import OUTLINE, shaped_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path
 from geometry.vectors import Vec2
+
+if TYPE_CHECKING:
+    from PySide6.QtCore import QModelIndex
+    from PySide6.QtWidgets import QListView
 
 FIRST: dict[str, tuple[str, ...]] = {
     "blank": ("blank", "ears"), "outline": (OUTLINE,), "slots": ("slots", "pins"), "tuners": ("tuners", "holes"),
