@@ -5945,6 +5945,10 @@
         <translation>Bereiche, Werkzeuge, Zeichnung, Tafel, Listen.</translation>
     </message>
     <message>
+        <source>Stand on a row that has something to strike out first.</source>
+        <translation>Zuerst auf eine Zeile stellen, in der etwas zu streichen ist.</translation>
+    </message>
+    <message>
         <source>Stand on a step of the table first.</source>
         <translation>Zuerst in der Tabelle auf einen Schritt gehen.</translation>
     </message>
@@ -8141,6 +8145,10 @@
         <translation>Diese Kopfplatte ist {head} breit, ein Rohling von {width} ist zu schmal: {wide} breit machen oder Ohren bis zu dieser Breite anleimen.</translation>
     </message>
     <message>
+        <source>This hole is no longer in the layout: nothing was written down.</source>
+        <translation>Dieses Loch ist nicht mehr im Entwurf: nichts wurde eingetragen.</translation>
+    </message>
+    <message>
         <source>This is common practice, no source.</source>
         <translation>Das ist übliche Praxis, ohne Quelle.</translation>
     </message>
@@ -8187,6 +8195,10 @@
     <message>
         <source>This sample was not opened</source>
         <translation>Dieses Beispiel wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>This step has left the running order meanwhile: type the time at another one.</source>
+        <translation>Dieser Schritt ist inzwischen nicht mehr in der Folge: die Zeit bei einem anderen eintragen.</translation>
     </message>
     <message>
         <source>This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.</source>

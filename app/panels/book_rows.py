@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
-from geometry.layout import Book, Piece, Remark
+from geometry.layout import Book, Piece, Price, Remark
 from geometry.saying import say
 from geometry.terms import term
 
@@ -48,7 +48,7 @@ def price_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
     return [*made, ("", "", "", ""), (say("together"), "", book.currency, money_words(spent_on(book, piece)))]
 
 
-def prices_of(book: Book, piece: Piece) -> list[tuple[int, object]]:
+def prices_of(book: Book, piece: Piece) -> list[tuple[int, Price]]:
     """Prices of a piece with their places in the book."""
     return [(i, price) for i, price in enumerate(book.prices) if price.piece == piece]
 
@@ -64,6 +64,11 @@ def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
 def notes_of(book: Book, piece: Piece) -> list[tuple[int, Remark]]:
     """Notes with their places in the book, those of one piece first."""
     return sorted(enumerate(book.remarks), key=lambda item: (item[1].piece != piece, item[0]))
+
+
+def keys_of(records: Sequence[tuple[int, Price | Remark]]) -> list[tuple[int, Price | Remark]]:
+    """What rows of prices or notes are of: the very record, for two may be alike."""
+    return [(id(record), record) for _, record in records]
 
 
 def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable, Sequence
+
 from msgspec import Struct
 from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics
@@ -26,7 +28,10 @@ class Head(Struct, frozen=True):
 
 
 class EntryModel(QAbstractTableModel):
-    """Words by row; rows are told apart by their number, so that an editor stays open while others change."""
+    """Words by row; rows are told apart by their number, so that an editor stays open while others change.
+
+    `keys` tell what each row is of: what was refused goes along when rows before it come or go.
+    """
 
     entered = Signal(int, int, str)
 
@@ -34,18 +39,22 @@ class EntryModel(QAbstractTableModel):
         super().__init__(parent)
         self.heads = heads
         self.rows: list[tuple[str, ...]] = []
+        self.keys: tuple[Hashable, ...] = ()
+        self._of: Hashable = None
         self.strong: frozenset[int] = frozenset()
         self.warning = QColor()
         self.bad: dict[tuple[int, int], tuple[str, str]] = {}
 
-    def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
-        """Other words; `strong` rows are sums, which nothing is typed into."""
+    def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
+             of: Hashable = None) -> None:
+        """Other words; `strong` rows are sums, which nothing is typed into. `keys` are what the rows are of, their
+        numbers without any; `of` is what the whole table is of: of another one nothing refused is kept."""
         before, after = len(self.rows), len(rows)
+        self._carry(tuple(range(after)) if keys is None else tuple(keys), of)
         self.strong = strong
         if after < before:
             self.beginRemoveRows(QModelIndex(), after, before - 1)
             self.rows = rows
-            self.bad = {key: bad for key, bad in self.bad.items() if key[0] < after}
             self.endRemoveRows()
         elif after > before:
             self.beginInsertRows(QModelIndex(), before, after - 1)
@@ -54,6 +63,21 @@ class EntryModel(QAbstractTableModel):
         self.rows = rows
         if rows:
             self.dataChanged.emit(self.index(0, 0), self.index(after - 1, len(self.heads) - 1))
+
+    def _carry(self, keys: tuple[Hashable, ...], of: Hashable) -> None:
+        """What was refused to the row that it was typed for; a row whose record was edited keeps its place."""
+        old, self.keys = self.keys, keys
+        refused, self.bad = self.bad, {}
+        if of != self._of:
+            self._of = of
+            return
+        places, known = {key: row for row, key in enumerate(keys)}, set(old)
+        for (row, column), bad in refused.items():
+            to = places.get(old[row])
+            if to is None and len(old) == len(keys) and keys[row] not in known:
+                to = row
+            if to is not None:
+                self.bad[to, column] = bad
 
     def refuse(self, row: int, column: int, text: str, why: str) -> None:
         """Keep what was typed, marked, with the reason as its tip."""
@@ -128,7 +152,7 @@ class EntryTable(QTableView):
 
     def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._waiting: tuple[list[tuple[str, ...]], frozenset[int]] | None = None
+        self._waiting: tuple[list[tuple[str, ...]], frozenset[int], Sequence[Hashable] | None, Hashable] | None = None
         self.words = EntryModel(heads, self)
         self.words.entered.connect(self.entered)
         self.setModel(self.words)
@@ -189,15 +213,23 @@ class EntryTable(QTableView):
                 header.resizeSection(i, max(header.sectionSizeHint(i), cell))
         return [header.sectionSize(i) for i in columns]
 
-    def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset()) -> None:
-        """Show these words; the place of the keyboard stays. While a cell is typed into they wait: they would undo the typing."""
+    def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
+                  of: Hashable = None) -> None:
+        """Show these words, as EntryModel.show; the place of the keyboard stays.
+
+        While a cell is typed into they wait: they would undo the typing. So who takes an entry asks `key` which row it is of.
+        """
         if self.state() == QAbstractItemView.State.EditingState:
-            self._waiting = rows, strong
+            self._waiting = rows, strong, keys, of
             return
         self._waiting = None
-        self.words.show(rows, strong)
+        self.words.show(rows, strong, keys, of)
         if rows and not self.currentIndex().isValid():
             self.stand_at(0, next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0))
+
+    def key(self, row: int) -> Hashable:
+        """What a row on show is of; None for no row."""
+        return self.words.keys[row] if 0 <= row < len(self.words.keys) else None
 
     def set_warning(self, colour: str) -> None:
         """The colour of what was refused."""

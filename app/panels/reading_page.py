@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable, Sequence
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -72,9 +74,10 @@ class ReadingPage(QWidget):
         """What the readings say, as it is shown."""
         return self._says.text()
 
-    def show_readings(self, cells: list[tuple[str, ...]], sentences: list[str], enough: bool) -> None:
-        """Show rows and what they come to."""
-        self.table.show_rows(cells)
+    def show_readings(self, cells: list[tuple[str, ...]], sentences: list[str], enough: bool, keys: Sequence[Hashable] = (),
+                      of: Hashable = None) -> None:
+        """Show rows and what they come to; `keys` and `of` as EntryTable.show_rows."""
+        self.table.show_rows(cells, keys=keys, of=of)
         self._says.setText("\n\n".join(sentences))
         self.buttons["accuracy"].setEnabled(enough)
 

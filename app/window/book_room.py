@@ -5,13 +5,13 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from msgspec.structs import replace
 
 from app.look.theme import Theme
 from app.panels.book_panel import BookPanel
-from app.panels.book_rows import hour_cells, hours_words, note_cells, notes_of, price_cells, prices_of, sum_facts
+from app.panels.book_rows import hour_cells, hours_words, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
 from app.panels.book_view import BookView
 from app.panels.entry_table import EntryTable
 from app.sheets.needs import wares
@@ -47,7 +47,10 @@ from geometry.saying import say
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
+Kept = TypeVar("Kept", Price, Remark)
+
 HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
+NO_ROW = say("Stand on a row that has something to strike out first.")
 
 
 class BookRoom(StageRoom):
@@ -129,10 +132,10 @@ class BookRoom(StageRoom):
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
         cells = hour_cells(self.rows, {} if work is None else work.number, book)
-        view.hours.show_rows(cells, frozenset({len(cells) - 1}))
+        view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None])
         cells = price_cells(book, book.piece)
-        view.money.show_rows(cells, frozenset({len(cells) - 1}))
-        view.notes.show_rows(note_cells(book, book.piece))
+        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), "new", None], book.piece)
+        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"])
         self.readings.show()
         view.button("start").setEnabled(book.clock is None and bool(self.rows))
         for key in ("stop", "drop"):
@@ -177,20 +180,29 @@ class BookRoom(StageRoom):
             table.words.accept(row, column)
 
     def _minutes(self, row: int, column: int, text: str) -> None:
-        task, piece = self.rows[row].task, HOUR_PIECE[column]
+        piece = HOUR_PIECE[column]
+        task = self._task(row)
+        if task is None:
+            self.window.say(say("This step has left the running order meanwhile: type the time at another one."))
+            return
         self._typed(self.view.hours, row, column, text, say("Time of {title}", title=task.title),
                     lambda book: set_minutes(book, piece, task, read_minutes(text)))
 
+    def _task(self, row: int) -> Task | None:
+        """The step that a row on show is of; None when it is there no longer, and for no row."""
+        key = self.view.hours.key(row)
+        return next((line.task for line in self.rows if line.task.operation == key), None)
+
     def _price(self, row: int, column: int, text: str) -> None:
-        known = prices_of(self.book, self.book.piece)
-        at, price = known[row] if row < len(known) else (None, Price(piece=self.book.piece, part=say("part")))
+        at, price = _found(self.view.money, row, prices_of(self.book, self.book.piece)) or (
+            None, Price(piece=self.book.piece, part=say("part")))
         self._typed(self.view.money, row, column, text, say("Cost"),
                     lambda book: put_price(book, at, _changed_price(price, column, text)))
 
     def _note(self, row: int, column: int, text: str) -> None:
-        known = notes_of(self.book, self.book.piece)
-        if row < len(known):
-            at, note = known[row]
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is not None:
+            at, note = found
             self._typed(self.view.notes, row, column, text, say("Change a note"),
                         lambda book: put_remark(book, at, replace(note, text=text.strip())))
         else:
@@ -204,27 +216,31 @@ class BookRoom(StageRoom):
             self._record(say("Stop the timer"), lambda book: stop(book, time.time()))
 
     def _start(self, row: int) -> None:
-        if not 0 <= row < len(self.rows):
+        task = self._task(row)
+        if task is None:
             self.window.say(say("Stand on a step of the table first."))
             return
-        task = self.rows[row].task
         self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
 
     def _seen_to(self, row: int, _column: int) -> None:
-        known = notes_of(self.book, self.book.piece)
-        if row < len(known):
-            at, note = known[row]
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is not None:
+            at, note = found
             self._record(say("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
 
     def _strike_price(self, row: int) -> None:
-        known = prices_of(self.book, self.book.piece)
-        if 0 <= row < len(known):
-            self._record(say("Strike a cost out"), lambda book: remove_price(book, known[row][0]))
+        found = _found(self.view.money, row, prices_of(self.book, self.book.piece))
+        if found is None:
+            self.window.say(NO_ROW)
+        else:
+            self._record(say("Strike a cost out"), lambda book: remove_price(book, found[0]))
 
     def _strike_note(self, row: int) -> None:
-        known = notes_of(self.book, self.book.piece)
-        if 0 <= row < len(known):
-            self._record(say("Strike a note out"), lambda book: remove_remark(book, known[row][0]))
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is None:
+            self.window.say(NO_ROW)
+        else:
+            self._record(say("Strike a note out"), lambda book: remove_remark(book, found[0]))
 
     def _piece(self, piece: Piece) -> None:
         self._record(say("The piece on the bench"), lambda book: replace(book, piece=piece))
@@ -248,11 +264,10 @@ class BookRoom(StageRoom):
          "rates": self._rates, "back": self._back, "csv": self.write}[key]()
 
     def _note_step(self) -> None:
-        row = self.view.hours.currentIndex().row()
-        if not 0 <= row < len(self.rows):
+        task = self._task(self.view.hours.currentIndex().row())
+        if task is None:
             self.window.say(say("Stand on a step of the table first."))
             return
-        task = self.rows[row].task
         text = ask.text(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title))
         if text is not None:
             self._record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
@@ -281,6 +296,11 @@ class BookRoom(StageRoom):
     def write(self) -> None:
         """Ask where and write the book as a table."""
         write_book_file(self.window, self.book, self.planned())
+
+
+def _found(table: EntryTable, row: int, known: list[tuple[int, Kept]]) -> tuple[int, Kept] | None:
+    """(place in the book, record) of what a row on show is of; None for the row of what is new."""
+    return next((one for one, key in zip(known, keys_of(known), strict=True) if key == table.key(row)), None)
 
 
 def _changed_price(price: Price, column: int, text: str) -> Price:

@@ -12,6 +12,7 @@ from app.panels.reading_page import ReadingPage
 from app.panels.reading_rows import (
     asked,
     fit_sentences,
+    key_of,
     off_of,
     printer_sentence,
     reading_cells,
@@ -57,7 +58,8 @@ class ReadingDesk(QObject):
         sentences = [*self._slips(found), *fit_sentences(pairs, unit), *shop_sentences(self._found, layout.accuracy, unit),
                      printer_sentence(fit)]
         cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
-        self.page.show_readings(cells, sentences, any(one.enough for one in self._found))
+        self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
+                                (piece, self.page.way.words))
 
     def _slips(self, found: tuple[Off, ...]) -> list[str]:
         doubtful = [off.reading.drilling for off in found if off.doubtful]
@@ -68,7 +70,11 @@ class ReadingDesk(QObject):
                       which=", ".join(doubtful))]
 
     def _entered(self, row: int, column: int, text: str) -> None:
-        table, one = self.page.table, self._rows[row]
+        table = self.page.table
+        one = next((one for one in self._rows if key_of(one) == table.key(row)), None)
+        if one is None:
+            self._window.say(say("This hole is no longer in the layout: nothing was written down."))
+            return
         name = say("Reading of {drilling}", drilling=one.drilling)
         document = self._window.document
         mine = replace(one, piece=document.book.piece)
@@ -87,8 +93,7 @@ class ReadingDesk(QObject):
             table.words.accept(row, column)
 
     def _strike(self, row: int) -> None:
-        if 0 <= row < len(self._rows):
-            self._entered(row, 2, "")
+        self._entered(row, 2, "")
 
     def _wanted(self, key: str) -> None:
         if key == "printer":

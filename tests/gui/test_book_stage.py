@@ -5,6 +5,7 @@ import json
 from decimal import Decimal
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -207,6 +208,63 @@ def test_words_that_come_while_a_cell_is_typed_into_do_not_undo_the_typing(bench
     QTest.keyClick(editor, Qt.Key.Key_Return)
     QApplication.processEvents()
     assert [time.minutes for time in bench.layout.book.times] == [42.0]
+
+
+def test_minutes_go_to_the_step_that_they_were_typed_at(bench, room, qtbot):
+    """The order is planned anew while a cell is typed into: other steps stand at its number by then."""
+    table = room.view.hours
+    row = next(i for i, line in enumerate(room.rows) if line.task.operation.startswith("rout "))
+    task = room.rows[row].task
+    table.setFocus()
+    table.stand_at(row, 3)
+    QTest.keyClicks(table, "4")
+    layout = bench.layout
+    bench.window.document.apply("Fewer pins", replace(layout, pins=(), order=()))
+    room.refresh()
+    qtbot.waitUntil(lambda: not room.errand.busy and room.rows[row].task.operation != task.operation)
+    editor = QApplication.focusWidget()
+    QTest.keyClicks(editor, "2")
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    bench.pump()
+    assert [(time.task.operation, time.minutes) for time in bench.layout.book.times] == [(task.operation, 42.0)]
+
+
+def test_what_was_refused_stays_with_its_row_and_its_piece(bench, room):
+    press(room.view.tabs.button(1))
+    table = room.view.money
+    table.setFocus()
+    for row, part in enumerate(("wood", "bone", "screws")):
+        table.stand_at(row, 0)
+        type_on(table, part)
+    table.stand_at(2, 2)
+    type_on(table, "a lot")
+    assert table.words.index(2, 2).data() == "a lot"
+    table.stand_at(0, 0)
+    QTest.keyClick(table, Qt.Key.Key_Delete)
+    bench.pump()
+    assert [row[0] for row in table.words.rows[:2]] == ["bone", "screws"]
+    assert table.words.index(1, 2).data() == "a lot", "with the screws, which are one row higher now"
+    table.stand_at(1, 0)
+    type_on(table, "screws, brass")
+    assert table.words.index(1, 2).data() == "a lot", "the same row under another name"
+    press(room.panel.pieces.button(1))
+    assert not table.words.bad, "the other piece has rows of its own"
+    table.stand_at(0, 0)
+    QTest.keyClick(table, Qt.Key.Key_Delete)
+    assert "Stand on a row" in bench.window.foot.said
+
+
+def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room):
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    page.table.setFocus()
+    page.table.stand_at(1, 2)
+    type_on(page.table, "wide")
+    assert page.table.words.index(1, 2).data() == "wide"
+    page.ways.setFocus()
+    QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    bench.pump()
+    assert page.table.words.index(1, 2).data() == ""
 
 
 def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):
