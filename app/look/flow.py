@@ -3,8 +3,20 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QSpacerItem, QWidget
+from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QSpacerItem, QWidget, QWidgetItem
 from shiboken6 import isValid
+
+
+class _Held(QWidgetItem):
+    """The place of a widget in a row.
+
+    Made here and not by the toolkit: what it makes itself is lost to Python with the first part around the row that
+    Python has seen (a scroll area's viewport, say, when Tab walks through the window) and forgets again.
+    """
+
+
+class _Gap(QSpacerItem):
+    """Room in a row; made here for the same reason."""
 
 
 class Flow(QLayout):
@@ -19,6 +31,10 @@ class Flow(QLayout):
         self._items: list[QLayoutItem] = []
         self.setContentsMargins(*margins)
         self.setSpacing(gap)
+
+    def addWidget(self, widget: QWidget) -> None:
+        self.addChildWidget(widget)
+        self.addItem(_Held(widget))
 
     # ---- what QLayout asks for -------------------------------------------
     def addItem(self, item: QLayoutItem) -> None:
@@ -71,7 +87,7 @@ class Flow(QLayout):
     def add_gap(self, width: int = 0) -> None:
         """Room of a fixed width; without one it takes what its row leaves over."""
         policy = QSizePolicy.Policy.Fixed if width else QSizePolicy.Policy.Expanding
-        self.addItem(QSpacerItem(width, 0, policy, QSizePolicy.Policy.Minimum))
+        self.addItem(_Gap(width, 0, policy, QSizePolicy.Policy.Minimum))
 
     # ---- inside -----------------------------------------------------------
     def _living(self) -> list[QLayoutItem]:

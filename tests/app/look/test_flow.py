@@ -1,0 +1,45 @@
+"""Rows that go on below: they keep what they hold, whoever looks through the window's parts."""
+
+import gc
+
+from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from app.look.flow import Flow
+from app.look.walk import stops
+
+
+def _page(qtbot) -> tuple[QScrollArea, Flow, list[QPushButton]]:
+    """A row in a column on a page that scrolls: the viewport between them is the toolkit's own."""
+    area, page = QScrollArea(), QWidget()
+    qtbot.addWidget(area)
+    area.setWidget(page)
+    area.setWidgetResizable(True)
+    column, row = QVBoxLayout(page), Flow()
+    buttons = [QPushButton(word, page) for word in ("Take it", "Leave it")]
+    for button in buttons:
+        row.addWidget(button)
+    column.addLayout(row)
+    column.addStretch(1)
+    area.resize(300, 200)
+    return area, row, buttons
+
+
+def test_a_row_keeps_its_buttons_when_tab_walks_through_the_window(qtbot) -> None:
+    area, row, (take, leave) = _page(qtbot)
+    area.show()
+    qtbot.waitExposed(area)
+    for _ in range(3):
+        assert [button.text() for button in stops(area)] == ["Take it", "Leave it"]
+        gc.collect()
+    assert row.heightForWidth(300) == take.sizeHint().height()
+    area.resize(leave.sizeHint().width() + 40, 300)
+    qtbot.waitUntil(lambda: leave.y() > take.y(), timeout=20_000)
+    assert leave.x() == take.x(), "one below the other where there is no room for two"
+
+
+def test_what_a_row_holds_comes_out_of_it_again(qtbot) -> None:
+    area, row, (take, leave) = _page(qtbot)
+    assert row.count() == 2 and row.itemAt(1).widget() is leave and row.itemAt(2) is None
+    third = QPushButton("Third", area)
+    row.insert_widget(0, third)
+    assert [row.takeAt(0).widget() for _ in range(3)] == [third, take, leave] and row.takeAt(0) is None
