@@ -3553,6 +3553,10 @@
         <translation>Plätze werden gesucht…</translation>
     </message>
     <message>
+        <source>Looking for the best post of each string…</source>
+        <translation>Die beste Welle für jede Saite wird gesucht…</translation>
+    </message>
+    <message>
         <source>Loop</source>
         <translation>Linie</translation>
     </message>
@@ -7041,6 +7045,10 @@
         <translation>Der Entwurf wurde geändert, während Plätze für Stifte gesucht wurden: noch einmal fragen.</translation>
     </message>
     <message>
+        <source>The layout has changed and is being planned anew: write the template when that plan is on show.</source>
+        <translation>Der Entwurf ist geändert und wird neu geplant: Schreiben Sie die Schablone, sobald dieser Plan zu sehen ist.</translation>
+    </message>
+    <message>
         <source>The layout has no feature named {id}.</source>
         <translation>Der Entwurf hat kein Teil namens {id}.</translation>
     </message>
@@ -7283,6 +7291,10 @@
     <message>
         <source>The page says that it was corrected</source>
         <translation>Die Seite sagt, dass sie korrigiert war</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out anew: print them when they are on show.</source>
+        <translation>Die Blätter werden neu angeordnet: Drucken Sie sie, sobald sie zu sehen sind.</translation>
     </message>
     <message>
         <source>The pages need {papers}: print them apart.</source>

@@ -113,9 +113,12 @@ class OrderPanel(QWidget):
             label.setText(text)
             label.setVisible(bool(text))
 
-    def show_hours(self, counts: Counts | None, layout: Headstock, found: float | None = None) -> None:
-        """Show hours, those by the job book too, and rates."""
+    def show_hours(self, counts: Counts | None, found: float | None = None) -> None:
+        """Show hours, those by the job book too."""
         self._hours.show_rows(hour_rows(counts, found) if counts else [])
+
+    def show_rates(self, layout: Headstock) -> None:
+        """Show the minutes of this layout, which is the one that is changed by typing."""
         self._rates.show_rows(rate_rows(layout))
 
     def say(self, text: str, warn: bool = False) -> None:

@@ -115,8 +115,12 @@ class RoutPanel(QWidget):
             self._fill(lines, ())
         self.stepper.show_passes((), ())
 
-    def show_sheets(self, sheets: tuple[RoutSheet, ...], rows: list[FieldRow], notes: tuple[str, ...]) -> None:
-        """Show what is planned, what can be typed of the template, and what is to be said of the board."""
+    def show_template(self, rows: list[FieldRow]) -> None:
+        """What can be typed of the template."""
+        self.form.show_rows(rows)
+
+    def show_sheets(self, sheets: tuple[RoutSheet, ...], notes: tuple[str, ...]) -> None:
+        """Show what is planned, and what is to be said of the board."""
         self._sheets = sheets
         names = [(sheet.of, f"{sheet.title}" if sheet.able else say("{title} – no bit does it", title=sheet.title))
                  for sheet in sheets]
@@ -127,7 +131,6 @@ class RoutPanel(QWidget):
         if self.sheet is None:
             self._of = next((sheet.of for sheet in sheets if not sheet.able), sheets[0].of)
         self.what.setCurrentIndex(self.what.findData(self._of))
-        self.form.show_rows(rows)
         self._fill(self.notes, plain(notes))
         for widget in (self.what, self.form, self._numbers, self._board, self._mind, *self._rules, self.template):
             widget.setVisible(True)

@@ -17,6 +17,7 @@ from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -67,7 +68,10 @@ class Cures(QObject):
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history."""
         window = self._window
-        if window.hand.busy or self._search is None or self._search.layout is not window.document.layout:
+        if window.hand.busy:
+            return
+        if self._search is None or self._search.layout is not window.document.layout:
+            window.say(say("The layout changed meanwhile: ask again."))
             return
         try:
             after = apply_cure(window.document.layout, snag)

@@ -66,6 +66,7 @@ class OrderRoom(StageRoom):
     def refresh(self) -> None:
         """Show the order as the layout keeps it; plan anew, beside the window, when anything else changed."""
         layout = self.window.document.layout
+        self.panel.show_rates(layout)  # at once: what is typed while a plan is on its way is typed into this layout
         wanted = asked_for(layout, self.window.unit)
         if self._planned == wanted and self._base is not None:
             self._show(self._base.with_order(layout))
@@ -99,12 +100,13 @@ class OrderRoom(StageRoom):
             self._show(work.with_order(self.window.document.layout))
 
     def _failed(self, error: Exception) -> None:
+        self.panel.list.give_up()
         self.work = self._base = self._planned = None
         if not isinstance(error, GeometryError):
             raise error
         self.panel.show_order([], "", False)
         self.panel.show_head("", "", say("There is no order yet: {error}", error=error))
-        self.panel.show_hours(None, self.window.document.layout)
+        self.panel.show_hours(None)
         self.centre.show_count(0, 0)
         self.centre.picture.show_drawing((), QRectF(), "")
         self.centre.page.show_step(None, ())
@@ -115,6 +117,7 @@ class OrderRoom(StageRoom):
 
     # ---- what is shown ----------------------------------------------------------
     def _show(self, work: Work) -> None:
+        self.panel.list.give_up()  # a step in the hand may not be there any more
         self.work = work
         ids = list(work.order.steps)
         if self.at not in ids:
@@ -124,7 +127,7 @@ class OrderRoom(StageRoom):
         titles = {op.id: op.title for op in work.ops}
         loud = loud_words(work.order.blocked, [titles[id] for id in work.order.stuck])
         self.panel.show_head(tally(work.counts), self._changes(work), loud)
-        self.panel.show_hours(work.counts, self.window.document.layout, work.found_hours)
+        self.panel.show_hours(work.counts, work.found_hours)
         self._say()
         self._show_step()
 

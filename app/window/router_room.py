@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -88,6 +89,7 @@ class RouterRoom(StageRoom):
         if self.centre is not None:
             self.rack.show()
         wanted = (self.window.document.layout, self.window.unit)
+        self.panel.show_template(template_rows(*wanted))  # at once: what is typed while a plan is on its way is typed into this layout
         if not self.errand.free or self._asked == wanted:
             return
         self._asked = wanted
@@ -119,7 +121,7 @@ class RouterRoom(StageRoom):
     def _answered(self, planned: Planned) -> None:
         self.planned = planned
         if planned.layout is self.window.document.layout:
-            self.panel.show_sheets(planned.sheets, template_rows(planned.layout, planned.unit), planned.notes)
+            self.panel.show_sheets(planned.sheets, planned.notes)
             if self.window.stage == self.key:
                 self.window.show_room()
 
@@ -155,13 +157,22 @@ class RouterRoom(StageRoom):
         self._apply(what, layout)
 
     def _choose(self, of: str, tools: tuple) -> None:
-        name = say("Choose another plan") if tools else say("Back to the best plan")
-        self._apply(name, choose_route(self.window.document.layout, of, tools))
+        self._edit(say("Choose another plan") if tools else say("Back to the best plan"), partial(choose_route, of=of, tools=tools))
 
     def _make_template(self, tool: tuple[str, str | None]) -> None:
-        self._apply(say("Make the template for this plan"), set_template_tool(self.window.document.layout, *tool))
+        self._edit(say("Make the template for this plan"), partial(set_template_tool, bit=tool[0], bush=tool[1]))
+
+    def _edit(self, name: str, change: Callable[[Headstock], Headstock]) -> None:
+        """Change the layout as it is now, which may be another than the plan was made for."""
+        try:
+            self._apply(name, change(self.window.document.layout))
+        except GeometryError as error:
+            self.window.say(str(error))
 
     def _write_template(self, tool: tuple[str, str | None]) -> None:
+        if self.planned is None or self.planned.layout is not self.window.document.layout:
+            self.window.say(say("The layout has changed and is being planned anew: write the template when that plan is on show."))
+            return
         write_template(self.window, *tool)
 
 

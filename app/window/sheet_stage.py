@@ -39,7 +39,7 @@ class SheetStage(StageRoom):
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout, paper or unit changed; while one laying runs the next one waits for it."""
-        wanted = (self.window.document.layout, self.window.tools.paper.currentText(), self.window.unit)
+        wanted = self._wanted()
         if not self.errand.free or self._laid == wanted:
             return
         if not self.pages:
@@ -57,6 +57,9 @@ class SheetStage(StageRoom):
     def print(self) -> None:
         """Print the pages on show through the system's dialog, at 100 %."""
         from app.printing.job import print_sheets
+        if self.errand.busy or self._laid != self._wanted():
+            self.window.say(say("The pages are being laid out anew: print them when they are on show."))
+            return
         if not self.pages:
             self.window.say(say("There are no pages to print yet."))
             return
@@ -76,6 +79,10 @@ class SheetStage(StageRoom):
         dialog.deleteLater()
 
     # ---- inside ---------------------------------------------------------
+    def _wanted(self) -> tuple[Headstock, str, LengthUnit]:
+        """What the pages should be of."""
+        return self.window.document.layout, self.window.tools.paper.currentText(), self.window.unit
+
     def _answered(self, pages: list[Page]) -> None:
         self.pages = pages
         self.preview.show_pages(pages)

@@ -12,7 +12,7 @@ from PySide6.QtGui import QDesktopServices
 from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.window import ask
-from app.window.background import Background
+from app.window.errand import Errand
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -43,27 +43,25 @@ class SheetWriter(QObject):
         super().__init__(window)
         self._window = window
         self._folder = folder
-        self._thread: Background | None = None
+        self._errand = Errand(self)
+        self._errand.answered.connect(self._done)
+        self._errand.failed.connect(self._failed)
 
     def start(self) -> None:
         """Begin; the window goes on meanwhile."""
         layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
         self._window.tools.enable_action("write sheets", False)
         self._window.say(say("Writing the sheets…"))
-        self._thread = Background(partial(_write, layout, self._folder, paper, stem_of(layout.name, "headstock"), self._window.unit), self)
-        self._thread.answered.connect(self._done)
-        self._thread.failed.connect(self._failed)
-        self._thread.start()
+        self._errand.start(partial(_write, layout, self._folder, paper, stem_of(layout.name, "headstock"), self._window.unit))
 
     @property
     def busy(self) -> bool:
         """Whether it is still writing."""
-        return self._thread is not None and not self._thread.isFinished()
+        return self._errand.busy
 
     def wait(self) -> None:
-        """Wait until the writing has ended."""
-        if self._thread is not None:
-            self._thread.wait()
+        """Wait until the writing has ended; what came of it is not told any more."""
+        self._errand.end()
 
     def _done(self, paths: list[Path]) -> None:
         self._window.tools.enable_action("write sheets", True)

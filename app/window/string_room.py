@@ -87,6 +87,7 @@ class StringRoom(StageRoom):
         if not self.errand.free:
             return
         self._for = self.window.document.layout
+        self.window.say(say("Looking for the best post of each string…"))
         self.errand.start(partial(propose_pairing, self._for))
 
     def _answered(self, found: Pairing) -> None:
@@ -99,6 +100,7 @@ class StringRoom(StageRoom):
             self.window.say(say("Every string already has its best post."))
             return
         self.proposal = found
+        self.window.say("")
         self.panel.show_gain(gain_words(now, found))
         self.window.canvas.show_more(self.marks())
 

@@ -47,7 +47,7 @@ def sheets(bench, folder, monkeypatch):
     writer = SheetWriter(bench.window, folder)
     writer.start()
     bench.window.sheet_writer = writer
-    until(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer._thread.isRunning())
+    until(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer.busy)
 
 
 def book(bench, folder, monkeypatch):

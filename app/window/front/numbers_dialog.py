@@ -252,6 +252,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         """Build what the numbers make, beside the window; the newest numbers win."""
         self._begins = False
         self.begin_button.setEnabled(not self._refused)
+        self._cure.setEnabled(False)
         if self.errand.free:
             self._tried = self._numbers
             self.errand.start(partial(tried, self._numbers, self._unit))
@@ -292,6 +293,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._left.setToolTip("\n".join(said for _, said in left))
         self._left.setVisible(bool(left))
         self._cure.setVisible(cure)
+        self._cure.setEnabled(self.settled)
         self.begin_button.setEnabled(not refused and not (self.settled and answer.layout is None))
 
     def _accept(self) -> None:

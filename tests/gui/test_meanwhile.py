@@ -1,0 +1,158 @@
+"""What a maker does while something is being worked out beside the window is neither lost nor done to something else."""
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.window import ask
+from app.window.front.numbers_dialog import NumbersDialog
+from geometry.book.edits import set_minutes
+from geometry.edits import nudge
+from geometry.edits.fields import set_field
+from tests.waiting import press, until
+
+
+@pytest.fixture(autouse=True)
+def held(beside, bench):
+    """Until a test lets go of it, whatever works beside the window waits."""
+    beside.set()
+    return beside
+
+
+@pytest.fixture
+def entered(bench, held):
+    """Goes to a stage and waits for its first answer; from then on what works beside the window waits."""
+    def enter(key: str):
+        bench.window.set_stage(key)
+        room = bench.window.rooms[key]
+        until(lambda: not room.errand.busy)
+        held.clear()
+        return room
+    return enter
+
+
+def changed(bench):
+    """Another layout, as by a drag: what is on show of the plan is of the one before."""
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    return bench.layout
+
+
+def fill(form, name: str, text: str) -> None:
+    field = next(widget for widget in form.widgets if widget.accessibleName() == name)
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+
+
+def test_rates_typed_one_after_the_other_are_all_kept(bench, entered):
+    order = entered("order")
+    press(order.panel.tabs.button(1))
+    fill(order.panel._rates, "Drill a bore from the side", "30")
+    assert order.errand.busy
+    fill(order.panel._rates, "Drill a hole", "7")
+    assert (bench.layout.rates.side_bore, bench.layout.rates.hole) == (30.0, 7.0)
+
+
+def test_what_is_typed_of_the_template_is_typed_into_the_layout_as_it_is(bench, entered):
+    router = entered("router")
+    changed(bench)
+    before = bench.layout
+    assert router.errand.busy and router.planned.layout is not before
+    fill(router.panel.form, "Thickness", "9")
+    assert bench.layout == set_field(before, ("template", "thickness"), 9.0)
+
+
+def test_a_template_is_not_written_for_a_plan_of_another_layout(bench, entered, held, monkeypatch):
+    asked = []
+    monkeypatch.setattr(ask, "save_file", lambda *_: asked.append(1))
+    router = entered("router")
+    changed(bench)
+    press(router.panel.write_template)
+    assert not asked and "planned anew" in bench.window.foot.said
+    held.set()
+    until(lambda: router.planned.layout is bench.layout)
+    press(router.panel.write_template)
+    assert asked
+
+
+def test_pages_of_another_layout_are_not_printed(bench, entered, held, monkeypatch):
+    printed = []
+    monkeypatch.setattr("app.printing.job.print_sheets", lambda window, pages, name: printed.append(pages) or "Printed")
+    sheets = entered("sheets")
+    old = sheets.pages
+    changed(bench)
+    bench.window.commands.run("print")
+    assert printed == [] and "laid out anew" in bench.window.foot.said and sheets.pages is old
+    held.set()
+    until(lambda: not sheets.errand.busy)
+    bench.window.commands.run("print")
+    assert printed == [sheets.pages] and sheets.pages is not old
+
+
+def test_what_would_do_is_taken_only_for_the_numbers_that_stand_there(bench, held):
+    dialog = NumbersDialog(bench.window)
+    dialog.show()
+    until(lambda: dialog.settled)
+    dialog._fields["length"].sent.emit(120.0)
+    until(lambda: dialog.settled and dialog._cure.isVisible())
+    held.clear()
+    dialog._fields["nut_width"].sent.emit(44.0)
+    assert not dialog._cure.isEnabled()
+    held.set()
+    press(dialog._cure)
+    until(lambda: dialog.settled)
+    assert dialog._numbers.nut_width == 44.0
+    dialog.close()
+    dialog.deleteLater()
+
+
+def test_minutes_belong_to_the_row_that_was_seen_when_they_were_typed(bench, held):
+    """One entry is in the book; the plan puts all other steps before and behind it while minutes are typed into its row."""
+    book = entered_book(bench, held)
+    task = book.rows[0].task
+    table = book.view.hours
+    table.setFocus()
+    table.stand_at(0, 3)
+    QTest.keyClicks(table, "4")
+    held.set()
+    until(lambda: len(book.rows) > 1)
+    assert book.rows[0].task != task and table.words.rowCount() == 2, "the row and the sum, until the cell is left"
+    editor = QApplication.focusWidget()
+    QTest.keyClicks(editor, "2")
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    bench.pump()
+    assert [(time.task.operation, time.minutes) for time in bench.layout.book.times] == [(task.operation, 42.0)]
+    until(lambda: table.words.rowCount() == len(book.rows) + 1)
+
+
+def entered_book(bench, held):
+    """The stage of the job book with minutes for one step from the midst of the plan."""
+    bench.window.set_stage("book")
+    room = bench.window.rooms["book"]
+    until(lambda: room.work is not None)
+    task = room.rows[10].task
+    bench.window.document.record("Time", lambda book: set_minutes(book, "practice", task, 5.0))
+    bench.window.set_stage("tuners")
+    room._base = room._planned = room._asked = room.work = None
+    held.clear()
+    bench.window.set_stage("book")
+    assert room.errand.busy and len(room.rows) == 1
+    return room
+
+
+def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered, held):
+    order = entered("order")
+    bench.window.document.hold(("treble face 3",))
+    bench.window.commands.run("remove")
+    before, steps = bench.layout, order.panel.list
+    start = steps.row_box(order.at).center()
+    QTest.mousePress(steps.viewport(), Qt.MouseButton.LeftButton, pos=start)
+    QTest.mouseMove(steps.viewport(), start + QPoint(0, 60))
+    assert steps.dragging
+    held.set()
+    until(lambda: not order.errand.busy)
+    assert not steps.dragging
+    QTest.mouseRelease(steps.viewport(), Qt.MouseButton.LeftButton, pos=start + QPoint(0, 60))
+    assert bench.layout is before
