@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from itertools import zip_longest
+
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QColor, QFont, QPainterPath
+from PySide6.QtGui import QColor, QFont, QPainterPath, QTransform
 from PySide6.QtWidgets import (
     QGraphicsItem,
     QGraphicsPathItem,
@@ -54,6 +56,8 @@ class MarkLayer:
         self._marks: dict[str, Drawing] = {}
         self._lines: dict[tuple[str, str], QGraphicsPathItem] = {}
         self._labels: dict[str, list[QGraphicsSimpleTextItem]] = {}
+        self._said: dict[str, list[Label]] = {}
+        """what each of these says"""
         self._states: dict[str, str] = {}
         self._changed: set[QGraphicsPathItem] = set()
 
@@ -82,8 +86,9 @@ class MarkLayer:
         for (owner, style), item in self._lines.items():
             self._style(item, owner, style)
         for owner, items in self._labels.items():
-            for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
+            for item, mark in zip(items, self._said[owner], strict=True):
                 self._colour(item, mark)
+                self._lay(item, mark)
 
     def set_font(self, font: QFont) -> None:
         """Write the labels in another font."""
@@ -91,15 +96,14 @@ class MarkLayer:
             return
         self._font = font
         for owner, items in self._labels.items():
-            for item, mark in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True):
+            for item, mark in zip(items, self._said[owner], strict=True):
                 item.setFont(font)
-                self._colour(item, mark)
-                place_label(item, mark)
+                self._lay(item, mark)
 
     def part(self, pixels_per_mm: float) -> None:
         """Put away labels that would lie over a longer one at this zoom; turned ones stand as they are."""
         found = [(item, label) for owner, items in self._labels.items()
-                 for item, label in zip(items, [m for m in self._marks[owner] if isinstance(m, Label)], strict=True)
+                 for item, label in zip(items, self._said[owner], strict=True)
                  if not label.angle]
         taken: list[QRectF] = []
         for item, label in sorted(found, key=lambda pair: -len(pair[1].text)):
@@ -166,18 +170,26 @@ class MarkLayer:
             item.setZValue(20 + self._raised)
             self._scene.addItem(item)
             items.append(item)
-        for item, label in zip(items, labels, strict=True):
-            if item.text() != label.text:
+        before = self._said.get(owner, [])
+        self._said[owner] = labels
+        for item, label, old in zip_longest(items, labels, before[:len(labels)]):
+            if old is None or label.style != old.style:
+                self._colour(item, label)
+            if old is None or (label.text, label.anchor, label.angle) != (old.text, old.anchor, old.angle):
                 item.setText(label.text)
-            self._colour(item, label)
-            place_label(item, label)
+                self._lay(item, label)
+            else:
+                item.setPos(*label.at)
+
+    def _lay(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
+        """Place other words, or words in another font, on a plate of their size."""
+        if isinstance(item, _PlatedText):
+            item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
+        place_label(item, label)
 
     def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
-        if isinstance(item, _PlatedText):
-            item.setBrush(QColor(self._theme.ink))
-            item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
-        else:
-            item.setBrush(pen_and_brush(label.style, self._theme, "")[0].color())
+        plated = isinstance(item, _PlatedText)
+        item.setBrush(QColor(self._theme.ink) if plated else pen_and_brush(label.style, self._theme, "")[0].color())
 
     def _style(self, item: QGraphicsPathItem, owner: str, style: str) -> None:
         pen, brush = pen_and_brush(style, self._theme, self._states.get(owner, ""))
@@ -195,6 +207,7 @@ class MarkLayer:
         del self._marks[owner]
         for key in [k for k in self._lines if k[0] == owner]:
             self._remove(key)
+        self._said.pop(owner, None)
         for item in self._labels.pop(owner, []):
             self._scene.removeItem(item)
 
@@ -204,9 +217,7 @@ def place_label(item: QGraphicsSimpleTextItem, label: Label) -> None:
     box = item.boundingRect()
     across = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
     item.setPos(*label.at)
-    item.setRotation(0.0)
-    turned = item.transform()
-    turned.reset()
+    turned = QTransform()
     turned.rotateRadians(-label.angle)
     turned.translate(-across, -box.height() / 2)
     item.setTransform(turned)

@@ -30,6 +30,8 @@ class Ruler(QWidget):
         self._theme = theme
         self._unit: LengthUnit = "mm"
         self._at: float | None = None
+        self._tick: int | None = None
+        """pixel at which the pointer was ticked last; all of it is painted anew when the view moves"""
         self._ruled: QPixmap | None = None
         # Its picture covers all of it: what lies behind, up to the window, need not be painted for each step of the hand.
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
@@ -48,10 +50,12 @@ class Ruler(QWidget):
         self._anew()
 
     def _follow(self, at: tuple[float, float] | None) -> None:
-        old, self._at = self._at, None if at is None else at[1 if self._upright else 0]
-        for value in (old, self._at):
-            if value is not None:
-                p = round(self._pixel(value))
+        if at is None and self._at is None:
+            return
+        before, self._at = self._tick, None if at is None else at[1 if self._upright else 0]
+        self._tick = None if self._at is None else round(self._pixel(self._at))
+        for p in (before, self._tick):
+            if p is not None:
                 self.update(0, p - 3, self.width(), 6) if self._upright else self.update(p - 3, 0, 6, self.height())
 
     def _pixel(self, mm: float) -> float:

@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPixmap
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
+from app.canvas.free_room import FreeRoom
 from app.look.plates import plate
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
@@ -20,6 +20,8 @@ from geometry.vectors import Vec2
 SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.0), (-26.0, -46.0), (26.0, 46.0),
          (-26.0, 46.0), (60.0, 0.0), (-60.0, 0.0))
 """Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels at 100 %."""
+MESH = 100.0
+"""About the length of a card, in pixels at 100 %."""
 RING, SIGN, LEFT = 10.0, 4.5, 21.0
 """Radius of a ring, half-width of a sign and where the words of a card begin, in pixels at 100 %."""
 
@@ -180,24 +182,20 @@ class SnagLayer:
         metrics = QFontMetricsF(self._font)
         height, reach = metrics.height() + 6, RING * k
         places = [(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
-        # Left, right, top and bottom of rings and laid cards: all are compared at once, for a spoiled layout has a hundred.
-        taken = np.empty((4, 2 * len(places)))
-        full = len(places)
-        if places:
-            x, y = np.array(places).T
-            taken[:, :full] = x - reach, x - reach + 2 * reach, y - reach, y - reach + 2 * reach
+        room = FreeRoom(MESH * k)
+        for x, y in places:
+            room.take((x - reach, x + reach, y - reach, y + reach))
         out = []
         for place, (_, text) in zip(places, self._shown, strict=True):
             found = QRectF()
             width = metrics.horizontalAdvance(text) + 28 * k if text else 0.0
             for x, y in ((a * k, b * k) for a, b in SPOTS) if text else ():
-                box = QRectF(x if x > 0 else x - width, y - height / 2, width, height)
-                left, top = box.x() + place[0], box.y() + place[1]
-                l, r, t, b = taken[:, :full]
-                if not ((left < r) & (l < left + width) & (top < b) & (t < top + height)).any():
-                    taken[:, full] = left, left + width, top, top + height
-                    full += 1
-                    found = box
+                x = x if x > 0 else x - width
+                left, top = place[0] + x, place[1] + y - height / 2
+                box = (left, left + width, top, top + height)
+                if room.has(box):
+                    room.take(box)
+                    found = QRectF(x, y - height / 2, width, height)
                     break
             out.append(found)
         return out

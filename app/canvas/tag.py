@@ -96,10 +96,12 @@ class PointerTag(QGraphicsItem):
         def put(role: str, text: str, indent: float = 0.0) -> None:
             nonlocal y
             metrics = self._metrics(role)
-            wide = QRectF(0, 0, px(WIDEST), 4000)
-            size = metrics.boundingRect(wide, int(Qt.TextFlag.TextWordWrap), text)
-            rows.append((QRectF(PAD + indent, y, size.width() + 4, size.height()), role, text))
-            y += size.height() + 2
+            width, height = metrics.horizontalAdvance(text), metrics.height()
+            if width > px(WIDEST):
+                size = metrics.boundingRect(QRectF(0, 0, px(WIDEST), 4000), int(Qt.TextFlag.TextWordWrap), text)
+                width, height = size.width(), size.height()
+            rows.append((QRectF(PAD + indent, y, width + 4, height), role, text))
+            y += height + 2
 
         for line in tag.lines:
             put("line", line)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath
 
 from geometry.curves import Arc, Cubic, Path
@@ -13,10 +13,8 @@ from geometry.drawing import Area, Cross, Disc, Mark, Stroke
 
 def painter_path(path: Path) -> QPainterPath:
     """The path with true cubics; arcs as pieces that stray under 1e-7 of their radius."""
-    made = QPainterPath(QPointF(*path.start))
+    made = QPainterPath()
     _follow(made, path)
-    if path.closed:
-        made.closeSubpath()
     return made
 
 
@@ -33,14 +31,14 @@ def add_mark(made: QPainterPath, mark: Mark) -> None:
         made.moveTo(x + s, y - c)
         made.lineTo(x - s, y + c)
     elif isinstance(mark, Stroke):
-        made.addPath(painter_path(mark.path))
+        _follow(made, mark.path)
     elif isinstance(mark, Area):
-        made.addPath(painter_path(mark.outer))
-        for opening in mark.openings:
-            made.addPath(painter_path(opening))
+        for path in (mark.outer, *mark.openings):
+            _follow(made, path)
 
 
 def _follow(made: QPainterPath, path: Path) -> None:
+    made.moveTo(*path.start)
     for segment in path:
         if isinstance(segment, Cubic):
             made.cubicTo(*segment.c0, *segment.c1, *segment.p1)
@@ -49,3 +47,5 @@ def _follow(made: QPainterPath, path: Path) -> None:
                 made.cubicTo(*piece.c0, *piece.c1, *piece.p1)
         else:
             made.lineTo(*segment.p1)
+    if path.closed:
+        made.closeSubpath()

@@ -85,9 +85,9 @@ def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:
 
 def _face_points(layout: Headstock, id: str) -> list[Vec2]:
     """The other face tuners of the side that a tuner stands on."""
+    face = {pattern.id for pattern in layout.patterns if pattern.mount == "face"}
     side = plan_point(layout, id)[0] >= 0
-    points = [plan_point(layout, tuner.id) for tuner in layout.tuners
-              if tuner.id != id and layout.pattern(tuner.pattern).mount == "face"]
+    points = [plan_point(layout, tuner.id) for tuner in layout.tuners if tuner.id != id and tuner.pattern in face]
     return [p for p in points if (p[0] >= 0) == side]
 
 

@@ -178,12 +178,8 @@ class Cubic(Struct, frozen=True):
         (ax, ay), (bx, by), (cx, cy), (dx, dy) = self.p0, self.c0, self.c1, self.p1
         px, py = p
         # Point and derivatives as their methods work them out, term by term, without a call for each: a drag asks this.
-        scan = []
-        for i in range(n + 1):
-            t = i / n
-            u = 1 - t
-            a, b, c, d = u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t
-            scan.append(((a * ax + b * bx + c * cx + d * dx - px) ** 2 + (a * ay + b * by + c * cy + d * dy - py) ** 2, t))
+        scan = [((a * ax + b * bx + c * cx + d * dx - px) ** 2 + (a * ay + b * by + c * cy + d * dy - py) ** 2, t)
+                for a, b, c, d, t in _SCAN]
         scan.sort()
         best_d, best_t = scan[0]
         for _, t in scan[:3]:
@@ -229,6 +225,15 @@ class Cubic(Struct, frozen=True):
     def mapped(self, matrix) -> Cubic:
         """The curve under any affine map, exact."""
         return Cubic(matrix(self.p0), matrix(self.c0), matrix(self.c1), matrix(self.p1))
+
+
+def _weights(t: float) -> tuple[float, float, float, float, float]:
+    """How much of each of the four points a place on a curve has, and t."""
+    u = 1 - t
+    return u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t, t
+
+
+_SCAN = tuple(_weights(i / 16) for i in range(17))
 
 
 def _squared(a: Vec2, b: Vec2) -> float:

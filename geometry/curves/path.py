@@ -124,7 +124,7 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
     def nearest(self, p: Vec2) -> Nearest:
         """Nearest point of the exact curve to p, over all segments; of equally near ones the first."""
         best_d, best_i, best_t, best_q = math.inf, len(self.segments), 0.0, p
-        for least, i in sorted((_box_distance(segment, p), i) for i, segment in enumerate(self.segments)):
+        for least, i in sorted(zip(self._least(p), range(best_i), strict=True)):
             if least > best_d:
                 break
             segment = self.segments[i]
@@ -135,6 +135,31 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
                 best_d, best_i, best_t, best_q = d, i, t, q
         before = self.ends[best_i - 1] if best_i else 0.0
         return Nearest(best_q, best_d, before + self.segments[best_i].length_to(best_t), best_i, best_t)
+
+    @cached_property
+    def _boxes(self) -> tuple[tuple[float, float, float, float] | None, ...]:
+        """(min x, min y, max x, max y) of the control points of each segment, mm; None for an arc."""
+        boxes = []
+        for segment in self.segments:
+            if isinstance(segment, Arc):
+                boxes.append(None)
+                continue
+            points = (segment.p0, segment.p1) if isinstance(segment, Line) else (segment.p0, segment.c0, segment.c1, segment.p1)
+            x, y = zip(*points, strict=True)
+            boxes.append((min(x), min(y), max(x), max(y)))
+        return tuple(boxes)
+
+    def _least(self, p: Vec2) -> list[float]:
+        """A lower bound in mm of the distance from p to each segment."""
+        x, y = p
+        out = []
+        for segment, box in zip(self.segments, self._boxes, strict=True):
+            if box is None:
+                out.append(max(0.0, abs(v.distance(p, segment.centre) - segment.radius)))
+            else:
+                x0, y0, x1, y1 = box
+                out.append(math.hypot(max(x0 - x, 0.0, x - x1), max(y0 - y, 0.0, y - y1)))
+        return out
 
     # ---- making others --------------------------------------------------
     def flatten(self, sagitta: float = FLAT) -> np.ndarray:
@@ -211,13 +236,3 @@ def circle(centre: Vec2, radius: float) -> Path:
     one = Arc.about(centre, radius, 0.0, math.pi)
     two = Arc(centre, radius, math.pi, math.pi, one.p1, one.p0)
     return Path((one, two), closed=True)
-
-
-def _box_distance(segment: Segment, p: Vec2) -> float:
-    """A lower bound in mm of the distance from p to the segment, from its control points."""
-    if isinstance(segment, Arc):
-        return max(0.0, abs(v.distance(p, segment.centre) - segment.radius))
-    points = (segment.p0, segment.p1) if isinstance(segment, Line) else (segment.p0, segment.c0, segment.c1, segment.p1)
-    x0, x1 = min(q[0] for q in points), max(q[0] for q in points)
-    y0, y1 = min(q[1] for q in points), max(q[1] for q in points)
-    return math.hypot(max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))

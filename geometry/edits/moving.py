@@ -105,7 +105,11 @@ def plan_point(layout: Headstock, id: str) -> Vec2:
     """
     part = feature(layout, id)
     if isinstance(part, Tuner):
-        return frame(layout, part).origin[:2]
+        if layout.pattern(part.pattern).mount != "face":
+            return frame(layout, part).origin[:2]
+        # As in its frame, without the way that its button points, which takes long.
+        place = part.place
+        return place.at if isinstance(place, FreePlace) else row_point(layout, layout.row(place.row), place.index)[0]
     if isinstance(part, Pin | SingleHole):
         return part.at
     if isinstance(part, Slot):
