@@ -120,6 +120,15 @@ class Memo:
         self._single.now[key] = entry
         return entry[1]
 
+    def whole(self, function: Callable[..., Any], *arguments: Any) -> Any:
+        """As `of`, of a function that is also given this memo, first, and keeps parts of its result in it."""
+        key = _key(function, arguments)
+        entry = self._single.get(key)
+        if entry is None:
+            entry = (arguments, function(self, *arguments))
+        self._single.now[key] = entry
+        return entry[1]
+
     def many(self, function: Callable[[Sequence[tuple]], Sequence[Any]], rows: Sequence[tuple]) -> list[Any]:
         """Results for several argument rows; those not known yet go to `function` together, in their order."""
         now, before = self._single.now, self._single.before

@@ -28,14 +28,14 @@ from geometry.tolerance import TOUCH
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every drilling with every ramp; of each hole the worst."""
-    ramped = tuple(opening for opening in scene.openings if opening.slot.ramp is not None)
-    for item in scene.items if ramped else ():
-        if item.drillings and item.what != "pin":
-            for opening in ramped:
-                yield from scene.memo.of(_ramp, item, opening, scene.openings, scene.layout.margins)
+    for opening in scene.openings:
+        if opening.slot.ramp is not None:
+            yield from scene.memo.snags(_ramp, scene.items, opening, scene.openings, scene.layout.margins)
 
 
 def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: Margins) -> tuple[Snag, ...]:
+    if not item.drillings or item.what == "pin":
+        return ()
     cut = ramp_cut(opening.slot)
     taken = shapely.Polygon([cut.corner(0.0, -1.0), cut.corner(cut.reach, -1.0), cut.corner(cut.reach, 1.0), cut.corner(0.0, 1.0)])
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.by_size import of_slot, remembered_by_size
+from geometry.checks.memo import Memo
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
@@ -32,44 +34,54 @@ _NO_OUTLINE = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(1.0, 0.0)), Node(at=(0.0
 """A slot is planned without looking at the outline."""
 
 
+class Work(Struct, frozen=True, eq=False):
+    """All that a slot's snags with the bit depend on but the slot."""
+
+    blank: Blank
+    rack: Rack
+    template: Template
+    margins: Margins
+    routes: tuple[Route, ...]
+
+
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the template's bit with every slot."""
-    layout = scene.layout
-    if not scene.openings:
-        return
-    chosen = layout.template
-    bit = next((b for b in layout.rack.bits if b.id == chosen.bit), None)
+    layout, memo = scene.layout, scene.memo
+    work = memo.of(Work, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
+    return memo.whole(_all, scene.openings, work) if scene.openings else ()
+
+
+def _all(memo: Memo, openings: tuple[Opening, ...], work: Work) -> tuple[Snag, ...]:
+    chosen = work.template
+    bit = next((b for b in work.rack.bits if b.id == chosen.bit), None)
     if bit is None:
-        yield Snag("no-bit", NOTE, (TEMPLATE,), (0.0, 0.0, 0.0), None, None,
-                   say("No bit is chosen for the template, so its size is unknown."), say("Choose a bit of the rack."))
-        return
-    bush = next((b for b in layout.rack.bushes if b.id == chosen.bush), None)
+        return (Snag("no-bit", NOTE, (TEMPLATE,), (0.0, 0.0, 0.0), None, None,
+                     say("No bit is chosen for the template, so its size is unknown."), say("Choose a bit of the rack.")),)
+    bush = next((b for b in work.rack.bushes if b.id == chosen.bush), None)
     try:
         with marking(length):
-            guide = scene.memo.of(follower_of, bit, bush)
+            guide = memo.of(follower_of, bit, bush)
     except GeometryError as error:
-        yield Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
-                   say("Choose another bit or guide bush."))
-        return
-    entering = scene.memo.each(_entering, scene.openings, guide)
-    reaching = scene.memo.each(_reaching, scene.openings, guide, layout.blank, layout.rack, chosen, layout.margins)
-    for opening, one, two in zip(scene.openings, entering, reaching, strict=True):
-        for snag in (*one, *two):
-            yield _other_bit(snag, opening, guide, layout) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
+        return (Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
+                     say("Choose another bit or guide bush.")),)
+    entering = memo.each(_entering, openings, guide)
+    reaching = memo.each(_reaching, openings, guide, work.blank, work.rack, chosen, work.margins)
+    return tuple([_other_bit(snag, opening, guide, work) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
+                  for opening, one, two in zip(openings, entering, reaching, strict=True) for snag in (*one, *two)])
 
 
-def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock) -> Snag:
+def _other_bit(snag: Snag, opening: Opening, guide: Follower, work: Work) -> Snag:
     """The same snag as a note, when another bit of the rack does this slot: on the very same template, or as the maker chose."""
-    if snag.kind == "bit-too-wide" and not any(bit.cutter <= snag.measured + TOUCH for bit in layout.rack.bits):
+    if snag.kind == "bit-too-wide" and not any(bit.cutter <= snag.measured + TOUCH for bit in work.rack.bits):
         return snag
-    best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
+    best = _best(opening.slot, work.blank, work.rack, work.template, work.margins, work.routes)
     if best is None:
         return snag
     names = in_turn(best.bits)
     if same_offset(best.offset, guide.offset):
         said = say("On the same template {names} does it.", names=names)
         advice = say("Change to {names} there.", names=names)
-    elif any(route.of == opening.id for route in layout.routes):
+    elif any(route.of == opening.id for route in work.routes):
         said = say("Your choice {names} does it on another template.", names=names)
         advice = say("Write that template too, for {names}.", names=names)
     else:
@@ -79,7 +91,7 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, layout: Headstock)
 
 def turns_over(opening: Opening, layout: Headstock) -> bool:
     """Whether the best plan for a slot runs along the template from the back too."""
-    if not isinstance(opening.slot.shape, StraightSlot) and opening.wall.crossing is not None:
+    if opening.crosses:
         return False
     best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
     return best is not None and any(one.side == "back" and one.rubs_on != "wall already cut" for one in best.passes)
@@ -101,7 +113,7 @@ def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Mar
 def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     cutter = guide.bit.cutter
     straight = isinstance(opening.slot.shape, StraightSlot)
-    if not straight and opening.wall.crossing is not None:
+    if opening.crosses:
         return ()
     area = opening.wall.area
     places = enters(opening.slot, area, cutter)
@@ -141,7 +153,7 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
               margins: Margins) -> tuple[Snag, ...]:
     """What the planner says to the template's own bit: through from the face, only turned over, or not at all."""
     slot, wall = opening.slot, opening.wall
-    if not isinstance(slot.shape, StraightSlot) and wall.crossing is not None:
+    if opening.crosses:
         return ()
     with marking(length):
         made, job = passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,

@@ -10,6 +10,7 @@ from geometry.by_size import of_loop, of_slot
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, Seed, items_of
 from geometry.checks.memo import Memo, together
+from geometry.checks.string_runs import runs_of
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop, loop_path
@@ -17,6 +18,7 @@ from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.layout.tuners import RowPlace
 from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.walls import Wall
+from geometry.strings.runs import Run
 
 
 class Opening(Struct, frozen=True, eq=False):
@@ -32,6 +34,11 @@ class Opening(Struct, frozen=True, eq=False):
         return float("inf") if self.slot.depth is None else self.slot.depth
 
     @property
+    def crosses(self) -> bool:
+        """Whether the wall crosses itself, which that of a straight slot never does."""
+        return not isinstance(self.slot.shape, StraightSlot) and self.wall.crossing is not None
+
+    @property
     def width(self) -> float | None:
         """mm between the walls of a straight slot, None for a drawn one."""
         return self.slot.shape.width if isinstance(self.slot.shape, StraightSlot) else None
@@ -44,6 +51,8 @@ class Scene(Struct, frozen=True, eq=False):
     outline: Wall
     openings: tuple[Opening, ...]
     items: tuple[Item, ...]
+    runs: tuple[tuple[Run, Item], ...]
+    """every string that has a place, with its tuner"""
     broken: tuple[tuple[str, str], ...]
     drills: Drills
     memo: Memo
@@ -56,8 +65,8 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
     items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank)
-    return Scene(layout, outline, openings, items, (*broken, *memo.snags(_trouble, items)),
-                 memo.of(Drills, layout.rack.drills), memo)
+    broken += [(item.id, item.trouble) for item in items if item.trouble]
+    return Scene(layout, outline, openings, items, runs_of(layout, items, memo), tuple(broken), memo.of(Drills, layout.rack.drills), memo)
 
 
 def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
@@ -75,10 +84,6 @@ def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
     if memo.changed(made, memo.seeds) != []:
         memo.seeds = tuple(made)
     return memo.seeds
-
-
-def _trouble(item: Item) -> tuple[tuple[str, str], ...]:
-    return ((item.id, item.trouble),) if item.trouble else ()
 
 
 @remembered_per_thread(maxsize=8)

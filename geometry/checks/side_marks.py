@@ -23,8 +23,7 @@ _SAME_DEPTH = 1e-6
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of the tilts that opposite bores share."""
     level = scene.memo.snags(_level, scene.items, scene.layout.blank.thickness)
-    for group in scene.memo.of(_shared, level):
-        yield scene.memo.of(_note, *group)
+    return scene.memo.of(_notes, level)
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:
@@ -101,6 +100,10 @@ def _shared(tilts: tuple[tuple[float, Item], ...]) -> list[list[tuple[float, Ite
             found.append([level[at][1], *(entry for _, entry in sorted(level[at:end], key=lambda entry: entry[0]))])
         at = end
     return found
+
+
+def _notes(tilts: tuple[tuple[float, Item], ...]) -> tuple[Snag, ...]:
+    return tuple([_note(*group) for group in _shared(tilts)])
 
 
 def _note(least: tuple[float, Item], *bores: tuple[float, Item]) -> Snag:

@@ -8,12 +8,11 @@ from itertools import combinations
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.memo import together
+from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, mm, tenths
 from geometry.layout.shop import Margins
-from geometry.layout.slots import StraightSlot
 from geometry.saying import say
 from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
@@ -27,17 +26,21 @@ _FEW = 8
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every slot, alone, with the outline, and with every other."""
-    margins = scene.layout.margins
-    crossing = scene.memo.each(_crosses, scene.openings)
-    yield from (snag for snag in crossing if snag is not None)
-    yield from scene.memo.snags(_nut, scene.openings, margins)
-    yield from scene.memo.snags(_floor, scene.openings, scene.layout.blank.thickness, margins)
-    whole = scene.openings
+    return scene.memo.whole(_all, scene.openings, scene.outline, scene.layout.margins, scene.layout.blank.thickness)
+
+
+def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float) -> tuple[Snag, ...]:
+    crossing = memo.each(_crosses, openings)
+    found = [snag for snag in crossing if snag is not None]
+    found += memo.snags(_nut, openings, margins)
+    found += memo.snags(_floor, openings, thickness, margins)
+    whole = openings
     if any(crossing):
-        whole = scene.memo.of(together, *[o for o, snag in zip(scene.openings, crossing, strict=True) if snag is None])
-    yield from scene.memo.snags(_rail, whole, scene.outline, margins)
-    for i, k in scene.memo.of(_neighbours, whole, margins.web):
-        yield from scene.memo.of(_web, whole[i], whole[k], margins)
+        whole = memo.of(together, *[o for o, snag in zip(openings, crossing, strict=True) if snag is None])
+    found += memo.snags(_rail, whole, outline, margins)
+    for i, k in memo.of(_neighbours, whole, margins.web):
+        found += memo.of(_web, whole[i], whole[k], margins)
+    return tuple(found)
 
 
 def _neighbours(whole: tuple[Opening, ...], web: float) -> list[tuple[int, int]]:
@@ -51,7 +54,7 @@ def _neighbours(whole: tuple[Opening, ...], web: float) -> list[tuple[int, int]]
 
 
 def _crosses(opening: Opening) -> Snag | None:
-    if isinstance(opening.slot.shape, StraightSlot) or opening.wall.crossing is None:
+    if not opening.crosses:
         return None
     x, y = opening.wall.crossing
     return Snag("slot-crosses", SPOILS, (opening.id,), (x, y, 0.0), None, None,

@@ -13,7 +13,6 @@ from geometry.checks.items import Item
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.string_runs import scene_runs
 from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -27,7 +26,7 @@ from geometry.vectors import Vec3
 def pairs(scene: Scene) -> Pairs:
     """Strings with the posts that they may come near, but never with their own."""
     margins = scene.layout.margins
-    found = scene.memo.pairs(_boxes, scene.memo.of(_things, scene_runs(scene), scene.items), margins.string_air, margins)
+    found = scene.memo.pairs(_boxes, scene.memo.of(_things, scene.runs, scene.items), margins.string_air, margins)
     strings, things = len(found.items) - len(scene.items), found.items
     found.new = [(i, k) for i, k in found.new if i < strings <= k and things[i].tuner != things[k].id]
     return found

@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 from geometry.checks.items import Item
-from geometry.checks.scene import Scene
+from geometry.checks.memo import Memo
+from geometry.layout.headstock import Headstock
 from geometry.layout.strings import Nut, String
 from geometry.strings.nut import nut_places
 from geometry.strings.runs import Run, run_to
 
 
-def scene_runs(scene: Scene) -> tuple[tuple[Run, Item], ...]:
+def runs_of(layout: Headstock, items: tuple[Item, ...], memo: Memo) -> tuple[tuple[Run, Item], ...]:
     """(run, tuner in its place) of every string that has one, in the order of the tuners."""
-    layout = scene.layout
-    places = scene.memo.of(_places, layout.nut, layout.strings)
-    return scene.memo.snags(_run, scene.items, places, layout.nut.height)
+    return memo.snags(_run, items, memo.of(_places, layout.nut, layout.strings), layout.nut.height)
 
 
 def _places(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, float]]:

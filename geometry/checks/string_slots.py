@@ -12,10 +12,9 @@ import numpy as np
 import shapely
 
 from geometry.checks.items import Item
-from geometry.checks.memo import together
+from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import TIGHT, Snag, short
-from geometry.checks.string_runs import scene_runs
 from geometry.checks.words import both, listed, mm, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
@@ -33,28 +32,33 @@ _FEW = 256
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
-    found = scene_runs(scene)
-    margins = scene.layout.margins
-    openings = scene.openings
+    over = scene.memo.snags_together(_over, scene.runs, scene.openings)
+    # Most that is moved ends over no slot: then nothing of this changes.
+    return scene.memo.whole(_all, over, scene.openings, scene.layout.margins, scene.layout.blank.thickness)
+
+
+def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Opening, ...], margins: Margins,
+         thickness: float) -> tuple[Snag, ...]:
+    """Snags of strings that end over the box of a slot, which is given by its number; what is known of each is kept in `memo`."""
     dives: list[list[Dive]] = [[] for _ in openings]
-    over = scene.memo.of(_over, found, openings)
-    for (_, k), made in zip(over, scene.memo.many(_dives, [(found[i][0], openings[k]) for i, k in over]), strict=True):
+    for (*_, k), made in zip(over, memo.many(_dives, [(run, openings[k]) for run, _, k in over]), strict=True):
         if made is not None:
             dives[k].append(made)
     # The air takes long to tell: it is kept string by string, and told for all that are new at once.
-    airs = iter(scene.memo.many(_airs, [(one, margins) for group in dives for one in group]))
-    own = {id(run): item for run, item in found}
+    airs = iter(memo.many(_airs, [(one, margins) for group in dives for one in group]))
+    own = {id(run): item for run, item, _ in over}
+    found: list[Snag] = []
     for opening, group in zip(openings, dives, strict=True):
         if not group:
             continue
         told = [next(airs) for _ in group]
-        if any(short(over.air, margins.string_air) for over, _ in told):
-            yield from scene.memo.of(_end, opening, scene.memo.of(together, *group), scene.memo.of(together, *told),
-                                     margins, scene.layout.blank.thickness)
+        if any(short(above.air, margins.string_air) for above, _ in told):
+            found += memo.of(_end, opening, memo.of(together, *group), memo.of(together, *told), margins, thickness)
         for one, air in zip(group, told, strict=True):
             if short(air[1].air, margins.string_air):
-                yield from scene.memo.of(_beside, opening, one, air, margins)
-            yield from _floor(scene, opening, one, own[id(one.run)])
+                found += memo.of(_beside, opening, one, air, margins)
+            found += _floor(margins, opening, one, own[id(one.run)])
+    return tuple(found)
 
 
 def _airs(rows: Sequence[tuple[Dive, Margins]]) -> list[tuple[Clearance, Clearance]]:
@@ -64,18 +68,22 @@ def _airs(rows: Sequence[tuple[Dive, Margins]]) -> list[tuple[Clearance, Clearan
             for (one, _), wanted, (over, by) in zip(rows, enough, surely([one for one, _ in rows], enough), strict=True)]
 
 
-def _over(found: tuple[tuple[Run, Item], ...], openings: tuple[Opening, ...]) -> list[tuple[int, int]]:
-    """Which strings end over the box of which slot, string by string."""
-    if not found or not openings:
-        return []
+def _over(found: Sequence[tuple[Run, Item]], openings: tuple[Opening, ...]) -> list[list[tuple[Run, Item, int]]]:
+    """Over the boxes of which slots, by their numbers, each string ends."""
+    over: list[list[tuple[Run, Item, int]]] = [[] for _ in found]
+    if not openings:
+        return over
     boxes = [opening.wall.path.box for opening in openings]
     if len(found) * len(openings) <= _FEW:
-        over = [(i, k) for i, (run, _) in enumerate(found) for k, (x0, y0, x1, y1) in enumerate(boxes)
+        ends = [(i, k) for i, (run, _) in enumerate(found) for k, (x0, y0, x1, y1) in enumerate(boxes)
                 if x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1]
     else:
         posts = shapely.points(np.array([run.post for run, _ in found]))
-        over = sorted(zip(*shapely.STRtree(shapely.box(*np.array(boxes).T)).query(posts).tolist(), strict=True))
-    return [(i, k) for i, k in over if openings[k].wall.crossing is None]
+        ends = sorted(zip(*shapely.STRtree(shapely.box(*np.array(boxes).T)).query(posts).tolist(), strict=True))
+    for i, k in ends:
+        if not openings[k].crosses:
+            over[i].append((*found[i], k))
+    return over
 
 
 def _dives(rows: Sequence[tuple[Run, Opening]]) -> list[Dive | None]:
@@ -148,12 +156,12 @@ def _beside(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], margi
                      opening=opening.id, needed=tenths(needed - measured), string=run.string)),)
 
 
-def _floor(scene: Scene, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:
+def _floor(margins: Margins, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:
     """The windings below the post over the floor of a blind slot."""
     if opening.slot.depth is None:
         return
     lowest = item.frame.origin[2] + item.pattern.post.diameter / 2 + one.run.diameter
-    measured, needed = opening.depth - lowest, scene.layout.margins.string_air
+    measured, needed = opening.depth - lowest, margins.string_air
     if not short(measured, needed):
         return
     a, b = both(measured, needed)
