@@ -15,13 +15,14 @@ class Drills:
 
     def find(self, drilling: Drilling) -> Drill | None:
         """The drill for a drilling, as geometry.solids.drilling.drill_among."""
-        return self._asked(drilling)[0]
+        return self.both(drilling)[0]
 
     def point(self, drilling: Drilling) -> float:
         """How far the drill's point runs ahead of the full diameter, mm, as geometry.solids.drilling.point_ahead."""
-        return self._asked(drilling)[1]
+        return self.both(drilling)[1]
 
-    def _asked(self, drilling: Drilling) -> tuple[Drill | None, float]:
+    def both(self, drilling: Drilling) -> tuple[Drill | None, float]:
+        """(the drill, how far its point runs ahead)."""
         key = (drilling.diameter, drilling.drill)
         known = self._found.get(key)
         if known is None:

@@ -11,6 +11,7 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.checks.snags import Counts, count
 from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
 from geometry.layout.hardware import Pattern
@@ -46,6 +47,10 @@ class Item(Struct, frozen=True, eq=False):
     ranks: tuple[int, ...]
     """of each drilling: 0 a bore, 1 a screw or pin hole, 2 a locating pin; the higher of two ranks sets their margin"""
     held: bool
+    counts: Counts
+    """what has to be drilled of it"""
+    mount: Literal["face", "side"] | None
+    """of a tuner"""
     asked: float | None = None
     """how deep a single hole is asked to be, None for through"""
     trouble: str | None = None
@@ -61,12 +66,6 @@ class Item(Struct, frozen=True, eq=False):
     """a tuner's outline and blank"""
     post: Drilling | None = None
     """the widest post bore of a tuner"""
-
-    @property
-    def mount(self) -> str | None:
-        """face or side for a tuner, else None."""
-        return None if self.frame is None else self.frame.mount
-
 
 Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 """A feature with its pattern and its row, where it has them."""
@@ -97,7 +96,8 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
         items.append(Item(
             feature.id, _WHAT[type(feature)], found, own, tuple([i for i, hole in enumerate(found) for _ in hole.drillings]),
             solids.part(here), low, high, upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
-            pattern is not None and feature.held, feature.depth if isinstance(feature, SingleHole) else None, *rest))
+            pattern is not None and feature.held, count(found), None if frame is None else frame.mount,
+            feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
 
 

@@ -24,7 +24,7 @@ from geometry.checks import (
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
-from geometry.checks.snags import SPOILS, CheckResult, Counts, Snag, count, in_order, summed
+from geometry.checks.snags import SPOILS, CheckResult, Snag, count, in_order, summed
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
@@ -67,7 +67,7 @@ class LiveCheck:
             found.extend(family.snags(scene))
         # While no snag changes their order is kept, and is the same object.
         return CheckResult(self._memo.of(_ordered, *found), self._memo.snags(_holes, scene.items),
-                           summed(self._memo.each(_counts, scene.items)))
+                           summed([item.counts for item in scene.items]))
 
 
 def _ordered(*found: Snag) -> tuple[Snag, ...]:
@@ -76,7 +76,3 @@ def _ordered(*found: Snag) -> tuple[Snag, ...]:
 
 def _holes(item: Item) -> tuple[Hole, ...]:
     return item.holes
-
-
-def _counts(item: Item) -> Counts:
-    return count(item.holes)

@@ -25,6 +25,8 @@ class Shadow(Struct, frozen=True, eq=False):
 
     item: Item
     spots: list[shapely.Point]
+    reaches: list[float]
+    """how far about each of these something may matter, mm"""
     areas: list[shapely.Polygon]
     """none, or the plate and the button"""
 
@@ -32,19 +34,20 @@ class Shadow(Struct, frozen=True, eq=False):
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of everything that stands upright, with the outline and with the slots."""
     margins = scene.layout.margins
-    shadows = scene.memo.each_together(_shadows, scene.items)
+    shadows = scene.memo.each_together(_shadows, scene.items, margins)
     yield from scene.memo.snags_together(_with_outline, shadows, scene.outline, margins)
     yield from scene.memo.snags_together(_with_slots, shadows, scene.openings, margins, scene.layout.blank.thickness)
 
 
-def _shadows(items: Sequence[Item]) -> list[Shadow]:
+def _shadows(items: Sequence[Item], margins: Margins) -> list[Shadow]:
     centres = [plan(item.drillings[i].start) for item in items for i in item.upright.tolist()]
     spots = iter(shapely.points(centres).tolist() if centres else ())
     faces = [item.mount == "face" for item in items]
     corners = [ring for item, face in zip(items, faces, strict=True) if face
                for ring in ([plan(corner) for corner in item.plate], buttons.corners(item))]
     areas = iter(shapely.polygons(corners).tolist() if corners else ())
-    return [Shadow(item, [next(spots) for _ in range(len(item.upright))], [next(areas), next(areas)] if face else [])
+    return [Shadow(item, [next(spots) for _ in range(len(item.upright))], hole_walls.reaches(item, margins),
+                   [next(areas), next(areas)] if face else [])
             for item, face in zip(items, faces, strict=True)]
 
 
@@ -74,7 +77,7 @@ def _near_outline(shadows: Sequence[Shadow], outline: Wall, margins: Margins) ->
     if not shapes:
         return [], []
     areas = (margins.seat_overhang + FLAT, margins.button_gap + FLAT)
-    reach = [reach for shadow in shadows for reach in (*hole_walls.reaches(shadow.item, margins), *(areas if shadow.areas else ()))]
+    reach = [reach for shadow in shadows for reach in (*shadow.reaches, *(areas if shadow.areas else ()))]
     return shapely.dwithin(outline.line, shapes, reach).tolist(), shapely.intersects(outline.area, shapes).tolist()
 
 
@@ -83,7 +86,7 @@ def _with_slots(shadows: Sequence[Shadow], openings: tuple[Opening, ...], margin
     shapes = [shape for shadow in shadows for shape in (*shadow.spots, *shadow.areas[:1])]
     if not shapes or not openings:
         return [()] * len(shadows)
-    reach = [reach for shadow in shadows for reach in (*hole_walls.reaches(shadow.item, margins), *(0.0 for _ in shadow.areas[:1]))]
+    reach = [reach for shadow in shadows for reach in (*shadow.reaches, *(0.0 for _ in shadow.areas[:1]))]
     met: dict[int, list[int]] = {}
     for k, slot in sorted(zip(*slots_tree(openings).query(shapes, predicate="dwithin", distance=reach).tolist(), strict=True)):
         met.setdefault(k, []).append(slot)

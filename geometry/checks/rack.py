@@ -46,8 +46,10 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     beyond_quill: tuple[float, float, Drilling] | None = None
     beyond_drill: tuple[float, float, Drilling] | None = None
     for drilling in item.drillings:
-        drill = drills.find(drilling)
-        deep = drilling.stop + drills.point(drilling)
+        drill, point = drills.both(drilling)
+        deep = drilling.stop + point
+        if deep <= press.quill and (drill is None or deep <= drill.length):
+            continue
         if short(press.quill, deep) and (beyond_quill is None or deep > beyond_quill[0]):
             beyond_quill = (deep, press.quill, drilling)
         if drill and short(drill.length, deep) and (beyond_drill is None or deep > beyond_drill[0]):

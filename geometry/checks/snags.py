@@ -122,9 +122,9 @@ def in_order(snags: Iterable[Snag]) -> tuple[Snag, ...]:
 
 def count(holes: tuple[Hole, ...]) -> Counts:
     """The counts of some holes."""
-    real = [hole for hole in holes if hole.drillings[0].role != "locating"]
-    drillings = [drilling for hole in real for drilling in hole.drillings]
-    return Counts(len(real), sum(d.role == "counterbore" for d in drillings), len(drillings), len(holes) - len(real))
+    roles = [[drilling.role for drilling in hole.drillings] for hole in holes]
+    real = [own for own in roles if own[0] != "locating"]
+    return Counts(len(real), sum([own.count("counterbore") for own in real]), sum(map(len, real)), len(roles) - len(real))
 
 
 def summed(counts: Iterable[Counts]) -> Counts:
