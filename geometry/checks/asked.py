@@ -13,7 +13,7 @@ from geometry.solids.distance import Gaps
 
 
 class Asked(Struct, frozen=True, eq=False):
-    """The gap between a[i] and b[i], exact where it may be less than wish[i] mm; `told` makes each row's snags of them."""
+    """The gap between a[i] and b[i], exact where it may be less than wish[i] mm; `told` makes each row's snags of those that are exact."""
 
     a: Cylinders
     b: Cylinders

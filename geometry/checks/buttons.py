@@ -18,7 +18,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import Boxes
+from geometry.solids.nearby import Rows
 from geometry.solids.walls import Wall, oblong_corners, ring
 from geometry.vectors import Vec2
 
@@ -31,10 +31,9 @@ def pairs(scene: Scene) -> Pairs:
     return found
 
 
-def _boxes(items: Sequence[Item]) -> Boxes:
+def _boxes(items: Sequence[Item]) -> Rows:
     """About each button; boxes that hold nothing for what has none."""
-    rows = np.array([item.button_box for item in items]).reshape(-1, 2, 3)
-    return rows[:, 0], rows[:, 1]
+    return [item.button_box for item in items]
 
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:

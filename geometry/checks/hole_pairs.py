@@ -27,7 +27,7 @@ from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.drilling import Drilling
-from geometry.solids.nearby import Boxes
+from geometry.solids.nearby import Rows
 from geometry.tolerance import TOUCH
 
 
@@ -45,8 +45,8 @@ def pairs(scene: Scene) -> Pairs:
     return scene.memo.pairs(_boxes, scene.items, max(margins.bore_bore, margins.screw_any, margins.pin_any), margins)
 
 
-def _boxes(items: Sequence[Item]) -> Boxes:
-    return np.array([item.low for item in items]).reshape(-1, 3), np.array([item.high for item in items]).reshape(-1, 3)
+def _boxes(items: Sequence[Item]) -> Rows:
+    return [item.box for item in items]
 
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:

@@ -21,7 +21,7 @@ from geometry.layout.tuners import Row, Tuner
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes
 from geometry.solids.frames import Frame, frame_of
-from geometry.solids.nearby import NOTHING
+from geometry.solids.nearby import NOTHING, Box, rows_of
 from geometry.vectors import Vec2, Vec3
 
 
@@ -39,9 +39,8 @@ class Item(Struct, frozen=True, eq=False):
     hole_of: tuple[int, ...]
     """index of the hole of each drilling"""
     solids: Cylinders
-    low: np.ndarray
-    """(3,) corner of the box about all drillings"""
-    high: np.ndarray
+    box: Box
+    """about all drillings"""
     upright: np.ndarray
     """indices of the drillings square to the face"""
     ranks: tuple[int, ...]
@@ -58,8 +57,8 @@ class Item(Struct, frozen=True, eq=False):
     pattern: Pattern | None = None
     frame: Frame | None = None
     button: Cylinders | None = None
-    button_box: np.ndarray | tuple[Vec3, Vec3] = NOTHING
-    """(2, 3) lowest and highest corner of the box about it"""
+    button_box: Box = NOTHING
+    """about it"""
     plate: tuple[Vec3, ...] = ()
     """corners of the plate where it lands, in order round it"""
     ground: tuple[Loop, Blank] | None = None
@@ -78,11 +77,12 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
     solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
-    boxes = np.stack(solids.boxes(), axis=1)
+    low, high = solids.boxes()
+    about_buttons = rows_of((low[len(solids) - len(buttons):], high[len(solids) - len(buttons):]))
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
-    for seed, own, (frame, found, trouble), (low, high) in zip(
-            seeds, drillings, placed, _about(boxes[:button_at], [len(own) for own in drillings]), strict=True):
+    for seed, own, (frame, found, trouble), box in zip(
+            seeds, drillings, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
         here, (feature, pattern, _) = slice(at, at + len(own)), seed
         at = here.stop
         rest = ()
@@ -90,24 +90,23 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
             rest = trouble, feature, pattern
         if frame is not None:
             posts = [d for d in own if d.role == "post"]
-            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), boxes[button_at], _plate(pattern, frame, blank.thickness),
+            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), about_buttons[button_at - len(solids)], _plate(pattern, frame, blank.thickness),
                     (outline, blank), max(posts, key=attrgetter("diameter"), default=None))
             button_at += 1
         items.append(Item(
             feature.id, _WHAT[type(feature)], found, own, tuple([i for i, hole in enumerate(found) for _ in hole.drillings]),
-            solids.part(here), low, high, upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
+            solids.part(here), box, upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
             pattern is not None and feature.held, count(found), None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
 
 
-def _about(boxes: np.ndarray, many: Sequence[int]) -> Iterator[np.ndarray]:
-    """The box (2, 3) about each group of boxes (n, 2, 3) that follow each other; one that holds nothing about none."""
+def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:
+    """The box about each group of boxes, of which the corners (n, 3) follow each other; one that holds nothing about none."""
     begins = [0, *accumulate(many)][:-1]
     some = [begin for begin, count in zip(begins, many, strict=True) if count]
-    low, high = (np.minimum.reduceat(boxes[:, 0], some), np.maximum.reduceat(boxes[:, 1], some)) if some else ((), ())
-    found = zip(low, high, strict=True)
-    return (next(found) if count else np.array(NOTHING) for count in many)
+    found = iter(rows_of((np.minimum.reduceat(low, some), np.maximum.reduceat(high, some))) if some else ())
+    return (next(found) if count else NOTHING for count in many)
 
 
 def _placed(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row | None, outline: Loop,

@@ -15,7 +15,7 @@ from typing import Any, Generic, TypeVar
 
 from msgspec import Struct
 
-from geometry.solids.nearby import Boxes, Rows, boxes_near_each_other, boxes_near_some, with_boxes
+from geometry.solids.nearby import Boxes, Rows, arrays_of, boxes_near_each_other, boxes_near_some, with_boxes
 
 _Kept = TypeVar("_Kept")
 
@@ -81,7 +81,7 @@ class Pairs(Struct, eq=False):
         self.found.update((pair, result) for pair, result in zip(self.new, results, strict=True) if result)
         self.new = []
 
-    def follow(self, items: Sequence[Any], changed: list[int], made: Boxes, reach: float) -> None:
+    def follow(self, items: Sequence[Any], changed: list[int], made: Rows, reach: float) -> None:
         """Take over that the items at some places have changed, whose boxes are now those made."""
         self.items, self.boxes = items, with_boxes(self.boxes, changed, made)
         for pair in [pair for pair in self.found if pair[0] in changed or pair[1] in changed]:
@@ -182,7 +182,7 @@ class Memo:
         return known
 
     # ---- pairs -------------------------------------------------------------
-    def pairs(self, boxes: Callable[[Sequence[Any]], Boxes], items: Sequence[Any], reach: float, *others: Any) -> Pairs:
+    def pairs(self, boxes: Callable[[Sequence[Any]], Rows], items: Sequence[Any], reach: float, *others: Any) -> Pairs:
         """What was found for pairs of items whose boxes come within `reach` mm of each other; each item with itself too.
 
         The lower place comes first. What is new the caller tells, and gives to `keep`. `boxes` stands for the family too.
@@ -192,7 +192,7 @@ class Memo:
         if known is None or known.items is not items:
             changed = None if known is None else self.changed(items, known.items)
             if changed is None:
-                made = boxes(items)
+                made = arrays_of(boxes(items))
                 places = boxes_near_each_other(made, reach)
                 known = Pairs(items, others, made, {}, list(zip(*(side.tolist() for side in places), strict=True)))
             else:

@@ -20,7 +20,7 @@ from geometry.layout.edges import Edge, edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.flats import under_plate
-from geometry.solids.nearby import Boxes
+from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.solids.plate_edge import strays_within
 from geometry.solids.walls import Wall
 from geometry.terms import term
@@ -41,15 +41,15 @@ def snags(scene: Scene) -> Iterable[Snag]:
     return pairs.flat
 
 
-def _rooms(items: Sequence[Item]) -> Boxes:
+def _rooms(items: Sequence[Item]) -> Rows:
     """Boxes about the circle that each plate lies in, one surface far from the other; boxes that hold nothing for what has none."""
-    low, high = np.full((len(items), 3), np.inf), np.full((len(items), 3), -np.inf)
-    for i, item in enumerate(items):
-        if item.plate:
-            reach, (x, y) = _radius(item), plan(item.frame.origin)
-            level = _FAR * ("face", "bass", "treble").index(_surface(item))
-            low[i], high[i] = (x - reach, y - reach, level), (x + reach, y + reach, level)
-    return low, high
+    return [_room(item) if item.plate else NOTHING for item in items]
+
+
+def _room(item: Item) -> Box:
+    reach, (x, y) = _radius(item), plan(item.frame.origin)
+    level = _FAR * ("face", "bass", "treble").index(_surface(item))
+    return (x - reach, y - reach, level), (x + reach, y + reach, level)
 
 
 def _surface(item: Item) -> str:

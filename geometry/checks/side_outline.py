@@ -80,7 +80,7 @@ def _nothing_but_mouths(items: Sequence[Item], outline: Wall, ring: _Ring, margi
     box about all drillings of an item, wider than any margin.
     """
     least, most = sorted((margins.bore_outline, margins.screw_outline))
-    boxes = np.array([(*item.low[:2], *item.high[:2]) for item in items])
+    boxes = np.array([(*low[:2], *high[:2]) for low, high in (item.box for item in items)])
     i, k = ring.tree.query(shapely.box(*(boxes + (most + _CHORD + _SLACK) * _OUTWARDS).T))
     order = np.lexsort((k, i))
     i, k = i[order], k[order]

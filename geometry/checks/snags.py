@@ -19,6 +19,7 @@ SPOILS: Grade = "spoils the work"
 TIGHT: Grade = "tight"
 NOTE: Grade = "note"
 GRADES: tuple[Grade, ...] = (SPOILS, TIGHT, NOTE)
+_RANKS = {grade: rank for rank, grade in enumerate(GRADES)}
 
 OUTLINE, BLANK, NUT, TEMPLATE = "outline", "blank", "nut line", "template"
 FACE, BACK = "face", "back"
@@ -112,12 +113,17 @@ def grade(measured: float) -> Grade:
 
 def in_order(snags: Iterable[Snag]) -> tuple[Snag, ...]:
     """Worst first: by grade, then by how much is missing, then by kind, features and place."""
-    def key(snag: Snag) -> tuple:
-        missing = (snag.needed - snag.measured
-                   if snag.unit == "mm" and snag.needed is not None and snag.measured is not None else 0.0)
-        return (GRADES.index(snag.grade), -round(missing, 6), snag.kind, snag.between,
-                tuple(round(c, 6) for c in snag.where), snag.said)
-    return tuple(sorted(snags, key=key))
+    snags = tuple(snags)
+    keys = [_key(snag) for snag in snags]
+    if len(set(keys)) < len(keys):
+        # Only then the place and the words are looked at.
+        keys = [(*key, tuple([round(c, 6) for c in snag.where]), snag.said) for key, snag in zip(keys, snags, strict=True)]
+    return tuple([snags[i] for i in sorted(range(len(snags)), key=keys.__getitem__)])
+
+
+def _key(snag: Snag) -> tuple:
+    missing = snag.needed - snag.measured if snag.unit == "mm" and snag.needed is not None and snag.measured is not None else 0.0
+    return _RANKS[snag.grade], -round(missing, 6), snag.kind, snag.between
 
 
 def count(holes: tuple[Hole, ...]) -> Counts:

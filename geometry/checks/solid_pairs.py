@@ -26,14 +26,14 @@ def snags(scene: Scene) -> Iterable[Snag]:
     known = [family.pairs(scene) for family in FAMILIES]
     asks = [family.asked([(pairs.items[i], pairs.items[k], margins) for i, k in pairs.new]) if pairs.new else None
             for family, pairs in zip(FAMILIES, known, strict=True)]
-    wanted = [ask for ask in asks if ask is not None]
+    wanted = [(pairs, ask) for pairs, ask in zip(known, asks, strict=True) if ask is not None]
     if wanted:
-        found = gaps(Cylinders.joined([ask.a for ask in wanted]), Cylinders.joined([ask.b for ask in wanted]),
-                     np.concatenate([ask.wish for ask in wanted]))
-        at = 0
-        for ask, pairs in zip(asks, known, strict=True):
-            if ask is not None:
-                pairs.keep(ask.told(found.part(slice(at, at + len(ask.wish)))))
-                at += len(ask.wish)
+        found = gaps(Cylinders.joined([ask.a for _, ask in wanted]), Cylinders.joined([ask.b for _, ask in wanted]),
+                     np.concatenate([ask.wish for _, ask in wanted]))
+        # What is not exact is farther apart than was asked about, and nothing is said of it.
+        near, at = bool(found.exact.any()), 0
+        for pairs, ask in wanted:
+            pairs.keep(ask.told(found.part(slice(at, at + len(ask.wish)))) if near else [()] * len(pairs.new))
+            at += len(ask.wish)
     for pairs in known:
         yield from pairs.flat

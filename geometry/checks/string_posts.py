@@ -18,7 +18,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, norms
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import NOTHING, Boxes
+from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.strings.runs import Run
 from geometry.vectors import Vec3
 
@@ -37,13 +37,12 @@ def _things(strings: tuple[tuple[Run, Item], ...], items: tuple[Item, ...]) -> t
     return (*(run for run, _ in strings), *items)
 
 
-def _boxes(things: Sequence[Run | Item]) -> Boxes:
+def _boxes(things: Sequence[Run | Item]) -> Rows:
     """About each string and each post; boxes that hold nothing for what has no post."""
-    rows = np.array([_box(thing) for thing in things]).reshape(-1, 2, 3)
-    return rows[:, 0], rows[:, 1]
+    return [_box(thing) for thing in things]
 
 
-def _box(thing: Run | Item) -> tuple[Vec3, Vec3]:
+def _box(thing: Run | Item) -> Box:
     """(lowest, highest) corner, no farther out at the ends than beside them."""
     if isinstance(thing, Run):
         (x0, y0), (x1, y1), z0, z1, r = thing.nut, thing.post, -thing.nut_height, -thing.height, thing.diameter / 2

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable, Sequence
 from decimal import Decimal
 
 from geometry.errors import GeometryError
@@ -62,17 +63,20 @@ def feature_ids(layout: Headstock) -> list[str]:
 
 
 def _unique(layout: Headstock) -> None:
-    _each_once({say("features (ears, slots, tuners, pins, holes)"): feature_ids(layout),
-                say("patterns"): [p.id for p in layout.patterns], say("rows"): [r.id for r in layout.rows],
-                say("strings"): [s.id for s in layout.strings], say("routes"): [r.of for r in layout.routes],
-                say("steps of the running order"): list(layout.order)})
+    _each_once(feature_ids(layout), lambda: say("features (ears, slots, tuners, pins, holes)"))
+    _each_once([p.id for p in layout.patterns], lambda: say("patterns"))
+    _each_once([r.id for r in layout.rows], lambda: say("rows"))
+    _each_once([s.id for s in layout.strings], lambda: say("strings"))
+    _each_once([r.of for r in layout.routes], lambda: say("routes"))
+    _each_once(layout.order, lambda: say("steps of the running order"))
     validate_rack(layout.rack)
 
 
 def validate_rack(rack: Rack) -> Rack:
     """The rack itself, or GeometryError when two bits, bushes or drills share an id."""
-    _each_once({"rack.bits": [b.id for b in rack.bits], "rack.bushes": [b.id for b in rack.bushes],
-                "rack.drills": [d.id for d in rack.drills]})
+    _each_once([b.id for b in rack.bits], lambda: "rack.bits")
+    _each_once([b.id for b in rack.bushes], lambda: "rack.bushes")
+    _each_once([d.id for d in rack.drills], lambda: "rack.drills")
     return rack
 
 
@@ -96,17 +100,17 @@ def validate_book(book: Book) -> Book:
     return book
 
 
-def _each_once(groups: dict[str, list[str]]) -> None:
-    for where, ids in groups.items():
-        if len(set(ids)) == len(ids):
-            continue
+def _each_once(ids: Sequence[str], where: Callable[[], str]) -> None:
+    if len(set(ids)) < len(ids):
         twice = next(id for id, count in Counter(ids).items() if count > 1)
-        raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.", id=twice, where=where))
+        raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.", id=twice, where=where()))
 
 
 def _patterns(layout: Headstock) -> None:
     for i, pattern in enumerate(layout.patterns):
         for k, bore in enumerate(pattern.bores):
+            if (bore.surface == "seat") == (pattern.mount == "side") and (bore.depth is not None or bore.surface != "seat"):
+                continue
             place = f"(at $.patterns[{i}].bores[{k}])"
             if pattern.mount == "side" and bore.surface != "seat":
                 raise GeometryError(say("Pattern {pattern} mounts through the side, so its bores start at the seat, "

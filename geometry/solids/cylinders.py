@@ -56,9 +56,10 @@ class Cylinders(Struct, frozen=True, eq=False):
 
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
         """(lowest, highest) corners (n, 3) of the exact upright boxes about the cylinders."""
-        end = self.start + self.axis * self.length[:, None]
+        start = self.start
+        end = start + self.axis * self.length[:, None]
         reach = self.radius[:, None] * np.sqrt(np.maximum(0.0, 1 - self.axis * self.axis))
-        return np.minimum(self.start, end) - reach, np.maximum(self.start, end) + reach
+        return np.minimum(start, end) - reach, np.maximum(start, end) + reach
 
     def support(self, n: np.ndarray) -> np.ndarray:
         """Largest n . p over each cylinder, for unit directions n (n, 3); mm."""

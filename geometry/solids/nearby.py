@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 import shapely
 
 Boxes = tuple[np.ndarray, np.ndarray]
 """Lowest and highest corners (n, 3), mm. A box that holds nothing (lowest above highest) is near no other."""
-Rows = list[tuple[list[float], list[float]]]
-"""The same as plain numbers, box by box."""
+Box = tuple[Sequence[float], Sequence[float]]
+"""Lowest and highest corner of one box as plain numbers."""
+Rows = list[Box]
+"""The same as Boxes, box by box."""
 
 NOTHING = (math.inf,) * 3, (-math.inf,) * 3
 """Corners of a box that holds nothing."""
@@ -51,15 +54,15 @@ def boxes_near_each_other(boxes: Boxes, reach: float) -> tuple[np.ndarray, np.nd
     return i[once], k[once]
 
 
-def with_boxes(boxes: Boxes | Rows, some: list[int], made: Boxes) -> Boxes | Rows:
+def with_boxes(boxes: Boxes | Rows, some: list[int], made: Rows) -> Boxes | Rows:
     """The boxes of a group after those at some places have become the ones made: as plain numbers for a few."""
     if len(boxes if isinstance(boxes, list) else boxes[0]) <= _FEW:
-        rows = boxes.copy() if isinstance(boxes, list) else _rows(boxes)
-        for i, row in zip(some, _rows(made), strict=True):
+        rows = boxes.copy() if isinstance(boxes, list) else rows_of(boxes)
+        for i, row in zip(some, made, strict=True):
             rows[i] = row
         return rows
     low, high = (side.copy() for side in boxes)
-    low[some], high[some] = made
+    low[some], high[some] = arrays_of(made)
     return low, high
 
 
@@ -73,12 +76,19 @@ def boxes_near_some(some: list[int], boxes: Boxes | Rows, reach: float) -> list[
                       if x0 - a1 <= reach and a0 - x1 <= reach and y0 - b1 <= reach and b0 - y1 <= reach
                       and z0 - c1 <= reach and c0 - z1 <= reach]
         return found
-    low, high = np.array(boxes).transpose(1, 0, 2) if isinstance(boxes, list) else boxes
+    low, high = arrays_of(boxes) if isinstance(boxes, list) else boxes
     i, k = boxes_near((low[some], high[some]), (low, high), reach)
     return [(some[one], two) for one, two in zip(i.tolist(), k.tolist(), strict=True)]
 
 
-def _rows(boxes: Boxes) -> Rows:
+def arrays_of(rows: Rows) -> Boxes:
+    """Boxes from plain numbers."""
+    both = np.array(rows, dtype=float).reshape(-1, 2, 3)
+    return both[:, 0], both[:, 1]
+
+
+def rows_of(boxes: Boxes) -> Rows:
+    """Boxes as plain numbers."""
     return list(zip(boxes[0].tolist(), boxes[1].tolist(), strict=True))
 
 

@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 
-import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -25,8 +24,7 @@ def all_told(spots, factor):
 
 
 def boxes(spots):
-    at = np.array([(spot.x, 0.0, 0.0) for spot in spots]).reshape(-1, 3)
-    return at, at + 1.0
+    return [((spot.x, 0.0, 0.0), (spot.x + 1.0, 1.0, 1.0)) for spot in spots]
 
 
 def meet(one, two):

@@ -35,16 +35,16 @@ def test_some_beside_all(n, some):
     some = list(range(n)) if some == "all" else some
     expected = [(some[i], k) for i, k in _near((boxes[0][some], boxes[1][some]), boxes, 2.0)]
     assert nearby.boxes_near_some(some, boxes, 2.0) == expected
-    kept = nearby.with_boxes(boxes, [], (np.empty((0, 3)), np.empty((0, 3))))
+    kept = nearby.with_boxes(boxes, [], [])
     assert nearby.boxes_near_some(some, kept, 2.0) == expected
 
 
 @pytest.mark.parametrize("n", [3, 200])
 def test_boxes_at_some_places_become_others_and_the_group_before_stays(n):
     boxes, made = _boxes(n, 1), _boxes(2, 2)
-    first = nearby.with_boxes(boxes, [], (np.empty((0, 3)), np.empty((0, 3))))
+    first = nearby.with_boxes(boxes, [], [])
     before = nearby.boxes_near_some([0], first, 9.0)
-    second = nearby.with_boxes(first, [2, 0], made)
+    second = nearby.with_boxes(first, [2, 0], nearby.rows_of(made))
     low, high = (side.copy() for side in boxes)
     low[[2, 0]], high[[2, 0]] = made
     assert nearby.boxes_near_some([0, 1], second, 9.0) == nearby.boxes_near_some([0, 1], (low, high), 9.0)
