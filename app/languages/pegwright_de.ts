@@ -2645,8 +2645,12 @@
         <translation>Allgemeiner Saitensatz</translation>
     </message>
     <message>
-        <source>Ghost lines show it: widest side angle {worst} to {worst_then} degrees, typical {mean} to {mean_then}, crossings {crossed} to {crossed_then}.</source>
-        <translation>Geistersaiten zeigen es: größter Seitenwinkel {worst} auf {worst_then} Grad, üblich {mean} auf {mean_then}, Kreuzungen {crossed} auf {crossed_then}.</translation>
+        <source>Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, crossings from {crossed} to {crossed_then}, strings that rub on another post from {rubbing} to {rubbing_then}.</source>
+        <translation>Geisterlinien zeigen es: größter Seitenwinkel von {worst} auf {worst_then} Grad, üblicher von {mean} auf {mean_then}, Kreuzungen von {crossed} auf {crossed_then}, Saiten, die an einer anderen Welle reiben, von {rubbing} auf {rubbing_then}.</translation>
+    </message>
+    <message>
+        <source>Ghost lines show it: widest side angle {worst} degrees, typical {mean}, crossings {crossed}, strings that rub on another post {rubbing}.</source>
+        <translation>Geisterlinien zeigen es: größter Seitenwinkel {worst} Grad, üblicher {mean}, Kreuzungen {crossed}, Saiten, die an einer anderen Welle reiben: {rubbing}.</translation>
     </message>
     <message>
         <source>Give {opening} a ramp {ramp_words}.</source>

@@ -138,12 +138,15 @@ class StringRoom(StageRoom):
 
 
 def gain_words(now: Pairing, found: Pairing) -> str:
-    """What a proposal changes: the widest side angle, the middle one, and crossings."""
-    def of(pairing: Pairing) -> tuple[str, str, int]:
+    """What a proposal changes: the widest side angle, the middle one, crossings, and strings on other posts."""
+    def of(pairing: Pairing) -> dict[str, object]:
         mean = math.sqrt(pairing.total / max(1, len(pairing.runs)))
-        return f"{math.degrees(pairing.worst):.1f}", f"{math.degrees(mean):.1f}", pairing.crossings
-    (worst, mean, crossed), (worst2, mean2, crossed2) = of(now), of(found)
-    words = say("Ghost lines show it: widest side angle {worst} to {worst_then} degrees, typical {mean} to {mean_then}, "
-                "crossings {crossed} to {crossed_then}.",
-                worst=worst, worst_then=worst2, mean=mean, mean_then=mean2, crossed=crossed, crossed_then=crossed2)
+        return {"worst": f"{math.degrees(pairing.worst):.1f}", "mean": f"{math.degrees(mean):.1f}",
+                "crossed": pairing.crossings, "rubbing": pairing.rubbing}
+    then = of(found)
+    words = (say("Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, "
+                 "crossings from {crossed} to {crossed_then}, strings that rub on another post from {rubbing} to {rubbing_then}.",
+                 **of(now), **{f"{key}_then": value for key, value in then.items()}) if now.runs else
+             say("Ghost lines show it: widest side angle {worst} degrees, typical {mean}, crossings {crossed}, strings that rub "
+                 "on another post {rubbing}.", **then))
     return words if found.proven else words + " " + say("The search was cut short: a better one may exist.")

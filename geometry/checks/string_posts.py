@@ -16,9 +16,9 @@ from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import both, mm
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.cylinders import Cylinders, norms
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
+from geometry.strings.past_posts import post_solids, post_way, string_solids
 from geometry.strings.runs import Run
 from geometry.vectors import Vec3
 
@@ -49,33 +49,14 @@ def _box(thing: Run | Item) -> Box:
     elif thing.frame is None:
         return NOTHING
     else:
-        (x0, y0, z0), way, post = thing.frame.origin, _post_way(thing), thing.pattern.post
+        (x0, y0, z0), way, post = thing.frame.origin, post_way(thing.frame), thing.pattern.post
         x1, y1, z1, r = x0 + way[0] * post.length, y0 + way[1] * post.length, z0 + way[2] * post.length, post.diameter / 2
     return (min(x0, x1) - r, min(y0, y1) - r, min(z0, z1) - r), (max(x0, x1) + r, max(y0, y1) + r, max(z0, z1) + r)
 
 
-def string_solids(runs: Sequence[Run]) -> Cylinders:
-    """Strings from the nut to where they touch their posts, as cylinders."""
-    rows = np.array([(*run.start, *run.end, run.diameter / 2) for run in runs])
-    start = rows[:, :3]
-    way = rows[:, 3:6] - start
-    length = norms(way)
-    return Cylinders(start, way / length[:, None], length, rows[:, 6])
-
-
-def post_solids(items: Sequence[Item]) -> Cylinders:
-    """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
-    return Cylinders.made([(item.frame.origin, _post_way(item), item.pattern.post.length, item.pattern.post.diameter / 2)
-                           for item in items])
-
-
-def _post_way(item: Item) -> Vec3:
-    return (0.0, 0.0, -1.0) if item.mount == "face" else item.frame.w
-
-
 def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:
     """The gap between a string and a post."""
-    return Asked(string_solids([run for run, _, _ in rows]), post_solids([item for _, item, _ in rows]),
+    return Asked(string_solids([run for run, _, _ in rows]), post_solids([(item.frame, item.pattern.post) for _, item, _ in rows]),
                  np.array([margins.string_air for _, _, margins in rows]), partial(_told, rows))
 
 

@@ -1,7 +1,8 @@
-"""Which post serves which string: no two strings cross on the face, and they bend aside as little as they can.
+"""Which post serves which string: no two strings cross on the face, they keep clear of other posts, and bend aside as little as they can.
 
-The least sum of squared side angles over all assignments whose runs do not
-cross. The assignment without that rule is solved first (shortest augmenting
+The least cost over all assignments whose runs do not cross: the sum of squared
+side angles, and more than all of it for each string that passes another post
+without its air, again more for one that runs into it. The assignment without that rule is solved first (shortest augmenting
 paths with potentials); its reduced costs bound every other one from below, so a search
 in their order ends with a proof.
 """
@@ -15,14 +16,18 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
+from geometry.layout.hardware import Post
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
-from geometry.solids.frames import frames
+from geometry.solids.frames import Frame, frames
 from geometry.strings.nut import nut_places
+from geometry.strings.past_posts import too_near
 from geometry.strings.runs import Run, run_to, runs
 
 _NEVER = 1e6
 """Cost of a pair that cannot be; larger than any sum of squared angles."""
+_NEAR, _INTO = 100.0, 10_000.0
+"""Cost (rad2) of a string that passes another post without its air, and of one that runs into it: 24 squared angles are less."""
 _MOST_STEPS = 200_000
 
 
@@ -32,6 +37,8 @@ class Pairing(Struct, frozen=True):
     runs: tuple[Run, ...]
     proven: bool
     """whether nothing better exists; False when the search was cut short"""
+    rubbing: int = 0
+    """how many of the strings have less than their air to the post of another tuner"""
 
     @property
     def worst(self) -> float:
@@ -51,7 +58,8 @@ class Pairing(Struct, frozen=True):
 
 def present(layout: Headstock) -> Pairing:
     """The assignment as the layout has it."""
-    return Pairing(runs(layout), False)
+    placed, found = frames(layout), runs(layout)
+    return Pairing(found, False, sum(near for near, _ in too_near(found, _posts(layout, placed), layout.margins.string_air)))
 
 
 def propose_pairing(layout: Headstock) -> Pairing:
@@ -77,12 +85,23 @@ def propose_pairing(layout: Headstock) -> Pairing:
             row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, x, layout.nut.height)
                        if may else None)
         table.append(row)
-    cost = [[_NEVER if run is None else run.side_angle ** 2 for run in row] for row in table]
+    able = [run for row in table for run in row if run is not None]
+    rubs = dict(zip(map(id, able), too_near(able, _posts(layout, placed), layout.margins.string_air), strict=True))
+    cost = [[_NEVER if run is None else run.side_angle ** 2 + _rubbing(*rubs[id(run)]) for run in row] for row in table]
     found, proven = assign(cost, _clashes(table))
     if found is None:
         raise GeometryError(say("No way to serve these posts keeps the strings from crossing: let a held post go, or "
                                 "move one."))
-    return Pairing(tuple(table[i][k] for i, k in enumerate(found)), proven)
+    chosen = tuple(table[i][k] for i, k in enumerate(found))
+    return Pairing(chosen, proven, sum(rubs[id(run)][0] for run in chosen))
+
+
+def _posts(layout: Headstock, placed: dict[str, Frame]) -> dict[str, tuple[Frame, Post]]:
+    return {tuner.id: (placed[tuner.id], layout.pattern(tuner.pattern).post) for tuner in layout.tuners if tuner.id in placed}
+
+
+def _rubbing(near: bool, into: bool) -> float:
+    return _INTO if into else _NEAR if near else 0.0
 
 
 def cross(one: Run, two: Run) -> bool:

@@ -1,0 +1,45 @@
+"""Strings and posts as cylinders, and which strings pass the posts of other tuners too near."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from geometry.layout.hardware import Post
+from geometry.solids.cylinders import Cylinders, norms
+from geometry.solids.distance import clear
+from geometry.solids.frames import Frame
+from geometry.strings.runs import Run
+from geometry.vectors import Vec3
+
+
+def string_solids(runs: Sequence[Run]) -> Cylinders:
+    """Strings from the nut to where they touch their posts, as cylinders."""
+    rows = np.array([(*run.start, *run.end, run.diameter / 2) for run in runs])
+    start = rows[:, :3]
+    way = rows[:, 3:6] - start
+    length = norms(way)
+    return Cylinders(start, way / length[:, None], length, rows[:, 6])
+
+
+def post_solids(posts: Sequence[tuple[Frame, Post]]) -> Cylinders:
+    """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
+    return Cylinders.made([(frame.origin, post_way(frame), post.length, post.diameter / 2) for frame, post in posts])
+
+
+def post_way(frame: Frame) -> Vec3:
+    """The unit direction in which a post leaves the place of its tuner."""
+    return (0.0, 0.0, -1.0) if frame.mount == "face" else frame.w
+
+
+def too_near(runs: Sequence[Run], posts: Mapping[str, tuple[Frame, Post]], air: float) -> list[tuple[bool, bool]]:
+    """Of each string, whether it has less than `air` mm to the post of any other tuner, and whether it runs into one."""
+    others = [(i, id) for i, run in enumerate(runs) for id in posts if id != run.tuner]
+    found = np.zeros((len(runs), 2), dtype=bool)
+    if others:
+        whose = np.array([i for i, _ in others])
+        strings, solids = string_solids([runs[i] for i, _ in others]), post_solids([posts[id] for _, id in others])
+        for k, needed in enumerate((air, 0.0)):
+            found[whose[~clear(strings, solids, np.full(len(others), needed))], k] = True
+    return [(bool(near), bool(into)) for near, into in found]
