@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QStyle, QStyleOption, QWidget
+from PySide6.QtWidgets import QWidget
 
 
 class Ground(QWidget):
-    """Paints all of itself, as the style sheet says: what lies behind, up to the window, is not painted for a word on it.
+    """Paints all of itself in its colour of the style sheet: what lies behind, up to the window, is not painted for a word on it.
 
-    The sheet must give it a background without a transparent part. A style sheet takes the toolkit's own way of saying
-    so (`autoFillBackground`) back.
+    The sheet must give it one colour without a transparent part, which it finds in its palette, and no frame. A style
+    sheet takes the toolkit's own way of saying so (`autoFillBackground`) back.
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -19,6 +19,4 @@ class Ground(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter, option = QPainter(self), QStyleOption()
-        option.initFrom(self)
-        self.style().drawPrimitive(QStyle.PrimitiveElement.PE_Widget, option, painter, self)
+        QPainter(self).fillRect(event.rect(), self.palette().window())

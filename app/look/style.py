@@ -42,7 +42,6 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QToolTip {{ color: {t.ink}; background: {t.card}; border: 1px solid {t.rim}; padding: 4px; }}
     #bar, #foot {{ background: {t.bar}; }}
     #bar {{ border-bottom: 1px solid {t.line}; }}
-    #foot {{ border-top: 1px solid {t.line}; }}
     #foot QLabel {{ color: {t.dim}; }}
     #tools {{ background: {t.paper}; border-bottom: 1px solid {t.line}; }}
     #name {{ font-size: {letters(15)}px; font-weight: 600; }}

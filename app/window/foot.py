@@ -28,7 +28,7 @@ class Foot(Ground):
         super().__init__(parent)
         self.setObjectName("foot")
         self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(18, 5, 18, 5)
+        self._grid.setContentsMargins(18, 4, 18, 5)  # and the line above it
         self._grid.setColumnStretch(1, 1)
         self._where = Elided(self, least=10)
         self._says = Elided(self)

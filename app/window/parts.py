@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.look.calm import Calm
@@ -41,6 +41,9 @@ def lay_out(window: MainWindow) -> None:
     window.paper = window.beside.paper
     window.paper.addWidget(window.canvas)
     under.addWidget(window.beside, 1)
+    line = QFrame(left)
+    line.setObjectName("rule")
+    under.addWidget(line)
     window.foot = Foot(left)
     under.addWidget(Calm(window.foot, left))
     window.splitter = QSplitter(Qt.Orientation.Horizontal, middle)
