@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import re
-from fractions import Fraction
 from typing import Literal
 
 from geometry.errors import GeometryError, quoted
@@ -77,7 +76,8 @@ def format_length(mm: float, unit: LengthUnit = "mm", decimals: int | None = Non
     sixty_fourths = round(abs(inches) * 64)
     whole, rest = divmod(sixty_fourths, 64)
     sign = "-" if inches < 0 and sixty_fourths else ""
-    part = f"{Fraction(rest, 64)}" if rest else ""
+    shared = math.gcd(rest, 64)
+    part = f"{rest // shared}/{64 // shared}" if rest else ""
     text = sign + " ".join(bit for bit in (str(whole) if whole or not part else "", part) if bit)
     return f'{text}"' if mark else text
 

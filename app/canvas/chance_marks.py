@@ -13,7 +13,6 @@ from app.canvas.snag_marks import LEFT, SIGN, SPOTS
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
-from geometry.accuracy.words import short_chance_words
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -49,6 +48,8 @@ def worst_places(simulation: Simulation, most: int = MOST) -> list[tuple[Vec2, s
 
 
 def _told(clearance: Clearance, trials: int) -> tuple[str, float, str]:
+    from geometry.accuracy.words import short_chance_words  # here: no chance is told at a start
+
     if clearance.spoils and clearance.spoiled > 0:
         return "spoils the work", clearance.spoiled, say("spoiled {chance}", chance=short_chance_words(clearance.spoiled, trials))
     return "tight", clearance.short, say("thin {chance}", chance=short_chance_words(clearance.short, trials))

@@ -5,10 +5,10 @@ from __future__ import annotations
 import json
 import time
 from contextlib import suppress
-from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 
+from msgspec import Struct
 from PySide6.QtCore import QLockFile
 
 from app.formats import headstock
@@ -24,8 +24,7 @@ LARGEST = 2 * headstock.LARGEST_BYTES
 """A journal is a layout as a string in JSON."""
 
 
-@dataclass
-class Leftover:
+class Leftover(Struct):
     """Work that a program which died had not saved."""
 
     file: Path
@@ -36,7 +35,7 @@ class Leftover:
     """fingerprint of the file at `path` when the layout was opened from it or saved to it"""
     when: datetime = datetime.min
     """local time at which it was written down"""
-    _lock: QLockFile | None = field(default=None, repr=False, compare=False)
+    _lock: QLockFile | None = None
 
     def claim(self) -> bool:
         """Keep other running copies from asking about it; False when one does so already, or when it is gone."""

@@ -21,7 +21,6 @@ from geometry.edits.edge_places import along_for_mark, along_of, nearest_on_edge
 from geometry.edits.moving import move_features, plan_point
 from geometry.edits.slots import move_slot_end, set_slot_length, set_slot_width
 from geometry.edits.tuners import along_edge, move_tuner, set_place, slide_tuner
-from geometry.edits.twin_features import echo_features
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, Headstock, RowPlace, StraightSlot
 from geometry.saying import say
@@ -60,7 +59,11 @@ class _Base:
         return Shown(self._echoed(layout), marks, readout, snapped, self.ids, takes=takes)
 
     def _echoed(self, layout: Headstock) -> Headstock:
-        return echo_features(self.layout, layout, self.ids) if self.options.mirrored else layout
+        if not self.options.mirrored:
+            return layout
+        from geometry.edits.twin_features import echo_features  # here, as it brings a third of all edits
+
+        return echo_features(self.layout, layout, self.ids)
 
 
 class PointGrip(_Base):

@@ -8,14 +8,13 @@ import msgspec
 from PySide6.QtCore import QMimeData, QObject
 from PySide6.QtGui import QGuiApplication
 
-from app.tools.paste import paste_down
-from geometry.edits import remove_features
-from geometry.edits.clipping import Clip, clip
+from geometry import edits
 from geometry.errors import GeometryError
 from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+    from geometry.edits.clipping import Clip
 
 KIND = "application/x-pegwright-features"
 LARGEST_BYTES = 5_000_000
@@ -30,6 +29,8 @@ class Clipboard(QObject):
 
     def copy(self) -> Clip:
         """Copy what is held. GeometryError when nothing of it can be copied."""
+        from geometry.edits.clipping import clip  # here and below: nothing of it is needed before something is copied
+
         document = self._window.document
         made = clip(document.layout, document.held)
         data = QMimeData()
@@ -46,11 +47,13 @@ class Clipboard(QObject):
         document, made = self._window.document, self.copy()
         ids = [one.id for group in (made.slots, made.tuners, made.pins, made.holes) for one in group]
         name = say("Cut {name}", name=ids[0]) if len(ids) == 1 else say("Cut {n} things", n=len(ids))
-        document.apply(name, remove_features(document.layout, ids))
+        document.apply(name, edits.remove_features(document.layout, ids))
         document.hold(())
 
     def paste(self) -> None:
         """Hang a copy at the pointer. GeometryError when the clipboard holds nothing of a headstock."""
+        from app.tools.paste import paste_down
+
         window, held = self._window, _held()
         if window.stage not in ("slots", "tuners", "strings", "blank", "outline"):
             window.set_stage("slots" if held.slots else "tuners")
@@ -60,6 +63,8 @@ class Clipboard(QObject):
 
 
 def _held() -> Clip:
+    from geometry.edits.clipping import Clip
+
     data = QGuiApplication.clipboard().mimeData()
     nothing = GeometryError(say("There is nothing to paste: copy tuners, slots, pins or holes first."))
     if data is None or not data.hasFormat(KIND):

@@ -11,18 +11,7 @@ from app.formats.errors import FormatError
 from app.window import ask, texts
 from app.window.clipboard import Clipboard
 from app.window.setting_out import SettingOut
-from geometry.edits import (
-    duplicate,
-    make_symmetric,
-    mirror_layout,
-    move_nodes,
-    new_ids,
-    nudge,
-    remove_features,
-    remove_node,
-    remove_nodes,
-)
-from geometry.edits.mirrored import echo_edit
+from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
@@ -98,10 +87,10 @@ class Commands(QObject):
         if node is not None and len(held) == 1:
             mirrored, nodes = self._w.chooser.options.mirrored, self._w.nodes
             self._apply(say("Nudge the node") if len(nodes) == 1 else say("Nudge {n} nodes", n=len(nodes)),
-                        lambda layout: move_nodes(layout, held[0], nodes, (dx, dy), mirrored))
+                        lambda layout: edits.move_nodes(layout, held[0], nodes, (dx, dy), mirrored))
             self._w.hold_nodes(node, nodes)
         elif held:
-            self._edit(say("Nudge"), lambda layout: nudge(layout, held, dx, dy))
+            self._edit(say("Nudge"), lambda layout: edits.nudge(layout, held, dx, dy))
 
     # ---- layout ---------------------------------------------------------
     def _new(self) -> None:
@@ -160,11 +149,13 @@ class Commands(QObject):
         window, document = self._w, self._w.document
         before, held = document.layout, document.held
         if window.chooser.options.mirrored and window.stage in MIRRORED:
+            from geometry.edits.mirrored import echo_edit
+
             self._apply(name, lambda before: echo_edit(before, layout, document.held, window.node))
         else:
             document.apply(name, layout)
         if held and not document.held:  # what was held has given way to something else
-            document.hold(new_ids(before, document.layout))
+            document.hold(edits.new_ids(before, document.layout))
 
     def _undo(self) -> None:
         if self._w.hand.cancel():
@@ -184,31 +175,31 @@ class Commands(QObject):
         if self._w.node is not None and len(held) == 1:
             node, ref, nodes = self._w.node, held[0], self._w.nodes
             if len(nodes) > 1:
-                self._apply(say("Remove {n} nodes", n=len(nodes)), lambda layout: remove_nodes(
+                self._apply(say("Remove {n} nodes", n=len(nodes)), lambda layout: edits.remove_nodes(
                     layout, ref, nodes, self._w.chooser.options.mirrored))
                 self._w.hold_nodes(None, ())
                 return
-            self._edit(say("Remove the node"), lambda layout: remove_node(layout, ref, node))
+            self._edit(say("Remove the node"), lambda layout: edits.remove_node(layout, ref, node))
             self._w.node = None
             self._w.show_held()
         elif held:
-            self._edit(say("Remove {held}", held=', '.join(held)), lambda layout: remove_features(layout, held))
+            self._edit(say("Remove {held}", held=', '.join(held)), lambda layout: edits.remove_features(layout, held))
 
     def _duplicate(self) -> None:
         held = self._w.document.held
         if held:
             before = set(_ids(self._w.document.layout))
-            self._apply(say("Duplicate"), lambda layout: duplicate(layout, held))
+            self._apply(say("Duplicate"), lambda layout: edits.duplicate(layout, held))
             self._w.document.hold(tuple(id for id in _ids(self._w.document.layout) if id not in before))
 
     def _hold_all(self) -> None:
         self._w.document.hold(tuple(t.id for t in self._w.document.layout.tuners))
 
     def _symmetric(self) -> None:
-        self._apply(say("Make the outline symmetric"), lambda layout: make_symmetric(layout, keep="treble"))
+        self._apply(say("Make the outline symmetric"), lambda layout: edits.make_symmetric(layout, keep="treble"))
 
     def _turn_over(self) -> None:
-        self._apply(say("Left-handed mirror"), mirror_layout)
+        self._apply(say("Left-handed mirror"), edits.mirror_layout)
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:

@@ -12,7 +12,6 @@ from app.window.background import Background
 from geometry.checks import CheckResult, Snag
 from geometry.checks.moves import Change
 from geometry.checks.said import read
-from geometry.cures import apply_cure, curable, settle_all, told
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
 from geometry.errors import GeometryError
@@ -67,6 +66,8 @@ class Cures(QObject):
 
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history."""
+        from geometry.cures import apply_cure, told  # here and below: a start need not wait for it
+
         window = self._window
         if window.hand.busy:
             return
@@ -99,6 +100,8 @@ class Cures(QObject):
         self._pause.start()
 
     def _seek(self) -> None:
+        from geometry.cures import curable
+
         if self._thread is not None and not self._thread.isFinished():
             self._pause.start()
             return
@@ -110,6 +113,8 @@ class Cures(QObject):
             self._thread.start()
 
     def _run(self, search: _Search) -> None:
+        from geometry.cures import settle_all  # loaded by _seek
+
         for snag, done in settle_all(search.layout, search.result, search.is_stopped):
             self.found.emit(search, snag, done)
 
@@ -124,6 +129,8 @@ class Cures(QObject):
 
     def _ghost(self, snag: Snag | None) -> None:
         """Show where what would move comes to, while the button is pointed at."""
+        from geometry.cures import apply_cure
+
         window = self._window
         if window.hand.busy:
             return

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from geometry.edits import align, align_nodes, copy_side, make_row, new_ids, spread
+from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
@@ -47,7 +47,7 @@ class SettingOut(QObject):
         if len(nodes) < 2:
             return False
         mirrored = window.chooser.options.mirrored
-        window.document.apply(name, align_nodes(window.document.layout, window.document.held[0], nodes, axis, mirrored))
+        window.document.apply(name, edits.align_nodes(window.document.layout, window.document.held[0], nodes, axis, mirrored))
         window.hold_nodes(node, nodes)
         window.say(name)
         return True
@@ -55,24 +55,24 @@ class SettingOut(QObject):
     def _level(self) -> None:
         if self._nodes(say("Bring to one height"), "y"):
             return
-        self._apply(say("Bring to one height"), lambda layout, held: align(layout, held, "y"))
+        self._apply(say("Bring to one height"), lambda layout, held: edits.align(layout, held, "y"))
 
     def _in_line(self) -> None:
         if self._nodes(say("Bring into line"), "x"):
             return
-        self._apply(say("Bring into line"), lambda layout, held: align(layout, held, "x"))
+        self._apply(say("Bring into line"), lambda layout, held: edits.align(layout, held, "x"))
 
     def _spread_line(self) -> None:
-        self._apply(say("Spread on a line"), lambda layout, held: spread(layout, held, "line"), 3)
+        self._apply(say("Spread on a line"), lambda layout, held: edits.spread(layout, held, "line"), 3)
 
     def _spread_edge(self) -> None:
-        self._apply(say("Spread along the edge"), lambda layout, held: spread(layout, held, "edge"), 3)
+        self._apply(say("Spread along the edge"), lambda layout, held: edits.spread(layout, held, "edge"), 3)
 
     def _row_on_a_line(self) -> None:
-        self._apply(say("Make a row on a line"), lambda layout, held: make_row(layout, held, "straight"))
+        self._apply(say("Make a row on a line"), lambda layout, held: edits.make_row(layout, held, "straight"))
 
     def _row_along_the_edge(self) -> None:
-        self._apply(say("Make a row along the edge"), lambda layout, held: make_row(layout, held, "edge"))
+        self._apply(say("Make a row along the edge"), lambda layout, held: edits.make_row(layout, held, "edge"))
 
     def _treble_to_bass(self) -> None:
         self._copied(say("Copy treble to bass"), "treble", "bass")
@@ -82,7 +82,7 @@ class SettingOut(QObject):
 
     def _copied(self, name: str, source: str, target: str) -> None:
         document = self._window.document
-        document.apply(name, copy_side(document.layout, source, target))
+        document.apply(name, edits.copy_side(document.layout, source, target))
         self._window.say(name)
 
     def _round(self) -> None:
@@ -113,7 +113,7 @@ class SettingOut(QObject):
         before = document.layout
         if stays:
             document.apply(say("Offset copy"), made)
-            document.hold(new_ids(before, document.layout))
+            document.hold(edits.new_ids(before, document.layout))
         else:
             document.apply(say("Offset"), made)
             document.hold((ref,))

@@ -12,17 +12,16 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
-from app.look.face_picture import FacePicture, face_picture
 from app.look.theme import Theme
 from app.window import ask
 from app.window.errand import Errand, raised
 from app.window.demo import samples
-from app.window.front.page import FrontPage
 from app.window.place import kept_stage
 from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.window.front.page import FrontPage
     from app.window.main import MainWindow
 
 
@@ -52,6 +51,8 @@ class Front(QObject):
     def show(self) -> None:
         """Bring the page to the front and the keyboard to its first way."""
         if self.page is None:
+            from app.window.front.page import FrontPage  # here: a start with a layout shows no page
+
             self.page = FrontPage(self._window.theme, self.stack)
             self.page.chosen.connect(self._chosen)
             self.page.sample_chosen.connect(self._sample)
@@ -93,6 +94,8 @@ class Front(QObject):
         for card in self.page.cards:
             if card.property("file") == str(file):
                 card.set_name(layout.name, layout.about)
+                from app.look.face_picture import FacePicture
+
                 card.show_picture(FacePicture(*picture))
 
     # ---- what is chosen -------------------------------------------------
@@ -128,4 +131,6 @@ def _drawn(file: Path) -> tuple[Path, Headstock, tuple] | None:
         layout = headstock.read(file)
     except FormatError:
         return None
+    from app.look.face_picture import face_picture  # it was loaded with the page
+
     return file, layout, face_picture(layout)
