@@ -773,12 +773,12 @@
         <translation>Über Pegwright</translation>
     </message>
     <message>
-        <source>About {total:.0f} min, {set_up:.0f} of them to set up.</source>
-        <translation>Etwa {total:.0f} min, davon {set_up:.0f} zum Rüsten.</translation>
+        <source>About {total}, {set_up} of it to set up.</source>
+        <translation>Etwa {total}, davon {set_up} zum Rüsten.</translation>
     </message>
     <message>
-        <source>About {total:.0f} min.</source>
-        <translation>Etwa {total:.0f} min.</translation>
+        <source>About {total}.</source>
+        <translation>Etwa {total}.</translation>
     </message>
     <message>
         <source>Above 10 degrees a string tends to catch in the nut.</source>

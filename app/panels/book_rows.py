@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from app.panels.order_rows import minutes_words
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
 from geometry.layout import Book, Piece, Price, Remark
 from geometry.saying import say
@@ -12,8 +13,8 @@ from geometry.terms import term
 PIECE_WORDS: Mapping[Piece, str] = {"practice": say("Practice piece"), "real": say("Real piece")}
 
 
-def minutes_words(value: float | None) -> str:
-    """Minutes to a tenth, nothing for None."""
+def cell_minutes(value: float | None) -> str:
+    """Minutes to a tenth for a cell, nothing for None."""
     return "" if value is None else f"{value:.1f}".removesuffix(".0")
 
 
@@ -21,7 +22,7 @@ def signed(value: float | None) -> str:
     """A difference in minutes with its sign; `0` for none."""
     if value is None:
         return ""
-    text = minutes_words(abs(value))
+    text = cell_minutes(abs(value))
     return text if text == "0" else ("+" if value > 0 else "−") + text
 
 
@@ -33,12 +34,12 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> 
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current else say("old")
-        made.append((number, row.task.title or id, minutes_words(row.planned), minutes_words(row.practice), minutes_words(row.real),
+        made.append((number, row.task.title or id, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
                      signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
     sums = {piece: total(rows, piece) for piece in PIECE_WORDS}
-    made.append(("", say("together"), minutes_words(sums["real"].planned), minutes_words(sums["practice"].spent),
-                 minutes_words(sums["real"].spent), signed(sum(row.difference for row in both)) if both else "", ""))
+    made.append(("", say("together"), cell_minutes(sums["real"].planned), cell_minutes(sums["practice"].spent),
+                 cell_minutes(sums["real"].spent), signed(sum(row.difference for row in both)) if both else "", ""))
     return made
 
 
@@ -74,18 +75,12 @@ def keys_of(records: Sequence[tuple[int, Price | Remark]]) -> list[tuple[int, Pr
 def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:
     """Sums of the piece on the bench, then one piece against the other."""
     s = total(rows, book.piece)
-    facts = [(say("Planned"), hours_words(s.planned)),
-             (say("Spent, {timed} of {of} entries", timed=s.timed, of=s.of), hours_words(s.spent)),
-             (say("Plan for those entries"), hours_words(s.planned_of_timed)), (say("Left, by the plan"), hours_words(s.left)),
+    facts = [(say("Planned"), minutes_words(s.planned)),
+             (say("Spent, {timed} of {of} entries", timed=s.timed, of=s.of), minutes_words(s.spent)),
+             (say("Plan for those entries"), minutes_words(s.planned_of_timed)), (say("Left, by the plan"), minutes_words(s.left)),
              (say("Money"), money_words(spent_on(book, book.piece), book.currency))]
     both = [row for row in rows if row.difference is not None]
     if both:
         facts.append((say("Real against practice, {n} timed on both", n=len(both)), f"{signed(sum(row.difference for row in both))} min"))
     facts.append((say("Money, both pieces"), money_words(total_cost(book.prices), book.currency)))
     return facts
-
-
-def hours_words(minutes: float) -> str:
-    """Hours and minutes for the eye: `1 h 05`, `12 min`."""
-    whole = round(minutes)
-    return f"{whole // 60} h {whole % 60:02d}" if whole >= 60 else f"{whole} min"

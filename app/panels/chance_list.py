@@ -13,6 +13,7 @@ from app.look.signs import sign_path
 from app.look.sizes import lettered, px
 from app.look.theme import Theme
 from app.panels.chance_words import card_words
+from app.panels.row_keys import walks
 from geometry.drawing.chances import spread_picture
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -160,7 +161,7 @@ class ChanceList(QListView):
 
     def keyPressEvent(self, event) -> None:
         super().keyPressEvent(event)
-        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End):
+        if walks(event):
             index = self.currentIndex()
             if index.isValid():
                 self.chosen.emit(index.data(CLEARANCE))

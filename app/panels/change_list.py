@@ -8,6 +8,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.theme import Theme
+from app.panels.row_keys import walks
 from geometry.saying import say
 
 ROW = Qt.ItemDataRole.UserRole
@@ -163,8 +164,7 @@ class ChangeList(QListView):
 
     def keyPressEvent(self, event) -> None:
         super().keyPressEvent(event)
-        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End, Qt.Key.Key_PageUp,
-                           Qt.Key.Key_PageDown, Qt.Key.Key_Space):
+        if walks(event) or event.key() == Qt.Key.Key_Space:
             self._go(self.currentIndex())
 
     def _go(self, index: QModelIndex) -> None:

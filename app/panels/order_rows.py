@@ -69,7 +69,7 @@ def worst(problems: Iterable[Problem]) -> dict[str, tuple[str, str]]:
 
 def minutes_words(minutes: float) -> str:
     """"4 min", "1.5 min", "1 h 20"."""
-    if minutes >= 60.0:
+    if round(minutes) >= 60:
         hours, rest = divmod(round(minutes), 60)
         return f"{hours} h {rest:02d}" if rest else f"{hours} h"
     return f"{minutes:.0f} min" if minutes >= 10 or abs(minutes - round(minutes)) < 0.05 else f"{minutes:.1f} min"

@@ -11,6 +11,7 @@ from app.look.signs import sign_path
 from app.look.sizes import px
 from app.look.theme import Theme
 from app.panels.chance_words import Chances
+from app.panels.row_keys import walks
 from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
 from app.panels.snag_words import title
 from geometry.checks import KINDS, Snag
@@ -348,7 +349,7 @@ class SnagList(QListView):
                 self.cure_wanted.emit(index.data(SNAG))
             return
         super().keyPressEvent(event)
-        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End):
+        if walks(event):
             index = self.currentIndex()
             if index.isValid():
                 self.chosen.emit(index.data(SNAG))

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from msgspec import Struct
 
+from app.panels.order_rows import minutes_words
 from geometry.checks.words import listed
 from geometry.saying import say
 from geometry.sequence import Before, Operation, Taken, WoodState
@@ -77,8 +78,8 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
 
 def _takes(taken: Taken) -> str:
     if taken.set_up:
-        return say("About {total:.0f} min, {set_up:.0f} of them to set up.", total=taken.total, set_up=taken.set_up)
-    return say("About {total:.0f} min.", total=taken.total) if taken.total >= 1 else say("Less than a minute.")
+        return say("About {total}, {set_up} of it to set up.", total=minutes_words(taken.total), set_up=minutes_words(taken.set_up))
+    return say("About {total}.", total=minutes_words(taken.total)) if taken.total >= 1 else say("Less than a minute.")
 
 
 def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) -> tuple[Reason, ...]:

@@ -11,9 +11,10 @@ from msgspec.structs import replace
 
 from app.look.theme import Theme
 from app.panels.book_panel import BookPanel
-from app.panels.book_rows import hour_cells, hours_words, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
+from app.panels.book_rows import hour_cells, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
 from app.panels.book_view import BookView
 from app.panels.entry_table import EntryTable
+from app.panels.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from app.window import ask
@@ -147,10 +148,10 @@ class BookRoom(StageRoom):
         if self.work is None:
             return []
         now = self.work.counts.hours.total
-        found = [(say("By the minutes now set"), hours_words(60 * now))]
+        found = [(say("By the minutes now set"), minutes_words(60 * now))]
         then = self.work.found_hours
         if then is not None:
-            found.append((say("By what this job took"), hours_words(60 * then)))
+            found.append((say("By what this job took"), minutes_words(60 * then)))
         return found
 
     def _correction(self) -> str:

@@ -45,7 +45,7 @@ def test_what_everything_is_multiplied_with_is_a_number_and_no_time(text, factor
             rate_row("factor").change(time)
 
 
-@pytest.mark.parametrize(("minutes", "words"), [(0.75, "0.8 min"), (4.0, "4 min"), (11.6, "12 min"), (59.6, "60 min"),
+@pytest.mark.parametrize(("minutes", "words"), [(0.75, "0.8 min"), (4.0, "4 min"), (11.6, "12 min"), (59.6, "1 h"), (9.97, "10 min"),
                                                 (60.0, "1 h"), (62.4, "1 h 02"), (150.0, "2 h 30")])
 def test_minutes_in_words(minutes, words):
     assert minutes_words(minutes) == words
@@ -96,6 +96,9 @@ def test_reasons_name_what_they_protect_once():
     assert len({(r.why, r.protects) for r in words.after}) == len(words.after)
     assert any(r.protects == "the cutter and its line" and "Waste holes bass slot" in r.others for r in words.after)
     assert words.takes.startswith("About")
+    row = next(row for row in order_rows([BY_ID[one] for one in BEST], (), estimate(BEST, OPS), "mm")
+               if isinstance(row, StepRow) and row.id == "rout bass slot 1")
+    assert words.takes.startswith(f"About {row.minutes}"), "as the list beside it says"
 
 
 def test_many_that_cannot_be_done_are_counted():
