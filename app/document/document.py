@@ -120,7 +120,7 @@ class Document(QObject):
     def saved_steps(self) -> list[int]:
         """Numbers of the steps whose drawing is the one in the file; the job book, which is no step, may differ.
 
-        None without a file.
+        Empty without a file.
         """
         saved = self._saved
         if saved is None or self.path is None:

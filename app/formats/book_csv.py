@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from app.formats.csv_out import Cell, csv_text, write_csv
+from app.formats.csv_out import Cell, write_csv
 from geometry.book import cost, lines
 from geometry.layout import Book, Task
 from geometry.saying import say
@@ -31,11 +31,6 @@ def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
         rows.append((say("reading"), term(r.piece), r.drilling, about, None, r.planned, r.value,
                      say("degrees") if r.what == "tilt" else "mm", None))
     return rows
-
-
-def book_csv(book: Book, planned: Sequence[Task]) -> str:
-    """The table as CSV text."""
-    return csv_text(HEAD, book_table(book, planned))
 
 
 def write_book(book: Book, planned: Sequence[Task], path: Path) -> None:

@@ -33,8 +33,6 @@ class PictureRead(Struct, frozen=True):
     jpeg: bytes
     width: int
     height: int
-    shrunk: float
-    """how many points of the file one point stands for, along a side"""
 
 
 def read_picture(path: Path) -> PictureRead:
@@ -97,7 +95,7 @@ def _reduced(opened: Image.Image, name: str) -> PictureRead:
         upright = _levelled(upright)
     upright = upright.convert("RGB")
     upright.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS, reducing_gap=3.0)
-    return PictureRead(_squeezed(upright, name), *upright.size, max(width, height) / max(upright.size))
+    return PictureRead(_squeezed(upright, name), *upright.size)
 
 
 def _levelled(deep: Image.Image) -> Image.Image:

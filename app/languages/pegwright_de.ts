@@ -517,8 +517,8 @@
         <translation>Ein Pfad braucht mindestens ein Stück.</translation>
     </message>
     <message>
-        <source>A path of the SVG file has more than {most_path_text} characters: simplify it in the program that drew it.</source>
-        <translation>Ein Pfad der SVG-Datei hat mehr als {most_path_text} Zeichen: im zeichnenden Programm vereinfachen.</translation>
+        <source>A path of the SVG file has more than {most_path_text:,} characters: simplify it in the program that drew it.</source>
+        <translation>Ein Pfad der SVG-Datei hat mehr als {most_path_text:,} Zeichen: im zeichnenden Programm vereinfachen.</translation>
     </message>
     <message>
         <source>A photo or scan behind the drawing, to trace or to draw over.</source>
@@ -3729,8 +3729,8 @@
         <translation>Die fertigen Bohrungen mit dem Messschieber messen; Eingabe geht zur nächsten. Eine geleerte Zelle wird gestrichen. Auf der Bassseite der Mittellinie ist x unter null.</translation>
     </message>
     <message>
-        <source>Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In</source>
-        <translation>Das fertige Stück messen und jeden Wert unter seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In</translation>
+        <source>Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In {unit}.</source>
+        <translation>Das fertige Stück messen und jeden Wert unter seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In {unit}.</translation>
     </message>
     <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>
@@ -4457,10 +4457,6 @@
         <translation>Nur ein geschlossener Pfad kann eine geschlossene Linie werden.</translation>
     </message>
     <message>
-        <source>Only a side tuner of its own has a depth; free {id} from its row first.</source>
-        <translation>Nur eine Seitenmechanik für sich hat eine Tiefe; {id} zuerst aus der Reihe lösen.</translation>
-    </message>
-    <message>
         <source>Only after</source>
         <translation>Erst nach</translation>
     </message>
@@ -4613,16 +4609,16 @@
         <translation>Über {slot} ({at}) kippt die Fußplatte von {base} in die Öffnung: eine breitere Fußplatte montieren oder die Schablone aus einem größeren Brett schneiden.</translation>
     </message>
     <message>
-        <source>Page</source>
-        <translation>Seite</translation>
-    </message>
-    <message>
         <source>Page Up, Page Down, on a picture</source>
         <translation>Bild auf, Bild ab, auf einem Bild</translation>
     </message>
     <message>
         <source>Page as it will be printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Page {number}: {title}</source>
+        <translation>Seite {number}: {title}</translation>
     </message>
     <message>
         <source>Pages</source>
@@ -5954,7 +5950,7 @@
     </message>
     <message>
         <source>Stand on a row that has something to strike out first.</source>
-        <translation>Zuerst auf eine Zeile stellen, in der etwas zu streichen ist.</translation>
+        <translation>Zuerst auf eine Zeile gehen, in der etwas zu streichen ist.</translation>
     </message>
     <message>
         <source>Stand on a step of the table first.</source>
@@ -6429,8 +6425,8 @@
         <translation>Die SVG-Datei wächst durch ihre Entitäten zu einem riesigen Text; sie wurde nicht gelesen.</translation>
     </message>
     <message>
-        <source>The SVG file has more than {most_elements} elements: export only the outline, the slots and the holes.</source>
-        <translation>Die SVG-Datei hat mehr als {most_elements} Elemente: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+        <source>The SVG file has more than {most_elements:,} elements: export only the outline, the slots and the holes.</source>
+        <translation>Die SVG-Datei hat mehr als {most_elements:,} Elemente: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The SVG file is damaged at line {line}: open it in the program that drew it and save it again.</source>
@@ -6449,8 +6445,8 @@
         <translation>Die SVG-Datei verweist aus einer Form auf diese selbst: die Klone im zeichnenden Programm auflösen.</translation>
     </message>
     <message>
-        <source>The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the slots and the holes.</source>
-        <translation>Die SVG-Datei entfaltet sich zu mehr als {most_shapes} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+        <source>The SVG file unfolds to more than {most_shapes:,} shapes: export only the outline, the slots and the holes.</source>
+        <translation>Die SVG-Datei entfaltet sich zu mehr als {most_shapes:,} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The angle of the table for a side bore: how far the edge's normal turns from the square edge's.</source>
@@ -6673,8 +6669,8 @@
         <translation>Das Lesen der Zeichnung dauert länger als {seconds:g} Sekunden: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
-        <source>The drawing unfolds to more than {most_shapes} shapes: export only the outline, the slots and the holes.</source>
-        <translation>Die Zeichnung entfaltet sich zu mehr als {most_shapes} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+        <source>The drawing unfolds to more than {most_shapes:,} shapes: export only the outline, the slots and the holes.</source>
+        <translation>Die Zeichnung entfaltet sich zu mehr als {most_shapes:,} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
         <source>The drill does not reach the bottom of the hole.</source>
@@ -8367,10 +8363,6 @@
     <message>
         <source>Tuner {id} is placed by its row: free it first.</source>
         <translation>Mechanik {id} wird von ihrer Reihe gesetzt: zuerst lösen.</translation>
-    </message>
-    <message>
-        <source>Tuner {id} mounts through the face.</source>
-        <translation>Mechanik {id} sitzt in der Vorderseite.</translation>
     </message>
     <message>
         <source>Tuner {id} mounts through the side, so it stands square to its edge and has no turn.</source>
@@ -12727,7 +12719,7 @@
         <translation>{n} Linien bleiben offen; lose Enden liegen auseinander: {places}: in der Zeichnung verbinden oder mit größerer Lücke einlesen.</translation>
     </message>
     <message>
-        <source>{n} lines that enclose nothing of its own were left out.</source>
+        <source>{n} lines that enclose nothing of their own were left out.</source>
         <translation>{n} Linien, die nichts Eigenes umschließen, wurden ausgelassen.</translation>
     </message>
     <message>

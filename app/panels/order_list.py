@@ -102,11 +102,6 @@ class OrderList(QListView):
         """The steps in their order."""
         return [row for row in self._model.rows if isinstance(row, StepRow)]
 
-    @property
-    def dragging(self) -> str:
-        """Id of the step in the hand, or ""."""
-        return self._held
-
     def show_rows(self, rows: list[Row], current: str) -> None:
         """Replace the list; `current` stays picked, and the list where it was scrolled to."""
         at = self.verticalScrollBar().value()

@@ -38,6 +38,7 @@ class RoutPanel(QWidget):
         self._sheets: tuple[RoutSheet, ...] = ()
         self._of = ""
         self._rules: list[QWidget] = []
+        self._headings: dict[Lines, QLabel] = {}
         page = QWidget(self)
         page.setObjectName("page")
         column = QVBoxLayout(page)
@@ -215,8 +216,6 @@ class RoutPanel(QWidget):
         return label
 
     def _lines(self, title: str) -> Lines:
-        if not hasattr(self, "_headings"):
-            self._headings: dict[Lines, QLabel] = {}
         lines = Lines(self)
         label = QLabel(title, self)
         label.setObjectName("heading")

@@ -52,7 +52,7 @@ class PageModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{index.row() + 1}  {page.title.partition(',')[0]}"
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{say('Page')} {index.row() + 1}: {page.title}"
+            return say("Page {number}: {title}", number=index.row() + 1, title=page.title)
         if role == Qt.ItemDataRole.DecorationRole:
             return self._picture(index.row(), page)
         return None

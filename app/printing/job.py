@@ -106,21 +106,11 @@ def paper_of(pages: Sequence[Page]) -> str:
     return papers[0]
 
 
-def print_pages(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> int:
-    """Paint the pages on a printer, lying ones turned on upright paper; how many were printed.
-
-    Of a page range chosen in the dialog only those. FormatError when the printer takes no pages.
-    """
-    done = 0
-    for done, _ in printing(printer, pages, correction):
-        pass
-    return done
-
-
 def printing(printer: QPrinter, pages: Sequence[Page], correction: Correction | None = None) -> Generator[tuple[int, int], None, None]:
-    """As print_pages, in slices of some milliseconds: each yields (pages done, pages in all), the last with all done.
+    """Paint the pages on a printer, lying ones turned on upright paper, in slices of some milliseconds.
 
-    Closing it early ends the job with what was painted so far.
+    Each yields (pages done, pages in all), the last with all done; of a page range chosen in the dialog only those.
+    Closing it early ends the job with what was painted so far. FormatError when the printer takes no pages.
     """
     paper = paper_of(pages)
     lock(printer, paper)

@@ -38,17 +38,12 @@ class Shape(Struct, frozen=True):
     clip: QRectF | None
 
 
-def page_shapes(page: Page) -> list[Shape]:
-    """Everything on a page in the order in which it is painted."""
-    return list(shapes_of(page))
-
-
 def shapes_of(page: Page) -> Iterator[Shape]:
-    """The same one by one, for a page that is painted in slices."""
+    """Everything on a page in the order in which it is painted, one by one for a page that is painted in slices."""
     return (shape for placed in page.content for shape in _shapes(placed))
 
 
-def paint_shapes(painter: QPainter, shapes: Sequence[Shape], page: Page, scale: float) -> None:
+def paint_shapes(painter: QPainter, shapes: Iterable[Shape], page: Page, scale: float) -> None:
     """Paint a page with its upper left corner at the painter's origin, `scale` units to the mm."""
     for _ in painted(painter, shapes, page, scale):
         pass

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from app.formats.letters import printable, text_width
 from app.formats.paper import Box
 from app.sheets.words import CAUTIONS, PRINT_AT, block, short
@@ -63,11 +65,9 @@ def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
     for i in range(11):
         size = 2.6 if i in (0, 10) else 1.8 if i == 5 else 1.0
         marks.append(Stroke(straight(at(10.0 * i, -size), at(10.0 * i, 0.0)), "check bar"))
-    words = Label("100 mm", at(BAR / 2, 0.9), 1.6, "note", angle=1.5707963267948966 if upright else 0.0,
-                  anchor="middle")
-    if upright:  # the letters' tops point to -x, so the words stand right of the bar
-        words = Label("100 mm", (x + 2.5, y + BAR / 2), 1.6, "note", angle=1.5707963267948966, anchor="middle")
-    return [*marks, words]
+    # The letters' tops point to -x beside the upright bar, so the words stand right of it.
+    place, angle = ((x + 2.5, y + BAR / 2), math.pi / 2) if upright else (at(BAR / 2, 0.9), 0.0)
+    return [*marks, Label("100 mm", place, 1.6, "note", angle=angle, anchor="middle")]
 
 
 def window_corners(box: Box) -> list[Mark]:

@@ -17,19 +17,19 @@ from geometry.terms import term
 TALL = 6.2
 """Height of a row to write in, mm."""
 HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
-BENCH = say("Measure the finished piece and write each reading under its plan; the Readings page of the job book "
-            "takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of "
-            "the hole; bores from the side: below the face in place of x. In")
 
 
 def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     """A form for the piece on the bench, and what was read of the other piece, if anything was."""
     known = drillings(layout)
     pieces = [piece for piece in PIECES if piece == layout.book.piece or any(one.piece == piece for one in layout.book.readings)]
+    about = say("Measure the finished piece and write each reading under its plan; the Readings page of the job book takes "
+                "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
+                "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]
-        blocks += [heading(HEADS[piece], width, f"{BENCH} {unit_words()}.", own_page=not blocks), *_form(list(known.values()), taken, width), space(4.0),
+        blocks += [heading(HEADS[piece], width, about, own_page=not blocks), *_form(list(known.values()), taken, width), space(4.0),
                    *_distances(taken, width)]
     return blocks
 

@@ -20,7 +20,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "shape": ("add_node", "remove_node", "set_bulge", "set_edge", "set_edge_length", "set_radius"),
     "slots": ("add_drawn_slot", "add_straight_slot", "move_slot_end", "set_slot_length", "set_slot_width", "to_drawn"),
     "symmetry": ("is_symmetric", "make_symmetric", "mirrored_loop"),
-    "tuners": ("along_edge", "free_from_row", "move_tuner", "set_axis_depth", "set_pattern", "set_place", "set_turn",
+    "tuners": ("along_edge", "free_from_row", "move_tuner", "set_pattern", "set_place", "set_turn",
                "slide_tuner"),
     "twin_features": ("echo_features", "twin_feature"),
     "whole": ("move_loop", "replace_loop", "replace_outline", "transform_loop"),

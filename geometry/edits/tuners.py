@@ -98,15 +98,6 @@ def along_edge(layout: Headstock, id: str) -> tuple[Side, float] | None:
     return None
 
 
-def set_axis_depth(layout: Headstock, id: str, depth: float | None) -> Headstock:
-    """The axis of a side tuner put `depth` mm below the face, or at half the thickness with None."""
-    tuner = tuner_of(layout, id)
-    if not isinstance(tuner.place, EdgePlace):
-        raise GeometryError(say("Only a side tuner of its own has a depth; free {id} from its row first.", id=id)
-                            if isinstance(tuner.place, RowPlace) else say("Tuner {id} mounts through the face.", id=id))
-    return _placed(layout, tuner, replace(tuner.place, depth=depth))
-
-
 def free_from_row(layout: Headstock, id: str) -> Headstock:
     """A row's member put where it is on its own. The others keep their places; an empty row goes."""
     tuner = tuner_of(layout, id)

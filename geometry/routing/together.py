@@ -17,8 +17,6 @@ class RoutingPlan(Struct, frozen=True):
 
     slots: tuple[SlotPlan, ...]
     outline: SlotPlan
-    boards: int
-    """template boards needed for the slots, and for the outline when it is cut on the same board"""
 
     @property
     def all(self) -> tuple[SlotPlan, ...]:
@@ -42,7 +40,7 @@ def plan_routing(layout: Headstock) -> RoutingPlan:
             tried.append(_all(layout, leader))
     least = _flips(own)
     best = min((plans for plans in tried if _flips(plans) <= least), key=lambda plans: (_boards(layout, plans), _work(plans)))
-    return RoutingPlan(tuple(best[:-1]), best[-1], _boards(layout, best))
+    return RoutingPlan(tuple(best[:-1]), best[-1])
 
 
 def _all(layout: Headstock, like: RoutPlan | None) -> list[SlotPlan]:

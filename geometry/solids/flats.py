@@ -37,17 +37,6 @@ def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float,
     return max(0.0, -out.box[1]), max(0.0, out.box[3])
 
 
-def plate_gap(length: float, curvature: float) -> float:
-    """Height in mm by which a flat plate of `length` mm rocks on or bridges an edge that has that curvature (1/mm) all along it.
-
-    R - sqrt(R^2 - (L/2)^2); a plate longer than the circle is wide gives R.
-    """
-    if curvature == 0:
-        return 0.0
-    radius = abs(1 / curvature)
-    return radius - math.sqrt(max(0.0, radius * radius - length * length / 4))
-
-
 def stands_off(layout: Headstock, tuner_id: str) -> float:
     """How far the bare edge falls away or rises under a side tuner's plate, at most, mm."""
     placed = frame(layout, layout.tuner(tuner_id))

@@ -85,10 +85,6 @@ class Dive:
         """
         return self._least(*self.end_parts, enough)
 
-    def clears_end(self, needed: float) -> bool:
-        """Whether the air over the end is `needed` mm or more: a decision, cheaper than the air."""
-        return first_lacking([self], needed) is None
-
     @cached_property
     def end_parts(self) -> tuple[list[Clearance], list[Ask]]:
         """What is known of the air over the end without measuring, and what has to be measured."""

@@ -250,7 +250,6 @@ EDITS: dict[str, Edit] = {
     "rename": rename,
     "replace_loop": lambda l, c: edits.replace_loop(l, loop(l, c)[0], wall(c)),
     "replace_outline": lambda l, c: edits.replace_outline(l, c.choice((wall(c), loop_path(l.outline)))),
-    "set_axis_depth": lambda l, c: edits.set_axis_depth(l, tuner(l, c), c.choice((None, length(c)))),
     "set_bulge": on_loop(edits.set_bulge, small),
     "set_edge": on_loop(edits.set_edge, lambda c: c.choice(("straight", "arc", "curve"))),
     "set_edge_length": on_loop(edits.set_edge_length, length),

@@ -99,7 +99,7 @@ def test_dragging_says_at_once_what_would_be_spoiled_and_esc_puts_back(bench, or
     first, last = order.panel.list._span
     assert (first, last) == (before.index("cut outline"), before.index("cut outline"))
     QTest.keyClick(order.panel.list, Qt.Key.Key_Escape)
-    assert order.panel.list.dragging == "" and order.work.order.steps == before
+    assert order.panel.list._held == "" and order.work.order.steps == before
     assert bench.layout.order == () and "spoiled" not in order.panel.said
 
 

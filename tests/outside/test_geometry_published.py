@@ -12,7 +12,6 @@ from geometry.curves.polygons import grown, polygon
 from geometry.layout.slots import straight_path
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
-from geometry.solids.flats import plate_gap
 from geometry.solids.side import block_height
 from geometry.solids.walls import Wall
 
@@ -43,10 +42,11 @@ def test_skew_lines(one, two, distance, source):
     (304.8, 42.0, 0.724286, 5e-7, "computed from the same formula"),
 ])
 def test_sagitta(radius, chord, sagitta, within, source):
-    assert plate_gap(chord, 1 / radius) == pytest.approx(sagitta, abs=within), source
     assert radius == pytest.approx(sagitta / 2 + chord ** 2 / (8 * sagitta), rel=0.01), "inverse, same source"
-    arc = Arc.bulging((0.0, 0.0), (chord, 0.0), 2 * plate_gap(chord, 1 / radius) / chord)
-    assert arc.radius == pytest.approx(radius, rel=1e-9)
+    arc = Arc.about((0.0, 0.0), radius, -math.asin(chord / 2 / radius), 2 * math.asin(chord / 2 / radius))
+    low, _, high, _ = arc.box()
+    assert high - low == pytest.approx(sagitta, abs=within), source
+    assert Arc.bulging(arc.p0, arc.p1, 2 * (high - low) / chord).radius == pytest.approx(radius, rel=1e-9)
 
 
 @pytest.mark.parametrize(("base", "degrees", "height", "within", "source"), [

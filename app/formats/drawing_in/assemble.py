@@ -151,7 +151,7 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
     dropped = sum(report.dropped_lines for report in reports)
     if dropped:
         notes.append(count(dropped, "{n} line that encloses nothing of its own was left out.",
-                           "{n} lines that enclose nothing of its own were left out."))
+                           "{n} lines that enclose nothing of their own were left out."))
     if sum(report.inexact for report in reports):
         notes.append(say("Some lines are so tangled that curves were replaced by short straight pieces."))
     if shut:

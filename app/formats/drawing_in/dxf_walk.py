@@ -48,7 +48,7 @@ def collect(document: Drawing, haul: Haul) -> None:
     space = document.modelspace()
     unfolded, _, points = _unfolded(document, space, (), {})
     if unfolded > MOST_SHAPES:
-        raise FormatError(say("The drawing unfolds to more than {most_shapes} shapes: export only the outline, the "
+        raise FormatError(say("The drawing unfolds to more than {most_shapes:,} shapes: export only the outline, the "
                               "slots and the holes.",
                               most_shapes=MOST_SHAPES))
     if unfolded - len(space) - sum(len(block) for block in document.blocks) > MOST_COPIES:

@@ -123,9 +123,11 @@ class _Walk:
                 self.haul.skipped["shapes with a broken transform"] += 1
                 return None
             matrix = matrix.after(own)
+
         def inherited(name: str, before: str) -> str:
             value = style.get(name, "inherit")
             return before if value == "inherit" else value
+
         visible = inherited("visibility", "visible" if place.visible else "hidden") == "visible"
         layer = place.layer
         if node.tag == "g":

@@ -84,7 +84,7 @@ def subpaths(data: str) -> tuple[list[Subpath], bool]:
     FormatError beyond MOST_PATH_TEXT.
     """
     if len(data) > MOST_PATH_TEXT:
-        raise FormatError(say("A path of the SVG file has more than {most_path_text} characters: simplify it in the "
+        raise FormatError(say("A path of the SVG file has more than {most_path_text:,} characters: simplify it in the "
                               "program that drew it.",
                               most_path_text=MOST_PATH_TEXT))
     text, whole = _tidied(data)

@@ -54,7 +54,7 @@ def check_references(tree: Tree) -> None:
 
     shapes, _, numbers = unfolded(tree.root, ())
     if shapes > MOST_SHAPES:
-        raise FormatError(say("The SVG file unfolds to more than {most_shapes} shapes: export only the outline, the "
+        raise FormatError(say("The SVG file unfolds to more than {most_shapes:,} shapes: export only the outline, the "
                               "slots and the holes.",
                               most_shapes=MOST_SHAPES))
     if shapes - tree.written > MOST_COPIES:

@@ -23,6 +23,7 @@ def shape(node: Node, style: Mapping[str, str], view: Viewport) -> tuple[list[Su
         return subpaths(node.attributes.get("d", ""))
     if node.tag in ("polyline", "polygon"):
         return _points(node)
+
     def across(name: str) -> float:
         return length(style.get(name) or node.get(name), view.width)
 

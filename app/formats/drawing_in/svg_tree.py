@@ -122,7 +122,7 @@ class _Builder:
         self.depth += 1
         self.elements += 1
         if self.elements > MOST_ELEMENTS:
-            raise FormatError(say("The SVG file has more than {most_elements} elements: export only the outline, the "
+            raise FormatError(say("The SVG file has more than {most_elements:,} elements: export only the outline, the "
                                   "slots and the holes.",
                                   most_elements=MOST_ELEMENTS))
         if self.depth > DEEPEST:

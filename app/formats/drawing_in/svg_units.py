@@ -7,6 +7,7 @@ import re
 
 from msgspec import Struct
 
+from app.formats.drawing_in.svg_references import NUMBER
 from app.formats.drawing_in.svg_tree import Node
 from app.formats.drawing_in.units import MM, Unit
 from geometry.curves import Matrix
@@ -50,7 +51,7 @@ class Viewport(Struct, frozen=True):
 
 def view_box(node: Node) -> tuple[float, float, float, float] | None:
     """(x, y, width, height) of the viewBox, or None when it is missing or useless."""
-    numbers = re.findall(r"[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?", node.get("viewBox") or "")
+    numbers = NUMBER.findall(node.get("viewBox") or "")
     if len(numbers) != 4:
         return None
     x, y, w, h = (float(n) for n in numbers)

@@ -38,7 +38,7 @@ class FrontPage(QWidget):
     """Offers ways to begin. It opens nothing itself."""
 
     chosen = Signal(str)
-    """key of a way: numbers, import, trace, open, back"""
+    """key of a way: numbers, draw, import, trace, open, back"""
     sample_chosen = Signal(object)
     recent_chosen = Signal(object)
     """a path"""

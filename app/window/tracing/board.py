@@ -55,6 +55,8 @@ class PictureBoard(QWidget):
         self._ghost = QPainterPath()
         self._ghost_nodes: list[QPointF] = []
         self._view: QTransform | None = None
+        self._fitted = True
+        """whether the picture is shown whole, however the board is resized"""
         self._panning: QPointF | None = None
         self._pen: Vec2 = (picture.width() / 2, picture.height() / 2)
         self._space = False
@@ -110,7 +112,7 @@ class PictureBoard(QWidget):
         return self._view
 
     def resizeEvent(self, event) -> None:
-        if getattr(self, "_fitted", True):
+        if self._fitted:
             self._view = None
         super().resizeEvent(event)
 
@@ -203,8 +205,11 @@ class PictureBoard(QWidget):
     # ---- the hand -------------------------------------------------------
     def _place(self, at: QPointF) -> Vec2:
         there = self._transform().inverted()[0].map(at)
-        size = self._picture.size()
-        return (min(max(there.x(), 0.0), float(size.width())), min(max(there.y(), 0.0), float(size.height())))
+        return self._inside((there.x(), there.y()))
+
+    def _inside(self, at: Vec2) -> Vec2:
+        """The place of the picture that is nearest to one."""
+        return (min(max(at[0], 0.0), float(self._picture.width())), min(max(at[1], 0.0), float(self._picture.height())))
 
     def mousePressEvent(self, event) -> None:
         at = event.position()
@@ -254,8 +259,7 @@ class PictureBoard(QWidget):
             size = 100.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 1.0 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 10.0)
             dx, dy = steps[event.key()]
-            self._pen = (min(max(self._pen[0] + dx * size, 0.0), float(self._picture.width())),
-                         min(max(self._pen[1] + dy * size, 0.0), float(self._picture.height())))
+            self._pen = self._inside((self._pen[0] + dx * size, self._pen[1] + dy * size))
             self._tell()
             self.update()
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self._handles:
@@ -264,7 +268,7 @@ class PictureBoard(QWidget):
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.2 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
             at, (dx, dy) = self._handles[self._current].at, steps[event.key()]
-            self._move(self._current, (at[0] + dx * size, at[1] + dy * size))
+            self._move(self._current, self._inside((at[0] + dx * size, at[1] + dy * size)))
         else:
             super().keyPressEvent(event)
 
@@ -272,6 +276,11 @@ class PictureBoard(QWidget):
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
             self._space = False
         super().keyReleaseEvent(event)
+
+    def focusOutEvent(self, event) -> None:
+        """A Space that is let go of elsewhere shoves no longer."""
+        self._space = False
+        super().focusOutEvent(event)
 
     def _tell(self) -> None:
         """What a screen reader says: the mark in hand, or where the pen stands, in points of the picture."""

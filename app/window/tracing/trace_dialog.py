@@ -31,6 +31,7 @@ from app.window.tracing.trace import Proposal, over_picture, propose
 from app.window.waiting import Cancelled, Progress
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
+from geometry.lengths import at_least, speaking
 from geometry.saying import say
 from geometry.tracing.plane_map import PlaneMap
 from geometry.units import format_close
@@ -183,10 +184,11 @@ class TraceDialog(ReadInOrder, QDialog):
         nodes = PlaneMap(self._picture.place).inverse().many([segment.start for segment in made.path])
         self.board.show_ghost(ghost, [tuple(node) for node in nodes.tolist()])
         corners = len(made.path.corners())
+        with speaking(self._window.unit):
+            far = at_least(made.deviation)
         self._tell(say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
                        "more than {far} anywhere.",
-                       nodes=len(made.path.segments), corners=corners,
-                       far=format_close(made.deviation, self._window.unit, 2, mark=True)),
+                       nodes=len(made.path.segments), corners=corners, far=far),
             "heading")
         self.take_button.setEnabled(True)
 

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY, LAMP
 from app.preview import SheetPreview
-from app.printing.page_paint import page_shapes, paint_shapes
+from app.printing.page_paint import paint_shapes, shapes_of
 from tests.app.sheets.printed import made
 from tests.waiting import until
 
@@ -175,7 +175,7 @@ def test_a_page_painted_in_turns_is_the_page_painted_at_once(preview):
         whole.fill(Qt.GlobalColor.transparent)
         painter = QPainter(whole)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        paint_shapes(painter, page_shapes(page), page, picture.scale)
+        paint_shapes(painter, shapes_of(page), page, picture.scale)
         painter.end()
         assert picture.image.convertedTo(whole.format()) == whole
 

@@ -14,7 +14,7 @@ from app.formats.paper import PAPERS
 from app.formats.pdf_out import pdf_bytes
 from app.printing import job
 from app.printing.correction import Correction
-from app.printing.job import choose_printer, lock, paper_of, print_pages, print_sheets
+from app.printing.job import choose_printer, lock, paper_of, print_sheets, printing
 from app.printing.printers import keep_correction
 from tests.app.formats.out.pdf_reading import drawn, lines, open_pdf
 from tests.app.sheets.printed import made
@@ -28,6 +28,11 @@ def to_file(path):
     printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
     printer.setOutputFileName(str(path))
     return printer
+
+
+def print_pages(printer, pages, correction=None):
+    """How many pages were printed."""
+    return list(printing(printer, pages, correction))[-1][0]
 
 
 def printed(pages, path, correction=None, printer=None):

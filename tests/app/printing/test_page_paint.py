@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from app.formats.letters import text_width
 from app.formats.paper import Page, Placed
 from app.formats.pdf_out import pdf_bytes
-from app.printing.page_paint import page_shapes, paint_shapes
+from app.printing.page_paint import paint_shapes, shapes_of
 from geometry.curves import Matrix
 from geometry.drawing import Area, Disc, Label, Stroke
 from geometry.drawing.shapes import rectangle, straight
@@ -24,7 +24,7 @@ def painted(page: Page) -> np.ndarray:
     image.fill(QColor("white"))
     painter = QPainter(image)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    paint_shapes(painter, page_shapes(page), page, DOTS)
+    paint_shapes(painter, shapes_of(page), page, DOTS)
     painter.end()
     rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine())
     return 1.0 - rows[:, :image.width()] / 255.0

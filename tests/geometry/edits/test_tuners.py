@@ -11,7 +11,6 @@ from geometry.edits import (
     free_from_row,
     move_tuner,
     plan_point,
-    set_axis_depth,
     set_pattern,
     set_place,
     set_turn,
@@ -121,11 +120,10 @@ def test_marks_on_curved_edges_follow_the_pointer(y):
     assert mark[1] == pytest.approx(y, abs=1e-6)
 
 
-def test_turn_depth_and_place():
+def test_turn_and_place():
     assert set_turn(plain(), "treble face 1", 45.0).tuner("treble face 1").place.turn == 45.0
     assert set_turn(plain(), "treble face 1", 765.0).tuner("treble face 1").place.turn == 45.0
     assert set_turn(plain(), "treble face 1", None).tuner("treble face 1").place.turn is None
-    assert set_axis_depth(plain(), "treble side 1", 7.0).tuner("treble side 1").place.depth == 7.0
     assert set_place(plain(), "treble side 1", EdgePlace(side="bass", along=50.0)).tuner(
         "treble side 1").place.along == 50.0
     slid = slide_tuner(plain(), "treble side 1", 500.0, "bass")
@@ -151,8 +149,6 @@ def test_refusals():
             ("finite", lambda: move_tuner(head, "treble face 1", (math.inf, 0.0))),
             ("from its row", lambda: set_turn(head, "line 0", 10.0)),
             ("no turn", lambda: set_turn(head, "treble side 1", 10.0)),
-            ("through the face", lambda: set_axis_depth(head, "treble face 1", 5.0)),
-            ("free flank 0 from its row", lambda: set_axis_depth(head, "flank 0", 5.0)),
             ("does not follow an edge", lambda: slide_tuner(head, "line 0", 5.0)),
             ("no hardware pattern", lambda: set_pattern(head, "line 0", "none")),
             ("place is on an edge", lambda: set_place(head, "treble side 1", FreePlace(at=(0.0, 0.0)))),

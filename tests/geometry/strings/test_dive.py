@@ -17,7 +17,7 @@ from geometry.layout.slots import slot_path
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings import dive, dives, freeing_ramp
-from geometry.strings.dive import dives_into, surely
+from geometry.strings.dive import dives_into, first_lacking, surely
 from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
@@ -157,7 +157,7 @@ def test_whether_the_end_is_clear_is_what_its_air_says(strings, ramp, needed):
         if one is not None:
             assert (one.end(), one.beside()) == (alone.end(), alone.beside())
             assert (one.with_ramp(None).end(), one.with_ramp(one.ramp).end()) == (dive(one.run, replace(slot, ramp=None)).end(), one.end())
-            assert one.clears_end(needed) == (one.end().air >= needed) or abs(one.end().air - needed) < 1e-8
+            assert (first_lacking([one], needed) is None) == (one.end().air >= needed) or abs(one.end().air - needed) < 1e-8
 
 
 @given(st.lists(st.tuples(st.floats(-9, 9), st.floats(10, 40)), min_size=1, max_size=6), st.floats(1, 20), st.floats(0.1, 8))
