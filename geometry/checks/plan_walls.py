@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+import numpy as np
 import shapely
 from msgspec import Struct
 
@@ -27,7 +28,7 @@ class Shadow(Struct, frozen=True, eq=False):
     spots: list[shapely.Point]
     reaches: list[float]
     """how far about each of these something may matter, mm"""
-    areas: list[shapely.Polygon]
+    areas: list[shapely.Geometry]
     """none, or the plate and the button"""
 
 
@@ -41,11 +42,12 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 def _shadows(items: Sequence[Item], margins: Margins) -> list[Shadow]:
     centres = [plan(item.drillings[i].start) for item in items for i in item.upright.tolist()]
-    spots = iter(shapely.points(centres).tolist() if centres else ())
+    spots = iter(shapely.points(np.array(centres)).tolist() if centres else ())
     faces = [item.mount == "face" for item in items]
     corners = [ring for item, face in zip(items, faces, strict=True) if face
                for ring in ([plan(corner) for corner in item.plate], buttons.corners(item))]
-    areas = iter(shapely.polygons(corners).tolist() if corners else ())
+    # Both are rectangles, and a hull is made quicker than a polygon.
+    areas = iter(shapely.convex_hull(shapely.linestrings(np.array(corners))).tolist() if corners else ())
     return [Shadow(item, [next(spots) for _ in range(len(item.upright))], hole_walls.reaches(item, margins),
                    [next(areas), next(areas)] if face else [])
             for item, face in zip(items, faces, strict=True)]
@@ -78,7 +80,8 @@ def _near_outline(shadows: Sequence[Shadow], outline: Wall, margins: Margins) ->
         return [], []
     areas = (margins.seat_overhang + FLAT, margins.button_gap + FLAT)
     reach = [reach for shadow in shadows for reach in (*shadow.reaches, *(areas if shadow.areas else ()))]
-    return shapely.dwithin(outline.line, shapes, reach).tolist(), shapely.intersects(outline.area, shapes).tolist()
+    asked = np.array(shapes)
+    return shapely.dwithin(outline.line, asked, reach).tolist(), shapely.intersects(outline.area, asked).tolist()
 
 
 def _with_slots(shadows: Sequence[Shadow], openings: tuple[Opening, ...], margins: Margins,
@@ -88,7 +91,7 @@ def _with_slots(shadows: Sequence[Shadow], openings: tuple[Opening, ...], margin
         return [()] * len(shadows)
     reach = [reach for shadow in shadows for reach in (*shadow.reaches, *(0.0 for _ in shadow.areas[:1]))]
     met: dict[int, list[int]] = {}
-    for k, slot in sorted(zip(*slots_tree(openings).query(shapes, predicate="dwithin", distance=reach).tolist(), strict=True)):
+    for k, slot in sorted(zip(*slots_tree(openings).query(np.array(shapes), predicate="dwithin", distance=reach).tolist(), strict=True)):
         met.setdefault(k, []).append(slot)
     found, at = [], 0
     for shadow in shadows:
