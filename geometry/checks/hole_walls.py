@@ -7,6 +7,9 @@ above or below that is measured round the corner. The outline stands full height
 from __future__ import annotations
 
 import math
+
+from msgspec import Struct
+
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
@@ -40,28 +43,42 @@ def reaches(item: Item, margins: Margins) -> list[float]:
     return [item.drillings[i].radius + most for i in item.upright.tolist()]
 
 
+class Miss(Struct, frozen=True):
+    """What a drilling has of the wood that it wants beside a wall (mm), and the plan move that it lacks; nothing is said of it yet."""
+
+    drilling: Drilling
+    measured: float
+    needed: float
+    push: Vec2
+
+    @property
+    def lacks(self) -> float:
+        """mm"""
+        return self.needed - self.measured
+
+
 def at_outline(item: Item, near: list[int], outline: Wall, margins: Margins) -> list[Snag]:
     """Snags of some upright drillings of an item, by their numbers, with the outline."""
-    return _worst(item, near, [_at_outline(item.drillings[i], outline, margins) for i in near])
+    return [_said_of_outline(miss, outline) for miss in _worst(item, near, [
+        _at_outline(item.drillings[i], outline, margins) for i in near])]
 
 
 def at_slot(item: Item, near: list[int], opening: Opening, margins: Margins) -> list[Snag]:
     """The same with a slot."""
-    return _worst(item, near, [_at_slot(item.drillings[i], opening, margins) for i in near])
+    return [_said_of_slot(miss, opening) for miss in _worst(item, near, [_at_slot(item.drillings[i], opening, margins) for i in near])]
 
 
-def _worst(item: Item, met: list[int], found: list[Snag | None]) -> list[Snag]:
+def _worst(item: Item, met: list[int], found: list[Miss | None]) -> list[Miss]:
     """Of each hole only the drilling that misses most."""
-    best: dict[int, Snag] = {}
-    for i, snag in zip(met, found, strict=True):
+    best: dict[int, Miss] = {}
+    for i, miss in zip(met, found, strict=True):
         hole = item.hole_of[i]
-        if snag is not None and (hole not in best or
-                                 snag.needed - snag.measured > best[hole].needed - best[hole].measured):
-            best[hole] = snag
+        if miss is not None and (hole not in best or miss.lacks > best[hole].lacks):
+            best[hole] = miss
     return list(best.values())
 
 
-def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | None:
+def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Miss | None:
     needed = wanted_to_outline(drilling, margins)
     pin = drilling.role == "locating"
     centre = plan(drilling.start)
@@ -69,12 +86,17 @@ def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | N
     measured = (abs(inside) if pin else inside) - drilling.radius
     if not short(measured, needed):
         return None
-    push = _lacking(drilling, outline, None, margins)
     if measured < 0:
         out = upright_from_outside(centre, drilling.radius, outline, either_side=pin)
         if out is not None and out.depth > -measured + FLAT:
-            measured, push = -out.depth, v.scale(out.plan, out.depth + needed)
-    called = first(name(drilling))
+            return Miss(drilling, -out.depth, needed, v.scale(out.plan, out.depth + needed))
+    return Miss(drilling, measured, needed, _lacking(drilling, outline, None, margins))
+
+
+def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
+    drilling, measured, needed = miss.drilling, miss.measured, miss.needed
+    centre = plan(drilling.start)
+    inside, pin, called = outline.inside(centre), drilling.role == "locating", first(name(drilling))
     if inside <= -drilling.radius and not pin:
         text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
                    called=called, inside=mm(-inside))
@@ -90,29 +112,38 @@ def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Snag | N
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
-                text, say("Reshape the outline, or choose other hardware."), push=push)
+                text, say("Reshape the outline, or choose other hardware."), push=miss.push)
 
 
-def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Snag | None:
+def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Miss | None:
     needed = wanted_to_slot(drilling, margins)
-    above = max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth)
+    above = _above(drilling, opening)
     if above >= needed:
         return None
-    centre = plan(drilling.start)
-    aside = -opening.wall.inside(centre) - drilling.radius
+    aside = -opening.wall.inside(plan(drilling.start)) - drilling.radius
     measured = slot_gap(aside, above)
     if not short(measured, needed):
         return None
-    push = _lacking(drilling, opening.wall, opening, margins)
     if measured < 0:
         out = from_slot(drilling, opening.slot, opening.wall)
-        measured, push = -out.depth, v.scale(out.plan, out.depth + needed)
-    foot = opening.wall.foot(centre)
-    level = min(drilling.start[2], drilling.end[2]) if above else (drilling.start[2] + drilling.end[2]) / 2
+        return Miss(drilling, -out.depth, needed, v.scale(out.plan, out.depth + needed))
+    return Miss(drilling, measured, needed, _lacking(drilling, opening.wall, opening, margins))
+
+
+def _above(drilling: Drilling, opening: Opening) -> float:
+    """How much wood there is between a slot's floor and a drilling that ends below it, mm."""
+    return max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth)
+
+
+def _said_of_slot(miss: Miss, opening: Opening) -> Snag:
+    drilling, measured, needed = miss.drilling, miss.measured, miss.needed
+    foot = opening.wall.foot(plan(drilling.start))
+    ends = drilling.start[2], drilling.end[2]
+    level = min(ends) if _above(drilling, opening) else sum(ends) / 2
     return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
                 (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
                 gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed),
-                say("Reshape {opening}, or choose other hardware.", opening=opening.id), push=push)
+                say("Reshape {opening}, or choose other hardware.", opening=opening.id), push=miss.push)
 
 
 def slot_gap(aside: float, above: float) -> float:
@@ -144,6 +175,6 @@ def _lacking(drilling: Drilling, wall: Wall, opening: Opening | None, margins: M
     if opening is None:
         needed = wanted_to_outline(drilling, margins)
     else:
-        has = slot_gap(has, max(0.0, min(drilling.start[2], drilling.end[2]) - opening.depth))
+        has = slot_gap(has, _above(drilling, opening))
         needed = wanted_to_slot(drilling, margins)
     return v.scale(v.unit(away), keep * (needed - has)) if short(has, needed) else (0.0, 0.0)

@@ -121,14 +121,13 @@ def over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
                  say("The plate of {item} reaches {depth} mm over {opening}.",
                      item=item.id, depth=mm(depth), opening=opening.id),
                  say("Choose a smaller plate, or another place for the slot."),
-                 push=_out_of(shape, opening, depth)),)
+                 push=_out_of(shape, shared, depth)),)
 
 
-def _out_of(shape: Wall, opening: Opening, depth: float) -> Vec2:
+def _out_of(shape: Wall, shared: shapely.Geometry, depth: float) -> Vec2:
     """The shift of a plate of `depth` mm away from the middle of what it shares with a slot."""
-    shared = shapely.intersection(shape.area, opening.wall.area).centroid
-    own = shape.area.centroid
-    return v.scale(v.unit((own.x - shared.x, own.y - shared.y)), depth)
+    (x, y), (sx, sy) = shapely.get_coordinates([shape.area.centroid, shared.centroid]).tolist()
+    return v.scale(v.unit((x - sx, y - sy)), depth)
 
 
 def _backs(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:

@@ -173,7 +173,8 @@ class Arc(Struct, frozen=True):
         """
         n = bearable(self.chords(sagitta))
         if n < _MANY:
-            return [self.point(i / n) for i in range(n + 1)]
+            (x, y), r, a0, sweep, cos, sin = self.centre, self.radius, self.a0, self.sweep, math.cos, math.sin
+            return [self.p0, *((x + r * cos(a), y + r * sin(a)) for a in (a0 + sweep * (i / n) for i in range(1, n))), self.p1]
         a = self.a0 + self.sweep * (np.arange(1, n) / n)
         x, y = self.centre[0] + self.radius * np.cos(a), self.centre[1] + self.radius * np.sin(a)
         return [self.p0, *zip(x.tolist(), y.tolist(), strict=True), self.p1]
