@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QApplication
 if TYPE_CHECKING:
     from app.window.windows import Windows
 
-PATIENCE_MS = 1500
+PATIENCE_MS = 3000
 """How long a start waits for the answer of the running program."""
 MOST_BYTES = 1_000_000
 MOST_PLACE = 100

@@ -56,7 +56,7 @@ def test_the_program_ends_in_order(tmp_path, work, wait):
     code = CODE.replace("WORK", work.strip()).replace("WAIT", str(wait)).replace("FILE", repr(str(samples() / DEMO)))
     # Freed memory is filled, so that whoever still looks at it falls over it.
     done = subprocess.run([sys.executable, "-c", code], cwd=CHECKOUT, capture_output=True, text=True, timeout=900,
-                          env=os.environ | places | {"MALLOC_PERTURB_": "165", "QT_QPA_PLATFORM": "offscreen"})
+                          env=os.environ | places | {"MALLOC_PERTURB_": "165", "QT_QPA_PLATFORM": "offscreen", "LC_ALL": "C.UTF-8"})
     said = [line for line in done.stderr.splitlines() if "plugin does not support" not in line]
     assert done.returncode == 0 and not said, (done.returncode, said[-20:])
     assert done.stdout.split() == ["left"]

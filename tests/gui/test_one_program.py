@@ -5,18 +5,20 @@ import sys
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QTimer
+from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtNetwork import QLocalSocket
 
 from app.formats import headstock
 from app.setup.places import CHECKOUT
 from app.window.demo import demo
 from app.window.one_program import MOST_PLACE, Reception, hand_over, meeting_place
+from tests.waiting import until
 
 SECOND = """
 import sys
 from pathlib import Path
-from app.window import handed_over
+from app.window import handed_over, one_program
+one_program.PATIENCE_MS = 60_000  # as long as a busy machine needs
 print(handed_over(Path(sys.argv[1]), [Path(file) for file in sys.argv[2:]]))
 """
 
@@ -45,18 +47,8 @@ def second_start(state, *files) -> str:
     """What another process says of handing over, while this one goes on."""
     process = subprocess.Popen([sys.executable, "-c", SECOND, str(state), *map(str, files)], cwd=CHECKOUT,
                                stdout=subprocess.PIPE, text=True)
-    loop = QEventLoop()
-    watch = QTimer()
-    watch.setInterval(20)
-    watch.timeout.connect(lambda: process.poll() is not None and loop.quit())
-    watch.start()
-    limit = QTimer()
-    limit.timeout.connect(loop.quit)
-    limit.start(20_000)
-    loop.exec()
-    watch.stop()
-    limit.stop()
-    said, _ = process.communicate(timeout=5)
+    until(lambda: process.poll() is not None, "the other process does not end")
+    said, _ = process.communicate()
     return said.strip()
 
 
@@ -112,11 +104,7 @@ def test_a_place_with_too_long_a_name_is_none(bench, state):
 def test_a_message_without_sense_opens_nothing(bench, reception, state, message):
     socket = QLocalSocket()
     socket.connectToServer(meeting_place(state))
-    assert socket.waitForConnected(1000)
+    until(lambda: socket.state() == QLocalSocket.LocalSocketState.ConnectedState)
     socket.write(message)
-    socket.flush()
-    bench.pump()
-    bench.pump()
-    socket.waitForReadyRead(50)
+    until(lambda: socket.state() == QLocalSocket.LocalSocketState.UnconnectedState, "it is not shown the door")
     assert bytes(socket.readAll().data()) == b"" and len(bench.window.windows.all) == 1
-    socket.abort()

@@ -114,13 +114,15 @@ def names(layout) -> set[str]:
 def main() -> None:
     """Print every text that nobody said, once."""
     saying.use(bracket, "de")
-    from PySide6.QtCore import QEventLoop, QSettings, QTimer
+    from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import DAY
+    from app.window.background import running
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from tests.waiting import rest, until
 
     application = QApplication([])
     settings = QSettings(str(Path(tempfile.mkdtemp()) / "none.ini"), QSettings.Format.IniFormat)
@@ -141,9 +143,9 @@ def main() -> None:
 
     for stage in STAGES:
         window.set_stage(stage.key)
-        loop = QEventLoop()
-        QTimer.singleShot(1000 if stage.key in ("router", "order", "sheets", "book") else 50, loop.quit)
-        loop.exec()
+        rest(0.05)
+        until(lambda: not running())
+        application.processEvents()
         look()
         if stage.key in ("blank", "tuners"):
             for held in ("treble side 3", "treble face 1", "treble slot", "outline", "nut", "nut pin"):
