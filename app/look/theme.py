@@ -1,7 +1,5 @@
 """Colours of the program: paper and wood by day, the same shop by lamplight."""
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 

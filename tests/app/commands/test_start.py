@@ -85,9 +85,9 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
     assert not read, "the toolkit read the source of what was loaded after it"
     assert int(made) <= 3, "a dataclass takes twenty times as long to be made as a record of msgspec, and there are a hundred"
     assert {"app.tools.draw", "app.window.fault_dialog", "app.window.offset_dialog", "app.help.tip"}.isdisjoint(modules.split())
-    assert {"app.panels.side_inside", "app.panels.snag_list", "app.panels.form", "app.panels.describe",
-            "app.window.spoken"}.isdisjoint(modules.split()), "the panel is loaded once the drawing can be worked on"
-    assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 320
+    assert {"app.panels.side_inside", "app.panels.snag_list", "app.panels.form", "app.panels.describe", "app.window.spoken",
+            "geometry.cures", "geometry.edits.copying", "app.window.front.page"}.isdisjoint(modules.split()), "loaded after the drawing"
+    assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 305
 
 
 def test_the_card_gives_way_to_the_window(tmp_path):
