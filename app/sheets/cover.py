@@ -16,6 +16,7 @@ from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock
+from geometry.lengths import spoken
 from geometry.saying import say
 from geometry.terms import term
 
@@ -90,7 +91,7 @@ def snag_warning(snags: Sequence[Snag]) -> str:
     worst = [snag for snag in snags if snag.grade == "spoils the work"]
     if not worst:
         return ""
-    first = worst[0].text.rstrip(".")
+    first = worst[0].text_in(spoken()).rstrip(".")
     rest = " " + say("(and {n} more)", n=len(worst) - 1) if len(worst) > 1 else ""
     return say("Do not cut from these sheets yet, something spoils the work: {first}{rest}.", first=first, rest=rest)
 

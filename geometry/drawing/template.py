@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from shapely.geometry import LineString
+import math
+
+from shapely.geometry import LineString, box
 
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
@@ -27,6 +29,8 @@ BESIDE = 5.0
 """From the outline to the column of names, mm."""
 GRAIN = 24.0
 """Length of the grain arrow, mm."""
+CLEAR, COARSE = 0.6, 0.05
+"""mm: from the words at a pin to a line, and how far a flattened line may stray for that."""
 
 
 def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
@@ -38,7 +42,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     GeometryError when outline or a slot has no inside.
     """
     outline = loop_path(layout.outline)
-    box = outline.box
+    around = outline.box
     marks: list[Mark] = [Stroke(outline, "outline", "outline")]
     walls = [(slot.id, slot_path(slot)) for slot in layout.slots]
     marks += [mark for slot in layout.slots for mark in ramp_marks(slot)]
@@ -46,18 +50,18 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     if offset is not None:
         marks += [Stroke(path, "template", "outline") for path in offset_path(outline, -offset).paths]
         marks += [Stroke(path, "template", id) for id, wall in walls for path in offset_path(wall, offset).paths]
-    marks += _datum(layout, box)
+    marks += _datum(layout, around)
     drilled = holes(layout)
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole)
         if hole.drillings[0].role == "locating":
-            marks.append(pin_label(hole))
+            marks.append(pin_label(hole, layout))
         elif hole.drillings[0].upright:
             named.append(_named(hole))
     marks += _side_seats(layout, named)
-    marks += margin_labels(named, box[0] - BESIDE, box[2] + BESIDE, LETTER)
-    marks += _grain(outline, box)
+    marks += margin_labels(named, around[0] - BESIDE, around[2] + BESIDE, LETTER)
+    marks += _grain(outline, around)
     return tuple(marks)
 
 
@@ -68,11 +72,24 @@ def _hole(hole: Hole) -> list[Mark]:
     return [Stroke(straight(d.start[:2], d.end[:2]), "axis", hole.of) for d in hole.drillings if d.role == "post"]
 
 
-def pin_label(hole: Hole) -> Label:
-    """Name and diameter of a locating pin, under it and beside the centreline."""
+def pin_label(hole: Hole, layout: Headstock, lower: float = 0.0) -> Label:
+    """Name and diameter of a locating pin, under it and beside the centreline, `lower` mm below where it stands else.
+
+    Where the words would cross a slot or the outline they run up to the pin instead, in the web.
+    """
     pin = hole.drillings[0]
-    at = (pin.start[0] + 0.8, pin.start[1] - pin.radius - OVERRUN - PIN_LETTER)
-    return Label(f"{hole.id}: {told(pin.diameter)}", at, PIN_LETTER, "dimension", hole.of)
+    words, (x, y, _) = f"{hole.id}: {told(pin.diameter)}", pin.start
+    x, y = x + 0.8, y - pin.radius - OVERRUN - lower
+    level = box(x, y - PIN_LETTER, x + words_width(words, PIN_LETTER), y)
+    walls = [loop_path(layout.outline), *(slot_path(slot) for slot in layout.slots)]
+    if any(LineString(wall.flatten(COARSE)).distance(level) < CLEAR for wall in walls):
+        return Label(words, (x + PIN_LETTER, y), PIN_LETTER, "dimension", hole.of, angle=math.pi / 2, anchor="right")
+    return Label(words, (x, y - PIN_LETTER), PIN_LETTER, "dimension", hole.of)
+
+
+def words_width(words: str, letter: float) -> float:
+    """About how wide words are in letters of that capital height, mm: rather too much than too little."""
+    return 0.75 * letter * len(words)
 
 
 def _named(hole: Hole) -> Named:
@@ -112,5 +129,5 @@ def _grain(outline: Path, box: tuple[float, float, float, float]) -> list[Mark]:
     high = low + GRAIN
     heads = [chain(((x - 1.0, y - turn * 2.4), (x, y), (x + 1.0, y - turn * 2.4))) for y, turn in ((high, 1), (low, -1))]
     marks: list[Mark] = [Stroke(path, "note") for path in (straight((x, low), (x, high)), *heads)]
-    marks.append(Label(say("grain"), (x - 1.2, (low + high) / 2), LETTER, "note", angle=1.5707963267948966, anchor="middle"))
+    marks.append(Label(say("grain"), (x - 1.2, (low + high) / 2), LETTER, "note", angle=math.pi / 2, anchor="middle"))
     return marks

@@ -20,6 +20,8 @@ from geometry.units import format_angle
 
 LETTER = 1.5
 """Capital height of the words on the wrap, mm."""
+LINE = 1.6 * LETTER
+"""From one line of words to the next, mm."""
 KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counterbore", "clearance bore", "hole",
         "locating pin hole", "axis", "cross", "fold", "centreline", "nut line", "glue line"}
 """Styles of the opened-out view that are printed; plates, buttons and posts are no marks to work from."""
@@ -40,8 +42,13 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
                   and getattr(mark, "centre", None) not in points]
+    bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
     for hole in from_face:
-        marks += [pin_label(hole)] if hole.drillings[0].role == "locating" else _face_labels(hole)
+        if hole.drillings[0].role != "locating":
+            marks += _face_labels(hole)
+        else:  # a pin in a bore stands below the words of that bore
+            shared = bored.get(hole.drillings[0].start[:2])
+            marks.append(pin_label(hole, layout, 0.0 if shared is None else LINE * len(_face_bores(shared)) + 1.0))
     marks += _edge_words(layout)
     marks += _titles(layout)
     return tuple(marks)
@@ -59,10 +66,13 @@ def _face_labels(hole: Hole) -> list[Label]:
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
-    bores = [bore_words(d) for d in hole.drillings if d.surface == "face"]
     places = [(hole.of, y + reach + 1.2)]
-    places += [(words, y - reach - 1.0 - LETTER * (1 + 1.6 * i)) for i, words in enumerate(bores)]
+    places += [(words, y - reach - 1.0 - LETTER - LINE * i) for i, words in enumerate(_face_bores(hole))]
     return [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in places]
+
+
+def _face_bores(hole: Hole) -> list[str]:
+    return [bore_words(d) for d in hole.drillings if d.surface == "face"]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:

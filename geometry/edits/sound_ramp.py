@@ -41,7 +41,7 @@ def sound_ramp(layout: Headstock, slot: Slot) -> Ramp | None:
     ramp, snags = mildest
     worst = max(snags, key=_badness)
     raise GeometryError(say("No ramp frees the strings of {slot} and leaves enough wood. The best would be {ramp_words}: {snag}",
-                            slot=slot.id, ramp_words=read(ramp_words(ramp), spoken()), snag=read(worst.text, spoken())))
+                            slot=slot.id, ramp_words=read(ramp_words(ramp), spoken()), snag=worst.text_in(spoken())))
 
 
 def ramps_tried(layout: Headstock, slot: Slot) -> Iterator[tuple[Ramp | None, tuple[Snag, ...]]]:

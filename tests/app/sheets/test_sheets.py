@@ -3,7 +3,6 @@
 import csv
 import io
 import math
-from types import SimpleNamespace
 
 import msgspec
 import pyogrio
@@ -17,6 +16,8 @@ from app.sheets import pages, write_sheets
 from app.sheets.compensation import compensation
 from app.sheets.furniture import window_of
 from app.sheets.parts import parts
+from geometry.checks.said import length
+from geometry.checks.snags import Snag
 from geometry.curves import Matrix
 from geometry.drawing import Label
 from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Template, loop_path
@@ -89,9 +90,12 @@ def test_a_follower_that_cannot_be_is_said_instead_of_template_lines():
 
 
 def test_what_spoils_the_work_is_said_on_the_cover():
-    snag = SimpleNamespace(grade="spoils the work", text="Side bore of one meets the counterbore of two.")
-    note = SimpleNamespace(grade="note", text="A remark.")
+    snag = Snag("string-to-post", "spoils the work", ("one", "two"), (0.0, 0.0, 0.0), -3.81, 0.5,
+                f"One runs {length(3.81)} mm into two.", "")
+    note = Snag("no-mark", "note", ("one",), (0.0, 0.0, 0.0), None, None, "A remark.", "")
     cover = words(pages(demo(), "A4", snags=(snag, snag, note))[0])
+    assert "runs 3.8 mm into" in cover
+    assert 'runs 0.15" into' in words(pages(demo(), "A4", snags=(snag,), unit="in")[0])
     assert "Do not cut from these sheets yet" in cover and "(and 1 more)" in cover and "A remark" not in cover
     assert "Do not cut" not in words(pages(demo(), "A4", snags=(note,))[0])
 

@@ -160,3 +160,40 @@ def test_mirrored_layouts_give_mirrored_templates():
             s.shape, nut_end=(-17.0, 40.0), tip_end=(-17.0, 150.0))) for s in head.slots))
     one, two = (strokes(template_drawing(h, 1.5), "template", "slot")[0].box for h in (head, mirrored))
     assert two == pytest.approx((-one[2], one[1], -one[0], one[3]))
+
+
+def pin_words(drawing):
+    return [m for m in drawing if isinstance(m, Label) and m.text.startswith("pin x")]
+
+
+def test_the_words_at_a_pin_cross_no_slot():
+    """In the web between two slots, 9 wide on either side of the pin, there is no room for words that lie."""
+    from geometry.layout import Pin, Slot, StraightSlot
+    slots = tuple(Slot(id=f"slot {x}", shape=StraightSlot(nut_end=(x, 40.0), tip_end=(x, 150.0), width=12.0)) for x in (-15.0, 15.0))
+    narrow = msgspec.structs.replace(plain_head(), slots=slots, pins=(Pin(id="pin x", at=(0.0, 90.0)),))
+    free = msgspec.structs.replace(narrow, pins=(Pin(id="pin x", at=(0.0, 20.0)),))
+    for drawing in (template_drawing, wrap_drawing):
+        made = (lambda layout, drawing=drawing: drawing(layout, None) if drawing is template_drawing else drawing(layout))
+        (upright,), (lying,) = pin_words(made(narrow)), pin_words(made(free))
+        assert upright.angle == math.pi / 2 and upright.anchor == "right" and lying.angle == 0.0
+        assert 0 < upright.at[0] < 9.0 - 0.6 and upright.at[1] < 90.0 - 3.0
+    assert lying.at[1] < 20.0 - 3.0
+
+
+def test_a_pin_in_a_bore_is_named_below_the_words_of_the_bore():
+    from geometry.layout import Pin
+    head = plain_head()
+    bore = next(hole for hole in holes(head) if hole.drillings[0].upright and hole.drillings[0].role != "locating"
+                and hole.drillings[0].surface == "face")
+    drawing = wrap_drawing(msgspec.structs.replace(head, pins=(Pin(id="pin x", at=bore.drillings[0].start[:2], diameter=8.8),)))
+    pin, = pin_words(drawing)
+    own = [m for m in drawing if isinstance(m, Label) and m.owner == bore.of and m.at[1] < bore.drillings[0].start[1] and m.angle == 0.0]
+    assert own and all(pin.at[1] + 1.4 < m.at[1] or pin.angle for m in own)
+
+
+def test_the_titles_of_a_narrow_back_lie_one_over_the_other():
+    """The middle word of 60 mm between two others has no room beside them; of 120 mm it has."""
+    from geometry.drawing.back import _titles
+    for half, lines in ((30.0, 2), (60.0, 1)):
+        labels = _titles(-half, half, 100.0)
+        assert len({label.at[1] for label in labels}) == lines and labels[1].at[1] >= labels[0].at[1]
