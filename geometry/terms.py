@@ -34,13 +34,6 @@ TERMS = frozenset({
     "post", "clearance", "pin", "side", "guide bush", "bare shank", "bearing on the shank", "bearing on the tip",
     "glue ear", "mark", "pilot", "edge pilot", "side counterbore", "waste holes", "saw", "rout", "cut outline",
     "rout outline", "ramp", "flat", "clean up", "finish", "final diameter",
-    # what is left out of a drawing that is imported
-    "texts", "dimensions", "leaders", "hatches", "filled areas", "points", "unbounded lines", "pictures", "viewports",
-    "3-D faces", "solid bodies", "regions", "surfaces", "tables", "foreign contents", "shapes on paper pages",
-    "hidden shapes", "blocks that the file does not hold", "blocks scaled to nothing", "damaged blocks",
-    "shapes without length",
-    "shapes with impossible coordinates", "white page backgrounds", "shapes without line or fill",
-    "shapes with a broken transform", "references to what the file does not hold",
     # grades of snags
     "spoils the work", "tight", "note",
     # how bad a wrong place in the running order is

@@ -312,11 +312,6 @@
         <translation>2. Sein Platz</translation>
     </message>
     <message>
-        <source>3-D faces</source>
-        <comment>term</comment>
-        <translation>3D-Fläche(n)</translation>
-    </message>
-    <message>
         <source>; it is the {operation} of {of} too</source>
         <translation>; zugleich {operation} von {of}</translation>
     </message>
@@ -9450,16 +9445,6 @@
         <translation>Rohling, alle Kanten winklig</translation>
     </message>
     <message>
-        <source>blocks scaled to nothing</source>
-        <comment>term</comment>
-        <translation>auf null skalierte(r) Block</translation>
-    </message>
-    <message>
-        <source>blocks that the file does not hold</source>
-        <comment>term</comment>
-        <translation>Block/Blöcke, die der Datei fehlen</translation>
-    </message>
-    <message>
         <source>blocks {high} over {base}</source>
         <translation>Klötze {high} auf {base}</translation>
     </message>
@@ -9618,11 +9603,6 @@
         <translation>Fräser über {corner} lassen Holz</translation>
     </message>
     <message>
-        <source>damaged blocks</source>
-        <comment>term</comment>
-        <translation>beschädigte(r) Block</translation>
-    </message>
-    <message>
         <source>deep</source>
         <translation>tief</translation>
     </message>
@@ -9670,11 +9650,6 @@
     <message>
         <source>dimensions</source>
         <translation>Maße</translation>
-    </message>
-    <message>
-        <source>dimensions</source>
-        <comment>term</comment>
-        <translation>Maß(e)</translation>
     </message>
     <message>
         <source>direction of the handle</source>
@@ -9826,11 +9801,6 @@
         <translation>Anschlag</translation>
     </message>
     <message>
-        <source>filled areas</source>
-        <comment>term</comment>
-        <translation>gefüllte Fläche(n)</translation>
-    </message>
-    <message>
         <source>final diameter</source>
         <comment>term</comment>
         <translation>Fertigmaß</translation>
@@ -9880,11 +9850,6 @@
     <message>
         <source>for a pilot of {diameter}, {depth} deep</source>
         <translation>für eine Vorbohrung von {diameter}, {depth} tief</translation>
-    </message>
-    <message>
-        <source>foreign contents</source>
-        <comment>term</comment>
-        <translation>fremde Inhalte</translation>
     </message>
     <message>
         <source>forstner</source>
@@ -9993,16 +9958,6 @@
     <message>
         <source>hardboard or plywood, {spare} to spare all round{more}</source>
         <translation>Hartfaser oder Sperrholz, ringsum {spare} Zugabe{more}</translation>
-    </message>
-    <message>
-        <source>hatches</source>
-        <comment>term</comment>
-        <translation>Schraffur(en)</translation>
-    </message>
-    <message>
-        <source>hidden shapes</source>
-        <comment>term</comment>
-        <translation>verborgene Form(en)</translation>
     </message>
     <message>
         <source>hole</source>
@@ -10166,11 +10121,6 @@
     <message>
         <source>lacking</source>
         <translation>fehlt</translation>
-    </message>
-    <message>
-        <source>leaders</source>
-        <comment>term</comment>
-        <translation>Bezugslinie(n)</translation>
     </message>
     <message>
         <source>leave out</source>
@@ -10668,11 +10618,6 @@
         <translation>Bohrbilder</translation>
     </message>
     <message>
-        <source>pictures</source>
-        <comment>term</comment>
-        <translation>Bild(er)</translation>
-    </message>
-    <message>
         <source>piece</source>
         <translation>Stück</translation>
     </message>
@@ -10738,11 +10683,6 @@
     <message>
         <source>plate</source>
         <translation>Platte</translation>
-    </message>
-    <message>
-        <source>points</source>
-        <comment>term</comment>
-        <translation>Punkt(e)</translation>
     </message>
     <message>
         <source>post</source>
@@ -10892,16 +10832,6 @@
         <translation>Reibahle {diameter:g}</translation>
     </message>
     <message>
-        <source>references to what the file does not hold</source>
-        <comment>term</comment>
-        <translation>Verweis(e) auf etwas, das der Datei fehlt</translation>
-    </message>
-    <message>
-        <source>regions</source>
-        <comment>term</comment>
-        <translation>Region(en)</translation>
-    </message>
-    <message>
         <source>removed</source>
         <translation>entfernt</translation>
     </message>
@@ -11008,31 +10938,6 @@
         <translation>in Kopfplattenform</translation>
     </message>
     <message>
-        <source>shapes on paper pages</source>
-        <comment>term</comment>
-        <translation>Form(en) auf Papierseiten</translation>
-    </message>
-    <message>
-        <source>shapes with a broken transform</source>
-        <comment>term</comment>
-        <translation>Form(en) mit fehlerhafter Abbildung</translation>
-    </message>
-    <message>
-        <source>shapes with impossible coordinates</source>
-        <comment>term</comment>
-        <translation>Form(en) mit unmöglichen Koordinaten</translation>
-    </message>
-    <message>
-        <source>shapes without length</source>
-        <comment>term</comment>
-        <translation>Form(en) ohne Länge</translation>
-    </message>
-    <message>
-        <source>shapes without line or fill</source>
-        <comment>term</comment>
-        <translation>Form(en) ohne Linie und Füllung</translation>
-    </message>
-    <message>
         <source>sharp: a cutter leaves wood to pare</source>
         <translation>scharf: jeder Fräser lässt Holz zum Nachstechen</translation>
     </message>
@@ -11089,11 +10994,6 @@
     <message>
         <source>smooth</source>
         <translation>glatt</translation>
-    </message>
-    <message>
-        <source>solid bodies</source>
-        <comment>term</comment>
-        <translation>Volumenkörper</translation>
     </message>
     <message>
         <source>spoil board</source>
@@ -11204,11 +11104,6 @@
         <translation>seite</translation>
     </message>
     <message>
-        <source>surfaces</source>
-        <comment>term</comment>
-        <translation>Oberfläche(n)</translation>
-    </message>
-    <message>
         <source>table</source>
         <comment>column</comment>
         <translation>tisch</translation>
@@ -11228,11 +11123,6 @@
     <message>
         <source>table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}</source>
         <translation>Tisch um {tilt} geneigt ({blocks} Klötze auf {base}), Ende angehoben: {end}, {fence}</translation>
-    </message>
-    <message>
-        <source>tables</source>
-        <comment>term</comment>
-        <translation>Tabelle(n)</translation>
     </message>
     <message>
         <source>template</source>
@@ -11271,11 +11161,6 @@
     <message>
         <source>template {wide}</source>
         <translation>Schablone {wide}</translation>
-    </message>
-    <message>
-        <source>texts</source>
-        <comment>term</comment>
-        <translation>Text(e)</translation>
     </message>
     <message>
         <source>the best order</source>
@@ -11762,11 +11647,6 @@
         <translation>Spiralbohrer</translation>
     </message>
     <message>
-        <source>unbounded lines</source>
-        <comment>term</comment>
-        <translation>unbegrenzte Linie(n)</translation>
-    </message>
-    <message>
         <source>under</source>
         <translation>unter</translation>
     </message>
@@ -11836,11 +11716,6 @@
         <translation>wert</translation>
     </message>
     <message>
-        <source>viewports</source>
-        <comment>term</comment>
-        <translation>Ansichtsfenster</translation>
-    </message>
-    <message>
         <source>wall already cut</source>
         <comment>term</comment>
         <translation>schon geschnittene Wand</translation>
@@ -11879,11 +11754,6 @@
     <message>
         <source>what</source>
         <translation>was</translation>
-    </message>
-    <message>
-        <source>white page backgrounds</source>
-        <comment>term</comment>
-        <translation>weiße(r) Seitenhintergrund</translation>
     </message>
     <message>
         <source>width</source>
@@ -12619,6 +12489,30 @@
         <translation>{nodes} Knoten, davon {corners} Ecken. Linie und Kante im Bild weichen nirgends mehr als {far} voneinander ab.</translation>
     </message>
     <message>
+        <source>{n} 3-D face</source>
+        <translation>{n} 3D-Fläche</translation>
+    </message>
+    <message>
+        <source>{n} 3-D faces</source>
+        <translation>{n} 3D-Flächen</translation>
+    </message>
+    <message>
+        <source>{n} block scaled to nothing</source>
+        <translation>{n} auf null skalierter Block</translation>
+    </message>
+    <message>
+        <source>{n} block that the file does not hold</source>
+        <translation>{n} Block, der der Datei fehlt</translation>
+    </message>
+    <message>
+        <source>{n} blocks scaled to nothing</source>
+        <translation>{n} auf null skalierte Blöcke</translation>
+    </message>
+    <message>
+        <source>{n} blocks that the file does not hold</source>
+        <translation>{n} Blöcke, die der Datei fehlen</translation>
+    </message>
+    <message>
         <source>{n} change</source>
         <translation>{n} Wechsel</translation>
     </message>
@@ -12633,6 +12527,30 @@
     <message>
         <source>{n} counterbores</source>
         <translation>{n} Senkungen</translation>
+    </message>
+    <message>
+        <source>{n} damaged block</source>
+        <translation>{n} beschädigter Block</translation>
+    </message>
+    <message>
+        <source>{n} damaged blocks</source>
+        <translation>{n} beschädigte Blöcke</translation>
+    </message>
+    <message>
+        <source>{n} damaged {kind} shape</source>
+        <translation>{n} beschädigte Form der Art {kind}</translation>
+    </message>
+    <message>
+        <source>{n} damaged {kind} shapes</source>
+        <translation>{n} beschädigte Formen der Art {kind}</translation>
+    </message>
+    <message>
+        <source>{n} dimension</source>
+        <translation>{n} Maß</translation>
+    </message>
+    <message>
+        <source>{n} dimensions</source>
+        <translation>{n} Maße</translation>
     </message>
     <message>
         <source>{n} drilling</source>
@@ -12667,12 +12585,28 @@
         <translation>{n} Dateien blieben übrig: Zeichnungen und Bilder einzeln fallen lassen.</translation>
     </message>
     <message>
+        <source>{n} filled area</source>
+        <translation>{n} gefüllte Fläche</translation>
+    </message>
+    <message>
+        <source>{n} filled areas</source>
+        <translation>{n} gefüllte Flächen</translation>
+    </message>
+    <message>
         <source>{n} filled shape was open and closed with a straight line.</source>
         <translation>{n} gefüllte Form war offen und wurde mit einer Geraden geschlossen.</translation>
     </message>
     <message>
         <source>{n} filled shapes were open and closed with a straight line.</source>
         <translation>{n} gefüllte Formen waren offen und wurden mit einer Geraden geschlossen.</translation>
+    </message>
+    <message>
+        <source>{n} foreign content</source>
+        <translation>{n} fremder Inhalt</translation>
+    </message>
+    <message>
+        <source>{n} foreign contents</source>
+        <translation>{n} fremde Inhalte</translation>
     </message>
     <message>
         <source>{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
@@ -12683,8 +12617,24 @@
         <translation>{n} Lücken wurden mit kurzen geraden Stücken geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}, {y:.2f}).</translation>
     </message>
     <message>
+        <source>{n} hatch</source>
+        <translation>{n} Schraffur</translation>
+    </message>
+    <message>
+        <source>{n} hatches</source>
+        <translation>{n} Schraffuren</translation>
+    </message>
+    <message>
         <source>{n} held</source>
         <translation>{n} gehalten</translation>
+    </message>
+    <message>
+        <source>{n} hidden shape</source>
+        <translation>{n} verborgene Form</translation>
+    </message>
+    <message>
+        <source>{n} hidden shapes</source>
+        <translation>{n} verborgene Formen</translation>
     </message>
     <message>
         <source>{n} hole</source>
@@ -12697,6 +12647,14 @@
     <message>
         <source>{n} holes of {diameter}</source>
         <translation>{n} Bohrungen mit {diameter}</translation>
+    </message>
+    <message>
+        <source>{n} leader</source>
+        <translation>{n} Bezugslinie</translation>
+    </message>
+    <message>
+        <source>{n} leaders</source>
+        <translation>{n} Bezugslinien</translation>
     </message>
     <message>
         <source>{n} line stays open: it belongs to no loop.</source>
@@ -12775,6 +12733,14 @@
         <translation>{n} Durchgänge</translation>
     </message>
     <message>
+        <source>{n} picture</source>
+        <translation>{n} Bild</translation>
+    </message>
+    <message>
+        <source>{n} pictures</source>
+        <translation>{n} Bilder</translation>
+    </message>
+    <message>
         <source>{n} piece was drawn twice and counted once.</source>
         <translation>{n} Stück war doppelt gezeichnet und zählt einmal.</translation>
     </message>
@@ -12791,12 +12757,76 @@
         <translation>{n} Stifte</translation>
     </message>
     <message>
+        <source>{n} point</source>
+        <translation>{n} Punkt</translation>
+    </message>
+    <message>
+        <source>{n} points</source>
+        <translation>{n} Punkte</translation>
+    </message>
+    <message>
         <source>{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.</source>
         <translation>{n} Messwerte weichen so weit ab, dass Schreibfehler näherliegen; unten ausgelassen: {which}.</translation>
     </message>
     <message>
+        <source>{n} reference to what the file does not hold</source>
+        <translation>{n} Verweis auf etwas, das der Datei fehlt</translation>
+    </message>
+    <message>
+        <source>{n} references to what the file does not hold</source>
+        <translation>{n} Verweise auf etwas, das der Datei fehlt</translation>
+    </message>
+    <message>
+        <source>{n} region</source>
+        <translation>{n} Region</translation>
+    </message>
+    <message>
+        <source>{n} regions</source>
+        <translation>{n} Regionen</translation>
+    </message>
+    <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>
         <translation>{n} Schraubenvorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
+    </message>
+    <message>
+        <source>{n} shape on paper pages</source>
+        <translation>{n} Form auf Papierseiten</translation>
+    </message>
+    <message>
+        <source>{n} shape with a broken transform</source>
+        <translation>{n} Form mit fehlerhafter Abbildung</translation>
+    </message>
+    <message>
+        <source>{n} shape with impossible coordinates</source>
+        <translation>{n} Form mit unmöglichen Koordinaten</translation>
+    </message>
+    <message>
+        <source>{n} shape without length</source>
+        <translation>{n} Form ohne Länge</translation>
+    </message>
+    <message>
+        <source>{n} shape without line or fill</source>
+        <translation>{n} Form ohne Linie und Füllung</translation>
+    </message>
+    <message>
+        <source>{n} shapes on paper pages</source>
+        <translation>{n} Formen auf Papierseiten</translation>
+    </message>
+    <message>
+        <source>{n} shapes with a broken transform</source>
+        <translation>{n} Formen mit fehlerhafter Abbildung</translation>
+    </message>
+    <message>
+        <source>{n} shapes with impossible coordinates</source>
+        <translation>{n} Formen mit unmöglichen Koordinaten</translation>
+    </message>
+    <message>
+        <source>{n} shapes without length</source>
+        <translation>{n} Formen ohne Länge</translation>
+    </message>
+    <message>
+        <source>{n} shapes without line or fill</source>
+        <translation>{n} Formen ohne Linie und Füllung</translation>
     </message>
     <message>
         <source>{n} slot</source>
@@ -12815,6 +12845,14 @@
         <translation>{n} Haken.</translation>
     </message>
     <message>
+        <source>{n} solid bodies</source>
+        <translation>{n} Volumenkörper</translation>
+    </message>
+    <message>
+        <source>{n} solid body</source>
+        <translation>{n} Volumenkörper</translation>
+    </message>
+    <message>
         <source>{n} spoil the work</source>
         <translation>{n} verderben die Arbeit</translation>
     </message>
@@ -12827,12 +12865,36 @@
         <translation>{n} Schritte sind an ihrer Stelle verdorben oder unsicher. Ziehen Sie sie an andere Stellen oder gehen Sie zur besten Folge zurück.</translation>
     </message>
     <message>
+        <source>{n} surface</source>
+        <translation>{n} Oberfläche</translation>
+    </message>
+    <message>
+        <source>{n} surfaces</source>
+        <translation>{n} Oberflächen</translation>
+    </message>
+    <message>
+        <source>{n} table</source>
+        <translation>{n} Tabelle</translation>
+    </message>
+    <message>
         <source>{n} table setting</source>
         <translation>{n} Tischeinstellung</translation>
     </message>
     <message>
         <source>{n} table settings</source>
         <translation>{n} Tischeinstellungen</translation>
+    </message>
+    <message>
+        <source>{n} tables</source>
+        <translation>{n} Tabellen</translation>
+    </message>
+    <message>
+        <source>{n} text</source>
+        <translation>{n} Text</translation>
+    </message>
+    <message>
+        <source>{n} texts</source>
+        <translation>{n} Texte</translation>
     </message>
     <message>
         <source>{n} thing copied: Ctrl+V hangs it at the pointer.</source>
@@ -12883,8 +12945,40 @@
         <translation>{n} Mechaniken in einer Reihe mit {pitch} Abstand brauchen einen Rohling von {long} ab der Sattellinie; dieser hat {length}: länger machen oder auf {nearer} Abstand setzen.</translation>
     </message>
     <message>
+        <source>{n} unbounded line</source>
+        <translation>{n} unbegrenzte Linie</translation>
+    </message>
+    <message>
+        <source>{n} unbounded lines</source>
+        <translation>{n} unbegrenzte Linien</translation>
+    </message>
+    <message>
+        <source>{n} viewport</source>
+        <translation>{n} Ansichtsfenster</translation>
+    </message>
+    <message>
+        <source>{n} viewports</source>
+        <translation>{n} Ansichtsfenster</translation>
+    </message>
+    <message>
         <source>{n} waste holes drilled</source>
         <translation>{n} Räumbohrungen gebohrt</translation>
+    </message>
+    <message>
+        <source>{n} white page background</source>
+        <translation>{n} weißer Seitenhintergrund</translation>
+    </message>
+    <message>
+        <source>{n} white page backgrounds</source>
+        <translation>{n} weiße Seitenhintergründe</translation>
+    </message>
+    <message>
+        <source>{n} {kind} shape</source>
+        <translation>{n} Form der Art {kind}</translation>
+    </message>
+    <message>
+        <source>{n} {kind} shapes</source>
+        <translation>{n} Formen der Art {kind}</translation>
     </message>
     <message>
         <source>{of} cannot become that short.</source>

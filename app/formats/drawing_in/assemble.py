@@ -8,9 +8,10 @@ import shapely
 from msgspec import Struct
 
 from app.formats.drawing_in.bounds import hold_to_length
-from app.formats.drawing_in.haul import Haul, Strand, listed
+from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.roles import with_roles
+from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import PLAUSIBLE, Unit, fits, sized
 from app.formats.errors import FormatError
 from geometry.curves import Matrix, Path

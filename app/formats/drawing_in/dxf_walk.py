@@ -12,6 +12,7 @@ from msgspec import Struct
 from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
 from app.formats.drawing_in.bounds import MOST_COPIES, MOST_NUMBERS, many_points
 from app.formats.drawing_in.haul import Haul, clean
+from app.formats.drawing_in.skipped import damaged
 from app.formats.errors import FormatError
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -131,13 +132,13 @@ class _Walk:
         """One shape into the haul, or into the count of what was skipped."""
         kind = entity.dxftype()
         if kind not in READABLE or (kind == "POLYLINE" and (entity.is_polygon_mesh or entity.is_poly_face_mesh)):
-            self.haul.skipped[_WORDS.get(kind, "3-D faces" if kind == "POLYLINE" else f"{kind.lower()} shapes")] += 1
+            self.haul.skipped[_WORDS.get(kind, "3-D faces" if kind == "POLYLINE" else kind.lower())] += 1
             return
         try:
             segments, closed = shape_of(entity, place.to_world)
         except (GeometryError, ArithmeticError, ValueError, TypeError, AttributeError, IndexError):
             # A damaged entity must not cost the maker the rest of the drawing: it is counted and named.
-            self.haul.skipped[f"damaged {kind.lower()} shapes"] += 1
+            self.haul.skipped[damaged(kind)] += 1
             return
         if segments and tilted(entity, place.to_world):
             self.haul.warn(say("Some shapes are tilted out of the drawing's plane; they were taken as seen from above."))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
@@ -12,7 +11,6 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
-from geometry.terms import TERMS, term
 from geometry.vectors import Vec2
 
 FARTHEST = 1e9
@@ -33,7 +31,7 @@ class Haul(Struct):
 
     strands: list[Strand] = field(default_factory=list)
     skipped: Counter[str] = field(default_factory=Counter)
-    """what was skipped, in the maker's words, with its number"""
+    """what was skipped, by a key of skipped.WORDS or the format's own name of its kind, with its number"""
     warnings: list[str] = field(default_factory=list)
 
     def add(self, segments: Sequence[Segment], closed: bool, layer: str, filled: bool = False) -> None:
@@ -94,18 +92,3 @@ def clean(name: str) -> str:
     """A layer's name as printable text, whatever bytes it came from."""
     readable = name.encode("utf-8", "replace").decode("utf-8")
     return "".join(c if c.isprintable() else "?" for c in readable)[:80]
-
-
-def listed(counts: Counter[str]) -> str:
-    """'3 dimensions, 1 hatch': the counts as words, most frequent first."""
-    return ", ".join(f"{number} {term(what) if number != 1 or what in TERMS and term(what) != what else _one(what)}"
-                     for what, number in counts.most_common())
-
-
-def _one(what: str) -> str:
-    """'shapes on paper pages' -> 'shape on paper pages': the first plural made singular."""
-    for plural, single in (("ies", "y"), ("ches", "ch"), ("s", "")):
-        found = re.search(rf"\b(\w+){plural}\b", what)
-        if found and found.start() == re.search(r"\b\w+s\b", what).start():
-            return what[:found.start()] + found.group(1) + single + what[found.end():]
-    return what
