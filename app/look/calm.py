@@ -66,4 +66,5 @@ class Calm(QWidget):
 
     @property
     def _least_height(self) -> int:
-        return self._lines * self._inner.fontMetrics().lineSpacing()
+        # Lines laid out, not a multiple of the space between lines: that is rounded.
+        return self._inner.fontMetrics().size(0, "\n".join("x" * self._lines)).height() if self._lines else 0

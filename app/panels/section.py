@@ -30,6 +30,7 @@ class SectionView(QWidget):
         self._signs: Signs = ()
         self._painting = Painting()
         self._box = QRectF()
+        self._least = 0
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Section along the bore"))
 
@@ -38,15 +39,21 @@ class SectionView(QWidget):
         self._theme = theme
         self.update()
 
-    def show_drawing(self, drawing: Drawing, signs: Signs = ()) -> None:
-        """Show a display list and the snags in it; an empty list hides the view."""
-        if drawing == self._drawing and signs == self._signs:
+    def show_drawing(self, drawing: Drawing, signs: Signs = (), moving: bool = False) -> None:
+        """Show a display list and the snags in it; an empty list hides the view.
+
+        One that is `moving` takes no less room than the one before: else all below it would go up and down with a drag.
+        """
+        least = self.height() if moving and drawing and self._drawing else 0
+        if drawing == self._drawing and signs == self._signs and least == self._least:
             return
-        self._drawing, self._signs = drawing, signs
+        before = self.heightForWidth(self.width())
+        self._drawing, self._signs, self._least = drawing, signs, least
         self._painting = Painting(drawing)
         self._box = self._painting.box
         self.setVisible(bool(drawing))
-        self.updateGeometry()
+        if self.heightForWidth(self.width()) != before:
+            self.updateGeometry()
         self.update()
 
     def sizeHint(self) -> QSize:
@@ -60,7 +67,7 @@ class SectionView(QWidget):
     def heightForWidth(self, width: int) -> int:
         if self._box.isEmpty():
             return 10
-        return min(px(250), round(self._box.height() * self._scale(width)) + px(self._room_below))
+        return max(self._least, min(px(250), round(self._box.height() * self._scale(width)) + px(self._room_below)))
 
     def follow_sizes(self) -> None:
         """Room for the words at the size in use."""

@@ -153,11 +153,11 @@ class SideInside(QSplitter):
         self.tabs.button(2 if shown else 0).click()
         self._below.setVisible(shown or self._with_snags)
 
-    def show_section(self, title: str, drawing: Drawing, signs: Signs = ()) -> None:
-        """Show a section below the rows; an empty drawing hides it."""
+    def show_section(self, title: str, drawing: Drawing, signs: Signs = (), moving: bool = False) -> None:
+        """Show a section below the rows; an empty drawing hides it. `moving`: it is being dragged."""
         self._section_title.setText(title)
         self._section_title.setVisible(bool(drawing))
-        self._section.show_drawing(drawing, signs)
+        self._section.show_drawing(drawing, signs, moving)
 
     def show_result(self, result: CheckResult) -> None:
         """Show the snags and their tally."""

@@ -148,7 +148,7 @@ class HeldPage(QObject):
                 from geometry.drawing.line_section import line_section  # here: it brings the whole running order
                 title, section = say("Section through {name}", name=held[0]), line_section(shown, *line, window.unit)
                 signs = snags_on_line(*line, result.snags)
-        window.side.inside.show_section(title, section, signs)
+        window.side.inside.show_section(title, section, signs, window.hand.busy)
 
 
 def _with_notes(page: Page, layout: Headstock, id: str) -> Page:
