@@ -109,7 +109,7 @@ class Laid(QObject):
         return False
 
 
-def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints):
+def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints, qtbot):
     """Twenty frames as fast as they come: the list may be filled some times, not each time."""
     x, y = bench.origin(TUNER)
     bench.press((x, y))
