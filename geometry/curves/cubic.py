@@ -182,6 +182,8 @@ class Cubic(Struct, frozen=True):
                 for a, b, c, d, t in _SCAN]
         scan.sort()
         best_d, best_t = scan[0]
+        fastest = 3 * max(math.hypot(bx - ax, by - ay), math.hypot(cx - bx, cy - by), math.hypot(dx - cx, dy - cy))
+        known = math.inf  # a distance found already, from the second start on
         for _, t in scan[:3]:
             lo, hi = max(0.0, t - 1 / n), min(1.0, t + 1 / n)
             for _ in range(40):
@@ -193,6 +195,8 @@ class Cubic(Struct, frozen=True):
                 y2 = 6 * u * (cy - 2 * by + ay) + 6 * t * (dy - 2 * cy + by)
                 a, b, c, d = u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t
                 wx, wy = a * ax + b * bx + c * cx + d * dx - px, a * ay + b * by + c * cy + d * dy - py
+                if math.hypot(wx, wy) - fastest * (hi - lo) > known:
+                    break  # nothing in this bracket comes as near; without this the way to its end took 40 steps
                 slope = wx * x1 + wy * y1
                 bend = x1 * x1 + y1 * y1 + (wx * x2 + wy * y2)
                 if slope > 0:
@@ -207,6 +211,7 @@ class Cubic(Struct, frozen=True):
             found = _squared(self.point(t), p)
             if found < best_d:
                 best_d, best_t = found, t
+            known = math.sqrt(best_d) + 1e-9
         return best_t
 
     def split(self, t: float) -> tuple[Cubic, Cubic]:
