@@ -38,7 +38,8 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
 def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
     """A table with a box to tick for each drilling, as wide as asked (mm)."""
     upright = card.kind != "side"
-    share = (17.5, 17.0, 12.0, 16.5, 12.5, 11.5) if upright else (17.5, 17.0, 12.0, 14.0, 11.0, 11.0)
+    # The widest words that are usual, in inches and in either language: `1 15/64" Diskant` has 17.3 mm.
+    share = (13.6, 13.6, 9.8, 17.8, 8.8, 10.8) if upright else (17.5, 17.0, 12.0, 14.0, 11.0, 11.0)
     titles = (say("what"), say("drill"), say("from nut"), say("across") if upright else say("below face"), say("deep"),
               say("to point"))
     widths = fitting(share, width - 4.6, 1.6)

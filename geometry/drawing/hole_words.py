@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from geometry.lengths import told
+from geometry.lengths import told, told_down
 from geometry.saying import say
 from geometry.solids import Drilling
 
 
 def bore_words(d: Drilling) -> str:
-    """Diameter and depth in the unit of `speaking`: "8.8 to 8", "6.5 through"; in inches with their signs."""
+    """Diameter and depth in the unit of `speaking`: "8.8 to 8", "6.5 through"; in inches with their signs; a depth is never told as more than it is."""
     if d.through:
         return say("{diameter} through", diameter=told(d.diameter))
-    return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told(d.depth))
+    return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told_down(d.depth, 2))
 
 
 def bores_words(drillings: Sequence[Drilling]) -> str:

@@ -243,3 +243,20 @@ def test_every_mark_of_a_part_lies_in_the_box_that_is_printed(layout):
         for mark in part.drawing:
             x0, y0, x1, y1 = mark_box(mark)
             assert part.box[0] <= x0 and part.box[1] <= y0 and x1 <= part.box[2] and y1 <= part.box[3], mark
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_a_hole_is_as_deep_on_the_papers_as_on_its_card(unit):
+    made = pages(demo(), "A4", unit=unit)
+    depth = {"mm": "8", "in": '0.314"', "in64": '0.314"'}[unit]
+    for title in ("Template", "Wrap paper", "Cards"):
+        said = " ".join(words(page) for page in made if page.title.startswith(title))
+        assert f" to {depth}" in said, title
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_how_far_across_stands_on_one_line(unit):
+    for page in pages(demo(), "A4", unit=unit):
+        if page.title.startswith("Cards"):
+            assert not [m.text for placed in page.content for m in placed.drawing
+                        if isinstance(m, Label) and m.text in ("bass", "treble")], "the side stands alone where it had no room"
