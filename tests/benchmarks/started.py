@@ -19,6 +19,9 @@ def main(what: str, since: float, layout: str = "") -> int:
         import app.window  # before the toolkit, as the program does
         gc.disable()  # as app.window.run does before the toolkit is loaded
     from PySide6.QtCore import QEvent, QObject, QTimer
+    if what == "program":
+        from app.setup.imports import keep_own
+        keep_own()  # as app.window.run does at once: whatever is imported until then is slowed down
     from PySide6.QtWidgets import QApplication
 
     def tell(word: str) -> None:
