@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.setup.imports import keep_own
+from app.window.state_folder import state_folder
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
@@ -34,12 +35,10 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     """
     # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start.
     gc.disable()
-    from platformdirs import user_state_path
-
     # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
     file = file.absolute() if file is not None else None
     more = [other.absolute() for other in more]
-    state = user_state_path("Pegwright", appauthor=False)
+    state = state_folder()
     if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
         return 0
     from PySide6.QtCore import QSettings, QTimer
