@@ -187,7 +187,7 @@ def test_the_way_back_inside_leads_there_and_none_is_shorter(drawn, x, y, turn, 
         (x, y), end, width)
     found = into_outline(slot, wall, outline)
     core, radius, _ = _core(slot, wall)
-    everywhere = _way_in(_forbidden(core, radius, wall.area, fine_wall(outline)))
+    everywhere = _way_in(_forbidden(core, wall.area, fine_wall(outline)), radius)
     places = _places(outline, core, radius)
     if found is None:
         assert everywhere is None or not _touches(wall.area, everywhere, outline)
