@@ -147,6 +147,7 @@ class Canvas(QWidget):
     def show_more(self, groups: dict[str, Drawing]) -> None:
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
         self._more.show(groups)
+        self._more.part_turned(self.view.pixels_per_mm)
 
     def show_notes(self, groups: dict[str, Drawing]) -> None:
         """Signs where notes of the job book are pinned."""
@@ -223,6 +224,7 @@ class Canvas(QWidget):
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
         self._marks.part(self.view.pixels_per_mm)
+        self._more.part_turned(self.view.pixels_per_mm)
         self._snags.look(self.view.pixels_per_mm)
         if self.chances.on_show:
             self.chances.keep_clear_of(self._snags.taken)

@@ -20,6 +20,9 @@ from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 
+LEADING = 0.15
+"""Of a line's height, what stays empty above its letters and below them: lines may come so near."""
+
 
 class _PlatedText(QGraphicsSimpleTextItem):
     """Text on a plate of its own, to be read over anything. The plate is a picture behind it, so no Python runs to paint."""
@@ -114,6 +117,19 @@ class MarkLayer:
             item.setVisible(not covered)
             if not covered:
                 taken.append(box)
+
+    def part_turned(self, pixels_per_mm: float) -> None:
+        """Show the turned labels of a group only at a zoom at which none of them lies over another."""
+        for owner, items in self._labels.items():
+            boxes, turned = [], [(item, label) for item, label in zip(items, self._said[owner], strict=True) if label.angle]
+            for item, label in turned:
+                x, y = label.at
+                box = item.boundingRect()
+                spare = LEADING * box.height()
+                boxes.append(item.transform().mapRect(box.adjusted(0.0, spare, 0.0, -spare)).translated(x * pixels_per_mm, -y * pixels_per_mm))
+            free = not any(one.intersects(two) for i, one in enumerate(boxes) for two in boxes[i + 1:])
+            for item, _ in turned:
+                item.setVisible(free)
 
     @property
     def lines(self) -> list[QGraphicsPathItem]:

@@ -143,3 +143,17 @@ def test_a_click_beside_the_posts_says_so(bench, room):
     bench.click((0.0, bench.layout.blank.tip - 4.0))
     assert bench.layout is before
     assert any(NOT_A_POST == label.text() for label in bench.window.foot.findChildren(type(room.panel.gain)))
+
+
+def test_angles_behind_the_nut_are_shown_where_none_lies_over_another(bench, room):
+    """Twelve strings: close by each has its line; from afar they would be one blot, and the table has them all."""
+    def shown():
+        return {item.isVisible() for item in bench.window.canvas._more._labels["string angles"]}
+
+    far = bench.view.pixels_per_mm
+    for _ in range(8):
+        bench.window.actions_["zoom in"].trigger()
+    assert bench.view.pixels_per_mm > far and shown() == {True}
+    for _ in range(20):
+        bench.window.actions_["zoom out"].trigger()
+    assert bench.view.pixels_per_mm < far / 4 and shown() == {False}
