@@ -8736,6 +8736,10 @@
         <translation>Was die Werkstatt hat: jeder Plan wird damit gemacht.</translation>
     </message>
     <message>
+        <source>What was in hand is put back: the layout changed meanwhile.</source>
+        <translation>Was in der Hand war, ist zurückgelegt: Der Entwurf wurde inzwischen geändert.</translation>
+    </message>
+    <message>
         <source>What was paid for has a name of at most {most} letters: this one has {n}.</source>
         <translation>Die Bezeichnung hat höchstens {most} Zeichen, diese hat {n}.</translation>
     </message>

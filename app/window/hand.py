@@ -14,6 +14,7 @@ from app.tools.pointer import Takes
 from app.window.aside import hand_works
 from geometry.errors import GeometryError
 from geometry.lengths import speaking
+from geometry.saying import say
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
 
@@ -46,6 +47,7 @@ class Hand(QObject):
         self._last: Pointer | None = None
         self._pointed = True
         self._entering = Entering()
+        document.history_changed.connect(self._overtaken)
 
     def key(self, key: str, text: str) -> bool:
         """Take a key for the running gesture: digits gather to a value, Tab leads to the next, Enter sends them.
@@ -128,6 +130,12 @@ class Hand(QObject):
         self._document.preview(None)
         self.finished.emit(None)
         return True
+
+    def _overtaken(self) -> None:
+        """A step was made while a gesture ran, by a field, an undo or an answer: to end the gesture, which began from the
+        layout before, would take that step away without a word."""
+        if self.cancel():
+            self.refused.emit(say("What was in hand is put back: the layout changed meanwhile."))
 
     def _take(self, answer: Shown | Done | None) -> None:
         if isinstance(answer, Shown):

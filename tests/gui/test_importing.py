@@ -97,10 +97,10 @@ def test_holes_of_a_drawing_become_tuners_that_are_held(bench, qtbot):
     before = bench.layout
     for held in (before.holes[-1:], before.holes[-2:]):
         bench.window.document.hold(tuple(hole.id for hole in held))
-        qtbot.waitUntil(lambda: any("place" in row.label and row.kind == "choice" for row in bench.window.side._fields.rows), timeout=20_000)
-        form = bench.window.side._fields
+        qtbot.waitUntil(lambda: any("place" in row.label and row.kind == "choice" for row in bench.window.side.inside._fields.rows))
+        form = bench.window.side.inside._fields
         box = next(w for row, w in zip(form.rows, form.widgets, strict=True) if "place" in row.label and row.kind == "choice")
-        qtbot.waitUntil(lambda box=box: box.isVisible() and box.isEnabled(), timeout=20_000)
+        qtbot.waitUntil(lambda box=box: box.isVisible() and box.isEnabled())
         box.setFocus()
         QTest.keyClick(box, Qt.Key.Key_Down)
         QTest.keyClick(box, Qt.Key.Key_Return)

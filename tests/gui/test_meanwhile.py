@@ -142,6 +142,22 @@ def entered_book(bench, held):
     return room
 
 
+def test_what_hangs_at_the_pointer_never_takes_back_what_is_typed_meanwhile(bench):
+    at = (-20.0, 184.0)
+    bench.window.set_tool("hole")
+    bench.click(at)
+    bench.window.keyboard.escape()
+    bench.click(at)
+    for command in ("copy", "paste"):
+        bench.window.commands.run(command)
+    bench.move((-10.0, 20.0))
+    assert bench.window.hand.busy and len(bench.window.document.shown.holes) == 2
+    bench.window.document.apply("Thickness", set_field(bench.layout, ("blank", "thickness"), 12.0))
+    assert not bench.window.hand.busy and "put back" in bench.window.foot.said
+    bench.click((-10.0, 25.0))
+    assert bench.layout.blank.thickness == 12.0 and len(bench.layout.holes) == 1 and bench.window.document.shown is bench.layout
+
+
 def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered, held):
     order = entered("order")
     bench.window.document.hold(("treble face 3",))
@@ -150,9 +166,9 @@ def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered,
     start = steps.row_box(order.at).center()
     QTest.mousePress(steps.viewport(), Qt.MouseButton.LeftButton, pos=start)
     QTest.mouseMove(steps.viewport(), start + QPoint(0, 60))
-    assert steps.dragging
+    assert steps._held
     held.set()
     until(lambda: not order.errand.busy)
-    assert not steps.dragging
+    assert not steps._held
     QTest.mouseRelease(steps.viewport(), Qt.MouseButton.LeftButton, pos=start + QPoint(0, 60))
     assert bench.layout is before
