@@ -16,6 +16,9 @@ from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.tolerance import FLAT, QUAD_SEGS, SLIVER_AREA
 
+_BLOCK = 16
+"""chords that are looked at together: each may meet all others"""
+
 
 def polygon(path: Path, sagitta: float = FLAT) -> Polygon:
     """The area inside a closed path. Raises GeometryError when the path crosses itself."""
@@ -44,6 +47,29 @@ def crosses_itself(path: Path, sagitta: float = FLAT) -> tuple[float, float] | N
         return (float(x), float(y))
     point = made.representative_point()
     return (point.x, point.y)
+
+
+def tangled(path: Path, most: int, sagitta: float) -> tuple[float, float] | None:
+    """The first point in mm at which a path crosses or touches itself when it does so more than `most` times, else None.
+
+    Chords are counted, each `sagitta` mm from the curve at most, and no further than needed.
+    """
+    points = np.array(path.flatten(sagitta))
+    points = points[np.append(True, np.any(np.diff(points, axis=0) != 0.0, axis=1))]
+    if len(points) < 4 or shapely.is_simple(shapely.LineString(points)):
+        return None
+    chords = shapely.linestrings(np.stack([points[:-1], points[1:]], axis=1))
+    tree, last, seen, first = shapely.STRtree(chords), len(chords) - 1, 0, None
+    for k in range(0, len(chords), _BLOCK):
+        i, j = tree.query(chords[k:k + _BLOCK], predicate="intersects")
+        meet = (j > i + k + 1) & ~((i + k == 0) & (j == last))  # each pair once, and none of neighbours
+        if first is None and meet.any():
+            one = int(np.argmax(meet))
+            first = shapely.shortest_line(chords[int(i[one]) + k], chords[int(j[one])]).coords[0]
+        seen += int(meet.sum())
+        if seen > most:
+            return first
+    return None
 
 
 def widest_circle(area: BaseGeometry, tolerance: float) -> LineString:

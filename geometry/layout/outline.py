@@ -6,9 +6,18 @@ from msgspec import Meta
 
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Arc, Cubic, Line, Path, Segment
+from geometry.curves.polygons import tangled
 from geometry.errors import GeometryError
 from geometry.layout.parts import Part, Point
 from geometry.saying import say
+
+
+MOST_CROSSINGS = 100
+"""Times that a loop may cross itself: a slip of the hand does so once or twice, and what many crossings enclose takes minutes to find."""
+_FEW_NODES = 12
+"""nodes with which a loop cannot cross itself so often that it matters"""
+_CROSSES = 0.1
+"""mm: how far chords stray that only tell how often a loop crosses itself"""
 
 
 class Node(Part, kw_only=True, omit_defaults=True):
@@ -49,6 +58,19 @@ def loop_path(loop: Loop) -> Path:
     if not segments:
         raise GeometryError(say("The loop has no length: all its nodes lie on one point."))
     return Path(tuple(segments), closed=True)
+
+
+def hold_to_few_crossings(loop: Loop) -> None:
+    """GeometryError with a place for a loop that crosses itself more than MOST_CROSSINGS times."""
+    place = _tangle(loop) if len(loop.nodes) > _FEW_NODES else None
+    if place is not None:
+        raise GeometryError(say("The line crosses itself more than {most} times, for the first time at {x:.1f} across, {y:.1f} along: "
+                                "draw it anew.", most=MOST_CROSSINGS, x=place[0], y=place[1]))
+
+
+@remembered_by_size(256, of_loop)
+def _tangle(loop: Loop) -> Point | None:
+    return tangled(loop_path(loop), MOST_CROSSINGS, _CROSSES)
 
 
 def loop_of(path: Path) -> Loop:

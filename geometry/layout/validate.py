@@ -154,11 +154,14 @@ def _tuners(layout: Headstock) -> None:
 
 
 def _loops(layout: Headstock) -> None:
-    from geometry.layout.outline import loop_path
-    from geometry.layout.slots import slot_path
-    for where, make in (("$.outline", lambda: loop_path(layout.outline)),
-                        *((f"$.slots[{i}]", lambda s=s: slot_path(s)) for i, s in enumerate(layout.slots))):
+    from geometry.layout.outline import hold_to_few_crossings, loop_path
+    from geometry.layout.slots import DrawnSlot, slot_path
+    for where, make, loop in (("$.outline", lambda: loop_path(layout.outline), layout.outline),
+                              *((f"$.slots[{i}]", lambda s=s: slot_path(s), s.shape.loop if isinstance(s.shape, DrawnSlot) else None)
+                                for i, s in enumerate(layout.slots))):
         try:
             make()
+            if loop is not None:
+                hold_to_few_crossings(loop)
         except GeometryError as error:
             raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error

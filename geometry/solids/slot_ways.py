@@ -17,7 +17,7 @@ from geometry import vectors as v
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.sums import NO_SHIFT, SEAM, area_sum, convex_sum, swept, way_out
 from geometry.solids.walls import Wall
-from geometry.solids.ways_out import SAGITTA, fine_wall
+from geometry.solids.ways_out import SAGITTA, fine_wall, plain_wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
 from geometry.vectors import Vec2
 
@@ -91,7 +91,8 @@ def _enough(depth: float, way: Vec2, lacks: Callable[[float], float]) -> tuple[f
 def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline: Wall,
                 least: float = 0.0) -> tuple[float, Vec2] | None:
     """The same for any area that is the hull of (n, 2) points grown by a radius."""
-    fine = fine_wall(outline)
+    fine, by = plain_wall(outline)
+    radius += by
     hull = shapely.MultiPoint(core).convex_hull
     if least:
         # Most often straight back is the way: then the shift is hardly more than the least that it can be.
@@ -101,7 +102,7 @@ def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline
             return found
     # In rough chords first: the shift cannot be much longer than theirs, so that only what lies within it counts.
     simple = shapely.get_coordinates(shapely.simplify(hull, _ROUGH))
-    found, near = _way_in(_forbidden(simple, area, _rough_wall(outline)), radius), 0.0
+    found, near = _way_in(_forbidden(simple, area, fine if by else _rough_wall(outline)), radius), 0.0
     known: dict[tuple[int, int, bytes], shapely.Geometry] = {}
     if found is not None and not _touches(area, found, outline):
         return None

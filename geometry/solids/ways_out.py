@@ -14,14 +14,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from itertools import pairwise
 
 import numpy as np
 import shapely
 from msgspec import Struct
+from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
+from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, way_out
@@ -39,6 +42,48 @@ _INNER = (math.sqrt(5) - 1) / 2
 def fine_wall(wall: Wall) -> Wall:
     """A wall in chords within SAGITTA of it."""
     return Wall(wall.path, SAGITTA)
+
+
+MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
+"""of an outline above which the way back inside is sought along a plainer line"""
+
+
+@remembered_by_size(64, lambda wall: len(wall.points))
+def plain_wall(outline: Wall) -> tuple[Wall, float]:
+    """(an outline in chords, how far in mm it strays from them beyond SAGITTA at most).
+
+    Of an outline of very many pieces no more corners are kept than it can have pieces, so that it strays: whoever keeps
+    so much farther inside keeps inside the outline too, and a way is rather too long than too short.
+    """
+    fine = fine_wall(outline)
+    if len(outline.path.segments) <= MOST_SEGMENTS and len(fine.points) <= MOST_CHORDS:
+        return fine, 0.0
+    corners, by = _plainer(fine.points)
+    if len(corners) < 4:
+        return fine, 0.0
+    return Wall(Path(tuple(Line(p, q) for p, q in pairwise(map(tuple, corners.tolist())) if p != q), closed=True)), by
+
+
+def _plainer(chain: np.ndarray) -> tuple[np.ndarray, float]:
+    """(at most MOST_SEGMENTS of a chain's corners, how far in mm the others lie from the line through these).
+
+    Of each few corners in a row the first is kept, and all of them where they stray the most.
+    """
+    most = MOST_SEGMENTS // 2
+    few = math.ceil(len(chain) / most)
+    first = np.arange(0, len(chain) - 1, few)
+    last = np.minimum(first + few, len(chain) - 1)
+    row = np.arange(len(chain) - 1) // few
+    start, way = chain[first][row], (chain[last] - chain[first])[row]
+    off = chain[:-1] - start
+    size = np.sum(way * way, axis=1)
+    share = np.clip(np.divide(np.sum(off * way, axis=1), size, out=np.zeros(len(size)), where=size > 0), 0.0, 1.0)
+    stray = np.maximum.reduceat(np.hypot(*(off - share[:, None] * way).T), first)
+    worst = np.argsort(-stray, kind="stable")[:most // few]
+    keep = np.isin(row, worst)
+    keep[first] = True
+    stray[worst] = 0.0
+    return chain[np.append(keep, True)], float(stray.max())
 
 
 class WayOut(Struct, frozen=True):
@@ -164,7 +209,8 @@ def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side
             found.append(WayOut(depth, (*way, 0.0)))
             continue
         # In a corner or a neck the nearest wall's way leads against another wall.
-        near = _nearest_room(centre, radius, fine_wall(outline).area, keep, abs(inside))
+        plain, by = plain_wall(outline)
+        near = _nearest_room(centre, radius + by, plain.area, keep, abs(inside))
         if near is not None:
             found.append(WayOut(v.distance(centre, near), (*v.unit(v.sub(near, centre)), 0.0)))
     return min(found, key=lambda one: one.depth, default=None)
@@ -199,8 +245,11 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
 
     None where it meets nothing outside.
     """
-    corners = strip(drilling)
+    if len(chain) > MOST_CHORDS:
+        chain, by = _plainer(chain)
+        drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
     chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))
+    corners = strip(drilling)
     far = _some_way(drilling, chain)
     near = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
     reach = shapely.distance(near, shapely.Polygon(corners)) <= far
