@@ -7100,6 +7100,10 @@
         <translation>Der Wert, der Dunkel und Hell am besten trennt.</translation>
     </message>
     <message>
+        <source>The line crosses itself more than {most} times, for the first time at {x:.1f} across, {y:.1f} along: draw it anew.</source>
+        <translation>Die Linie kreuzt sich selbst mehr als {most}-mal, zum ersten Mal bei {x:.1f} quer, {y:.1f} längs: neu zeichnen.</translation>
+    </message>
+    <message>
         <source>The line has no area inside yet: draw on before closing it.</source>
         <translation>Die Linie umschließt noch keine Fläche: vor dem Schließen weiterzeichnen.</translation>
     </message>

@@ -187,6 +187,7 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
             ("layout", layouts, layout), ("svg", grammar.svg, drawing), ("dxf", grammar.dxf, drawing),
             ("picture", spoiled(grammar.picture), picture), ("picture", spoiled(grammar.picture), picture),
             ("journal", spoiled(lambda chance: grammar.journal(chance.choice(layouts), chance)), left),
+            ("layout", lambda chance: grammar.head(chance, chance.choice(layouts)), layout),
             ("settings", [b"[General]\nunit=mm\nsolid=true\nrecent=/a, /b\ngeometry=@ByteArray(\\x1\\xd9)\n"], settings)]
 
 

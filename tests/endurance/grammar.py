@@ -4,11 +4,30 @@ from __future__ import annotations
 
 import io
 import json
+import math
 import random
 
 from PIL import Image
 
 ODD = ("0", "-0", "1e300", "-1e300", "1e-300", "nan", "inf", "1e999", "99999999999999999999", "", " ", "1,5", "12mm", "5%", "--1", "1e", ".", "+")
+
+
+def head(chance: random.Random, layout: bytes) -> bytes:
+    """A layout with another outline, or another first slot, of up to twenty thousand nodes: smooth, a saw, a tangle or nearly one."""
+    record, count = json.loads(layout), round(math.exp(chance.uniform(math.log(5), math.log(20_000))))
+    tooth, stray = chance.choice((0.0, 0.0, 0.03, 1.5)), chance.choice((0.0, 0.0, 0.02, 3.0, 50.0))
+    skip = chance.choice((1, 1, 1, 2, 7, count // 2))
+    nodes = []
+    for i in range(count):
+        turn, far = 2 * math.pi * skip * i / count, 1 + tooth * (i % 2) / 40
+        nodes.append({"at": [40 * far * math.cos(turn) + chance.uniform(-stray, stray), 90 + 95 * far * math.sin(turn) + chance.uniform(-stray, stray)]})
+        if chance.random() < 0.01:
+            nodes[-1] |= chance.choice(({"bulge": chance.uniform(-2, 2)}, {"handles": [[chance.uniform(-60, 60) for _ in "xy"] for _ in "ab"]}))
+    if record["slots"] and chance.random() < 0.2:
+        record["slots"][0]["shape"] = {"kind": "drawn", "loop": {"nodes": nodes[:400]}}
+    else:
+        record["outline"] = {"nodes": nodes}
+    return json.dumps(record).encode()
 
 
 def number(chance: random.Random) -> str:

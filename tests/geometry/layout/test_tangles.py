@@ -1,0 +1,66 @@
+"""A line that crosses itself a hundred times is refused with a place; a few times it is a snag, as ever."""
+
+import math
+from itertools import pairwise
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.checks import check
+from geometry.curves.polygons import tangled
+from geometry.errors import GeometryError
+from geometry.layout import loop_path, validate
+from geometry.layout.outline import MOST_CROSSINGS
+from tests.geometry.checks.heads import drawn, head, loop
+
+
+def star(points, skip):
+    """The star polygon {points/skip}, 80 across: its chords cross points * (skip - 1) times (each chord 2 (skip - 1) others)."""
+    turns = [2 * math.pi * i * skip / points for i in range(points)]
+    return loop(*((40 * math.cos(turn), 90 + 40 * math.sin(turn)) for turn in turns))
+
+
+def crossings_by_hand(nodes):
+    """Proper crossings of the chords, each pair asked for itself."""
+    def side(p, q, r):
+        return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+    chords = list(pairwise([*nodes, nodes[0]]))
+    return sum(side(a, b, c) * side(a, b, d) < 0 and side(c, d, a) * side(c, d, b) < 0
+               for i, (a, b) in enumerate(chords) for c, d in chords[i + 2:])
+
+
+@pytest.mark.parametrize(("points", "skip"), [(13, 2), (21, 5), (25, 6), (31, 15)])
+def test_crossings_are_counted_no_further_than_asked(points, skip):
+    made = star(points, skip)
+    many = points * (skip - 1)
+    assert crossings_by_hand([node.at for node in made.nodes]) == many
+    assert tangled(loop_path(made), many, 0.1) is None
+    at = tangled(loop_path(made), many - 1, 0.1)
+    # Any crossing of chords lies on the circle that their midpoints touch or outside of it.
+    assert 40 * math.cos(math.pi * skip / points) - 1e-9 <= math.hypot(at[0], at[1] - 90) <= 40
+
+
+def test_a_line_that_runs_to_and_fro_over_itself_is_one_too():
+    """No two of its chords cross: they lie on one another."""
+    there_and_back = loop(*[(-40.0, 0.0), (40.0, 0.0), (40.0, 180.0)] * 40)
+    assert tangled(loop_path(there_and_back), MOST_CROSSINGS, 0.1) is not None
+
+
+def test_a_sound_line_touches_itself_nowhere():
+    many = loop(*((40 * math.cos(math.pi * i / 300), 90 + 90 * math.sin(math.pi * i / 300)) for i in range(600)))
+    assert tangled(loop_path(many), 0, 0.1) is None
+    assert validate(head(outline=many)).outline is many
+
+
+@pytest.mark.parametrize("tangle", [star(25, 6), star(401, 200)])
+def test_a_tangle_is_refused_with_its_place(tangle):
+    with pytest.raises(GeometryError, match=r"^The line crosses itself more than 100 times, .* across, .* along: .* \(at \$\.outline\)\.$"):
+        validate(head(outline=tangle))
+    with pytest.raises(GeometryError, match=r"\(at \$\.slots\[0\]\)"):
+        validate(head(slots=(drawn("s", *(node.at for node in tangle.nodes)),)))
+
+
+def test_what_crosses_itself_less_often_is_a_snag():
+    layout = validate(head(outline=star(21, 5)))
+    assert "outline-crosses" in {snag.kind for snag in check(layout).snags}
+    assert "outline-crosses" in {snag.kind for snag in check(replace(layout, outline=star(13, 2))).snags}
