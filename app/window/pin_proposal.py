@@ -26,13 +26,19 @@ class PinProposal(QObject):
         super().__init__(window)
         self._window = window
         self._for: Headstock | None = None
+        self._again = False
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
 
     def start(self) -> None:
-        """Search; the answer comes as a ghost on the canvas, or as a sentence why there is none."""
+        """Search; the answer comes as a ghost on the canvas, or as a sentence why there is none.
+
+        Asked for while a search for an older layout runs, it begins after that.
+        """
         if not self.errand.free:
+            self._again = self._window.document.layout is not self._for
             return
         from geometry.sequence.pin_plan import plan_pins  # here, so that a start does not wait for it
         window = self._window
@@ -48,6 +54,8 @@ class PinProposal(QObject):
     def _answered(self, plan: PinPlan | NoPins) -> None:
         from geometry.sequence.pins import NoPins
         window = self._window
+        if self._again:
+            return
         if window.document.layout is not self._for or window.hand.busy:
             window.say(say("The layout changed while places for pins were looked for: ask again."))
         elif isinstance(plan, NoPins):
@@ -61,3 +69,9 @@ class PinProposal(QObject):
         if not isinstance(error, GeometryError):
             raise error
         self._window.say(str(error))
+
+    def _ended(self) -> None:
+        """Asked for anew while the answer for an older layout was on its way: it is sought now."""
+        again, self._again = self._again, False
+        if again:
+            self.start()

@@ -43,9 +43,11 @@ class StringRoom(StageRoom):
         self.panel.table.winds_chosen.connect(self._winds)
         self.proposal: Pairing | None = None
         self._for: Headstock | None = None
+        self._again = False
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
 
     def marks(self) -> dict[str, Drawing]:
         """The angles along the strings, and a proposal as ghost lines."""
@@ -85,12 +87,15 @@ class StringRoom(StageRoom):
     # ---- the proposal -----------------------------------------------------
     def _propose(self) -> None:
         if not self.errand.free:
+            self._again = self.window.document.layout is not self._for
             return
         self._for = self.window.document.layout
         self.window.say(say("Looking for the best post of each string…"))
         self.errand.start(partial(propose_pairing, self._for))
 
     def _answered(self, found: Pairing) -> None:
+        if self._again:
+            return
         if self.window.document.layout is not self._for:
             self.window.say(say("The layout changed meanwhile: ask again."))
             return
@@ -108,6 +113,12 @@ class StringRoom(StageRoom):
         if not isinstance(error, GeometryError):
             raise error
         self.window.say(str(error))
+
+    def _ended(self) -> None:
+        """Asked for anew while the answer for an older layout was on its way: it is sought now."""
+        again, self._again = self._again, False
+        if again:
+            self._propose()
 
     def _take(self) -> None:
         if self.proposal is not None and self.window.document.layout is self._for:

@@ -1,6 +1,7 @@
 """What a maker does while something is being worked out beside the window is neither lost nor done to something else."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -10,6 +11,7 @@ from app.window.front.numbers_dialog import NumbersDialog
 from geometry.book.edits import set_minutes
 from geometry.edits import nudge
 from geometry.edits.fields import set_field
+from geometry.edits.strings import set_post
 from tests.waiting import press, until
 
 
@@ -140,6 +142,33 @@ def entered_book(bench, held):
     bench.window.set_stage("book")
     assert room.errand.busy and len(room.rows) == 1
     return room
+
+
+def test_posts_asked_for_again_after_a_change_are_proposed_for_the_layout_as_it_is(bench, held):
+    bench.window.set_stage("strings")
+    room = bench.window.rooms["strings"]
+    sound = bench.layout
+    held.clear()
+    press(room.panel.propose)
+    bench.window.document.apply("cross two", set_post(sound, "1", next(t.id for t in sound.tuners if t.string == "12")))
+    press(room.panel.propose)
+    held.set()
+    until(lambda: room.proposal is not None)
+    assert room._for is bench.layout and "crossings" in room.panel.gain.text()
+    press(room.panel.take)
+    assert [t.string for t in bench.layout.tuners] == [t.string for t in sound.tuners]
+
+
+def test_pins_asked_for_again_after_a_change_are_proposed_for_the_layout_as_it_is(bench, held):
+    bench.window.set_stage("slots")
+    held.clear()
+    bench.window.commands.run("propose pins")
+    layout = changed(bench)
+    bench.window.commands.run("propose pins")
+    held.set()
+    until(lambda: bench.window.hand.busy)
+    bench.key(Qt.Key.Key_Return)
+    assert bench.layout.pins != layout.pins and bench.layout == replace(layout, pins=bench.layout.pins)
 
 
 def test_what_hangs_at_the_pointer_never_takes_back_what_is_typed_meanwhile(bench):
