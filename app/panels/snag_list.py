@@ -2,39 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QAccessible, QColor, QFont, QFontMetrics, QPainter, QPen
-from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QAccessible
+from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
-from app.look.signs import sign_path
-from app.look.sizes import px
 from app.look.theme import Theme
 from app.panels.chance_words import Chances
 from app.panels.row_keys import walks
-from app.panels.snag_chance import TALL, SnagChance, chance_of, paint_chance
+from app.panels.snag_card import CHANCE, SNAG, SnagCard, card_area, cure_line
+from app.panels.snag_chance import chance_of
 from app.panels.snag_words import title
 from geometry.checks import KINDS, Snag
-from geometry.cures import curable
 from geometry.saying import say
 from geometry.terms import term
 from geometry.units import LengthUnit
-
-PAD, GAP, FRAME = 10, 8, 2
-"""Pixels inside a card, between cards, and of a card's frame on both sides together."""
-BUTTON = 26
-"""Height of a card's button in pixels at 100 %."""
-SNAG = Qt.ItemDataRole.UserRole
-CHANCE = Qt.ItemDataRole.UserRole + 1
-REMEMBERED = 200
-"""Cards whose lines are remembered."""
-
-
-def cure_line(snag: Snag, unit: LengthUnit) -> str:
-    """What stands on a card for the cure: while none has been tried yet, that one is looked for."""
-    if snag.cured is None and curable(snag):
-        return say("Looking for a move that cures it …")
-    return snag.cure_in(unit)
 
 
 class SnagModel(QAbstractListModel):
@@ -88,134 +70,6 @@ class SnagModel(QAbstractListModel):
             if one != two:
                 index = self.index(i)
                 self.dataChanged.emit(index, index)
-
-
-class SnagCard(QStyledItemDelegate):
-    """Paints a snag as a card; the one in hand with its chance."""
-
-    def __init__(self, theme: Theme, parent: QListView) -> None:
-        super().__init__(parent)
-        self.theme = theme
-        self.unit: LengthUnit = "mm"
-        self.pointed: QModelIndex | None = None
-        """the card whose button is pointed at"""
-        self.told: dict[int, int] = {}
-        """the height of each row that the list was told last, when it laid its rows: pixels by row"""
-        self._laid: dict[int, tuple[Snag, tuple, QFont, list[tuple[QRectF, str, str]]]] = {}
-
-    def button(self, option: QStyleOptionViewItem, index: QModelIndex, area: QRectF) -> QRectF | None:
-        """Where the button of a card lies that fills `area`; None on a card without a move."""
-        lines = self._lines(option, index, int(area.width()))
-        found = next((box for box, kind, _ in lines if kind == "button"), None)
-        return None if found is None else found.translated(area.topLeft())
-
-    def word(self) -> str:
-        """What the button says."""
-        return say("Do this")
-
-    def chance(self, index: QModelIndex) -> SnagChance | None:
-        """The chance to be shown on a card: on the one in hand alone."""
-        chosen = self.parent().selectionModel()
-        return index.data(CHANCE) if chosen.hasSelection() and chosen.isSelected(index) else None
-
-    def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
-        """Boxes, kinds and texts of a card's lines. They are remembered: a drag changes one snag, and the list asks for all."""
-        snag = index.data(SNAG)
-        asked = (width, self.unit, px(100), self.chance(index))
-        known = self._laid.get(id(snag))
-        if known is not None and known[:2] == (snag, asked) and known[2] == option.font:
-            return known[3]
-        if len(self._laid) >= REMEMBERED:
-            self._laid.clear()
-        lines = self._lay(QStyleOptionViewItem(option), index, width)
-        self._laid[id(snag)] = (snag, asked, QFont(option.font), lines)
-        return lines
-
-    def _lay(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
-        snag, chance = index.data(SNAG), self.chance(index)
-        left = PAD + px(22)
-        inner = max(60, width - left - PAD - 2)
-        plain = QFontMetrics(option.font)
-        flags = int(Qt.TextFlag.TextWordWrap)
-        y, out = PAD, []
-        said = [("title", title(snag)), ("text", snag.text_in(self.unit)), ("cure", cure_line(snag, self.unit))]
-        if snag.move is not None:
-            said.append(("button", self.word()))
-        if chance is not None:
-            said += [("picture", ""), ("chance" if chance.clearance is not None else "awaited", chance.words(self.unit))]
-        for kind, text in said:
-            if kind == "picture":
-                out.append((QRectF(PAD, y + 4, width - 2 * PAD, px(TALL)), kind, text))
-                y += px(TALL) + 10
-                continue
-            if kind == "button":
-                out.append((QRectF(left, y + 4, plain.horizontalAdvance(text) + px(24), px(BUTTON)), kind, text))
-                y += px(BUTTON) + 6
-                continue
-            if not text:
-                continue
-            font = option.font
-            font.setBold(kind == "title")
-            metrics = QFontMetrics(font) if kind == "title" else plain
-            box = metrics.boundingRect(0, 0, inner, 1000, flags, text)
-            out.append((QRectF(left, y, inner, box.height()), kind, text))
-            y += box.height() + 2
-        return out
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
-        height = self.told[index.row()] = self.height(option, index)
-        return QSize(self.parent().viewport().width(), height)
-
-    def height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int:
-        """How high a row wants to be, pixels."""
-        lines = self._lines(option, index, self.parent().viewport().width() - FRAME)
-        return int(lines[-1][0].bottom()) + PAD + GAP
-
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
-        snag: Snag = index.data(SNAG)
-        t = self.theme
-        colour = {"spoils the work": t.spoils, "tight": t.tight}.get(snag.grade, t.note)
-        area = card_area(option)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        painter.setPen(QPen(QColor(colour if chosen else t.line), 2 if chosen else 1))
-        painter.setBrush(QColor(t.card))
-        painter.drawRoundedRect(area.adjusted(0.5, 0.5, -0.5, -0.5), 8, 8)
-        painter.translate(area.left(), area.top())
-        lines = self._lines(option, index, int(area.width()))
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(colour))
-        painter.save()
-        painter.translate(QPointF(PAD + px(7), lines[0][0].top() + QFontMetrics(option.font).height() / 2))
-        painter.drawPath(sign_path(snag.grade, px(6)))
-        painter.restore()
-        for box, kind, text in lines:
-            font = option.font
-            if kind == "picture":
-                paint_chance(painter, self.chance(index), box, t, font, self.unit)
-                continue
-            font.setBold(kind == "title")
-            painter.setFont(font)
-            if kind == "button":
-                self._paint_button(painter, box, text, self.pointed is not None and self.pointed == index)
-                continue
-            painter.setPen(QColor({"text": t.dim, "cure": colour, "awaited": t.dim}.get(kind, t.ink)))
-            painter.drawText(box, int(Qt.TextFlag.TextWordWrap), text)
-        painter.restore()
-
-    def _paint_button(self, painter: QPainter, box: QRectF, word: str, full: bool) -> None:
-        t = self.theme
-        painter.setPen(QPen(QColor(t.accent), 1))
-        painter.setBrush(QColor(t.accent if full else t.panel))
-        painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
-        painter.setPen(QColor(t.accent_ink if full else t.ink))
-        painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter), word)
-
-
-def card_area(option: QStyleOptionViewItem) -> QRectF:
-    """The card inside its row."""
-    return QRectF(option.rect).adjusted(FRAME / 2, 1, -FRAME / 2, -GAP + 1)
 
 
 class SnagList(QListView):
