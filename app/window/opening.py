@@ -58,7 +58,13 @@ class Opening(QObject):
         if not window.side.made:
             window.side.make()
             yield
-        yield from window.held_page.begin_in_steps()
-        window.side.inside.show()
-        yield
-        window.listen()
+        try:
+            yield from window.held_page.begin_in_steps()
+        except Exception:  # it is told as every fault is; what is there can be worked with
+            self._show()
+            raise
+        self._show()
+
+    def _show(self) -> None:
+        self._window.side.inside.show()
+        self._window.listen()

@@ -75,3 +75,16 @@ def test_what_was_told_before_is_shown_then(opened, qtbot):
 def test_a_window_that_is_closed_at_once_leaves_the_rest(opened):
     opened.close()
     assert not opened.opening._next.isActive()
+
+
+def test_a_fault_in_one_part_of_the_panel_leaves_the_others_on_show(opened, qtbot):
+    def broken() -> None:
+        raise ValueError("broken")
+
+    parts = opened.held_page._parts
+    opened.held_page._parts = (*parts[:-1], broken)
+    with qtbot.captureExceptions() as faults:
+        qtbot.waitUntil(lambda: bool(faults))
+    opened.held_page._parts = parts
+    assert [str(fault) for _, fault, _ in faults] == ["broken"]
+    assert opened.side.inside.isVisible() and opened.side.inside._title.text() and opened.side.snags.model().rowCount()
