@@ -8808,6 +8808,10 @@
         <translation>Wo das angeleimte Stück endet, von der Sattellinie.</translation>
     </message>
     <message>
+        <source>Where the outline runs against the grain, {side} up, is not known: {error}</source>
+        <translation>Wo der Umriss gegen die Faser läuft, {side} oben, ist nicht bekannt: {error}</translation>
+    </message>
+    <message>
         <source>Where the string of {tuner} runs</source>
         <translation>Wo die Saite von {tuner} läuft</translation>
     </message>

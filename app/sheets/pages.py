@@ -26,12 +26,12 @@ from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.curves import shift
-from geometry.drawing.section_cut import slot_area
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
 from geometry.routing import Waste
 from geometry.saying import say
+from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:

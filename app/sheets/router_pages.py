@@ -206,7 +206,9 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
         try:
             risks = grain_risks(layout, side)
             marks = grain_marks(layout, side)
-        except GeometryError:
+        except GeometryError as error:
+            blocks.append(paragraph(say("Where the outline runs against the grain, {side} up, is not known: {error}",
+                                        side=term(side), error=error), width, SMALL))
             continue
         if not risks:
             continue

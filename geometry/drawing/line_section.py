@@ -11,13 +11,14 @@ from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
-from geometry.drawing.section_cut import SectionLine, Span, slot_area, wood_area
+from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import level_cut
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Drilling, holes
+from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit, format_close
 from geometry.vectors import Vec2
 

@@ -9,11 +9,11 @@ from msgspec import Struct
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
-from geometry.by_size import of_same, of_slot, remembered_by_size
+from geometry.by_size import of_same, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.drawing.same import Same
 from geometry.errors import GeometryError
-from geometry.layout import Blank, Headstock, Loop, Slot, loop_path, slot_path
+from geometry.layout import Blank, Headstock, Loop, loop_path
 from geometry.solids import Drilling
 from geometry.vectors import Vec2
 
@@ -80,15 +80,6 @@ def _inside(line: SectionLine, area: Same[Polygon], least: float) -> tuple[Span,
             ends = sorted(line.along(c) for c in (piece.coords[0], piece.coords[-1]))
             found.append((ends[0], ends[1]))
     return tuple(sorted(found))
-
-
-@remembered_by_size(128, of_slot)
-def slot_area(slot: Slot) -> Polygon | None:
-    """The inside of a slot, or None while it has none."""
-    try:
-        return polygon(slot_path(slot))
-    except GeometryError:
-        return None
 
 
 @remembered_by_size(16, of_same)

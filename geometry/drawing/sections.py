@@ -12,7 +12,7 @@ from msgspec import Struct
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import ramp_sections
-from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_area, wood_area
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance, wood_area
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
@@ -20,6 +20,7 @@ from geometry.saying import say
 from geometry.solids import Drilling, Frame, Hole, holes
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.solids.frames import frame
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close, format_down
 

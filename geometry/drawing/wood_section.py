@@ -17,7 +17,7 @@ from geometry.curves import Path
 from geometry.curves.polygons import grown, polygon
 from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
-from geometry.drawing.section_cut import SectionLine, Span, edge_distance, slot_area
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance
 from geometry.drawing.shapes import chain, rectangle
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
@@ -27,6 +27,7 @@ from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.frames import frame
 from geometry.solids.ramps import RampCut, ramp_cut
+from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit, format_close
 
 LETTER = 1.9

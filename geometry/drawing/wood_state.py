@@ -18,13 +18,13 @@ from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stro
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
-from geometry.drawing.section_cut import slot_area
 from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 
 SAWN_OUTSIDE = LIGHT

@@ -9,8 +9,9 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.polygons import grown
 from geometry.layout import Headstock
-from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
+from geometry.sequence.shadows import drilled, outline_area, outline_line
 from geometry.solids.drilling import Drilling, holes
+from geometry.solids.slot_area import slot_area
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 

@@ -12,8 +12,9 @@ from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import of_kind
-from geometry.sequence.shadows import drilled, outline_area, outline_line, slot_area
+from geometry.sequence.shadows import drilled, outline_area, outline_line
 from geometry.solids.drilling import holes
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 
 SLOT_WORK = ("waste holes", "saw", "rout")

@@ -11,7 +11,8 @@ from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import guided, of_kind
-from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
+from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 
 

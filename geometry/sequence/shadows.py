@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from geometry.by_size import of_loop, of_slot, remembered_by_size
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves.polygons import grown, line, polygon
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Pin, Slot, slot_path
+from geometry.layout import Headstock, Pin
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.pin_pairs import template_pins
 from geometry.sequence.operation import Operation
 from geometry.solids.drilling import Drilling
+from geometry.solids.slot_area import slot_area
 from geometry.solids.walls import oblong
 
 
@@ -38,15 +38,6 @@ def drilled(d: Drilling) -> BaseGeometry:
         return grown(shapely.Point(d.start[:2]), d.radius)
     start = d.mark or d.start
     return polygon(oblong(start[:2], d.direction[:2], d.stop, d.radius))
-
-
-@remembered_by_size(64, of_slot)
-def slot_area(slot: Slot) -> BaseGeometry | None:
-    """The inside of a slot; None while it has none: the checks say why."""
-    try:
-        return polygon(slot_path(slot))
-    except GeometryError:
-        return None
 
 
 @remembered_by_size(16, of_loop)

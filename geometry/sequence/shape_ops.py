@@ -14,9 +14,10 @@ from geometry.checks.words import listed
 from geometry.saying import count, say
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
-from geometry.sequence.shadows import outline_pins, pin_circle, slot_area, slot_pins
+from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes, point_length
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.vectors import Vec2
 

@@ -16,8 +16,9 @@ from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
 from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.shape_ops import holds, pins_to_plug
-from geometry.sequence.shadows import drilled, outline_area, slot_area
+from geometry.sequence.shadows import drilled, outline_area
 from geometry.solids.drilling import Drilling
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
 

@@ -21,6 +21,7 @@ from geometry.checks.snags import Snag
 from geometry.curves import Matrix
 from geometry.drawing import Label
 from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Template, loop_path
+from geometry.layout.generic import RACK
 from geometry.solids import holes
 from tests.app.sheets.printed import made as printed_pages
 from tests.app.sheets.specimens import demo, large
@@ -260,3 +261,10 @@ def test_how_far_across_stands_on_one_line(unit):
         if page.title.startswith("Cards"):
             assert not [m.text for placed in page.content for m in placed.drawing
                         if isinstance(m, Label) and m.text in ("bass", "treble")], "the side stands alone where it had no room"
+
+
+def test_where_the_grain_is_not_known_the_card_says_so():
+    tip_at_the_nut = Loop(nodes=tuple(Node(at=at) for at in ((0.0, 0.0), (40.0, 30.0), (40.0, 180.0), (-40.0, 180.0), (-40.0, 30.0))))
+    head = msgspec.structs.replace(plain_head(), outline=tip_at_the_nut, slots=(), tuners=(), rows=(), rack=RACK)
+    cards = " ".join(words(page) for page in pages(head, "A4") if page.title == "Cards")
+    assert "against the grain, face up, is not known: The outline touches the nut line in one point only" in " ".join(cards.split())
