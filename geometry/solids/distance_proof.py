@@ -22,6 +22,8 @@ _LOOKS = (0, 1, 2)
 """levels at which what is nearly as good is looked at too: about the size of a hollow"""
 _BESIDE = math.cos(0.06)
 """cosine of the angle within which two directions lead into the same hollow"""
+_THERE = 1e-9
+"""rad: from so near the bottom of a hollow nothing more is to be gained"""
 _MOST = 6000
 """triangles of one pair at a time; beyond it the best shift known stands without its proof"""
 
@@ -164,14 +166,17 @@ def bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float
         step = _newton(row, n, best)
         if step is None:
             break
+        (x, y, z), (dx, dy, dz) = n, step
+        if abs(dx) + abs(dy) + abs(dz) < _THERE:
+            break
         for _ in range(8):
-            trial = tuple(a + b for a, b in zip(n, step, strict=True))
-            size = math.hypot(*trial)
-            trial = tuple(a / size for a in trial)
+            tx, ty, tz = x + dx, y + dy, z + dz
+            size = math.hypot(tx, ty, tz)
+            trial = (tx / size, ty / size, tz / size)
             found = _shift(row, trial)
             if found < best:
                 break
-            step = tuple(a / 3 for a in step)
+            dx, dy, dz = dx / 3, dy / 3, dz / 3
         else:
             break
         gained, n, best = best - found, trial, found
@@ -222,7 +227,7 @@ def _newton(row: tuple[float, ...], n: tuple[float, float, float], value: float)
     size = math.hypot(first, second)
     if size > 0.3:
         first, second = first * 0.3 / size, second * 0.3 / size
-    return tuple(first * a + second * b for a, b in zip(t, u, strict=True))
+    return first * t[0] + second * u[0], first * t[1] + second * u[1], first * t[2] + second * u[2]
 
 
 def _dot(a: tuple[float, float, float], b: tuple[float, float, float]) -> float:
