@@ -104,7 +104,7 @@ def _with_slots(shadows: Sequence[Shadow], openings: tuple[Opening, ...], margin
         if shadow.areas:
             for which in met.get(at, ()):
                 if openings[which].depth >= thickness:
-                    some += seats.over_slot(item, openings[which])
+                    some += seats.over_slot(item, shadow.areas[0], openings[which])
             at += 1
         found.append(tuple(some))
     return found

@@ -109,24 +109,37 @@ def _inside(shape: Wall, outline: Wall, needed: float) -> tuple[float, Vec2, Vec
     return depths[i], corners[i], v.scale(v.unit(back), needed - depths[i])
 
 
-def over_slot(item: Item, opening: Opening) -> tuple[Snag, ...]:
-    """Snags of a plate on the back with a slot cut through."""
-    shape = _shape(item)
-    shared = shapely.intersection(shape.area, opening.wall.area)
+def over_slot(item: Item, area: shapely.Geometry, opening: Opening) -> tuple[Snag, ...]:
+    """Snags of a plate on the back, of which the area in plan is given, with a slot cut through."""
+    shared = shapely.intersection(area, opening.wall.area)
     if shared.area <= 1e-6:
         return ()
-    depth = max(opening.wall.deepest(shape.points)[0], shape.deepest(opening.wall.points)[0], 2e-6)
+    corners = np.array([plan(corner) for corner in item.plate])
+    depth = max(opening.wall.deepest(corners)[0], _into(corners, opening.wall.points), 2e-6)
     place = shared.representative_point()
     return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
                  say("The plate of {item} reaches {depth} mm over {opening}.",
                      item=item.id, depth=mm(depth), opening=opening.id),
                  say("Choose a smaller plate, or another place for the slot."),
-                 push=_out_of(shape, shared, depth)),)
+                 push=_out_of(area, shared, depth)),)
 
 
-def _out_of(shape: Wall, shared: shapely.Geometry, depth: float) -> Vec2:
+def _into(corners: np.ndarray, points: np.ndarray) -> float:
+    """How deep the deepest of some points (n, 2) lies inside a rectangle by its corners (4, 2), mm; 0 or less where none does."""
+    first, second, _, last = corners.tolist()
+    x, y = points[:, 0] - first[0], points[:, 1] - first[1]
+    found = []
+    for other in (second, last):
+        along = v.sub(other, first)
+        size, (ux, uy) = v.norm(along), v.unit(along)
+        across = x * ux + y * uy
+        found += [across, size - across]
+    return float(np.minimum.reduce(found).max())
+
+
+def _out_of(area: shapely.Geometry, shared: shapely.Geometry, depth: float) -> Vec2:
     """The shift of a plate of `depth` mm away from the middle of what it shares with a slot."""
-    (x, y), (sx, sy) = shapely.get_coordinates([shape.area.centroid, shared.centroid]).tolist()
+    (x, y), (sx, sy) = shapely.get_coordinates([area.centroid, shared.centroid]).tolist()
     return v.scale(v.unit((x - sx, y - sy)), depth)
 
 

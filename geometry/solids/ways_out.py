@@ -110,13 +110,23 @@ def strip(drilling: Drilling, half: float | None = None) -> np.ndarray:
 def from_slot(drilling: Drilling, slot: Slot, wall: Wall) -> WayOut:
     """The way of a drilling, level or upright, out of a slot whose exact wall is given."""
     deep = math.inf if slot.depth is None else slot.depth
-    shifts = _shifts(slot, wall)
     if drilling.upright:
-        depth, way = shifts(np.array([drilling.start[:2]]), drilling.radius)
+        depth, way = (_from_centres(drilling, slot.shape) if isinstance(slot.shape, StraightSlot) else None) or _shifts(slot, wall)(
+            np.array([drilling.start[:2]]), drilling.radius)
         found = WayOut(depth, (*way, 0.0))
         down = deep - drilling.end[2]
         return WayOut(down, (0.0, 0.0, 1.0)) if drilling.direction[2] < 0 and down < depth else found
-    return _level_from_slot(drilling, deep, shifts)
+    return _level_from_slot(drilling, deep, _shifts(slot, wall))
+
+
+def _from_centres(drilling: Drilling, shape: StraightSlot) -> tuple[float, Vec2] | None:
+    """(depth, way) of an upright drilling out of a straight slot: away from its line of centres; None where it stands upon that."""
+    centre, start, along = drilling.start[:2], shape.nut_end, v.sub(shape.tip_end, shape.nut_end)
+    squared = v.dot(along, along)
+    share = min(1.0, max(0.0, v.dot(v.sub(centre, start), along) / squared)) if squared > 0 else 0.0
+    away = v.sub(centre, v.along(start, along, share))
+    size = v.norm(away)
+    return (shape.width / 2 + drilling.radius - size, v.scale(away, 1 / size)) if size > TOUCH else None
 
 
 _Shifts = Callable[[np.ndarray, float], tuple[float, Vec2]]
