@@ -32,8 +32,8 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
         return _stretched(layout, move)
     if isinstance(move, Slide):
         layout = _alone(layout, move.of)
-        side, along = along_edge(layout, move.of)
-        if not 0 <= along + move.by <= edge(layout.outline, side).length:
+        side, along = along_edge(layout, move.of) or (None, 0.0)  # a tuner on no edge is refused by slide_tuner
+        if side is not None and not 0 <= along + move.by <= edge(layout.outline, side).length:
             raise GeometryError(say("The edge ends before {of} has slid so far.", of=move.of))
         return slide_tuner(layout, move.of, along + move.by)
     assert isinstance(move, Shift)

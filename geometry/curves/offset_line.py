@@ -30,6 +30,8 @@ from geometry.vectors import Vec2
 
 CLOSE = 0.002
 """mm that an offset curve may stray from the true offset."""
+MOST = 5000.0
+"""mm by which a line is offset at most: as large as a layout may be"""
 DEEPEST = 7
 """Halvings after which a piece is taken as it is, or left out where the line turns too tightly."""
 SLACK = 0.02
@@ -47,7 +49,7 @@ def offset_line(path: Path, by: float, keep_level: float | None = None) -> Path:
     """
     if not math.isfinite(by) or abs(by) <= TOUCH:
         raise GeometryError(say("Type how far the copy lies from the line, above or below zero."))
-    runs = _runs(path.counter_clockwise(), by, keep_level)
+    runs = _runs(path.counter_clockwise(), by, keep_level) if abs(by) <= MOST else None
     if not runs:
         raise GeometryError(say("The line turns more tightly than this distance: choose a smaller one."))
     chains = [run.pieces for run in runs]

@@ -9,13 +9,18 @@ import math
 import random
 from collections.abc import Callable
 
+from msgspec.structs import replace
+
 from geometry import edits
-from geometry.curves import Matrix
-from geometry.edits import hand_cuts, hardware, picture, strings
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.cures.carry_out import carried_out
+from geometry.curves import Matrix, Path
+from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
 from geometry.edits import rack as rack_edits
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightSlot, feature_ids
 from geometry.layout.outline import loop_path
-from geometry.layout.slots import straight_path
+from geometry.layout.slots import slot_path, straight_path
+from geometry.strings import runs
 from geometry.strings.sets import SETS
 from geometry.vectors import Vec2
 
@@ -75,7 +80,8 @@ def slot(layout: Headstock, chance: random.Random) -> str:
 def loop(layout: Headstock, chance: random.Random) -> tuple[str, int]:
     """A loop and a number of one of its nodes; now and then neither is there."""
     drawn = [one.id for one in layout.slots if not isinstance(one.shape, StraightSlot)]
-    ref = chance.choice([edits.OUTLINE, edits.OUTLINE, *drawn]) if chance.random() < 0.95 else chance.choice(WORDS)
+    named = chance.choice([edits.OUTLINE, edits.OUTLINE, *drawn])
+    ref = named if chance.random() < 0.92 else chance.choice((*WORDS, slot(layout, chance)))  # of a straight slot it is refused
     nodes = next((s.shape.loop.nodes for s in layout.slots if s.id == ref and s.id in drawn), layout.outline.nodes)
     return ref, chance.randrange(len(nodes)) if chance.random() < 0.95 else chance.choice((-1, -99, 99, len(nodes)))
 
@@ -192,6 +198,59 @@ def cut(layout: Headstock, chance: random.Random) -> Headstock:
         lambda: hand_cuts.propose_flat(layout, tuner(layout, chance))))()
 
 
+def sizes_hole(layout: Headstock, chance: random.Random) -> Headstock:
+    return holes.tuners_for_holes(layout, some(layout, chance, [one.id for one in layout.holes]), any_of(chance, [p.id for p in layout.patterns]))
+
+
+def pasted(layout: Headstock, chance: random.Random) -> Headstock:
+    """What was copied lies in the clipboard as a file does, and its hardware may be another one's of the same name."""
+    held = clipping.clip(layout, some(layout, chance))
+    if held.patterns and chance.random() < 0.3:
+        held = replace(held, patterns=tuple(replace(one, post=replace(one.post, diameter=5.5)) for one in held.patterns))
+    return clipping.paste(layout, held, step(chance))
+
+
+def read_in(layout: Headstock, chance: random.Random) -> Headstock:
+    """A drawing taken over: its outline, slots and holes."""
+    def role(path: Path) -> tuple[Path, str]:
+        return path, chance.choice(("slot", "hole", "other", "outline"))
+    loops = [(loop_path(layout.outline), "outline"), *(role(slot_path(one)) for one in layout.slots[:3])]
+    wide, high, by = chance.uniform(0.8, 1.25), chance.choice((chance.uniform(0.8, 1.25), -1.0, 40.0)), (chance.uniform(-6, 6), 0.0)
+    return imported.with_shape(layout, loops, Matrix(wide, 0.0, 0.0, high, *by), chance.random() < 0.5)
+
+
+def echoed(layout: Headstock, chance: random.Random) -> Headstock:
+    """A typed or nudged change that the other side follows."""
+    held, ref, index = some(layout, chance), *loop(layout, chance)
+    what = chance.randrange(3)
+    if what == 0:
+        return mirrored.echo_edit(layout, edits.nudge(layout, held, *step(chance)), held)
+    if what == 1:
+        return mirrored.echo_edit(layout, edits.remove_features(layout, held[:1]), held[:1])
+    return mirrored.echo_edit(layout, edits.set_radius(layout, ref, index, far(chance)), [ref], index)
+
+
+def a_string(layout: Headstock, chance: random.Random) -> str:
+    return any_of(chance, [one.id for one in layout.strings])
+
+
+def served(layout: Headstock, chance: random.Random) -> Headstock:
+    """Strings on other posts, as a proposal has them."""
+    now = runs(layout)
+    posts = [run.tuner for run in now]
+    chance.shuffle(posts)
+    return strings.serve(layout, [replace(run, tuner=post) for run, post in zip(now, posts, strict=True)][:chance.choice((1, 3, 99))])
+
+
+def cured(layout: Headstock, chance: random.Random) -> Headstock:
+    """A single move as a cure makes it."""
+    way, old = chance.choice([one for one in fields(layout) if isinstance(one[1], float) and one[0][0] not in ("book", "order")])
+    moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)),
+                               Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)),
+                               Change(way, old, chance.choice((old * 1.01, far(chance)))))
+    return carried_out(layout, chance.choice(moves))
+
+
 def on_loop(function: Callable, *more: Callable) -> Edit:
     """An edit of a loop at one of its nodes, now and then with its mirror image."""
     def edit(layout: Headstock, chance: random.Random) -> Headstock:
@@ -270,5 +329,13 @@ EDITS: dict[str, Edit] = {
     "lay_picture": lay_picture, "picture": in_picture, "hardware": bore, "hand cuts": cut,
     "add_ear": lambda l, c: hardware.add_ear(l, c.choice(SIDES)),
     "string_set": lambda l, c: strings.string_set(l, c.choice(SETS)),
+    "add_string": lambda l, c: string_count.add_string(l, c.choice(SIDES)),
+    "remove_string": lambda l, c: string_count.remove_string(l, a_string(l, c)),
+    "pair_string": lambda l, c: string_count.pair_string(l, a_string(l, c), c.random() < 0.6),
+    "strings_for_posts": lambda l, c: string_count.strings_for_posts(l if c.random() < 0.5 else replace(
+        l, strings=(), tuners=tuple(replace(one, string=None) for one in l.tuners))),
+    "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "with_shape": read_in, "echo_edit": echoed, "cure": cured,
+    "offset_in_place": lambda l, c: offsetting.offset_in_place(l, loop(l, c)[0], small(c)),
+    "offset_copy": lambda l, c: offsetting.offset_copy(l, loop(l, c)[0], small(c)),
     "set_post": lambda l, c: strings.set_post(l, any_of(c, [s.id for s in l.strings]), c.choice((None, tuner(l, c)))),
 }

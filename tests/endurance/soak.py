@@ -33,6 +33,7 @@ from shiboken6 import isValid
 from app.look.theme import DAY, LAMP
 from app.window import ask, collector
 from app.window.actions import MENUS
+from app.window.background import running
 from app.window.demo import demo
 from app.window.faults import Faults
 from app.window.heap import give_back
@@ -249,7 +250,7 @@ class Day:
         rest()
         drop()
         process = psutil.Process()
-        things = gc.get_objects()
+        things = everything()
         kinds = Counter(type(one).__name__ for one in things if isinstance(one, QObject) and isValid(one))
         found = {
             "RSS": process.memory_info().rss / 1e6, "objects": len(things), "threads": process.num_threads(),
@@ -308,10 +309,21 @@ def rest() -> None:
         quiet = 0 if collector._resting else quiet + 1
 
 
+def everything() -> list:
+    """All objects that the collector knows, once nothing runs beside the window.
+
+    What another thread is in the midst of making is among them, and it breaks when it is held meanwhile (a tuple that is
+    being filled from a generator: SystemError from the interpreter itself).
+    """
+    rest()
+    assert not running(), "work beside the window has no end"
+    return gc.get_objects()
+
+
 def drop() -> None:
     """Empty the caches, which are bounded (the toolkit's by 10 MB) but fill slowly; destroy what was put off; give free memory back."""
     QPixmapCache.clear()
-    for one in [one for one in gc.get_objects() if isinstance(one, functools._lru_cache_wrapper)]:
+    for one in [one for one in everything() if isinstance(one, functools._lru_cache_wrapper)]:
         one.cache_clear()
     for _ in range(3):
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)

@@ -117,3 +117,10 @@ def test_a_notch_that_fills_up_is_gone_without_a_trace():
     notch = ring((0.0, 0.0), (30.0, 0.0), (30.0, 10.0), (5.0, 10.0), (5.0, 12.0), (30.0, 12.0), (30.0, 22.0), (0.0, 22.0))
     grown = Polygon(offset_line(notch, 1.5).flatten(0.0005))
     assert grown.symmetric_difference(true_offset(notch, 1.5)).area < 0.05
+
+
+def test_no_line_is_offset_beyond_all_layouts():
+    line = Path((Line((0.0, 0.0), (10.0, 0.0)), Line((10.0, 0.0), (10.0, 10.0)), Line((10.0, 10.0), (0.0, 0.0))), closed=True)
+    for by in (1e300, -1e300, 5001.0):
+        with pytest.raises(GeometryError):
+            offset_line(line, by)
