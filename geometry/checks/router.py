@@ -17,11 +17,11 @@ from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
 from geometry.layout.shop import Margins
 from geometry.lengths import marking
-from geometry.routing.depth import Reach, reach_of
+from geometry.routing.depth import Job, Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import same_offset
+from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import in_turn
@@ -149,18 +149,27 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     return tuple(found)
 
 
+def _planned(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template,
+             margins: Margins) -> tuple[tuple[Pass, ...] | Refusal, Job]:
+    return passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack, template=template, margins=margins))
+
+
+@remembered_by_size(64, of_slot)
+def _from_one_side(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template, margins: Margins) -> bool:
+    """Whether a bit does all of a slot without turning the template over; remembered by all that it depends on."""
+    made, _ = _planned(slot, guide, blank, rack, template, margins)
+    return not isinstance(made, Refusal) and made[-1].side == made[0].side
+
+
 def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, template: Template,
               margins: Margins) -> tuple[Snag, ...]:
     """What the planner says to the template's own bit: through from the face, only turned over, or not at all."""
-    slot, wall = opening.slot, opening.wall
-    if opening.crosses:
+    slot = opening.slot
+    if opening.crosses or _from_one_side(slot, guide, blank, rack, template, margins):
         return ()
     with marking(length):
-        made, job = passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack,
-                                                      template=template, margins=margins))
-    if not isinstance(made, Refusal) and made[-1].side == made[0].side:
-        return ()
-    place = wall.area.representative_point()
+        made, job = _planned(slot, guide, blank, rack, template, margins)
+    place = opening.wall.area.representative_point()
     where = (place.x, place.y, job.depth)
     bit = say("The {cutter} mm bit", cutter=size(guide.bit.cutter))
     reach = None if guide.bit.bearing == "tip" else reach_of(guide, job)
