@@ -164,6 +164,8 @@ def test_a_dropped_picture_on_the_front_page_begins_a_layout_to_trace_into(bench
     assert drop(bench, file)
     qtbot.waitUntil(lambda: bench.layout.picture is not None)
     assert bench.layout.name == "old head" and bench.window.stage == "outline" and not bench.window.front.shown
+    # The nut is taken from the picture; the marks were set with a hand to about 1 mm.
+    assert bench.layout.nut.width == pytest.approx(HEAD.nut.width, abs=2.0) and bench.layout.nut.width != 43.0
 
 
 def test_what_is_no_picture_is_said_and_changes_nothing(bench, tmp_path, monkeypatch):

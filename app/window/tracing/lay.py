@@ -42,13 +42,14 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
         return
     dialog = LayDialog(window, path.name, read)
     picture = dialog.picture if dialog.exec() == QDialog.DialogCode.Accepted else None
+    nut = dialog.nut_width
     dialog.deleteLater()
     if picture is not None:
         if window.front.shown:
             if not window.files.may_leave():
                 return
             name = path.stem[:80] or say("Traced")
-            window.document.replace(_begun(window, name), None)
+            window.document.replace(_begun(window, name, nut), None)
         window.document.apply(say("Lay {path} behind the drawing", path=path.name),
                               with_picture(window.document.layout, picture))
         window.set_stage("outline")
@@ -56,7 +57,7 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
         window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
 
 
-def _begun(window: MainWindow, name: str) -> Headstock:
-    """A layout to trace into: from the usual numbers, its outline waits to be replaced."""
-    _, layout, _ = mended(Numbers())
+def _begun(window: MainWindow, name: str, nut: float) -> Headstock:
+    """A layout to trace into: from the usual numbers and the nut in the picture (mm), its outline waits to be replaced."""
+    _, layout, _ = mended(Numbers(nut_width=round(nut, 1)))
     return replace(with_own_rack(window, layout), name=name, about="")

@@ -57,6 +57,8 @@ class LayDialog(ReadInOrder, QDialog):
         self._name = name
         self._read = read
         self.picture: Picture | None = None
+        self.nut_width = 0.0
+        """mm between the two marks at the nut"""
         w, h = float(read.width), float(read.height)
         self._at: dict[str, Vec2] = {
             "a": (0.2 * w, 0.5 * h), "b": (0.8 * w, 0.5 * h),
@@ -208,6 +210,7 @@ class LayDialog(ReadInOrder, QDialog):
                 raise GeometryError(refused.toolTip())
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
+            self.nut_width = abs(nut)
             point = made.size_at(self._at["bass"])
             text = say("The nut measures {nut}, one point of the picture {point}.",
                        nut=format_close(abs(nut), unit, mark=True),

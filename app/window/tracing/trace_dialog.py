@@ -108,8 +108,8 @@ class TraceDialog(ReadInOrder, QDialog):
         self._bar.setAccessibleName(say("How far the proposal is"))
         running.addWidget(self._bar, 1)
         running.addWidget(self.stop)
-        note = QLabel(say("The outline of the layout is replaced; tuners and slots stay where they are. The picture's "
-                          "own errors come on top: check the first print with the 100 mm bar."), self)
+        note = QLabel(say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
+                          "is. The picture's own errors come on top: check the first print with the 100 mm bar."), self)
         note.setObjectName("dim")
         note.setWordWrap(True)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
