@@ -14,9 +14,8 @@ import msgspec
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from app.formats.saving import fingerprint, save_bytes
-from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from app.formats.tidy_json import tidy
-from geometry.errors import GeometryError
+from app.formats.versioned import Refusals, read_versioned
 from geometry.layout import FORMAT, Headstock, validate
 from geometry.saying import say
 
@@ -27,33 +26,18 @@ LARGEST_BYTES = 20_000_000
 def decode(data: bytes, name: str = "") -> Headstock:
     """A validated layout from file bytes. FormatError with one sentence and the place otherwise."""
     name = name or say("the file")
-    if not data.strip():
-        raise FormatError(say("{name} is empty: it holds no layout.", name=name))
-    if len(data) > LARGEST_BYTES:
-        raise FormatError(say("{name} is {data:.0f} MB, far more than a layout needs: choose the right file.",
-                              name=name, data=len(data) / 1e6))
-    try:
-        data = plain(data)
-        version = msgspec.json.decode(data, type=_Head).pegwright
-    except UNREADABLE as error:
-        raise FormatError(say("{name} is not a headstock layout: {sentence}",
-                              name=name, sentence=sentence(error, data))) from error
-    if version is None:
-        raise FormatError(say('{name} is not a headstock layout: it has no "pegwright" version at the top.', name=name))
-    if not 1 <= version < LATEST:
-        raise FormatError(say("{name} is damaged: there has never been a layout of the version that it names.",
-                              name=name))
-    if version > FORMAT:
-        raise FormatError(say("{name} is a layout of version {version}; this program reads version {format}. Update "
-                              "Pegwright to open it; the file is left as it is.",
-                              name=name, version=version, format=FORMAT))
-    try:
-        return validate(read_strict(data, Headstock))
-    except UNREADABLE as error:
-        raise FormatError(say("{name} cannot be used: {sentence}",
-                              name=name, sentence=sentence(error, data))) from error
-    except GeometryError as error:
-        raise FormatError(say("{name} cannot be used: {sentence}", name=name, sentence=sentence(error))) from error
+    says = Refusals(
+        empty=lambda: say("{name} is empty: it holds no layout.", name=name),
+        large=lambda: say("{name} is {data:.0f} MB, far more than a layout needs: choose the right file.",
+                          name=name, data=len(data) / 1e6),
+        unmarked=lambda: say('{name} is not a headstock layout: it has no "pegwright" version at the top.', name=name),
+        damaged=lambda: say("{name} is damaged: there has never been a layout of the version that it names.", name=name),
+        newer=lambda version: say("{name} is a layout of version {version}; this program reads version {format}. Update "
+                                  "Pegwright to open it; the file is left as it is.",
+                                  name=name, version=version, format=FORMAT),
+        foreign=lambda why: say("{name} is not a headstock layout: {sentence}", name=name, sentence=why),
+        unusable=lambda why: say("{name} cannot be used: {sentence}", name=name, sentence=why))
+    return read_versioned(data, Headstock, "pegwright", FORMAT, LARGEST_BYTES, says, validate)
 
 
 def read(path: Path) -> Headstock:
@@ -93,9 +77,3 @@ def schema_text() -> str:
             "description": "Lengths in millimetres, angles in degrees. Origin: nut line x centreline, on the face; "
                            "+x treble, +y tip, +z into the wood."}
     return json.dumps(head | schema, indent=2) + "\n"
-
-
-class _Head(msgspec.Struct):
-    """Only the version, so that a newer file is named as such before its fields are judged."""
-
-    pegwright: int | None = None

@@ -15,8 +15,8 @@ import platformdirs
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
-from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from app.formats.tidy_json import tidy
+from app.formats.versioned import Refusals, read_versioned
 from geometry.errors import GeometryError
 from geometry.layout import Rack
 from geometry.layout.generic import RACK, RACK_INCH
@@ -33,12 +33,6 @@ class RackFile(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=
 
     pegwright_rack: Literal[1] = VERSION
     rack: Rack
-
-
-class _Head(msgspec.Struct):
-    """Only the version, so that a newer file is named as such before its fields are judged."""
-
-    pegwright_rack: int | None = None
 
 
 def rack_path() -> Path:
@@ -124,27 +118,20 @@ def encode_rack(rack: Rack) -> bytes:
 
 def decode_rack(data: bytes, name: str = "") -> Rack:
     """A rack from file bytes. FormatError with one sentence and the place otherwise."""
-    name = name or say("the file")
-    if not data.strip():
-        raise FormatError(say("{name} is empty: it holds no rack. Delete it to begin with the starting rack.",
-                              name=name))
-    if len(data) > LARGEST_BYTES:
-        raise FormatError(say("{name} is far larger than a rack needs: choose the right file.", name=name))
-    try:
-        data = plain(data)
-        version = msgspec.json.decode(data, type=_Head).pegwright_rack
-        if version is None:
-            raise FormatError(say('{name} is not a rack: it has no "pegwright_rack" version at the top.', name=name))
-        if not 1 <= version < LATEST:
-            raise FormatError(say("{name} is damaged: there has never been a rack of the version that it names.",
-                                  name=name))
-        if version > VERSION:
-            raise FormatError(say("{name} is a rack of version {version}; this program reads version {known}. "
+    return read_versioned(data, RackFile, "pegwright_rack", VERSION, LARGEST_BYTES, _refusals(name or say("the file")),
+                          lambda file: validate_rack(file.rack))
+
+
+def _refusals(name: str) -> Refusals:
+    def unusable(why: str) -> str:
+        return say("{name} cannot be used: {sentence}", name=name, sentence=why)
+
+    return Refusals(
+        empty=lambda: say("{name} is empty: it holds no rack. Delete it to begin with the starting rack.", name=name),
+        large=lambda: say("{name} is far larger than a rack needs: choose the right file.", name=name),
+        unmarked=lambda: say('{name} is not a rack: it has no "pegwright_rack" version at the top.', name=name),
+        damaged=lambda: say("{name} is damaged: there has never been a rack of the version that it names.", name=name),
+        newer=lambda version: say("{name} is a rack of version {version}; this program reads version {known}. "
                                   "Update Pegwright to open it; the file is left as it is.",
-                                  name=name, version=version, known=VERSION))
-        return validate_rack(read_strict(data, RackFile).rack)
-    except UNREADABLE as error:
-        raise FormatError(say("{name} cannot be used: {sentence}",
-                              name=name, sentence=sentence(error, data))) from error
-    except GeometryError as error:
-        raise FormatError(say("{name} cannot be used: {sentence}", name=name, sentence=sentence(error))) from error
+                                  name=name, version=version, known=VERSION),
+        foreign=unusable, unusable=unusable)

@@ -2460,10 +2460,6 @@
         <translation>Führung in der Schablone</translation>
     </message>
     <message>
-        <source>Follower on the template</source>
-        <translation>Führung an der Schablone</translation>
-    </message>
-    <message>
         <source>Following the template</source>
         <translation>Folgen der Schablone</translation>
     </message>

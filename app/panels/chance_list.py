@@ -13,6 +13,7 @@ from app.look.signs import sign_path
 from app.look.sizes import lettered, px
 from app.look.theme import Theme
 from app.panels.chance_words import card_words
+from app.panels.in_hand import go_along
 from app.panels.row_keys import walks
 from geometry.drawing.chances import spread_picture
 from geometry.saying import say
@@ -41,13 +42,13 @@ class ChanceModel(QAbstractListModel):
         super().__init__(parent)
         self.unit: LengthUnit = "mm"
         self.trials = 0
-        self._clearances: tuple[Clearance, ...] = ()
+        self.clearances: tuple[Clearance, ...] = ()
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return len(self._clearances)
+        return len(self.clearances)
 
     def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        clearance = self._clearances[index.row()]
+        clearance = self.clearances[index.row()]
         if role == CLEARANCE:
             return clearance
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
@@ -59,7 +60,7 @@ class ChanceModel(QAbstractListModel):
         self.beginResetModel()
         self.unit = unit
         self.trials = 0 if simulation is None else simulation.trials
-        self._clearances = () if simulation is None else simulation.clearances[:MOST]
+        self.clearances = () if simulation is None else simulation.clearances[:MOST]
         self.endResetModel()
 
 
@@ -148,8 +149,10 @@ class ChanceList(QListView):
         self.activated.connect(self._go)
 
     def show_simulation(self, simulation: Simulation | None, unit: LengthUnit) -> None:
-        """Replace the chances shown."""
+        """Replace the chances shown; the one in hand stays so while it is there."""
+        held = self.currentIndex().data(CLEARANCE)
         self._model.show(simulation, unit)
+        go_along(self, held, self._model.clearances)
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""

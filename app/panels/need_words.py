@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, place_words, rise_words, success_words
 from geometry.checks.words import first
 from geometry.saying import say
-from geometry.units import LengthUnit, format_close, format_length
+from geometry.units import LACK, MM_PER_INCH, LengthUnit, format_close, format_length
 from geometry.vectors import norm
 
 AIMS: tuple[tuple[Aim, str], ...] = (("sound", say("comes out sound")), ("within", say("keeps every margin")))
@@ -21,14 +22,20 @@ def aim_words(aim: Aim) -> str:
 
 
 def amount(need: Need, value: float, unit: LengthUnit) -> str:
-    """`±0.15 mm`, `±0.5 mm in 50 mm`, `±0.25°`, `±0.1 %`: a half-width, never rounded up by fractions of an inch."""
-    exact: LengthUnit = "mm" if unit == "mm" else "in"
+    """`±0.15 mm`, `±0.5 mm in 50 mm`, `±0.25°`, `±0.1 %`: a half-width, never told wider than it may be."""
     if need.unit == "mm":
-        return f"±{format_length(value, exact, mark=True)}"
+        return f"±{_half_width(value, unit)}"
     if need.unit == "mm per 50 mm":
-        return say("±{far} in {length}", far=format_length(value, exact, mark=True),
-                   length=format_length(50.0, exact, mark=True))
+        return say("±{far} in {length}", far=_half_width(value, unit),
+                   length=format_length(50.0, "mm" if unit == "mm" else "in", mark=True))
     return f"±{value:g}°" if need.unit == "degrees" else f"±{value:g} %"
+
+
+def _half_width(mm: float, unit: LengthUnit) -> str:
+    """The mm as they are: hundredths already. In inches ten-thousandths, a hundredth of a mm being about four of them."""
+    if unit == "mm":
+        return format_length(mm, mark=True)
+    return format_length(math.floor((mm + LACK) / MM_PER_INCH * 10_000) / 10_000 * MM_PER_INCH, "in", 4, mark=True)
 
 
 def places(where: Sequence[str]) -> str:

@@ -24,7 +24,7 @@ MARGINS = (
     ("string_hole", say("String hole to slot wall")),
     ("string_air", say("String to post, wall and ramp")), ("seat_overhang", say("Plate inside the edge")),
     ("seat_gap", say("Plate to plate")), ("button_gap", say("Button to button")), ("blank_edge", say("Outline to blank edge")),
-    ("template_contact", say("Follower on the template")))
+    ("template_contact", say("Follower has to rub")))
 
 
 def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem
 from app.help.snags import drawing_of
 from app.look.theme import Theme
 from app.panels.chance_words import Chances
+from app.panels.in_hand import go_along
 from app.panels.row_keys import walks
 from app.panels.snag_card import CHANCE, SNAG, SnagCard, card_area, cure_line
 from app.panels.snag_chance import chance_of
@@ -100,8 +101,10 @@ class SnagList(QListView):
         self.activated.connect(self._go)
 
     def show_snags(self, snags: tuple[Snag, ...]) -> None:
-        """Replace the snags shown."""
+        """Replace the snags shown; the one in hand stays so while it is there."""
+        held = self.currentIndex().data(SNAG)
         self._model.show(snags)
+        go_along(self, held, snags)
 
     def show_chances(self, chances: Chances) -> None:
         """Tell the chance of the snag in hand, or that it is being worked out."""

@@ -15,8 +15,8 @@ from msgspec import Meta
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
-from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from app.formats.tidy_json import tidy
+from app.formats.versioned import Refusals, read_versioned
 from app.printing.correction import BAR, LEAST, MOST, Correction
 from geometry.saying import say
 
@@ -41,12 +41,6 @@ class PrintersFile(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_o
 
     pegwright_printers: Literal[1] = VERSION
     printers: tuple[Entry, ...] = ()
-
-
-class _Head(msgspec.Struct):
-    """Only the version, so that a newer file is named as such before its fields are judged."""
-
-    pegwright_printers: int | None = None
 
 
 def printers_path() -> Path:
@@ -87,31 +81,25 @@ def keep_correction(printer: str, paper: str, correction: Correction | None, pat
 
 def decode(data: bytes, name: str = "") -> tuple[Entry, ...]:
     """The entries from file bytes. FormatError with one sentence and the place otherwise."""
-    name = name or say("the file")
-    if not data.strip():
-        raise FormatError(say("{name} is empty: it holds no printers. Delete it and measure the bars again.",
-                              name=name))
-    if len(data) > LARGEST_BYTES:
-        raise FormatError(say("{name} is far larger than a list of printers: choose the right file.", name=name))
-    try:
-        data = plain(data)
-        version = msgspec.json.decode(data, type=_Head).pegwright_printers
-        if version is None:
-            raise FormatError(say('{name} is not a list of printers: it has no "pegwright_printers" version at the '
-                                  'top.',
-                                  name=name))
-        if not 1 <= version < LATEST:
-            raise FormatError(say("{name} is damaged: there has never been a list of printers of the version that it "
-                                  "names.",
-                                  name=name))
-        if version > VERSION:
-            raise FormatError(say("{name} is a list of printers of version {version}; this program reads version "
+    return read_versioned(data, PrintersFile, "pegwright_printers", VERSION, LARGEST_BYTES,
+                          _refusals(name or say("the file")), lambda file: file.printers)
+
+
+def _refusals(name: str) -> Refusals:
+    def unusable(why: str) -> str:
+        return say("{name} cannot be used: {sentence}", name=name, sentence=why)
+
+    return Refusals(
+        empty=lambda: say("{name} is empty: it holds no printers. Delete it and measure the bars again.", name=name),
+        large=lambda: say("{name} is far larger than a list of printers: choose the right file.", name=name),
+        unmarked=lambda: say('{name} is not a list of printers: it has no "pegwright_printers" version at the top.',
+                             name=name),
+        damaged=lambda: say("{name} is damaged: there has never been a list of printers of the version that it names.",
+                            name=name),
+        newer=lambda version: say("{name} is a list of printers of version {version}; this program reads version "
                                   "{known}. Update Pegwright to open it; the file is left as it is.",
-                                  name=name, version=version, known=VERSION))
-        return read_strict(data, PrintersFile).printers
-    except UNREADABLE as error:
-        raise FormatError(say("{name} cannot be used: {sentence}",
-                              name=name, sentence=sentence(error, data))) from error
+                                  name=name, version=version, known=VERSION),
+        foreign=unusable, unusable=unusable)
 
 
 def _load(path: Path | None) -> tuple[Entry, ...]:

@@ -6,8 +6,8 @@ from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
 from app.panels.change_list import ChangeList, ChangeRow
-from app.panels.chance_list import ChanceList
-from app.panels.snag_list import SnagList
+from app.panels.chance_list import CLEARANCE, ChanceList
+from app.panels.snag_list import SNAG, SnagList
 from geometry.accuracy import simulate
 from geometry.checks import check
 from tests.geometry.edits.heads import demo
@@ -47,3 +47,51 @@ def test_every_key_that_goes_to_a_row_shows_it(qtbot, made):
         before = len(seen)
         QTest.keyClick(shown, key)
         assert len(seen) == before + 1, key
+
+
+def every_snag(shown):
+    return [shown.model().index(row, 0).data(SNAG) for row in range(shown.model().rowCount())]
+
+
+def test_the_snag_in_hand_stays_in_hand_where_another_before_it_is_cured(qtbot):
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    all_of_them = every_snag(shown)
+    shown.setCurrentIndex(shown.model().index(2, 0))
+    shown.show_snags(tuple(all_of_them[1:]))
+    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+    assert shown.selectionModel().selectedIndexes() == [shown.currentIndex()]
+    shown.show_snags(tuple(all_of_them))
+    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+
+
+def test_the_next_snag_is_in_hand_where_the_one_in_hand_is_cured(qtbot):
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    all_of_them = every_snag(shown)
+    shown.setCurrentIndex(shown.model().index(1, 0))
+    shown.show_snags((all_of_them[0], *all_of_them[2:]))
+    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+
+
+def test_nothing_comes_in_hand_by_itself(qtbot):
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    shown.show_snags(tuple(every_snag(shown)[1:]))
+    assert not shown.currentIndex().isValid()
+
+
+def test_the_chance_in_hand_stays_in_hand_at_the_next_simulation(qtbot):
+    shown, _ = chances()
+    qtbot.addWidget(shown)
+    row = shown.model().index(1, 0)
+    shown.setCurrentIndex(row)
+    held = row.data(CLEARANCE)
+    told = []
+    shown.chosen.connect(told.append)
+    shown.show_simulation(simulate(demo(), 400), "in")
+    now = shown.currentIndex().data(CLEARANCE)
+    assert (now.kind, now.between) == (held.kind, held.between)
+    assert not told, "being shown anew is no choice of the maker"
+    shown.show_simulation(None, "in")
+    assert not shown.currentIndex().isValid()
