@@ -369,7 +369,7 @@
     </message>
     <message>
         <source>A copy of the sample is open; the sample stays. Saving asks for a place.</source>
-        <translation>Eine Kopie des Beispiels ist offen; das Beispiel bleibt. Beim Speichern wird nach einem Ort gefragt.</translation>
+        <translation>Eine Kopie des Beispiels ist offen; das Beispiel bleibt. Beim Sichern wird nach einem Ort gefragt.</translation>
     </message>
     <message>
         <source>A cost needs a word for what was paid for.</source>
@@ -801,11 +801,11 @@
     </message>
     <message>
         <source>Add</source>
-        <translation>Anfügen</translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Add a bore</source>
-        <translation>Eine Bohrung anfügen</translation>
+        <translation>Eine Bohrung hinzufügen</translation>
     </message>
     <message>
         <source>Add a node</source>
@@ -821,7 +821,7 @@
     </message>
     <message>
         <source>Add a row for each part of the layout that is not listed yet.</source>
-        <translation>Für jedes noch fehlende Teil des Entwurfs eine Zeile anfügen.</translation>
+        <translation>Für jedes noch fehlende Teil des Entwurfs eine Zeile hinzufügen.</translation>
     </message>
     <message>
         <source>Add a string for each of the {n} posts</source>
@@ -837,11 +837,11 @@
     </message>
     <message>
         <source>Add an ear on the bass side</source>
-        <translation>Ein Ohr auf der Bassseite anfügen</translation>
+        <translation>Ein Ohr auf der Bassseite hinzufügen</translation>
     </message>
     <message>
         <source>Add an ear on the treble side</source>
-        <translation>Ein Ohr auf der Diskantseite anfügen</translation>
+        <translation>Ein Ohr auf der Diskantseite hinzufügen</translation>
     </message>
     <message>
         <source>Add the minutes to the step that is timed.</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>Add to the rack</source>
-        <translation>Im Bestand anfügen</translation>
+        <translation>Dem Bestand hinzufügen</translation>
     </message>
     <message>
         <source>Add {held}</source>
@@ -1233,11 +1233,11 @@
     </message>
     <message>
         <source>Being worked out</source>
-        <translation>Wird ausgearbeitet</translation>
+        <translation>Wird berechnet</translation>
     </message>
     <message>
         <source>Being worked out…</source>
-        <translation>Wird ausgearbeitet…</translation>
+        <translation>Wird berechnet…</translation>
     </message>
     <message>
         <source>Bend an edge of the outline</source>
@@ -1505,7 +1505,7 @@
     </message>
     <message>
         <source>Chance: being worked out…</source>
-        <translation>Gelingen: wird ausgearbeitet…</translation>
+        <translation>Gelingen: wird berechnet…</translation>
     </message>
     <message>
         <source>Chances</source>
@@ -1513,7 +1513,7 @@
     </message>
     <message>
         <source>Chances being worked out</source>
-        <translation>Aussichten werden ausgearbeitet</translation>
+        <translation>Aussichten werden berechnet</translation>
     </message>
     <message>
         <source>Chances: {trouble}</source>
@@ -1657,7 +1657,7 @@
     </message>
     <message>
         <source>Close every window; unsaved work is asked about in each.</source>
-        <translation>Alle Fenster schließen; in jedem wird nach Ungespeichertem gefragt.</translation>
+        <translation>Alle Fenster schließen; in jedem wird nach ungesicherter Arbeit gefragt.</translation>
     </message>
     <message>
         <source>Close gaps up to</source>
@@ -1669,7 +1669,7 @@
     </message>
     <message>
         <source>Close this layout; unsaved work is asked about.</source>
-        <translation>Diesen Entwurf schließen; nach Ungespeichertem wird gefragt.</translation>
+        <translation>Diesen Entwurf schließen; nach ungesicherter Arbeit wird gefragt.</translation>
     </message>
     <message>
         <source>Collets</source>
@@ -1681,7 +1681,7 @@
     </message>
     <message>
         <source>Comes out sound: being worked out…</source>
-        <translation>Gelingt: wird ausgearbeitet…</translation>
+        <translation>Gelingt: wird berechnet…</translation>
     </message>
     <message>
         <source>Comes out sound: {chance}</source>
@@ -1733,7 +1733,7 @@
     </message>
     <message>
         <source>Copy your own rack into the layout. Choices of bits that it does not hold are dropped.</source>
-        <translation>Ihren eigenen Bestand in den Entwurf kopieren. Wahlen von Fräsern, die er nicht enthält, entfallen.</translation>
+        <translation>Ihren eigenen Bestand in den Entwurf kopieren. Gewählte Fräser, die er nicht enthält, werden abgewählt.</translation>
     </message>
     <message>
         <source>Corner 1 is the upper left one in the picture, 2 upper right, 3 lower right, 4 lower left. The picture is set straight by them.</source>
@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <source>Double-click the edge to add a node. Hold a node to type its place.</source>
-        <translation>Doppelklick auf die Kante fügt einen Knoten an. Einen Knoten halten, um seinen Ort einzugeben.</translation>
+        <translation>Doppelklick auf die Kante fügt einen Knoten hinzu. Einen Knoten halten, um seinen Ort einzugeben.</translation>
     </message>
     <message>
         <source>Down</source>
@@ -4113,7 +4113,7 @@
     </message>
     <message>
         <source>No stretch of the printer shows ({odds} that as much comes by accident).</source>
-        <translation>Keine Dehnung des Druckers zu sehen ({odds}, dass so viel zufällig kommt).</translation>
+        <translation>Keine Dehnung des Druckers zu sehen ({odds}, dass so viel durch Zufall entsteht).</translation>
     </message>
     <message>
         <source>No string winds on {tuner}.</source>
@@ -4185,15 +4185,15 @@
     </message>
     <message>
         <source>Not saved there</source>
-        <translation>Nicht dort gespeichert</translation>
+        <translation>Nicht dort gesichert</translation>
     </message>
     <message>
         <source>Not sound as drawn: one snag that spoils the work</source>
-        <translation>Wie gezeichnet nicht gesund: ein Haken verdirbt die Arbeit</translation>
+        <translation>So gezeichnet gelingt es nicht: ein Haken verdirbt die Arbeit</translation>
     </message>
     <message>
         <source>Not sound as drawn: {n} snags that spoil the work</source>
-        <translation>Wie gezeichnet nicht gesund: {n} Haken verderben die Arbeit</translation>
+        <translation>So gezeichnet gelingt es nicht: {n} Haken verderben die Arbeit</translation>
     </message>
     <message>
         <source>Note in the job &amp;book…</source>
@@ -4253,7 +4253,7 @@
     </message>
     <message>
         <source>Nothing on this shelf yet: add one.</source>
-        <translation>In diesem Fach ist noch nichts: etwas anfügen.</translation>
+        <translation>In diesem Fach ist noch nichts: etwas hinzufügen.</translation>
     </message>
     <message>
         <source>Nothing strays here.</source>
@@ -4389,7 +4389,7 @@
     </message>
     <message>
         <source>Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
-        <translation>Von {trials:,} mit der Genauigkeit Ihrer Werkstatt gebauten Kopfplatten. Gesund: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
+        <translation>Von {trials:,} mit der Genauigkeit Ihrer Werkstatt gebauten Kopfplatten. Gelungen: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
     </message>
     <message>
         <source>Offset</source>
@@ -5389,7 +5389,7 @@
     </message>
     <message>
         <source>Saved: {name}</source>
-        <translation>Gespeichert: {name}</translation>
+        <translation>Gesichert: {name}</translation>
     </message>
     <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
@@ -5425,7 +5425,7 @@
     </message>
     <message>
         <source>Screw pilots in the edges: the running order drills them by hand through the plate, once the outline is finished, as deep as depth says. Mark and stop hold only while the edges are square.</source>
-        <translation>Vorbohrungen in den Kanten: Nach der Folge werden sie von Hand durch die Platte gebohrt, wenn der Umriss fertig ist, so tief wie unter Tiefe steht. Marke und Anschlag gelten nur, solange die Kanten gerade sind.</translation>
+        <translation>Vorbohrungen in den Kanten: Nach der Folge werden sie von Hand durch die Platte gebohrt, wenn der Umriss fertig ist, so tief wie unter Tiefe steht. Anriss und Bohrtiefe gelten nur, solange die Kanten gerade sind.</translation>
     </message>
     <message>
         <source>Screw to anything</source>
@@ -5925,7 +5925,7 @@
     </message>
     <message>
         <source>Squaring a line across from the seat would miss the axis by {miss}.</source>
-        <translation>Vom Sitz rechtwinklig hinüber verfehlt die Achse um {miss}.</translation>
+        <translation>Eine vom Sitz rechtwinklig hinübergezogene Linie würde die Achse um {miss} verfehlen.</translation>
     </message>
     <message>
         <source>St&amp;ronger</source>
@@ -6949,7 +6949,7 @@
     </message>
     <message>
         <source>The hole is for a tuner: it gives way to the bores of this hardware, about the same centre.</source>
-        <translation>Das Loch ist für eine Mechanik: Es weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
+        <translation>Die Bohrung ist für eine Mechanik: Sie weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
     </message>
     <message>
         <source>The hole of locating pin {item} leaves the blank by {measured} mm.</source>
@@ -7481,7 +7481,7 @@
     </message>
     <message>
         <source>The printer's stretch explains the places ({odds} that as much comes by accident): what should be 100 mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a printed page: if they say the same, correct the printer.</source>
-        <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass so viel zufällig kommt): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
+        <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass so viel durch Zufall entsteht): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
     </message>
     <message>
         <source>The proposed line crosses itself: allow less deviation, or choose a cleaner picture.</source>
@@ -7689,7 +7689,7 @@
     </message>
     <message>
         <source>The step in words</source>
-        <translation>Der Arbeitsgang in Worten</translation>
+        <translation>Der Schritt in Worten</translation>
     </message>
     <message>
         <source>The straight edge of {width} at one end was taken for the nut line and its middle for the centreline{turned}.</source>
@@ -8153,7 +8153,7 @@
     </message>
     <message>
         <source>This hole is no longer in the layout: nothing was written down.</source>
-        <translation>Dieses Loch ist nicht mehr im Entwurf: nichts wurde eingetragen.</translation>
+        <translation>Diese Bohrung ist nicht mehr im Entwurf: nichts wurde eingetragen.</translation>
     </message>
     <message>
         <source>This is common practice, no source.</source>
@@ -8529,11 +8529,11 @@
     </message>
     <message>
         <source>Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held.</source>
-        <translation>In die leere Zeile schreiben fügt eine Notiz an. Strg+Umschalt+N heftet in jedem Bereich eine an das Gehaltene.</translation>
+        <translation>In die leere Zeile schreiben fügt eine Notiz hinzu. Strg+Umschalt+N heftet in jedem Bereich eine an das Gehaltene.</translation>
     </message>
     <message>
         <source>Type into the empty row to add a part. 12.50 and 12,50 are the same.</source>
-        <translation>In die leere Zeile schreiben fügt ein Teil an. 12.50 und 12,50 sind dasselbe.</translation>
+        <translation>In die leere Zeile schreiben fügt ein Teil hinzu. 12.50 und 12,50 sind dasselbe.</translation>
     </message>
     <message>
         <source>Type minutes, for example 4 or 1.5 h.</source>
@@ -8677,7 +8677,7 @@
     </message>
     <message>
         <source>What is held, or the stage</source>
-        <translation>Was gehalten wird, oder der Schritt</translation>
+        <translation>Was gehalten wird, oder der Bereich</translation>
     </message>
     <message>
         <source>What is measured</source>
@@ -8989,11 +8989,11 @@
     </message>
     <message>
         <source>Working out the order…</source>
-        <translation>Die Arbeitsfolge wird ausgearbeitet…</translation>
+        <translation>Die Arbeitsfolge wird berechnet…</translation>
     </message>
     <message>
         <source>Working out the plan…</source>
-        <translation>Der Plan wird ausgearbeitet…</translation>
+        <translation>Der Plan wird berechnet…</translation>
     </message>
     <message>
         <source>Wound in bronze over a steel core; densities from memory of handbooks.</source>
@@ -10744,7 +10744,7 @@
     </message>
     <message>
         <source>press where the hole goes</source>
-        <translation>klicken, wohin das Loch kommt</translation>
+        <translation>klicken, wohin die Bohrung kommt</translation>
     </message>
     <message>
         <source>press where the line begins</source>
@@ -12186,7 +12186,7 @@
     </message>
     <message>
         <source>{hardware} goes through the side, so it has no place in a hole through the face.</source>
-        <translation>{hardware} geht durch die Seite und gehört darum in kein Loch durch die Vorderseite.</translation>
+        <translation>{hardware} geht durch die Seite und gehört darum in keine Bohrung durch die Vorderseite.</translation>
     </message>
     <message>
         <source>{harm}, out of turn with {names}</source>
