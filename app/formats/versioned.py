@@ -6,7 +6,6 @@ The version is read before the fields are judged, so that a newer file is named 
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import cache
 from typing import TypeVar
 
 import msgspec
@@ -65,7 +64,6 @@ def read_versioned(data: bytes, kind: type[Record], field: str, newest: int, lar
         raise FormatError(says.unusable(sentence(error))) from error
 
 
-@cache
 def _head(field: str) -> type[msgspec.Struct]:
     """Only the version, whatever else is in the file."""
     return msgspec.defstruct("Head", [(field, int | None, None)])
