@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSize, Qt, Signal
@@ -55,7 +56,10 @@ class SidePanel(QWidget):
         self._with_snags = True
         self._chances: Chances | None = None
         self._divided: QByteArray | None = None
+        self._rooms: list[QWidget] = []
         self._inside: SideInside | None = None
+        self.fill: Callable[[], None] | None = None
+        """fills what stands in the panel for whoever asks for it before it was filled; None when nobody need do so"""
         self._whole = QVBoxLayout(self)
         self._whole.setContentsMargins(0, 0, 0, 0)
         keep(self, panel_width=WIDTH - 80)
@@ -67,10 +71,13 @@ class SidePanel(QWidget):
 
     @property
     def inside(self) -> SideInside:
-        """What stands in the panel; made if need be, on show with the panel."""
+        """What stands in the panel; made and filled if need be, on show with the panel."""
         if self._inside is None:
             self.make()
             self._inside.show()
+        if self.fill is not None:
+            fill, self.fill = self.fill, None
+            fill()
         return self._inside
 
     @property
@@ -123,6 +130,8 @@ class SidePanel(QWidget):
         if self._divided is not None:
             inside.restoreState(self._divided)
         inside.show_snags(self._with_snags)
+        for panel in self._rooms:
+            inside.add_room(panel)
         if self._chances is not None:
             inside.show_chances(self._chances)
         for heard, told in ((inside.edited, self.edited), (inside.refused, self.refused), (inside.chosen, self.snag_chosen),
@@ -139,6 +148,12 @@ class SidePanel(QWidget):
         self._divided = state
         if self._inside is not None:
             self._inside.restoreState(state)
+
+    def add_room(self, panel: QWidget) -> None:
+        """Take in the panel of a stage, to be shown later."""
+        self._rooms.append(panel)
+        if self._inside is not None:
+            self._inside.add_room(panel)
 
     def show_snags(self, shown: bool) -> None:
         """Keep the list of snags below, or give its room away."""

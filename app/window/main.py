@@ -217,7 +217,7 @@ class MainWindow(QMainWindow):
         if room.centre is not None:
             self.paper.addWidget(room.centre)
         if room.panel is not None:
-            self.side.inside.add_room(room.panel)
+            self.side.add_room(room.panel)
         if room.strip is not None:
             self.tools.add_strip(room.key, room.strip)
 

@@ -16,13 +16,13 @@ LATEST_MS = 1000
 ASIDE_MS = 40
 """How long it stands aside when a hand moves the drawing."""
 LOADED = ("app.panels.snag_list", "app.panels.change_list", "app.panels.chance_page", "app.panels.form",
-          "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.spoken", "geometry.edits.mirrored",
-          "geometry.cures")
+          "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.spoken",
+          "geometry.edits.mirrored", "geometry.cures")
 """What the rest of the window is made of, in parts that take some milliseconds each."""
 
 
 class Opening(QObject):
-    """Goes through its steps one in a turn of the event loop; the panel is shown when all of it is filled."""
+    """Goes through its steps, one in a turn of the event loop, or at once for whoever asks for the panel: shown when filled."""
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
@@ -32,6 +32,7 @@ class Opening(QObject):
         self._next.setSingleShot(True)
         self._next.timeout.connect(self._go)
         self._next.start(LATEST_MS)
+        window.side.fill = self._finish
         window.canvas.view.viewport().installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -43,12 +44,23 @@ class Opening(QObject):
     def end(self) -> None:
         """The window goes: leave the rest."""
         self._next.stop()
+        self._window.side.fill = None
 
     def _go(self) -> None:
         if self._window.hand.busy:
             self._next.start(ASIDE_MS)
-        elif next(self._steps, self) is not self:
+            return
+        side = self._window.side
+        side.fill = None  # what the step itself asks for is not asked for too early
+        if next(self._steps, self) is not self:
+            side.fill = self._finish
             self._next.start(0)
+
+    def _finish(self) -> None:
+        """Somebody asks for the panel: go through the steps that are left now."""
+        self._next.stop()
+        for _ in self._steps:
+            pass
 
     def _all(self) -> Iterator[None]:
         window = self._window

@@ -106,7 +106,8 @@ class Windows(QObject):
 
         last, known = self.current, self.all
         try:
-            window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self)
+            window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self,
+                                drawing_first=True)
         except BaseException:
             for one in self._all:
                 if one not in known:  # a window that broke off half made is none
