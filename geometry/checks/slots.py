@@ -128,9 +128,8 @@ def _rail_of(wall: Wall, outline: Wall, inside: bool) -> tuple[float, Vec2]:
     if inside:
         distance, p, q = outline.to(wall)
         return distance, v.middle(p, q)
-    depths = outline.about(wall.points)
-    i = int(depths.argmin())
-    return min(float(depths[i]), -2e-6), (float(wall.points[i, 0]), float(wall.points[i, 1]))
+    depth, i = outline.outermost(wall.points)
+    return min(depth, -2e-6), (float(wall.points[i, 0]), float(wall.points[i, 1]))
 
 
 def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:

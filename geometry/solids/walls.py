@@ -23,6 +23,7 @@ from geometry.vectors import Vec2
 
 
 _MOST_RAYS = 512
+_STRIDE = 8
 
 
 class Foot(Struct, frozen=True):
@@ -92,6 +93,18 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
         spots = shapely.points(points)
         far = shapely.distance(self.line, spots)
         return np.where(shapely.intersects(self.area, spots), far, -far)
+
+    def outermost(self, points: np.ndarray) -> tuple[float, int]:
+        """(signed distance in mm as about, number) of the one of some points (n, 2) in a row that lies farthest outside."""
+        # From one to another the distance changes by no more than they are apart: most are told by every eighth.
+        some = np.arange(0, len(points), _STRIDE)
+        known = self.about(points[some])
+        own = np.arange(len(points)) // _STRIDE
+        apart = points - points[some][own]
+        maybe = np.flatnonzero(known[own] - np.hypot(apart[:, 0], apart[:, 1]) <= known.min() + TOUCH)
+        depths = self.about(points[maybe])
+        k = int(np.argmin(depths))
+        return float(depths[k]), int(maybe[k])
 
     def deepest(self, points: np.ndarray) -> tuple[float, int | None]:
         """(how deep the deepest of some points (n, 2) lies inside, mm, as about; its number); (0, None) where none lies inside."""

@@ -88,3 +88,11 @@ def test_arcs_of_an_outline_are_not_overstated():
     head = Wall(Path((Arc.about((0.0, 0.0), 60.0, 0.0, math.pi), Arc.about((0.0, 0.0), 60.0, math.pi, math.pi)),
                      closed=True), sagitta=0.5)
     assert head.inside((30.0, 20.0)) == pytest.approx(60.0 - math.hypot(30, 20), abs=1e-9)
+
+
+@given(st.floats(-120, 120), st.floats(-60, 160), st.floats(0, 6.28), st.floats(0, 120), st.floats(0.5, 40))
+def test_the_outermost_of_some_points_is_the_one_of_all_that_lies_farthest_outside(x, y, turn, length, width):
+    points = Wall(straight_path((x, y), (x + length * math.cos(turn), y + length * math.sin(turn)), width)).points
+    depth, k = LOBE.outermost(points)
+    every = LOBE.about(points)
+    assert depth == every[k] == pytest.approx(every.min(), abs=1e-6)
