@@ -138,14 +138,24 @@ def fit_sentences(pairs: Sequence[Joined], unit: LengthUnit) -> list[str]:
     wrong = [one for one in pairs if not one.fits]
     made = []
     for one in wrong:
-        given = {"part": one.of, "one": one.one, "other": one.other, "by": length_words(abs(one.off), unit, mark=True),
-                 "play": length_words(one.play, unit, mark=True)}
+        given = {"part": one.of, "one": one.one, "other": one.other, **_told_apart(abs(one.off), one.play, unit)}
         made.append(say("{part}: {one} and {other} are {by} too far apart, the play is {play}: the part does not go on as it "
                         "is.", **given) if one.off > 0 else
                     say("{part}: {one} and {other} are {by} too near, the play is {play}: the part does not go on as it is.",
                         **given))
     right = len(pairs) - len(wrong)
     return [*made, say("{right} of {pairs} pairs of joined holes take their part.", right=right, pairs=len(pairs))]
+
+
+def _told_apart(by: float, play: float, unit: LengthUnit) -> dict[str, str]:
+    """What is off and the play, with as many decimals as it takes to see that they differ."""
+    exact: LengthUnit = "mm" if unit == "mm" else "in"
+    usual = 2 if unit == "mm" else 3
+    for decimals in (usual, usual + 1, usual + 2):
+        told = {"by": format_length(by, exact, decimals, mark=True), "play": format_length(play, exact, decimals, mark=True)}
+        if told["by"] != told["play"]:
+            break
+    return told
 
 
 def off_of(layout: Headstock, piece: Piece) -> tuple[Off, ...]:

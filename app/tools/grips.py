@@ -202,10 +202,10 @@ class SlotEndGrip(_Base):
         number = typed.number(text, self.options.unit)
         values = {"length": number} if number is not None else typed.named(text, self.options.unit)
         layout = self.layout
-        if "length" in values:
-            layout = set_slot_length(layout, self._id, values.pop("length"), "tip" if self._end == "nut" else "nut")
         if "width" in values:
             layout = set_slot_width(layout, self._id, values.pop("width"))
+        if "length" in values:  # after the width, of which it holds half at either end
+            layout = set_slot_length(layout, self._id, values.pop("length"), "tip" if self._end == "nut" else "nut")
         if values:
             raise GeometryError(say("Type the length of the slot over its ends, or its width, or the place of the end."))
         return self._echoed(layout)

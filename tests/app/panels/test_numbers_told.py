@@ -44,6 +44,12 @@ def test_the_largest_bit_that_passes_is_not_wider_than_the_slot(width, shown):
     assert told["Narrowest: the largest cutter"] == shown
 
 
+@pytest.mark.parametrize(("unit", "by", "play"), [("mm", "0.252 mm", "0.2515 mm"), ("in", '0.00992"', '0.0099"')])
+def test_a_part_that_does_not_go_on_is_seen_to_be_off_by_more_than_its_play(unit, by, play):
+    wrong = fit_sentences((Joined(of="tuner", one="a.1", other="a.2", off=-0.252, play=0.2515),), unit)[0]
+    assert f"{by} too near, the play is {play}:" in wrong
+
+
 @pytest.mark.parametrize(("unit", "by", "play", "held"), [("mm", "0.4 mm", "0.25 mm", "0.3 mm"), ("in", '0.016"', '0.01"', '0.012"')])
 def test_what_readings_say_carries_its_unit(unit, by, play, held):
     wrong, = fit_sentences((Joined(of="tuner", one="a.1", other="a.2", off=0.4, play=0.25),), unit)[:1]

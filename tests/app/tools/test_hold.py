@@ -8,6 +8,7 @@ from geometry.edits import along_edge, free_from_row, plan_point, twin_feature
 from geometry.edits.symmetry import is_symmetric
 from geometry.layout import Ear
 from geometry.solids import holes
+from geometry.vectors import distance
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import curved, plain, sound, twelve
 
@@ -107,6 +108,14 @@ def test_slots():
     assert end.name == "Move the tip end of treble slot"
     leaning = hand(plain()).drag((17.0, 150.0), (25.0, 140.0), shift=True)
     assert leaning.layout.slots[0].shape.tip_end == (17.0, 140.0)
+
+
+def test_a_length_and_a_width_typed_together_both_hold():
+    dragged = hand(plain())
+    dragged.press(17.0, 150.0)
+    dragged.move(17.0, 140.0)
+    both = dragged.type("length 80 width 11").layout.slots[0].shape
+    assert both.width == 11.0 and distance(both.nut_end, both.tip_end) + both.width == pytest.approx(80.0)
 
 
 def test_several_held_things_move_together():
