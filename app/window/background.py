@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QDeadlineTimer, QObject, QThread, Signal
+from PySide6.QtCore import QDeadlineTimer, QObject, QThread, QTimer, Signal
 from shiboken6 import isValid
 
 from app.window.aside import share_finely
 from app.window.collector import rest, resume
 
 _running: set[Background] = set()
+_ended: list[Background] = []
+"""those whose end has just been heard of"""
 
 
 class Background(QThread):
@@ -19,7 +21,8 @@ class Background(QThread):
     While any such thread runs, cyclic garbage is left alone (see collector.py). It is nobody's child and is kept here
     until it has ended: the toolkit ends the program when a thread is destroyed that still runs, and whoever asked may
     be destroyed first; its signals then reach nobody. Nobody destroys it either: it goes with the last who holds it,
-    and never before its end was heard of here, for the collector would rest for good.
+    and never before its end was heard of here, for the collector would rest for good. Nor does it go while that is told:
+    the toolkit still looks at a thread when the slots of its `finished` return, and falls over one that is freed.
     """
 
     answered = Signal(object)
@@ -41,7 +44,7 @@ class Background(QThread):
 
     def wait(self) -> bool:
         """Wait for the end, from the thread of the window."""
-        done = super().wait(QDeadlineTimer(QDeadlineTimer.ForeverConstant.Forever))
+        done = self._join()
         self._ended()
         return done
 
@@ -53,9 +56,20 @@ class Background(QThread):
         else:
             self.answered.emit(answer)
 
+    def _join(self) -> bool:
+        return super().wait(QDeadlineTimer(QDeadlineTimer.ForeverConstant.Forever))
+
     def _ended(self) -> None:
+        self._join()  # what tells of its end is on its way out, and may not have told all yet
         resume(self)
         _running.discard(self)
+        _ended.append(self)
+        QTimer.singleShot(0, _let_go)
+
+
+def _let_go() -> None:
+    """A turn of the event loop after all were told of their end."""
+    _ended.clear()
 
 
 def running(whole: QObject | None = None) -> list[Background]:

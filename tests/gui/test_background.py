@@ -79,8 +79,20 @@ def test_whoever_asked_may_be_destroyed_while_it_runs(qtbot):
     release.set()
     qtbot.waitUntil(lambda: running() == [])
     assert gc.isenabled()
-    gc.collect()
-    assert kept() is None
+    qtbot.waitUntil(lambda: kept() is None)
+
+
+def test_a_thread_outlives_the_telling_of_its_end(qtbot):
+    """The toolkit looked at it once more when the slot returned that let go of it, and ended the program."""
+    there = []
+    for _ in range(20):
+        parent, held = QObject(), []
+        held.append(Background(lambda: 1, parent))
+        kept = weakref.ref(held[0])
+        held[0].finished.connect(lambda held=held, kept=kept: (held.clear(), there.append(kept() is not None)))
+        held[0].start()
+        qtbot.waitUntil(lambda kept=kept: kept() is None)
+    assert there == [True] * 20 and running() == []
 
 
 def closed(window: QWidget) -> None:
