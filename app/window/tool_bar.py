@@ -118,8 +118,8 @@ class ToolBar(QWidget):
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
         self._row.add_gap()
+        self._tools["hold"].setChecked(True)
         self.set_stage("tuners")
-        self.set_tool("hold")
 
     def set_stage(self, stage: str) -> None:
         """Show the tools of a stage."""
@@ -128,8 +128,9 @@ class ToolBar(QWidget):
 
     def set_tool(self, tool: str) -> None:
         """Mark a tool as the one in hand."""
-        self._tools[tool].setChecked(True)
-        self._show_what_fits()
+        if not self._tools[tool].isChecked():
+            self._tools[tool].setChecked(True)
+            self._show_what_fits()
 
     @property
     def tool(self) -> str:
