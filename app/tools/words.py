@@ -6,7 +6,7 @@ import math
 
 from app.tools.pointer import Takes
 from geometry.saying import say
-from geometry.units import LengthUnit, format_angle, format_close, format_down
+from geometry.units import LengthUnit, format_angle, format_close, format_down, format_length
 from geometry.vectors import Vec2
 
 
@@ -25,13 +25,20 @@ def place(p: Vec2, unit: LengthUnit) -> str:
     if abs(p[0]) < 0.005:
         across = say("on the centreline")
     else:
-        far = length(abs(p[0]), unit)
+        far = _off(abs(p[0]), unit)
         across = say("{far} to the treble", far=far) if p[0] > 0 else say("{far} to the bass", far=far)
     if abs(p[1]) < 0.005:
         return say("{across}, on the nut line", across=across)
-    along = length(abs(p[1]), unit)
+    along = _off(abs(p[1]), unit)
     return (say("{across}, {along} from the nut line", across=across, along=along) if p[1] > 0 else
             say("{across}, {along} behind the nut line", across=across, along=along))
+
+
+def _off(mm: float, unit: LengthUnit) -> str:
+    """How far off a line, which a point that is not on it is seen to be: never `0 mm`."""
+    if mm >= 0.1:
+        return length(mm, unit)
+    return format_length(mm, "mm" if unit == "mm" else "in", 2 if unit == "mm" else 4, mark=True)
 
 
 def step(a: Vec2, b: Vec2, unit: LengthUnit) -> str:
