@@ -709,7 +709,7 @@
     </message>
     <message>
         <source>A tuner in its place</source>
-        <translation>Mechanik an seiner Stelle</translation>
+        <translation>Mechanik an ihrer Stelle</translation>
     </message>
     <message>
         <source>A tuner is mounted through the face or the side, or the two are mixed; not {mount!r}.</source>
@@ -12282,7 +12282,7 @@
     </message>
     <message>
         <source>{id} is no single hole.</source>
-        <translation>{id} ist kein Einzelloch.</translation>
+        <translation>{id} ist keine einzelne Bohrung.</translation>
     </message>
     <message>
         <source>{id} is no slot, so it has no ramp.</source>
