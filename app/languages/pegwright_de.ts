@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>A curve is so long that it would take {count:,} straight pieces to follow it: check the unit of the drawing.</source>
-        <translation>Eine Kurve ist so lang, dass ihr erst {count:,} gerade Stücke folgen: die Einheit der Zeichnung prüfen.</translation>
+        <translation>Eine Kurve ist so lang, dass es {count:,} gerade Stücke bräuchte, um ihr zu folgen: die Einheit der Zeichnung prüfen.</translation>
     </message>
     <message>
         <source>A distance is between two different holes.</source>
@@ -2133,7 +2133,7 @@
     </message>
     <message>
         <source>Drill press</source>
-        <translation>Ständerbohrmaschine</translation>
+        <translation>Bohrmaschine</translation>
     </message>
     <message>
         <source>Drill press: clamp the work so that the drill cannot turn it, guard the chuck, take the key out before starting, wear eye protection and nothing loose, back the exit with a spoil board, expect the drill to grab as it breaks through. For a tilted bore fix table and work, start from a centre mark, feed slowly.</source>
@@ -9722,7 +9722,7 @@
     </message>
     <message>
         <source>drill press square to the face</source>
-        <translation>Ständerbohrmaschine winklig zur Vorderseite</translation>
+        <translation>Bohrmaschine winklig zur Vorderseite</translation>
     </message>
     <message>
         <source>drill press, {bit}; {surface} up, the {lies} against the fence.</source>
