@@ -1069,7 +1069,7 @@
     </message>
     <message>
         <source>As long as the plate, and a little more for the chisel.</source>
-        <translation>So lang wie die Platte und etwas mehr für das Stemmeisen.</translation>
+        <translation>So lang wie die Platte und etwas mehr für das Stecheisen.</translation>
     </message>
     <message>
         <source>As now</source>
@@ -5681,7 +5681,7 @@
     </message>
     <message>
         <source>Side tuner {id} sits on its edge: it cannot be moved across.</source>
-        <translation>Seitenmechanik {id} sitzt auf ihrer Kante: Quer lässt sie sich nicht verschieben.</translation>
+        <translation>Seitenmechanik {id} sitzt auf ihrer Kante: quer lässt sie sich nicht verschieben.</translation>
     </message>
     <message>
         <source>Side tuner, {tuner}</source>
@@ -5793,7 +5793,7 @@
     </message>
     <message>
         <source>Slot {ref} has straight walls and no nodes: shape its wall freely first.</source>
-        <translation>Schlitz {ref} hat gerade Wände und keine Knoten: Erst seine Wand frei formen.</translation>
+        <translation>Schlitz {ref} hat gerade Wände und keine Knoten: zuerst seine Wand frei formen.</translation>
     </message>
     <message>
         <source>Slot, {id}</source>
@@ -6161,7 +6161,7 @@
     </message>
     <message>
         <source>String {id} is the first: there is none before it to share a course with.</source>
-        <translation>Saite {id} ist die erste: Vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
+        <translation>Saite {id} ist die erste: vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
     </message>
     <message>
         <source>String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to {tolerable:g} is tolerable.</source>
@@ -6949,7 +6949,7 @@
     </message>
     <message>
         <source>The hole is for a tuner: it gives way to the bores of this hardware, about the same centre.</source>
-        <translation>Die Bohrung ist für eine Mechanik: Sie weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
+        <translation>Die Bohrung ist für eine Mechanik: sie weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
     </message>
     <message>
         <source>The hole of locating pin {item} leaves the blank by {measured} mm.</source>
@@ -7961,7 +7961,7 @@
     </message>
     <message>
         <source>There are {most} strings already: no more can be added.</source>
-        <translation>Es sind schon {most} Saiten: Mehr gehen nicht.</translation>
+        <translation>Es sind schon {most} Saiten: mehr gehen nicht.</translation>
     </message>
     <message>
         <source>There are {strings} strings and only {tuners} posts: add tuners first.</source>
