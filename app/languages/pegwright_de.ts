@@ -7100,6 +7100,10 @@
         <translation>Die Linie kreuzt sich selbst mehr als {most}-mal, zum ersten Mal bei {x:.1f} quer, {y:.1f} längs: neu zeichnen.</translation>
     </message>
     <message>
+        <source>The line has more than {most} corners that a bit does not get into: draw it with fewer.</source>
+        <translation>Die Linie hat mehr als {most} Ecken, in die kein Fräser kommt: mit weniger Ecken zeichnen.</translation>
+    </message>
+    <message>
         <source>The line has no area inside yet: draw on before closing it.</source>
         <translation>Die Linie umschließt noch keine Fläche: vor dem Schließen weiterzeichnen.</translation>
     </message>
@@ -8014,6 +8018,10 @@
     <message>
         <source>There is no plan for {slot}: its wall crosses itself or shuts nothing in. Move the nodes of {slot} until it does not.</source>
         <translation>Für {slot} gibt es keinen Plan: seine Wand kreuzt sich selbst oder umschließt nichts. Die Knoten von {slot} verschieben, bis sie es nicht mehr tut.</translation>
+    </message>
+    <message>
+        <source>There is no plan for {slot}: {why}</source>
+        <translation>Für {slot} gibt es keinen Plan: {why}</translation>
     </message>
     <message>
         <source>There is no plan to hold the hours against: {error}</source>

@@ -14,6 +14,7 @@ from msgspec import Struct
 from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves import Arc, Cubic, Path
 from geometry.curves.polygons import grown, opened, parts, polygon
 from geometry.layout.slots import Slot, StraightSlot, slot_path
@@ -39,6 +40,7 @@ class Left(Struct, frozen=True):
     """a point of each piece, largest first"""
 
 
+@remembered_by_size(64, of_slot)
 def narrowest(slot: Slot) -> float:
     """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits.
 

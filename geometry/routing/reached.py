@@ -18,9 +18,11 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.by_size import of_loop, of_shape, remembered_by_size
 from geometry.curves.polygons import grown, opened, parts, polygon, widest_circle
+from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
 from geometry.layout.edges import edges
 from geometry.routing.fit import pieces
+from geometry.saying import say
 from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
 from geometry.vectors import Vec2
 
@@ -37,6 +39,9 @@ SHOULDER = 0.2
 """An edge that rises less than this (mm a mm) where it leaves the nut line is a shoulder."""
 LADDER = (26.0, 13.0, 6.5, 3.0)
 """Sizes in mm that are tried first: what a wide cutter does not leave, no slimmer one leaves either."""
+
+MOST_PATCHES = 200
+"""Pieces of wood in corners that are looked at for one line: a saw has thousands, and nobody pares them."""
 
 
 class Patch(Struct, frozen=True):
@@ -203,7 +208,10 @@ def _patches(area: BaseGeometry, beside: BaseGeometry, line: Polygon, level: flo
         x0, _, x1, y1 = area.bounds if not area.is_empty else (0.0, 0.0, 0.0, 0.0)
         area = area.intersection(box(x0 - 1.0, level, x1 + 1.0, max(y1, level) + 1.0))
     corners = frozenset(map(tuple, shapely.get_coordinates(line.exterior).tolist())) if level is None else frozenset()
-    found = [_patch(part, beside, corners) for part in parts(area)]
+    pieces_left = parts(area)
+    if len(pieces_left) > MOST_PATCHES:
+        raise GeometryError(say("The line has more than {most} corners that a bit does not get into: draw it with fewer.", most=MOST_PATCHES))
+    found = [_patch(part, beside, corners) for part in pieces_left]
     return tuple(sorted((p for p in found if p.depth >= LEAST_PATCH), key=lambda p: -p.depth))
 
 

@@ -50,11 +50,14 @@ def _all(layout: Headstock, like: RoutPlan | None) -> list[SlotPlan]:
 def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None) -> SlotPlan:
     try:
         polygon(slot_path(slot))
-        return plan_slot(slot, layout, like)
     except GeometryError:
         return no_plan(slot.id, layout, say("There is no plan for {slot}: its wall crosses itself or shuts nothing "
                                             "in. Move the nodes of {slot} until it does not.",
                                             slot=slot.id))
+    try:
+        return plan_slot(slot, layout, like)
+    except GeometryError as error:
+        return no_plan(slot.id, layout, say("There is no plan for {slot}: {why}", slot=slot.id, why=error))
 
 
 def _outline(layout: Headstock, like: RoutPlan | None) -> SlotPlan:

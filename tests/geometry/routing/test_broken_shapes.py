@@ -6,7 +6,7 @@ from app.panels.rout_sheet import rout_sheets, template_notes
 from geometry.drawing.router_face import face_groups
 from geometry.drawing.step_views import step_views
 from geometry.layout import Loop, Node
-from geometry.routing import plan_routing
+from geometry.routing import plan_routing, reached
 from geometry.sequence import best_order, operations, precedence
 from tests.geometry.checks.heads import drawn
 from tests.geometry.sequence.specimens import stocked
@@ -24,6 +24,15 @@ def test_the_other_slots_and_the_outline_keep_their_plans():
     assert both.slots[1].best is None and not both.slots[1].verdicts
     assert both.slots[1].words == both.slots[1].broken
     assert both.slots[1].words.startswith("There is no plan for bow: its wall crosses itself")
+
+
+def test_a_wall_of_very_many_corners_stops_its_own_plan_and_says_why(monkeypatch):
+    """Each corner that no bit gets into would be measured for each bit; here the four of an oblong are too many."""
+    monkeypatch.setattr(reached, "MOST_PATCHES", 3)
+    made = plan_routing(replace(GOOD, slots=(*GOOD.slots, drawn("box", (-21.0, 60.5), (-9.5, 60.5), (-9.5, 121.5), (-21.0, 121.5)))))
+    assert made.slots[0].best is not None and made.slots[1].best is None
+    assert made.slots[1].words == ("There is no plan for box: The line has more than 3 corners that a bit does not get into: "
+                                   "draw it with fewer.")
 
 
 def test_an_outline_that_crosses_itself_leaves_the_slots_their_plans():
