@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>&amp;Larger letters</source>
-        <translation>&amp;Größere Buchstaben</translation>
+        <translation>&amp;Größere Schrift</translation>
     </message>
     <message>
         <source>&amp;Layout</source>
@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>&amp;Smaller letters</source>
-        <translation>&amp;Kleinere Buchstaben</translation>
+        <translation>&amp;Kleinere Schrift</translation>
     </message>
     <message>
         <source>&amp;Solid beside the drawing</source>
@@ -2521,7 +2521,7 @@
     </message>
     <message>
         <source>From field to field as the window is read; F6 from part to part</source>
-        <translation>Von Feld zu Feld, wie man liest; F6 von Bereich zu Bereich</translation>
+        <translation>Von Feld zu Feld, wie man liest; F6 von Fensterteil zu Fensterteil</translation>
     </message>
     <message>
         <source>From node to node of the outline or the drawn slot that is held</source>
@@ -2809,7 +2809,7 @@
     </message>
     <message>
         <source>Hold one more thing or node; a frame pulled on bare wood holds all that is in it</source>
-        <translation>Ein Ding oder einen Knoten mehr halten; ein Rahmen, auf blankem Holz gezogen, hält alles darin</translation>
+        <translation>Ein Teil oder einen Knoten mehr halten; ein Rahmen, auf blankem Holz gezogen, hält alles darin</translation>
     </message>
     <message>
         <source>Hold the next thing of the drawing; N does it on the drawing.</source>
@@ -3433,11 +3433,11 @@
     </message>
     <message>
         <source>Letters at {percent} % of the desktop's.</source>
-        <translation>Buchstaben mit {percent} % der Größe des Arbeitsplatzes.</translation>
+        <translation>Schrift mit {percent} % der Größe des Systems.</translation>
     </message>
     <message>
         <source>Letters of this size, in every window.</source>
-        <translation>Buchstaben dieser Größe, in jedem Fenster.</translation>
+        <translation>Schrift dieser Größe, in jedem Fenster.</translation>
     </message>
     <message>
         <source>Level of grey</source>
@@ -3465,7 +3465,7 @@
     </message>
     <message>
         <source>Light or dark as the desktop is, also when that changes.</source>
-        <translation>Hell oder dunkel, wie der Arbeitsplatz es ist, auch wenn das wechselt.</translation>
+        <translation>Hell oder dunkel wie das System, auch wenn es wechselt.</translation>
     </message>
     <message>
         <source>Lines that cross one another are too long to be worked out: check the unit of the drawing, or draw the outline as one closed line.</source>
@@ -7037,7 +7037,7 @@
     </message>
     <message>
         <source>The layout has changed and is being planned anew: write the template when that plan is on show.</source>
-        <translation>Der Entwurf ist geändert und wird neu geplant: Schreiben Sie die Schablone, sobald dieser Plan zu sehen ist.</translation>
+        <translation>Der Entwurf ist geändert und wird neu geplant: die Schablone ausgeben, sobald dieser Plan zu sehen ist.</translation>
     </message>
     <message>
         <source>The layout has no feature named {id}.</source>
@@ -7165,7 +7165,7 @@
     </message>
     <message>
         <source>The next larger letters, up to twice as large.</source>
-        <translation>Die nächstgrößeren Buchstaben, bis zur doppelten Größe.</translation>
+        <translation>Die nächstgrößere Schrift, bis zur doppelten Größe.</translation>
     </message>
     <message>
         <source>The next pass</source>
@@ -7173,7 +7173,7 @@
     </message>
     <message>
         <source>The next smaller letters.</source>
-        <translation>Die nächstkleineren Buchstaben.</translation>
+        <translation>Die nächstkleinere Schrift.</translation>
     </message>
     <message>
         <source>The next snag, the snag before; Ctrl+Enter in the list makes the move that cures it</source>
@@ -7293,7 +7293,7 @@
     </message>
     <message>
         <source>The pages are being laid out anew: print them when they are on show.</source>
-        <translation>Die Blätter werden neu angeordnet: Drucken Sie sie, sobald sie zu sehen sind.</translation>
+        <translation>Die Blätter werden neu angeordnet: drucken, sobald sie zu sehen sind.</translation>
     </message>
     <message>
         <source>The pages need {papers}: print them apart.</source>
@@ -7641,7 +7641,7 @@
     </message>
     <message>
         <source>The sheets are being written already.</source>
-        <translation>Die Blätter werden schon geschrieben.</translation>
+        <translation>Die Blätter werden schon ausgegeben.</translation>
     </message>
     <message>
         <source>The sheets were not printed</source>
@@ -8745,7 +8745,7 @@
     </message>
     <message>
         <source>What was in hand is put back: the layout changed meanwhile.</source>
-        <translation>Was in der Hand war, ist zurückgelegt: Der Entwurf wurde inzwischen geändert.</translation>
+        <translation>Was in der Hand war, ist zurückgelegt: der Entwurf wurde inzwischen geändert.</translation>
     </message>
     <message>
         <source>What was paid for has a name of at most {most} letters: this one has {n}.</source>
@@ -12918,7 +12918,7 @@
     </message>
     <message>
         <source>{n} things are held: {names}.</source>
-        <translation>{n} Dinge werden gehalten: {names}.</translation>
+        <translation>{n} Teile werden gehalten: {names}.</translation>
     </message>
     <message>
         <source>{n} things copied: Ctrl+V hangs them at the pointer.</source>
