@@ -8,13 +8,16 @@ from msgspec import Struct
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
-from app.look.sizes import keep
+from app.look.sizes import keep, sizes
 from app.look.turns import Steps, Turns
 from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings import break_angle, runs
 from geometry.strings.tension import bend_force, tension
+
+ALONE = 1.4
+"""Letters this many times larger than at 100 % leave no room for a post beside where its string runs."""
 
 
 class StringRow(Struct, frozen=True):
@@ -71,6 +74,13 @@ class StringTable(QWidget):
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
         self._later = Turns(self)
+        self._two_lines = False
+        """whether where a string runs stands below its post"""
+
+    def follow_sizes(self) -> None:
+        """Large letters give each post the room of two columns: several begin with the same word."""
+        if self._made and self._two_lines != (sizes().factor > ALONE):
+            self._build()
 
     @property
     def complete(self) -> bool:
@@ -131,6 +141,7 @@ class StringTable(QWidget):
 
     def _build(self) -> None:
         seen = bool(self._clear()) and self.isVisible()
+        self._two_lines = sizes().factor > ALONE
         heads = (("", ""), (say("Post"), say("Choosing a post changes the two strings over.")),
                  (say("Runs"), say("Side of the post through the face, over or under one through the side.")),
                  (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
@@ -169,8 +180,11 @@ class StringTable(QWidget):
         post.activated.connect(self._chosen)
         winds.activated.connect(self._wound)
         labels = tuple(QLabel(self) for _ in range(3))
-        for column, widget in enumerate((name, post, winds, *labels)):
-            self._grid.addWidget(widget, number + 1, column)
+        first = 2 * number + 1
+        for column, widget in ((0, name), *enumerate(labels, 3)):
+            self._grid.addWidget(widget, first, column)
+        self._grid.addWidget(post, first, 1, 1, 2 if self._two_lines else 1)
+        self._grid.addWidget(winds, first + self._two_lines, 2)
         for label in labels:
             label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self._made.append((post, winds, labels))

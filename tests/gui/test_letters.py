@@ -137,3 +137,17 @@ def test_every_stage_and_tool_is_reached_in_a_small_window(bench, percent):
                 corner = button.mapTo(bar, QPoint(0, 0))
                 assert bar.rect().contains(QRect(corner, button.size())), (stage.key, button.text())
                 assert button.text() or button.accessibleName() and button.toolTip(), stage.key
+
+
+def test_posts_can_be_told_apart_in_letters_of_twice_the_size(bench):
+    """`bass face 1` and `bass side 1` read alike when the column ends after a word; changed while the table stands, too."""
+    window = bench.window
+    window.set_stage("strings")
+    rest(window)
+    for size in ("letters 200", "letters 100", "letters 200"):
+        window.actions_[size].trigger()
+        rest(window)
+        for post, winds, _ in window.room.panel.table._made:
+            wide = post.fontMetrics().horizontalAdvance(post.currentText())
+            assert post.width() >= wide + 20, (size, post.currentText(), post.width(), wide)
+            assert (winds.y() > post.y()) == (size == "letters 200")
