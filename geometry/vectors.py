@@ -48,6 +48,13 @@ def distance(a: Vec2, b: Vec2) -> float:
     return math.hypot(a[0] - b[0], a[1] - b[1])
 
 
+def nearest_between(a: Vec2, b: Vec2, p: Vec2) -> Vec2:
+    """The point nearest to p of the straight line from a to b, which may be one point."""
+    ahead = sub(b, a)
+    squared = dot(ahead, ahead)
+    return along(a, ahead, min(1.0, max(0.0, dot(sub(p, a), ahead) / squared))) if squared > 0 else a
+
+
 def unit(a: Vec2) -> Vec2:
     """a at length 1; the zero vector gives (1, 0), so that callers need no special case."""
     n = math.hypot(a[0], a[1])

@@ -49,52 +49,64 @@ def _boxes(items: Sequence[Item]) -> Rows:
     return [item.box for item in items]
 
 
-def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
-    """The pairs of drillings of each (item, item, margins) that have to keep clear of each other."""
+def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked | None:
+    """The pairs of drillings of each (item, item, margins) that have to keep clear of each other and may not."""
+    near = _near(rows)
+    if not near:
+        return None
     solids: list[Cylinders] = []
     starts: dict[int, int] = {}
     count = 0
-    for item in chain.from_iterable((one, two) for one, two, _ in rows):
+    for item in chain.from_iterable(rows[at][:2] for at in dict.fromkeys(at for at, *_ in near)):
         if id(item) not in starts:
             starts[id(item)] = count
             solids.append(item.solids)
             count += len(item.drillings)
-    couples = [_couples(one, two) for one, two, _ in rows]
+    together = Cylinders.joined(solids)
+    first, second = (np.array([starts[id(rows[pair[0]][side])] + pair[side + 1] for pair in near]) for side in (0, 1))
+    row, i, k, wish = (np.array(of) for of in zip(*near, strict=True))
+    return Asked(together.pick(first), together.pick(second), wish, partial(_told, rows, (row, i, k), wish))
+
+
+def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, int, float]]:
+    """(row, places of the two drillings, wood wanted between them) of those that may be nearer than that: most boxes are not."""
     margins = rows[0][2]
-    row = np.repeat(np.arange(len(rows)), [len(i) for i, _, _ in couples])
-    i, k, rank = (np.concatenate(of) for of in zip(*couples, strict=True))
-    first, second = (np.array([starts[id(items[side])] for items in rows])[row] for side in (0, 1))
-    together, wish = Cylinders.joined(solids), np.array((margins.bore_bore, margins.screw_any, margins.pin_any))[rank]
-    return Asked(together.pick(first + i), together.pick(second + k), wish, partial(_told, rows, (row, i, k), wish))
+    wishes = margins.bore_bore, margins.screw_any, margins.pin_any
+    near = []
+    for at, (one, two, _) in enumerate(rows):
+        first, second = one.boxes, two.boxes
+        for i, k, rank in _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks):
+            (x0, y0, z0), (x1, y1, z1), wish = *first[i], wishes[rank]
+            (u0, v0, w0), (u1, v1, w1) = second[k]
+            if (x0 - u1 < wish and u0 - x1 < wish and y0 - v1 < wish and v0 - y1 < wish and z0 - w1 < wish and w0 - z1 < wish
+                    and not _side_by_side(one.drillings[i], two.drillings[k], wish)
+                    and (one.what == two.what == "tuner" or not meant(one.drillings[i], two.drillings[k]))):
+                near.append((at, i, k, wish))
+    return near
 
 
-_Ranked = tuple[np.ndarray, np.ndarray, np.ndarray]
+def _side_by_side(a: Drilling, b: Drilling, wish: float) -> bool:
+    """Whether an upright drilling has so much wood (mm) beside another one as seen on the face, and so in space. False says nothing."""
+    if b.upright:
+        a, b = b, a
+    centre = plan(a.start)
+    return a.upright and v.distance(centre, v.nearest_between(plan(b.start), plan(b.end), centre)) - a.radius - b.radius >= wish
+
+
+_Ranked = tuple[tuple[int, int, int], ...]
 """Pairs of drillings by the places of the one and of the other, and the rank of each pair: the higher of its two."""
-
-
-def _couples(one: Item, two: Item) -> _Ranked:
-    """The drillings of two features, or of one feature, that have to keep clear of each other."""
-    made = _within(one.ranks, one.hole_of) if one is two else _between(one.ranks, two.ranks)
-    if one.what == two.what == "tuner":
-        return made
-    kept = [not meant(one.drillings[i], two.drillings[k]) for i, k in zip(*(of.tolist() for of in made[:2]), strict=True)]
-    return tuple(of[kept] for of in made) if not all(kept) else made
 
 
 @remembered_by_size(1024, lambda one, two: len(one) * len(two))
 def _between(one: tuple[int, ...], two: tuple[int, ...]) -> _Ranked:
     """Every drilling of one feature with every one of another, from their ranks: of one pattern they are the same each time."""
-    return _ranked([(i, k, max(a, b)) for i, a in enumerate(one) for k, b in enumerate(two)])
+    return tuple((i, k, max(a, b)) for i, a in enumerate(one) for k, b in enumerate(two))
 
 
 @remembered_by_size(256, lambda ranks, hole_of: len(ranks) ** 2)
 def _within(ranks: tuple[int, ...], hole_of: tuple[int, ...]) -> _Ranked:
     """The drillings of one feature that are not of one hole."""
-    return _ranked([(i, k, max(ranks[i], ranks[k])) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k]])
-
-
-def _ranked(rows: list[tuple[int, int, int]]) -> _Ranked:
-    return tuple(np.array(rows, dtype=int).reshape(-1, 3).T)
+    return tuple((i, k, max(ranks[i], ranks[k])) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k])
 
 
 def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, ...], wish: np.ndarray,

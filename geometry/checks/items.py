@@ -21,7 +21,7 @@ from geometry.layout.tuners import Row, Tuner
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes
 from geometry.solids.frames import Frame, frame_of
-from geometry.solids.nearby import NOTHING, Box, rows_of
+from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.vectors import Vec2, Vec3
 
 
@@ -41,6 +41,8 @@ class Item(Struct, frozen=True, eq=False):
     solids: Cylinders
     box: Box
     """about all drillings"""
+    boxes: Rows
+    """about each"""
     upright: np.ndarray
     """indices of the drillings square to the face"""
     ranks: tuple[int, ...]
@@ -78,7 +80,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
     solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
     low, high = solids.boxes()
-    about_buttons = rows_of((low[len(solids) - len(buttons):], high[len(solids) - len(buttons):]))
+    boxes = rows_of((low, high))
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
     for seed, own, (frame, found, trouble), box in zip(
@@ -90,12 +92,12 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
             rest = trouble, feature, pattern
         if frame is not None:
             posts = [d for d in own if d.role == "post"]
-            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), about_buttons[button_at - len(solids)], _plate(pattern, frame, blank.thickness),
+            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), boxes[button_at], _plate(pattern, frame, blank.thickness),
                     (outline, blank), max(posts, key=attrgetter("diameter"), default=None))
             button_at += 1
         items.append(Item(
             feature.id, _WHAT[type(feature)], found, own, tuple([i for i, hole in enumerate(found) for _ in hole.drillings]),
-            solids.part(here), box, upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
+            solids.part(here), box, boxes[here], upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
             pattern is not None and feature.held, count(found), None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items

@@ -17,16 +17,21 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 
 FAMILIES = (hole_pairs, buttons, string_posts)
-"""Modules with `pairs(scene)`, what is known of their pairs and which are new, and `asked(rows)`, their Asked for (one, two, margins)."""
+"""Modules with `pairs(scene)`, what is known of their pairs and which are new, and `asked(rows)`, their Asked for (one, two, margins),
+None where nothing has to be measured."""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of all pairs of solids; only pairs of which a feature changed are measured again."""
     margins = scene.layout.margins
     known = [family.pairs(scene) for family in FAMILIES]
-    asks = [family.asked([(pairs.items[i], pairs.items[k], margins) for i, k in pairs.new]) if pairs.new else None
-            for family, pairs in zip(FAMILIES, known, strict=True)]
-    wanted = [(pairs, ask) for pairs, ask in zip(known, asks, strict=True) if ask is not None]
+    wanted = []
+    for family, pairs in zip(FAMILIES, known, strict=True):
+        ask = family.asked([(pairs.items[i], pairs.items[k], margins) for i, k in pairs.new]) if pairs.new else None
+        if ask is None:
+            pairs.keep([()] * len(pairs.new))
+        else:
+            wanted.append((pairs, ask))
     if wanted:
         found = gaps(Cylinders.joined([ask.a for _, ask in wanted]), Cylinders.joined([ask.b for _, ask in wanted]),
                      np.concatenate([ask.wish for _, ask in wanted]))

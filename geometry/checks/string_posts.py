@@ -9,7 +9,7 @@ import numpy as np
 
 from geometry import vectors as v
 from geometry.checks.asked import Asked
-from geometry.checks.items import Item
+from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
@@ -20,16 +20,24 @@ from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.strings.past_posts import post_solids, post_way, string_solids
 from geometry.strings.runs import Run
-from geometry.vectors import Vec3
 
 
 def pairs(scene: Scene) -> Pairs:
-    """Strings with the posts that they may come near, but never with their own."""
+    """Strings with the posts that they may come too near, but never with their own."""
     margins = scene.layout.margins
     found = scene.memo.pairs(_boxes, scene.memo.of(_things, scene.runs, scene.items), margins.string_air, margins)
     strings, things = len(found.items) - len(scene.items), found.items
-    found.new = [(i, k) for i, k in found.new if i < strings <= k and things[i].tuner != things[k].id]
+    found.new = [(i, k) for i, k in found.new if i < strings <= k and things[i].tuner != things[k].id
+                 and not _surely_past(things[i], things[k], margins.string_air)]
     return found
+
+
+def _surely_past(run: Run, item: Item, air: float) -> bool:
+    """Whether a string has so much air (mm) beside an upright post as seen on the face, and so in space. False says nothing."""
+    if item.mount != "face":
+        return False
+    centre = plan(item.frame.origin)
+    return v.distance(centre, v.nearest_between(run.nut, run.post, centre)) - (run.diameter + item.pattern.post.diameter) / 2 >= air
 
 
 def _things(strings: tuple[tuple[Run, Item], ...], items: tuple[Item, ...]) -> tuple[Run | Item, ...]:

@@ -121,10 +121,8 @@ def from_slot(drilling: Drilling, slot: Slot, wall: Wall) -> WayOut:
 
 def _from_centres(drilling: Drilling, shape: StraightSlot) -> tuple[float, Vec2] | None:
     """(depth, way) of an upright drilling out of a straight slot: away from its line of centres; None where it stands upon that."""
-    centre, start, along = drilling.start[:2], shape.nut_end, v.sub(shape.tip_end, shape.nut_end)
-    squared = v.dot(along, along)
-    share = min(1.0, max(0.0, v.dot(v.sub(centre, start), along) / squared)) if squared > 0 else 0.0
-    away = v.sub(centre, v.along(start, along, share))
+    centre = drilling.start[:2]
+    away = v.sub(centre, v.nearest_between(shape.nut_end, shape.tip_end, centre))
     size = v.norm(away)
     return (shape.width / 2 + drilling.radius - size, v.scale(away, 1 / size)) if size > TOUCH else None
 
