@@ -137,6 +137,8 @@ class Canvas(QWidget):
 
     def show_chances(self, simulation: Simulation | None) -> None:
         """Mark the worst places of a simulation; None takes the marks away."""
+        if simulation is None and not self.chances.on_show:
+            return
         self.chances.keep_clear_of(self._snags.taken)
         self.chances.show(simulation)
 

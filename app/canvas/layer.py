@@ -79,7 +79,7 @@ class MarkLayer:
         """Say which features are held or snagged (see styles.pen_and_brush); absent ones are plain."""
         changed = {o for o in states.keys() | self._states.keys() if states.get(o, "") != self._states.get(o, "")}
         self._states = dict(states)
-        for (owner, style), item in self._lines.items():
+        for (owner, style), item in self._lines.items() if changed else ():
             if owner in changed:
                 self._style(item, owner, style)
 

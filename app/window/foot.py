@@ -15,7 +15,7 @@ from geometry.units import LengthUnit, format_length
 
 ALONE = 1.4
 """Letters this many times larger than at 100 % leave no room for a sentence between the two others."""
-PACE_MS = 30
+PACE_MS = 60
 """From a step of the hand to the words on it and on where it points: nobody reads them faster."""
 WHERE = 250
 """Room kept for where the hand points, at 100 %, pixels."""

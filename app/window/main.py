@@ -156,7 +156,8 @@ class MainWindow(QMainWindow):
 
     def show_held(self) -> None:
         shown, held = self.document.shown, self.document.held
-        snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags]
+        # Notes stay off the drawing: there is nothing to point at that is wrong.
+        snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags if snag.grade != "note"]
         self.canvas.show_snags(snags, held)
         self.beside.show_layout(shown, self.document.result.snags, held)
         ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")

@@ -76,7 +76,8 @@ def test_a_frame_paints_what_moved(bench, paints, by):
 def test_a_frame_paints_nothing_behind_the_drawing_and_lays_out_no_more_than_the_words_that_changed(bench):
     """What lies behind the drawing up to the window, and every layout above a word, were most of what was not the drawing."""
     window = bench.window
-    behind = Paints(window, canvas=window.canvas, beside=window.beside, paper=window.paper)
+    behind = Paints(window, canvas=window.canvas, beside=window.beside, paper=window.paper, whole=window, side=window.side,
+                    splitter=window.splitter)
     asked = Laid(window, window=window, splitter=window.splitter, side=window.side, panel=window.side.splitter)
     x, y = bench.origin(TUNER)
     bench.press((x, y))
