@@ -62,14 +62,22 @@ def ramp_for(slot: Slot, found: Sequence[Dive], thickness: float, margins: Margi
     tried = [bare[first], *bare[:first], *bare[first + 1:]]
     shortest, needs = _first_guess(slot, bare, air)
     ramp = _freeing(slot, tried, air, shortest, needs, width)
+    def leaves_enough(one: Ramp) -> bool:
+        return _enough_below(replace(slot, ramp=one), found[0].wall, thickness, margins.side_cover)
+
+    if leaves_enough(ramp):
+        return ramp
     spare = _room(slot) - ramp.length
-    for k in range(_FLATTER + 1):
-        # From farther off the strings come down flatter, so that the end beyond the edge which they cross goes less deep.
+    for k in range(1, _FLATTER + 1):
+        # From farther off a ramp comes down flatter, so that its end beyond the edge which the strings cross goes less deep.
+        length = _down(ramp.length + spare * k / _FLATTER)
+        if not leaves_enough(Ramp(length=length, depth=_shallowest(needs, length), width=width)):
+            continue  # none that frees them is shallower: no need to try it on the exact shapes
         try:
-            flat = _freeing(slot, tried, air, _down(ramp.length + spare * k / _FLATTER), needs, width) if k else ramp
+            flat = _freeing(slot, tried, air, length, needs, width)
         except GeometryError:
             continue
-        if _enough_below(replace(slot, ramp=flat), found[0].wall, thickness, margins.side_cover):
+        if leaves_enough(flat):
             return flat
     if not slot.through(thickness) and not ramp.depth < slot.floor(thickness):
         raise GeometryError(say("A ramp that frees the strings of {slot} would be as deep as the slot: start the "
@@ -89,7 +97,7 @@ def _enough_below(slot: Slot, wall: Wall, thickness: float, cover: float) -> boo
 
 def _freeing(slot: Slot, tried: list[Dive], air: float, length: float, needs: Needs, width: float | None) -> Ramp:
     """The shallowest ramp from a length (mm) on that frees all strings, of which those that lack air move to the front."""
-    depth = _up(max(_STEP, max(deep / (length + at_edge) for at_edge, deep in needs) * length))
+    depth = _shallowest(needs, length)
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
         if not length < _room(slot):
@@ -132,6 +140,11 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
                                 "from the nut to the tip.",
                                 slot=slot.id))
     return _up(max(max(starts), 0.0)), needs
+
+
+def _shallowest(needs: Needs, length: float) -> float:
+    """The least depth at the nut end of a ramp of that length that is deep enough where the strings cross the edge, mm in tenths."""
+    return _up(max(_STEP, max(deep / (length + at_edge) for at_edge, deep in needs) * length))
 
 
 def _room(slot: Slot) -> float:
