@@ -48,19 +48,26 @@ class Turns(QObject):
             self.done.emit()
 
     def stop(self) -> None:
-        """Give up the steps that are left."""
+        """Give up the steps that are left. One of them may ask for it itself: then they are closed when it is over."""
         self._next.stop()
-        if self._steps is not None:
-            self._steps.close()
-            self._steps = None
+        steps, self._steps = self._steps, None
+        if steps is not None and not steps.gi_running:
+            steps.close()
 
     def _go(self) -> None:
         steps, ends = self._steps, time.thread_time() + TURN
-        for _ in steps:
-            if self._steps is not steps:  # given up by what the step did
-                return
-            if time.thread_time() >= ends:
-                self._next.start(0)
-                return
-        self._steps = None
-        self.done.emit()
+        try:
+            for _ in steps:
+                if self._steps is not steps:  # given up by what the step did
+                    steps.close()
+                    return
+                if time.thread_time() >= ends:
+                    self._next.start(0)
+                    return
+        except BaseException:
+            if self._steps is steps:
+                self._steps = None
+            raise
+        if self._steps is steps:
+            self._steps = None
+            self.done.emit()

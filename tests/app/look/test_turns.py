@@ -5,6 +5,7 @@ import time
 from PySide6.QtCore import QObject, QTimer
 
 from app.look.turns import TURN, Turns
+from tests.waiting import until
 
 
 def work(seconds: float) -> None:
@@ -58,3 +59,49 @@ def test_what_is_given_up_or_replaced_is_closed(qtbot):
     turns.stop()
     qtbot.wait(20)
     assert "three" not in told and not turns.busy
+
+
+def test_a_step_may_give_up_what_it_is_a_part_of(qtbot):
+    """As a row does whose making changes what is held: a generator cannot be closed while it runs."""
+    parent, told = QObject(), []
+    turns = Turns(parent)
+    turns.done.connect(lambda: told.append("done"))
+
+    def second():
+        told.append("second")
+        yield
+
+    def first(last: bool):
+        try:
+            turns.begin(second())
+            if not last:
+                yield
+                told.append("goes on")
+        finally:
+            told.append("first closed")
+
+    for last in (False, True):
+        told.clear()
+        turns.begin(first(last))
+        until(lambda: "done" in told)
+        assert told == ["first closed", "second", "done"] and not turns.busy
+
+
+def test_steps_that_break_are_none_any_more(qtbot, qapp):
+    parent, told = QObject(), []
+    turns = Turns(parent)
+    turns.done.connect(lambda: told.append("done"))
+
+    def broken():
+        yield
+        raise ZeroDivisionError("planted")
+    with qtbot.captureExceptions() as raised:
+        turns.begin(broken())
+        until(lambda: raised)
+    assert raised[0][0] is ZeroDivisionError and not turns.busy and told == []
+    turns.begin(iter_once())
+    until(lambda: told == ["done"])
+
+
+def iter_once():
+    yield
