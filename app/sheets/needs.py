@@ -125,11 +125,11 @@ def tuner_sizes(pattern: Pattern) -> str:
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:
     """Every drill that something is drilled with, thinnest first."""
-    wanted: dict[tuple[float, str], list[Drilling]] = {}
+    wanted: dict[tuple[float, str, str], list[Drilling]] = {}
     for hole in holes(layout):
         for d in hole.drillings:
             drill = drill_for(layout, d)
-            wanted.setdefault((d.diameter, drill.id if drill else ""), []).append(d)
+            wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)
     waste: dict[str, tuple[float, int, float]] = {}
     for op in work.steps:
         if op.waste_holes is not None and op.setup.bit is not None:
@@ -137,7 +137,7 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
             before = waste.get(op.setup.bit, (row.diameter, 0, 0.0))
             waste[op.setup.bit] = (row.diameter, before[1] + len(row.centres), max(before[2], row.depth))
     found: list[tuple[float, Tool]] = []
-    for (diameter, id), group in wanted.items():
+    for (diameter, id, _), group in wanted.items():
         deep = max(d.stop for d in group)
         number, more = len(group), ""
         if id in waste:

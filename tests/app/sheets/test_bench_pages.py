@@ -22,7 +22,7 @@ from app.sheets.router_pages import alike, centres_words
 from geometry.book import corrected
 from geometry.drawing import Cross, Label
 from geometry.edits.hand_cuts import set_flat, set_ramp
-from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, Task, Template, Time
+from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, SingleHole, Task, Template, Time
 from geometry.layout.generic import RACK, RACK_INCH
 from geometry.layout.headstock import Note
 from geometry.routing import Waste
@@ -227,6 +227,14 @@ def test_what_the_rack_lacks_is_named():
     assert missing == ["brad 6", "brad 6.5", "forstner 8.8"]
     text = " ".join(_words(page) for page in pages(head, "A4", (), made_work) if page.title == "Cut list and parts")
     assert "Not in the rack: brad 6, brad 6.5, forstner 8.8." in text
+
+
+def test_of_drills_of_one_size_that_the_rack_lacks_every_kind_is_named():
+    head = layout("demo")
+    other = SingleHole(id="extra", at=(0.0, 150.0), diameter=8.8, depth=5.0)
+    head = change(head, rack=change(RACK, drills=()), holes=(other,))
+    missing = lacks(drills(head, plan_work(head)))
+    assert [name for name in missing if name.endswith(" 8.8")] == ["brad 8.8", "forstner 8.8"]
 
 
 def test_a_bit_that_would_do_is_named_where_none_does():
