@@ -12118,7 +12118,7 @@
     </message>
     <message>
         <source>{diameter} through</source>
-        <translation>{diameter} durchgehend</translation>
+        <translation>{diameter} durch</translation>
     </message>
     <message>
         <source>{diameter} to {depth}</source>
