@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
 from app.look.walk import stops
+from tests.waiting import on_screen
 
 
 def _page(qtbot) -> tuple[QScrollArea, Flow, list[QPushButton]]:
@@ -27,13 +28,13 @@ def _page(qtbot) -> tuple[QScrollArea, Flow, list[QPushButton]]:
 def test_a_row_keeps_its_buttons_when_tab_walks_through_the_window(qtbot) -> None:
     area, row, (take, leave) = _page(qtbot)
     area.show()
-    qtbot.waitExposed(area)
+    on_screen(area)
     for _ in range(3):
         assert [button.text() for button in stops(area)] == ["Take it", "Leave it"]
         gc.collect()
     assert row.heightForWidth(300) == take.sizeHint().height()
     area.resize(leave.sizeHint().width() + 40, 300)
-    qtbot.waitUntil(lambda: leave.y() > take.y(), timeout=20_000)
+    qtbot.waitUntil(lambda: leave.y() > take.y())
     assert leave.x() == take.x(), "one below the other where there is no room for two"
 
 
