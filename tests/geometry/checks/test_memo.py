@@ -87,3 +87,21 @@ def test_what_follows_from_nothing_stays_one_object():
     assert memo.snags(told, (Spot(-4.0), *spots[1:]), 1.0) is flat
     memo.new_round()
     assert memo.snags(told, (Spot(5.0), *spots[1:]), 1.0) == (5.0, 2.0)
+
+
+def test_what_is_kept_whole_is_told_again_only_when_an_argument_changes():
+    told_of = []
+
+    def whole(memo, spots, factor):
+        told_of.append(spots)
+        return memo.snags(told, spots, factor)
+
+    memo, spots = Memo(), (Spot(-1.0), Spot(2.0))
+    factor = 2.0
+    first = memo.whole(whole, spots, factor)
+    for _ in range(3):
+        memo.new_round()
+        assert memo.whole(whole, spots, factor) is first
+    moved = (spots[0], Spot(3.0))
+    assert first == (4.0,) and memo.whole(whole, moved, factor) == (6.0,)
+    assert told_of == [spots, moved]
