@@ -10,6 +10,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.curves import Arc, Line, Matrix, Path
 from geometry.curves.polygons import crosses_itself
+from geometry.edits.parts import checked
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -46,10 +47,6 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
     """
     outline = _outline(loops, place)
     x0, y0, x1, y1 = outline.box
-    if max(x1 - x0, y1 - y0) > 4000:
-        raise GeometryError(say("The outline measures {width} x {height}, far more than a headstock: give the "
-                                "right unit.",
-                                width=mm(x1 - x0), height=mm(y1 - y0)))
     half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
     blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
@@ -64,9 +61,7 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
 def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool) -> Headstock:
     """The layout with another outline; with `openings` the slots and single holes are replaced too."""
     made = replace(layout, outline=_tidy(loop_of(_outline(loops, place))))
-    if openings:
-        made = _with_openings(replace(made, slots=(), holes=()), loops, place)
-    return validate(made)
+    return _with_openings(replace(made, slots=(), holes=()) if openings else made, loops if openings else (), place)
 
 
 def slot_shape(path: Path) -> StraightSlot | DrawnSlot:
@@ -98,6 +93,11 @@ def _outline(loops: Sequence[Role], place: Matrix) -> Path:
         raise GeometryError(say("Choose one loop as the outline.") if outlines else
                             say("No closed loop is the outline: the drawing has none, or its ends do not meet."))
     outline = outlines[0].mapped(place).counter_clockwise()
+    x0, y0, x1, y1 = outline.box
+    if max(x1 - x0, y1 - y0) > 4000:
+        raise GeometryError(say("The outline measures {width} x {height}, far more than a headstock: give the "
+                                "right unit.",
+                                width=mm(x1 - x0), height=mm(y1 - y0)))
     at = crosses_itself(outline)
     if at is not None:
         raise GeometryError(say("The outline crosses itself near {place}: mend the drawing first.",
@@ -123,7 +123,9 @@ def _with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix) -> H
             centre, diameter = _round(path.mapped(place))
             holes.append(SingleHole(id=fresh("hole"), at=(round(centre[0], 9), round(centre[1], 9)),
                                     diameter=round(diameter, 9)))
-    return validate(replace(layout, slots=tuple(slots), holes=tuple(holes)))
+    # What is farther away than a file may say could be saved, and never be read again.
+    checked(layout.outline, say("The outline"))
+    return validate(replace(layout, slots=tuple(checked(one, one.id) for one in slots), holes=tuple(checked(one, one.id) for one in holes)))
 
 
 def _round(path: Path) -> tuple[tuple[float, float], float]:
