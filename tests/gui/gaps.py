@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import sys
-import threading
+import signal
 import time
 from dataclasses import dataclass
 from pathlib import Path
+from types import FrameType
 
 from PySide6.QtCore import QObject, QTimer
 
@@ -35,7 +35,10 @@ class Gap:
 
 
 class Watchdog(QObject):
-    """Beats with the event loop; a thread beside it looks at what runs while a beat is overdue."""
+    """Beats with the event loop; an alarm looks at what runs while a beat is overdue.
+
+    The alarm is heard in the window's own thread: to look at its frames from another thread ended Python now and then.
+    """
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -45,20 +48,18 @@ class Watchdog(QObject):
         """by act, how many times slower than meant the machine was before and after it"""
         self._frames: list[tuple[str, ...]] = []
         self._last, self._busy = time.perf_counter(), time.thread_time()
-        self._main = threading.get_ident()
-        self._over = threading.Event()
         self._timer = QTimer(self)
         self._timer.setInterval(BEAT_MS)
         self._timer.timeout.connect(self._beat)
         self._timer.start()
-        self._thread = threading.Thread(target=self._look, name="watchdog")
-        self._thread.start()
+        self._before = signal.signal(signal.SIGALRM, self._look)
+        signal.setitimer(signal.ITIMER_REAL, LOOK / 2, LOOK / 2)
 
     def stop(self) -> None:
-        """End the thread and the timer."""
+        """End the alarm and the timer."""
         self._timer.stop()
-        self._over.set()
-        self._thread.join()
+        signal.setitimer(signal.ITIMER_REAL, 0)
+        signal.signal(signal.SIGALRM, self._before)
 
     def now(self, act: str) -> None:
         """Say what is done from now on, so that a gap can be told by it."""
@@ -81,14 +82,13 @@ class Watchdog(QObject):
         self._frames.clear()
         self._last, self._busy = now, busy
 
-    def _look(self) -> None:
-        while not self._over.wait(LOOK / 2):
-            if time.perf_counter() - self._last > LOOK:
-                frame, names = sys._current_frames().get(self._main), []
-                while frame is not None and len(names) < 6:
-                    place = Path(frame.f_code.co_filename)
-                    if {"app", "geometry"}.intersection(place.parts):
-                        names.append(f"{place.stem}.{frame.f_code.co_name}:{frame.f_lineno}")
-                    frame = frame.f_back
-                if names:
-                    self._frames.append(tuple(names))
+    def _look(self, _number: int, frame: FrameType | None) -> None:
+        if time.perf_counter() - self._last > LOOK:
+            names: list[str] = []
+            while frame is not None and len(names) < 6:
+                place = Path(frame.f_code.co_filename)
+                if {"app", "geometry"}.intersection(place.parts):
+                    names.append(f"{place.stem}.{frame.f_code.co_name}:{frame.f_lineno}")
+                frame = frame.f_back
+            if names:
+                self._frames.append(tuple(names))
