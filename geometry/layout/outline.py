@@ -6,7 +6,6 @@ from msgspec import Meta
 
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Arc, Cubic, Line, Path, Segment
-from geometry.curves.polygons import tangled
 from geometry.errors import GeometryError
 from geometry.layout.parts import Part, Point
 from geometry.saying import say
@@ -70,6 +69,7 @@ def hold_to_few_crossings(loop: Loop) -> None:
 
 @remembered_by_size(256, of_loop)
 def _tangle(loop: Loop) -> Point | None:
+    from geometry.curves.polygons import tangled  # here, for the layout's own shape needs no polygon library: its schema is told without
     return tangled(loop_path(loop), MOST_CROSSINGS, _CROSSES)
 
 
