@@ -271,6 +271,8 @@ class Day:
         self._windows.end()
         drop()
         self._faults.remove()
+        # The platform without a screen keeps what is on the clipboard until Python has ended, and falls over it then.
+        QApplication.clipboard().clear()
 
 
 def _pressed() -> list[str]:
