@@ -83,11 +83,18 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     boxes = rows_of((low, high))
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
+    kinds: dict[int, tuple[tuple[int, ...], tuple[int, ...], Counts]] = {}
     for seed, own, (frame, found, trouble), box in zip(
             seeds, drillings, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
         here, (feature, pattern, _) = slice(at, at + len(own)), seed
         at = here.stop
-        rest = ()
+        kind, rest = None if frame is None else kinds.get(id(pattern)), ()
+        if kind is None:
+            kind = _kind(found, own)
+            if frame is not None:
+                # Tuners of one pattern have the same holes, wherever they are.
+                kinds[id(pattern)] = kind
+        hole_of, ranks, counts = kind
         if pattern is not None:
             rest = trouble, feature, pattern
         if frame is not None:
@@ -96,11 +103,16 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
                     (outline, blank), max(posts, key=attrgetter("diameter"), default=None))
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], found, own, tuple([i for i, hole in enumerate(found) for _ in hole.drillings]),
-            solids.part(here), box, boxes[here], upright[here].nonzero()[0], tuple([_RANKS.get(d.role, 0) for d in own]),
-            pattern is not None and feature.held, count(found), None if frame is None else frame.mount,
+            feature.id, _WHAT[type(feature)], found, own, hole_of, solids.part(here), box, boxes[here], upright[here].nonzero()[0], ranks,
+            pattern is not None and feature.held, counts, None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
+
+
+def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...]) -> tuple[tuple[int, ...], tuple[int, ...], Counts]:
+    """What the place of some holes has no part in: (the hole of each drilling, its rank, the counts)."""
+    return (tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
+            tuple([_RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes))
 
 
 def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:

@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from itertools import accumulate, pairwise
 
 import numpy as np
 import shapely
@@ -55,6 +54,8 @@ class _Ring:
         ahead = np.roll(self.points, -1, axis=0) - self.points
         self.size = np.hypot(ahead[:, 0], ahead[:, 1])
         self.unit = ahead / np.maximum(self.size, 1e-300)[:, None]
+        self.ways = self.unit[:, 0].copy(), self.unit[:, 1].copy()
+        """x and y of these directions, each in one piece of memory"""
         self.tree = shapely.STRtree(shapely.points(self.points))
 
 
@@ -84,22 +85,24 @@ def _nothing_but_mouths(items: Sequence[Item], outline: Wall, ring: _Ring, margi
     i, k = ring.tree.query(shapely.box(*(boxes + (most + _CHORD + _SLACK) * _OUTWARDS).T))
     order = np.lexsort((k, i))
     i, k = i[order], k[order]
-    at = np.flatnonzero(np.diff(i, prepend=-1))
-    if len(at) < len(items):
+    at, past = (np.searchsorted(i, np.arange(len(items)), side) for side in ("left", "right"))
+    if (at == past).any():
         return [False] * len(items)
-    to = np.append(at[1:], len(i)) - 1
+    to = past - 1
     # The chord that leads to the first corner counts too; by its heading all others go.
-    into = np.array([item.frame.w[:2] for item in items])
-    before, heading = (ring.unit[which, 0] * to_wood[:, 1] - ring.unit[which, 1] * to_wood[:, 0]
-                       for which, to_wood in ((k[at] - 1, into), (k, into[i])))
+    into_x, into_y = np.array([item.frame.w[:2] for item in items]).T
+    way_x, way_y = ring.ways
+    lead = k[at] - 1
+    before = way_x[lead] * into_y - way_y[lead] * into_x
+    heading = way_x[k] * into_y[i] - way_y[k] * into_x[i]
     run = np.minimum.reduceat(heading * np.sign(before)[i], at)
-    past = (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (np.abs(before) > _MOUTH_TURN)
+    sure = (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (np.abs(before) > _MOUTH_TURN)
     # Each drilling begins so near the outline that the nearest corner is within the mouth.
-    starts = shapely.points(np.concatenate([item.solids.start[:, :2] for item in items]))
-    radii = np.concatenate([item.solids.radius for item in items])
-    begins = shapely.dwithin(outline.line, starts, np.minimum(radii, _CHORD) + least - _CHORD / 2)
-    ends = accumulate((len(item.drillings) for item in items), initial=0)
-    return [bool(whole) and bool(begins[first:last].all()) for whole, (first, last) in zip(past.tolist(), pairwise(ends), strict=True)]
+    solids = Cylinders.joined([item.solids for item in items])
+    begins = shapely.dwithin(outline.line, shapely.points(solids.start[:, :2]), np.minimum(solids.radius, _CHORD) + least - _CHORD / 2)
+    own = np.repeat(np.arange(len(items)), [len(item.drillings) for item in items])
+    sure[own[~begins]] = False
+    return sure.tolist()
 
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:

@@ -22,6 +22,7 @@ from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, is_small, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
+from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
 from geometry.solids.floor import floor_gap
 from geometry.solids.walls import Wall, oblong
@@ -76,12 +77,14 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 
 def _slots(items: Sequence[Item], openings: tuple[Opening, ...], margins: Margins) -> list[tuple[Snag, ...]]:
     """Drillings that come near a slot."""
-    drillings = [(i, drilling) for i, item in enumerate(items) if item.mount == "side" for drilling in item.drillings]
+    sides = [(i, item) for i, item in enumerate(items) if item.mount == "side"]
+    drillings = [(i, drilling) for i, item in sides for drilling in item.drillings]
     found: list[list[Snag]] = [[] for _ in items]
     if drillings and openings:
-        axes = shapely.linestrings([[plan(drilling.start), plan(drilling.end)] for _, drilling in drillings])
-        most = np.array([drilling.radius for _, drilling in drillings]) + FLAT + max(
-            margins.bore_slot, margins.screw_any, margins.pin_any)
+        solids = Cylinders.joined([item.solids for _, item in sides])
+        ends = solids.start + solids.axis * solids.length[:, None]
+        axes = shapely.linestrings(np.stack((solids.start[:, :2], ends[:, :2]), axis=1))
+        most = solids.radius + FLAT + max(margins.bore_slot, margins.screw_any, margins.pin_any)
         close: dict[int, list[int]] = {}
         for at, k in sorted(zip(*slots_tree(openings).query(axes, predicate="dwithin", distance=most).tolist(), strict=True)):
             close.setdefault(at, []).append(k)
