@@ -29,10 +29,19 @@ def parse(words: list[str]) -> argparse.Namespace:
     Leaves by SystemExit after --help and --version (code 0), and with one
     sentence on standard error for words that make no sense (code 2).
     """
+    words = _command_first(words)
     name = words[0] if words else ""
     if name in WITHOUT_WINDOW:
         return _PARSERS[name]().parse_args(words[1:], argparse.Namespace(command=name))
     return _window().parse_args(words, argparse.Namespace(command="window"))
+
+
+def _command_first(words: list[str]) -> list[str]:
+    """A language that is named before the command belongs behind it."""
+    before = 2 if words[:1] == ["--language"] else 1 if words and words[0].startswith("--language=") else 0
+    if before and words[before:before + 1] and words[before] in WITHOUT_WINDOW:
+        return [*words[before:], *words[:before]]
+    return words
 
 
 def program() -> str:

@@ -29,6 +29,17 @@ def test_check() -> None:
     assert (request.command, request.file, request.json) == ("check", Path("mine.headstock.json"), True)
 
 
+@pytest.mark.parametrize("words", ["--language de check this", "--language=de check this", "check --language de this"])
+def test_a_language_may_stand_before_the_command(words: str) -> None:
+    request = parse(words.split())
+    assert (request.command, request.language, request.file) == ("check", "de", Path("this"))
+
+
+def test_a_file_after_a_language_is_no_command() -> None:
+    request = parse(["--language", "de", "this"])
+    assert (request.command, request.language, request.file) == ("window", "de", Path("this"))
+
+
 def test_sheets_take_a4_unless_told() -> None:
     assert parse(["sheets", "mine", "--out", "here"]).paper == "A4"
     assert parse(["sheets", "mine", "--out", "here", "--paper", "tabloid"]).paper == "Tabloid"
