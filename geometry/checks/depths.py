@@ -74,6 +74,8 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
 
 def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[Snag]:
     """Whether the drillings on the post's axis open the wood from face to back."""
+    if any([drilling.through for drilling in stack]):
+        return []
     spans = sorted((min(d.start[2], d.end[2]), max(d.start[2], d.end[2])) for d in stack)
     level = 0.0
     for low, high in spans:

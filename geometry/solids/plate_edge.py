@@ -30,7 +30,9 @@ def fall_and_rise(side: Edge, seat: Seat, before: float, behind: float) -> tuple
     own = side.path.segments[seat.segment]
     if isinstance(own, Arc):
         return _on_arc(own, seat, before, behind)
-    ahead, back = _walked(side, seat, 1, before), _walked(side, seat, -1, behind)
+    # Both ways begin on the segment that the seat is on.
+    shape = _in_frame(own, seat.t, seat)
+    ahead, back = _walked(side, seat, 1, before, shape), _walked(side, seat, -1, behind, shape)
     if ahead is None or back is None:
         return None
     heights = (0.0, *ahead, *back)
@@ -73,14 +75,19 @@ def _on_arc(arc: Arc, seat: Seat, before: float, behind: float) -> tuple[float, 
     return (strays, 0.0) if seat.curvature > 0 else (0.0, strays)
 
 
-def _walked(side: Edge, seat: Seat, way: int, reach: float) -> list[float] | None:
-    """The heights that count between the seat and `reach` mm along its tangent, to the tip (way 1) or to the nut (-1)."""
+def _walked(side: Edge, seat: Seat, way: int, reach: float, shape: tuple[_Rising, _Rising]) -> list[float] | None:
+    """The heights that count between the seat and `reach` mm along its tangent, to the tip (way 1) or to the nut (-1).
+
+    `shape` is the seat's own segment from there, as _in_frame.
+    """
     heights: list[float] = []
     i, t = seat.segment, seat.t
     while 0 <= i < len(side.path.segments):
         if isinstance(side.path.segments[i], Arc):
             return None
-        x, y = _in_frame(side.path.segments[i], t, seat, way)
+        if i != seat.segment:
+            shape = _in_frame(side.path.segments[i], t, seat)
+        x, y = shape if way > 0 else _backwards(*shape)
         last = 1 - t if way > 0 else t
         if any(0 <= d <= last for d in _turns(x)) or not x[1] > 0:
             return None
@@ -93,16 +100,20 @@ def _walked(side: Edge, seat: Seat, way: int, reach: float) -> list[float] | Non
     return heights
 
 
-def _in_frame(segment: Segment, t: float, seat: Seat, way: int) -> tuple[_Rising, _Rising]:
-    """How far a line or cubic runs along the seat's tangent, in the direction of travel, and its height, by the step from t."""
+def _in_frame(segment: Segment, t: float, seat: Seat) -> tuple[_Rising, _Rising]:
+    """How far a line or cubic runs along the seat's tangent, towards the tip, and its height, by the step from t."""
     p = v.sub(segment.point(t), seat.point)
     if isinstance(segment, Cubic):
         first, second, third = segment.derivative(t), segment.second(t), _third(segment)
     else:
         first, second, third = v.sub(segment.p1, segment.p0), (0.0, 0.0), (0.0, 0.0)
     x, y = ((v.dot(p, axis), v.dot(first, axis), v.dot(second, axis) / 2, v.dot(third, axis) / 6) for axis in (seat.tangent, seat.normal))
-    # The other way along the edge every odd power of the step changes its sign, and the direction of travel itself.
-    return (x, y) if way > 0 else ((-x[0], x[1], -x[2], x[3]), (y[0], -y[1], y[2], -y[3]))
+    return x, y
+
+
+def _backwards(x: _Rising, y: _Rising) -> tuple[_Rising, _Rising]:
+    """The same by the step towards the nut: every odd power changes its sign, and the direction of travel itself."""
+    return (-x[0], x[1], -x[2], x[3]), (y[0], -y[1], y[2], -y[3])
 
 
 def _at(curve: _Rising, d: float) -> float:
