@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import accumulate
-from operator import attrgetter
 from typing import Literal
 
 import numpy as np
@@ -83,7 +82,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
     boxes = rows_of((low, high))
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
-    kinds: dict[int, tuple[tuple[int, ...], tuple[int, ...], Counts]] = {}
+    kinds: dict[int, _Kind] = {}
     for seed, own, (frame, found, trouble), box in zip(
             seeds, drillings, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
         here, (feature, pattern, _) = slice(at, at + len(own)), seed
@@ -94,25 +93,34 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
             if frame is not None:
                 # Tuners of one pattern have the same holes, wherever they are.
                 kinds[id(pattern)] = kind
-        hole_of, ranks, counts = kind
         if pattern is not None:
             rest = trouble, feature, pattern
         if frame is not None:
-            posts = [d for d in own if d.role == "post"]
             rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), boxes[button_at], _plate(pattern, frame, blank.thickness),
-                    (outline, blank), max(posts, key=attrgetter("diameter"), default=None))
+                    (outline, blank), None if kind.post is None else own[kind.post])
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], found, own, hole_of, solids.part(here), box, boxes[here], upright[here].nonzero()[0], ranks,
-            pattern is not None and feature.held, counts, None if frame is None else frame.mount,
+            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], upright[here].nonzero()[0], kind.ranks,
+            pattern is not None and feature.held, kind.counts, None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
 
 
-def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...]) -> tuple[tuple[int, ...], tuple[int, ...], Counts]:
-    """What the place of some holes has no part in: (the hole of each drilling, its rank, the counts)."""
-    return (tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
-            tuple([_RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes))
+class _Kind(Struct, frozen=True):
+    """What the place of a feature has no part in; see Item."""
+
+    hole_of: tuple[int, ...]
+    ranks: tuple[int, ...]
+    counts: Counts
+    post: int | None
+    """which drilling is the widest post bore"""
+
+
+def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...]) -> _Kind:
+    posts = [i for i, drilling in enumerate(drillings) if drilling.role == "post"]
+    return _Kind(tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
+                 tuple([_RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
+                 max(posts, key=lambda i: drillings[i].diameter, default=None))
 
 
 def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:
