@@ -25,7 +25,7 @@ def sort_of(drilling: Drilling) -> str:
 
 def is_small(drilling: Drilling) -> bool:
     """Whether a drilling holds a screw or a moulded pin, which want less wood about them than a bore."""
-    return sort_of(drilling) in ("screw", "pin hole")
+    return drilling.role in ("screw", "pin")
 
 
 def name(drilling: Drilling) -> str:
