@@ -203,7 +203,10 @@ def _rough_wall(outline: Wall) -> Wall:
 def _core(slot: Slot, wall: Wall) -> tuple[np.ndarray, float, shapely.Geometry | None]:
     """(points, a radius about them, the area where it is not convex and so not their hull)."""
     if isinstance(slot.shape, StraightSlot):
-        return np.array([slot.shape.nut_end, slot.shape.tip_end]), slot.shape.width / 2, None
+        ends = np.array([slot.shape.nut_end, slot.shape.tip_end])
+        # Next to nothing is nothing, as in a wall's points: the polygon library divides by what is left of it.
+        ends[np.abs(ends) < 1e-12] = 0.0
+        return ends, slot.shape.width / 2, None
     fine = fine_wall(wall)
     convex = fine.area.area >= (1 - _SAME) * fine.area.convex_hull.area
     return fine.points, 0.0, None if convex else fine.area

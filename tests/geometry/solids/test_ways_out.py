@@ -149,6 +149,14 @@ def test_what_a_line_sweeps_along_a_chain_is_what_it_sweeps_along_each_chord(poi
     assert apart.area < 1e-6
 
 
+def test_a_slot_of_next_to_no_length_is_led_back_as_a_round_one():
+    # 12 wide about a place 2 mm inside the edge: it lacks 6 - 2. The square of so small a length is nothing at all.
+    square = Wall(loop_path(loop((-40.0, -2.0), (40.0, -2.0), (40.0, 64.0), (-40.0, 64.0))))
+    for least in (0.0, 4.0):
+        depth, way = into_outline(*straight((0.0, 0.0), (0.0, 9.592417907071946e-215), 12.0), square, least)
+        assert (depth, way) == (pytest.approx(4.0, abs=0.001), pytest.approx((0.0, 1.0), abs=1e-3))
+
+
 def test_a_slot_far_outside_the_outline_is_led_back():
     square = Wall(loop_path(loop((-10.0, -10.0), (40.0, -10.0), (40.0, 64.0), (-10.0, 64.0))))
     depth, way = into_outline(*straight((500.0, 0.0), (500.0, 50.0), 12.0), square)
