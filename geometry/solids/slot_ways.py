@@ -205,7 +205,7 @@ def _core(slot: Slot, wall: Wall) -> tuple[np.ndarray, float, shapely.Geometry |
     if isinstance(slot.shape, StraightSlot):
         ends = np.array([slot.shape.nut_end, slot.shape.tip_end])
         # Next to nothing is nothing, as in a wall's points: the polygon library divides by what is left of it.
-        ends[np.abs(ends) < 1e-12] = 0.0
+        ends[np.abs(ends) < TOUCH * TOUCH] = 0.0
         return ends, slot.shape.width / 2, None
     fine = fine_wall(wall)
     convex = fine.area.area >= (1 - _SAME) * fine.area.convex_hull.area
