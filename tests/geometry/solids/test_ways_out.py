@@ -10,7 +10,7 @@ from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 
 from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
-from geometry.solids.slot_ways import _core, _forbidden, _touches, _way_in, back_inside, into_outline, out_of_slot
+from geometry.solids.slot_ways import _core, _forbidden, _touches, _way_in, into_outline, out_of_slot
 from geometry.solids.sums import swept, way_out
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import fine_wall, from_slot, level_from_outside, strip, upright_from_outside
@@ -147,16 +147,6 @@ def test_what_a_line_sweeps_along_a_chain_is_what_it_sweeps_along_each_chord(poi
     # On a grid: of two areas that differ by rounding alone the library may else lose a corner.
     apart = shapely.symmetric_difference(swept(chain, b), shapely.union_all([hull for hull in each if hull.area > 0]), grid_size=1e-9)
     assert apart.area < 1e-6
-
-
-def test_a_slot_of_next_to_no_length_is_led_back_as_a_round_one():
-    # 12 wide about a place 2 mm inside the edge: it lacks 6 - 2. The square of so small a length is nothing at all.
-    square = Wall(loop_path(loop((-40.0, -2.0), (40.0, -2.0), (40.0, 64.0), (-40.0, 64.0))))
-    slot, wall = straight((0.0, 0.0), (0.0, 9.592417907071946e-215), 12.0)
-    core, radius, _ = _core(slot, wall)
-    for least in (0.0, 4.0):
-        depth, way = back_inside(core, radius, wall.area, square, least)
-        assert (depth, way) == (pytest.approx(4.0, abs=0.001), pytest.approx((0.0, 1.0), abs=1e-3))
 
 
 def test_a_slot_far_outside_the_outline_is_led_back():
