@@ -15,7 +15,7 @@ import shapely
 
 from geometry import vectors as v
 from geometry.layout.slots import Slot, StraightSlot
-from geometry.solids.sums import NO_SHIFT, SEAM, area_sum, convex_sum, swept, way_out
+from geometry.solids.sums import NO_SHIFT, SEAM, area_sum, convex_sum, swept, united, way_out
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import SAGITTA, fine_wall, plain_wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
@@ -172,8 +172,8 @@ def _forbidden_near(hull: shapely.Geometry, radius: float, outline: Wall, most: 
     points = outline.points
     near = np.flatnonzero(shapely.dwithin(_chords(outline), shapely.MultiPoint(core).convex_hull, reach))
     runs = np.split(near, np.flatnonzero(np.diff(near) > 1) + 1) if near.size else []
-    return shapely.union_all([shapely.transform(outside, lambda xy: xy - core[0]),
-                              *(_swept(points, run, core, known) for run in runs if len(core) > 1)])
+    return united([shapely.transform(outside, lambda xy: xy - core[0]),
+                   *(_swept(points, run, core, known) for run in runs if len(core) > 1)])
 
 
 @lru_cache(maxsize=2)

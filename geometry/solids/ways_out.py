@@ -27,7 +27,7 @@ from geometry.by_size import remembered_by_size
 from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
-from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, way_out
+from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, united, way_out
 from geometry.solids.walls import Wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
 from geometry.vectors import Vec2, Vec3
@@ -263,7 +263,7 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
     reach = shapely.distance(near, shapely.Polygon(corners)) <= far
     runs = np.split(np.arange(len(reach)), np.flatnonzero(~reach))
     parts = [chain[run[0]:run[-1] + 2] for run in ([k for k in run.tolist() if reach[k]] for run in runs) if run]
-    summed = shapely.union_all([beyond_sum(part, far + 2 * drilling.radius, -corners) for part in parts])
+    summed = united([beyond_sum(part, far + 2 * drilling.radius, -corners) for part in parts])
     if not shapely.intersects(summed, NO_SHIFT):
         return None
     depth, way = way_out(summed)
