@@ -37,6 +37,21 @@ def spent(work: Callable[[], object], rounds: int = 1) -> float:
     return least / max(before, slowness())
 
 
+def times_as_long(work: Callable[[], object], other: Callable[[], object], rounds: int = 3) -> float:
+    """How many times as long as `other` the work takes: both in turn, and the least of some rounds.
+
+    The speed of a shared machine may change by half from one second to the next, in between the two as well.
+    """
+    found = []
+    for _ in range(rounds):
+        began = time.thread_time()
+        other()
+        middle = time.thread_time()
+        work()
+        found.append((time.thread_time() - middle) / (middle - began))
+    return min(found)
+
+
 @contextmanager
 def within(seconds: float) -> Iterator[None]:
     """AssertionError when what is done in here takes longer in this thread."""

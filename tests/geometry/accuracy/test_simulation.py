@@ -20,7 +20,7 @@ from geometry.layout import Accuracy, Headstock, Margins
 from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only, rough, sample, side_head
 from tests.geometry.checks.test_kinds import CASES
 from tests.geometry.edits.heads import curved, plain
-from tests.spent import slowness, spent
+from tests.spent import slowness, spent, times_as_long
 
 
 def brute(layout: Headstock, trials: int, seed: int) -> Simulation:
@@ -101,8 +101,7 @@ def test_the_caller_is_asked_again_and_again() -> None:
 
 def test_twice_the_trials_take_about_twice_as_long() -> None:
     simulate(demo(), 2500)
-    once, twice = (spent(lambda trials=trials: simulate(demo(), trials), rounds=2) for trials in (15_000, 30_000))
-    assert twice < 3.2 * once
+    assert times_as_long(lambda: simulate(demo(), 30_000), lambda: simulate(demo(), 15_000)) < 3.2
 
 
 @pytest.mark.parametrize("trials", [0, 1, 2_000_000])

@@ -3,6 +3,7 @@
 import os
 import sys
 import time
+from collections.abc import Callable
 
 import pytest
 
@@ -11,7 +12,7 @@ from app.formats.drawing_in import job as job_module
 from app.formats.errors import FormatError
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import SAMPLES
-from tests.spent import spent
+from tests.spent import times_as_long
 
 
 def test_the_worker_gives_the_same_drawing_to_the_last_bit():
@@ -139,12 +140,11 @@ def test_the_progress_of_a_reading_is_told_and_never_goes_back(tmp_path):
 
 def test_joining_and_sorting_grow_in_step_with_the_loops(tmp_path):
     """Four times the loops, in processor time: 4 for what is linear, 16 for what compares each with each."""
-    def seconds(loops: int) -> float:
+    def reading(loops: int) -> Callable[[], object]:
         path = crowd(tmp_path, loops)
         assert len(read_drawing(path, "mm").loops) == loops + 1
-        return spent(lambda: read_drawing(path, "mm"), rounds=2)
-    few, many = seconds(400), seconds(1600)
-    assert many / few < 7
+        return lambda: read_drawing(path, "mm")
+    assert times_as_long(reading(1600), reading(400)) < 7
 
 
 def test_a_large_file_may_take_longer_and_a_missing_one_no_longer(tmp_path):
