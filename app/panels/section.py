@@ -87,8 +87,10 @@ class SectionView(QWidget):
         move.translate(-self._box.center().x(), -self._box.bottom())
         self._painting.paint(painter, move, self._theme, self.width())
         for at, grade in self._signs:
-            if self._box.adjusted(-4, -4, 4, 4).contains(QPointF(*at)):
-                self._ring(painter, move.map(QPointF(*at)), grade)
+            place, far = move.map(QPointF(*at)), px(12)
+            seen = self.rect().adjusted(far, far, -far, -far).contains(place.toPoint())  # no half signs
+            if seen and self._box.adjusted(-4, -4, 4, 4).contains(QPointF(*at)):
+                self._ring(painter, place, grade)
 
     def _ring(self, painter: QPainter, at: QPointF, grade: str) -> None:
         colour = QColor(self._theme.spoils if grade == "spoils the work" else self._theme.tight)

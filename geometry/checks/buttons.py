@@ -13,7 +13,7 @@ from geometry.checks.items import Item, apart, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, tenths
+from geometry.checks.words import both, into, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -51,7 +51,7 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
     needed = margins.button_gap
     a, b = both(measured, needed)
     text = (say("The buttons of {one} and {two} strike each other by {measured} mm as they turn.",
-                one=one.id, two=two.id, measured=mm(-measured))
+                one=one.id, two=two.id, measured=into(measured))
             if measured < 0 else
             say("The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.",
                 one=one.id, two=two.id, a=a, b=b))
@@ -86,10 +86,10 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
     if measured < 0 and item.pattern.button.stand < float(item.button.radius[0]):
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
                      say("The button of {item} reaches {measured} mm behind the wood and cannot turn there.",
-                         item=item.id, measured=mm(-measured)),
+                         item=item.id, measured=into(measured)),
                      cure),)
     text = (say("The button of {item} lies {measured} mm behind the head.",
-                item=item.id, measured=mm(-measured)) if measured < 0 else
+                item=item.id, measured=into(measured)) if measured < 0 else
             say("The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.",
                 item=item.id, a=a, b=b))
     return (Snag("button-to-wood", NOTE, (item.id, OUTLINE), (*where, level), measured, needed, text, cure),)

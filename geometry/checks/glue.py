@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
-from geometry.checks.words import listed, mm, name, tenths
+from geometry.checks.words import into, listed, name, tenths
 from geometry.layout.blank import Blank, Ear
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -49,7 +49,7 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
         found.append(Snag("glue-line", TIGHT, (item.id, ear.id), (x, min(max(cy, low), high), drilling.start[2]),
                           measured, 0.0,
                           say("The glue line of {ear} runs {measured} mm inside the {name}.",
-                              ear=ear.id, measured=mm(-measured), name=name(drilling)),
+                              ear=ear.id, measured=into(measured), name=name(drilling)),
                           say("Make {ear} {measured} mm wider or narrower, or move {item} as much.",
                               ear=ear.id, measured=tenths(-measured), item=item.id),
                           push=(-measured if cx >= x else measured, 0.0)))

@@ -15,7 +15,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.scene import Opening
 from geometry.checks.snags import OUTLINE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, mm, name, sort_of
+from geometry.checks.words import both, first, gap_text, into, mm, name, sort_of
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -99,13 +99,13 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
     inside, pin, called = outline.inside(centre), drilling.role == "locating", first(name(drilling))
     if inside <= -drilling.radius and not pin:
         text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
-                   called=called, inside=mm(-inside))
+                   called=called, inside=into(inside))
     elif measured < 0 and pin:
         text = say("{called} is cut by the outline: put it at least {needed} mm inside or outside it.",
                    called=called, needed=mm(needed))
     elif measured < 0:
         text = say("{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.",
-                   called=called, measured=mm(-measured), needed=mm(needed))
+                   called=called, measured=into(measured), needed=mm(needed))
     else:
         a, b = both(measured, needed)
         text = say("{called} leaves {a} mm of wood to the outline; {b} mm wanted.", called=called, a=a, b=b)

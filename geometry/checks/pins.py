@@ -9,7 +9,7 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm
+from geometry.checks.words import both, into
 from geometry.layout.pin_pairs import SAME, missed, standing_in
 from geometry.layout.slots import Pin
 from geometry.saying import say
@@ -75,7 +75,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     by = (sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking))
     a, b = both(measured, needed)
     text = (say("The hole of locating pin {item} leaves the blank by {measured} mm.",
-                item=item.id, measured=mm(-measured)) if measured < 0 else
+                item=item.id, measured=into(measured)) if measured < 0 else
             say("The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.",
                 item=item.id, a=a, b=b))
     return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,

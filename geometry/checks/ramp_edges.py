@@ -9,7 +9,7 @@ import numpy as np
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, tenths
+from geometry.checks.words import both, into, mm, tenths
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
 from geometry.solids.slot_ways import back_inside
@@ -50,7 +50,7 @@ def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
     if not short(measured, BESIDE) or where[1] <= (BESIDE if gap > 0 else 0.0) / 2 + TOUCH:
         return ()
     a, b = both(measured, BESIDE)
-    text = (say("The ramp of {slot} runs out at the edge by {measured} mm.", slot=opening.id, measured=mm(-measured))
+    text = (say("The ramp of {slot} runs out at the edge by {measured} mm.", slot=opening.id, measured=into(measured))
             if measured < 0 else
             say("The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.", slot=opening.id, a=a, b=b))
     return (Snag("ramp-to-outline", grade(measured), (opening.id, OUTLINE), (*where, 0.0), measured, BESIDE, text,
@@ -66,7 +66,7 @@ def _nut(opening: Opening) -> tuple[Snag, ...]:
     if not short(measured, NUT_AIR):
         return ()
     a, b = both(measured, NUT_AIR)
-    text = (say("The ramp of {slot} runs {measured} mm past the nut line.", slot=opening.id, measured=mm(-measured))
+    text = (say("The ramp of {slot} runs {measured} mm past the nut line.", slot=opening.id, measured=into(measured))
             if measured < 0 else
             say("The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.", slot=opening.id, a=a, b=b))
     return (Snag("ramp-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, NUT_AIR, text,

@@ -14,19 +14,20 @@ from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_down, format_length
 
 _OPEN, _BREAK, _CLOSE = "\x01", "\x02", "\x03"
-_LENGTH = re.compile(f"{_OPEN}([^{_BREAK}]+){_BREAK}(\\d)([!-]?){_CLOSE}( mm2?\\b)?")
+_LENGTH = re.compile(f"{_OPEN}([^{_BREAK}]+){_BREAK}(\\d)([!+-]?){_CLOSE}( mm2?\\b)?")
 _MORE_IN_INCHES = 2
 """An inch is 25 times a millimetre: two more decimals keep what was said, three at least."""
 
 
-def length(mm: float, decimals: int = 1, exact: bool = False, down: bool = False) -> str:
+def length(mm: float, decimals: int = 1, exact: bool = False, down: bool = False, up: bool = False) -> str:
     """A length (mm, or mm2 where the sentence goes on so) for a sentence, with so many decimals in mm.
 
     `exact` asks for a number to work to: in inches it is rounded up to a
     thousandth, never to a fraction, so that doing as told is enough. `down`
-    asks for a clearance: it is never told as more than it is.
+    asks for a clearance: it is never told as more than it is; `up` for how far
+    two things are into each other: never told as less.
     """
-    return f"{_OPEN}{mm!r}{_BREAK}{decimals}{'!' if exact else '-' if down else ''}{_CLOSE}"
+    return f"{_OPEN}{mm!r}{_BREAK}{decimals}{'!' if exact else '-' if down else '+' if up else ''}{_CLOSE}"
 
 
 def rounded_down(value: float, decimals: int) -> str:
@@ -41,6 +42,8 @@ def read(said: str, unit: LengthUnit = "mm") -> str:
 
 
 def _put(value: float, decimals: int, way: str, behind: str, unit: LengthUnit) -> str:
+    if way == "+":  # a clearance below nothing, told without its sign
+        return _put(-value, decimals, "-", behind, unit).lstrip("-")
     if unit == "mm":
         return f"{rounded_down(value, decimals) if way == '-' else f'{value:.{decimals}f}'}{behind}"
     if behind == " mm2":

@@ -14,7 +14,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, mm, tenths
+from geometry.checks.words import both, into, mm, tenths
 from geometry.curves import Line, Path
 from geometry.layout.edges import Edge, edge
 from geometry.layout.shop import Margins
@@ -28,6 +28,8 @@ from geometry.vectors import Vec2
 
 ROCK = 0.3
 """mm by which a plate may rock before it is worth a note (common practice, no source)"""
+LOOSE = 1.0
+"""mm by which a plate may rock before no screw draws it down (common practice, no source)"""
 
 _FAR = 1e6
 """mm between what is on different surfaces: plates there never meet"""
@@ -82,7 +84,7 @@ def on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
         return ()
     a, b = both(measured, needed)
     text = (say("The plate of {item} overhangs the outline by {measured} mm.",
-                item=item.id, measured=mm(-measured)) if measured < 0 else
+                item=item.id, measured=into(measured)) if measured < 0 else
             say("The plate of {item} lies {a} mm from the outline; {b} mm wanted.", item=item.id, a=a, b=b))
     return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text,
                  say("Choose a smaller plate, or widen the outline there."), push=push),)
@@ -177,7 +179,7 @@ def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
 def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
     a, b = both(measured, needed)
     return (say("The plates of {one} and {two} overlap by {measured} mm.",
-                one=one.id, two=two.id, measured=mm(-measured)) if measured < 0 else
+                one=one.id, two=two.id, measured=into(measured)) if measured < 0 else
             say("The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b))
 
 
@@ -195,7 +197,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
         if short(measured, needed):
             a, b = both(measured, needed)
             text = (say("The plate of {item} stands {measured} mm over the {side}.",
-                        item=item.id, measured=mm(-measured), side=term(side)) if measured < 0 else
+                        item=item.id, measured=into(measured), side=term(side)) if measured < 0 else
                     say("The plate of {item} lies {a} mm from the {side}; {b} mm wanted.",
                         item=item.id, a=a, side=term(side), b=b))
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
@@ -206,7 +208,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
         if short(measured, 0.0):
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
-                                  item=item.id, measured=mm(-measured), end=term(end)),
+                                  item=item.id, measured=into(measured), end=term(end)),
                               say("Slide {item} {by} mm to the {end}.",
                                   item=item.id, by=tenths(-measured), end=term("tip" if end == "nut" else "nut"))))
     rocks = _rocks(item, along)
@@ -231,7 +233,7 @@ def _rocks(item: Item, side: Edge) -> Snag | None:
     cure = (say("Cut its flat {deep} mm deeper.", deep=deep) if flat is not None else
             say("Cut a flat {deep} mm deep for it, or slide it to where the edge is straighter.", deep=deep) if fall >= rise else
             say("Cut a flat for it, level with the middle of its seat, or slide it to where the edge is straighter."))
-    return Snag("plate-rocks", NOTE, (item.id,), item.frame.origin, rock, ROCK, text, cure)
+    return Snag("plate-rocks", TIGHT if rock > LOOSE else NOTE, (item.id,), item.frame.origin, rock, ROCK, text, cure)
 
 
 def _edges(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:

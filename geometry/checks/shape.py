@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, OUTLINE, SPOILS, Snag, grade, short
-from geometry.checks.words import both, first, mm, tenths
+from geometry.checks.words import both, first, into, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import Margins
 from geometry.saying import say, within
@@ -47,7 +47,7 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
             continue
         a, b = both(measured, needed)
         text = (say("The outline leaves the blank by {measured} mm at the {side}.",
-                    measured=mm(-measured), side=term(side)) if measured < 0 else
+                    measured=into(measured), side=term(side)) if measured < 0 else
                 say("The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.",
                     a=a, side=term(side), b=b))
         where = _extreme(outline, level)

@@ -9,7 +9,7 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, degrees, first, listed, mm, tenths
+from geometry.checks.words import both, degrees, first, into, listed, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.saying import say
@@ -50,7 +50,7 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         a, b = both(measured, margins.blank_edge)
         end = "tip" if blank.tip - bore.mark[1] < bore.mark[1] + blank.behind else "nut"
         text = (say("The mark for {item} misses the square edge by {measured} mm at the {end} end.",
-                    item=item.id, measured=mm(-measured), end=term(end)) if measured < 0
+                    item=item.id, measured=into(measured), end=term(end)) if measured < 0
                 else say("The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.",
                          item=item.id, a=a, end=term(end), b=b))
         found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
@@ -60,7 +60,7 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     if waste < -1e-6:
         found.append(Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, waste, 0.0,
                           say("The seat of {item} lies {waste} mm outside the square edge.",
-                              item=item.id, waste=mm(-waste)),
+                              item=item.id, waste=into(waste)),
                           say("Widen the blank, or glue on an ear.")))
     return tuple(found)
 

@@ -21,7 +21,7 @@ from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
 from geometry.checks.side_walls import MOSTLY
 from geometry.checks.snags import OUTLINE, Snag, grade, short
-from geometry.checks.words import both, first, mm, name, sort_of, tenths
+from geometry.checks.words import both, first, into, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -111,7 +111,7 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
         called = first(name(drilling))
         a, b = both(measured, needed)
         text = (say("{called} breaks out of the outline by {measured} mm.",
-                    called=called, measured=mm(-measured)) if measured < 0 else
+                    called=called, measured=into(measured)) if measured < 0 else
                 say("{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.",
                     called=called, a=a, b=b))
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),

@@ -15,7 +15,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, mm, tenths
+from geometry.checks.words import both, first, into, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -91,7 +91,7 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
         return []
     a, b = both(measured, margins.post_wall)
     text = (say("The post of {item} runs {measured} mm into the inner wall of {own}.",
-                item=item.id, measured=mm(-measured), own=own.id) if measured < 0 else
+                item=item.id, measured=into(measured), own=own.id) if measured < 0 else
             say("The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.",
                 item=item.id, a=a, own=own.id, b=b))
     lacking = margins.post_wall - measured
@@ -108,7 +108,7 @@ def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills)
         return []
     return [Snag("point-to-wall", TIGHT, (item.id, own.id), _on(bore, axis.leaves), measured, 0.0,
                  say("The drill's point for {item} goes {measured} mm into the inner wall of {own}.",
-                     item=item.id, measured=mm(-measured), own=own.id),
+                     item=item.id, measured=into(measured), own=own.id),
                  say("Stop {measured} mm earlier, or use a drill with a shorter point.", measured=tenths(-measured)))]
 
 
@@ -123,7 +123,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         a, b = both(measured, margins.string_hole)
         wall = "rail" if outer else "inner wall"
         text = (say("The string hole of {item} lies {measured} mm inside the {wall} of {own}.",
-                    item=item.id, measured=mm(-measured), wall=term(wall), own=own.id) if measured < 0
+                    item=item.id, measured=into(measured), wall=term(wall), own=own.id) if measured < 0
                 else say("The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.",
                          item=item.id, a=a, wall=term(wall), own=own.id, b=b))
         lacking = tenths(margins.string_hole - measured)
@@ -142,7 +142,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     if short(room, margins.post_wall):
         a, b = both(room, margins.post_wall)
         text = (say("The post of {item} runs {room} mm into the end of {own}.",
-                    item=item.id, room=mm(-room), own=own.id) if room < 0 else
+                    item=item.id, room=into(room), own=own.id) if room < 0 else
                 say("The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
                     item=item.id, a=a, own=own.id, b=b))
         lacking = tenths(margins.post_wall - room)

@@ -19,7 +19,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, is_small, mm, name, sort_of, tenths
+from geometry.checks.words import both, first, gap_text, into, is_small, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -59,7 +59,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                 continue
             a, b = both(measured, needed)
             text = (say("{name} breaks through the {side} by {measured} mm.",
-                        name=first(name(drilling)), side=term(side), measured=mm(-measured)) if measured < 0 else
+                        name=first(name(drilling)), side=term(side), measured=into(measured)) if measured < 0 else
                     say("{name} leaves {a} mm of wood to the {side}; {b} mm wanted.",
                         name=first(name(drilling)), a=a, side=term(side), b=b))
             if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:

@@ -11,7 +11,7 @@ from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, mm, tenths
+from geometry.checks.words import both, first, into, mm, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.slot_ways import into_outline, out_of_slot
@@ -69,7 +69,7 @@ def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
         return ()
     a, b = both(measured, needed)
     text = (say("{opening} runs {measured} mm past the nut line.",
-                opening=first(opening.id), measured=mm(-measured)) if measured < 0 else
+                opening=first(opening.id), measured=into(measured)) if measured < 0 else
             say("{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id), a=a, b=b))
     low = min(opening.wall.points.tolist(), key=lambda p: p[1])
     return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (low[0], low[1], 0.0), measured, needed, text,
@@ -105,7 +105,7 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
                 v.scale(back[1], needed - measured))
         return (Snag("slot-outside", SPOILS, (opening.id, OUTLINE), (*where, 0.0), measured, needed,
                      say("{opening} leaves the head by {measured} mm.",
-                         opening=first(opening.id), measured=mm(-measured)),
+                         opening=first(opening.id), measured=into(measured)),
                      say("Move {opening} inwards, or make it shorter or narrower.", opening=opening.id), push=push),)
     a, b = both(measured, needed)
     return (Snag("rail", TIGHT, (opening.id, OUTLINE), (*where, 0.0), measured, needed,

@@ -13,7 +13,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.words import both, mm
+from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.distance import Gaps
@@ -77,7 +77,7 @@ def _told(rows: Sequence[tuple[Run, Item, Margins]], measured: Gaps) -> list[tup
 def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarray, needed: float) -> Snag:
     a, b = both(measured, needed)
     text = (say("String {string} on its way to {tuner} runs {measured} mm into the post of {item}.",
-                string=run.string, tuner=run.tuner, measured=mm(-measured), item=item.id)
+                string=run.string, tuner=run.tuner, measured=into(measured), item=item.id)
             if measured < 0 else
             say("String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.",
                 string=run.string, tuner=run.tuner, a=a, item=item.id, b=b))

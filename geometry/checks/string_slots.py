@@ -15,7 +15,7 @@ from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import TIGHT, Snag, short
-from geometry.checks.words import both, listed, mm, tenths
+from geometry.checks.words import both, into, listed, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
@@ -117,7 +117,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
             say("the nut end of {opening}", opening=opening.id))
     a, b = both(measured, needed)
     text = (say("String {string} runs {measured} mm through {what}",
-                string=worst.run.string, measured=mm(-measured), what=what) if measured < 0 else
+                string=worst.run.string, measured=into(measured), what=what) if measured < 0 else
             say("String {string} passes {a} mm over {what}; {b} mm wanted",
                 string=worst.run.string, a=a, what=what, b=b))
     others = [one.run.string for _, one in low if one is not worst]
@@ -146,7 +146,7 @@ def _beside(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], margi
     a, b = both(measured, needed)
     run = one.run
     text = (say("String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.",
-                string=run.string, tuner=run.tuner, measured=mm(-measured), opening=opening.id)
+                string=run.string, tuner=run.tuner, measured=into(measured), opening=opening.id)
             if measured < 0 else
             say("String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.",
                 string=run.string, tuner=run.tuner, a=a, opening=opening.id, b=b))
@@ -166,7 +166,7 @@ def _floor(margins: Margins, opening: Opening, one: Dive, item: Item) -> Iterabl
         return
     a, b = both(measured, needed)
     text = (say("String {string} winds {measured} mm into the floor of {opening}.",
-                string=one.run.string, measured=mm(-measured), opening=opening.id) if measured < 0 else
+                string=one.run.string, measured=into(measured), opening=opening.id) if measured < 0 else
             say("String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.",
                 string=one.run.string, a=a, opening=opening.id, b=b))
     yield Snag("string-to-floor", TIGHT, (item.id, opening.id), (*one.run.post, opening.depth), measured,

@@ -52,6 +52,11 @@ def mm(value: float) -> str:
     return length(float(value), 2 if abs(value) < 0.995 else 1)
 
 
+def into(measured: float) -> str:
+    """How far two things are into each other, of a clearance in mm that is below nothing: never told as less than it is."""
+    return length(-float(measured), 2 if abs(measured) < 0.995 else 1, up=True)
+
+
 def size(value: float) -> str:
     """The size of a tool in mm with no more decimals than it has, three at most: `10`, `12.7`."""
     return length(float(value), min(3, len(f"{value:g}".partition(".")[2])))
@@ -92,7 +97,7 @@ def gap_text(one: str, two: str, measured: float, needed: float) -> str:
         return say("{one} touches the {two}; {needed} mm wanted.", one=first(one), two=two, needed=mm(needed))
     if measured < 0:
         return say("{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.",
-                   one=first(one), measured=mm(-measured), two=two, needed=mm(needed))
+                   one=first(one), measured=into(measured), two=two, needed=mm(needed))
     a, b = both(measured, needed)
     return say("{one} passes {a} mm from the {two}; {b} mm wanted.", one=first(one), a=a, two=two, b=b)
 

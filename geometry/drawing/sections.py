@@ -28,6 +28,8 @@ LETTER = 1.9
 """Capital height of the words in a section, mm."""
 LETTER_WIDTH = 0.78
 """Width of an average letter in capital heights, for keeping words apart."""
+_SLIVER = 1.0
+"""mm at the end of a section that need no name"""
 BEYOND = 12.0
 """Wood shown past the last thing that matters, mm."""
 
@@ -218,23 +220,24 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
         named.append((at, a, f"{term(name)} {scene.say(a - at)}"))
         named.append((a, min(b, scene.end), f"{term('slot')} {scene.say(b - a)}"))
         at, name = b, "web"
-    if at < scene.end:
+    if at < scene.end - _SLIVER:
         named.append((at, scene.end, term(last)))
     return _rows_of_words(scene, named)
 
 
 def _rows_of_words(scene: _Scene, named: list[tuple[float, float, str]]) -> list[Mark]:
-    """Words centred under their spans; one that would touch its neighbour goes a row lower."""
-    ends = [-1e9, -1e9, -1e9]
+    """Words centred under their spans; one that would touch its neighbour, or the line that leads to one below, goes a row lower."""
+    ends, led = [-1e9, -1e9, -1e9], [-1e9, -1e9, -1e9]
     marks: list[Mark] = []
     for a, b, text in named:
         half = len(text) * LETTER * LETTER_WIDTH / 2
         middle = (a + b) / 2
-        row = next((i for i, end in enumerate(ends) if middle - half > end + 1.5), len(ends) - 1)
-        ends[row] = middle + half
+        row = next((i for i in range(len(ends)) if middle - half > max(ends[i] + 1.5, led[i] + 0.5)), len(ends) - 1)
+        at = min(max([middle, *(end + 0.5 for end in ends[:row])]), b)
+        ends[row], led[:row] = middle + half, [at] * row
         base = -scene.thick - 2.0 - LETTER - row * LETTER * 1.8
         if row:
-            marks.append(Stroke(straight((middle, -scene.thick), (middle, base + LETTER + 0.6)), "dimension"))
+            marks.append(Stroke(straight((at, -scene.thick), (at, base + LETTER + 0.6)), "dimension"))
         marks.append(Label(text, (middle, base), LETTER, "dimension", anchor="middle"))
     return marks
 

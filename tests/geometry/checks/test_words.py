@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.checks.said import length, read
-from geometry.checks.words import both, degrees, gap_text, listed, mm, size, tenths, up
+from geometry.checks.words import both, degrees, gap_text, into, listed, mm, size, tenths, up
 from geometry.units import parse_length
 
 
@@ -49,6 +49,16 @@ def test_a_sentence_is_read_in_the_makers_unit(said, unit, text):
 def test_working_to_a_number_in_inches_is_enough(value, unit):
     told = parse_length(read(f"{tenths(value)} mm", unit))
     assert up(value) - 1e-9 <= told <= up(value) + 0.0254
+
+
+@given(st.floats(-30.0, -0.02), st.sampled_from(["mm", "in", "in64"]))
+def test_an_overlap_is_told_alike_at_its_ring_and_in_its_sentence(measured, unit):
+    assert read(both(measured, 3.0)[0], unit) == "-" + read(into(measured), unit)
+
+
+@pytest.mark.parametrize(("measured", "text"), [(-4.94, "5.0"), (-4.9, "4.9"), (-1.85, "1.9"), (-0.501, "0.51"), (-0.5, "0.50")])
+def test_an_overlap_is_never_told_as_less_than_it_is(measured, text):
+    assert read(into(measured)) == text
 
 
 def test_gaps_and_cuts():

@@ -1,10 +1,11 @@
 """Sections along a bore against numbers worked out by hand."""
 
 import msgspec
+import numpy as np
 import pytest
 
 from geometry.drawing import Area, Label, Stroke
-from geometry.drawing.sections import section_along_bore
+from geometry.drawing.sections import LETTER, LETTER_WIDTH, section_along_bore
 from geometry.layout import Drill, EdgePlace, Loop, Node, Rack, Slot, StraightSlot
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
@@ -23,6 +24,22 @@ def test_wood_behind_a_slot_is_a_web_where_another_slot_follows():
     other = Slot(id="other", shape=StraightSlot(nut_end=(-17.0, 40.0), tip_end=(-17.0, 150.0), width=13.0))
     assert "web" not in words(section_along_bore(head, "flank"))
     assert "web" in words(section_along_bore(msgspec.structs.replace(head, slots=(*head.slots, other)), "flank"))
+
+
+def test_no_line_to_a_word_runs_through_another_word():
+    """A second slot anywhere: also one of which the section shows no more than a sliver."""
+    head, led = plain_head(), 0
+    for x in np.arange(-40.0, 5.0, 0.5).tolist():
+        other = Slot(id="other", shape=StraightSlot(nut_end=(x, 40.0), tip_end=(x, 150.0), width=7.0))
+        drawing = section_along_bore(msgspec.structs.replace(head, slots=(*head.slots, other)), "flank")
+        below = [mark for mark in drawing if isinstance(mark, Label) and mark.at[1] < -head.blank.thickness]
+        for line in (mark.path for mark in drawing if isinstance(mark, Stroke) and mark.path.start[1] == -head.blank.thickness):
+            (at, top), (_, bottom) = line.start, line.end
+            led += 1
+            for word in below:
+                half = len(word.text) * LETTER * LETTER_WIDTH / 2
+                assert not (abs(word.at[0] - at) < half and bottom < word.at[1] < top), (x, word.text)
+    assert led > 40
 
 
 def test_a_side_bore_meets_waste_rail_slot_and_wood():

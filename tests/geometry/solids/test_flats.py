@@ -24,6 +24,7 @@ from tests.property.layouts import SAMPLES
 
 WIDE = pattern("of", "side", bore(surface="seat", depth=30.0),
                bore("screw", 2.0, "seat", (9.0, 0.0), 9.0), seat=(12.0, 12.0, 10.0))
+LONG = pattern("of", "side", bore(surface="seat", depth=30.0), seat=(20.0, 20.0, 10.0))
 SAGITTA = 200 - math.sqrt(200 ** 2 - 12 ** 2)
 
 
@@ -85,6 +86,13 @@ def test_a_plate_rocks_by_all_that_falls_away_under_it_and_a_flat_as_deep_as_tol
     assert rocks.cure.startswith("Cut a flat 0.51 mm deep")
     assert "plate-rocks" not in {s.kind for s in check(set_flat(layout, "a", size=24.0, depth=0.51)).snags}
     assert "plate-rocks" not in {s.kind for s in check(replace(layout, tuners=(side("a", 50.5, WIDE),))).snags}, "2.5 mm on the arc: 0.04"
+
+
+def test_a_plate_that_rocks_by_more_than_a_screw_draws_down_is_tight():
+    """20 mm to either side on a radius of 190: 190 - sqrt(190^2 - 20^2) = 1.056 mm; on one of 210: 0.955 mm."""
+    grades = [next(s.grade for s in check(replace(bellied(radius), patterns=(LONG,))).snags if s.kind == "plate-rocks")
+              for radius in (190.0, 210.0)]
+    assert grades == ["tight", "note"]
 
 
 def test_a_plate_on_a_hollow_edge_bridges_it():

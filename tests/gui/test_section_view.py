@@ -1,0 +1,22 @@
+"""The picture of a section in the panel: rings of snags in it, and no half ones at its ends."""
+
+from app.look.theme import DAY
+from app.panels.section import SectionView
+from geometry.drawing import Area
+from geometry.drawing.shapes import rectangle
+
+WOOD = (Area(rectangle(0.0, -16.0, 60.0, 0.0), "wood", "outline"),)
+
+
+def picture(qtbot, *signs):
+    view = SectionView(DAY)
+    qtbot.addWidget(view)
+    view.resize(320, 200)
+    view.show_drawing(WOOD, tuple((at, "spoils the work") for at in signs))
+    return view.grab().toImage()
+
+
+def test_a_snag_beyond_the_end_of_a_section_shows_no_half_sign(qtbot):
+    bare = picture(qtbot)
+    assert picture(qtbot, (30.0, -8.0)) != bare
+    assert picture(qtbot, (-3.5, -8.0)) == bare and picture(qtbot, (63.5, -8.0)) == bare and picture(qtbot, (30.0, -100.0)) == bare
