@@ -7,7 +7,6 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves.polygons import grown, line, polygon
-from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pin
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.pin_pairs import template_pins
