@@ -2,8 +2,8 @@
 
 The limit of the house is 50 ms. Judged is the processor time of each absence,
 in times of a reference loop measured before and after the act that it belongs
-to, with room for a busy machine; the longest are printed with what ran (`-s`
-shows them).
+to, with room for a busy machine, and what is too long has to be so twice; the
+longest are printed with what ran (`-s` shows them).
 """
 
 import gc
@@ -31,12 +31,12 @@ LONGER_MS = {
 chosen once in a while, and widgets that nobody sees are let go before."""
 
 
-@pytest.fixture
-def bench(qtbot, tmp_path):
+def bench(qtbot, folder) -> Bench:
     """As elsewhere, with a journal, since writing it is what might keep the window waiting."""
-    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    folder.mkdir()
+    settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     made = Bench.__new__(Bench)
-    made.window = MainWindow(demo(), None, settings, DAY, journal_folder=tmp_path / "journal")
+    made.window = MainWindow(demo(), None, settings, DAY, journal_folder=folder / "journal")
     qtbot.addWidget(made.window, before_close_func=lambda window: window.document.replace(window.document.layout, None))
     made.window.resize(1360, 880)
     made.window.show()
@@ -57,10 +57,29 @@ def dog():
     gc.unfreeze()
 
 
-def test_the_window_is_never_away_for_long(bench, dog, tmp_path, monkeypatch):
-    for act in hour(bench, tmp_path, monkeypatch):
-        dog.now(act)
+def too_long(dog: Watchdog) -> dict[str, str]:
+    """The longest absence of each act that has one beyond its limit."""
     told = "\n".join(f"{gap.meant(dog.slow):6.1f} ms here meant, {gap}" for gap in
                      sorted(dog.gaps, key=lambda gap: -gap.meant(dog.slow))[:25])
     print(f"\nThe longest absences:\n{told}")
-    assert [str(gap) for gap in dog.gaps if gap.meant(dog.slow) > ROOM * LONGER_MS.get(gap.act, HOUSE_MS)] == []
+    return {gap.act: str(gap) for gap in sorted(dog.gaps, key=lambda gap: gap.busy)
+            if gap.meant(dog.slow) > ROOM * LONGER_MS.get(gap.act, HOUSE_MS)}
+
+
+def test_the_window_is_never_away_for_long(qtbot, dog, tmp_path, monkeypatch):
+    """What a window does it does again: an absence counts when another window has one in the same act. Once it may be the
+    machine, which others slow down for a moment, or a collection of garbage."""
+    late: dict[str, str] = {}
+    kept = []
+    for name in ("one", "another"):
+        kept.append(bench(qtbot, tmp_path / name))
+        dog.gaps.clear()
+        for act in hour(kept[-1], tmp_path / name, monkeypatch):
+            dog.now(act)
+        kept[-1].window.document.replace(kept[-1].layout, None)
+        kept[-1].window.close()
+        now = too_long(dog)
+        late = now if name == "one" else {act: f"{said}; again {now[act]}" for act, said in late.items() if act in now}
+        if not late:
+            break
+    assert late == {}
