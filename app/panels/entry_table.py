@@ -5,17 +5,16 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 
 from msgspec import Struct
-from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, Qt, Signal
+from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.look.sizes import keep, px
+from app.panels.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STANDS, TIP, TOLD, CellModel
 
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
-LEFT = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
 
 class Head(Struct, frozen=True):
@@ -27,7 +26,7 @@ class Head(Struct, frozen=True):
     wide: bool = False
 
 
-class EntryModel(QAbstractTableModel):
+class EntryModel(CellModel):
     """Words by row; rows are told apart by their number, so that an editor stays open while others change.
 
     `keys` tell what each row is of: what was refused goes along when rows before it come or go.
@@ -38,31 +37,22 @@ class EntryModel(QAbstractTableModel):
     def __init__(self, heads: tuple[Head, ...], parent: QWidget) -> None:
         super().__init__(parent)
         self.heads = heads
-        self.rows: list[tuple[str, ...]] = []
         self.keys: tuple[Hashable, ...] = ()
         self._of: Hashable = None
         self.strong: frozenset[int] = frozenset()
         self.warning = QColor()
         self.bad: dict[tuple[int, int], tuple[str, str]] = {}
+        self._bold = QFont()
+        self._bold.setBold(True)
+        self.set_heads([head.word for head in heads])
 
     def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
              of: Hashable = None) -> None:
         """Other words; `strong` rows are sums, which nothing is typed into. `keys` are what the rows are of, their
         numbers without any; `of` is what the whole table is of: of another one nothing refused is kept."""
-        before, after = len(self.rows), len(rows)
-        self._carry(tuple(range(after)) if keys is None else tuple(keys), of)
+        self._carry(tuple(range(len(rows))) if keys is None else tuple(keys), of)
         self.strong = strong
-        if after < before:
-            self.beginRemoveRows(QModelIndex(), after, before - 1)
-            self.rows = rows
-            self.endRemoveRows()
-        elif after > before:
-            self.beginInsertRows(QModelIndex(), before, after - 1)
-            self.rows = rows
-            self.endInsertRows()
-        self.rows = rows
-        if rows:
-            self.dataChanged.emit(self.index(0, 0), self.index(after - 1, len(self.heads) - 1))
+        self.set_rows(rows)
 
     def _carry(self, keys: tuple[Hashable, ...], of: Hashable) -> None:
         """What was refused to the row that it was typed for; a row whose record was edited keeps its place."""
@@ -82,45 +72,34 @@ class EntryModel(QAbstractTableModel):
     def refuse(self, row: int, column: int, text: str, why: str) -> None:
         """Keep what was typed, marked, with the reason as its tip."""
         self.bad[row, column] = text, why
-        self.dataChanged.emit(self.index(row, column), self.index(row, column))
+        self.refresh_cell(row, column)
 
     def accept(self, row: int, column: int) -> None:
         """Forget what was refused in that cell."""
         if self.bad.pop((row, column), None) is not None:
-            self.dataChanged.emit(self.index(row, column), self.index(row, column))
+            self.refresh_cell(row, column)
 
-    def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
+    def set_warning(self, colour: QColor) -> None:
+        """The colour of what was refused."""
+        self.warning = colour
+        for row, column in self.bad:
+            self.refresh_cell(row, column)
 
-    def columnCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.heads)
+    def typed(self, row: int, column: int) -> bool:
+        return self.heads[column].kind == TYPED and row not in self.strong
 
-    def flags(self, index: QModelIndex) -> Qt.ItemFlag:
-        flags = super().flags(index)
-        if self.heads[index.column()].kind == TYPED and index.row() not in self.strong:
-            flags |= Qt.ItemFlag.ItemIsEditable
-        return flags
-
-    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
-        roles = Qt.ItemDataRole
-        row, column = index.row(), index.column()
-        bad = self.bad.get((row, column)) if self.bad else None
-        if role in (roles.DisplayRole, roles.EditRole):
-            return self.rows[row][column] if bad is None else bad[0]
-        if role == roles.ToolTipRole:
-            return None if bad is None else bad[1]
-        if role == roles.AccessibleTextRole:
-            words = f"{self.heads[column].word}: {self.rows[row][column] if bad is None else bad[0]}"
-            return words if bad is None else f"{words}. {bad[1]}"
-        if role == roles.ForegroundRole and bad is not None:
-            return self.warning
-        if role == roles.FontRole and (bad is not None or row in self.strong):
-            font = QFont()
-            font.setBold(True)
-            return font
-        if role == roles.TextAlignmentRole:
-            return LEFT if self.heads[column].left else RIGHT
-        return None
+    def look(self, row: int, column: int) -> dict[int, object]:
+        head, bad = self.heads[column], self.bad.get((row, column)) if self.bad else None
+        words, why = (self.rows[row][column], None) if bad is None else bad
+        told = f"{head.word}: {words}"
+        return {
+            DISPLAY: words,
+            TOLD: told if why is None else f"{told}. {why}",
+            TIP: why,
+            INK: None if why is None else self.warning,
+            LETTERS: self._bold if why is not None or row in self.strong else None,
+            STANDS: LEFT if head.left else RIGHT,
+        }
 
     def widest(self, column: int, font: QFont) -> int:
         """The row with the widest words of a column; 0 for an empty table."""
@@ -132,14 +111,10 @@ class EntryModel(QAbstractTableModel):
         return wide.index(max(wide)) if wide else 0
 
     def setData(self, index: QModelIndex, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
-        if str(value) != self.data(index):
+        """An editor is left: whoever keeps the record takes what was typed, and shows it or refuses it."""
+        if str(value) != index.data():
             self.entered.emit(index.row(), index.column(), str(value))
         return True
-
-    def headerData(self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole):
-        if way == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return self.heads[section].word
-        return None
 
 
 class EntryTable(QTableView):
@@ -233,7 +208,7 @@ class EntryTable(QTableView):
 
     def set_warning(self, colour: str) -> None:
         """The colour of what was refused."""
-        self.words.warning = QColor(colour)
+        self.words.set_warning(QColor(colour))
 
     def stand_at(self, row: int, column: int) -> None:
         """Put the keyboard on a cell."""

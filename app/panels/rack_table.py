@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.look.sizes import keep
+from app.panels.cell_model import DISPLAY, LEFT, RIGHT, STANDS, TOLD, CellModel
 from app.panels.rack_rows import HEADS, cells
 from geometry.edits.rack import Shelf
 from geometry.layout import Rack
@@ -13,45 +14,25 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 
-class ShelfModel(QAbstractTableModel):
+class ShelfModel(CellModel):
     """Words of one shelf, read only."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self._heads: tuple[str, ...] = ()
-        self.rows: list[tuple[str, ...]] = []
 
     def show(self, heads: tuple[str, ...], rows: list[tuple[str, ...]]) -> bool:
         """Other words; True when the rows themselves are others, so that a selection is lost."""
-        ids = [row[0] for row in rows] != [row[0] for row in self.rows] or heads != self._heads
-        if ids:
-            self.beginResetModel()
-        self._heads, self.rows = heads, rows
-        if ids:
-            self.endResetModel()
-        elif rows:
-            self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(heads) - 1))
-        return ids
+        others = [row[0] for row in rows] != [row[0] for row in self.rows] or heads != self._heads
+        if others:
+            self._heads = heads
+            self.set_heads(heads)
+        self.set_rows(rows)
+        return others
 
-    def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self._heads)
-
-    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole):
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self.rows[index.row()][index.column()]
-        if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{self._heads[index.column()]}: {self.rows[index.row()][index.column()]}"
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() > 0:
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        return None
-
-    def headerData(self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole):
-        if way == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return self._heads[section]
-        return None
+    def look(self, row: int, column: int) -> dict[int, object]:
+        words = self.rows[row][column]
+        return {DISPLAY: words, TOLD: f"{self._heads[column]}: {words}", STANDS: RIGHT if column else LEFT}
 
 
 class ShelfTable(QTableView):
