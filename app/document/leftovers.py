@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import time
 from contextlib import suppress
 from datetime import datetime
@@ -42,7 +43,7 @@ class Leftover(Struct):
         lock = lock_of(self.file)
         if not taken(lock):
             return False
-        if not self.file.exists():
+        if not os.path.exists(self.file):
             lock.unlock()
             return False
         self._lock = lock
@@ -68,7 +69,7 @@ def leftovers(folder: Path) -> list[Leftover]:
     """
     sweep(folder)
     found = []
-    for file in sorted(folder.glob(f"*{ENDING}"), key=_written, reverse=True) if folder.is_dir() else []:
+    for file in sorted(folder.glob(f"*{ENDING}"), key=_written, reverse=True) if os.path.isdir(folder) else []:
         lock = lock_of(file)
         if not taken(lock):
             continue

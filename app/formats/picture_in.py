@@ -51,6 +51,8 @@ def read_picture(path: Path) -> PictureRead:
             warnings.simplefilter("ignore")
             with Image.open(path, formats=KINDS) as opened:
                 return _reduced(opened, path.name)
+    except FormatError:
+        raise
     except UnidentifiedImageError as error:
         raise FormatError(say("{path} is no picture that can be read: save it as JPEG or PNG.",
                               path=path.name)) from error

@@ -6,6 +6,7 @@ unknown keys are refused with their place.
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 from typing import Literal
 
@@ -50,11 +51,17 @@ def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> R
 
     FormatError when a file is there and cannot be used: it is never replaced silently.
     """
+    kept = kept_rack(path)
+    return starting_rack(unit) if kept is None else kept
+
+
+def kept_rack(path: Path | None = None) -> Rack | None:
+    """The maker's rack, None while none has been saved. FormatError when a file is there and cannot be used."""
     path = rack_path() if path is None else Path(path)
     try:
         data = read_bytes(path, LARGEST_BYTES)
     except FileNotFoundError:
-        return starting_rack(unit)
+        return None
     except OSError as error:
         raise FormatError(say("Your rack in {path} cannot be read: {strerror}.",
                               path=path, strerror=error.strerror or error)) from error
@@ -83,7 +90,7 @@ def set_aside(path: Path | None = None) -> Path:
     """
     path = rack_path() if path is None else Path(path)
     number = 1
-    while (aside := path.with_name(f"{path.stem}-unreadable-{number}{path.suffix}")).exists():
+    while os.path.lexists(aside := path.with_name(f"{path.stem}-unreadable-{number}{path.suffix}")):
         number += 1
     try:
         path.rename(aside)
@@ -94,16 +101,21 @@ def set_aside(path: Path | None = None) -> Path:
 
 
 def keep_before(path: Path | None = None) -> Path | None:
-    """Copy the rack file that is about to be replaced as a whole; the copy's path, None when there is no file."""
+    """Copy the rack file that is about to be replaced as a whole; the copy's path, None when there is no file.
+
+    FormatError when it cannot be read, is far larger than a rack, or the copy cannot be written.
+    """
     path = rack_path() if path is None else Path(path)
     before = path.with_name(f"{path.stem}-before{path.suffix}")
     try:
-        data = path.read_bytes()
+        data = read_bytes(path, LARGEST_BYTES)
     except FileNotFoundError:
         return None
     except OSError as error:
         raise FormatError(say("{path} cannot be read: {strerror}.",
                               path=path, strerror=error.strerror or error)) from error
+    if len(data) > LARGEST_BYTES:
+        raise FormatError(_refusals(str(path)).large())
     save_bytes(before, data)
     return before
 

@@ -23,10 +23,9 @@ def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = Non
     Unchanged while the maker has kept no rack; so it is when the file cannot be used, and that is said.
     """
     path = racks.rack_path() if path is None else path
-    if not path.exists():
-        return layout
     try:
-        return equipped(layout, racks.load_rack(path))
+        rack = racks.kept_rack(path)
+        return layout if rack is None else equipped(layout, rack)
     except (FormatError, GeometryError) as error:
         window.say(say("The layout begins with the starting rack: {error}", error=error))
         return layout

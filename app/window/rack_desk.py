@@ -19,6 +19,7 @@ from app.formats.rack import (
     set_aside,
     starting_rack,
 )
+from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
 from app.panels.describe import field
 from app.panels.rack_view import RackView
@@ -150,8 +151,7 @@ class RackDesk(QObject):
         if path is None:
             return
         try:
-            with path.open("rb") as file:
-                rack = decode_rack(file.read(LARGEST_BYTES + 1), path.name)
+            rack = decode_rack(read_bytes(path, LARGEST_BYTES), path.name)
         except OSError as error:
             self._tell(say("This rack was not imported"),
                        say("{path} cannot be read: {strerror}.", path=path.name, strerror=error.strerror or error))

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from PIL import Image
 
+from app.formats import picture_in
 from app.formats.errors import FormatError
 from app.formats.picture_in import LONGEST, grey_of, read_picture
 from geometry.layout.picture import MOST_BYTES
@@ -75,6 +76,20 @@ def test_a_bomb_is_refused_before_it_is_unpacked(tmp_path):
                      + chunk(b"IDAT", zlib.compress(bytes(1000))) + chunk(b"IEND", b""))
     with pytest.raises(FormatError, match="far larger|more than can be read"):
         read_picture(file)
+
+
+def test_what_is_too_large_is_not_told_as_damage(tmp_path, monkeypatch):
+    """It is sound, and what helps is a smaller picture."""
+    file = tmp_path / "large.png"
+    half_dark(80, 40).save(file)
+    monkeypatch.setattr(picture_in, "MOST_POINTS", 3000)
+    with pytest.raises(FormatError, match="has 80 x 40 points, more than can be read here"):
+        read_picture(file)
+    monkeypatch.setattr(picture_in, "LARGEST_FILE", 50)
+    with pytest.raises(FormatError, match="MB: save a smaller picture"):
+        read_picture(file)
+    with pytest.raises(FormatError, match="is no picture that can be read"):
+        read_picture(tmp_path)
 
 
 def test_a_damaged_picture_is_a_sentence(tmp_path):

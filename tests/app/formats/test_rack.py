@@ -1,6 +1,7 @@
 """The maker's rack on disk."""
 
 import json
+import os
 
 import pytest
 from msgspec.structs import replace
@@ -10,6 +11,7 @@ from app.formats.rack import (
     decode_rack,
     encode_rack,
     keep_before,
+    kept_rack,
     load_rack,
     rack_path,
     save_rack,
@@ -122,3 +124,28 @@ def test_the_rack_before_is_copied(tmp_path):
     assert keep_before(path) is None
     save_rack(RACK, path)
     assert keep_before(path).read_bytes() == path.read_bytes()
+
+
+@pytest.mark.skipif(os.name == "nt", reason="pipes and devices with a name are for POSIX")
+@pytest.mark.parametrize("place", [os.mkfifo, lambda path: path.symlink_to("/dev/zero")], ids=["pipe", "endless"])
+def test_what_never_ends_is_not_read(place, tmp_path):
+    path = tmp_path / "rack.json"
+    place(path)
+    for read in (load_rack, kept_rack, keep_before):
+        with pytest.raises(FormatError, match="a device or a pipe and no file"):
+            read(path)
+
+
+def test_the_rack_before_is_copied_whole_or_not_at_all(tmp_path):
+    path = tmp_path / "rack.json"
+    path.write_bytes(b" " * 3_000_000)
+    with pytest.raises(FormatError, match="far larger"):
+        keep_before(path)
+    assert [file.name for file in tmp_path.iterdir()] == ["rack.json"]
+
+
+def test_a_link_that_leads_nowhere_is_no_free_name(tmp_path):
+    path, link = tmp_path / "rack.json", tmp_path / "rack-unreadable-1.json"
+    path.write_bytes(b"broken")
+    link.symlink_to(tmp_path / "gone")
+    assert set_aside(path).name == "rack-unreadable-2.json" and link.is_symlink()
