@@ -93,6 +93,11 @@ def at_most(length: float) -> str:
     return _rounded(length, math.floor, 1e-6)
 
 
+def deep(length: float) -> str:
+    """How deep something is cut, with its unit: to 0.01 mm, 0.001 in or a 64th true to it, and never more than it is."""
+    return format_down(length, _unit.get(), 2, mark=True)
+
+
 def area(size: float) -> str:
     """An area in mm2, or in square inches to 0.0001."""
     if _unit.get() == "mm":

@@ -200,7 +200,7 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
     for bore in layout.pattern(tuner.pattern).bores:
         if bore.role in ("screw", "pin"):
             continue
-        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_close(bore.depth, unit, 2))
+        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_down(bore.depth, unit, 2))
         rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
                              "fact", say("{diameter}, {depth}, from the {surface}",
                                          diameter=format_close(bore.diameter, unit, 2), depth=depth, surface=term(bore.surface))))

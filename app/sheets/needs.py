@@ -9,6 +9,7 @@ from msgspec import Struct
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
+from geometry.lengths import told_down
 from geometry.saying import count, say
 from geometry.solids import Drilling, holes
 from geometry.solids.drilling import drill_for
@@ -96,7 +97,7 @@ def wares(layout: Headstock) -> list[Ware]:
     for (diameter, depth), number in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
         found.append(Ware(say("wood screw"), number,
                           say("for a pilot of {diameter}, through", diameter=length(diameter)) if depth is None else
-                          say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))
+                          say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=told_down(depth, 2))))
     for diameter in sorted({pin.diameter for pin in layout.pins}):
         found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
                           say("{diameter} steel or dowel, as long as blank and template are thick together",
@@ -114,7 +115,7 @@ def tuner_sizes(pattern: Pattern) -> str:
     """A tuner in its dimensions, so that it can be held against what lies in the box."""
     post, seat, button = pattern.post, pattern.seat, pattern.button
     bores = ", ".join(f"{term(bore.role)} " + (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
-                                               say("{diameter} to {depth}", diameter=length(bore.diameter), depth=length(bore.depth)))
+                                               say("{diameter} to {depth}", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
                       for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
     return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
                "{before} x {across}; button reaches {reach}",

@@ -17,7 +17,7 @@ from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot, loop_path, slot_path
-from geometry.lengths import mm
+from geometry.lengths import at_most, mm
 from geometry.routing import RoutingPlan, SlotPlan, Waste
 from geometry.routing.board import BoardNote
 from geometry.routing.fit import narrowest
@@ -100,7 +100,7 @@ def tightest_marks(slot: Slot) -> list[Mark]:
     marks: list[Mark] = [Stroke(straight(a, b), "dimension", slot.id)]
     marks += [Stroke(straight(v.along(p, side, -1.2), v.along(p, side, 1.2)), "dimension", slot.id) for p in (a, b)]
     right = max(a, b)
-    marks.append(Label(mm(narrowest(slot)), (right[0] + 1.2, right[1] - LETTER / 2), LETTER, WORDS, slot.id))
+    marks.append(Label(at_most(narrowest(slot)), (right[0] + 1.2, right[1] - LETTER / 2), LETTER, WORDS, slot.id))
     return marks
 
 
@@ -145,7 +145,7 @@ def note_marks(notes: Iterable[BoardNote]) -> Drawing:
             continue
         x, y = note.where
         marks += [Cross(note.where, 1.5, WORDS, note.of[0]),
-                  Label(THIN[note.kind].format(wide=mm(max(0.0, note.measured))), (x + 2.0, y - LETTER / 2), LETTER, WORDS, note.of[0])]
+                  Label(THIN[note.kind].format(wide=at_most(max(0.0, note.measured))), (x + 2.0, y - LETTER / 2), LETTER, WORDS, note.of[0])]
     return tuple(marks)
 
 

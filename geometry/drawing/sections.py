@@ -48,7 +48,7 @@ class _Scene(Struct, frozen=True):
         return format_close(length, self.unit, 1, mark=self.unit != "mm")
 
     def deep(self, length: float) -> str:
-        """How deep something is drilled: never more than it is."""
+        """How deep something is drilled, or what wood is left: never more than it is."""
         return format_down(length, self.unit, 1, mark=self.unit != "mm")
 
     @property
@@ -217,7 +217,7 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
         if a >= scene.end:
             last = "web" if name == "web" else last
             break
-        named.append((at, a, f"{term(name)} {scene.say(a - at)}"))
+        named.append((at, a, f"{term(name)} {scene.deep(a - at)}"))
         named.append((a, min(b, scene.end), f"{term('slot')} {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end - _SLIVER:

@@ -38,10 +38,10 @@ def wrap_drawing(layout: Headstock) -> Drawing:
                          Stroke(straight((box[0], 0.0), (box[2], 0.0)), "centreline", "nut")]
     marks += [Stroke(mark.outer, "slot", mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style == "slot"]
-    points = {d.start[:2] for hole in from_back for d in hole.drillings}
+    points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
-                  and getattr(mark, "centre", None) not in points]
+                  and (mark.owner, getattr(mark, "centre", None)) not in points]
     bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
     for hole in from_face:
         if hole.drillings[0].role != "locating":

@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout import GuideBush, RouterBit
-from geometry.lengths import mm, place
+from geometry.lengths import at_least, at_most, mm, place
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import MOST_PASSES, Pass, from_template
@@ -62,12 +62,12 @@ def enters(follower: Follower, job: Job) -> Refusal | None:
     if cutter > job.width + TOUCH:
         return Refusal(1, say("Its {cutter} cutter does not pass {of}, which is {width} wide where it is narrowest: "
                               "up to {width} would.",
-                              cutter=mm(cutter), of=term(job.of), width=mm(job.width)))
+                              cutter=mm(cutter), of=term(job.of), width=at_most(job.width)))
     opening = job.widest + 2 * follower.offset
     if follower.offset < -FLUSH / 2 and follower.bit.bearing != "tip" and opening < cutter - TOUCH:
         return Refusal(2, say("Its cutter is wider than what follows the template, so the template opening is only "
                               "{opening} wide and the {cutter} cutter cannot be lowered through it.",
-                              opening=mm(opening), cutter=mm(cutter)))
+                              opening=at_most(opening), cutter=mm(cutter)))
     return None
 
 
@@ -164,14 +164,14 @@ def _why(follower: Follower, reach: Reach, job: Job) -> Refusal:
                                   cutting_length=mm(bit.cutting_length), first=mm(first)))
         rubs, _ = contact(follower, first, job.template)
         what = say("bearing") if bit.bearing == "shank" else say("shank")
-        left = say("nothing") if rubs < 0.05 else say("only {length}", length=mm(rubs))
+        left = say("nothing") if rubs < 0.05 else say("only {length}", length=at_most(rubs))
         return Refusal(3, say("Its cutting edges are {cutting_length} long and a pass may take {first}: so high up in "
                               "the {template} template they leave {left} of the {what} to rub, and {contact} are "
                               "wanted. A template of {thick} would do, or a cutting length up to {most}.",
                               cutting_length=mm(bit.cutting_length), first=mm(first), template=mm(job.template),
                               left=left, what=what, contact=mm(job.contact),
-                              thick=mm(bit.cutting_length - first + job.contact),
-                              most=mm(first + job.template - job.contact)))
+                              thick=at_least(bit.cutting_length - first + job.contact),
+                              most=at_most(first + job.template - job.contact)))
     sides = 2 if job.through else 1
     if job.depth / sides > MOST_PASSES * reach.step:
         return Refusal(4, say("A pass may take only {step}, so it would need more than {most_passes} passes: take a "
@@ -180,8 +180,8 @@ def _why(follower: Follower, reach: Reach, job: Job) -> Refusal:
     down = max(0.0, reach.most)
     if not job.through:
         return Refusal(4, say("It reaches {down} into the wood, because {binds}; {of} is {depth} deep.",
-                              down=mm(down), binds=reach.binds, of=term(job.of), depth=mm(job.depth)))
+                              down=at_most(down), binds=reach.binds, of=term(job.of), depth=mm(job.depth)))
     half = (job.thickness + OVERLAP) / 2
     return Refusal(4, say("It reaches {down} into the wood, because {binds}; the wood is {thickness} thick, and even "
                           "turned over it would have to reach {half}.",
-                          down=mm(down), binds=reach.binds, thickness=mm(job.thickness), half=mm(half)))
+                          down=at_most(down), binds=reach.binds, thickness=mm(job.thickness), half=at_least(half)))

@@ -15,7 +15,7 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
-from geometry.lengths import mm, place
+from geometry.lengths import at_most, mm, place
 from geometry.routing.follower import Follower, template_opening, template_outline
 from geometry.saying import say
 from geometry.tolerance import TOUCH
@@ -125,7 +125,7 @@ def _webs(board: Board, layout: Headstock) -> list[BoardNote]:
                                    say("Only {wide} of template is left between {id} and {beside} at {place}, "
                                        "{needed} are wanted: choose a follower nearer to the size of the cutter, or "
                                        "back the template with a second board.",
-                                       wide=mm(wide), id=id, beside=beside, place=place((middle.x, middle.y)),
+                                       wide=at_most(wide), id=id, beside=beside, place=place((middle.x, middle.y)),
                                        needed=mm(needed))))
     return notes
 
@@ -147,7 +147,7 @@ def _pins(board: Board, layout: Headstock) -> list[BoardNote]:
             notes.append(BoardNote("pin near an edge", (pin.id,), pin.at, wood, needed,
                                    say("Only {wood} of template is left beside {pin}, {needed} are wanted: move the "
                                        "pin.",
-                                       wood=mm(max(0.0, wood)), pin=pin.id, needed=mm(needed))))
+                                       wood=at_most(max(0.0, wood)), pin=pin.id, needed=mm(needed))))
     return notes
 
 
@@ -193,7 +193,7 @@ def _inside_base(board: Board, layout: Headstock, follower: Follower) -> list[Bo
                 say("Over {slot} at {at} the router's base of {base} tips into the opening: fit a wider base, or cut the "
                     "template from a larger board.", **words) if worst < 0 else
                 say("Over {slot} at {at} the router's base of {base} stands only {inside} inside its support: fit a wider "
-                    "base, or cut the template from a larger board.", inside=mm(worst), **words)))
+                    "base, or cut the template from a larger board.", inside=at_most(worst), **words)))
     return notes
 
 

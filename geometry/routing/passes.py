@@ -7,7 +7,7 @@ from typing import Literal
 
 from msgspec import Struct
 
-from geometry.lengths import mm
+from geometry.lengths import deep, mm
 from geometry.routing.depth import Reach, contact
 from geometry.routing.follower import Follower
 from geometry.saying import say
@@ -62,8 +62,8 @@ class Pass(Struct, frozen=True):
         only = say(", in the corners only") if self.corners else ""
         up = say("Face up") if self.side == "face" else say("Back up")
         return say("{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.",
-                   up=up, follower=self.follower.name, only=only, begins=mm(self.begins),
-                   ends=mm(self.ends), contact=mm(self.contact), what=what, on=on)
+                   up=up, follower=self.follower.name, only=only, begins=deep(self.begins),
+                   ends=deep(self.ends), contact=mm(self.contact), what=what, on=on)
 
 
 def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:

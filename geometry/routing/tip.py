@@ -6,7 +6,7 @@ edges have to cover all that they cut at once: above them there is no follower.
 
 from __future__ import annotations
 
-from geometry.lengths import mm
+from geometry.lengths import at_least, at_most, mm
 from geometry.routing.depth import FLUSH, OVERLAP, Job, bearing_height, step_of
 from geometry.routing.follower import Follower
 from geometry.routing.passes import Pass
@@ -26,10 +26,10 @@ def template_below(follower: Follower, job: Job) -> Pass | Refusal:
     if rubs < job.contact - TOUCH:
         return Refusal(2, say("Only {rubs} of its bearing would rub on the template below, and {contact} are wanted: "
                               "take a thicker template or a bit with a higher bearing.",
-                              rubs=mm(rubs), contact=mm(job.contact)))
+                              rubs=at_most(rubs), contact=mm(job.contact)))
     step = step_of(bit, job)
     if step < job.thickness - TOUCH:
-        words = {"thickness": mm(job.thickness), "step": mm(step)}
+        words = {"thickness": mm(job.thickness), "step": at_most(step)}
         return Refusal(4, say("With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting "
                               "edges are {step}.", **words) if step == bit.cutting_length else
                        say("With the bearing on its tip it has to cut the whole {thickness} at once, and the deepest "
@@ -60,7 +60,7 @@ def finish(follower: Follower, job: Job) -> tuple[float, float] | Refusal:
     least = max(job.contact + OVERLAP, job.thickness + OVERLAP - min(step_of(bit, job), reaches))
     if least > job.thickness - TOUCH:
         return Refusal(4, say("It reaches only {step_of} into the wood from the back.",
-                              step_of=mm(max(0.0, min(step_of(bit, job), reaches)))))
+                              step_of=at_most(max(0.0, min(step_of(bit, job), reaches)))))
     return least, job.thickness
 
 
@@ -90,7 +90,7 @@ def _reaching(follower: Follower, job: Job, needed: float) -> Refusal | None:
     has = min(bit.stick_out, job.router.plunge)
     if has >= needed - TOUCH:
         return None
-    words = {"needed": mm(needed), "has": mm(has)}
+    words = {"needed": at_least(needed), "has": at_most(has)}
     return Refusal(4, say("To put its bearing on the template below it needs {needed} under the base, and it stands only "
                           "{has} out of it.", **words) if bit.stick_out <= job.router.plunge else
                    say("To put its bearing on the template below it needs {needed} under the base, and the router plunges "

@@ -75,7 +75,7 @@ class Waste(Struct, frozen=True):
         how = (say("through, {stop} with the point", stop=at_least(self.stop)) if self.through else
                say("{stop} deep", stop=at_most(self.stop)))
         if len(self.centres) > 1:
-            how += say(", {spacing} from centre to centre", spacing=mm(self.spacing))
+            how += say(", {spacing} from centre to centre", spacing=at_most(self.spacing))
         first = count(len(self.centres), "Drill the waste out of {slot}: {n} hole with {drill}, {how}.",
                       "Drill the waste out of {slot}: {n} holes with {drill}, {how}.",
                       slot=self.slot, drill=self.drill.id, how=how)
@@ -116,7 +116,7 @@ def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
         return Refusal(1, say("{slot} is too narrow to drill the waste out: {width}.", slot=slot.id, width=mm(width)))
     return Refusal(1, say("No brad point or Forstner bit of the rack is slim enough for {slot}: up to {widest} would "
                           "do.",
-                          slot=slot.id, widest=mm(widest)))
+                          slot=slot.id, widest=at_most(widest)))
 
 
 def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float | Refusal:
@@ -129,10 +129,10 @@ def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float 
         if has < stop - TOUCH:
             if drill.length < press.quill:
                 return Refusal(2, say("The waste needs {stop} of drilling to come through, and {drill} is {length} long.",
-                                      stop=mm(stop), drill=drill.id, length=mm(drill.length)))
+                                      stop=at_least(stop), drill=drill.id, length=mm(drill.length)))
             return Refusal(2, say("The waste needs {stop} of drilling to come through, and the quill of the drill press "
                                   "travels {quill}.",
-                                  stop=mm(stop), quill=mm(press.quill)))
+                                  stop=at_least(stop), quill=mm(press.quill)))
         return stop
     stop = slot.depth - point - FLOOR
     if stop < 1.0:

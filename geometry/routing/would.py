@@ -13,7 +13,7 @@ from msgspec import Struct
 from msgspec.structs import replace as changed
 
 from geometry.layout import GuideBush, Headstock, RouterBit
-from geometry.lengths import down, mm, up
+from geometry.lengths import at_least, at_most, down, mm, up
 from geometry.routing.alone import Alone, Judge, alone
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
 from geometry.routing.reached import Reached
@@ -103,10 +103,10 @@ def _bit_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[t
                        say("{bit} standing {out} below the router's base", bit=_one(kind(bit)), out=mm(out)))
     if bit.shank > bit.cutter and bit.bearing != "shank" and bush is not None:
         yield _changed(bit, bush, job, "shank", bit.cutter,
-                       say("{bit} with a shank of {shank}", bit=_one(kind(bit)), shank=mm(bit.cutter)))
+                       say("{bit} with a shank of {shank}", bit=_one(kind(bit)), shank=at_most(bit.cutter)))
     if bit.bearing != "none" and bearing_height(bit) < job.contact:
         yield _changed(bit, bush, job, "bearing_height", job.contact,
-                       say("{bit} with a bearing {high} high", bit=_one(kind(bit)), high=mm(job.contact)))
+                       say("{bit} with a bearing {high} high", bit=_one(kind(bit)), high=at_least(job.contact)))
     room = job.width if job.width is None or bit.bearing != "tip" or not job.entry else min(job.width, job.entry)
     if room is not None and bit.cutter > room and down(room) > 0:
         slim = next((c for c in CUTTERS if c <= room + 1e-6), down(room))
@@ -153,7 +153,7 @@ def _template_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Itera
 def _width_changes(bit: RouterBit, bush: GuideBush | None, job: Job) -> Iterator[tuple[_Change, RouterBit, Job]]:
     """A slot just wide enough for a bit as it is."""
     if job.width and bit.cutter > job.width:
-        yield (_Change(bit.cutter / job.width - 1, partial(_width_would, mm(bit.cutter), _in_bush(bit.id, bush))),
+        yield (_Change(bit.cutter / job.width - 1, partial(_width_would, at_least(bit.cutter), _in_bush(bit.id, bush))),
                bit, changed(job, width=bit.cutter, widest=max(bit.cutter, job.widest)))
 
 

@@ -28,8 +28,8 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
             f"ramp {slot.id}", "ramp", say("Ramp {slot}", slot=slot.id),
             say("Face up: from {begins} above the nut line file a slope {half} wide down to {slot}, from nothing to "
                 "{depth} deep over {length} ({angle:.1f} degrees).",
-                begins=show(begins), half=show(2 * cut.half), slot=slot.id, depth=show(cut.depth),
-                length=show(cut.length), angle=math.degrees(cut.angle)),
+                begins=show(begins), half=show(2 * cut.half), slot=slot.id, depth=wishes.told_down(cut.depth, 2),
+                length=show(cut.length, 2), angle=math.degrees(cut.angle)),
             BENCH, (slot.id,), amount=2 * cut.half))
     for tuner in layout.tuners:
         if tuner.flat is None or layout.pattern(tuner.pattern).mount != "side":
@@ -40,7 +40,7 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
             f"flat {tuner.id}", "flat", say("Flat for {tuner}", tuner=tuner.id),
             say("Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on "
                 "it.",
-                tuner=tuner.id, what=what, depth=show(tuner.flat.depth, 2)), BENCH, (tuner.id,), amount=tuner.flat.size))
+                tuner=tuner.id, what=what, depth=wishes.told_down(tuner.flat.depth, 2)), BENCH, (tuner.id,), amount=tuner.flat.size))
     return made
 
 

@@ -10,7 +10,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.side import block_height
 from geometry.terms import term
-from geometry.units import LengthUnit, format_angle, format_close
+from geometry.units import LengthUnit, format_angle, format_close, format_length
 from geometry.vectors import Vec2
 
 Kind = Literal[
@@ -51,8 +51,8 @@ class Table(Struct, frozen=True):
             return say("table level, {fence}", fence=fence)
         end = "tip" if self.tilt > 0 else "nut"
         return say("table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}",
-                   tilt=format_angle(abs(self.tilt)), blocks=_mm(block_height(self.tilt, self.base), unit),
-                   base=_mm(self.base, unit), end=term(end), fence=fence)
+                   tilt=format_angle(abs(self.tilt)), blocks=_blocks(block_height(self.tilt, self.base), unit),
+                   base=_blocks(self.base, unit), end=term(end), fence=fence)
 
 
 LEVEL = Table()
@@ -121,3 +121,8 @@ class Operation(Struct, frozen=True):
 
 def _mm(length: float, unit: LengthUnit) -> str:
     return format_close(length, unit, mark=True)
+
+
+def _blocks(length: float, unit: LengthUnit) -> str:
+    """Never a fraction of an inch, as on the cards: blocks are set with shims."""
+    return format_length(length, mark=True, decimals=1) if unit == "mm" else format_length(length, "in", mark=True)

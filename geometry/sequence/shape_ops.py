@@ -146,7 +146,7 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
         return []
     how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=wishes.told_down(row.stop))
     many = count(len(row.centres), "one hole", "{n} holes")
-    apart = say(", {spacing} from centre to centre", spacing=wishes.told(row.spacing)) if row.spacing else ""
+    apart = say(", {spacing} from centre to centre", spacing=wishes.told_down(row.spacing, 2)) if row.spacing else ""
     chop = " " + say("Chop out what stands between them as far as it comes easily.") if row.saw and not row.through else ""
     made = [Operation(
         f"waste holes {slot.id}", "waste holes", say("Waste holes {slot}", slot=slot.id),
@@ -181,7 +181,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         guide = (say("the wall already cut guides") if not first.template else
                  say("template on its pins") if pinned else say("template laid on the marks"))
         given = {"up": say("Back up") if first.side == "back" else say("Face up"), "guide": guide, "what": what, "bit": bit,
-                 "deep": wishes.told(deep), "steps": count(len(group), "in one pass", "in {n} passes")}
+                 "deep": wishes.told_down(deep, 2), "steps": count(len(group), "in one pass", "in {n} passes")}
         words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"

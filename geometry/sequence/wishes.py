@@ -26,6 +26,6 @@ class Wishes(Struct, frozen=True):
         """A length (mm) with its sign in the maker's unit; `decimals` is for mm."""
         return format_close(length, self.unit, decimals, mark=True)
 
-    def told_down(self, length: float) -> str:
+    def told_down(self, length: float, decimals: int = 1) -> str:
         """As `told`, but never more than the length is: how deep something is drilled."""
-        return format_down(length, self.unit, mark=True)
+        return format_down(length, self.unit, decimals, mark=True)

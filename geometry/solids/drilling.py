@@ -198,7 +198,7 @@ def _upright(blank: Blank, id: str, hole: str, of: str, role: str, operation: st
     thick = blank.thickness
     down = surface == "face"
     start = (at[0], at[1], 0.0 if down else thick)
-    through = depth is None or depth >= thick
-    reach = thick if depth is None else min(depth, thick)
+    through = depth is None or depth >= thick - TOUCH
+    reach = thick if through else depth
     return Drilling(id, hole, of, role, operation, diameter, start, (0.0, 0.0, 1.0 if down else -1.0), reach,
                     through, surface, drill, start, reach)

@@ -11,7 +11,8 @@ from geometry.saying import say
 from geometry.tolerance import FLAT
 
 MOST_COPIES = 5_000
-"""Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds."""
+"""Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds; blocks of a DXF
+as many more as its model space holds."""
 MOST_NUMBERS = 600_000
 """Coordinates of all shapes together, blocks and clones unfolded: three hundred thousand corners, or a hundred thousand cubics."""
 LONG = 500

@@ -52,7 +52,8 @@ def collect(document: Drawing, haul: Haul) -> None:
         raise FormatError(say("The drawing unfolds to more than {most_shapes:,} shapes: export only the outline, the "
                               "slots and the holes.",
                               most_shapes=MOST_SHAPES))
-    if unfolded - len(space) - sum(len(block) for block in document.blocks) > MOST_COPIES:
+    written = sum(len(block) for block in document.blocks)  # the model space is among them
+    if unfolded - written > MOST_COPIES + len(space):
         raise FormatError(say("The blocks of the drawing repeat to more than {most_copies:,} shapes that the file does not write "
                               "out: export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
     if 2 * points > MOST_NUMBERS:

@@ -6,12 +6,14 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.panels.describe import describe
 from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
 from app.sheets.hole_table import paper_rows, rows
+from app.sheets.needs import wares
 from app.sheets.work import plan_work
 from geometry.drawing import Label
 from geometry.drawing.sections import section_along_bore
@@ -68,3 +70,22 @@ def test_the_stops_of_bores_from_the_side_wherever_they_are_told(path):
         assert f"stop {bare_full}, point" in words_of(section_along_bore(layout, bore.tuner))
         panel = {row.label: str(row.value) for row in describe(layout, bore.tuner, "mm").facts}
         assert panel["Stop, to full diameter"] == full and panel["Stop, to the point"].startswith(f"{point}, ")
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_pilots_by_hand_and_hardware_are_told_no_deeper_than_they_are(unit):
+    """9.9 mm is 25/64 in (9.922) to the nearest 64th."""
+    layout = head(SAMPLES[0])
+    layout = replace(layout, patterns=tuple(replace(one, bores=tuple(
+        bore if bore.depth is None else replace(bore, depth=9.9) for bore in one.bores)) for one in layout.patterns))
+    with speaking(unit):
+        work = plan_work(layout)
+        card = " | ".join(words_of(one.drawing) for block in card_blocks(layout, work, cards(layout, work), 190.0)
+                          for one in block.placed)
+        sizes = " | ".join(ware.sizes for ware in wares(layout))
+    panel = " | ".join(str(row.value) for other in layout.tuners for row in describe(layout, other.id, unit).facts)
+    told = [*re.findall(r"wide, (\S+(?: \d+/\d+)?\"?) deep", card), *re.findall(r"(?<=, )(\S+(?: \d+/\d+)?\"?) deep", sizes),
+            *re.findall(r"(?<=, )(\S+(?: \d+/\d+)?\"?) deep, from", panel), *re.findall(r" to (\S+)(?=[,;])", sizes)]
+    assert len(told) > 5
+    for length in told:
+        assert 9.9 - 0.03 < parse_length(length, unit) <= 9.9 + TOUCH, length

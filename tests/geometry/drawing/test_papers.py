@@ -14,7 +14,7 @@ from geometry.drawing.back import back_drawing
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.errors import GeometryError
-from geometry.layout import Loop, Node, loop_path, slot_path
+from geometry.layout import Loop, Node, Pin, SingleHole, loop_path, slot_path
 from geometry.solids import holes
 from tests.geometry.drawing.specimens import plain_head
 
@@ -197,3 +197,12 @@ def test_the_titles_of_a_narrow_back_lie_one_over_the_other():
     for half, lines in ((30.0, 2), (60.0, 1)):
         labels = _titles(-half, half, 100.0)
         assert len({label.at[1] for label in labels}) == lines and labels[1].at[1] >= labels[0].at[1]
+
+
+def test_a_pin_where_a_bore_from_the_back_comes_later_is_pricked_on_the_wrap():
+    """The bore is marked from behind; the pin, which goes in first, from the face."""
+    at = (0.0, 160.0)
+    head = plain_head(holes=(SingleHole(id="later", at=at, diameter=10.0, surface="back"),), pins=(Pin(id="pin", at=at, diameter=6.0),))
+    drawing = wrap_drawing(head)
+    assert [mark.owner for mark in drawing if isinstance(mark, Cross) and mark.centre == at] == ["pin"]
+    assert [mark.radius for mark in drawing if isinstance(mark, Disc) and mark.centre == at] == [3.0]

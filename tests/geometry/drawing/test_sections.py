@@ -132,3 +132,11 @@ def test_an_axis_that_leaves_by_the_tip_is_still_drawn():
     tuner = msgspec.structs.replace(head.tuners[1], place=EdgePlace(side="treble", along=170.0))
     drawing = section_along_bore(msgspec.structs.replace(head, tuners=(tuner,)), "flank")
     assert boxes(drawing, "side bore")
+
+
+def test_wood_that_is_left_is_told_as_no_more_than_it_is():
+    """A rail of 40 - 23.54 = 16.46 and a web of 10.54 + 2.92 = 13.46: to the nearest tenth both would gain."""
+    head = plain_head()
+    slots = [Slot(id=id, shape=StraightSlot(nut_end=(x, 40.0), tip_end=(x, 150.0), width=13.0)) for id, x in (("one", 17.04), ("two", -9.42))]
+    said = words(section_along_bore(msgspec.structs.replace(head, slots=tuple(slots)), "flank"))
+    assert {"rail 16.4", "web 13.4"} <= set(said)

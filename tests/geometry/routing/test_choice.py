@@ -162,7 +162,7 @@ def test_a_plan_made_in_inches_says_so():
     layout = with_rack(head(straight()), bit("fat", cutter=14, bearing="shank"), drills=(BRAD,))
     with speaking("in"):
         found = slot_plan(layout)
-        assert found.verdicts[0].reason.startswith('Its 0.551" cutter does not pass slot, which is 0.512" wide')
+        assert found.verdicts[0].reason.startswith('Its 0.551" cutter does not pass slot, which is 0.511" wide')
         assert any(words.startswith('A 0.5" shank-bearing bit like fat would') for words in found.would)
         assert " mm" not in found.words
     assert slot_plan(layout).verdicts[0].reason.startswith("Its 14 mm cutter")

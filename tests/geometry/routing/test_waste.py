@@ -33,7 +33,7 @@ def test_a_chain_along_a_straight_slot_by_hand():
     assert found.left_most == pytest.approx(6.5), "the holes do not meet"
     assert found.saw and found.light
     assert found.stop == pytest.approx(16 + 3), "the point has to come through"
-    assert found.words == ("Drill the waste out of slot: 10 holes with brad 10, through, 19 mm with the point, 11.2 mm from "
+    assert found.words == ("Drill the waste out of slot: 10 holes with brad 10, through, 19 mm with the point, 11.22 mm from "
                            "centre to centre. Then saw it out to within 2 mm of the line.")
 
 

@@ -3,12 +3,14 @@
 import math
 
 import pytest
+from msgspec.structs import replace
 
-from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, StraightRun, Tuner
+from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
 from geometry.solids import frames, holes, side_bore
 from geometry.solids.drilling import drill_for, point_length, square_edge_reach, twist_point
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height, tilt_of
+from geometry.units import parse_length
 from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, pattern, side, slot
 
 
@@ -123,3 +125,12 @@ def test_the_rack_gives_the_kind_asked_for_first():
     layout = head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,))
     drilling = holes(layout)[0].drillings[0]
     assert drill_for(layout, drilling).id == "brad 6"
+
+
+def test_a_hole_as_deep_as_the_wood_is_thick_goes_through_in_either_unit():
+    """3/4 in typed as a fraction is 19.049999999999997 mm, typed in mm it is 19.05."""
+    layout = head(holes=(SingleHole(id="hole", at=(0.0, 90.0), diameter=5.0, depth=parse_length('3/4"')),), pins=())
+    layout = replace(layout, blank=replace(layout.blank, thickness=parse_length("19.05")))
+    assert layout.holes[0].depth < layout.blank.thickness
+    (d,) = holes(layout)[0].drillings
+    assert d.through and d.depth == d.stop == layout.blank.thickness
