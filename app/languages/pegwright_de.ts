@@ -3288,6 +3288,26 @@
         <translation>An der anderen Seite der eigenen Welle vorbeiführen oder eine andere Welle geben.</translation>
     </message>
     <message>
+        <source>Lead string {one} to {other} and string {two} to {tuner}</source>
+        <translation>Saite {one} zu {other} und Saite {two} zu {tuner} führen</translation>
+    </message>
+    <message>
+        <source>Lead string {string} over the post of {tuner}</source>
+        <translation>Saite {string} über die Welle von {tuner} führen</translation>
+    </message>
+    <message>
+        <source>Lead string {string} past the bass side of the post of {tuner}</source>
+        <translation>Saite {string} auf der Bassseite an der Welle von {tuner} vorbeiführen</translation>
+    </message>
+    <message>
+        <source>Lead string {string} past the treble side of the post of {tuner}</source>
+        <translation>Saite {string} auf der Diskantseite an der Welle von {tuner} vorbeiführen</translation>
+    </message>
+    <message>
+        <source>Lead string {string} under the post of {tuner}</source>
+        <translation>Saite {string} unter der Welle von {tuner} hindurchführen</translation>
+    </message>
+    <message>
         <source>Least board that is to stay between two openings of the template.</source>
         <translation>Geringstes Brett, das zwischen zwei Öffnungen der Schablone bleiben soll.</translation>
     </message>
@@ -3422,6 +3442,10 @@
     <message>
         <source>Let the picture show more strongly.</source>
         <translation>Das Bild stärker zeigen.</translation>
+    </message>
+    <message>
+        <source>Let the two posts change strings, lead one string past the other side of its post, or have all posts served anew under Strings.</source>
+        <translation>Die Saiten der beiden Wellen tauschen, eine auf der anderen Seite an ihrer Welle vorbeiführen oder unter „Saiten“ alle Wellen neu zuordnen lassen.</translation>
     </message>
     <message>
         <source>Letter on its side</source>
@@ -6144,6 +6168,10 @@
         <translation>Saite scheuert an anderer Welle</translation>
     </message>
     <message>
+        <source>String rubs on another string</source>
+        <translation>Saite scheuert an anderer Saite</translation>
+    </message>
+    <message>
         <source>String runs</source>
         <translation>Saite läuft</translation>
     </message>
@@ -6234,6 +6262,26 @@
     <message>
         <source>Strings that are played as one, usually a pair close together.</source>
         <translation>Saiten, die als eine gespielt werden, meist ein enges Paar.</translation>
+    </message>
+    <message>
+        <source>Strings that touch between the nut and their posts catch on each other as they are tuned.</source>
+        <translation>Saiten, die sich zwischen Sattel und Welle berühren, hängen beim Stimmen aneinander.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.</source>
+        <translation>Die Saiten {one} und {two} kommen sich auf dem Weg zu {tuner} und {other} bis auf {a} mm nahe; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} cross on their way to {tuner} and {other} with {a} mm between them; {b} mm wanted.</source>
+        <translation>Die Saiten {one} und {two} kreuzen sich auf dem Weg zu {tuner} und {other} mit {a} mm Abstand; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.</source>
+        <translation>Die Saiten {one} und {two} kreuzen sich auf dem Weg zu {tuner} und {other} und stecken dabei {measured} mm ineinander.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.</source>
+        <translation>Die Saiten {one} und {two} laufen auf dem Weg zu {tuner} und {other} {measured} mm ineinander.</translation>
     </message>
     <message>
         <source>Strings, tuners and blank: a sound layout to go on from.</source>

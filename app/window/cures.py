@@ -10,13 +10,15 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from app.window.aside import stand_aside
 from app.window.background import Background
 from geometry.checks import CheckResult, Snag
-from geometry.checks.moves import Change
+from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
+from geometry.drawing.string_marks import ghost_strings
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.strings import runs
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -136,13 +138,20 @@ class Cures(QObject):
             return
         marks: Drawing = ()
         if snag is not None and snag.move is not None and window.document.shown is window.document.layout:
-            id = snag.move.path[1] if isinstance(snag.move, Change) else snag.move.of
             try:
-                after = apply_cure(window.document.layout, snag)
-                marks = tuple(_outline(mark) for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
+                marks = _moved(apply_cure(window.document.layout, snag), snag.move)
             except (GeometryError, KeyError):
                 marks = ()
         window.canvas.show_guides(marks)
+
+
+def _moved(after: Headstock, move: Move) -> Drawing:
+    """What a move brings about, in the layout after it: strings led otherwise, or the outlines of what has moved."""
+    if isinstance(move, Swap | Wind):
+        led = (move.of, move.other) if isinstance(move, Swap) else (move.of,)
+        return ghost_strings([run for run in runs(after) if run.tuner in led])
+    id = move.path[1] if isinstance(move, Change) else move.of
+    return tuple(_outline(mark) for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
 
 
 def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:

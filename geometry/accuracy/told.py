@@ -9,7 +9,7 @@ NOT_SIMULATED = frozenset({
     "buttons", "button-to-wood", "no-mark",
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through",
-    "string-to-post", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"})
+    "string-to-post", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"})
 """Hardware, strings, blank, rack and router: kinds of snag that nothing the shop's errors are modelled to change."""
 
 

@@ -1,4 +1,4 @@
-"""What one cure changes, as data: a shift, a slide, a longer or shorter slot, or one new number.
+"""What one cure changes, as data: a shift, a slide, a longer or shorter slot, a string led otherwise, or one new number.
 
 Which move cures a snag is sought and tried in geometry.cures; here is only what a snag can carry.
 """
@@ -33,6 +33,19 @@ class Stretch(Struct, frozen=True):
     by: float
 
 
+class Swap(Struct, frozen=True):
+    """Two tuners that serve each other's strings."""
+
+    of: str
+    other: str
+
+
+class Wind(Struct, frozen=True):
+    """The string of a tuner led past the other side of its post: over a post through the side, or under it."""
+
+    of: str
+
+
 class Change(Struct, frozen=True):
     """One number of the layout given another value (mm): the path to its field, as edits name fields."""
 
@@ -41,4 +54,4 @@ class Change(Struct, frozen=True):
     after: float
 
 
-Move = Shift | Slide | Stretch | Change
+Move = Shift | Slide | Stretch | Swap | Wind | Change

@@ -12,11 +12,13 @@ from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
+from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
+from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
-from geometry.tolerance import FLAT
+from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 
@@ -97,6 +99,13 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
     measured, where = _rail_of(opening.wall, outline, inside)
     if not short(measured, needed):
         return ()
+    if short(opening.wall.path.box[1], margins.slot_nut):
+        beside = _beside_nut(opening, outline, inside)
+        if beside is not None:
+            # What the slot leaves or lacks at the nut line is told there: here counts the wood at the edges and the tip.
+            measured, where = beside
+            if not short(measured, needed):
+                return ()
     if measured < 0:
         back = into_outline(opening.slot, opening.wall, outline, -measured)
         if back is not None and back[0] > -measured:
@@ -112,6 +121,27 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
                  say("The rail beside {opening} is {a} mm; {b} mm wanted.", opening=opening.id, a=a, b=b),
                  say("Make {opening} narrower or shorter, or widen the outline there.", opening=opening.id),
                  push=_inwards(opening, outline, where, needed - measured)),)
+
+
+def _beside_nut(opening: Opening, outline: Wall, inside: bool) -> tuple[float, Vec2] | None:
+    """(rail in mm, place) to the outline apart from the nut line; None where it does not end along it, or the slot leaves elsewhere."""
+    edges = _without_nut(outline)
+    if edges is None or not inside and shapely.difference(opening.wall.area, outline.area).bounds[3] > FLAT:
+        return None
+    distance, p, q = edges.to(opening.wall)
+    return distance, v.middle(p, q)
+
+
+@remembered_per_thread(maxsize=8)
+def _without_nut(outline: Wall) -> Wall | None:
+    """An outline without its straight end along the nut line; None where it has none, or one in several parts."""
+    pieces = outline.path.segments
+    along = [isinstance(piece, Line) and abs(piece.p0[1]) <= TOUCH and abs(piece.p1[1]) <= TOUCH for piece in pieces]
+    begins = [i for i, own in enumerate(along) if not own and along[i - 1]]
+    if len(begins) != 1:
+        return None
+    rest = pieces[begins[0]:] + pieces[:begins[0]]
+    return Wall(Path(rest[:along.count(False)]))
 
 
 def _inwards(opening: Opening, outline: Wall, where: Vec2, amount: float) -> Vec2:

@@ -1,4 +1,7 @@
-"""Strings that pass the posts of other tuners, measured in space between their real cylinders."""
+"""Strings that pass the posts of other tuners, or each other, measured in space between their real cylinders.
+
+Both are sought at once: what of all strings and posts comes near a string that changed.
+"""
 
 from __future__ import annotations
 
@@ -8,27 +11,32 @@ from functools import partial
 import numpy as np
 
 from geometry import vectors as v
+from geometry.checks import string_pairs
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
+from geometry.checks.string_pairs import surely_apart
 from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.saying import say
+from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
-from geometry.strings.past_posts import post_solids, post_way, string_solids
+from geometry.strings.past_posts import Rod, post_rod, post_way, string_rod, string_solids
 from geometry.strings.runs import Run
+from geometry.vectors import Vec3
 
 
 def pairs(scene: Scene) -> Pairs:
-    """Strings with the posts that they may come too near, but never with their own."""
+    """Strings with the posts (but never their own) and the strings that they may come too near."""
     margins = scene.layout.margins
     found = scene.memo.pairs(_boxes, scene.memo.of(_things, scene.runs, scene.items), margins.string_air, margins)
-    strings, things = len(found.items) - len(scene.items), found.items
-    found.new = [(i, k) for i, k in found.new if i < strings <= k and things[i].tuner != things[k].id
-                 and not _surely_past(things[i], things[k], margins.string_air)]
+    strings, things, air = len(found.items) - len(scene.items), found.items, margins.string_air
+    found.new = [(i, k) for i, k in found.new if i < strings and i != k and not (
+        surely_apart(things[i], things[k], air) if k < strings else
+        things[i].tuner == things[k].id or _surely_past(things[i], things[k], air))]
     return found
 
 
@@ -62,19 +70,30 @@ def _box(thing: Run | Item) -> Box:
     return (min(x0, x1) - r, min(y0, y1) - r, min(z0, z1) - r), (max(x0, x1) + r, max(y0, y1) + r, max(z0, z1) + r)
 
 
-def asked(rows: Sequence[tuple[Run, Item, Margins]]) -> Asked:
-    """The gap between a string and a post."""
-    return Asked(string_solids([run for run, _, _ in rows]), post_solids([(item.frame, item.pattern.post) for _, item, _ in rows]),
+def asked(rows: Sequence[tuple[Run, Run | Item, Margins]]) -> Asked:
+    """The gap between a string and a post or another string."""
+    return Asked(string_solids([run for run, _, _ in rows]), Cylinders.made([_rod(thing) for _, thing, _ in rows]),
                  np.array([margins.string_air for _, _, margins in rows]), partial(_told, rows))
 
 
-def _told(rows: Sequence[tuple[Run, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
-    return [(_snag(run, item, gap, measured.on_a[i], measured.on_b[i], margins.string_air),)
-            if short(gap, margins.string_air) else ()
-            for i, ((run, item, margins), gap) in enumerate(zip(rows, measured.distance.tolist(), strict=True))]
+def _rod(thing: Run | Item) -> Rod:
+    return string_rod(thing) if isinstance(thing, Run) else post_rod(thing.frame, thing.pattern.post)
 
 
-def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarray, needed: float) -> Snag:
+def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
+    told: list[tuple[Snag, ...]] = []
+    for i, ((run, thing, margins), gap) in enumerate(zip(rows, measured.distance.tolist(), strict=True)):
+        air = margins.string_air
+        if short(gap, air):
+            where = tuple(((measured.on_a[i] + measured.on_b[i]) / 2).tolist())
+            told.append((string_pairs.snag(run, thing, gap, where, air) if isinstance(thing, Run) else
+                         _snag(run, thing, gap, where, air),))
+        else:
+            told.append(())
+    return told
+
+
+def _snag(run: Run, item: Item, measured: float, where: Vec3, needed: float) -> Snag:
     a, b = both(measured, needed)
     text = (say("String {string} on its way to {tuner} runs {measured} mm into the post of {item}.",
                 string=run.string, tuner=run.tuner, measured=into(measured), item=item.id)
@@ -87,5 +106,5 @@ def _snag(run: Run, item: Item, measured: float, on: np.ndarray, there: np.ndarr
     aside = v.left(v.unit(v.sub(run.post, run.nut)))
     if v.dot(v.sub(item.frame.origin[:2], run.nut), aside) < 0:
         aside = v.scale(aside, -1.0)
-    return Snag("string-to-post", grade(measured), (item.id, run.tuner), tuple(((on + there) / 2).tolist()), measured,
+    return Snag("string-to-post", grade(measured), (item.id, run.tuner), where, measured,
                 needed, text, cure, push=None if side else v.scale(aside, needed - measured))

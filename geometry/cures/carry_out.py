@@ -6,11 +6,14 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
 from geometry.edits.parts import feature, with_feature
+from geometry.edits.strings import set_post
+from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, StraightSlot, Tuner
+from geometry.layout.blank import Side
 from geometry.layout.edges import edge
 from geometry.saying import say
 
@@ -30,6 +33,10 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
         return set_field(layout, move.path, move.after)
     if isinstance(move, Stretch):
         return _stretched(layout, move)
+    if isinstance(move, Swap):
+        return set_post(layout, _served(layout, move.of), move.other)
+    if isinstance(move, Wind):
+        return set_field(layout, ("tuners", move.of, "winds"), _other_side(tuner_of(layout, move.of)))
     if isinstance(move, Slide):
         layout = _alone(layout, move.of)
         side, along = along_edge(layout, move.of) or (None, 0.0)  # a tuner on no edge is refused by slide_tuner
@@ -38,6 +45,18 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
         return slide_tuner(layout, move.of, along + move.by)
     assert isinstance(move, Shift)
     return move_features(_alone(layout, move.of), [move.of], move.by)
+
+
+def _other_side(tuner: Tuner) -> Side:
+    """The side of its post on which the string of a tuner does not wind."""
+    return "bass" if tuner.winds == "treble" else "treble"
+
+
+def _served(layout: Headstock, id: str) -> str:
+    string = tuner_of(layout, id).string
+    if string is None:
+        raise GeometryError(say("No string winds on {tuner}.", tuner=id))
+    return string
 
 
 def _alone(layout: Headstock, id: str) -> Headstock:

@@ -9,7 +9,7 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import Ear, Headstock, Pin, SingleHole, Slot, StraightSlot, Tuner
@@ -24,11 +24,15 @@ FARTHEST_SHIFT, FARTHEST_SLIDE, FARTHEST_CHANGE = 15.0, 30.0, 15.0
 
 _DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
 """What a millimetre of moving costs, so that of two features the lesser one gives way."""
+_STRING = 0.5
+"""What a millimetre that lacks costs where a string is led otherwise: less than any wood that moves."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1}
 """Kinds that another drilling depth cures, and whether it takes more or less."""
 _BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
+_STRING_KINDS = ("string-to-string", "string-to-post")
+"""Kinds between two tuners that strings led otherwise cure, which leaves all wood as it is."""
 _WIDER_KINDS = ("string-hole", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
 
 
@@ -46,6 +50,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
                 for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED]
+    if snag.kind in _STRING_KINDS:
+        found += _strings(layout, *snag.between)
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
@@ -63,6 +69,15 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
     return found
+
+
+def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:
+    """Each string past the other side of its post, and the posts with each other's strings; what is held keeps its string."""
+    served = [tuner for tuner in map(layout.tuner, (one, two)) if tuner.string is not None and not tuner.held]
+    for tuner in served:
+        yield Track(lambda _, id=tuner.id: Wind(id), _STRING, math.inf)
+    if len(served) == 2:
+        yield Track(lambda _: Swap(one, two), _STRING, math.inf)
 
 
 def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> Iterator[Track]:

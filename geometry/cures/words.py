@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from geometry.checks.moves import Change, Move, Slide, Stretch
+from geometry.checks.moves import Change, Move, Slide, Stretch, Swap, Wind
 from geometry.checks.said import length
-from geometry.layout import Headstock, RowPlace
+from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
 from geometry.terms import term
 
@@ -22,6 +22,11 @@ def told(layout: Headstock, move: Move) -> str:
                 say("Shorten {slot} by {by} at its {end} end", **words))
     if isinstance(move, Change):
         return _change(layout, move)
+    if isinstance(move, Swap):
+        return say("Lead string {one} to {other} and string {two} to {tuner}", one=layout.tuner(move.of).string, tuner=move.of,
+                   two=layout.tuner(move.other).string, other=move.other)
+    if isinstance(move, Wind):
+        return _wind(layout, layout.tuner(move.of))
     if isinstance(move, Slide):
         words = {"tuner": move.of, "by": _mm(move.by)}
         said = (say("Slide {tuner} {by} to the tip", **words) if move.by > 0 else
@@ -34,6 +39,15 @@ def told(layout: Headstock, move: Move) -> str:
     if len(ways) == 2:
         ways = [say("{one} and {two}", one=ways[0], two=ways[1])]
     return _row(layout, move.of, say("Move {what} {ways}", what=move.of, ways="".join(ways)))
+
+
+def _wind(layout: Headstock, tuner: Tuner) -> str:
+    words = {"string": tuner.string, "tuner": tuner.id}
+    if layout.pattern(tuner.pattern).mount == "side":
+        return (say("Lead string {string} over the post of {tuner}", **words) if tuner.winds == "treble" else
+                say("Lead string {string} under the post of {tuner}", **words))
+    return (say("Lead string {string} past the bass side of the post of {tuner}", **words) if tuner.winds == "treble" else
+            say("Lead string {string} past the treble side of the post of {tuner}", **words))
 
 
 def _change(layout: Headstock, move: Change) -> str:

@@ -22,7 +22,7 @@ from geometry.saying import say
 from geometry.solids.frames import Frame, frames
 from geometry.strings.nut import nut_places
 from geometry.strings.past_posts import too_near
-from geometry.strings.runs import Run, run_to, runs
+from geometry.strings.runs import Run, cross, run_to, runs
 
 _NEVER = 1e6
 """Cost of a pair that cannot be; larger than any sum of squared angles."""
@@ -102,14 +102,6 @@ def _posts(layout: Headstock, placed: dict[str, Frame]) -> dict[str, tuple[Frame
 
 def _rubbing(near: bool, into: bool) -> float:
     return _INTO if into else _NEAR if near else 0.0
-
-
-def cross(one: Run, two: Run) -> bool:
-    """Whether two runs cross on the face; touching ends do not count."""
-    a, b, c, d = one.nut, one.post, two.nut, two.post
-    way, other = v.sub(b, a), v.sub(d, c)
-    return (v.cross(way, v.sub(c, a)) * v.cross(way, v.sub(d, a)) < 0
-            and v.cross(other, v.sub(a, c)) * v.cross(other, v.sub(b, c)) < 0)
 
 
 def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]]) -> tuple[tuple[int, ...] | None, bool]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 
 import numpy as np
@@ -12,6 +13,9 @@ from geometry.solids.distance import clear
 from geometry.solids.frames import Frame
 from geometry.strings.runs import Run
 from geometry.vectors import Vec3
+
+Rod = tuple[Vec3, Vec3, float, float]
+"""A cylinder: start, unit axis, length and radius, mm."""
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
@@ -25,7 +29,19 @@ def string_solids(runs: Sequence[Run]) -> Cylinders:
 
 def post_solids(posts: Sequence[tuple[Frame, Post]]) -> Cylinders:
     """Tuners' posts: above the face for a face mount, from the seat inwards for a side mount."""
-    return Cylinders.made([(frame.origin, post_way(frame), post.length, post.diameter / 2) for frame, post in posts])
+    return Cylinders.made([post_rod(frame, post) for frame, post in posts])
+
+
+def post_rod(frame: Frame, post: Post) -> Rod:
+    """One of post_solids."""
+    return frame.origin, post_way(frame), post.length, post.diameter / 2
+
+
+def string_rod(run: Run) -> Rod:
+    """One of string_solids."""
+    way = [b - a for a, b in zip(run.start, run.end, strict=True)]
+    length = math.hypot(*way)
+    return run.start, (way[0] / length, way[1] / length, way[2] / length), length, run.diameter / 2
 
 
 def post_way(frame: Frame) -> Vec3:

@@ -106,6 +106,14 @@ def tangent_point(start: Vec2, centre: Vec2, radius: float, to_treble: bool) -> 
     return v.along(start, v.turned(v.unit(to), -lean if to_treble else lean), reach)
 
 
+def cross(one: Run, two: Run) -> bool:
+    """Whether two runs cross on the face; touching ends do not count."""
+    a, b, c, d = one.nut, one.post, two.nut, two.post
+    way, other = v.sub(b, a), v.sub(d, c)
+    return (v.cross(way, v.sub(c, a)) * v.cross(way, v.sub(d, a)) < 0
+            and v.cross(other, v.sub(a, c)) * v.cross(other, v.sub(b, c)) < 0)
+
+
 def break_angle(run: Run, pitch: float, nut_height: float) -> float:
     """Angle in rad by which the string bends down over the nut.
 

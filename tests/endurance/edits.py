@@ -12,7 +12,7 @@ from collections.abc import Callable
 from msgspec.structs import replace
 
 from geometry import edits
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.cures.carry_out import carried_out
 from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
@@ -247,6 +247,7 @@ def cured(layout: Headstock, chance: random.Random) -> Headstock:
     way, old = chance.choice([one for one in fields(layout) if isinstance(one[1], float) and one[0][0] not in ("book", "order")])
     moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)),
                                Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)),
+                               Swap(tuner(layout, chance), tuner(layout, chance)), Wind(tuner(layout, chance)),
                                Change(way, old, chance.choice((old * 1.01, far(chance)))))
     return carried_out(layout, chance.choice(moves))
 

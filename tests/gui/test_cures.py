@@ -67,9 +67,9 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
     bench.press(start)
     bench.move_along(start, (start[0], start[1] - 9.0))
     snags = bench.window.side.snags
-    said = snags.model().index(0).data()
-    assert "Looking for a move" in said
-    assert " mm" in said
+    # The list is filled at an eye's pace while the hand is at work.
+    qtbot.waitUntil(lambda: "Looking for a move" in snags.model().index(0).data())
+    assert " mm" in snags.model().index(0).data()
     bench.release((start[0], start[1] - 9.0))
     qtbot.waitUntil(lambda: bench.window.cures.settled)
     bench.pump()

@@ -12,7 +12,7 @@ from geometry.layout import Flat, Nut, Ramp, Slot, StraightSlot
 from tests.property.layouts import DEMO
 
 PLACES = st.tuples(st.floats(-40, 40), st.floats(-20, 190))
-STRINGS = ("string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-post", "flat-rail")
+STRINGS = ("string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-post", "string-to-string", "flat-rail")
 
 
 @settings(max_examples=40)

@@ -17,10 +17,39 @@ def _aside(angle):
     return head(tuners=(post,), patterns=(FACE,), strings=_ONE)
 
 
-def _past(apart):
+def past_a_post(apart):
     """A string straight up the centreline that passes a post whose middle is `apart` mm beside it."""
     return head(tuners=(face("a", 3.5, 150.0, string="1", winds="bass"), face("b", -apart, 75.0)), patterns=(FACE,),
                 strings=_ONE)
+
+
+_TWO = (String(id="1", diameter=1.0, course=1), String(id="2", diameter=0.6, course=2))
+
+
+def _pair(one, two):
+    """Strings 1 and 2 from x = -10 and 10 at the nut to x = `one` and `two` at y = 100, all in one plane that rises by 1 in 5."""
+    return head(tuners=(_beside("a", "1", 0.5, -10.0, one), _beside("b", "2", 0.3, 10.0, two)), patterns=(FACE,), strings=_TWO,
+                nut=Nut(spread=20.0, height=6.0))
+
+
+def crossed():
+    """Two strings that cross half-way, at one height."""
+    return _pair(10.0, -10.0)
+
+
+def _beside(id, string, radius, x, end):
+    """A post of 6 mm on the treble side of a string from x at the nut to `end` at y = 100."""
+    far = math.hypot(end - x, 100.0)
+    away = 3.0 + radius
+    return face(id, end + away * 100.0 / far, 100.0 - away * (end - x) / far, string=string, winds="bass")
+
+
+def _beside_each_other(air):
+    """String 1 straight on, string 2 aslant to where its end has this air (mm): half of it leans by the angle between them."""
+    apart = air + 0.8
+    for _ in range(20):
+        apart = air + 0.5 + 0.3 * math.cos(math.atan((20.0 - apart) / math.hypot(100.0, 20.0)))
+    return _pair(-10.0, -10.0 + apart)
 
 
 _DEEP = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 41.0, 40.0))
@@ -68,8 +97,14 @@ _FLATS = (
 CASES = (
     *_FLATS,
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
-    Case("string-to-post", _past(3.7), 0.2, TIGHT, _past(4.0), between=("a", "b")),
-    Case("string-to-post", _past(3.0), -0.5, SPOILS, _past(4.0), between=("a", "b"), within=1e-3),
+    Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),
+    Case("string-to-post", past_a_post(3.0), -0.5, SPOILS, past_a_post(4.0), between=("a", "b"), within=1e-3),
+    Case("string-to-string", crossed(), -0.8, SPOILS, _pair(-10.0, 10.0), between=("a", "b")),
+    Case("string-to-string", _beside_each_other(0.2), 0.2, TIGHT, _beside_each_other(0.5 + 1e-6), between=("a", "b")),
+    # Strings that draw apart are the nut's concern, however near they are there.
+    Case("string-to-string", crossed(), -0.8, SPOILS,
+         head(tuners=(_beside("a", "1", 0.5, -0.5, -0.5), _beside("b", "2", 0.3, 0.5, 0.5)), patterns=(FACE,), strings=_TWO,
+              nut=Nut(spread=1.0)), between=("a", "b")),
     Case("string-to-nut-end", _dive(_over(0.2)), 0.2, TIGHT, _dive(_over(0.5))),
     Case("string-to-nut-end", _dive(_over(-1.7)), -1.7, TIGHT, _dive(_over(-1.7), ramp=Ramp(length=12.0, depth=5.0))),
     Case("string-to-ramp", _over_ramp(0.2), 0.2, TIGHT, _over_ramp(0.5)),

@@ -1,0 +1,54 @@
+"""Strings that come too near each other between the nut and their posts, measured in space."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.checks.snags import Snag, grade
+from geometry.checks.words import both, into
+from geometry.saying import say
+from geometry.strings.runs import Run, cross
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec3
+
+
+def surely_apart(one: Run, two: Run, air: float) -> bool:
+    """Whether two strings need not be measured: as seen on the face they have so much air (mm), or only draw apart from the nut.
+
+    How far apart they are at a height above the nut line changes evenly, so it is least at the nut or
+    where the shorter one ends; square to the longer one it is no less than its share of that. Strings that
+    draw apart are as near at the nut as anywhere, and what they have there is the nut's concern. False says nothing.
+    """
+    far = min(one.post[1], two.post[1])
+    if far <= 0:
+        return False
+    lean, other = one.post[0] - one.nut[0], two.post[0] - two.nut[0]
+    a, b = lean / one.post[1], other / two.post[1]
+    at_nut = two.nut[0] - one.nut[0]
+    at_end = at_nut + (b - a) * far
+    if at_nut * at_end <= 0:
+        return False
+    start, end = abs(at_nut), abs(at_end)
+    if end >= start - TOUCH:
+        return True
+    steepest = max(abs(a), abs(b))
+    return end / math.sqrt(1 + steepest * steepest) - (one.diameter + two.diameter) / 2 >= air
+
+
+def snag(one: Run, two: Run, measured: float, where: Vec3, needed: float) -> Snag:
+    """The snag of two strings with `measured` mm between them where `needed` are wanted."""
+    words = {"one": one.string, "two": two.string, "tuner": one.tuner, "other": two.tuner}
+    a, b = both(measured, needed)
+    if cross(one, two):
+        text = (say("Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.",
+                    measured=into(measured), **words) if measured < 0 else
+                say("Strings {one} and {two} cross on their way to {tuner} and {other} with {a} mm between them; {b} mm wanted.",
+                    a=a, b=b, **words))
+    else:
+        text = (say("Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.",
+                    measured=into(measured), **words) if measured < 0 else
+                say("Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.",
+                    a=a, b=b, **words))
+    return Snag("string-to-string", grade(measured), (one.tuner, two.tuner), where, measured, needed, text,
+                say("Let the two posts change strings, lead one string past the other side of its post, or have all posts "
+                    "served anew under Strings."))
