@@ -29,9 +29,8 @@ class Ruler(QWidget):
         self._upright = upright
         self._theme = theme
         self._unit: LengthUnit = "mm"
-        self._at: float | None = None
-        self._tick: int | None = None
-        """pixel at which the pointer was ticked last; all of it is painted anew when the view moves"""
+        self._tick: float | None = None
+        """pixel at which the pointer is: there it stays while the paper moves under it"""
         self._ruled: QPixmap | None = None
         # Its picture covers all of it: what lies behind, up to the window, need not be painted for each step of the hand.
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
@@ -50,12 +49,10 @@ class Ruler(QWidget):
         self._anew()
 
     def _follow(self, at: tuple[float, float] | None) -> None:
-        if at is None and self._at is None:
-            return
-        before, self._at = self._tick, None if at is None else at[1 if self._upright else 0]
-        self._tick = None if self._at is None else round(self._pixel(self._at))
+        before, self._tick = self._tick, None if at is None else self._pixel(at[1 if self._upright else 0])
         for p in (before, self._tick):
             if p is not None:
+                p = round(p)
                 self.update(0, p - 3, self.width(), 6) if self._upright else self.update(p - 3, 0, 6, self.height())
 
     def _pixel(self, mm: float) -> float:
@@ -86,8 +83,8 @@ class Ruler(QWidget):
             self._ruled = self._rule()
         painter = QPainter(self)
         painter.drawPixmap(0, 0, self._ruled)
-        if self._at is not None:
-            p = self._pixel(self._at)
+        if self._tick is not None:
+            p = self._tick
             painter.setPen(QPen(QColor(self._theme.spoils), 1))
             painter.drawLine(*((QPointF(0, p), QPointF(self.width(), p)) if self._upright else
                                (QPointF(p, 0), QPointF(p, self.height()))))

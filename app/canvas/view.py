@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QTransform
 from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
@@ -58,8 +59,12 @@ class CanvasView(QGraphicsView):
         self.setAccessibleName(say("Headstock, opened-out view"))
         self._scale = 3.0
         self._panning: QPoint | None = None
+        self._pan_button = Qt.MouseButton.NoButton
         self._space = False
-        self._pressed = False
+        self._pressed: Pointer | None = None
+        """where the thing in hand was last, from the press to the letting go"""
+        self._over: QPoint | None = None
+        self._tool_shape = Qt.CursorShape.ArrowCursor
         self._fitted: QRectF | None = None
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))
 
@@ -109,7 +114,24 @@ class CanvasView(QGraphicsView):
     @property
     def pressing(self) -> bool:
         """Whether the mouse has a thing in hand."""
-        return self._pressed
+        return self._pressed is not None
+
+    @property
+    def under_pointer(self) -> tuple[float, float] | None:
+        """The place under the mouse, mm; None while it is elsewhere. It changes as the paper moves under a mouse at rest."""
+        if self._over is None:
+            return None
+        at = self.viewportTransform().inverted()[0].map(QPointF(self._over))
+        return (at.x(), at.y())
+
+    def set_tool_shape(self, shape: Qt.CursorShape) -> None:
+        """The shape of the mouse pointer while it neither moves the paper nor is about to."""
+        self._tool_shape = shape
+        self._shape_pointer()
+
+    def _shape_pointer(self) -> None:
+        self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor if self._panning is not None else
+                                  Qt.CursorShape.OpenHandCursor if self._space else self._tool_shape)
 
     def shows(self, x: float, y: float) -> bool:
         """Whether a point (mm) lies in the window, well inside its border."""
@@ -143,6 +165,8 @@ class CanvasView(QGraphicsView):
                             -move.y() if not pixel.isNull() else 0))
         elif delta.y():
             self.zoom(1.0015 ** delta.y(), event.position().toPoint())
+        elif delta.x():
+            self.pan(QPoint(-delta.x() // 2, 0))
         event.accept()
 
     # ---- the pointer ----------------------------------------------------
@@ -154,40 +178,60 @@ class CanvasView(QGraphicsView):
                        alt=bool(keys & Qt.KeyboardModifier.AltModifier), mm_per_pixel=1 / self._scale)
 
     def mousePressEvent(self, event) -> None:
-        if event.button() == Qt.MouseButton.MiddleButton or (
-                event.button() == Qt.MouseButton.LeftButton and self._space):
-            self._panning = event.position().toPoint()
-            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
-        elif event.button() == Qt.MouseButton.LeftButton:
-            self._pressed = True
-            self.pointed.emit(self._pointer(event, "press"))
+        self._press(event, "press")
+
+    def mouseDoubleClickEvent(self, event) -> None:
+        # The second of two quick presses: a drag may begin with it as with any.
+        self._press(event, "double")
+
+    def _press(self, event, kind: str) -> None:
+        if self._panning is None:
+            if event.button() == Qt.MouseButton.MiddleButton or (
+                    event.button() == Qt.MouseButton.LeftButton and self._space):
+                self._panning, self._pan_button = event.position().toPoint(), event.button()
+                self._shape_pointer()
+            elif event.button() == Qt.MouseButton.LeftButton:
+                self._pressed = self._pointer(event, kind)
+                self.pointed.emit(self._pressed)
         event.accept()
 
     def mouseMoveEvent(self, event) -> None:
+        now = event.position().toPoint()
+        self._over = now
+        self._missed(event.buttons())
         if self._panning is not None:
-            now = event.position().toPoint()
             by, self._panning = self._panning - now, now
             self.pan(by)
+            self.hovered.emit(self.under_pointer)
             return
         pointer = self._pointer(event, "move")
+        if self._pressed is not None:
+            self._pressed = pointer
         self.pointed.emit(pointer)
         self.hovered.emit(pointer.at)
 
     def mouseReleaseEvent(self, event) -> None:
-        if self._panning is not None:
-            self._panning = None
-            self.viewport().unsetCursor()
-        elif event.button() == Qt.MouseButton.LeftButton and self._pressed:
-            self._pressed = False
+        if self._panning is not None and event.button() == self._pan_button:
+            self._end_pan()
+        elif event.button() == Qt.MouseButton.LeftButton and self._pressed is not None:
+            self._pressed = None
             self.pointed.emit(self._pointer(event, "release"))
         event.accept()
 
-    def mouseDoubleClickEvent(self, event) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
-            self.pointed.emit(self._pointer(event, "double"))
-        event.accept()
+    def _missed(self, down: Qt.MouseButton) -> None:
+        """What was let go while another window had the mouse, such as a question that came up, was let go where it was last."""
+        if self._panning is not None and not down & self._pan_button:
+            self._end_pan()
+        if self._pressed is not None and not down & Qt.MouseButton.LeftButton:
+            last, self._pressed = self._pressed, None
+            self.pointed.emit(replace(last, kind="release"))
+
+    def _end_pan(self) -> None:
+        self._panning = None
+        self._shape_pointer()
 
     def leaveEvent(self, event: QEvent) -> None:
+        self._over = None
         self.hovered.emit(None)
         super().leaveEvent(event)
 
@@ -198,6 +242,7 @@ class CanvasView(QGraphicsView):
 
     def focusOutEvent(self, event) -> None:
         super().focusOutEvent(event)
+        self._lift_space()  # its letting go will be told to whoever has the keyboard then
         self.focused.emit()
 
     def focusNextPrevChild(self, onwards: bool) -> bool:
@@ -218,12 +263,10 @@ class CanvasView(QGraphicsView):
         steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
         if event.key() == Qt.Key.Key_Space:
             self._space = True
-            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
+            self._shape_pointer()
         elif event.key() in steps and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             x, y = steps[event.key()]
-            self._scroll(QPoint(x * PAN, -y * PAN))
-            self._fitted = None
-            self.looked.emit()
+            self.pan(QPoint(x * PAN, -y * PAN))
         elif event.key() in steps:
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.1 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
@@ -236,9 +279,12 @@ class CanvasView(QGraphicsView):
 
     def keyReleaseEvent(self, event) -> None:
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
-            self._space = False
-            self.viewport().unsetCursor()
+            self._lift_space()
         super().keyReleaseEvent(event)
+
+    def _lift_space(self) -> None:
+        self._space = False
+        self._shape_pointer()
 
 
 class Grid:

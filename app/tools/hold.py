@@ -46,7 +46,10 @@ def hold(layout: Headstock, held: tuple[str, ...] = (), options: Options | None 
         target = _under(layout, pointer, held, options)
         pointer = yield Shown(layout, readout=target.name if target else "", held=held)
     if pointer.kind == "double":
-        return _doubled(layout, pointer, held, options)
+        done = _doubled(layout, pointer, held, options)
+        if done is not None:
+            return done
+        pointer = replace(pointer, kind="press")  # the second of two quick presses, with which a drag may begin
     if pointer.kind != "press":
         return None
     target = _under(layout, pointer, held, options)
@@ -185,10 +188,11 @@ def _inside(layout: Headstock, a: Vec2, b: Vec2) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _doubled(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options: Options) -> Done:
+def _doubled(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options: Options) -> Done | None:
+    """What a double click does to an edge or a node; None on anything else."""
     target = _under(layout, pointer, held, options)
     if target is None:
-        return Done(layout, held=held)
+        return None
     if target.kind == "edge" and (target.id in held or options.shape):
         index, t = target.part
         made = add_node(layout, target.id, index, t, options.mirrored)
@@ -201,7 +205,7 @@ def _doubled(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options
         name = (say("Make {node} smooth", node=target.name) if smooth else
                 say("Make {node} a corner", node=target.name))
         return Done(made, name, (target.id,), target.part)
-    return Done(layout, held=(target.id,))
+    return None
 
 
 def _toggled(held: tuple[str, ...], id: str) -> tuple[str, ...]:

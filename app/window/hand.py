@@ -18,8 +18,8 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
 
-STARTS = "0123456789.,;-+/\"' °"
-"""Characters that a typed value may begin with; letters only go on with one, alone they are keys of the tool."""
+STARTS = "0123456789.,;-+/\"'°"
+"""Characters that a typed value may begin with; letters and the space only go on with one, alone they are keys."""
 
 Entries = tuple[tuple[str, str, bool], ...]
 """(label, text, whether it is being typed into) of each value that can be typed."""
@@ -64,7 +64,7 @@ class Hand(QObject):
                 return False
         elif key == "backspace" and self._entering:
             self._entering.back()
-        elif text and (text in STARTS or self._entering and text.isalpha()):
+        elif text and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
             self._entering.add(text)
         elif key == "backspace" or text.isalpha():
             self.point(replace(self._last, kind="key", key=key or text.lower(), typed=""))

@@ -126,7 +126,7 @@ class MainWindow(QMainWindow):
         if self.journal is not None:
             self.journal.troubled.connect(self.say)
         self.canvas.view.pointed.connect(self.hand.point)
-        self.canvas.view.looked.connect(hand_works)
+        self.canvas.view.looked.connect(self._looked)
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
         self.canvas.view.key_filter = self.hand.key
@@ -189,6 +189,11 @@ class MainWindow(QMainWindow):
 
     def _hover(self, at: tuple[float, float] | None) -> None:
         self.foot.show_place(at, self.unit)
+
+    def _looked(self) -> None:
+        hand_works()
+        if self.keyboard.pen is None:
+            self._hover(self.canvas.view.under_pointer)
 
     def _gesture(self, shown: Shown | None) -> None:
         self.laying = shown is not None and shown.line is not None
@@ -330,8 +335,7 @@ class MainWindow(QMainWindow):
 
     def _take(self, tool: str) -> None:
         self.tools.set_tool(tool)
-        self.canvas.view.viewport().setCursor(
-            Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
+        self.canvas.view.set_tool_shape(Qt.CursorShape.ArrowCursor if tool == "hold" else Qt.CursorShape.CrossCursor)
         self.keyboard.put_pen_away()
         self.say("")
 

@@ -270,3 +270,13 @@ def test_symmetric_dragging_takes_the_twin_along():
 def test_a_release_without_a_press_is_nothing():
     head = plain()
     assert Running(hold(head), head).send(Pointer((0.0, 0.0), "release")) is None
+
+
+def test_a_double_press_on_what_it_does_nothing_to_is_a_press():
+    dragged = hand(plain())
+    dragged.do("double", (30.0, 60.0))
+    dragged.move(30.0, 65.0)
+    done = dragged.release()
+    assert done.name and plan_point(done.layout, "treble face 1") == pytest.approx((30.0, 65.0))
+    both = hand(plain(), ("pin", "treble face 1"))
+    assert both.do("double", (30.0, 60.0), ctrl=True).held == ("pin",), "as a second press would"
