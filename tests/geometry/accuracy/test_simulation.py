@@ -20,7 +20,7 @@ from geometry.layout import Accuracy, Headstock, Margins
 from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only, rough, sample, side_head
 from tests.geometry.checks.test_kinds import CASES
 from tests.geometry.edits.heads import curved, plain
-from tests.spent import slowness, spent, times_as_long
+from tests.spent import least, slowness, spent, times_as_long
 
 
 def brute(layout: Headstock, trials: int, seed: int) -> Simulation:
@@ -93,15 +93,18 @@ def test_a_simulation_that_is_cancelled_is_none_and_stops_soon() -> None:
 
 def test_the_caller_is_asked_again_and_again() -> None:
     """Never more than 50 ms of work between two questions: measured 0.03 s; twice 50 ms here for a busy machine."""
-    answers: list[float] = [time.thread_time()]
-    simulate(rough(demo(), 2.0), 10_000, cancelled=lambda: answers.append(time.thread_time()) or False)
-    answers.append(time.thread_time())
-    assert len(answers) > 200 and max(np.diff(answers)) / slowness() < 0.1
+    def longest() -> float:
+        answers: list[float] = [time.thread_time()]
+        simulate(rough(demo(), 2.0), 10_000, cancelled=lambda: answers.append(time.thread_time()) or False)
+        answers.append(time.thread_time())
+        assert len(answers) > 200
+        return max(np.diff(answers)) / slowness()
+    assert least(longest, 0.1) <= 0.1
 
 
 def test_twice_the_trials_take_about_twice_as_long() -> None:
     simulate(demo(), 2500)
-    assert times_as_long(lambda: simulate(demo(), 30_000), lambda: simulate(demo(), 15_000)) < 3.2
+    assert times_as_long(lambda: simulate(demo(), 30_000), lambda: simulate(demo(), 15_000), 3.2) <= 3.2
 
 
 @pytest.mark.parametrize("trials", [0, 1, 2_000_000])
@@ -246,4 +249,4 @@ def test_chances_of_a_normal_number() -> None:
 def test_ten_thousand_demos_are_quick() -> None:
     """Half a second on a quiet machine of two cores (measured); three times that here, where other tests may run."""
     simulate(demo(), 2500)
-    assert spent(lambda: simulate(demo(), 10_000), rounds=2) < 1.5
+    assert spent(lambda: simulate(demo(), 10_000), 1.5, rounds=2) <= 1.5

@@ -77,21 +77,21 @@ def forget():
         remembered.cache_clear()
 
 
-def least(work, rounds=5):
+def least(work, wanted, rounds=5):
     """ms of the processor, nothing remembered between rounds."""
-    return 1000 * spent(lambda: (forget(), work()), rounds)
+    return 1000 * spent(lambda: (forget(), work()), wanted / 1000, rounds)
 
 
 @pytest.mark.parametrize("slot", [straight(), ELL, CURVED], ids=["straight", "corners", "curved"])
 def test_how_a_bit_fits_is_known_within_15_ms(slot):
-    assert least(lambda: reached.slot_reached(slot, 8.0, 1.5)) <= 15
+    assert least(lambda: reached.slot_reached(slot, 8.0, 1.5), 15) <= 15
 
 
 @pytest.mark.parametrize("slot", [straight(), ELL, CURVED], ids=["straight", "corners", "curved"])
 def test_the_best_plan_over_sixty_bits_within_100_ms(slot):
     """Measured on two slow cores: 4, 50 and 75 ms with all sixty fits new; twice that is room for a busy machine."""
     layout = head(slot, rack=sixty())
-    assert least(lambda: plan_slot(slot, layout)) <= 150
+    assert least(lambda: plan_slot(slot, layout), 150) <= 150
 
 
 @pytest.mark.parametrize("thickness", [36.0, 44.0, 60.0])
@@ -99,7 +99,7 @@ def test_three_bits_are_sought_within_100_ms(thickness):
     short = tuple(bit(f"b{i}", cutter=6 + i * 0.1, cutting=6 + i % 9, shank=6.0, out=15 + i % 14,
                       bearing=("none", "shank", "tip")[i % 3]) for i in range(60))
     layout = head(straight(), rack=Rack(bits=short, bushes=RACK.bushes, drills=RACK.drills), thickness=thickness)
-    assert least(lambda: plan_slot(layout.slots[0], layout), 3) <= 100
+    assert least(lambda: plan_slot(layout.slots[0], layout), 100, 3) <= 100
 
 
 def test_the_largest_angle_of_a_wedge_is_reached_by_no_more_than_geometry_allows():

@@ -290,4 +290,4 @@ def sixty() -> Rack:
 def test_sixty_bits_within_a_tenth_of_a_second(thickness):
     layout = head(straight(), rack=sixty(), thickness=thickness)
     plan_slot(layout.slots[0], layout)
-    assert spent(lambda: plan_slot(layout.slots[0], layout), rounds=5) <= 0.1
+    assert spent(lambda: plan_slot(layout.slots[0], layout), 0.1, rounds=5) <= 0.1
