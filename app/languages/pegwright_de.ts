@@ -5464,6 +5464,10 @@
         <translation>Schrauben und Stifte</translation>
     </message>
     <message>
+        <source>Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge.</source>
+        <translation>Die Schrauben neben Seitenbohrungen sind nicht angezeichnet: von Hand durch die Platte bohren, an der fertigen Kante.</translation>
+    </message>
+    <message>
         <source>Seat</source>
         <translation>Sitz</translation>
     </message>

@@ -16,7 +16,7 @@ from geometry.drawing.back import back_drawing
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.template import template_drawing
 from geometry.drawing.tuner_plan import folded
-from geometry.drawing.wrap import LETTER, wrap_drawing
+from geometry.drawing.wrap import LETTER, drilled_later, wrap_drawing
 from geometry.layout import Headstock
 from geometry.routing import Waste
 from geometry.saying import say
@@ -69,7 +69,9 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
                                   "nut line on nut line: it marks the face and both edges."), say("Edges: diameter, tilt of the table (positive: "
                                                                       "the bore climbs to the tip on its way out), "
                                                                       "stop from the square edge to full diameter.")
-                + (" " + say("Thin circles in the slots: waste holes.") if waste else ""),
+                + (" " + say("Thin circles in the slots: waste holes.") if waste else "")
+                + (" " + say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge.")
+                   if drilled_later(layout) else ""),
                 (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout))
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)

@@ -17,6 +17,7 @@ from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.terms import term
 from geometry.units import format_angle
+from geometry.vectors import Vec2
 
 LETTER = 1.5
 """Capital height of the words on the wrap, mm."""
@@ -30,7 +31,8 @@ KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counter
 def wrap_drawing(layout: Headstock) -> Drawing:
     """The opened-out view as paper: cut line, fold lines, marks on face and edges, and what to set for each.
 
-    Bores that start at the back are left out: nobody can prick them from this side.
+    Bores that start at the back are left out: nobody can prick them from this side. So are the screws and moulded
+    pins of side tuners: they are drilled by hand through the plate once the wood that bears these marks is gone.
     """
     from_face, from_back = _sides_of(holes(layout))
     box = blank_box(layout.blank)
@@ -39,9 +41,14 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     marks += [Stroke(mark.outer, "slot", mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style == "slot"]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
+    later = drilled_later(layout)
+    for d in later:
+        assert d.mark is not None
+        points |= {(d.of, d.mark[:2]), (d.of, folded(layout.blank, "treble" if d.mark[0] > 0 else "bass", *d.mark[1:]))}
+    of_later = {(d.of, d.operation) for d in later}
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
-                  and (mark.owner, getattr(mark, "centre", None)) not in points]
+                  and (mark.owner, mark.style) not in of_later and (mark.owner, _place(mark)) not in points]
     bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
     for hole in from_face:
         if hole.drillings[0].role != "locating":
@@ -52,6 +59,16 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     marks += _edge_words(layout)
     marks += _titles(layout)
     return tuple(marks)
+
+
+def drilled_later(layout: Headstock) -> list[Drilling]:
+    """The screws and moulded pins of side tuners that have a mark on the square edge."""
+    return [d for hole in holes(layout) for d in hole.drillings if not d.upright and d.role in ("screw", "pin") and d.mark is not None]
+
+
+def _place(mark: Mark) -> Vec2 | None:
+    """The middle of a disc or cross, or where an axis begins."""
+    return mark.path.start if isinstance(mark, Stroke) else getattr(mark, "centre", None)
 
 
 def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:

@@ -103,10 +103,20 @@ def test_the_wrap_pricks_the_face_and_both_edges_and_nothing_of_the_back():
             x, y, z = d.mark
             if d.surface == "face":
                 wanted.add((round(x, 6), round(y, 6)))
-            elif d.surface != "back":
+            elif d.surface != "back" and d.role == "post":
                 wanted.add((round(x + math.copysign(z, x), 6), round(y, 6)))
     assert crosses(wrap_drawing(layout)) == wanted
     assert not any(m.hidden for m in wrap_drawing(layout) if isinstance(m, Disc))
+
+
+def test_the_wrap_has_nothing_of_what_is_drilled_by_hand_when_its_edges_are_gone():
+    layout = read(DEMO)
+    later = [d for hole in holes(layout) for d in hole.drillings if not d.upright and d.role == "screw"]
+    sides = {t.id for t in layout.tuners if " side " in t.id}
+    marks = [m for m in wrap_drawing(layout) if m.owner in sides]
+    assert len(later) > 6 and not any(m.style == "screw pilot" for m in marks)
+    # One axis and one line squared across the edge for each post bore, and no other.
+    assert sum(m.style == "axis" for m in marks) == 2 * len(sides)
 
 
 def test_the_wrap_says_what_to_set_beside_each_side_bore():
