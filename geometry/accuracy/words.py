@@ -38,7 +38,7 @@ def chance_words(chance: float, trials: int) -> str:
 def short_chance_words(chance: float, trials: int) -> str:
     """The same for a narrow place, without what stands in brackets and without `about`."""
     if chance <= 0:
-        return say("under 1 in {n:,}", n=_round(trials / _SURELY))
+        return say("under 1 in {n:,}", n=_down(trials / _SURELY))
     if chance >= 1:
         return say("nearly always")
     if chance < _FEW:
@@ -57,7 +57,7 @@ def success_words(chance: float, trials: int) -> str:
 def short_success_words(chance: float, trials: int) -> str:
     """The same for a narrow place, without what stands in brackets."""
     if chance <= 0:
-        return say("under 1 in {n:,}", n=_round(trials / _SURELY))
+        return say("under 1 in {n:,}", n=_down(trials / _SURELY))
     if chance >= 1:
         whole = max(10 ** math.floor(math.log10(trials / _SURELY) + 1e-9), 1)
         return say("over {n:,} in {whole:,}", n=whole - 1, whole=whole)
@@ -127,3 +127,10 @@ def _round(number: float) -> int:
     whole = max(1, round(number))
     step = 10 ** max(0, len(str(whole)) - 2)
     return round(whole / step) * step
+
+
+def _down(number: float) -> int:
+    """To two figures below it, at least 1: "under 1 in" so many must hold."""
+    whole = max(1, math.floor(number + 1e-9))
+    step = 10 ** max(0, len(str(whole)) - 2)
+    return whole // step * step

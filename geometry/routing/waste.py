@@ -230,6 +230,7 @@ def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> tuple[flo
     run = np.concatenate([[0.0], np.cumsum(steps)])
     at = np.linspace(0.0, run[-1], max(200, int(run[-1])))
     rim = np.stack([np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1])], axis=1)
+    rim = np.vstack([rim, [segment.start for segment in wall.path]])  # a sharp corner is farthest from every hole
     far = np.hypot(rim[:, None, 0] - np.array(centres)[None, :, 0], rim[:, None, 1] - np.array(centres)[None, :, 1])
     tips = _tips(centres, radius)
     between = float(wall.about(np.array(tips)).max()) if tips else 0.0

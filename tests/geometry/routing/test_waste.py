@@ -166,3 +166,13 @@ def test_a_layout_without_drills_still_has_a_plan_for_its_bits():
     layout = with_rack(head(straight()), bit(cutter=12, cutting=10, shank=12))
     assert isinstance(drill_waste(layout.slots[0], layout), Refusal)
     assert Rack().drills == ()
+
+
+@pytest.mark.parametrize("drill", [BRAD, FORSTNER], ids=lambda drill: drill.kind)
+@pytest.mark.parametrize("lean", [0.0, 3.7, 9.3])
+def test_what_is_left_in_a_sharp_corner_is_not_missed(drill, lean):
+    """The farthest corner of a drawn slot from all holes, measured on the corners themselves."""
+    corners = ((0.0, 40.0), (19.0, 43.0), (17.0 + lean, 110.0), (-3.0, 104.0))
+    found = plan(drawn(*corners), drill)
+    assert isinstance(found, Waste)
+    assert found.left_most >= max(min(math.dist(corner, c) for c in found.centres) for corner in corners) - drill.diameter / 2 - 1e-9
