@@ -18,10 +18,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from tests.endurance.mutations import mutated
+from tests.spent import slowness
 
 ROOT = Path(__file__).parents[2]
 SLOWEST = 2.0
-"""Seconds of the processor for one file; it is given up after ten times as many."""
+"""Seconds of the processor for one file, on the machine of `tests.spent`; it is given up after ten times as many."""
 PATIENCE = 1800.0
 """Seconds by the clock for a batch, however busy the machine is."""
 ROOM = 1 << 30
@@ -93,7 +94,7 @@ def _one(read: Callable[[bytes], object], data: bytes) -> tuple[str, str]:
         end, bad = "broke", f"{type(error).__name__}: {str(error)[:300]}"
     signal.setitimer(signal.ITIMER_PROF, 0.0)
     took = time.process_time() - began
-    if not bad and took > SLOWEST:
+    if not bad and took > SLOWEST and (took := took / slowness()) > SLOWEST:
         bad = f"took {took:.1f} s"
     return end, bad
 

@@ -11,6 +11,7 @@ import signal
 import subprocess
 import sys
 import time
+from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
@@ -25,10 +26,12 @@ ROOT = Path(__file__).parents[2]
 MOST_LOST = 2.0
 """Seconds of work."""
 LATEST = 3.2
-"""Seconds after the first change at which the latest kill comes."""
+"""Seconds of work after the first change at which the latest kill comes."""
 STEP = 0.25
 """Seconds that a step of the program takes at most; when it is silent for longer, the machine ran others or waited for its disk,
 and nothing was worked that could be lost."""
+GIVEN = 600.0
+"""Seconds by the clock after which a program is killed however little it worked."""
 
 
 @dataclass(frozen=True)
@@ -42,11 +45,7 @@ class Kill:
     @property
     def worked(self) -> list[tuple[float, int]]:
         """(seconds of work until the kill, step) of all that it said."""
-        found, left, later = [], 0.0, self.at
-        for when, step in reversed(self.said):
-            left, later = left + min(later - when, STEP), when
-            found.append((left, step))
-        return found[::-1]
+        return worked(self.said, self.at)
 
     @property
     def allowed(self) -> set[int]:
@@ -55,8 +54,17 @@ class Kill:
         return {early[-1] if early else 0} | {step for left, step in self.worked if left < MOST_LOST}
 
 
+def worked(said: Sequence[tuple[float, int]], at: float) -> list[tuple[float, int]]:
+    """(seconds of work from then to a moment, step) of all that a program said until that moment."""
+    found, left, later = [], 0.0, at
+    for when, step in reversed(said):
+        left, later = left + min(later - when, STEP), when
+        found.append((left, step))
+    return found[::-1]
+
+
 def kill_one(folder: Path, seed: int, window: bool = False) -> Kill:
-    """Start a program, let it edit for a random while, kill it."""
+    """Start a program, let it edit for a random while of work, kill it."""
     environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)}
     process = subprocess.Popen(
         [sys.executable, "-m", "tests.endurance.load", str(folder), str(seed), *(["window"] if window else [])],
@@ -64,20 +72,32 @@ def kill_one(folder: Path, seed: int, window: bool = False) -> Kill:
     first = process.stdout.readline()
     if not first:
         raise AssertionError(f"the program did not start: {process.stderr.read()}")
+    lines = [first]
+
+    def listen() -> None:
+        for line in process.stdout:
+            lines.append(line)
+
     with ThreadPoolExecutor(1) as drain:
-        rest = drain.submit(process.stdout.read)
-        time.sleep(random.Random(seed).uniform(0.0, LATEST))
+        rest = drain.submit(listen)
+        moment, ends = random.Random(seed).uniform(0.0, LATEST), time.monotonic() + GIVEN
+        while time.monotonic() < ends:
+            left = moment - worked(heard(lines[:]), time.monotonic())[0][0]
+            if left <= 0:
+                break
+            time.sleep(max(left, 0.02))
         at = time.monotonic()
         process.send_signal(signal.SIGKILL)
-        lines = (first + rest.result()).splitlines()
+        rest.result()
     process.wait()
     process.stdout.close()
     process.stderr.close()
-    # The last line may have been cut off in the middle.
-    said = [(float(parts[0]), int(parts[1])) for parts in (line.split() for line in lines[:-1]) if len(parts) == 2]
-    if lines and len(lines[-1].split()) == 2:
-        said.append((float(lines[-1].split()[0]), int(lines[-1].split()[1])))
-    return Kill(seed, at, tuple(said))
+    return Kill(seed, at, tuple(heard(lines)))
+
+
+def heard(lines: list[str]) -> list[tuple[float, int]]:
+    """(when, step) of each line that a program said; the last may have been cut off in the middle."""
+    return [(float(parts[0]), int(parts[1])) for parts in (line.split() for line in lines if line.endswith("\n")) if len(parts) == 2]
 
 
 def loss(folder: Path, kill: Kill, left: list[Leftover]) -> float:

@@ -3,7 +3,7 @@
 First everything that is made when it is first asked for is asked for once: stages,
 tools, dialogs, colours, samples, drawings. Then the work begins, and now and then
 everything is brought back to one state and counted there: whatever grows from count
-to count is a leak. A thing done that never ends is told by where it hangs. `python -m tests.endurance.soak SECONDS SEED FOLDER COUNTS [tour]` prints one JSON line a count.
+to count is a leak. A thing done that never ends is told by where it hangs. `python -m tests.endurance.soak SECONDS THINGS SEED FOLDER COUNTS [tour]` works for so long and does so many things at least; it prints one JSON line a count.
 """
 
 from __future__ import annotations
@@ -336,8 +336,8 @@ def drop() -> None:
         ctypes.CDLL(None).malloc_trim(0)
 
 
-def main(seconds: float, seed: int, folder: Path, counts: int, tour: bool) -> int:
-    """Work for so long, counting now and then."""
+def main(seconds: float, things: int, seed: int, folder: Path, counts: int, tour: bool) -> int:
+    """Work for so long and until so many things are done, counting now and then."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     faulthandler.enable()
     give_back()  # as a start of the program does
@@ -347,11 +347,12 @@ def main(seconds: float, seed: int, folder: Path, counts: int, tour: bool) -> in
     day = Day(seed, folder)
     if tour:
         day.tour()
-    began = time.monotonic()
+    began, done = time.monotonic(), 0
     for number in range(1, counts + 1):
-        while time.monotonic() < began + seconds * number / counts:
+        while time.monotonic() < began + seconds * number / counts or done < things * number / counts:
             alive()
             day.work()
+            done += 1
         alive()
         print(json.dumps(day.count()), flush=True)
     if day.faults:
@@ -363,7 +364,7 @@ def main(seconds: float, seed: int, folder: Path, counts: int, tour: bool) -> in
 
 if __name__ == "__main__":
     try:
-        code = main(float(sys.argv[1]), int(sys.argv[2]), Path(sys.argv[3]), int(sys.argv[4]), "tour" in sys.argv[5:])
+        code = main(float(sys.argv[1]), int(sys.argv[2]), int(sys.argv[3]), Path(sys.argv[4]), int(sys.argv[5]), "tour" in sys.argv[6:])
     except BaseException:
         traceback.print_exc()
         code = 1

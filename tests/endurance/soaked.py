@@ -19,10 +19,11 @@ FRAME_GROWTH = 2.0
 """The work of a frame depends on what is dragged, so it is held loosely."""
 
 
-def soaked(seconds: float, seed: int, folder: Path, counts: int = COUNTS, say: Callable[[str], None] = lambda text: None) -> list[dict]:
-    """Counts of one soak. AssertionError when the program did not reach its end."""
+def soaked(seconds: float, seed: int, folder: Path, counts: int = COUNTS, things: int = 0,
+           say: Callable[[str], None] = lambda text: None) -> list[dict]:
+    """Counts of one soak of so many seconds and things done. AssertionError when the program did not reach its end."""
     found = []
-    with subprocess.Popen([sys.executable, "-m", "tests.endurance.soak", str(seconds), str(seed), str(folder), str(counts),
+    with subprocess.Popen([sys.executable, "-m", "tests.endurance.soak", str(seconds), str(things), str(seed), str(folder), str(counts),
                            *(["tour"] if counts == COUNTS else [])],
                           cwd=ROOT, env={**os.environ, "QT_QPA_PLATFORM": "offscreen"}, stdout=subprocess.PIPE,
                           stderr=subprocess.PIPE if counts != COUNTS else None, text=True) as process:

@@ -117,7 +117,7 @@ def _up_to_error(text: str) -> list[Subpath]:
         return _drawn(text[:starts[bad]], recorder)
     except (ValueError, OverflowError):
         recorder.endPath()
-    return recorder.done or _drawn(text[:starts[good]])
+    return recorder.done or (_drawn(text[:starts[good]]) if good else [])
 
 
 def _tidied(data: str) -> tuple[str, bool]:

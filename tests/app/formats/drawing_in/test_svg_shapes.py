@@ -120,6 +120,13 @@ def test_a_path_is_drawn_up_to_its_first_error_and_that_is_said(data):
     assert any("damaged" in w for w in found.warnings)
 
 
+def test_a_path_that_never_begins_is_left_out_and_that_is_said():
+    """Its first command, an M, was lost: nothing comes before the error."""
+    found = read_svg('<rect width="80" height="60"/><path d="0-100c-80 50-136 30-140 100l-22 430z"/><path d="5 5"/>')
+    assert areas(found) == pytest.approx([4800])
+    assert any("damaged" in w for w in found.warnings)
+
+
 def test_a_path_with_endless_numbers_is_left_out():
     found = read_svg('<rect width="80" height="60"/><path d="M0 0L1e400 5 5 5Z"/>')
     assert areas(found) == pytest.approx([4800])
