@@ -1,8 +1,6 @@
 """System libraries and tools that Python packages cannot bring, and getting them on Linux."""
 
-import ctypes
 import os
-import shutil
 import sys
 from collections.abc import Iterable, Mapping
 from pathlib import Path
@@ -104,6 +102,8 @@ def add_environment_maker(progress: Progress) -> None:
 
 def _install_or_explain(who: str, lacking: list[str], packages: list[str], progress: Progress) -> None:
     command = ["apt-get", "install", "--yes", "--no-install-recommends", *packages]
+    import shutil  # here and below, for no other start needs it
+
     if not shutil.which("apt-get"):
         raise SetupTrouble(
             f"{who} needs {_listed(lacking)}, which this machine lacks: "
@@ -122,7 +122,7 @@ def _install_or_explain(who: str, lacking: list[str], packages: list[str], progr
 
 
 def _quietly(command: list[str]) -> bool:
-    import subprocess  # here, for no other start needs it
+    import subprocess
 
     environ = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
     options = ["-o", "DPkg::Lock::Timeout=120"]
@@ -133,6 +133,8 @@ def _quietly(command: list[str]) -> bool:
 
 
 def _loads(name: str) -> bool:
+    import ctypes  # here: the Python that only hands over to the environment's needs it not
+
     try:
         ctypes.CDLL(name)
     except OSError:

@@ -6,8 +6,6 @@ from msgspec.structs import replace
 
 from app.tools import guides
 from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip, SlotEndGrip
-from app.tools.grips_blank import SizeGrip
-from app.tools.grips_shape import shape_grip
 from app.tools.hold_nodes import more_nodes, nodes_between
 from app.tools.hit import Target, drillings, hit
 from app.tools.options import Options
@@ -114,8 +112,12 @@ def _grip(layout: Headstock, options: Options, target: Target, chosen: tuple[str
     known = set(feature_ids(layout))
     features = tuple(id for id in chosen if id in known)
     if target.kind in ("node", "handle", "edge"):
+        from app.tools.grips_shape import shape_grip  # here and below: a start need not wait for it
+
         return shape_grip(layout, options, target)
     if target.kind in ("nut end", "outer string", "ear", "blank edge"):
+        from app.tools.grips_blank import SizeGrip
+
         return SizeGrip(layout, options, target)
     if len(features) > 1 or target.kind == "slot":
         return ManyGrip(layout, options, features, target.id)

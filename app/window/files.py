@@ -11,7 +11,6 @@ from PySide6.QtCore import QSettings
 from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
-from app.formats.file_names import stem_of
 from app.formats.headstock import SUFFIX
 from app.formats.saving import before, sweep
 from app.window import ask, kept
@@ -115,6 +114,8 @@ class Files:
 
     def save_as(self) -> bool:
         """Ask for a place and save there."""
+        from app.formats.file_names import stem_of  # here: a start saves nothing
+
         suggestion = self._document.path or Path(self._folder()) / f"{stem_of(self._document.layout.name, 'layout')}{SUFFIX}"
         path = ask.save_file(self._window, say("Save the layout"), str(suggestion), ask.LAYOUTS)
         if path is None:

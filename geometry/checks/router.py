@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -22,11 +23,13 @@ from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import Pass, same_offset
-from geometry.routing.plan import RoutPlan
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import in_turn
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
+
+if TYPE_CHECKING:
+    from geometry.routing.plan import RoutPlan
 
 OTHER_BIT = ("bit-too-wide", "bit-too-short", "bit-unguided")
 """Kinds that another bit of the rack may do away with."""

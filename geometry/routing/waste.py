@@ -21,7 +21,6 @@ from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
 from geometry.lengths import at_least, at_most, mm
 from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
-from geometry.routing.medial import middle_lines
 from geometry.routing.refusal import Refusal
 from geometry.saying import count, say
 from geometry.solids.drilling import point_length
@@ -201,6 +200,8 @@ def _count(length: float, spacing: float, round_up: bool) -> int:
 
 def _drawn(slot: Slot, wall: Wall, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float]:
     """Holes along the middle line, evenly on its longest branch, then wherever a side branch leaves room."""
+    from geometry.routing.medial import middle_lines  # here: the checks read a waste and seldom drill one
+
     branches = middle_lines(slot, radius + CLEAR)
     if not branches:
         return (), 0.0

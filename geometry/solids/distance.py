@@ -21,7 +21,6 @@ from msgspec import Struct
 
 from geometry.solids.cylinders import Cylinders, crosses, dots, norms
 from geometry.solids.distance_certified import TOUCHING, certified
-from geometry.solids.distance_depth import depths
 from geometry.tolerance import TOUCH
 
 _SQUARE = 1e-9
@@ -63,6 +62,8 @@ def gaps(a: Cylinders, b: Cylinders, beyond: float | np.ndarray = np.inf) -> Gap
         exact[rest] &= found.distance <= np.maximum(enough, TOUCHING)
         inside = rest[found.distance <= 0]
         if inside.size:
+            from geometry.solids.distance_depth import depths  # here: in a sound layout nothing shares wood
+
             distance[inside], on_a[inside], on_b[inside] = depths(a.pick(inside), b.pick(inside), on_a[inside])
     return Gaps(distance, on_a, on_b, exact)
 

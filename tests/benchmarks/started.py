@@ -67,12 +67,12 @@ def main(what: str, since: float, layout: str = "") -> int:
 
     def drag() -> bool:
         """Move a tuner by the mouse; whether the layout followed. It is the proof that the window was ready."""
+        moment = time.time()  # what follows is the proof, and not the program
         from PySide6.QtCore import QPointF, Qt
         from PySide6.QtTest import QTest
 
         from app.window.main import MainWindow
         from geometry.solids import frames
-        moment = time.time()
         window = next(w for w in QApplication.topLevelWidgets() if isinstance(w, MainWindow))
         view = window.canvas.view
         x, y = frames(window.document.layout)["treble face 2"].origin[:2]

@@ -90,7 +90,9 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
     assert int(made) <= 3, "a dataclass takes twenty times as long to be made as a record of msgspec, and there are a hundred"
     assert {"app.tools.draw", "app.window.fault_dialog", "app.window.offset_dialog", "app.help.tip"}.isdisjoint(modules.split())
     assert {"app.panels.side_inside", "app.panels.snag_list", "app.panels.form", "app.panels.describe", "app.window.spoken",
-            "geometry.cures", "geometry.edits.copying", "app.window.front.page"}.isdisjoint(modules.split()), "loaded after the drawing"
+            "geometry.cures", "geometry.edits.copying", "app.window.front.page", "app.tools.grips_shape", "app.tools.grips_blank",
+            "geometry.solids.distance_depth"}.isdisjoint(modules.split()), "loaded after the drawing"
+    assert {"app.formats.file_names", "geometry.routing.medial"}.isdisjoint(modules.split()), "loaded at need"
     assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 305
 
 
