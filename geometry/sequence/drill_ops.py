@@ -58,7 +58,7 @@ def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wis
                 of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], wishes), also=also)
     both = (d,) if bore is None else (d, bore)
     return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
-                 drillings=both, features=tuple(one.of for one in both))
+                 drillings=both, features=tuple(one.of for one in both), stop=d.stop + layout.template.thickness)
 
 
 def _narrow_pin(d: Drilling, every: list[Drilling]) -> Drilling | None:
@@ -163,7 +163,7 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
     deep = stop + point_length(drill)
     if drill.length < deep - TOUCH:
         return say("{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.",
-                   hole=d.hole, deep=wishes.told(deep), drill=drill.id, length=wishes.told(drill.length))
+                   hole=d.hole, deep=wishes.told(deep, 2), drill=drill.id, length=wishes.told(drill.length, 2))
     if d.upright:
         x, y = d.start[:2]
         blank = layout.blank

@@ -107,7 +107,7 @@ class Operation(Struct, frozen=True):
     drillings: tuple[Drilling, ...] = ()
     stop: float | None = None
     """depth to set, from the surface where the drill goes in to the full diameter's end, mm; of a through hole the
-    wood's far side, and the drill's point goes on beyond it"""
+    wood's far side, and the drill's point goes on beyond it; a pin hole goes in at the top of the template"""
     waste_holes: WasteHoles | None = None
     cut: Cut | None = None
     template: bool = False

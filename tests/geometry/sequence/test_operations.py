@@ -257,3 +257,13 @@ def test_a_blind_slot_has_no_saw_and_waste_holes_as_deep_as_it_is() -> None:
     assert 0 < holes_of.depth <= 6.0
     assert ops["waste holes pocket"].stop == holes_of.depth
     assert ops["rout pocket 1"].cut.end == 6.0
+
+
+@pytest.mark.parametrize(("length", "reaches"), [(23.79, False), (23.81, True)])
+def test_a_pin_hole_goes_through_the_template_too(length: float, reaches: bool) -> None:
+    """16 of wood under 6 of template, and 0.3 diameters of brad point: 16 + 6 + 1.8 = 23.8."""
+    layout = stocked()
+    drills = tuple(REPLACE(d, length=length) if d.diameter == 6.0 else d for d in layout.rack.drills)
+    op = by_id(operations(REPLACE(layout, rack=REPLACE(layout.rack, drills=drills))))["pin hole pin.1"]
+    assert op.stop == pytest.approx(22.0)
+    assert (op.blocked == "") == reaches and ("23.8 mm deep to the drill's point" in op.blocked) != reaches
