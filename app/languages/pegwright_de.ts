@@ -12,6 +12,10 @@
         <translation> Der vorige liegt in {before}.</translation>
     </message>
     <message>
+        <source> Two boards: one as large as the blank for openings and pins, another for the outside line.</source>
+        <translation> Zwei Bretter: eines so groß wie der Rohling für Öffnungen und Stifte, eines für die äußere Linie.</translation>
+    </message>
+    <message>
         <source>"{one}" must come before "{two}" ({reason})</source>
         <translation>„{one}“ muss vor „{two}“ kommen ({reason})</translation>
     </message>
@@ -1858,6 +1862,10 @@
     <message>
         <source>Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.</source>
         <translation>Die Schablone nach ihrem Papier schneiden, Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten anreißen.</translation>
+    </message>
+    <message>
+        <source>Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.</source>
+        <translation>Zwei Schablonen nach dem Papier schneiden: Öffnungen und Stiftlöcher in ein Brett so groß wie der Rohling, eine zweite entlang der äußeren Linie für den Umriss; Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten beider Bretter anreißen.</translation>
     </message>
     <message>
         <source>Cut {name}</source>
@@ -11217,6 +11225,10 @@
     <message>
         <source>template board</source>
         <translation>Schablonenbrett</translation>
+    </message>
+    <message>
+        <source>template board for the outline</source>
+        <translation>Schablonenbrett für den Umriss</translation>
     </message>
     <message>
         <source>template laid on the marks</source>

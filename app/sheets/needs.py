@@ -45,7 +45,7 @@ class Ware(Struct, frozen=True):
 
 
 def pieces(layout: Headstock, work: Work) -> list[Piece]:
-    """Blank without its ears, ears, template board, spoil board."""
+    """Blank without its ears, ears, template boards, spoil board."""
     blank = layout.blank
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
     long = blank.tip + blank.behind
@@ -61,25 +61,30 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
         found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.thickness,
                            say("{side} side, from {low} to {high} from the nut line",
                                side=term(ear.side), low=length(low), high=length(high))))
-    found.append(_template(layout, work))
+    found += _templates(layout, work)
     if any(d.through for hole in holes(layout) for d in hole.drillings):
         found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))
     return found
 
 
-def _template(layout: Headstock, work: Work) -> Piece:
-    chosen, blank = layout.template, layout.blank
-    if chosen.board == "blank":
-        x0, y0, x1, y1 = -blank.bass, -blank.behind, blank.treble, blank.tip
-    else:
-        x0, y0, x1, y1 = loop_path(layout.outline).box
-        x0, y0, x1, y1 = x0 - 10.0, y0 - 10.0, x1 + 10.0, y1 + 10.0
+def _templates(layout: Headstock, work: Work) -> list[Piece]:
+    """One board for everything; or one as large as the blank for the slots, and another for the outline where it is routed."""
+    blank, thick = layout.blank, layout.template.thickness
+    x0, y0, x1, y1 = loop_path(layout.outline).box
+    long, wide = y1 - y0 + 20.0, x1 - x0 + 20.0
+    spare = marked(10.0)
     offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
     more = (say("; the plans need {n}, with offsets of {offsets}", n=len(offsets), offsets=", ".join(length(o) for o in offsets))
             if len(offsets) > 1 else "")
-    words = (say("hardboard or plywood, as large as the blank{more}", more=more) if chosen.board == "blank" else
-             say("hardboard or plywood, {spare} to spare all round{more}", spare=marked(10.0), more=more))
-    return Piece(say("template board"), 1, y1 - y0, x1 - x0, chosen.thickness, words)
+    if layout.template.board == "outline":
+        return [Piece(say("template board"), 1, long, wide, thick,
+                      say("hardboard or plywood, {spare} to spare all round{more}", spare=spare, more=more))]
+    found = [Piece(say("template board"), 1, blank.tip + blank.behind, blank.bass + blank.treble, thick,
+                   say("hardboard or plywood, as large as the blank{more}", more=more))]
+    if any(plan.of == "outline" and plan.best is not None for plan in work.plans):
+        found.append(Piece(say("template board for the outline"), 1, long, wide, thick,
+                           say("hardboard or plywood, {spare} to spare all round{more}", spare=spare, more="")))
+    return found
 
 
 def wares(layout: Headstock) -> list[Ware]:

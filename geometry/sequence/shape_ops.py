@@ -33,6 +33,9 @@ def preparing(layout: Headstock) -> list[Operation]:
         BENCH, (ear.id,)) for ear in layout.ears]
     made.append(Operation(
         "template", "template", say("Make the template"),
+        say("Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the "
+            "outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.")
+        if layout.template.board == "blank" and layout.slots else
         say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides."), BENCH))
     from_back = any(d.surface == "back" for hole in holes(layout) for d in hole.drillings)
     back = say(", the back paper to centreline and nut line squared round") if from_back else ""

@@ -15,7 +15,9 @@ from app.formats.mark_shapes import mark_box
 from app.sheets import pages, write_sheets
 from app.sheets.compensation import compensation
 from app.sheets.furniture import window_of
+from app.sheets.needs import pieces
 from app.sheets.parts import parts
+from app.sheets.work import plan_work
 from geometry.checks.said import length
 from geometry.checks.snags import Snag
 from geometry.curves import Matrix
@@ -268,3 +270,19 @@ def test_where_the_grain_is_not_known_the_card_says_so():
     head = msgspec.structs.replace(plain_head(), outline=tip_at_the_nut, slots=(), tuners=(), rows=(), rack=RACK)
     cards = " ".join(words(page) for page in pages(head, "A4") if page.title == "Cards")
     assert "against the grain, face up, is not known: The outline touches the nut line in one point only" in " ".join(cards.split())
+
+
+def test_a_board_as_large_as_the_blank_is_not_cut_out_along_the_outline():
+    """Its pins may stand in the waste, so the outside line is for a second board: sheet, cut list and step say so."""
+    layout = demo()
+    one, two = (msgspec.structs.replace(layout, template=msgspec.structs.replace(layout.template, board=board)) for board in ("outline", "blank"))
+    for head, boards in ((one, 1), (two, 2)):
+        work = plan_work(head)
+        named = [piece for piece in pieces(head, work) if piece.name.startswith("template board")]
+        assert len(named) == boards
+        said = (parts(head)[0].note, parts(head)[0].purpose, next(op.words for op in work.ops if op.kind == "template"))
+        assert all(("as large as the blank" in words) == (boards == 2) for words in said)
+    blank = two.blank
+    assert (named[0].length, named[0].width) == (blank.tip + blank.behind, blank.bass + blank.treble)
+    x0, y0, x1, y1 = loop_path(two.outline).box
+    assert (named[1].length, named[1].width) == pytest.approx((y1 - y0 + 20, x1 - x0 + 20))
