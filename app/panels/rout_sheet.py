@@ -5,6 +5,7 @@ from __future__ import annotations
 from msgspec import Struct
 from msgspec.structs import replace
 
+from geometry.asking import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
@@ -60,19 +61,23 @@ class RoutSheet(Struct, frozen=True):
     """(bit, rows of turns a minute, rim speed in words, allowed)"""
 
 
-def rout_sheets(layout: Headstock, routing: RoutingPlan) -> tuple[RoutSheet, ...]:
+def rout_sheets(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> tuple[RoutSheet, ...]:
     """A sheet for each slot in its order, then for the outline.
 
-    Call it within the same `speaking` as the plan was made in.
+    Call it within the same `speaking` as the plan was made in. `ask` is asked before each.
     """
-    return tuple(_sheet(layout, plan) for plan in routing.all)
+    sheets = []
+    for plan in routing.all:
+        ask()
+        sheets.append(_sheet(layout, plan))
+    return tuple(sheets)
 
 
-def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[BoardNote, ...]:
+def template_notes(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> tuple[BoardNote, ...]:
     """What is wrong with the template board, or worth knowing: of the chosen follower, else of the first plan.
 
     None for a follower that cannot be, and where the outline has no inside: the sheets of the plans say so. A slot
-    without an inside is left out.
+    without an inside is left out. `ask` as for board_notes.
     """
     if routing.outline.broken:
         return ()
@@ -87,7 +92,7 @@ def template_notes(layout: Headstock, routing: RoutingPlan) -> tuple[BoardNote, 
         if best is None:
             return ()
         guide = best.passes[0].follower
-    return board_notes(layout, guide)
+    return board_notes(layout, guide, ask)
 
 
 def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:

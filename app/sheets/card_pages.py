@@ -8,6 +8,7 @@ from app.sheets.card_face import PAD, Maker, Section, frame, section
 from app.sheets.cards import Card
 from app.sheets.lay import Block, moved
 from app.sheets.work import Work
+from geometry.asking import Ask, go_on
 from geometry.layout import Headstock
 
 LEAST = 86.0
@@ -16,15 +17,16 @@ GAP = 4.0
 """Between cards, mm."""
 
 
-def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
+def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float, ask: Ask = go_on) -> list[Block]:
     """A block for each row of cards, to flow down pages of that width (mm).
 
-    A card whose section at full size is wider than a column takes two.
+    A card whose section at full size is wider than a column takes two. `ask` is asked before each row.
     """
     columns = max(1, int((width + GAP) / (LEAST + GAP)))
     wide = (width + GAP) / columns - GAP
     blocks: list[Block] = []
     for row in _rows(layout, work, made, columns, wide):
+        ask()
         laid = [(column, room, Maker(layout, work, card, room, cut).block()) for column, room, card, cut in row]
         tall = max(block.height for _, _, block in laid)
         placed = [one for column, room, block in laid

@@ -16,7 +16,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_tables
-from app.sheets.lay import flow
+from app.sheets.lay import Block, flow
 from app.sheets.list_pages import list_blocks
 from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts
@@ -25,6 +25,7 @@ from app.sheets.router_pages import router_blocks
 from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
+from geometry.asking import Ask, go_on
 from geometry.curves import shift
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -47,20 +48,20 @@ class _Section(Struct, frozen=True):
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
-          unit: LengthUnit = "mm") -> list[Page]:
+          unit: LengthUnit = "mm", ask: Ask = go_on) -> list[Page]:
     """Cover, lists, running order, the full-size papers, drilling cards, router cards, hole table, job book.
 
     `snags` are what the checks found, for a warning on the cover; None has them looked for. `work` holds the router
     plans and the running order (the maker's own, perhaps), with sentences in the same `unit`; None has them planned.
-    Lengths to work to are in `unit`; check bars and what is beside them stay in mm.
+    Lengths to work to are in `unit`; check bars and what is beside them stay in mm. `ask` is asked between the parts.
     FormatError with one sentence for a paper that is not known, a layout that has no shape to
     print, or one that is far too large for the paper.
     """
     with speaking(unit):
-        return _pages(layout, paper, snags, work)
+        return _pages(layout, paper, snags, work, ask)
 
 
-def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None) -> list[Page]:
+def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None, ask: Ask) -> list[Page]:
     width, height = paper_size(paper)
     window = window_of(width, height)
     broken = next((slot.id for slot in layout.slots if slot_area(slot) is None), None)
@@ -68,13 +69,15 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         raise FormatError(say("There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.",
                               broken=broken))
     try:
-        work = plan_work(layout) if work is None else work
+        work = plan_work(layout, ask=ask) if work is None else work
         waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]
+        ask()
         drawn = parts(layout, waste)
-        before, after = _bench(layout, work, window)
+        before, after = _bench(layout, work, window, ask)
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
+    ask()
     entries: list[Entry] = []
     laid: list[Laid] = []
     for section in before:
@@ -85,12 +88,14 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         _enter(entries, section.title, section.purpose, len(section.pages))
     count = entries[-1].last
     front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work))
+    ask()
     first = {entry.title: entry.first for entry in entries}
     bench = [[_page(paper, width, height, layout, section.title, first[section.title] + i, count, content)
               for i, content in enumerate(section.pages)] for section in (*before, *after)]
     out = [_page(paper, width, height, layout, say("Cover"), 1, count, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
+        ask()
         out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
     return out + [page for section in bench[len(before):] for page in section]
 
@@ -111,31 +116,37 @@ def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
     return first
 
 
-def _bench(layout: Headstock, work: Work, window: Box) -> tuple[list[_Section], list[_Section]]:
+def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_Section], list[_Section]]:
     """What stands before the full-size papers and what after them; sections without pages are left out."""
+    def lay(blocks: Sequence[Block]) -> list[list[Placed]]:
+        ask()
+        return flow(blocks, window)
+
     wide = window[2] - window[0]
     made = cards(layout, work)
+    ask()
     order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
-    to_cut = [*card_blocks(layout, work, made, wide), *router_blocks(layout, work, len(made) + 1, wide)]
+    ask()
+    to_cut = [*card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     before = [
         _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
-                 flow(list_blocks(layout, work, wide), window)),
+                 lay(list_blocks(layout, work, wide))),
         _Section(say("Running order"), say("Every step with a box to tick, set-up after set-up; block heights for the "
                                       "tilts."),
-                 flow(order, window)),
+                 lay(order)),
         _Section(say("Stages"), say("What the piece looks like after each stretch of steps."),
-                 flow(stage_blocks(layout, work, wide), window))]
+                 lay(stage_blocks(layout, work, wide, ask)))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
                               "holes. Cut them apart."),
-                 flow(to_cut, window)),
+                 lay(to_cut)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
                  [[Placed(table)] for table in hole_tables(layout, window)]),
-        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), flow(book_blocks(layout, work, wide), window)),
+        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),
         _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
                                  "plan."),
-                 flow(reading_blocks(layout, wide), window))]
+                 lay(reading_blocks(layout, wide)))]
     return [one for one in before if one.pages], [one for one in after if one.pages]
 
 

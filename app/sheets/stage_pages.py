@@ -8,6 +8,7 @@ from app.formats.paper import Placed
 from app.sheets.lay import SMALL, Block, drawing, heading
 from app.sheets.words import block
 from app.sheets.work import Work
+from geometry.asking import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.opened_out import blank_box
 from geometry.drawing.wood_state import wood_drawing
@@ -27,8 +28,9 @@ SAME = ("template", "clean up", "finish", "final diameter")
 """Steps after which the wood looks as before."""
 
 
-def stage_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
-    """Rows of pictures, each with its steps under it. GeometryError when the outline has no inside."""
+def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> list[Block]:
+    """Rows of pictures, each with its steps under it. `ask` is asked before each picture. GeometryError when the outline
+    has no inside."""
     x0, y0, x1, y1 = blank_box(layout.blank)
     columns = max(1, int((width + GAP) / (WIDEST + GAP)))
     room = (width + GAP) / columns - GAP
@@ -36,7 +38,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
                                                               "it, as far as they are still there. Crosses are still "
                                                               "to be drilled."), own_page=True)]
-    pictures = _pictures(layout, work)
+    pictures = _pictures(layout, work, ask)
     for i in range(0, len(pictures), columns):
         row = pictures[i:i + columns]
         placed: list[Placed] = []
@@ -51,7 +53,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     return blocks if pictures else []
 
 
-def _pictures(layout: Headstock, work: Work) -> list[tuple[str, Drawing]]:
+def _pictures(layout: Headstock, work: Work, ask: Ask) -> list[tuple[str, Drawing]]:
     """(words, the piece) after every stretch of steps of one kind that changes how it looks."""
     found: list[tuple[str, Drawing]] = []
     done: list[Operation] = []
@@ -61,6 +63,7 @@ def _pictures(layout: Headstock, work: Work) -> list[tuple[str, Drawing]]:
         done += steps
         if kind in SAME:
             continue
+        ask()
         what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {term(kind)}"
         numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
         found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))

@@ -9,6 +9,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
+from geometry.asking import Ask, go_on
 from geometry.book import corrected
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -110,26 +111,26 @@ class Work(Struct, frozen=True, dict=True):
         return replace(self, layout=layout, order=order, rates=layout.rates, best=best if layout.order else None)
 
 
-def plan_work(layout: Headstock, wishes: Wishes | None = None) -> Work:
+def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:
     """Router plans and the running order of a layout: the maker's own, or else the best.
 
     Its sentences are in the unit of `wishes`; without them in the unit of `geometry.lengths.speaking`.
-    GeometryError when the outline or a slot has no inside.
+    `ask` is asked between its parts (geometry.asking). GeometryError when the outline or a slot has no inside.
     """
     wishes = Wishes(unit=spoken()) if wishes is None else wishes
     with speaking(wishes.unit):
-        return _plan_work(layout, wishes)
+        return _plan_work(layout, wishes, ask)
 
 
-def _plan_work(layout: Headstock, wishes: Wishes) -> Work:
+def _plan_work(layout: Headstock, wishes: Wishes, ask: Ask) -> Work:
     template = compensation(layout)
     try:
-        routing, trouble = plan_routing(layout), ""
+        routing, trouble = plan_routing(layout, ask), ""
         ops = operations(layout, routing, wishes)
     except GeometryError as error:
         routing, trouble = None, str(error)
         none = Routing((), None, say("There is no router plan: {trouble}", trouble=trouble))
         ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.slots), OUTLINE), none), wishes)
-    before = tuple(precedence(layout, ops))
-    best = best_order(ops, before, layout.rates)
+    before = precedence(layout, ops, ask)
+    best = best_order(ops, before, layout.rates, ask=ask)
     return Work(layout, template, routing, ops, before, best, layout.rates, trouble).with_order(layout)

@@ -20,6 +20,7 @@ from app.sheets.hole_table import CSV_HEAD, csv_rows
 from app.sheets.pages import pages
 from app.sheets.parts import wrap_part
 from app.sheets.work import Work, plan_work
+from geometry.asking import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
@@ -34,23 +35,26 @@ if TYPE_CHECKING:
 
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
-                 snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm") -> list[Path]:
+                 snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm",
+                 ask: Ask = go_on) -> list[Path]:
     """Write template and wrap paper as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
 
-    `snags`, `work` and `unit` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is computed before the first file is written. FormatError with one sentence when the
-    layout cannot be printed or the folder cannot be written.
+    `snags`, `work`, `unit` and `ask` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is
+    computed before the first file is written, and from then on nobody is asked whether to go on. FormatError with one
+    sentence when the layout cannot be printed or the folder cannot be written.
     """
     with speaking(unit):
-        return _write_sheets(layout, out_dir, paper, stem, snags, work)
+        return _write_sheets(layout, out_dir, paper, stem, snags, work, ask)
 
 
 def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags: Sequence[Snag] | None,
-                  work: Work | None) -> list[Path]:
+                  work: Work | None, ask: Ask) -> list[Path]:
     try:
-        work = plan_work(layout) if work is None else work
+        work = plan_work(layout, ask=ask) if work is None else work
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
-    printed = pages(layout, paper, snags, work, spoken())
+    printed = pages(layout, paper, snags, work, spoken(), ask)
+    ask()
     drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work)))),

@@ -20,7 +20,8 @@ from app.sheets.work import Work
 from app.window import ask
 from app.window.errand import Errand
 from app.window.book_file import write_book_file
-from app.window.order_room import asked_for, plan_steps
+from app.window.order_room import plan_steps
+from app.window.planned_for import Wanted, asked_for
 from app.window.reading_desk import ReadingDesk
 from app.window.room import StageRoom
 from geometry.book import (
@@ -69,7 +70,8 @@ class BookRoom(StageRoom):
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()
         self._base: Work | None = None
-        self._asked = self._planned = None
+        self._asked: Wanted | None = None
+        self._planned: Wanted | None = None
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(self._failed)
@@ -97,11 +99,14 @@ class BookRoom(StageRoom):
         """Show the book at once; plan anew, beside the window, when anything but the order changed."""
         layout = self.window.document.layout
         wanted = asked_for(layout, self.window.unit)
+        if self.errand.busy and self._asked != wanted:
+            self._asked = None
+            self.errand.stop()
         if self._planned == wanted and self._base is not None:
             self.work = self._base.with_order(layout)
         elif self.errand.free and self._asked != wanted:
             self._asked = wanted
-            self.errand.start(partial(plan_steps, *wanted))
+            self.errand.start_in_parts(partial(plan_steps, *wanted))
         self._show()
 
     def set_theme(self, theme: Theme) -> None:

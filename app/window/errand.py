@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QObject, Signal, SignalInstance
 
+from app.window.aside import stand_aside
 from app.window.background import Background
+from geometry.asking import Ask, Stopped, asking
+from geometry.errors import GeometryError
 
 
 class Errand(QObject):
     """Runs one piece of work after the other, each in a thread of its own.
 
     `answered` or `failed` brings what came of one, and then `ended` says that
-    the next may be given. It is free from that moment on, also while the
-    thread itself is still on its way out.
+    the next may be given; of one that was stopped `ended` alone. It is free from
+    that moment on, also while the thread itself is still on its way out.
     """
 
     answered = Signal(object)
@@ -25,6 +30,8 @@ class Errand(QObject):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self._running: Background | None = None
+        self._stop = threading.Event()
+        """whether nobody wants the answer of the one that works"""
         self._threads: list[Background] = []
         """the one that works and those that have told their answer but have not ended yet"""
         self._over = False
@@ -43,6 +50,31 @@ class Errand(QObject):
         """Begin. RuntimeError unless it is free."""
         if not self.free:
             raise RuntimeError("one piece of work at a time")
+        self._stop = threading.Event()
+        self._begin(work)
+
+    def start_in_parts(self, work: Callable[[Ask], object]) -> None:
+        """Begin work that asks between its parts (geometry/asking.py): there it stands aside while the hand is at work, and
+        ends when it is stopped. RuntimeError unless it is free."""
+        if not self.free:
+            raise RuntimeError("one piece of work at a time")
+        self._stop = threading.Event()
+        self._begin(partial(work, asking(partial(stand_aside, self._stop.is_set))))
+
+    def stop(self) -> None:
+        """Nobody wants the answer any more: it is not told. Work in parts ends at its next part, other work goes on to its
+        end; then `ended` says that it has."""
+        self._stop.set()
+
+    def end(self) -> None:
+        """Stop what runs, wait for its end, tell nothing of it and take no more work."""
+        self._over, self._running = True, None
+        self._stop.set()
+        for thread in self._threads:
+            thread.wait()
+
+    # ---- inside ---------------------------------------------------------
+    def _begin(self, work: Callable[[], object]) -> None:
         thread = self._running = Background(work, self)
         self._threads.append(thread)
         thread.answered.connect(self._answered)
@@ -50,24 +82,19 @@ class Errand(QObject):
         thread.finished.connect(self._gone)
         thread.start()
 
-    def end(self) -> None:
-        """Wait for what runs, tell nothing of it and take no more work. Who can stop the work does so before."""
-        self._over, self._running = True, None
-        for thread in self._threads:
-            thread.wait()
-
-    # ---- inside ---------------------------------------------------------
     def _answered(self, answer: object) -> None:
-        self._tell(self.answered, answer)
+        self._tell(self.answered, answer, not self._stop.is_set())
 
     def _failed(self, error: Exception) -> None:
-        self._tell(self.failed, error)
+        expected = isinstance(error, Stopped | GeometryError)
+        self._tell(self.failed, error, not (expected and self._stop.is_set()))
 
-    def _tell(self, signal: SignalInstance, what: object) -> None:
+    def _tell(self, signal: SignalInstance, what: object, wanted: bool) -> None:
         if self._running is None:  # ended while this was on its way
             return
         try:
-            signal.emit(what)
+            if wanted:
+                signal.emit(what)
         finally:
             self._running = None
             self.ended.emit()

@@ -31,6 +31,7 @@ from app.window.history_buttons import HistoryButtons
 from app.window.keyboard import Keyboard
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
+from app.window.motion import Motion
 from app.window.opening import Opening
 from app.window.parts import lay_out
 from app.window.pin_proposal import PinProposal
@@ -107,6 +108,7 @@ class MainWindow(QMainWindow):
         self._file()
         # Last: until then each part that the window is given would be told to both.
         self.drops = Drops(self)
+        self.motion = Motion(self)
         self.windows.watch(self)
         place.restore(self)
         self.opening = Opening(self) if drawing_first else None
@@ -204,12 +206,8 @@ class MainWindow(QMainWindow):
         self.node, self._nodes = shown.node, shown.nodes
         self.canvas.show_guides(shown.marks)
         if self.laying:
-            from geometry.drawing.line_section import line_section  # here: it brings the whole running order
-            from geometry.drawing.section_snags import snags_on_line
-            self.side.inside.show_room(None)
-            self.side.inside.show_section(say("Section along the line"),
-                                   line_section(shown.layout, *shown.line, self.unit),
-                                   snags_on_line(*shown.line, self.document.result.snags))
+            from app.window.line_page import show_line  # here: few lay a line
+            show_line(self, shown)
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.foot.follow(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
@@ -364,6 +362,7 @@ class MainWindow(QMainWindow):
     # ---- the window itself ----------------------------------------------
     def showEvent(self, event) -> None:
         super().showEvent(event)
+        self.motion.watch(self.windowHandle())
         self.canvas.fit(self.document.shown)
 
     def may_close(self) -> bool:

@@ -16,10 +16,12 @@ from app.panels.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.errand import Errand
 from app.window.order_centre import OrderCentre
+from app.window.planned_for import Wanted, asked_for
 from app.window.room import StageRoom
 from geometry.drawing.step_views import StepViews, step_views
+from geometry.asking import Ask, go_on
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock
+from geometry.layout import Headstock
 from geometry.checks.words import first
 from geometry.lengths import speaking
 from geometry.saying import count, say
@@ -44,8 +46,8 @@ class OrderRoom(StageRoom):
         self.strip = self.centre.title
         self.work: Work | None = None
         self.at = ""
-        self._asked: tuple[Headstock, str] | None = None
-        self._planned: tuple[Headstock, str] | None = None
+        self._asked: Wanted | None = None
+        self._planned: Wanted | None = None
         self._base: Work | None = None
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
@@ -68,6 +70,9 @@ class OrderRoom(StageRoom):
         layout = self.window.document.layout
         self.panel.show_rates(layout)  # at once: what is typed while a plan is on its way is typed into this layout
         wanted = asked_for(layout, self.window.unit)
+        if self.errand.busy and self._asked != wanted:
+            self._asked = None
+            self.errand.stop()
         if self._planned == wanted and self._base is not None:
             self._show(self._base.with_order(layout))
             return
@@ -76,7 +81,7 @@ class OrderRoom(StageRoom):
         if self.work is None:
             self.panel.show_head(say("Working out the order…"), "", "")
         self._asked = wanted
-        self.errand.start(partial(plan_steps, *wanted))
+        self.errand.start_in_parts(partial(plan_steps, *wanted))
 
     def leave(self) -> None:
         self.centre.stop()
@@ -228,12 +233,7 @@ class OrderRoom(StageRoom):
                                        replace(self.window.document.layout, order=()))
 
 
-def asked_for(layout: Headstock, unit: LengthUnit) -> tuple[Headstock, LengthUnit]:
-    """All that a plan depends on: neither the maker's order nor what was written into the book."""
-    return replace(layout, order=(), notes=(), book=Book()), unit
-
-
-def plan_steps(layout: Headstock, unit: LengthUnit) -> Work:
-    """Plan it, with sentences in that unit; pure, so that it runs beside the window."""
+def plan_steps(layout: Headstock, unit: LengthUnit, ask: Ask = go_on) -> Work:
+    """Plan it, with sentences in that unit; pure, so that it runs beside the window. `ask` is asked between its parts."""
     with speaking(unit):
-        return plan_work(layout, Wishes(unit=unit))
+        return plan_work(layout, Wishes(unit=unit), ask)

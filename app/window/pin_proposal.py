@@ -45,7 +45,7 @@ class PinProposal(QObject):
         window.set_tool("hold")
         self._for = window.document.layout
         window.say(say("Looking for places…"))
-        self.errand.start(partial(plan_pins, self._for, None, window.unit))
+        self.errand.start_in_parts(partial(plan_pins, self._for, None, window.unit))
 
     def end(self) -> None:
         """The window goes: wait for a search that runs."""

@@ -7,16 +7,19 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from app.look.theme import Theme
 from app.panels.pages import template_rows
 from app.panels.rout_panel import RoutPanel
 from app.panels.rout_sheet import RoutSheet, rout_sheets, template_notes
 from app.window.errand import Errand
+from app.window.planned_for import Wanted, asked_for
 from app.window.rack_desk import RackDesk
 from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
 from app.window.router_template import write_template
+from geometry.asking import Ask, go_on
 from geometry.drawing import Drawing
 from geometry.drawing.router_face import face_groups, note_marks
 from geometry.edits.rack import choose_route, set_template_tool
@@ -36,6 +39,7 @@ class Planned(Struct, frozen=True):
     """What the planning brought for one layout and unit."""
 
     layout: Headstock
+    """of record: the one that was planned, or one that differs in nothing that a plan reads"""
     unit: LengthUnit
     routing: RoutingPlan
     sheets: tuple[RoutSheet, ...]
@@ -63,7 +67,8 @@ class RouterRoom(StageRoom):
         self.shows.rack_wanted.connect(self._show_rack)
         self.shows.changed.connect(self._shows_changed)
         self.planned: Planned | None = None
-        self._asked: tuple[Headstock, str] | None = None
+        self._asked: Wanted | None = None
+        self._planned: Wanted | None = None
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(self._failed)
@@ -84,16 +89,21 @@ class RouterRoom(StageRoom):
     def refresh(self) -> None:
         """Show the rack as it is now; plan anew when layout or unit changed.
 
-        While one planning runs the next one waits for it.
+        A planning for another layout that still runs is stopped first.
         """
         if self.centre is not None:
             self.rack.show()
-        wanted = (self.window.document.layout, self.window.unit)
-        self.panel.show_template(template_rows(*wanted))  # at once: what is typed while a plan is on its way is typed into this layout
-        if not self.errand.free or self._asked == wanted:
-            return
-        self._asked = wanted
-        self.errand.start(partial(plan, *wanted))
+        layout, unit = self.window.document.layout, self.window.unit
+        self.panel.show_template(template_rows(layout, unit))  # at once: what is typed while a plan is on its way is typed into this layout
+        wanted = asked_for(layout, unit)
+        if self.errand.busy and self._asked != wanted:
+            self._asked = None
+            self.errand.stop()
+        if self._planned == wanted and self.planned is not None:
+            self.planned = replace(self.planned, layout=layout)
+        elif self.errand.free and self._asked != wanted:
+            self._asked = wanted
+            self.errand.start_in_parts(partial(plan, layout, unit))
 
     def marks(self) -> dict[str, Drawing]:
         """What the strip asks for of the plans of this very layout."""
@@ -119,14 +129,11 @@ class RouterRoom(StageRoom):
 
     # ---- answers --------------------------------------------------------
     def _answered(self, planned: Planned) -> None:
-        self.planned = planned
-        if planned.layout is self.window.document.layout:
-            self.panel.show_sheets(planned.sheets, planned.notes)
-            if self.window.stage == self.key:
-                self.window.show_room()
+        self.planned, self._planned = planned, self._asked
+        self.panel.show_sheets(planned.sheets, planned.notes)
 
     def _failed(self, error: Exception) -> None:
-        self.planned = None
+        self.planned = self._planned = None
         if not isinstance(error, GeometryError):
             raise error
         self.panel.show_message(say("There is no plan: {error}", error=error))
@@ -134,6 +141,7 @@ class RouterRoom(StageRoom):
     def _ended(self) -> None:
         if self.window.stage == self.key:
             self.refresh()
+            self.window.show_room()
 
     def open_rack(self) -> None:
         """Lay the rack in the middle and hand the keyboard to its table."""
@@ -176,11 +184,11 @@ class RouterRoom(StageRoom):
         write_template(self.window, *tool)
 
 
-def plan(layout: Headstock, unit: LengthUnit) -> Planned:
-    """Plans and their words in the maker's unit. GeometryError when the outline or a slot has no inside."""
+def plan(layout: Headstock, unit: LengthUnit, ask: Ask = go_on) -> Planned:
+    """Plans and their words in the maker's unit. `ask` is asked between their parts. GeometryError when the outline or a slot has no inside."""
     with speaking(unit):
-        routing = plan_routing(layout)
-        notes = template_notes(layout, routing)
-        marks = face_groups(layout, routing)
-        return Planned(layout, unit, routing, rout_sheets(layout, routing), tuple(note.words[:1].upper() + note.words[1:] for note in notes),
+        routing = plan_routing(layout, ask)
+        notes = template_notes(layout, routing, ask)
+        marks = face_groups(layout, routing, ask)
+        return Planned(layout, unit, routing, rout_sheets(layout, routing, ask), tuple(note.words[:1].upper() + note.words[1:] for note in notes),
                        marks | {"template": marks["template"] + note_marks(notes)})

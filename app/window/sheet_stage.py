@@ -14,6 +14,7 @@ from app.preview import SheetPreview
 from app.window import ask
 from app.window.errand import Errand
 from app.window.room import StageRoom
+from geometry.asking import Ask
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -38,14 +39,17 @@ class SheetStage(StageRoom):
         self.errand.ended.connect(self._ended)
 
     def refresh(self) -> None:
-        """Lay the pages out anew if layout, paper or unit changed; while one laying runs the next one waits for it."""
+        """Lay the pages out anew if layout, paper or unit changed; what still lays out others is stopped first."""
         wanted = self._wanted()
+        if self.errand.busy and self._laid != wanted:
+            self._laid = None
+            self.errand.stop()
         if not self.errand.free or self._laid == wanted:
             return
         if not self.pages:
             self.preview.show_message(say("Laying out the pages…"))
         self._laid = wanted
-        self.errand.start(partial(_lay_out, *wanted))
+        self.errand.start_in_parts(partial(_lay_out, *wanted))
 
     def end(self) -> None:
         """The window goes: wait for a laying out that runs, and begin no other."""
@@ -98,6 +102,6 @@ class SheetStage(StageRoom):
             self.refresh()
 
 
-def _lay_out(layout: Headstock, paper: str, unit: LengthUnit) -> list[Page]:
+def _lay_out(layout: Headstock, paper: str, unit: LengthUnit, ask: Ask) -> list[Page]:
     from app.sheets import pages
-    return pages(layout, paper, unit=unit)
+    return pages(layout, paper, unit=unit, ask=ask)

@@ -12,7 +12,9 @@ from PySide6.QtGui import QDesktopServices
 from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.window import ask
+from app.window.aside import stand_aside
 from app.window.errand import Errand
+from geometry.asking import asking
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.units import LengthUnit
@@ -78,4 +80,4 @@ class SheetWriter(QObject):
 
 def _write(layout, folder: Path, paper: str, stem: str, unit: LengthUnit) -> list[Path]:
     from app.sheets import write_sheets as write
-    return write(layout, folder, paper=paper, stem=stem, unit=unit)
+    return write(layout, folder, paper=paper, stem=stem, unit=unit, ask=asking(stand_aside))  # never stopped: it was asked for

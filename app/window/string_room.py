@@ -91,7 +91,7 @@ class StringRoom(StageRoom):
             return
         self._for = self.window.document.layout
         self.window.say(say("Looking for the best post of each string…"))
-        self.errand.start(partial(propose_pairing, self._for))
+        self.errand.start_in_parts(partial(propose_pairing, self._for))
 
     def _answered(self, found: Pairing) -> None:
         if self._again:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from functools import cached_property
 
 import numpy as np
@@ -17,11 +17,11 @@ from geometry.accuracy.ramps import drilling_ramp_specs, ramp_edge_specs
 from geometry.accuracy.sides import side_specs
 from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
 from geometry.accuracy.uprights import upright_specs
+from geometry.asking import Cancelled, Stopped
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
 from geometry.layout import Headstock
 
-Cancelled = Callable[[], bool]
 _MOST_DRAWS = 750_000
 """draws a block: about 15 ms of work, so that a simulation can stop quickly"""
 _LONGEST, _SHORTEST = 2500, 250
@@ -29,10 +29,6 @@ _KEPT_DRAWS = 4_000_000
 """draws kept from the first look to the second, 32 MB, and as much again in cylinders; more are drawn again"""
 WHOLE = (hole_specs, opening_specs, ramp_edge_specs)
 FEATURE_BY_FEATURE = (upright_specs, side_specs, post_specs, drilling_ramp_specs)
-
-
-class Stopped(Exception):
-    """Raised inside the room when the caller asked to stop; never leaves it."""
 
 
 class Bench(Struct, frozen=True, eq=False, dict=True):

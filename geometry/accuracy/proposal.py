@@ -15,13 +15,14 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.accuracy.bench import Bench, Cancelled, Stopped, Trials
+from geometry.accuracy.bench import Bench, Trials
 from geometry.accuracy.built import model_of
 from geometry.accuracy.knobs import Knob, knobs
 from geometry.accuracy.propagation import first_order
 from geometry.accuracy.simulation import Progress, Simulation, simulate
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim
+from geometry.asking import Cancelled, Stopped
 from geometry.checks import CheckResult, LiveCheck
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of

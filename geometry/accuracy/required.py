@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from geometry.accuracy.bench import Cancelled, Stopped, Trials, bench_of
+from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.built import Built
 from geometry.accuracy.needs import FINEST, ROUGHEST, Need, Requirements, rounded_down
 from geometry.accuracy.parts import Parts
@@ -14,6 +14,7 @@ from geometry.accuracy.simulation import Progress, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, fails
+from geometry.asking import Cancelled, Stopped
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say

@@ -9,6 +9,7 @@ import shapely
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
+from geometry.asking import Ask, go_on
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.grain import grain_marks
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
@@ -43,18 +44,21 @@ LONG = 7.0
 """Length of a feed arrow, mm."""
 
 
-def face_groups(layout: Headstock, routing: RoutingPlan) -> dict[str, Drawing]:
+def face_groups(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> dict[str, Drawing]:
     """Marks by what they show: "left", "waste", "template", "tightest", "grain".
 
-    Template lines are those of each thing's own first plan, exact where the layout is.
+    Template lines are those of each thing's own first plan, exact where the layout is. `ask` is asked between them.
     """
     groups: dict[str, list[Mark]] = {"left": [], "waste": [], "template": [], "tightest": [], "grain": []}
     for plan in routing.all:
+        ask()
         groups["left"] += left_marks(plan)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
     for slot, plan in zip(layout.slots, routing.slots, strict=True):
+        ask()
         groups["tightest"] += [] if plan.broken else tightest_marks(slot)
+    ask()
     groups["grain"] += [] if any(plan.broken for plan in routing.all) else grain_and_feed(layout, routing)
     return {name: tuple(marks) for name, marks in groups.items()}
 

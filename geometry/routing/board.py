@@ -6,6 +6,7 @@ Distances on the flattened outlines, within 0.005 mm.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable, Iterator
 from typing import Literal
 
 import shapely
@@ -13,6 +14,7 @@ from msgspec import Struct
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from geometry.asking import Ask, go_on
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
 from geometry.lengths import at_most, mm, place
@@ -70,14 +72,17 @@ def template_board(layout: Headstock, offset: float) -> Board:
     return Board(outside, openings, pins, outside.difference(cut))
 
 
-def board_notes(layout: Headstock, follower: Follower) -> tuple[BoardNote, ...]:
-    """What is wrong with the template for a follower, or worth knowing, worst kinds first. Empty when all is well."""
+def board_notes(layout: Headstock, follower: Follower, ask: Ask = go_on) -> tuple[BoardNote, ...]:
+    """What is wrong with the template for a follower, or worth knowing, worst kinds first. Empty when all is well.
+
+    `ask` is asked between the places at which the router is put on the template.
+    """
     board = template_board(layout, follower.offset)
     notes = _closed(board, layout, follower) + _webs(board, layout) + _pins(board, layout)
     if not any(note.kind == "closed opening" for note in notes):
-        notes += _inside_base(board, layout, follower)
+        notes += _inside_base(board, layout, follower, ask)
     if layout.template.board == "outline":
-        notes += _outside_base(board, layout, follower)
+        notes += _outside_base(board, layout, follower, ask)
     return tuple(notes)
 
 
@@ -176,7 +181,14 @@ def _places(line: BaseGeometry) -> list[Vec2]:
     return found
 
 
-def _inside_base(board: Board, layout: Headstock, follower: Follower) -> list[BoardNote]:
+def _each(places: Iterable[Vec2], ask: Ask) -> Iterator[Vec2]:
+    """One place after the other, asking before each whether to go on."""
+    for at in places:
+        ask()
+        yield at
+
+
+def _inside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask) -> list[BoardNote]:
     """For each slot the place where the router stands worst on the template."""
     base, needed = layout.rack.router.base, layout.margins.base_rest
     notes = []
@@ -184,7 +196,7 @@ def _inside_base(board: Board, layout: Headstock, follower: Follower) -> list[Bo
         room = grown(polygon(slot_path(slot)), -max(follower.bit.cutter / 2 - 0.01, 0.0))
         if opening.is_empty or room.is_empty:
             continue
-        spots = [(stands(board.area, at, base), at) for at in _places(room.boundary)]
+        spots = [(stands(board.area, at, base), at) for at in _each(_places(room.boundary), ask)]
         worst, at = min(spots)
         if worst < needed - TOUCH:
             words = {"slot": id, "at": place(at), "base": mm(base)}
@@ -197,7 +209,7 @@ def _inside_base(board: Board, layout: Headstock, follower: Follower) -> list[Bo
     return notes
 
 
-def _outside_base(board: Board, layout: Headstock, follower: Follower) -> list[BoardNote]:
+def _outside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask) -> list[BoardNote]:
     """The place on the outside of the template where least of the base stands on it."""
     if board.outside.is_empty:
         return []
@@ -205,7 +217,7 @@ def _outside_base(board: Board, layout: Headstock, follower: Follower) -> list[B
     way = grown(board.outside, follower.diameter / 2).boundary
     whole = math.pi * base * base / 4
     shares = [(grown(Point(at), base / 2).intersection(board.area).area / whole, at)
-              for at in _places(way) if at[1] >= 0.0]
+              for at in _each(_places(way), ask) if at[1] >= 0.0]
     if not shares:
         return []
     share, at = min(shares)

@@ -16,6 +16,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
+from geometry.asking import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, Slot
 from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
@@ -38,10 +39,11 @@ MOST_PLANS = 6
 """Plans kept, best first."""
 
 
-def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
+def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_on) -> SlotPlan:
     """How to rout a slot with the layout's rack, template thickness and margins.
 
-    With `like`, plans that can share that plan's template come first among those with equal flips. GeometryError when the slot crosses itself.
+    With `like`, plans that can share that plan's template come first among those with equal flips. `ask` is asked
+    between bits. GeometryError when the slot crosses itself.
     """
     thick = layout.blank.thickness
     waste = drill_waste(slot, layout)
@@ -51,7 +53,7 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None) -> Sl
               contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
               entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
               hard=layout.blank.hard_wood, router=layout.rack.router, width=narrow(slot), widest=widest(slot))
-    return _plan(job, layout, partial(slot_reached, slot), waste, like)
+    return _plan(job, layout, partial(slot_reached, slot), waste, like, ask)
 
 
 def no_plan(of: str, layout: Headstock, why: str) -> SlotPlan:
@@ -62,8 +64,8 @@ def no_plan(of: str, layout: Headstock, why: str) -> SlotPlan:
     return SlotPlan(job, (), (), (), None, broken=why)
 
 
-def plan_outline(layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
-    """How to rout the outline, band-sawn to within 2 mm before; `like` as for plan_slot.
+def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_on) -> SlotPlan:
+    """How to rout the outline, band-sawn to within 2 mm before; `like` and `ask` as for plan_slot.
 
     GeometryError when it crosses itself or has no edges.
     """
@@ -71,11 +73,11 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None) -> SlotPlan:
     job = Job(of="outline", depth=thick, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
               router=layout.rack.router)
-    return _plan(job, layout, partial(outline_reached, layout), None, like)
+    return _plan(job, layout, partial(outline_reached, layout), None, like, ask)
 
 
 def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | None,
-          like: RoutPlan | None) -> SlotPlan:
+          like: RoutPlan | None, ask: Ask) -> SlotPlan:
     make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins))
     route = next((route for route in layout.routes if route.of == job.of), None)
     wanted = None if route is None else tuple((tool.bit, tool.bush) for tool in route.tools)
@@ -84,6 +86,7 @@ def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | No
     found: list[RoutPlan] = []
     verdicts: list[Verdict] = []
     for bit in layout.rack.bits:
+        ask()
         bushes = (None, *layout.rack.bushes) if bit.bearing == "none" else (None,)
         answers = [alone(bit, bush, job, judge) for bush in bushes]
         plans = [make(a.passes, a.reached) for a in answers if isinstance(a, Alone)]
@@ -95,7 +98,7 @@ def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | No
             verdicts.append(Verdict(bit.id, None, nearest.reason))
     singles = tuple(found)
     if all(plan.flips for plan in found):
-        found += _best_of_pairs(job, layout, judge, make, flips=bool(found))
+        found += _best_of_pairs(job, layout, judge, make, bool(found), ask)
     found.sort(key=order)
     kept = _one_each(found)
     kept = tuple(sorted((*kept, *_corners(kept, singles, wanted)), key=order))
@@ -135,7 +138,7 @@ def _lost(route: Route, verdicts: list[Verdict]) -> str:
                names=names, reason=reason)
 
 
-def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool) -> Iterator[RoutPlan]:
+def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool, ask: Ask) -> Iterator[RoutPlan]:
     """Plans with two bits, from the face alone; turned over only where one bit turned over does not do it (`flips`)."""
     able: list[Guided] = []
     tips: list[Follower] = []
@@ -156,6 +159,7 @@ def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool)
     trials.sort(key=lambda passes: (len(passes), [p.bit for p in passes]))
     good = 0
     for passes in trials:
+        ask()
         reached = _both(passes, job, judge)
         if reached is not None:
             good += 1

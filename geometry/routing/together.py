@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from geometry.asking import Ask, go_on
 from geometry.curves.polygons import polygon
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, loop_path, slot_path
@@ -23,31 +24,33 @@ class RoutingPlan(Struct, frozen=True):
         """Slots in their order, then the outline."""
         return (*self.slots, self.outline)
 
-def plan_routing(layout: Headstock) -> RoutingPlan:
+
+def plan_routing(layout: Headstock, ask: Ask = go_on) -> RoutingPlan:
     """The best plan of everything: each on its own best, or all on the template of one of them where no more flips come of it.
 
     Plans that the maker has chosen stay; the others run on the template that he has chosen where they can.
 
     A slot or an outline that crosses itself has no plan and says so (`broken`); the others are planned without it.
+    `ask` is asked between bits.
     """
-    own = _all(layout, None)
+    own = _all(layout, None, ask)
     leaders = [plan.best for plan in own if plan.best is not None]
     tried = [own]
     seen: list[RoutPlan] = []
     for leader in leaders:
         if not any(same_template(leader, other) for other in seen):
             seen.append(leader)
-            tried.append(_all(layout, leader))
+            tried.append(_all(layout, leader, ask))
     least = _flips(own)
     best = min((plans for plans in tried if _flips(plans) <= least), key=lambda plans: (_boards(layout, plans), _work(plans)))
     return RoutingPlan(tuple(best[:-1]), best[-1])
 
 
-def _all(layout: Headstock, like: RoutPlan | None) -> list[SlotPlan]:
-    return [*(_slot(slot, layout, like) for slot in layout.slots), _outline(layout, like)]
+def _all(layout: Headstock, like: RoutPlan | None, ask: Ask) -> list[SlotPlan]:
+    return [*(_slot(slot, layout, like, ask) for slot in layout.slots), _outline(layout, like, ask)]
 
 
-def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None) -> SlotPlan:
+def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None, ask: Ask) -> SlotPlan:
     try:
         polygon(slot_path(slot))
     except GeometryError:
@@ -55,19 +58,19 @@ def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None) -> SlotPlan:
                                             "in. Move the nodes of {slot} until it does not.",
                                             slot=slot.id))
     try:
-        return plan_slot(slot, layout, like)
+        return plan_slot(slot, layout, like, ask)
     except GeometryError as error:
         return no_plan(slot.id, layout, say("There is no plan for {slot}: {why}", slot=slot.id, why=error))
 
 
-def _outline(layout: Headstock, like: RoutPlan | None) -> SlotPlan:
+def _outline(layout: Headstock, like: RoutPlan | None, ask: Ask) -> SlotPlan:
     try:
         polygon(loop_path(layout.outline))
     except GeometryError:
         return no_plan("outline", layout, say("There is no plan for the outline: it crosses itself or shuts nothing in. "
                                               "Move its nodes until it does not."))
     try:
-        return plan_outline(layout, like)
+        return plan_outline(layout, like, ask)
     except GeometryError as error:
         return no_plan("outline", layout, say("There is no plan for the outline: {why}", why=error))
 

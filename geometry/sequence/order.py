@@ -7,6 +7,7 @@ from graphlib import CycleError, TopologicalSorter
 
 from msgspec import Struct
 
+from geometry.asking import Ask, go_on
 from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.changes import count_changes
@@ -39,12 +40,12 @@ class Order(Struct, frozen=True):
 
 
 def best_order(ops: Sequence[Operation], precedence: Iterable[Before], rates: Rates | None = None,
-               effort: int = EFFORT) -> Order:
+               effort: int = EFFORT, ask: Ask = go_on) -> Order:
     """Among all legal orders one with the fewest changes of machine, bit, table and side.
 
     Time (rates) settles ties, then habit (the order of `ops`). Proven by
     exhaustion with a lower bound; past `effort` the best order found is returned
-    with the bound reached.
+    with the bound reached. `ask` is asked again and again on the way.
     """
     rates = rates or Rates()
     edges, given_up, circles, stuck = _untangled(ops, list(precedence))
@@ -54,7 +55,7 @@ def best_order(ops: Sequence[Operation], precedence: Iterable[Before], rates: Ra
     if not doable:
         return Order((), Changes(), True, 0, given_up, blocked, stuck_in_turn)
     task = make_task(doable, _waits(doable, edges), rates)
-    found = least_cost(task, effort)
+    found = least_cost(task, effort, ask)
     steps = _written_out(task, found.setups)
     by_id = {op.id: op for op in doable}
     changes = count_changes(by_id[id].setup for id in steps)

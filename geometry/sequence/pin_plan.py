@@ -8,7 +8,9 @@ from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
+from geometry.asking import Ask, go_on
 from geometry.layout import Headstock, Pin
+from geometry.routing import plan_routing
 from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
@@ -24,13 +26,15 @@ class PinPlan(Struct, frozen=True):
     free: tuple[BaseGeometry, BaseGeometry]
 
 
-def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit = "mm") -> PinPlan | NoPins:
+def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit = "mm", ask: Ask = go_on) -> PinPlan | NoPins:
     """Where two pins go, mirrored about the centreline if the template has to turn over.
 
-    `diameter` in mm, by default that of the layout's first pin, else 6. GeometryError when the outline has no inside.
+    `diameter` in mm, by default that of the layout's first pin, else 6. `ask` is asked between parts of the
+    routing plan. GeometryError when the outline has no inside.
     """
     size = diameter or (layout.pins[0].diameter if layout.pins else 6.0)
-    flip = turns_over(routings(layout, None))
+    flip = turns_over(routings(layout, plan_routing(layout, ask)))
+    ask()
     found = propose_pins(layout, flip, size, _names(layout))
     if isinstance(found, NoPins):
         return found

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from geometry.asking import Ask, go_on
 from geometry.layout import Headstock
 from geometry.sequence.before import Before, Rule
 from geometry.sequence.hand_ops import flat_on_the_finished_edge, ramp_into_an_open_slot
@@ -44,9 +45,13 @@ RULES: tuple[Rule, ...] = (
 )
 
 
-def precedence(layout: Headstock, ops: Sequence[Operation]) -> tuple[Before, ...]:
+def precedence(layout: Headstock, ops: Sequence[Operation], ask: Ask = go_on) -> tuple[Before, ...]:
     """Every edge that the layout asks for, rule after rule; `ops` as operations(layout, ...) gives them.
 
-    The same two operations may be joined by several edges, each with a reason of its own.
+    The same two operations may be joined by several edges, each with a reason of its own. `ask` is asked between rules.
     """
-    return tuple(edge for rule in RULES for edge in rule(layout, ops))
+    edges: list[Before] = []
+    for rule in RULES:
+        ask()
+        edges += rule(layout, ops)
+    return tuple(edges)

@@ -11,6 +11,7 @@ import heapq
 
 from msgspec import Struct
 
+from geometry.asking import Ask
 from geometry.sequence.bound import Bound
 from geometry.sequence.task import Held, Task
 
@@ -45,19 +46,19 @@ class _Node(Struct, frozen=True):
         return tuple(reversed(found))
 
 
-def least_cost(task: Task, effort: int) -> Found:
+def least_cost(task: Task, effort: int, ask: Ask) -> Found:
     """The best order found; `effort` limits the proof: changes tried, times the set-ups there are.
 
-    The bound equals the cost when the order is proven best.
+    The bound equals the cost when the order is proven best. `ask` is asked at each state of the work.
     """
     least = Bound(task)
-    good = _beam(task, least, NARROW, None)
-    bound, better = _best_first(task, least, good.cost, min(SOON, effort))
+    good = _beam(task, least, NARROW, None, ask)
+    bound, better = _best_first(task, least, good.cost, min(SOON, effort), ask)
     if better is None and bound < good.cost and effort > SOON:
-        good = min(good, _beam(task, least, WIDE, good.cost) or good, key=_worth)
-        bound, better = _best_first(task, least, good.cost, effort)
+        good = min(good, _beam(task, least, WIDE, good.cost, ask) or good, key=_worth)
+        bound, better = _best_first(task, least, good.cost, effort, ask)
     if better is not None:
-        good = min(better, _beam(task, least, WIDE, better.cost) or better, key=_worth)
+        good = min(better, _beam(task, least, WIDE, better.cost, ask) or better, key=_worth)
     return Found(good.path(), good.cost, bound)
 
 
@@ -65,7 +66,7 @@ def _worth(node: _Node) -> tuple[int, int]:
     return node.cost, node.against_habit
 
 
-def _beam(task: Task, least: Bound, width: int, most: int | None) -> _Node | None:
+def _beam(task: Task, least: Bound, width: int, most: int | None, ask: Ask) -> _Node | None:
     """The best of `width` orders grown side by side; None when all of them would cost more than `most`."""
     level = [_Node(0, task.start, 0, 0, -1, None)]
     width = max(4, min(width, 20 * width // len(task.groups)))
@@ -74,6 +75,7 @@ def _beam(task: Task, least: Bound, width: int, most: int | None) -> _Node | Non
     while level:
         found: dict[tuple[int, Held], tuple[tuple[int, int], _Node]] = {}
         for node in level:
+            ask()
             for setup in task.free(node.done):
                 cost, held = task.step(node.held, setup)
                 done, against = task.work(node.done, setup)
@@ -91,7 +93,7 @@ def _beam(task: Task, least: Bound, width: int, most: int | None) -> _Node | Non
     return best
 
 
-def _best_first(task: Task, least: Bound, known: int, effort: int) -> tuple[int, _Node | None]:
+def _best_first(task: Task, least: Bound, known: int, effort: int, ask: Ask) -> tuple[int, _Node | None]:
     """(proven lower bound, an order that costs less than `known` if there is one)."""
     root = _Node(0, task.start, 0, 0, -1, None)
     heap: list[tuple[int, int, int, _Node]] = [(least(0, task.start), 0, 0, root)]
@@ -99,6 +101,7 @@ def _best_first(task: Task, least: Bound, known: int, effort: int) -> tuple[int,
     counter = tried = 0
     everything = task.all
     while heap:
+        ask()
         estimate, _, _, node = heap[0]
         if estimate >= known:
             return known, None

@@ -15,6 +15,7 @@ from collections.abc import Sequence
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.asking import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout.hardware import Post
 from geometry.layout.headstock import Headstock
@@ -62,8 +63,8 @@ def present(layout: Headstock) -> Pairing:
     return Pairing(found, False, sum(near for near, _ in too_near(found, _posts(layout, placed), layout.margins.string_air)))
 
 
-def propose_pairing(layout: Headstock) -> Pairing:
-    """The best assignment; held tuners keep their strings, every tuner its winding side.
+def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
+    """The best assignment; held tuners keep their strings, every tuner its winding side. `ask` is asked at each step.
 
     GeometryError when there are fewer posts than strings, or no assignment without crossings.
     """
@@ -79,6 +80,7 @@ def propose_pairing(layout: Headstock) -> Pairing:
     taken = {tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
     table: list[list[Run | None]] = []
     for string, x in zip(strings, places, strict=True):
+        ask()
         row: list[Run | None] = []
         for tuner in tuners:
             may = fixed[string.id] == tuner.id if string.id in fixed else tuner.id not in taken
@@ -88,7 +90,7 @@ def propose_pairing(layout: Headstock) -> Pairing:
     able = [run for row in table for run in row if run is not None]
     rubs = dict(zip(map(id, able), too_near(able, _posts(layout, placed), layout.margins.string_air), strict=True))
     cost = [[_NEVER if run is None else run.side_angle ** 2 + _rubbing(*rubs[id(run)]) for run in row] for row in table]
-    found, proven = assign(cost, _clashes(table))
+    found, proven = assign(cost, _clashes(table), ask)
     if found is None:
         raise GeometryError(say("No way to serve these posts keeps the strings from crossing: let a held post go, or "
                                 "move one."))
@@ -104,7 +106,8 @@ def _rubbing(near: bool, into: bool) -> float:
     return _INTO if into else _NEAR if near else 0.0
 
 
-def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]]) -> tuple[tuple[int, ...] | None, bool]:
+def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]],
+           ask: Ask = go_on) -> tuple[tuple[int, ...] | None, bool]:
     """(column of each row, whether it is proven best); None when no assignment avoids all clashes.
 
     At least as many columns as rows. `clashes[i][k]` is a mask of the pairs (bit j * columns + l) that
@@ -117,6 +120,7 @@ def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]]) ->
 
     def search(done: int, used: int, banned: int, bound: float) -> bool:
         nonlocal best, best_cost, steps
+        ask()
         steps += 1
         if steps > _MOST_STEPS:
             return False

@@ -1,16 +1,19 @@
-"""Work beside the window stands aside while the hand moves the paper, and goes on when it rests."""
+"""Work beside the window stands aside while the hand moves the paper or the window, and goes on when it rests."""
 
 import math
 import sys
 import time
 
 import pytest
-from PySide6.QtCore import QObject, QPoint
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPoint, QPointF, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtTest import QTest
 
-from app.window import aside
-from app.window.background import Background
+from app.window import aside, motion
+from app.window.background import Background, running
 from app.window.demo import demo
 from app.window.trial import Trial
+from geometry.edits import nudge
 from tests.waiting import rest, until
 
 
@@ -92,3 +95,135 @@ def test_stopped_work_ends_though_the_hand_goes_on(bench, thread, never_rests):
 def test_a_thread_gives_the_interpreter_back_soon(thread):
     thread.start()
     assert sys.getswitchinterval() <= 0.001
+
+
+# ---- plans ------------------------------------------------------------------
+class Busy:
+    """A hand that works until it is told to rest; how often work beside it has asked."""
+
+    def __init__(self) -> None:
+        self.asked, self.rests = 0, False
+
+    def __call__(self) -> bool:
+        self.asked += 1
+        return self.rests
+
+
+@pytest.fixture
+def busy(bench, monkeypatch):
+    """The hand is at work for good, whatever the clock says."""
+    hand = Busy()
+    monkeypatch.setattr(aside, "at_rest", hand)
+    yield hand
+    hand.rests = True
+
+
+ANSWERS = {"router": lambda room: room.planned, "order": lambda room: room.work, "book": lambda room: room.work,
+           "sheets": lambda room: room.pages}
+
+
+def standing(hand: Busy) -> None:
+    """Wait until work has come to where it asks, and is told to wait."""
+    before = hand.asked
+    until(lambda: hand.asked > before, "it never asks")
+
+
+@pytest.mark.parametrize("stage", ANSWERS)
+def test_a_plan_waits_for_the_hand_and_comes_when_it_rests(bench, busy, stage):
+    bench.window.set_stage(stage)
+    room = bench.window.rooms[stage]
+    until(lambda: running(room.errand))
+    standing(busy)
+    assert room.errand.busy and not ANSWERS[stage](room)
+    busy.rests = True
+    until(lambda: ANSWERS[stage](room))
+
+
+@pytest.mark.parametrize("stage", ANSWERS)
+def test_a_plan_for_a_layout_that_is_gone_makes_room_for_the_next_though_the_hand_goes_on(bench, busy, stage):
+    bench.window.set_stage(stage)
+    room = bench.window.rooms[stage]
+    until(lambda: running(room.errand))
+    [old] = running(room.errand)
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    until(lambda: old.isFinished() and room.errand.busy, "the plan that nobody wants is in the way")
+    assert not ANSWERS[stage](room)
+    busy.rests = True
+    until(lambda: not room.errand.busy)
+    assert ANSWERS[stage](room) and (stage == "sheets" or ANSWERS[stage](room).layout == bench.layout)
+
+
+def test_a_layout_that_comes_back_while_another_is_planned_has_its_plan(bench, busy):
+    busy.rests = True
+    bench.window.set_stage("router")
+    room = bench.window.rooms["router"]
+    until(lambda: room.marks())
+    busy.rests = False
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    assert not room.marks() and room.errand.busy
+    bench.window.commands.run("undo")
+    assert room.marks() and room.planned.layout is bench.layout
+    busy.rests = True
+    until(lambda: not room.errand.busy)
+    assert room.marks() and room.planned.layout is bench.layout
+
+
+def test_a_window_closes_while_its_plan_stands_aside(bench, busy):
+    bench.window.set_stage("order")
+    room = bench.window.rooms["order"]
+    until(lambda: running(room.errand))
+    standing(busy)
+    bench.window.close()
+    assert running(bench.window) == [] and room.work is None
+
+
+# ---- what counts as a step of the hand ------------------------------------------
+@pytest.fixture
+def steps(bench, monkeypatch):
+    """What the window's motion has told of the hand so far."""
+    told = []
+    monkeypatch.setattr(motion, "hand_works", lambda: told.append(1))
+    return told
+
+
+@pytest.fixture
+def screen(bench, steps):
+    """The window as the system knows it: what is sent to it comes as from a mouse."""
+    return bench.window.windowHandle()
+
+
+def on(widget) -> QPoint:
+    """The middle of a widget, in points of its window."""
+    return widget.mapTo(widget.window(), widget.rect().center())
+
+
+def test_the_edge_of_the_window_under_the_hand_counts(bench, steps):
+    bench.window.resize(1300, 840)
+    until(lambda: steps)
+
+
+def test_a_list_that_is_scrolled_counts(bench, steps, screen):
+    place = on(bench.window.side.snags)
+    QTest.wheelEvent(screen, QPointF(place), QPoint(0, -120))
+    until(lambda: steps)
+
+
+def test_a_key_that_repeats_itself_counts_and_one_that_is_pressed_does_not(bench, steps, screen):
+    bench.view.setFocus()
+    QTest.keyClick(screen, Qt.Key.Key_Shift)
+    bench.pump()
+    assert not steps
+    QCoreApplication.sendEvent(screen, QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_Shift, Qt.KeyboardModifier.NoModifier, "", True, 1))
+    assert steps
+
+
+def test_the_line_between_drawing_and_panel_counts_while_it_is_drawn_and_a_press_or_a_way_over_it_does_not(bench, steps, screen):
+    line = bench.window.splitter.handle(1)
+    place = on(line)
+    QTest.mouseMove(screen, place)
+    QTest.mousePress(screen, Qt.MouseButton.LeftButton, pos=place)
+    bench.pump()
+    assert not steps
+    QTest.mouseMove(screen, place - QPoint(30, 0))
+    until(lambda: steps)
+    QTest.mouseRelease(screen, Qt.MouseButton.LeftButton, pos=place - QPoint(30, 0))
