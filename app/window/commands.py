@@ -53,7 +53,7 @@ class Commands(QObject):
             "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric,
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,
-            "turn over": self._turn_over, "propose pins": window.pins.start, "fit": self._fit,
+            "turn over": self._turn_over, "propose pins": self._propose_pins, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
             "solid": self._solid, "mm": self._unit, "in": self._unit,
@@ -197,6 +197,12 @@ class Commands(QObject):
 
     def _symmetric(self) -> None:
         self._apply(say("Make the outline symmetric"), lambda layout: edits.make_symmetric(layout, keep="treble"))
+
+    def _propose_pins(self) -> None:
+        if self._w.pins is None:
+            from app.window.pin_proposal import PinProposal
+            self._w.pins = PinProposal(self._w)
+        self._w.pins.start()
 
     def _turn_over(self) -> None:
         self._apply(say("Left-handed mirror"), edits.mirror_layout)

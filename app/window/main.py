@@ -34,7 +34,6 @@ from app.window.looks import Looks
 from app.window.motion import Motion
 from app.window.opening import Opening
 from app.window.parts import lay_out
-from app.window.pin_proposal import PinProposal
 from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
 from app.window.tool_bar import ONCE
@@ -67,7 +66,7 @@ class MainWindow(QMainWindow):
         self.document = Document(layout, path, self)
         folder = self.windows.journal_folder
         self.journal = Journal(folder, self) if folder is not None else None
-        self.sheet_writer = None
+        self.sheet_writer = self.pins = None
         self.files = Files(self.document, self, settings)
         self.stage = "tuners"
         self.node: int | None = None
@@ -79,7 +78,6 @@ class MainWindow(QMainWindow):
         self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
-        self.pins = PinProposal(self)
         self.book_watch = BookWatch(self)
         self.pictures = PictureDesk(self)
         self.changes = Changes(self)
