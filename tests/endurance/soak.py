@@ -47,9 +47,9 @@ from geometry.layout import feature_ids
 SAMPLES = Path(__file__).parents[2] / "samples"
 NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letters", "recent", "print", "trace")
 """What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
-PATIENCE = 120.0
+PATIENCE = 300.0
 """Seconds for what runs beside the window to end."""
-HANGS = 240.0
+HANGS = 900.0
 """Seconds for one thing done, a count or the end: then every thread's place is told and the soak is over."""
 
 

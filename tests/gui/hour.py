@@ -98,7 +98,11 @@ def _edits(bench: Bench) -> Iterator[str]:
     yield "type a value"
     window.document.hold(("treble face 2",))
     rest(0.1)
-    field = next(one for one in window.side.findChildren(type(window.tools.slot_width_field)) if one.isVisible())
+
+    def fields() -> list:
+        return [one for one in window.side.findChildren(type(window.tools.slot_width_field)) if one.isVisible()]
+    until(fields, "no row to type into")
+    field = fields()[0]
     field.setFocus()
     field.selectAll()
     QTest.keyClicks(field, "61.5")
@@ -151,6 +155,7 @@ def _stages(bench: Bench) -> Iterator[str]:
     window.set_stage("order")
     settle(window)
     order = window.rooms["order"]
+    until(lambda: order.work is not None)
     order._stepped(order.work.order.steps[5], -1)
     settle(window)
     yield "book: a timer"
@@ -190,6 +195,7 @@ def _files(bench: Bench, folder: Path, monkeypatch) -> Iterator[str]:
     yield "print"
     window.set_stage("sheets")
     settle(window)
+    until(lambda: window.rooms["sheets"].pages)
     monkeypatch.setattr(job, "choose_printer", lambda parent, size, count, title: _printer(size, folder / "printed.pdf"))
     window.rooms["sheets"].print()
     settle(window)

@@ -1,5 +1,7 @@
 """Letters up to twice their size: nothing is cut off on any stage, and every window follows."""
 
+import time
+
 import pytest
 from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, QTimer
 from PySide6.QtGui import QFont
@@ -15,7 +17,7 @@ from app.window.main import MainWindow
 from app.window.stages import STAGES
 from tests.gui.bench import _forget
 from tests.gui.cut import cut
-from tests.waiting import on_screen
+from tests.waiting import PATIENCE, on_screen
 
 
 @pytest.fixture(autouse=True)
@@ -29,10 +31,10 @@ def works(room: object) -> bool:
     return bool(running(room))
 
 
-def rest(window: MainWindow, longest: int = 40000) -> None:
+def rest(window: MainWindow) -> None:
     """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
-    calm = 0
-    for _ in range(longest // 20):
+    calm, ends = 0, time.monotonic() + PATIENCE
+    while time.monotonic() < ends:
         loop = QEventLoop()
         QTimer.singleShot(20, loop.quit)
         loop.exec()

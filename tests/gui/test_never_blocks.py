@@ -2,7 +2,7 @@
 
 The limit of the house is 50 ms. Judged is the processor time of each absence,
 in times of a reference loop measured before and after the act that it belongs
-to, with room for a busy machine, and what is too long has to be so twice; the
+to, with room for a busy machine, and what is too long has to be so each of three times; the
 longest are printed with what ran (`-s` shows them).
 """
 
@@ -21,11 +21,11 @@ from tests.waiting import on_screen
 
 HOUSE_MS = 50.0
 """Nobody notices that the window was away for so long."""
-ROOM = 1.7
+ROOM = 2.0
 """What a machine that others work on adds to the processor time of painting and laying out, beyond what it adds to the
 reference loop, which needs no memory."""
 LONGER_MS = {
-    "colours at tuners": 160.0, "colours at book": 160.0, "letters": 160.0,
+    "colours at tuners": 200.0, "colours at book": 200.0, "letters": 200.0,
 }
 """Acts that may take longer: the toolkit styles all widgets of a window anew in one go, a fifth of a millisecond each. It is
 chosen once in a while, and widgets that nobody sees are let go before."""
@@ -67,11 +67,11 @@ def too_long(dog: Watchdog) -> dict[str, str]:
 
 
 def test_the_window_is_never_away_for_long(qtbot, dog, tmp_path, monkeypatch):
-    """What a window does it does again: an absence counts when another window has one in the same act. Once it may be the
-    machine, which others slow down for a moment, or a collection of garbage."""
+    """What a window does it does again: an absence counts when two others have one in the same act. Once or twice it may be
+    the machine, which others slow down for a moment, or a collection of garbage."""
     late: dict[str, str] = {}
     kept = []
-    for name in ("one", "another"):
+    for name in ("one", "another", "a third"):
         kept.append(bench(qtbot, tmp_path / name))
         dog.gaps.clear()
         for act in hour(kept[-1], tmp_path / name, monkeypatch):

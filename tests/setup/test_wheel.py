@@ -24,13 +24,16 @@ from PySide6.QtWidgets import QApplication
 from app.window import run
 
 def look():
-    window = QApplication.topLevelWidgets() and next(w for w in QApplication.topLevelWidgets() if hasattr(w, "front"))
+    window = next((w for w in QApplication.topLevelWidgets() if hasattr(w, "front")), None)
+    if window is None or not window.isVisible() or not window.front.shown or len(window.front.page.cards) < int(sys.argv[2]):
+        QTimer.singleShot(50, look)
+        return
     window.grab().save(sys.argv[1])
     print(window.front.shown, len(window.front.page.cards), QApplication.windowIcon().isNull(), window.windowTitle())
     QApplication.quit()
 
 application = QApplication([])
-QTimer.singleShot(1500, look)
+QTimer.singleShot(50, look)
 sys.exit(run(None, "de"))
 """
 
@@ -106,10 +109,11 @@ def test_a_drawing_is_imported_by_the_installed_program(installed, tmp_path):
 
 def test_its_window_has_its_samples_its_words_and_its_picture(installed, tmp_path):
     seen = tmp_path / "window.png"
-    done = call(installed, "-c", SEE, seen, QT_QPA_PLATFORM="offscreen")
+    samples = len(list((CHECKOUT / "samples").glob("*.json")))
+    done = call(installed, "-c", SEE, seen, samples, QT_QPA_PLATFORM="offscreen")
     assert done.returncode == 0, done.stderr
     shown, cards, without_picture, _ = done.stdout.split(maxsplit=3)
-    assert (shown, without_picture) == ("True", "False") and int(cards) == len(list((CHECKOUT / "samples").glob("*.json")))
+    assert (shown, without_picture) == ("True", "False") and int(cards) == samples
     assert seen.stat().st_size > 10_000
 
 

@@ -18,8 +18,9 @@ from geometry.tolerance import JOIN
 SECONDS = 8.0
 """Most of the processor's time for one file: the maker hears within ten seconds, start and end of the process included."""
 
-BUSY = 4.0
-"""By the clock so many times as long, since a busy machine gives the process a part of the processor: what is told is how far it is."""
+BUSY = 12.0
+"""By the clock so many times as long, since a busy machine gives the process a small part of the processor: what is told is how
+far it is, and Cancel ends it."""
 
 SECONDS_A_MB = 10.0
 MOST_SECONDS = 120.0
