@@ -132,9 +132,8 @@ def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
                                      inside=inside[0], slot=slot.id)
 
 
-def _askew(layout: Headstock) -> str:
-    """Why a template turned over on its pins misses its place; empty when it comes back to it."""
-    used = slot_pins(layout)
+def _askew(layout: Headstock, used: list[str]) -> str:
+    """Why a template turned over on these pins misses its place; empty when it comes back to it."""
     pins = [pin for pin in layout.pins if pin.id in used]
     if mirrored(pins):
         return ""
@@ -188,7 +187,8 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
-        askew = _askew(layout) if turned and first.template and pinned else ""
+        used = outline_pins(layout) if feature == OUTLINE else slot_pins(layout)
+        askew = _askew(layout, used) if turned and first.template and pinned else ""
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)

@@ -267,3 +267,12 @@ def test_a_pin_hole_goes_through_the_template_too(length: float, reaches: bool) 
     op = by_id(operations(REPLACE(layout, rack=REPLACE(layout.rack, drills=drills))))["pin hole pin.1"]
     assert op.stop == pytest.approx(22.0)
     assert (op.blocked == "") == reaches and ("23.8 mm deep to the drill's point" in op.blocked) != reaches
+
+
+def test_each_template_turns_over_on_its_own_pins() -> None:
+    """The outline's template has the head's shape: a pin in the waste, which has no mirror image, is none of its own."""
+    layout = stocked(pins=(*(Pin(id=f"mid {y}", at=(0.0, float(y)), diameter=6.0) for y in (25, 150)),
+                           Pin(id="far", at=(43.5, 185.0), diameter=2.0)))
+    layout = REPLACE(layout, template=REPLACE(layout.template, board="blank"))
+    ops = [op for op in operations(layout, {"slot": TURNED, "outline": TURNED}) if op.setup.side == "back" and op.kind in ("rout", "rout outline")]
+    assert {op.kind: "not mirrored" in op.blocked for op in ops} == {"rout": True, "rout outline": False}
