@@ -6076,6 +6076,14 @@
         <translation>Die Schablone auf Mittel- und Sattellinie mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
+        <source>Still to be put in its place: {marks}.</source>
+        <translation>Noch zu setzen: {marks}.</translation>
+    </message>
+    <message>
+        <source>Still to be put in their places: {marks}.</source>
+        <translation>Noch zu setzen: {marks}.</translation>
+    </message>
+    <message>
         <source>Stop</source>
         <translation>Anhalten</translation>
     </message>
@@ -7258,6 +7266,10 @@
     <message>
         <source>The nut and where the strings leave it.</source>
         <translation>Der Sattel und wo die Saiten ihn verlassen.</translation>
+    </message>
+    <message>
+        <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
+        <translation>Der Sattel misst {nut} (im Entwurf ist er {own} breit), ein Bildpunkt {point}.</translation>
     </message>
     <message>
         <source>The nut measures {nut}, one point of the picture {point}.</source>
@@ -9631,6 +9643,10 @@
         <translation>Ecke</translation>
     </message>
     <message>
+        <source>corner {n}</source>
+        <translation>Ecke {n}</translation>
+    </message>
+    <message>
         <source>corrected for this printer: across {across:.3f}, along {along:.3f}</source>
         <translation>für diesen Drucker korrigiert: quer {across:.3f}, längs {along:.3f}</translation>
     </message>
@@ -11243,6 +11259,10 @@
         <translation>Schablone {wide}</translation>
     </message>
     <message>
+        <source>the bass end of the nut</source>
+        <translation>das Bassende des Sattels</translation>
+    </message>
+    <message>
         <source>the best order</source>
         <translation>die beste Folge</translation>
     </message>
@@ -11453,6 +11473,10 @@
     <message>
         <source>the tilt of {what}</source>
         <translation>die Neigung von {what}</translation>
+    </message>
+    <message>
+        <source>the treble end of the nut</source>
+        <translation>das Diskantende des Sattels</translation>
     </message>
     <message>
         <source>the wall already cut</source>

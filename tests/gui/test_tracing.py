@@ -185,16 +185,37 @@ def test_a_size_that_cannot_be_read_is_not_laid_with_the_one_before(bench, scan,
     from app.formats.picture_in import read_picture
     dialog = LayDialog(bench.window, file.name, read_picture(file))
     dialog.show()
+    on_screen(dialog)
+    for key in ("a", "b", "bass", "treble"):
+        x, y = dialog._at[key]
+        drag(dialog.board, key, (x + 40, y + 20))
     enter(dialog.distance, "12o mm")
     QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
     assert dialog.isVisible() and dialog.picture is None
     assert "is not a length" in dialog._says.text() and not dialog.lay_button.isEnabled()
     press(dialog.four, QPoint(8, dialog.four.height() // 2))
-    assert dialog.lay_button.isEnabled(), "the distance is not asked for here"
+    assert dialog._says.text() == "Still to be put in their places: corner 1, corner 2, corner 3 and corner 4.", "the distance is not asked for here"
     press(dialog.two, QPoint(8, dialog.two.height() // 2))
     enter(dialog.distance, "120 mm")
     QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
     assert dialog.picture is not None and dialog._lengths["distance"] == 120.0
+    dialog.deleteLater()
+
+
+def test_nothing_is_measured_between_marks_that_nobody_has_put_anywhere(bench, scan, file, qtbot):
+    from app.formats.picture_in import read_picture
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    dialog.show()
+    on_screen(dialog)
+    for key, at, still in (("a", (0, 10), "A, B, the bass"), ("b", (0, 130), ": B, the bass"), ("bass", (-20, 0), ": the bass"),
+                           ("treble", (20, 0), "in its place: the treble end of the nut.")):
+        assert still in dialog._says.text() and not dialog.lay_button.isEnabled()
+        drag(dialog.board, key, scan.at(*at))
+    # 100 mm are asked for between points 120 apart: a nut of 40 measures 33, and the layout has another.
+    nut = dialog.nut_width
+    assert nut == pytest.approx(40 / 1.2, abs=3.0) and dialog.lay_button.isEnabled()
+    assert re.match(rf"The nut measures 3\d(\.\d)? mm \(in the layout it is {bench.layout.nut.width:g} mm wide\), one point", dialog._says.text())
+    dialog.close()
     dialog.deleteLater()
 
 

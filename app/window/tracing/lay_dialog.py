@@ -24,9 +24,10 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
+from geometry.checks.words import listed
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.tracing.catching import caught
 from geometry.tracing.plane_map import PlaneMap, laid, scaled, straightened
 from geometry.units import format_close
@@ -47,6 +48,14 @@ def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
             (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
 
 
+_AS_WIDE = 1.0
+"""mm: a nut that measures no more off the layout's than this is the same: marks are put by hand"""
+
+
+class _Unplaced(GeometryError):
+    """Marks that the maker has not put anywhere yet: nothing is wrong, and nothing can be measured."""
+
+
 class LayDialog(ReadInOrder, QDialog):
     """Two points or four corners give size and plane, two ends of the nut give place and direction."""
 
@@ -64,6 +73,8 @@ class LayDialog(ReadInOrder, QDialog):
             "a": (0.2 * w, 0.5 * h), "b": (0.8 * w, 0.5 * h),
             "1": (0.15 * w, 0.1 * h), "2": (0.85 * w, 0.1 * h), "3": (0.85 * w, 0.75 * h), "4": (0.15 * w, 0.75 * h),
             "bass": (0.42 * w, 0.85 * h), "treble": (0.58 * w, 0.85 * h)}
+        self._placed: set[str] = set()
+        """the marks that the maker has moved: the others lie where they mean nothing"""
         self.board = PictureBoard(pixmap(read.jpeg), window.theme, self)
         self.board.moved.connect(self._moved)
         self.board.let_go.connect(self._catch)
@@ -162,6 +173,7 @@ class LayDialog(ReadInOrder, QDialog):
 
     def _moved(self, key: str, at: Vec2) -> None:
         self._at[key] = at
+        self._placed.add(key)
         self._judge()
 
     def _catch(self, key: str, hand: float) -> None:
@@ -189,6 +201,13 @@ class LayDialog(ReadInOrder, QDialog):
             self.sheets.setCurrentIndex(self.sheets.count() - 1)
         self._judge()
 
+    def _to_place(self) -> list[str]:
+        """The marks that lie where the program put them, in words."""
+        size = ({key: say("corner {n}", n=key) for key in "1234"} if self.four.isChecked() else
+                {"a": "A", "b": "B"})
+        words = size | {"bass": say("the bass end of the nut"), "treble": say("the treble end of the nut")}
+        return [word for key, word in words.items() if key not in self._placed]
+
     def _map(self) -> PlaneMap:
         """From the picture to mm. GeometryError when the marks make no sense."""
         if self.four.isChecked():
@@ -208,16 +227,25 @@ class LayDialog(ReadInOrder, QDialog):
             refused = next((field for field in (self.distance, self.across, self.along) if field.bad and not field.isHidden()), None)
             if refused is not None:
                 raise GeometryError(refused.toolTip())
+            left = self._to_place()
+            if left:
+                raise _Unplaced(count(len(left), "Still to be put in its place: {marks}.", "Still to be put in their places: {marks}.",
+                                      marks=listed(left)))
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             self.nut_width = abs(nut)
             point = made.size_at(self._at["bass"])
-            text = say("The nut measures {nut}, one point of the picture {point}.",
-                       nut=format_close(abs(nut), unit, mark=True),
-                       point=format_close(point, unit, 2, mark=True))
+            words = {"nut": format_close(abs(nut), unit, mark=True), "point": format_close(point, unit, 2, mark=True)}
+            own = self._window.document.layout.nut.width
+            text = (say("The nut measures {nut}, one point of the picture {point}.", **words)
+                    if self._window.front.shown or abs(own - self.nut_width) <= _AS_WIDE else
+                    say("The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.",
+                        own=format_close(own, unit, mark=True), **words))
             if point > 0.3:
                 text += " " + say("That is coarse: a picture with more points traces better.")
             name = ""
+        except _Unplaced as todo:
+            text, name = str(todo), "dim"
         except GeometryError as error:
             text, name = str(error), "warning"
         self._says.setText(text)
