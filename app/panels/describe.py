@@ -30,6 +30,7 @@ from geometry.edits import (
     to_drawn,
 )
 from geometry.edits.parts import shaped_loop
+from geometry.errors import GeometryError
 from geometry.layout import (
     EdgePlace,
     EdgeRun,
@@ -237,7 +238,20 @@ def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     pin = next(p for p in layout.pins if p.id == id)
     return Page(say("Locating pin, {id}", id=id), [], [
         _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
-        field(layout, say("Diameter"), "length", ("pins", id, "diameter"), pin.diameter)])
+        field(layout, say("Diameter"), "length", ("pins", id, "diameter"), pin.diameter),
+        FieldRow(say("Its hole"), "fact", _what_becomes(layout, id))])
+
+
+def _what_becomes(layout: Headstock, pin: str) -> str:
+    """What becomes of the hole of a locating pin."""
+    from geometry.sequence.shape_ops import pins_to_plug  # a start need not wait for it
+
+    try:
+        stays = pin in pins_to_plug(layout)
+    except GeometryError:
+        return say("nobody knows: the outline has no inside")
+    return (say("stays in the finished head, and is plugged at the end") if stays else
+            say("goes with the waste, a slot or a later hole"))
 
 
 def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:

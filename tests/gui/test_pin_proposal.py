@@ -4,6 +4,8 @@ import msgspec
 import pytest
 from PySide6.QtCore import Qt
 
+from app.panels.describe import describe
+from geometry.edits import set_field
 from tests.waiting import press
 
 
@@ -51,3 +53,18 @@ def test_the_mouse_moves_a_pin(bench):
     bench.drag(pin.at, (pin.at[0], pin.at[1] + 8.0))
     moved = next(one for one in bench.layout.pins if one.id == pin.id)
     assert moved.at[1] == pytest.approx(pin.at[1] + 8.0, abs=1.0)
+
+
+def test_the_panel_says_what_becomes_of_a_pins_hole(bench):
+    """The pins of the demo stand in the web between its slots; beyond the tip is waste."""
+    bench.window.set_stage("slots")
+    pin = bench.layout.pins[1]
+    bench.click(pin.at)
+    assert _facts(bench)["Its hole"] == "stays in the finished head, and is plugged at the end"
+    bench.window.document.apply("Into the waste", set_field(bench.layout, ("pins", pin.id, "at"), (40.0, 188.0)))
+    bench.pump()
+    assert _facts(bench)["Its hole"] == "goes with the waste, a slot or a later hole"
+
+
+def _facts(bench) -> dict[str, str]:
+    return {row.label: row.value for row in describe(bench.layout, bench.window.document.held[0], "mm").fields if row.kind == "fact"}
