@@ -3172,6 +3172,10 @@
         <translation>Seine Schneiden sind {cutting_length} lang, und ein Durchgang darf {first} nehmen: so hoch in der {template} dicken Schablone lassen sie {left} zum Anliegen ({what}), gewünscht sind {contact}. Eine Schablone von {thick} ginge, oder Schneiden bis {most} Länge.</translation>
     </message>
     <message>
+        <source>Its hole</source>
+        <translation>Sein Loch</translation>
+    </message>
+    <message>
         <source>Its place is unwise for {names}</source>
         <translation>Sein Platz ist unklug für {names}</translation>
     </message>
@@ -10006,6 +10010,10 @@
         <translation>Leimfuge von {ear}</translation>
     </message>
     <message>
+        <source>goes with the waste, a slot or a later hole</source>
+        <translation>geht mit dem Verschnitt, einem Schlitz oder einem späteren Loch</translation>
+    </message>
+    <message>
         <source>grain</source>
         <translation>Faser</translation>
     </message>
@@ -10401,6 +10409,10 @@
     <message>
         <source>no.</source>
         <translation>St.</translation>
+    </message>
+    <message>
+        <source>nobody knows: the outline has no inside</source>
+        <translation>nicht zu sagen: der Umriss hat kein Inneres</translation>
     </message>
     <message>
         <source>node {i} of this line</source>
@@ -11134,6 +11146,10 @@
         <source>start_z_mm</source>
         <comment>column</comment>
         <translation>beginn_z_mm</translation>
+    </message>
+    <message>
+        <source>stays in the finished head, and is plugged at the end</source>
+        <translation>bleibt in der fertigen Kopfplatte und wird am Ende verschlossen</translation>
     </message>
     <message>
         <source>step</source>

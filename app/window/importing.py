@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 import time
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
@@ -16,7 +17,6 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QLabel,
-    QProgressDialog,
     QPushButton,
     QRadioButton,
     QTableWidget,
@@ -25,16 +25,15 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
-from app.formats.drawing_in import DrawingRead, ImportJob
+from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
-from app.formats.errors import FormatError
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
 from app.panels.fields import LengthField
 from app.window import ask
-from app.window.collector import rest, resume
 from app.window.import_preview import ImportPreview
+from app.window.import_reading import JOINS, read_closing, read_with_progress
 from app.window.own_rack import with_own_rack
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
@@ -52,7 +51,6 @@ if TYPE_CHECKING:
 
 ROLES = ("outline", "slot", "hole", "other")
 ROLE_WORDS = {"outline": term("outline"), "slot": term("slot"), "hole": term("hole"), "other": say("leave out")}
-JOINS = (0.01, 0.1, 0.5, 1.0)
 MOST_ROWS = 200
 AT_ONCE = 30
 """Rows that are there when the dialog opens; more are made while it stands."""
@@ -67,10 +65,10 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
         path = ask.open_file(window, say("Import a drawing"), folder, ask.DRAWINGS)
     if path is None:
         return
-    read = read_with_progress(window, path, None, JOINS[0])
+    read, join = read_closing(partial(read_with_progress, window, path, None))
     if read is None:
         return
-    dialog = ImportDialog(window, path, read)
+    dialog = ImportDialog(window, path, read, join)
     if dialog.exec() == QDialog.DialogCode.Accepted:
         if dialog.whole and window.files.may_leave():
             window.document.replace(with_own_rack(window, dialog.result_layout), None)
@@ -81,66 +79,11 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
     dialog.deleteLater()
 
 
-def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: float) -> DrawingRead | None:
-    """Read a drawing in another process; the window stays alive and Cancel ends it. None when nothing came of it."""
-    job = ImportJob(path, unit=unit, join=join)
-    wait = _Waiting(job, parent, path.name)
-    rest(job)
-    try:
-        job.start()
-        if not wait.until_done():
-            job.cancel()
-            return None
-        return job.result()
-    except FormatError as error:
-        ask.warn(parent, say("This drawing was not imported"), str(error))
-        return None
-    finally:
-        resume(job)
-
-
-class _Waiting(QObject):
-    """Waits for an import job behind a small window with Cancel."""
-
-    def __init__(self, job: ImportJob, parent: QWidget, name: str) -> None:
-        super().__init__(parent)
-        self._job = job
-        self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
-        parent.destroyed.connect(self._loop.quit)
-        self._box = QProgressDialog(say("Reading {name}…", name=name), say("Cancel"), 0, 0, parent)
-        self._box.setWindowModality(Qt.WindowModality.WindowModal)
-        self._box.setMinimumDuration(400)
-        self._box.canceled.connect(self._loop.quit)
-        self._timer = QTimer(self)
-        self._timer.setInterval(20)
-        self._timer.timeout.connect(self._look)
-
-    def until_done(self) -> bool:
-        """True when the job has ended by itself, False when the maker cancelled or whoever asked is gone."""
-        self._timer.start()
-        self._loop.exec()
-        if not isValid(self):
-            return False
-        self._timer.stop()
-        cancelled = self._box.wasCanceled()
-        self._box.canceled.disconnect(self._loop.quit)
-        self._box.close()
-        self._box.deleteLater()
-        self.deleteLater()
-        return not cancelled
-
-    def _look(self) -> None:
-        if self._job.poll():
-            self._loop.quit()
-        elif self._job.progress > 0:
-            self._box.setMaximum(100)
-            self._box.setValue(min(99, round(100 * self._job.progress)))
-
-
 class ImportDialog(ReadInOrder, QDialog):
     """Which loop is what, how big it is, and where the nut line and the centreline lie."""
 
-    def __init__(self, window: MainWindow, path: Path, read: DrawingRead) -> None:
+    def __init__(self, window: MainWindow, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
+        """`join`: up to how many mm gaps were closed as it was read."""
         super().__init__(window)
         self.setWindowTitle(say("Import {path}", path=path.name))
         self._window = window
@@ -161,6 +104,7 @@ class ImportDialog(ReadInOrder, QDialog):
         with speaking(window.unit):
             for gap in JOINS:
                 self._join.addItem(exact(gap), gap)
+        self._join.setCurrentIndex(JOINS.index(join))
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
         self._says.setWordWrap(True)

@@ -17,7 +17,8 @@ from app.window.about import AboutDialog
 from app.window.background import running
 from app.window.demo import DEMO, samples
 from app.window.front.numbers_dialog import NumbersDialog
-from app.window.importing import ImportDialog, read_with_progress
+from app.window.import_reading import read_with_progress
+from app.window.importing import ImportDialog
 from app.window.main import MainWindow
 from app.window.offset_dialog import OffsetDialog
 from app.window.stages import STAGES

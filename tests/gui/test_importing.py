@@ -1,7 +1,10 @@
 """Importing a drawing through the window: read in another process, roles, placing, a new layout."""
 
+from functools import partial
 from pathlib import Path
 
+import ezdxf
+import ezdxf.units
 import pytest
 from PySide6.QtCore import QPointF, Qt, QTimer
 from PySide6.QtTest import QTest
@@ -9,7 +12,8 @@ from PySide6.QtWidgets import QDialog
 from shiboken6 import delete, isValid
 
 from app.window import ask
-from app.window.importing import JOINS, ImportDialog, import_drawing, read_with_progress
+from app.window.import_reading import JOINS, read_closing, read_with_progress
+from app.window.importing import ImportDialog, import_drawing
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 
@@ -166,3 +170,25 @@ def test_a_dialog_destroyed_while_it_reads_again_takes_nothing_along(bench):
     assert not isValid(dialog)
     bench.pump()
     assert len(read_with_progress(window, path, None, JOINS[0]).loops) > 0, "and reading goes on as before"
+
+
+@pytest.mark.parametrize(("gap", "join", "outline"), [(0.08, 0.01, True), (0.3, 0.5, True), (0.8, 0.01, False)])
+def test_a_small_gap_in_the_outline_is_closed_unasked_and_told(bench, tmp_path, gap, join, outline):
+    """An outline in single lines, the last of which ends short of the first, round a hole that is the only loop. A tenth is always closed."""
+    file = tmp_path / "gap.dxf"
+    drawing = ezdxf.new()
+    drawing.units = ezdxf.units.MM
+    corners = [(-22, 0), (-40, 60), (-35, 170), (35, 170), (40, 60), (22, 0)]
+    for a, b in zip(corners, corners[1:], strict=False):
+        drawing.modelspace().add_line(a, b)
+    drawing.modelspace().add_line((22, 0), (-22 + gap, 0))
+    drawing.modelspace().add_circle((0, 100), 7)
+    drawing.saveas(file)
+    read, closed_to = read_closing(partial(read_with_progress, bench.window, file, None))
+    assert closed_to == join
+    x0, y0, x1, y1 = read.loops[0].path.box
+    assert (x1 - x0 == pytest.approx(80) and y1 - y0 == pytest.approx(170)) is outline
+    dialog = ImportDialog(bench.window, file, read, closed_to)
+    said, shown = dialog._warnings.text(), dialog._join.currentData()
+    closed(dialog)
+    assert shown == join and (f"1 gap was closed with a short straight piece, the widest {gap:.3f} mm" in said) is outline
