@@ -48,10 +48,9 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     `waste` are the holes that clear the slots, to be pricked through the wrap paper. GeometryError when the outline or a slot has no inside.
     """
     comp = compensation(layout)
-    words = comp.words if comp.offset is None else comp.words + _two_boards(layout)
     found = [
         Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}",
-                             words=words), words + _stop_at_nut(layout),
+                             words=comp.words), comp.words + _stop_at_nut(layout),
              *_boxed(template_drawing(layout, comp.offset))),
         wrap_part(layout, waste),
     ]
@@ -100,13 +99,6 @@ def _wrap_box(layout: Headstock) -> Box:
     """The blank and the words just outside it: a bore that misses the blank does not stretch the paper."""
     x0, y0, x1, y1 = blank_box(layout.blank)
     return (x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE)
-
-
-def _two_boards(layout: Headstock) -> str:
-    """Openings in a board as large as the blank are not cut out along the outside line: pins may stand beyond it."""
-    if layout.template.board != "blank" or not layout.slots:
-        return ""
-    return say(" Two boards: one as large as the blank for openings and pins, another for the outside line.")
 
 
 def _stop_at_nut(layout: Headstock) -> str:

@@ -146,7 +146,7 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
     row = plan.waste
     if row is None:
         return []
-    how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=wishes.told_down(row.stop))
+    how = say("through, on a spoil board") if row.through else say("{depth} deep", depth=wishes.told_down(row.stop, 2))
     many = count(len(row.centres), "one hole", "{n} holes")
     apart = say(", {spacing} from centre to centre", spacing=wishes.told_down(row.spacing, 2)) if row.spacing else ""
     chop = " " + say("Chop out what stands between them as far as it comes easily.") if row.saw and not row.through else ""
