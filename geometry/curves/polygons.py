@@ -11,6 +11,7 @@ import shapely
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from geometry.curves.blunted import blunted
 from geometry.curves.path import Path
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -87,7 +88,7 @@ def grown(area: BaseGeometry, by: float) -> BaseGeometry:
     Radii are exact to within 0.0001 of the amount (QUAD_SEGS chords a quarter turn).
     The result may be empty or fall into several parts.
     """
-    return shapely.buffer(area, by, quad_segs=QUAD_SEGS)
+    return shapely.buffer(blunted(area, by), by, quad_segs=QUAD_SEGS)
 
 
 def opened(area: BaseGeometry, by: float) -> BaseGeometry:

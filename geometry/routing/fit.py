@@ -16,10 +16,11 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves import Arc, Cubic, Path
+from geometry.curves.blunted import blunted
 from geometry.curves.polygons import grown, opened, parts, polygon
 from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.routing.follower import Follower
-from geometry.tolerance import FLAT, TOUCH
+from geometry.tolerance import FLAT, QUAD_SEGS, TOUCH
 
 WITHIN = 0.02
 """mm: how near narrowest() is to the truth for a drawn slot."""
@@ -27,6 +28,8 @@ WITHIN = 0.02
 _SPECK = 1e-4
 """mm2: pieces smaller than this are rounding"""
 _GRID = 24
+_ANEW = 1.25
+"""times wider than the last: a disc for which a saw's notches are filled anew"""
 
 
 class Left(Struct, frozen=True):
@@ -48,19 +51,23 @@ def narrowest(slot: Slot) -> float:
     """
     if isinstance(slot.shape, StraightSlot):
         return slot.shape.width
-    area = polygon(slot_path(slot))
+    area = whole = polygon(slot_path(slot))
+    ready = 0.0
     x0, y0, x1, y1 = area.bounds
     widest = min(x1 - x0, y1 - y0)
     low, high = 0.0, widest
     for step in range(1, _GRID + 1):
         trial = widest * step / _GRID
-        if not passes(area, trial):
+        if trial >= _ANEW * ready:
+            area, ready = blunted(area, -_radius(trial)), trial
+        if _rooms(area, trial) != 1:
             high = trial
             break
         low = trial
+    area = blunted(whole, -_radius(low))
     while high - low > WITHIN / 4:
         middle = (low + high) / 2
-        low, high = (middle, high) if passes(area, middle) else (low, middle)
+        low, high = (middle, high) if _rooms(area, middle) == 1 else (low, middle)
     return low
 
 
@@ -71,8 +78,17 @@ def passes(area: BaseGeometry, diameter: float) -> bool:
 
 def pieces(area: BaseGeometry, diameter: float) -> int:
     """In how many separate places a disc's middle can be: 0, it does not enter; 2 or more, a neck keeps it out."""
-    room = grown(area, -max(0.0, diameter / 2 - 1.5 * FLAT))
+    return _rooms(blunted(area, -_radius(diameter)), diameter)
+
+
+def _rooms(area: BaseGeometry, diameter: float) -> int:
+    room = shapely.buffer(area, -_radius(diameter), quad_segs=QUAD_SEGS)
     return sum(piece.area > _SPECK for piece in shapely.get_parts(room) if isinstance(piece, Polygon))
+
+
+def _radius(diameter: float) -> float:
+    """Of a disc that may be as wide as a place between two chords, mm."""
+    return max(0.0, diameter / 2 - 1.5 * FLAT)
 
 
 def enters(slot: Slot, area: BaseGeometry, diameter: float) -> int:

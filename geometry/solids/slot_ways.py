@@ -14,6 +14,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.curves.blunted import blunted
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.sums import NO_SHIFT, SEAM, area_sum, convex_sum, swept, united, way_out
 from geometry.solids.walls import Wall
@@ -42,7 +43,7 @@ def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[f
         summed, turn = area_sum(second_area, second, -first), 1.0
     else:
         summed, turn = area_sum(first_area, first, -second), -1.0
-    depth, way = way_out(shapely.buffer(summed, grown, quad_segs=4 * QUAD_SEGS) if grown else summed)
+    depth, way = way_out(shapely.buffer(blunted(summed, grown), grown, quad_segs=4 * QUAD_SEGS) if grown else summed)
     return depth, (turn * way[0], turn * way[1])
 
 
