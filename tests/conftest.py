@@ -12,6 +12,7 @@ import pytest
 from hypothesis import HealthCheck, settings
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
+os.environ["COLUMNS"] = "80"  # how wide the terminal is is the machine's own
 
 # How long an example takes is the machine's own.
 settings.register_profile("pegwright", deadline=None, suppress_health_check=[HealthCheck.too_slow], print_blob=True,

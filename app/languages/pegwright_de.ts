@@ -3096,6 +3096,10 @@
         <translation>Seit dem Öffnen ist das {count}-mal vorgekommen.</translation>
     </message>
     <message>
+        <source>It has two corrections of {printer} for {paper}: keep the one that is right.</source>
+        <translation>Sie hat zwei Korrekturen von {printer} für {paper}: die richtige behalten.</translation>
+    </message>
+    <message>
         <source>It is not certain that the layout was saved</source>
         <translation>Es ist nicht sicher, dass der Entwurf gesichert wurde</translation>
     </message>

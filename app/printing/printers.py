@@ -18,6 +18,7 @@ from app.formats.saving import save_bytes
 from app.formats.tidy_json import tidy
 from app.formats.versioned import Refusals, read_versioned
 from app.printing.correction import BAR, LEAST, MOST, Correction
+from geometry.errors import GeometryError
 from geometry.saying import say
 
 VERSION = 1
@@ -82,7 +83,18 @@ def keep_correction(printer: str, paper: str, correction: Correction | None, pat
 def decode(data: bytes, name: str = "") -> tuple[Entry, ...]:
     """The entries from file bytes. FormatError with one sentence and the place otherwise."""
     return read_versioned(data, PrintersFile, "pegwright_printers", VERSION, LARGEST_BYTES,
-                          _refusals(name or say("the file")), lambda file: file.printers)
+                          _refusals(name or say("the file")), _each_once)
+
+
+def _each_once(file: PrintersFile) -> tuple[Entry, ...]:
+    """The entries; GeometryError when two speak of one printer and paper, for nobody knows which of them is right."""
+    seen: set[tuple[str, str]] = set()
+    for entry in file.printers:
+        if (entry.printer, entry.paper) in seen:
+            raise GeometryError(say("It has two corrections of {printer} for {paper}: keep the one that is right.",
+                                    printer=entry.printer, paper=entry.paper))
+        seen.add((entry.printer, entry.paper))
+    return file.printers
 
 
 def _refusals(name: str) -> Refusals:

@@ -54,6 +54,8 @@ def test_the_place_is_the_platforms(file):
     ('{"pegwright_printers": 1, "extra": 1}', "unknown field"),
     ('{"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A4", "across": 1.2, "along": 1.0}]}', r"\$.printers\[0\].across"),
     ('{"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A9", "across": 1.0, "along": 1.0}]}', r"\$.printers\[0\].paper"),
+    (json.dumps({"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A4", "across": across, "along": 1.0} for across in (1.0, 1.01)]}),
+     "It has two corrections of p for A4: keep the one that is right"),
     ('{"pegwright_printers": 1, "printers": [{"printer": "", "paper": "A4", "across": 1.0, "along": 1.0}]}', r"\$.printers\[0\].printer"),
 ])
 def test_a_file_that_cannot_be_used_is_said_in_a_sentence(text, says, file):
