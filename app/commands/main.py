@@ -60,7 +60,8 @@ def run(request: argparse.Namespace) -> int:
     try:
         command = importlib.import_module(f"app.commands.{request.command}")
         code = command.run(request)
-        sys.stdout.flush()
+        if sys.stdout is not None:
+            sys.stdout.flush()
         return code
     except (FormatError, GeometryError) as error:
         return _say(str(error))
@@ -84,9 +85,13 @@ def _hopeless(request: argparse.Namespace) -> str | None:
     """Why this request cannot succeed whatever is installed, in one sentence; None if it may."""
     named = [getattr(request, "file", None), getattr(request, "drawing", None), *getattr(request, "more", [])]
     for path in filter(None, named):
-        if path.is_dir():
+        try:
+            folder, there = path.is_dir(), path.exists()
+        except OSError as error:  # its folder may not be looked into, or no disk takes so long a name
+            return _about_file(error)
+        if folder:
             return f"{path} is a folder: name a file in it."
-        if not path.exists():
+        if not there:
             return f"There is no file {path}: check its name and folder."
     if request.command == "window" and display_missing(os.environ):
         named = ", ".join(WITHOUT_WINDOW)

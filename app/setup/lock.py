@@ -24,7 +24,7 @@ def held(folder: Path, waiting: Callable[[], None]) -> Iterator[int]:
     number = os.open(folder / FILE_NAME, os.O_RDWR | os.O_CREAT, 0o644)
     try:
         told = False
-        while not _taken(number):
+        while not taken(number):
             if not told:
                 waiting()
                 told = True
@@ -37,7 +37,8 @@ def held(folder: Path, waiting: Callable[[], None]) -> Iterator[int]:
 if os.name == "nt":
     import msvcrt
 
-    def _taken(number: int) -> bool:
+    def taken(number: int) -> bool:
+        """Lock an open file, if nobody else has; whether it is locked now. Closing the file unlocks it."""
         try:
             msvcrt.locking(number, msvcrt.LK_NBLCK, 1)
         except OSError:
@@ -46,7 +47,8 @@ if os.name == "nt":
 else:
     import fcntl
 
-    def _taken(number: int) -> bool:
+    def taken(number: int) -> bool:
+        """Lock an open file, if nobody else has; whether it is locked now. Closing the file unlocks it."""
         try:
             fcntl.flock(number, fcntl.LOCK_EX | fcntl.LOCK_NB)
         except BlockingIOError:

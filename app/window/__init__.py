@@ -6,12 +6,14 @@ import gc
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.setup.imports import keep_own
 from app.window.state_folder import state_folder
+from app.window.turn import Turn
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
@@ -30,8 +32,8 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 
     `language` is a code, for this time; else what the maker chose. `more` are
     layouts that open in windows of their own. When the program runs already
-    and no language is asked for, it is given the files and 0 comes at once.
-    Raises FormatError when the file cannot be read.
+    and no language is asked for, it is given the files and 0 comes at once. A file
+    that cannot be read is told of in the window: whoever opens it from the desktop sees nothing else.
     """
     # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start.
     gc.disable()
@@ -39,9 +41,18 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     file = file.absolute() if file is not None else None
     more = [other.absolute() for other in more]
     state = state_folder()
-    if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
-        return 0
-    from PySide6.QtCore import QSettings, QTimer
+    turn = Turn(state)
+    try:
+        if language is None and handed_over(state, [one for one in (file, *more) if one is not None]):
+            return 0
+        return _run(file, language, more, state, turn)
+    finally:
+        turn.over()
+
+
+def _run(file: Path | None, language: str | None, more: Sequence[Path], state: Path, turn: Turn) -> int:
+    """Be the program that runs."""
+    from PySide6.QtCore import QSettings
     keep_own()
     from PySide6.QtWidgets import QApplication
 
@@ -64,10 +75,9 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     threshold = Threshold(card_theme(settings), file)
     threshold.appear()
     give_back()
-    windows, faults = _opened(application, settings, code, state, file, more, threshold)
+    windows, faults = _opened(application, settings, code, state, file, more, threshold, turn)
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
-    QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state))
     code = application.exec()
     windows.stop_receiving()
     windows.end()
@@ -76,22 +86,31 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 
 
 def _opened(application: QApplication, settings: QSettings, code: str, state: Path, file: Path | None,
-            more: Sequence[Path], threshold: Threshold) -> tuple[Windows, Faults]:
+            more: Sequence[Path], threshold: Threshold, turn: Turn) -> tuple[Windows, Faults]:
     """Load the rooms and open the windows."""
+    from PySide6.QtCore import QTimer
+
     from app.document.leftovers import leftovers
     from app.formats import headstock
+    from app.formats.errors import FormatError
     from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
+    from app.window import ask
     from app.window.demo import demo, home_of
     from app.window.faults import Faults
     from app.window.main import MainWindow
     from app.window.place import kept_stage
     from app.window.recovery import recover
     from app.window.windows import Windows
+    from geometry.saying import say
 
     gc.freeze()
-    layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
+    unread = ""
+    try:
+        layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
+    except FormatError as error:
+        layout, seen, file, unread = demo(), None, None, str(error)
     application.setWindowIcon(program_icon())
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
@@ -108,8 +127,11 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     window.show()
     gc.enable()  # a window while it is built leaves next to nothing to collect
     threshold.give_way()  # before anything is asked, which it would cover
+    QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state, turn))
     if not recover(windows, left) and file is None:
         window.front.show()
+    if unread:
+        ask.warn(window, say("This file was not opened"), unread)
     for other in more:
         windows.open(other)
     return windows, faults
@@ -117,16 +139,18 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
 
 def handed_over(state: Path, files: Sequence[Path]) -> bool:
     """Whether the program runs already, with its own things in this folder, and has taken the files."""
-    if os.name != "nt" and not (state / "running").exists():
+    if os.name != "nt" and not os.path.exists(state / "running"):
         return False
     from app.window.one_program import hand_over, meeting_place
 
     return hand_over(meeting_place(state), files)
 
 
-def receive(windows: Windows, state: Path) -> None:
-    """Hear from later starts from now on."""
+def receive(windows: Windows, state: Path, turn: Turn) -> None:
+    """Hear from later starts from now on, and let the next one begin. Where there can be no folder for it nobody is heard."""
     from app.window.one_program import Reception, meeting_place
 
-    state.mkdir(parents=True, exist_ok=True)
-    windows.reception = Reception(windows, meeting_place(state))
+    with suppress(OSError):
+        state.mkdir(parents=True, exist_ok=True)
+        windows.reception = Reception(windows, meeting_place(state))
+    turn.over()

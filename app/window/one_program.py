@@ -23,10 +23,13 @@ if TYPE_CHECKING:
 
 PATIENCE_MS = 3000
 """How long a start waits for the answer of the running program."""
+LOOK_MS = 1000
+"""How long a program that begins to listen waits for the one that may listen already."""
 MOST_BYTES = 1_000_000
 MOST_PLACE = 100
 """Bytes of the socket's name: systems refuse longer ones, and then every start is a program of its own."""
 TAKEN = b"taken\n"
+NO_SENSE = b"\n"
 
 
 def meeting_place(folder: Path) -> str:
@@ -57,8 +60,25 @@ def hand_over(place: str, files: Sequence[Path]) -> bool:
     return answer == TAKEN
 
 
+def answers(place: str) -> bool:
+    """Whether a program hears there: it shows what makes no sense the door at once, while one that hangs does nothing."""
+    socket = QLocalSocket()
+    socket.connectToServer(place)
+    if not socket.waitForConnected(LOOK_MS):
+        return False
+    socket.write(NO_SENSE)
+    socket.flush()
+    heard = socket.waitForDisconnected(LOOK_MS) or socket.state() == QLocalSocket.LocalSocketState.UnconnectedState
+    socket.abort()
+    return heard
+
+
 class Reception(QObject):
-    """Listens for later starts and opens what they bring, each file in a window of its own."""
+    """Listens for later starts and opens what they bring, each file in a window of its own.
+
+    Where another program of this user listens already (this one was started in another language, say), it stays with that:
+    the toolkit would put this one's socket in place of the other's, which then hears of nothing any more.
+    """
 
     def __init__(self, windows: Windows, place: str) -> None:
         super().__init__(windows)
@@ -70,7 +90,7 @@ class Reception(QObject):
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._open)
-        if place and not self._server.listen(place):
+        if place and not answers(place) and not self._server.listen(place):
             QLocalServer.removeServer(place)  # left behind by a program that died
             self._server.listen(place)
 
@@ -95,7 +115,7 @@ class Reception(QObject):
                 socket.abort()
             return
         files = _files(bytes(socket.readLine(MOST_BYTES).data()))
-        if files is None:
+        if files is None or self._windows.current is None:  # without sense, or too late: the program ends
             socket.abort()
             return
         self._waiting.append(files)

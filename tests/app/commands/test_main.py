@@ -37,6 +37,19 @@ def test_a_folder_in_place_of_a_file(tmp_path: Path) -> None:
     assert not (tmp_path / "out").exists()
 
 
+def test_a_name_that_no_disk_takes() -> None:
+    done = call_whole("check", "n" * 300)
+    assert one_sentence(done).startswith(f"{'n' * 300}: ")
+    assert done.returncode == 2
+
+
+@pytest.mark.skipif(os.name == "nt", reason="closes its output by a shell")
+def test_without_anywhere_to_print_to_the_exit_code_is_the_same() -> None:
+    closed = ["sh", "-c", 'exec "$0" -c "$@" >&-', sys.executable, RUN, "check", str(SAMPLE)]
+    done = subprocess.run(closed, cwd=CHECKOUT, stdin=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True)
+    assert (done.returncode, done.stderr) == (call("check", SAMPLE).returncode, "")
+
+
 @pytest.mark.parametrize("text", ["", "{", "[]", '{"pegwright": 99}', '{"pegwright": 1, "nonsense": 2}', "\0\1\2"])
 @pytest.mark.parametrize("command", ["check", "sheets"])
 def test_a_file_that_is_no_layout(tmp_path: Path, text: str, command: str) -> None:

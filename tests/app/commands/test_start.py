@@ -53,6 +53,15 @@ def give_way(card):
     os._exit(0)
 threshold.Threshold.give_way = give_way
 """
+WARNED = """
+import app.commands.main, app.window.ask as ask
+def warn(parent, title, text):
+    print(title, parent.isVisible(), parent.document.path, parent.front.shown)
+    print(text)
+    sys.stdout.flush()
+    os._exit(0)
+ask.warn = warn
+"""
 FILE = str(samples() / DEMO)
 
 
@@ -98,6 +107,15 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
 
 def test_the_card_gives_way_to_the_window(tmp_path):
     assert told(GIVEN_WAY, [FILE], tmp_path) == ["MainWindow"]
+
+
+def test_a_file_that_cannot_be_read_is_told_of_in_the_window(tmp_path):
+    """Whoever opens it from the desktop would see a card come and go, and no word."""
+    file = tmp_path / "bad.headstock.json"
+    file.write_text("{", encoding="utf-8")
+    told_of, why = told(WARNED, [str(file)], tmp_path)
+    assert told_of == "This file was not opened True None True"
+    assert "bad.headstock.json" in why
 
 
 def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
