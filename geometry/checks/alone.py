@@ -24,7 +24,7 @@ WITH_SLOTS = (side_reach, flats)
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every feature by itself."""
     layout, memo = scene.layout, scene.memo
-    around = memo.of(Around, layout.blank, layout.margins, scene.drills, layout.rack.press)
+    around = memo.of(Around, layout.blank, layout.margins, scene.drills, layout.rack.press, layout.template)
     return (*memo.snags(_own, scene.items, around), *memo.snags(_with_slots, scene.items, scene.openings, around))
 
 

@@ -6,7 +6,7 @@ from msgspec import Struct
 
 from geometry.checks.drills import Drills
 from geometry.layout.blank import Blank
-from geometry.layout.shop import DrillPress, Margins
+from geometry.layout.shop import DrillPress, Margins, Template
 
 
 class Around(Struct, frozen=True, eq=False):
@@ -16,3 +16,4 @@ class Around(Struct, frozen=True, eq=False):
     margins: Margins
     drills: Drills
     press: DrillPress
+    template: Template

@@ -48,6 +48,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     for drilling in item.drillings:
         drill, point = drills.both(drilling)
         deep = drilling.stop + point
+        if drilling.role == "locating":  # through the template too
+            deep += around.template.thickness
         if deep <= press.quill and (drill is None or deep <= drill.length):
             continue
         if short(press.quill, deep) and (beyond_quill is None or deep > beyond_quill[0]):

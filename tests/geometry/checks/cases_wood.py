@@ -180,9 +180,11 @@ _RACK = (
     Case("no-drill", _one(_NINE), None, NOTE, _one(FACE)),
     Case("drill-short", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_STUB), 15.0, NOTE,
          head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_EXACT)),
-    Case("quill", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_rack(press=DrillPress(quill=17.0))),
+    Case("quill", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_rack(press=DrillPress(quill=17.0))),
          17.0, NOTE,
-         head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_rack(press=DrillPress(quill=17.8)))),
+         head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_rack(press=DrillPress(quill=17.8)))),
+    # A brad drill of 2 mm runs 0.6 ahead, and a pin hole goes through the 6 mm of the template as well: 22.6.
+    Case("quill", head(rack=_rack(press=DrillPress(quill=22.5))), 22.5, NOTE, head(rack=_rack(press=DrillPress(quill=22.6)))),
 )
 
 CASES = (*_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_BITS, *_RACK)
