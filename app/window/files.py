@@ -49,15 +49,22 @@ class Files:
                 return False
         if self._is_elsewhere(path):
             return False
+        read = self._read(path)
+        if read is None or not self.may_leave():
+            return False
+        if self._is_open_from(path):  # what was read may have been saved over a moment ago
+            read = self._read(path)
+        if read is not None:
+            self.take(read[0], path, read[1])
+        return read is not None
+
+    def _read(self, path: Path) -> tuple[Headstock, str] | None:
+        """A layout and the mark of its file; None, and said, when it cannot be read."""
         try:
-            layout, seen = headstock.read_marked(path)
+            return headstock.read_marked(path)
         except FormatError as error:
             ask.warn(self._window, say("This file was not opened"), str(error))
-            return False
-        if not self.may_leave():
-            return False
-        self.take(layout, path, seen)
-        return True
+            return None
 
     def take(self, layout: Headstock, path: Path, seen: str | None) -> None:
         """Show a layout that was read from a file: a sample as a copy, which is saved elsewhere."""
@@ -155,12 +162,9 @@ class Files:
 
     def _take_theirs(self, path: Path) -> None:
         """Show what the other program wrote, as a step: one undo brings the maker's own work back."""
-        try:
-            layout, seen = headstock.read_marked(path)
-        except FormatError as error:
-            ask.warn(self._window, say("This file was not opened"), str(error))
-            return
-        self._document.take(say("Take the file as it is now"), layout, seen)
+        read = self._read(path)
+        if read is not None:
+            self._document.take(say("Take the file as it is now"), *read)
 
     def _is_open_from(self, path: Path) -> bool:
         mine = self._document.path

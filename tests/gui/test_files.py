@@ -119,3 +119,19 @@ def test_names_in_any_script_are_saved_opened_and_listed(bench, tmp_path, monkey
     assert bench.window.files.save_as()
     assert bench.window.files.open(path)
     assert bench.layout.name == name and bench.window.files.recent()[0] == path
+
+
+def test_the_file_that_is_open_is_opened_again_as_it_was_just_saved(bench, opened, monkeypatch):
+    """Asked whether to save before it is opened anew, the maker says yes: what is then on show is what was saved."""
+    rename(bench, "second")
+    monkeypatch.setattr(ask, "save_first", lambda *_: "save")
+    assert bench.window.files.open(opened)
+    assert headstock.read(opened).name == "second" and bench.layout.name == "second"
+    assert not bench.window.document.unsaved and not bench.window.document.changed_elsewhere
+
+
+def test_the_file_that_is_open_is_opened_again_without_what_is_given_up(bench, opened, monkeypatch):
+    rename(bench, "second")
+    monkeypatch.setattr(ask, "save_first", lambda *_: "discard")
+    assert bench.window.files.open(opened)
+    assert bench.layout.name == "first" and not bench.window.document.unsaved
