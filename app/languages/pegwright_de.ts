@@ -12581,6 +12581,10 @@
         <translation>{name} ist schon da. Die jetzige Fassung bliebe als Fassung davor daneben.</translation>
     </message>
     <message>
+        <source>{name} is there already. What is in it now would be lost.</source>
+        <translation>{name} ist schon da. Was jetzt darin steht, ginge verloren.</translation>
+    </message>
+    <message>
         <source>{name} is {data:.0f} MB, far more than a layout needs: choose the right file.</source>
         <translation>{name} hat {data:.0f} MB, viel mehr als ein Entwurf braucht: die richtige Datei wählen.</translation>
     </message>

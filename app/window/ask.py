@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Literal
 
@@ -28,13 +30,21 @@ def open_file(parent: QtWidgets.QWidget, title: str, folder: str, kinds: str) ->
     return _noted(name, kinds)
 
 
-def save_file(parent: QtWidgets.QWidget, title: str, suggestion: str, kinds: str) -> Path | None:
-    """A file to write, or None. What would go into the home folder goes where one of its kind went last."""
+def save_file(parent: QtWidgets.QWidget, title: str, suggestion: str, kinds: str, endings: Sequence[str] = ()) -> Path | None:
+    """A file to write, or None. What would go into the home folder goes where one of its kind went last.
+
+    A name with none of the endings gets the first; a file that is there under the whole name is asked about, for the
+    system asked only about the name as it was typed.
+    """
     at = Path(suggestion)
     if at.parent == Path.home():
         at = _lately.get(kinds, at.parent) / at.name
     name, _ = QtWidgets.QFileDialog.getSaveFileName(parent, title, str(at), kinds)
-    return _noted(name, kinds)
+    path = _noted(name, kinds)
+    if path is None or not endings or path.name.lower().endswith(tuple(endings)):
+        return path
+    path = path.with_name(path.name + endings[0])
+    return path if not os.path.exists(path) or write_over(parent, path.name, kept=False) else None
 
 
 def _noted(name: str, kinds: str) -> Path | None:
@@ -96,13 +106,14 @@ def not_saved(parent: QtWidgets.QWidget, text: str, certain: bool = True) -> Lit
     return _answer(box, {elsewhere: "elsewhere", again: "again"}, "later")
 
 
-def write_over(parent: QtWidgets.QWidget, name: str) -> bool:
-    """Whether a file of that name may be replaced."""
+def write_over(parent: QtWidgets.QWidget, name: str, kept: bool = True) -> bool:
+    """Whether a file of that name may be replaced; `kept` when what is in it now stays beside it."""
     box = _box(parent)
     box.setIcon(QtWidgets.QMessageBox.Icon.Question)
     box.setWindowTitle(say("Replace this file?"))
     box.setText(say("{name} is there already. Its present version would be kept beside it as the version before.",
-                    name=name))
+                    name=name) if kept else
+                say("{name} is there already. What is in it now would be lost.", name=name))
     replace = box.addButton(say("Replace it"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
     box.setDefaultButton(box.addButton(say("Leave it"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
     return _answer(box, {replace: "yes"}, "no") == "yes"

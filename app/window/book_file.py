@@ -20,11 +20,9 @@ def write_book_file(window: MainWindow, book: Book, planned: Sequence[Task]) -> 
     """Ask for a name and write; what fails is said."""
     path = window.document.path
     suggestion = (path.parent if path else Path.home()) / f"{say('job-book')}.csv"
-    chosen = ask.save_file(window, say("Write the job book"), str(suggestion), ask.TABLES)
+    chosen = ask.save_file(window, say("Write the job book"), str(suggestion), ask.TABLES, (".csv",))
     if chosen is None:
         return
-    if not chosen.suffix:
-        chosen = chosen.with_suffix(".csv")
     try:
         write_book(book, planned, chosen)
     except FormatError as error:

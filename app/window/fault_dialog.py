@@ -83,7 +83,7 @@ class FaultDialog(ReadInOrder, QDialog):
         self._says.setText(say("The report is on the clipboard."))
 
     def _save(self) -> None:
-        path = ask.save_file(self, say("Save the report"), str(Path.home() / "pegwright-report.txt"), say("Text (*.txt)"))
+        path = ask.save_file(self, say("Save the report"), str(Path.home() / "pegwright-report.txt"), say("Text (*.txt)"), (".txt",))
         if path is None:
             return
         try:

@@ -161,7 +161,7 @@ class RackDesk(QObject):
             self._replace(say("Import {path}", path=path.name), rack)
 
     def _export(self) -> None:
-        path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS)
+        path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS, (".json",))
         if path is None:
             return
         try:

@@ -29,14 +29,13 @@ def write_template(window: MainWindow, bit: str, bush: str | None) -> None:
         window.say(str(error))
         return
     folder = window.document.path.parent if window.document.path is not None else Path.home()
-    path = ask.save_file(window, say("Write the template"), str(folder / "router-template.dxf"), ask.TEMPLATES)
+    path = ask.save_file(window, say("Write the template"), str(folder / "router-template.dxf"), ask.TEMPLATES, (".dxf", ".svg"))
     if path is None:
         return
     try:
         if path.suffix.lower() == ".svg":
             write_svg(drawing, path, say("{name}: template, 1 unit = 1 mm", name=layout.name))
         else:
-            path = path if path.suffix.lower() == ".dxf" else path.with_name(f"{path.name}.dxf")
             write_dxf(drawing, path)
     except FormatError as error:
         ask.warn(window, say("The template was not written"), str(error))

@@ -202,7 +202,7 @@ class Day:
     def _answers(self) -> None:
         """What the maker answers to every question."""
         ask.open_file = lambda *_: None
-        ask.save_file = lambda _, title, suggestion, kinds: self._folder / Path(suggestion).name if "headstock" in kinds else None
+        ask.save_file = lambda _, title, suggestion, kinds, *more: self._folder / Path(suggestion).name if "headstock" in kinds else None
         ask.folder = lambda *_: None
         ask.save_first = lambda *_: "discard"
         ask.changed_elsewhere = lambda *_: "mine"

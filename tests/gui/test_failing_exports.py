@@ -104,7 +104,7 @@ def test_what_cannot_be_written_is_told_and_leaves_nothing(bench, told, tmp_path
     place = folder if TROUBLES[trouble] else folder / "file" / "drive"
     if not TROUBLES[trouble]:
         (folder / "file").write_bytes(b"")  # where a drive hung there is no folder any more, nor can one be made
-    monkeypatch.setattr(ask, "save_file", lambda _, title, suggestion, kinds: place / os.path.basename(suggestion))
+    monkeypatch.setattr(ask, "save_file", lambda _, title, suggestion, kinds, *more: place / os.path.basename(suggestion))
     monkeypatch.setattr(rack_desk, "rack_path", lambda: place / "rack.json")
     layout = bench.layout
     if TROUBLES[trouble]:
