@@ -54,6 +54,7 @@ class Under:
 
     def paint(self, painter: QPainter) -> None:
         """Paint them, over the paper."""
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)  # the paper may come plain, for a picture of it
         option = QStyleOptionGraphicsItem()
         for item in self._areas:
             item.paint(painter, option, None)

@@ -313,4 +313,3 @@ class Grid:
             painter.drawLine(QPointF(i * step, area.top()), QPointF(i * step, area.bottom()))
         for i in range(math.floor(area.top() / step), math.ceil(area.bottom() / step) + 1):
             painter.drawLine(QPointF(area.left(), i * step), QPointF(area.right(), i * step))
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)

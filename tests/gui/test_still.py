@@ -126,3 +126,8 @@ def test_pictures_have_room(bench):
     assert QPixmapCache.cacheLimit() >= 32768
     bench.window.hand.cancel()
     bench.pump()
+
+
+def test_wood_is_as_smooth_on_plain_paper_as_on_ruled(bench):
+    bench.window.canvas.set_grid_visible(False)
+    assert apart(seen(bench), anew(bench)) <= ROUNDING
