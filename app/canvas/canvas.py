@@ -215,11 +215,11 @@ class Canvas(QWidget):
 
     def _settle(self) -> None:
         """Paint what stays from pictures: with the paper what lies under the photo, or under all hardware without one."""
-        lines, changed = self._marks.lines, self._marks.take_changed()
-        self._scene.under.lay(lines, changed, self._moving, LOWER if self.picture.item is None else LEVEL)
+        lines, (shaped, coloured) = self._marks.lines, self._marks.take_changed()
+        self._scene.under.lay(lines, shaped | coloured, self._moving, LOWER if self.picture.item is None else LEVEL)
         if self._moving:
             self._kept.begin(lines, self.devicePixelRatioF().is_integer())
-            self._kept.draw(changed)
+            self._kept.draw(shaped)
         else:
             self._kept.end()
 

@@ -13,7 +13,7 @@ ROOM = 65536
 MANY = 16
 """Pieces of a line from which it is pictured as a filled shape is: an outline is stroked whole for each part of it."""
 REST = 8
-"""How often others change before what changed once, such as its colour, is pictured again: about four frames."""
+"""How often others change before what changed its shape once is pictured again: about four frames."""
 _DRAWN, _PICTURED = QGraphicsItem.CacheMode.NoCache, QGraphicsItem.CacheMode.DeviceCoordinateCache
 
 
@@ -23,7 +23,7 @@ class Kept:
     def __init__(self) -> None:
         self._pictured: set[QGraphicsPathItem] = set()
         self._resting: dict[QGraphicsPathItem, int] = {}
-        """what changed lately, and how often others have changed since"""
+        """what changed its shape lately, and how often others have changed since"""
         self._on = False
 
     @property
@@ -41,9 +41,10 @@ class Kept:
             self._picture(item)
 
     def draw(self, items: Iterable[QGraphicsPathItem]) -> None:
-        """These change with the drag: a picture of what changes in each frame would be made anew for each.
+        """These change their shape with the drag: a picture of what changes in each frame would be made anew for each.
 
-        What has not changed for some frames is pictured again: most only take another colour on the way.
+        What has not changed for some frames is pictured again. What only takes another colour on the way keeps its
+        picture, which is painted once in the new colour: it is long until it takes the next.
         """
         if not self._on:
             return

@@ -62,7 +62,8 @@ class MarkLayer:
         self._said: dict[str, list[Label]] = {}
         """what each of these says"""
         self._states: dict[str, str] = {}
-        self._changed: set[QGraphicsPathItem] = set()
+        self._shaped: set[QGraphicsPathItem] = set()
+        self._coloured: set[QGraphicsPathItem] = set()
 
     def show(self, groups: dict[str, Drawing]) -> None:
         """Make the items match the marks of each owner."""
@@ -136,10 +137,10 @@ class MarkLayer:
         """Every item but the labels, in the order in which they came."""
         return list(self._lines.values())
 
-    def take_changed(self) -> set[QGraphicsPathItem]:
-        """The lines that came, went or were made to look otherwise since this was asked last."""
-        changed, self._changed = self._changed, set()
-        return changed
+    def take_changed(self) -> tuple[set[QGraphicsPathItem], set[QGraphicsPathItem]]:
+        """The lines that came, went or got another shape since this was asked last, and those that got other pens or fills."""
+        shaped, coloured, self._shaped, self._coloured = self._shaped, self._coloured, set(), set()
+        return shaped, coloured
 
     def clear(self) -> None:
         """Remove every item."""
@@ -169,10 +170,10 @@ class MarkLayer:
                 self._lines[owner, style] = item
                 self._style(item, owner, style)
                 self._scene.addItem(item)
-                self._changed.add(item)
+                self._shaped.add(item)
             if item.path() != path:
                 item.setPath(path)
-                self._changed.add(item)
+                self._shaped.add(item)
         self._relabel(owner, labels)
 
     def _relabel(self, owner: str, labels: list[Label]) -> None:
@@ -212,11 +213,11 @@ class MarkLayer:
         if item.pen() != pen or item.brush() != brush:
             item.setPen(pen)
             item.setBrush(brush)
-            self._changed.add(item)
+            self._coloured.add(item)
 
     def _remove(self, key: tuple[str, str]) -> None:
         item = self._lines.pop(key)
-        self._changed.add(item)
+        self._shaped.add(item)
         self._scene.removeItem(item)
 
     def _drop(self, owner: str) -> None:
