@@ -13,7 +13,7 @@ class FreeRoom:
     """Boxes so far. A box is compared with its neighbours alone: a spoiled layout has a hundred cards and rings."""
 
     def __init__(self, mesh: float) -> None:
-        """`mesh`: side of the squares, about the length of what is laid."""
+        """`mesh`: side of the squares, about twice the length of what is laid."""
         self._mesh = mesh
         self._taken: defaultdict[tuple[int, int], list[Box]] = defaultdict(list)
 
@@ -25,9 +25,14 @@ class FreeRoom:
     def has(self, box: Box) -> bool:
         """Whether nothing that is taken lies over a box; to touch is no matter."""
         left, right, top, bottom = box
-        return not any(left < r and l < right and top < b and t < bottom
-                       for square in self._squares(box) if square in self._taken for l, r, t, b in self._taken[square])
+        for square in self._squares(box):
+            for l, r, t, b in self._taken.get(square, ()):
+                if left < r and l < right and top < b and t < bottom:
+                    return False
+        return True
 
     def _squares(self, box: Box) -> list[tuple[int, int]]:
-        left, right, top, bottom = (math.floor(end / self._mesh) for end in box)
-        return [(x, y) for x in range(left, right + 1) for y in range(top, bottom + 1)]
+        left, right, top, bottom = box
+        mesh = self._mesh
+        rows = range(math.floor(top / mesh), math.floor(bottom / mesh) + 1)
+        return [(x, y) for x in range(math.floor(left / mesh), math.floor(right / mesh) + 1) for y in rows]

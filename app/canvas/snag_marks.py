@@ -20,17 +20,40 @@ from geometry.vectors import Vec2
 SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.0), (-26.0, -46.0), (26.0, 46.0),
          (-26.0, 46.0), (60.0, 0.0), (-60.0, 0.0))
 """Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels at 100 %."""
-MESH = 100.0
-"""About the length of a card, in pixels at 100 %."""
-RING, SIGN, LEFT = 10.0, 4.5, 21.0
-"""Radius of a ring, half-width of a sign and where the words of a card begin, in pixels at 100 %."""
+MESH = 200.0
+"""About two lengths of a card, in pixels at 100 %."""
+RING, REACH, SIGN, LEFT = 10.0, 13.0, 4.5, 21.0
+"""Radius of a ring, half-width of its picture and of a sign, and where the words of a card begin, in pixels at 100 %."""
 
 
-@lru_cache(maxsize=8)
-def _inks(colour: str) -> tuple[QColor, QPen, QPen]:
-    """The colour of a grade, and the pens of its ring and of a chosen one's."""
-    ink = QColor(colour)
-    return ink, QPen(ink, 1.6), QPen(ink, 2.4)
+@lru_cache(maxsize=16)
+def _pen(colour: str, chosen: bool) -> QPen:
+    """What rings, leaders and words of a grade are drawn with; a chosen ring is thicker."""
+    return QPen(QColor(colour), 2.4 if chosen else 1.6)
+
+
+@lru_cache(maxsize=32)
+def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str) -> QPixmap:
+    """The picture of a ring about its middle, in points, with the sign of the grade at its side; "" leaves that out.
+
+    To stroke a ring takes ten times as long as to copy its picture, and in a drag every ring is another in each frame.
+    """
+    reach = math.ceil(REACH * k)
+    made = QPixmap(math.ceil(2 * reach * grain), math.ceil(2 * reach * grain))
+    made.setDevicePixelRatio(grain)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(reach, reach)
+    painter.setPen(_pen(colour, chosen))
+    painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
+    if grade:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(colour))
+        painter.translate(8 * k, -8 * k)
+        painter.drawPath(sign_path(grade, 4 * k))
+    painter.end()
+    return made
 
 
 @lru_cache(maxsize=128)
@@ -67,45 +90,45 @@ class SnagItem(QGraphicsItem):
         self.font, self._drop = font, (metrics.ascent() - metrics.descent()) / 2
         self._bounds = self._reach()
 
-    def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str, box: QRectF) -> None:
+    def show_snag(self, grade: str, text: str, at: Vec2, colour: str, card: str, box: QRectF, chosen: bool) -> None:
         """Set what the item shows; nothing is repainted when nothing changed. An empty box shows the ring alone."""
         wanted = (grade, text, (colour, card), box)
         if wanted != (self._grade, self._text, self._colours, self._box):
-            self.prepareGeometryChange()
+            self.prepareGeometryChange()  # paints it anew, too
             self._grade, self._text, self._colours, self._box = wanted
             self._bounds = self._reach()
-            self.update()
+        self.choose(chosen)
         if self.pos() != QPointF(*at):
             self.setPos(*at)
+
+    def choose(self, chosen: bool) -> None:
+        """Draw the ring thicker, or as others are."""
+        if chosen != self.chosen:
+            self.chosen = chosen
+            self.update()
 
     def boundingRect(self) -> QRectF:
         return self._bounds
 
     def _reach(self) -> QRectF:
-        reach = px(RING + 3)
+        reach = math.ceil(REACH * sizes().factor)
         return self._box.united(QRectF(-reach, -reach, 2 * reach, 2 * reach)).adjusted(-2, -2, 2, 2)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        colour, ring, chosen_ring = _inks(self._colours[0])
-        k, box = sizes().factor, self._box
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(chosen_ring if self.chosen else ring)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
-        if box.isEmpty():
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(colour)
-            painter.translate(8 * k, -8 * k)
-            painter.drawPath(sign_path(self._grade, 4 * k))
+        k, (left, top, width, height) = sizes().factor, self._box.getRect()
+        grain, colour = 1.0 if widget is None else widget.devicePixelRatioF(), self._colours[0]
+        alone = not width
+        reach = math.ceil(REACH * k)
+        painter.drawPixmap(QPointF(-reach, -reach), _ring(k, grain, colour, self.chosen, self._grade if alone else ""))
+        if alone:
             return
-        left, middle = box.left(), box.center().y()
-        across = left if left > 0 else box.right()
-        end, share = QPointF(across, middle), RING * k / math.hypot(across, middle)
-        painter.drawLine(end * share, end)
-        grain = 1.0 if widget is None else widget.devicePixelRatioF()
-        width, height = math.ceil(box.width()), math.ceil(box.height())
-        painter.drawPixmap(box.topLeft(), _card(width, height, k, grain, self._grade, *self._colours))
-        painter.setPen(colour)
+        across, middle = left if left > 0 else left + width, top + height / 2
+        share = RING * k / math.hypot(across, middle)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(_pen(colour, self.chosen))
+        painter.drawLine(QPointF(across * share, middle * share), QPointF(across, middle))
+        painter.drawPixmap(QPointF(left, top),
+                           _card(math.ceil(width), math.ceil(height), k, grain, self._grade, *self._colours))
         painter.setFont(self.font)
         painter.drawText(QPointF(left + LEFT * k, middle + self._drop), self._text)
 
@@ -114,6 +137,18 @@ class SnagItem(QGraphicsItem):
         made.addEllipse(QPointF(0, 0), px(RING + 2), px(RING + 2))
         made.addRect(self._box)
         return made
+
+
+class _Letters(dict):
+    """Widths of the letters of a font, pixels, each measured once. Words of figures are as wide as their letters: to
+    measure a whole line takes five times as long as to add them up, and in a drag all words are others in each frame."""
+
+    def __init__(self, font: QFont) -> None:
+        self.metrics = QFontMetricsF(font)
+
+    def __missing__(self, letter: str) -> float:
+        self[letter] = width = self.metrics.horizontalAdvance(letter)
+        return width
 
 
 class SnagLayer:
@@ -128,6 +163,7 @@ class SnagLayer:
         self._chosen: Snag | None = None
         self._scale = 3.0
         self._laid: tuple[object, list[QRectF]] = (None, [])
+        self._letters = _Letters(font)
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
         """Show these snags, each with the short text of its numbers."""
@@ -141,14 +177,15 @@ class SnagLayer:
         boxes = self._lay()
         for item, (snag, text), box in zip(self._items, self._shown, boxes, strict=True):
             colour = self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight
-            item.chosen = self._chosen is not None and same_place(snag, self._chosen)
-            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box)
+            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box,
+                           self._chosen is not None and same_place(snag, self._chosen))
 
     def set_font(self, font: QFont) -> None:
         """Write the cards in another font; rings and signs grow with the letters."""
         if font == self._font:
             return
         self._font = font
+        self._letters = _Letters(font)
         for item in self._items:
             item.prepareGeometryChange()
             item.set_font(font)
@@ -179,8 +216,9 @@ class SnagLayer:
         return self._laid[1]
 
     def _lay_anew(self, k: float) -> list[QRectF]:
-        metrics = QFontMetricsF(self._font)
-        height, reach = metrics.height() + 6, RING * k
+        height, reach = self._letters.metrics.height() + 6, RING * k
+        spots = [(x * k, y * k) for x, y in SPOTS]
+        letters = self._letters
         places = [(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
         room = FreeRoom(MESH * k)
         for x, y in places:
@@ -188,8 +226,8 @@ class SnagLayer:
         out = []
         for place, (_, text) in zip(places, self._shown, strict=True):
             found = QRectF()
-            width = metrics.horizontalAdvance(text) + 28 * k if text else 0.0
-            for x, y in ((a * k, b * k) for a, b in SPOTS) if text else ():
+            width = sum(letters[letter] for letter in text) + 28 * k
+            for x, y in spots if text else ():
                 x = x if x > 0 else x - width
                 left, top = place[0] + x, place[1] + y - height / 2
                 box = (left, left + width, top, top + height)
@@ -204,10 +242,7 @@ class SnagLayer:
         """Draw one snag's ring thicker."""
         self._chosen = snag
         for item, (shown, _) in zip(self._items, self._shown, strict=True):
-            chosen = snag is not None and same_place(shown, snag)
-            if chosen != item.chosen:
-                item.chosen = chosen
-                item.update()
+            item.choose(snag is not None and same_place(shown, snag))
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
