@@ -78,7 +78,8 @@ def _run(file: Path | None, language: str | None, more: Sequence[Path], state: P
     windows, faults = _opened(application, settings, code, state, file, more, threshold, turn)
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
-    code = application.exec()
+    # Without a window that closes, as one may have while something was asked, the loop would never end.
+    code = application.exec() if windows.current is not None else 0
     windows.stop_receiving()
     windows.end()
     faults.remove()

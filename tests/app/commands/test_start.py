@@ -62,6 +62,22 @@ def warn(parent, title, text):
     os._exit(0)
 ask.warn = warn
 """
+CLOSED = """
+import app.commands.main, app.window.threshold as threshold
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+def give_way(card, own=threshold.Threshold.give_way):
+    own(card)
+    next(widget for widget in QApplication.topLevelWidgets() if type(widget).__name__ == "MainWindow").close()
+    QTimer.singleShot(0, goes_on)
+def goes_on():
+    print("goes on without a window")
+    sys.stdout.flush()
+    os._exit(0)
+threshold.Threshold.give_way = give_way
+import atexit
+atexit.register(print, "ended")
+"""
 FILE = str(samples() / DEMO)
 
 
@@ -107,6 +123,10 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
 
 def test_the_card_gives_way_to_the_window(tmp_path):
     assert told(GIVEN_WAY, [FILE], tmp_path) == ["MainWindow"]
+
+
+def test_a_window_that_is_closed_before_the_loop_begins_ends_the_program(tmp_path):
+    assert told(CLOSED, [FILE], tmp_path) == ["ended"]
 
 
 def test_a_file_that_cannot_be_read_is_told_of_in_the_window(tmp_path):
