@@ -129,7 +129,7 @@ def test_all_ends_are_made_though_one_goes_wrong(bench, monkeypatch):
         planted.setattr(bench.window.front, "end", broken)
         with pytest.raises(ZeroDivisionError, match="planted at the end"):
             closing.end(bench.window)
-    assert ended == ["cures", "pins", "book_watch"] and bench.window not in bench.window.windows.all
+    assert ended == ["cures", "book_watch", "pins"] and bench.window not in bench.window.windows.all
 
 
 SPARE = """
