@@ -8936,6 +8936,10 @@
         <translation>Warum nicht die anderen Fräser ({rejected})</translation>
     </message>
     <message>
+        <source>Wide post in a bushing, as for a bass, large open gear on the back, four screws.</source>
+        <translation>Dicke Welle in einer Hülse, wie für einen Bass, große offene Mechanik auf der Rückseite, vier Schrauben.</translation>
+    </message>
+    <message>
         <source>Widen the blank, or glue on an ear.</source>
         <translation>Den Rohling breiter nehmen oder ein Ohr anleimen.</translation>
     </message>

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.choice import Choice
 from app.look.turns import Steps, Turns
 from app.panels.field_help import explained
 from app.panels.fields import AngleField, Field, LengthField, TextField
@@ -138,7 +139,7 @@ class FormPage(QWidget):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             return label
         if row.kind == "choice":
-            box = QComboBox(self)
+            box = Choice(self)
             for value, shown in row.choices:
                 box.addItem(shown, value)
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

@@ -69,6 +69,8 @@ class StringRoom(StageRoom):
             self.panel.show_layout(layout, self.window.unit)
         except GeometryError as error:
             self.window.say(str(error))
+        if self._for is not layout and _unserved(layout):
+            self._propose()
 
     def leave(self) -> None:
         self.proposal = None
@@ -146,6 +148,11 @@ class StringRoom(StageRoom):
         except GeometryError as error:
             self.window.say(str(error))
             self.refresh()
+
+
+def _unserved(layout: Headstock) -> bool:
+    """Whether there are posts for all strings and none has one yet: then a proposal is wanted, unasked."""
+    return bool(layout.strings) and len(layout.tuners) >= len(layout.strings) and not any(t.string for t in layout.tuners)
 
 
 def gain_words(now: Pairing, found: Pairing) -> str:

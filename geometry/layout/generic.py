@@ -74,8 +74,16 @@ PATTERNS: tuple[Pattern, ...] = (
                *_screws("seat", ((8.0, 4.5), (8.0, -4.5), (-8.0, 4.5), (-8.0, -4.5)), 1.5, 8.0)),
         seat=Footprint(before=11.0, behind=11.0, across=14.0),
         post=Post(diameter=7.8, length=30.0, string_hole=26.0), button=SIDE_BUTTON),
+    Pattern(
+        id="face 14 bushing four screws", mount="face",
+        about=say("Wide post in a bushing, as for a bass, large open gear on the back, four screws."),
+        bores=(Bore(role="post", diameter=14.0, surface="face", drill="forstner"),
+               *_screws("back", ((8.0, 12.0), (8.0, -12.0), (-12.0, 12.0), (-12.0, -12.0)), 2.0, 10.0)),
+        seat=Footprint(before=14.0, behind=16.0, across=32.0),
+        post=Post(diameter=12.0, length=22.0, string_hole=10.0),
+        button=Button(reach=42.0, length=15.0, width=28.0, thickness=8.0, stand=9.0)),
 )
-"""Seven generic patterns: four through the face, three through the side."""
+"""Eight generic patterns: five through the face, three through the side."""
 
 
 def _drill(kind: str, diameter: float, length: float) -> Drill:

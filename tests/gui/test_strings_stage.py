@@ -1,6 +1,7 @@
 """The Strings stage: the table, a proposal taken as one step, posts changed over, a set by gauge."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QPushButton
@@ -86,6 +87,20 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
     assert not room.panel.take.isVisible()
     bench.window.document.undo()
     assert bench.layout == crossed
+
+
+def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot):
+    bare = replace(bench.layout, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in bench.layout.tuners))
+    bench.window.document.apply("No strings", bare)
+    def button() -> list[QPushButton]:
+        return [b for b in room.panel.findChildren(QPushButton) if b.text() == "Add a string for each of the 12 posts" and ready(b)]
+    until(button, "no button for strings")
+    press(button()[0])
+    qtbot.waitUntil(lambda: room.proposal is not None)
+    assert len(room.proposal.runs) == 12 and room.proposal.crossings == 0 and not any(t.string for t in bench.layout.tuners)
+    room._leave()
+    room.refresh()
+    assert room.errand.free and room.proposal is None, "left once, it is not offered again"
 
 
 def test_a_set_by_gauge_takes_every_string(bench, room):
