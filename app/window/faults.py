@@ -13,6 +13,7 @@ import sys
 import threading
 import time
 from collections import Counter, deque
+from contextlib import suppress
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -112,7 +113,8 @@ class Faults(QObject):
         if kind == QtMsgType.QtCriticalMsg:
             self._meet(ToolkitFault(text))
         elif sys.stderr is not None:
-            print(text, file=sys.stderr)
+            with suppress(OSError, ValueError):  # its reader may have gone: an error in here would take the program with it
+                print(text, file=sys.stderr)
 
     # ---- showing --------------------------------------------------------
     def _show(self, met: tuple[Exception, str]) -> None:

@@ -4,6 +4,7 @@ import sys
 import threading
 
 import pytest
+from PySide6.QtCore import qWarning
 
 from app.window.faults import Faults
 from geometry.edits import mirror_layout
@@ -99,6 +100,20 @@ def test_an_edit_that_the_checks_break_on_is_not_taken(bench, monkeypatch):
         planted.setattr(document._live, "check", broken)
         document.apply("Left-handed mirror", mirror_layout(before))
     assert document.layout is before and len(document.history.past) == steps
+
+
+class Gone:
+    """A stream whose reader has gone, as of a terminal that was closed."""
+
+    def write(self, text: str) -> None:
+        raise BrokenPipeError(32, "Broken pipe")
+
+
+def test_a_word_of_the_toolkit_that_nobody_can_read_any_more_harms_nothing(bench, faults, monkeypatch):
+    monkeypatch.setattr(sys, "stderr", Gone())
+    qWarning("a word of the toolkit")
+    bench.pump()
+    assert faults.dialog is None and "a word of the toolkit" in faults._told
 
 
 def test_everything_is_as_before_once_it_is_removed(bench):
