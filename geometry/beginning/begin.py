@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+from itertools import combinations
 
+import numpy as np
 from msgspec.structs import replace
 
 from geometry import vectors as v
@@ -22,6 +24,7 @@ from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
+from geometry.checks.string_pairs import surely_apart
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.edits.string_count import graded
 from geometry.errors import GeometryError
@@ -48,8 +51,11 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
+from geometry.solids.distance import clear
 from geometry.solids.walls import Wall
+from geometry.strings.past_posts import string_solids
 from geometry.strings.ramps import dives
+from geometry.strings.runs import runs
 from geometry.vectors import Vec2
 
 BEHIND = 20.0
@@ -71,12 +77,16 @@ def begin(numbers: Numbers) -> Headstock:
     nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=PAIR)
     rows: dict[Side, SideNeeds] = {side: needs(numbers, side) for side in ("bass", "treble")}
     inwards: dict[Side, float] = {}
+    lower: dict[Side, float] = {}
     apart = higher = 0.0
     for _ in range(_TRIES):
-        layout = _laid_out(numbers, rows, nut, inwards, apart, higher)
+        layout = _laid_out(numbers, rows, nut, inwards, lower, apart, higher)
         lacking, web, crown = _lacking(layout), _web_lacks(layout), _crown_lacks(layout)
-        if not lacking and not web and not crown:
+        near = [side for side in _with_strings_near(layout) if not rows[side].has_slot and lower.get(side, 0.0) < 1.0]
+        if not lacking and not web and not crown and not near:
             break
+        for side in near:
+            lower[side] = min(1.0, lower.get(side, 0.0) + 0.5)
         apart += web
         higher += crown
         for side, lacks in lacking.items():
@@ -91,6 +101,19 @@ def _lacking(layout: Headstock) -> dict[Side, float]:
         air = min((one.beside().air for one in dives(layout, slot)), default=math.inf)
         if air < layout.margins.string_air:
             found["bass" if slot.id.startswith("bass") else "treble"] = layout.margins.string_air - air
+    return found
+
+
+def _with_strings_near(layout: Headstock) -> set[Side]:
+    """The sides on which strings come too near each other on their way to their posts."""
+    found: set[Side] = set()
+    for side in ("bass", "treble"):
+        own = [run for run in runs(layout) if run.tuner.startswith(side)]
+        pairs = [pair for pair in combinations(own, 2) if not surely_apart(*pair, layout.margins.string_air)]
+        if pairs:
+            one, two = (string_solids(group) for group in zip(*pairs, strict=True))
+            if not clear(one, two, np.full(len(pairs), layout.margins.string_air)).all():
+                found.add(side)
     return found
 
 
@@ -115,23 +138,23 @@ def _crown_lacks(layout: Headstock) -> float:
     return lacks
 
 
-def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float],
+def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float], lower: dict[Side, float],
               apart: float, higher: float) -> Headstock:
-    """The layout without its pins."""
+    """The layout without its pins. `lower`: how far the row of a side lies from the middle of its edge (0) to the nut (1)."""
     strings = graded(numbers.strings, numbers.courses)
     made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart, higher)
     blank = _blank(numbers, made)
-    runs, tuners, slots = [], [], []
+    rails, tuners, slots = [], [], []
     for row in rows.values():
-        found = _row(row, made, max(r.run for r in rows.values()), numbers)
-        runs += found[0]
+        found = _row(row, made, max(r.run for r in rows.values()), numbers, lower.get(row.side, 0.0))
+        rails += found[0]
         tuners += found[1]
         slots += _slot(row, made, found[2])
     layout = Headstock(
         name=say("From numbers"), about=say("Begun from a few numbers; every part of it can be changed."),
         blank=blank, outline=made.loop,
         nut=nut, strings=strings,
-        slots=tuple(slots), patterns=PATTERNS, rows=tuple(runs), tuners=tuple(tuners), rack=RACK,
+        slots=tuple(slots), patterns=PATTERNS, rows=tuple(rails), tuners=tuple(tuners), rack=RACK,
         template=Template(bit=RACK.bits[3].id))
     return replace(layout, slots=tuple(_ramped(layout, slot) for slot in layout.slots))
 
@@ -177,10 +200,10 @@ def _too_short(numbers: Numbers, length: float) -> str:
                "longer, or set them {nearer} apart.", nearer=at_most(nearer), **given)
 
 
-def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers) -> tuple[list[Row], list[Tuner], list[float]]:
+def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float) -> tuple[list[Row], list[Tuner], list[float]]:
     """(rows, tuners, arc lengths of the tuners through the side) of one side."""
     side = row.side
-    first = made.flare[side] + LEAD + (run - row.run) / 2
+    first = made.flare[side] + LEAD + (run - row.run) / 2 * (1 - lower)
     step = row.pitch * (2 if row.mount == "mixed" else 1)
     runs: dict[str, Row] = {}
     tuners: list[Tuner] = []

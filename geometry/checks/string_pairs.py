@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from geometry.checks.snags import NOTE, SPOILS, Snag
+from geometry.checks.snags import NOTE, TIGHT, Snag
 from geometry.checks.words import both, into
 from geometry.saying import say
 from geometry.strings.runs import Run, cross
@@ -38,7 +38,8 @@ def surely_apart(one: Run, two: Run, air: float) -> bool:
 def snag(one: Run, two: Run, measured: float, where: Vec3, needed: float) -> Snag:
     """The snag of two strings with `measured` mm between them where `needed` are wanted.
 
-    A note while they do not touch: where they lie to less than a millimetre depends on how they are wound.
+    A note while they do not touch: where they lie to less than a millimetre depends on how they are wound. And no more than
+    tight where they do: no wood is lost, and strings can be led otherwise when the head is done.
     """
     words = {"one": one.string, "two": two.string, "tuner": one.tuner, "other": two.tuner}
     a, b = both(measured, needed)
@@ -52,6 +53,6 @@ def snag(one: Run, two: Run, measured: float, where: Vec3, needed: float) -> Sna
                     measured=into(measured), **words) if measured < 0 else
                 say("Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.",
                     a=a, b=b, **words))
-    return Snag("string-to-string", SPOILS if measured < -TOUCH else NOTE, (one.tuner, two.tuner), where, measured, needed, text,
+    return Snag("string-to-string", TIGHT if measured < -TOUCH else NOTE, (one.tuner, two.tuner), where, measured, needed, text,
                 say("Let the two posts change strings, lead one string past the other side of its post, or have all posts "
                     "served anew under Strings."))

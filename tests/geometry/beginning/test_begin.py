@@ -26,8 +26,9 @@ MOUNTS = ("face", "side", "mixed")
 COUNTS = [(bass, total - bass) for total in range(4, 13) for bass in range(total + 1)]
 
 
-BESIDE_A_RAMP = {"hole-to-ramp", "ramp-to-outline"}
-"""On a very wide nut strings come to their slot from so far aside, or in very thick wood so steeply, that a ramp gets tight."""
+BESIDE_A_RAMP = {"hole-to-ramp", "ramp-to-outline", "string-to-string"}
+"""On a very wide nut strings come to their slot from so far aside, or in very thick wood so steeply, that a ramp gets tight
+or they touch on their way down."""
 
 
 def sound(layout: Headstock) -> CheckResult:

@@ -99,10 +99,10 @@ CASES = (
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),
     Case("string-to-post", past_a_post(3.0), -0.5, SPOILS, past_a_post(4.0), between=("a", "b"), within=1e-3),
-    Case("string-to-string", crossed(), -0.8, SPOILS, _pair(-10.0, 10.0), between=("a", "b")),
+    Case("string-to-string", crossed(), -0.8, TIGHT, _pair(-10.0, 10.0), between=("a", "b")),
     Case("string-to-string", _beside_each_other(0.2), 0.2, NOTE, _beside_each_other(0.5 + 1e-6), between=("a", "b")),
     # Strings that draw apart are the nut's concern, however near they are there.
-    Case("string-to-string", crossed(), -0.8, SPOILS,
+    Case("string-to-string", crossed(), -0.8, TIGHT,
          head(tuners=(_beside("a", "1", 0.5, -0.5, -0.5), _beside("b", "2", 0.3, 0.5, 0.5)), patterns=(FACE,), strings=_TWO,
               nut=Nut(spread=1.0)), between=("a", "b")),
     Case("string-to-nut-end", _dive(_over(0.2)), 0.2, TIGHT, _dive(_over(0.5))),
