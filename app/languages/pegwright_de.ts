@@ -10636,8 +10636,8 @@
         <translation>Öffnungen so groß wie die Schlitze, außen so groß wie der Umriss</translation>
     </message>
     <message>
-        <source>openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline</source>
-        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen ringsum {offset} kleiner als der Umriss</translation>
+        <source>openings {offset} larger all round than the slots, outside {offset} smaller than the outline down to the nut line</source>
+        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen bis zur Sattellinie {offset} kleiner als der Umriss</translation>
     </message>
     <message>
         <source>openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline</source>
@@ -12121,8 +12121,8 @@
         <translation>{board}: Außenschablone ringsum {by} größer als der fertige Umriss.</translation>
     </message>
     <message>
-        <source>{board}: outside template {by} smaller all round than the finished outline.</source>
-        <translation>{board}: Außenschablone ringsum {by} kleiner als der fertige Umriss.</translation>
+        <source>{board}: outside template {by} smaller than the finished outline down to the nut line.</source>
+        <translation>{board}: Außenschablone bis zur Sattellinie {by} kleiner als der fertige Umriss.</translation>
     </message>
     <message>
         <source>{bush} stands {length} out of the base, more than the {template} template is thick, so the base would not sit down: take a thicker template.</source>

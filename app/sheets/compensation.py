@@ -49,8 +49,8 @@ def _sizes(offset: float) -> str:
     if abs(offset) < 0.0005:
         return say("openings the same size as the slots, outside the same size as the outline")
     if offset > 0:
-        return say("openings {offset} larger all round than the slots, outside {offset} smaller all round than the "
-                   "outline",
+        return say("openings {offset} larger all round than the slots, outside {offset} smaller than the outline "
+                   "down to the nut line",
                    offset=exact(offset))
     return say("openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline",
                offset=exact(-offset))

@@ -17,12 +17,13 @@ from geometry.drawing.offset_path import offset_path
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Slot, StraightSlot, loop_path, slot_path
+from geometry.layout import Headstock, Slot, StraightSlot, slot_path
 from geometry.lengths import at_most, mm
 from geometry.routing import RoutingPlan, SlotPlan, Waste
 from geometry.routing.board import BoardNote
 from geometry.routing.fit import narrowest
 from geometry.routing.grain import routed_edge
+from geometry.routing.nut_end import led_on
 from geometry.routing.reached import Patch
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -192,7 +193,7 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     if plan.of == "outline":
         if layout.template.board != "outline":
             return []
-        path, offset = loop_path(layout.outline), -plan.best.offset
+        path, offset = led_on(layout.outline, plan.best.offset), -plan.best.offset
     else:
         path, offset = slot_path(next(slot for slot in layout.slots if slot.id == plan.of)), plan.best.offset
     return [Stroke(line, "template", plan.of) for line in offset_path(path, offset).paths]

@@ -8,6 +8,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import bare, exact, mm
 from geometry.routing.follower import Follower
+from geometry.routing.nut_end import led_on
 from geometry.saying import say
 
 LETTER = 2.4
@@ -26,7 +27,7 @@ def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
     blank = layout.blank
     marks: list[Mark] = []
     if layout.template.board == "outline":
-        marks += [Stroke(path, "template", "outline") for path in offset_path(loop_path(layout.outline), -offset).paths]
+        marks += [Stroke(path, "template", "outline") for path in offset_path(led_on(layout.outline, offset), -offset).paths]
         low, high = loop_path(layout.outline).box[1], loop_path(layout.outline).box[3]
     else:
         low, high = -blank.behind, blank.tip

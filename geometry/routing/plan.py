@@ -79,7 +79,7 @@ class RoutPlan(Struct, frozen=True, dict=True):
                 return say("{board}: outside template the same size as the finished outline.", board=board)
             return (say("{board}: outside template {by} larger all round than the finished outline.", board=board, by=offset)
                     if self.offset < 0 else
-                    say("{board}: outside template {by} smaller all round than the finished outline.", board=board, by=offset))
+                    say("{board}: outside template {by} smaller than the finished outline down to the nut line.", board=board, by=offset))
         if abs(self.offset) < 0.0005:
             return say("{board}: opening the same size as the finished slot.", board=board)
         return (say("{board}: opening {by} larger all round than the finished slot.", board=board, by=offset)

@@ -22,6 +22,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
 from geometry.layout.edges import edges
 from geometry.routing.fit import pieces
+from geometry.routing.nut_end import SHOULDER
 from geometry.saying import say
 from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
 from geometry.vectors import Vec2
@@ -35,8 +36,6 @@ APART = 0.001
 NECK = 30.0
 """Length of the neck that is put behind the nut line, mm, so that the outline does not end there."""
 
-SHOULDER = 0.2
-"""An edge that rises less than this (mm a mm) where it leaves the nut line is a shoulder."""
 LADDER = (26.0, 13.0, 6.5, 3.0)
 """Sizes in mm that are tried first: what a wide cutter does not leave, no slimmer one leaves either."""
 

@@ -99,7 +99,7 @@ def test_the_template_board_is_compensated_and_exact():
     lines = {m.owner: m.path for m in marks if isinstance(m, Stroke) and m.style == "template"}
     assert lines["slot"].box == pytest.approx((-11, 29, 11, 151))
     assert lines["slot"].area == pytest.approx(22 * 100 + 3.141592653589793 * 121)
-    assert lines["outline"].box == pytest.approx((-35.5, 4.5, 35.5, 175.5))
+    assert lines["outline"].box == pytest.approx((-35.5, 0.0, 35.5, 175.5))
     assert [m.owner for m in marks if isinstance(m, Disc)] == ["low", "high"]
     assert sum(isinstance(m, Cross) for m in marks) == 2
     words = [m.text for m in marks if isinstance(m, Label)]

@@ -86,8 +86,8 @@ def test_round_the_outside_the_base_overhangs():
 
 
 def test_the_board_is_what_is_left():
-    """80 x 180, less an opening of 14 x 100 with round ends (17 - 8 = 9 wider than 5), less two pin holes of 6."""
+    """80 x 180 set in by 4.5 but at the nut line, less an opening of 14 x 100 with round ends (17 - 8 = 9 wider than 5), less two pin holes of 6."""
     layout = head(straight(width=5, length=100))
     board = template_board(layout, 4.5)
     opening = 14 * 100 + 3.14159 * 49
-    assert board.area.area == pytest.approx((80 - 9) * (180 - 9) - opening - 2 * 3.14159 * 9, abs=1)
+    assert board.area.area == pytest.approx((80 - 9) * (180 - 4.5) - opening - 2 * 3.14159 * 9, abs=1)

@@ -1,0 +1,83 @@
+"""The outside template at the nut line: it ends there, and its sides guide the router down to it."""
+
+from pathlib import Path
+
+import numpy as np
+import pyclipper
+import pytest
+from msgspec.structs import replace
+from shapely import union_all
+from shapely.geometry import Polygon, box
+
+from app.formats.headstock import read
+from geometry.drawing import Stroke
+from geometry.drawing.template import template_drawing
+from geometry.layout import Loop, Node, loop_path
+from geometry.routing.follower import template_outline
+from geometry.routing.nut_end import led_on
+from tests.geometry.routing.specimens import head, loop
+
+SAMPLES = sorted(Path("samples").glob("*.headstock.json"))
+NECK, FINE = 40.0, 1e6
+"""mm of neck behind the nut line; units of the other library to the mm"""
+
+
+def shrunk(area: Polygon, by: float) -> Polygon:
+    """An area shrunk by a polygon library that the program does not use."""
+    tool = pyclipper.PyclipperOffset(2.0, 0.0005 * FINE)
+    tool.AddPath([(round(x * FINE), round(y * FINE)) for x, y in area.exterior.coords[:-1]], pyclipper.JT_ROUND, pyclipper.ET_CLOSEDPOLYGON)
+    return union_all([Polygon(np.array(ring) / FINE) for ring in tool.Execute(-by * FINE)])
+
+
+def with_neck(loop_: Loop) -> Polygon:
+    """A head and its neck: the directions in which its sides come to the nut line are taken from points of the outline."""
+    points = loop_path(loop_).counter_clockwise().flatten(1e-5)[:-1]
+    on = np.flatnonzero(np.abs(points[:, 1]) < 1e-9)
+    bass, treble = (on[f(points[on, 0])] for f in (np.argmin, np.argmax))
+    ends = []
+    for foot, beside in ((bass, points[bass - 1]), (treble, points[(treble + 1) % len(points)])):
+        way = points[foot] - beside
+        ends.append(points[foot] + way / -way[1] * NECK)
+    return union_all([Polygon(points), Polygon([points[bass], ends[0], ends[1], points[treble]]).buffer(1e-6)])
+
+
+@pytest.mark.parametrize("offset", [0.4, 2.5, 4.5])
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.name.split(".")[0])
+def test_as_if_the_neck_went_on_and_the_template_were_cut_off_at_the_nut_line(path, offset):
+    layout = read(path)
+    wanted = shrunk(with_neck(layout.outline), offset).intersection(box(-500.0, 0.0, 500.0, 500.0))
+    line, = [mark.path for mark in template_drawing(layout, offset) if isinstance(mark, Stroke) and mark.style == "template"
+             and mark.owner == "outline"]
+    for found in (Polygon(line.flatten()), template_outline(layout, offset)):
+        assert found.symmetric_difference(wanted).area < 0.003 * wanted.length
+        assert found.bounds[1] == pytest.approx(0.0, abs=1e-6)
+
+
+def test_a_leaning_side_by_hand():
+    """Sides that lean out by 10 over 90: set in by 3 they cross the nut line 3 sqrt(1 + 1/81) further in, at 30 - 3.018."""
+    leaning = loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0))
+    x0, y0, x1, _ = template_outline(head(outline=leaning), 3.0).intersection(box(-50.0, -1.0, 50.0, 1e-6)).bounds
+    assert (x0, y0, x1) == pytest.approx((-26.982, 0.0, 26.982), abs=0.001)
+
+
+def test_nodes_on_the_nut_line_and_the_way_round_change_nothing():
+    corners = ((-30.0, 0.0), (-10.0, 0.0), (0.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0))
+    areas = [led_on(loop(*points), 3.0).area for points in (corners, corners[2:] + corners[:2], corners[::-1], (corners[0], *corners[3:]))]
+    assert areas == pytest.approx([areas[-1]] * 4) and areas[-1] == pytest.approx(6300 + 3 * (60 - 1 / 3))
+
+
+def test_a_shoulder_goes_on_square():
+    """Edges that leave the nut line nearly along it: the neck is as wide as the nut."""
+    shouldered = loop((-20.0, 0.0), (20.0, 0.0), (40.0, 1.0), (40.0, 90.0), (-40.0, 90.0), (-40.0, 1.0))
+    assert led_on(shouldered, 3.0).box == pytest.approx((-40.0, -3.0, 40.0, 90.0))
+    assert led_on(shouldered, 3.0).area - loop_path(shouldered).area == pytest.approx(3 * 40)
+
+
+def test_an_outline_that_does_not_end_on_the_nut_line_is_left_alone():
+    high = loop((-30.0, 5.0), (30.0, 5.0), (40.0, 90.0), (-40.0, 90.0))
+    low = loop((-30.0, -8.0), (30.0, -8.0), (40.0, 90.0), (-40.0, 90.0))
+    pointed = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(40.0, 90.0)), Node(at=(-40.0, 90.0))))
+    for outline in (high, low, pointed):
+        assert led_on(outline, 3.0) == loop_path(outline).counter_clockwise()
+    square = replace(head(), outline=loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0)))
+    assert led_on(square.outline, -2.0) == led_on(square.outline, 0.0) == loop_path(square.outline)
