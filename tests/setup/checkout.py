@@ -57,7 +57,7 @@ class Checkout:
         offline = {
             "PIP_CONFIG_FILE": os.devnull,
             "PIP_NO_INDEX": "1",
-            "PIP_FIND_LINKS": str(self._wheels),
+            "PIP_FIND_LINKS": self._wheels.as_uri(),  # a plain path would be taken apart at its spaces
             "PIP_RETRIES": "0",
         }
         return subprocess.Popen(
