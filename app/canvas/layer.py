@@ -158,8 +158,11 @@ class MarkLayer:
         for mark in marks:
             if isinstance(mark, Label):
                 labels.append(mark)
-            else:
-                add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
+                continue
+            style = style_key(mark)
+            if style not in paths:
+                paths[style] = QPainterPath()
+            add_mark(paths[style], mark)
         for key in [k for k in self._lines if k[0] == owner and k[1] not in paths]:
             self._remove(key)
         for style, path in paths.items():

@@ -33,6 +33,16 @@ class Tag(Struct, frozen=True):
         return bool(self.lines or self.snapped or self.entries)
 
 
+class _Row(Struct):
+    """One row of the card, in pixels from the card's corner."""
+
+    box: QRectF
+    role: str
+    text: str
+    base: QPointF | None
+    """where its one line of letters begins; None when it is wrapped"""
+
+
 class PointerTag(QGraphicsItem):
     """The card. It stands below and right of the pointer, and changes sides near the border of the view."""
 
@@ -61,7 +71,7 @@ class PointerTag(QGraphicsItem):
         if tag != self._tag or not self._rows:
             self._tag = tag
             self._rows = self._lay(tag)
-            self._size = QSizeF(max(row.right() for row, _, _ in self._rows) + PAD, self._rows[-1][0].bottom() + PAD - 1)
+            self._size = QSizeF(max(row.box.right() for row in self._rows) + PAD, self._rows[-1].box.bottom() + PAD - 1)
             self.update()
         width, height = self._size.width(), self._size.height()
         pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
@@ -84,23 +94,24 @@ class PointerTag(QGraphicsItem):
         self._font, self._bold = QFont(font), QFont(font)
         self._bold.setBold(True)
         self._measures = QFontMetricsF(self._font), QFontMetricsF(self._bold)
-        self._rows: list[tuple[QRectF, str, str]] = []
+        self._rows: list[_Row] = []
         self._size = QSizeF()
 
     # ---- inside ---------------------------------------------------------
-    def _lay(self, tag: Tag) -> list[tuple[QRectF, str, str]]:
-        """(box from the card's corner, role, text) of every row."""
-        rows: list[tuple[QRectF, str, str]] = []
+    def _lay(self, tag: Tag) -> list[_Row]:
+        """Every row, from the card's corner."""
+        rows: list[_Row] = []
         y = PAD - 2
 
         def put(role: str, text: str, indent: float = 0.0) -> None:
             nonlocal y
             metrics = self._metrics(role)
             width, height = metrics.horizontalAdvance(text), metrics.height()
+            base: QPointF | None = QPointF(PAD + indent, y + metrics.ascent())
             if width > px(WIDEST):
                 size = metrics.boundingRect(QRectF(0, 0, px(WIDEST), 4000), int(Qt.TextFlag.TextWordWrap), text)
-                width, height = size.width(), size.height()
-            rows.append((QRectF(PAD + indent, y, width + 4, height), role, text))
+                width, height, base = size.width(), size.height(), base if size.height() < 1.5 * height else None
+            rows.append(_Row(QRectF(PAD + indent, y, width + 4, height), role, text, base))
             y += height + 2
 
         for line in tag.lines:
@@ -127,21 +138,21 @@ class PointerTag(QGraphicsItem):
         grain = 1.0 if widget is None else widget.devicePixelRatioF()
         painter.drawPixmap(box.topLeft(), plate(box.width(), box.height(), 5, grain, t.panel, 0.95, t.dim))
         painter.translate(box.topLeft())
-        for box, role, text in self._rows:
+        for row in self._rows:
+            role, text = row.role, row.text
             if role == "open":
                 painter.setPen(QPen(inks["frame"], 1.4))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
-                painter.drawRoundedRect(box.adjusted(-5, -1, 8, 2), 3, 3)
+                painter.drawRoundedRect(row.box.adjusted(-5, -1, 8, 2), 3, 3)
                 text += "|"
-            if role == "snapped":
-                self._sign(painter, QPointF(PAD + px(5), box.top() + self._measures[0].height() / 2))
+            elif role == "snapped":
+                self._sign(painter, QPointF(PAD + px(5), row.box.top() + self._measures[0].height() / 2))
             painter.setPen(inks.get(role, inks["line"]))
             painter.setFont(self._font if role == "snapped" else self._bold)
-            metrics = self._metrics(role)
-            if box.height() < 1.5 * metrics.height():  # one line: there is nothing to wrap
-                painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), text)
+            if row.base is not None:
+                painter.drawText(row.base, text)
             else:
-                painter.drawText(box.adjusted(0, 0, 12, 0), int(Qt.TextFlag.TextWordWrap), text)
+                painter.drawText(row.box.adjusted(0, 0, 12, 0), int(Qt.TextFlag.TextWordWrap), text)
 
     def _sign(self, painter: QPainter, at: QPointF) -> None:
         """A prick of the scriber: a small cross in a ring, for what was caught."""

@@ -16,6 +16,9 @@ SMALLEST, LARGEST = 0.4, 120.0
 """Pixels per mm between which the view zooms."""
 
 
+SHIFT, CTRL, ALT = (key.value for key in (Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier,
+                                          Qt.KeyboardModifier.AltModifier))
+"""As numbers: each event of the mouse is asked for all three, and Python's flags take ten times as long."""
 PAN = 60
 """Pixels that Ctrl and an arrow key move the paper under the window."""
 
@@ -172,10 +175,9 @@ class CanvasView(QGraphicsView):
     # ---- the pointer ----------------------------------------------------
     def _pointer(self, event, kind: str) -> Pointer:
         at = self.viewportTransform().inverted()[0].map(QPointF(event.position()))
-        keys = event.modifiers()
-        return Pointer(at=(at.x(), at.y()), kind=kind, shift=bool(keys & Qt.KeyboardModifier.ShiftModifier),
-                       ctrl=bool(keys & Qt.KeyboardModifier.ControlModifier),
-                       alt=bool(keys & Qt.KeyboardModifier.AltModifier), mm_per_pixel=1 / self._scale)
+        keys = event.modifiers().value
+        return Pointer(at=(at.x(), at.y()), kind=kind, shift=bool(keys & SHIFT), ctrl=bool(keys & CTRL), alt=bool(keys & ALT),
+                       mm_per_pixel=1 / self._scale)
 
     def mousePressEvent(self, event) -> None:
         self._press(event, "press")

@@ -20,7 +20,9 @@ def painter_path(path: Path) -> QPainterPath:
 
 def add_mark(made: QPainterPath, mark: Mark) -> None:
     """Append a mark's lines to a path; labels are not lines and are left out."""
-    if isinstance(mark, Disc):
+    if isinstance(mark, Stroke):
+        _follow(made, mark.path)
+    elif isinstance(mark, Disc):
         r = mark.radius
         made.addEllipse(QRectF(mark.centre[0] - r, mark.centre[1] - r, 2 * r, 2 * r))
     elif isinstance(mark, Cross):
@@ -30,8 +32,6 @@ def add_mark(made: QPainterPath, mark: Mark) -> None:
         made.lineTo(x + c, y + s)
         made.moveTo(x + s, y - c)
         made.lineTo(x - s, y + c)
-    elif isinstance(mark, Stroke):
-        _follow(made, mark.path)
     elif isinstance(mark, Area):
         for path in (mark.outer, *mark.openings):
             _follow(made, path)
