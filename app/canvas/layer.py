@@ -61,6 +61,10 @@ class MarkLayer:
         self._labels: dict[str, list[QGraphicsSimpleTextItem]] = {}
         self._said: dict[str, list[Label]] = {}
         """what each of these says"""
+        self._parted: float | None = None
+        """the zoom for which labels were put away that would lie over others; None in a layer where none are"""
+        self._unparted = False
+        """whether labels have changed since"""
         self._states: dict[str, str] = {}
         self._shaped: set[QGraphicsPathItem] = set()
         self._coloured: set[QGraphicsPathItem] = set()
@@ -75,6 +79,8 @@ class MarkLayer:
                 continue
             self._marks[owner] = marks
             self._rebuild(owner, marks)
+        if self._unparted and self._parted is not None:
+            self.part(self._parted)
 
     def set_states(self, states: dict[str, str]) -> None:
         """Say which features are held or snagged (see styles.pen_and_brush); absent ones are plain."""
@@ -105,7 +111,8 @@ class MarkLayer:
                 self._lay(item, mark)
 
     def part(self, pixels_per_mm: float) -> None:
-        """Put away labels that would lie over a longer one at this zoom; turned ones stand as they are."""
+        """Put away labels that would lie over a longer one at this zoom, from now on; turned ones stand as they are."""
+        self._parted, self._unparted = pixels_per_mm, False
         found = [(item, label) for owner, items in self._labels.items()
                  for item, label in zip(items, self._said[owner], strict=True)
                  if not label.angle]
@@ -192,6 +199,7 @@ class MarkLayer:
             items.append(item)
         before = self._said.get(owner, [])
         self._said[owner] = labels
+        self._unparted = self._unparted or labels != before
         for item, label, old in zip_longest(items, labels, before[:len(labels)]):
             if old is None or label.style != old.style:
                 self._colour(item, label)
@@ -227,7 +235,7 @@ class MarkLayer:
         del self._marks[owner]
         for key in [k for k in self._lines if k[0] == owner]:
             self._remove(key)
-        self._said.pop(owner, None)
+        self._unparted = bool(self._said.pop(owner, None)) or self._unparted
         for item in self._labels.pop(owner, []):
             self._scene.removeItem(item)
 

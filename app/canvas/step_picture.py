@@ -17,6 +17,8 @@ BORDER = 22
 KEYS = {Qt.Key.Key_Right: 1, Qt.Key.Key_Down: 1, Qt.Key.Key_PageDown: 1, Qt.Key.Key_Space: 1,
         Qt.Key.Key_Left: -1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageUp: -1, Qt.Key.Key_Backspace: -1}
 FAR = 1_000_000
+NOTCH = 120
+"""What the toolkit tells of one notch of a wheel: eighths of a degree."""
 
 
 class StepPicture(QWidget):
@@ -30,6 +32,7 @@ class StepPicture(QWidget):
         self._theme = theme
         self._painting = Painting()
         self._box = QRectF()
+        self._rolled = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(220, 200)
         self.setAccessibleName(say("The piece at this step"))
@@ -68,6 +71,11 @@ class StepPicture(QWidget):
         event.accept()
 
     def wheelEvent(self, event) -> None:
-        if event.angleDelta().y():
-            self.turned.emit(-1 if event.angleDelta().y() > 0 else 1)
+        """A notch of the wheel is a step; fine wheels and pads tell of parts of one."""
+        by = event.angleDelta().y()
+        self._rolled = by if self._rolled * by < 0 else self._rolled + by
+        notches = int(self._rolled / NOTCH)
+        if notches:
+            self._rolled -= notches * NOTCH
+            self.turned.emit(-notches)
         event.accept()

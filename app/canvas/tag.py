@@ -33,6 +33,13 @@ class Tag(Struct, frozen=True):
         return bool(self.lines or self.snapped or self.entries)
 
 
+def _beside(at: int, long: float, room: int) -> float:
+    """Where a card of some pixels begins, from the pointer: behind it, before it where there is no room, never over the
+    border: the hand may drag beyond it, and a long sentence may fit on neither side."""
+    off = OFF if at + OFF + long < room else -OFF - long
+    return max(min(off, room - long - at), -at)
+
+
 class _Row(Struct):
     """One row of the card, in pixels from the card's corner."""
 
@@ -75,8 +82,8 @@ class PointerTag(QGraphicsItem):
             self.update()
         width, height = self._size.width(), self._size.height()
         pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
-        x = OFF if pixel.x() + OFF + width < port.width() else -OFF - width
-        y = OFF if pixel.y() + OFF + height < port.height() else -OFF - height
+        x = _beside(pixel.x(), width, port.width())
+        y = _beside(pixel.y(), height, port.height())
         box = QRectF(x, y, width, height)
         if box != self._box:
             self.prepareGeometryChange()

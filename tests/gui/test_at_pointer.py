@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from app.canvas.tag import Tag
 from app.look.theme import LAMP
 from geometry.edits import plan_point
 from geometry.layout import loop_path
@@ -80,3 +81,33 @@ def test_the_card_stays_in_the_view(qtbot, tmp_path):
         tag = bench.window.canvas.tag
         box = tag.boundingRect().translated(bench.view.mapFromScene(tag.pos()).toPointF()).toRect()
         assert port.adjusted(-3, -3, 3, 3).contains(box), (corner, box)
+
+
+def within(bench: Bench) -> bool:
+    """Whether all of the card lies in the view."""
+    tag, port = bench.window.canvas.tag, bench.view.viewport().rect()
+    box = tag.boundingRect().translated(bench.view.mapFromScene(tag.pos()).toPointF()).toRect()
+    return port.adjusted(-3, -3, 3, 3).contains(box)
+
+
+def test_the_card_stays_in_the_view_while_the_hand_drags_beyond_it(bench):
+    port, left = bench.view.viewport(), Qt.MouseButton.LeftButton
+    start = bench.pixel(bench.origin("treble face 2"))
+    QTest.mousePress(port, left, pos=start)
+    for at in (QPoint(-60, 300), QPoint(300, -60), QPoint(port.width() + 60, 300), QPoint(300, port.height() + 60)):
+        QTest.mouseMove(port, at)
+        bench.pump()
+        assert bench.window.canvas.tag.said and within(bench), at
+    bench.key(Qt.Key.Key_Escape)
+    QTest.mouseRelease(port, left, pos=start)
+
+
+def test_a_sentence_that_fits_on_neither_side_of_the_pointer_stays_in_the_view(bench):
+    bench.window.resize(700, 700)
+    bench.pump()
+    port = bench.view.viewport()
+    long = Tag((" ".join(["a sentence that goes on and on"] * 3),))
+    for x in range(0, port.width(), 20):
+        bench.window.canvas.tag.show_at(bench.view.mapToScene(QPoint(x, 200)).toTuple(), long)
+        assert within(bench), x
+    bench.window.canvas.tag.show_at(None, Tag())

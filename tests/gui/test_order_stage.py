@@ -1,8 +1,10 @@
 """The Order stage by mouse and keys: flip through the build, drag a step, see what that spoils, go back."""
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from app.panels.order_list import EDGE
 from app.window.order_room import OrderRoom
@@ -67,6 +69,25 @@ def test_keys_and_slider_turn_the_steps(bench, order):
     assert order.at == "template" and not order.centre.before.isEnabled()
     QTest.keyClick(order.panel.list, Qt.Key.Key_Down)
     assert order.at == "mark"
+
+
+def test_a_notch_of_the_wheel_turns_a_step_however_finely_it_is_told(bench, order):
+    picture = order.centre.picture
+    steps = order.work.order.steps
+
+    def roll(by: int) -> None:
+        at = QPointF(picture.rect().center())
+        QApplication.sendEvent(picture, QWheelEvent(at, picture.mapToGlobal(at), QPoint(), QPoint(0, by), Qt.MouseButton.NoButton,
+                                                    NONE, Qt.ScrollPhase.NoScrollPhase, False))
+    for _ in range(15):
+        roll(-8)
+    assert order.at == steps[1]
+    roll(-360)
+    assert order.at == steps[4]
+    roll(-100)
+    for by in (60, 60):  # the other way it begins anew
+        roll(by)
+    assert order.at == steps[3]
 
 
 def test_the_picture_shows_what_the_step_takes_and_why_it_stands_there(bench, order):

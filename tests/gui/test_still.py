@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QImage, QPixmapCache
 from PySide6.QtWidgets import QApplication
 
@@ -131,3 +131,24 @@ def test_pictures_have_room(bench):
 def test_wood_is_as_smooth_on_plain_paper_as_on_ruled(bench):
     bench.window.canvas.set_grid_visible(False)
     assert apart(seen(bench), anew(bench)) <= ROUNDING
+
+
+def shown(bench: Bench) -> list[tuple[str, QRectF]]:
+    """Words and boxes of the labels of the drawing that are seen, in pixels."""
+    found = [item for items in bench.window.canvas._marks._labels.values() for item in items if item.isVisible()]
+    return [(item.text(), item.deviceTransform(bench.view.viewportTransform()).mapRect(item.boundingRect())) for item in found]
+
+
+def test_labels_that_come_to_lie_over_each_other_in_a_drag_are_put_away_and_come_back(bench):
+    bench.view.zoom(0.5)
+    before = sorted(words for words, _ in shown(bench))
+    start, end = bench.inside("treble side 1"), bench.inside("treble side 2")
+    bench.press(start)
+    for k in range(1, 11):
+        bench.move(((start[0] * (10 - k) + end[0] * k) / 10, (start[1] * (10 - k) + end[1] * k) / 10))
+        boxes = [box for _, box in shown(bench)]
+        assert not any(one.intersects(two) for i, one in enumerate(boxes) for two in boxes[i + 1:])
+    assert len(boxes) < len(before), "two bores side by side"
+    bench.key(Qt.Key.Key_Escape)
+    bench.release(end)
+    assert sorted(words for words, _ in shown(bench)) == before
