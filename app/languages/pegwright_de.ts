@@ -7744,6 +7744,10 @@
         <translation>Das schräge Sattelende eines Schlitzes, so geschnitten, dass die Saiten eintauchen, ohne Holz zu berühren.</translation>
     </message>
     <message>
+        <source>The slot has more than {most} sharp corners, the first of them at {x:.1f} across, {y:.1f} along: draw it with fewer.</source>
+        <translation>Der Schlitz hat mehr als {most} scharfe Ecken, die erste bei {x:.1f} quer, {y:.1f} längs: mit weniger Ecken zeichnen.</translation>
+    </message>
+    <message>
         <source>The slot has to be as wide as the cutter everywhere.</source>
         <translation>Der Schlitz muss überall so breit wie der Fräser sein.</translation>
     </message>

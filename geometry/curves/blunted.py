@@ -14,7 +14,7 @@ import math
 
 import numpy as np
 import shapely
-from shapely.geometry import Polygon
+from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 FEW = 200
@@ -31,18 +31,25 @@ _CELLS = 400
 """Cells with room for a disc above which they are not cut smaller."""
 
 
-def blunted(area: BaseGeometry, by: float) -> BaseGeometry:
+def blunted(area: BaseGeometry, by: float, done: float = 0.0) -> BaseGeometry:
     """What gives the same as an area when it is grown by `by` mm or more (shrunk by as much or more, when negative).
 
-    The very same area unless its wall is a saw on the side to which it is offset. Areas with
-    holes or of several pieces are left as they are.
+    `done`: the radius for which the area is blunted already, so that no smaller notches are looked for.
+    The very same area unless its wall is a saw on the side to which it is offset. Parts with holes are left as they are.
     """
-    if shapely.get_num_coordinates(area) <= FEW or by == 0.0 or not isinstance(area, Polygon) or area.interiors:
+    if shapely.get_num_coordinates(area) <= FEW or by == 0.0 or not isinstance(area, Polygon | MultiPolygon):
         return area
-    radius, out = abs(by), by > 0
-    if _turns(area, out) <= TURNS:
+    whole = shapely.get_parts(area).tolist()
+    made = [_blunted(part, abs(by), by > 0, done) for part in whole]
+    if all(one is other for one, other in zip(whole, made, strict=True)):
         return area
-    area = _filled(area, radius, out)
+    return made[0] if len(made) == 1 else shapely.multipolygons(shapely.get_parts(made))
+
+
+def _blunted(area: Polygon, radius: float, out: bool, done: float) -> BaseGeometry:
+    if shapely.get_num_coordinates(area) <= FEW or area.interiors or _turns(area, out) <= TURNS:
+        return area
+    area = _filled(area, radius, out, done)
     return area if out or _turns(area, out) <= _STILL else _roomy(area, radius)
 
 
@@ -88,14 +95,14 @@ def _roomy(area: Polygon, radius: float) -> BaseGeometry:
     return shapely.intersection(area, room)
 
 
-def _filled(area: Polygon, radius: float, out: bool) -> Polygon:
+def _filled(area: Polygon, radius: float, out: bool, done: float) -> Polygon:
     """An area with every notch filled as far as no disc of this radius or more, on the offset's side, gets into it.
 
     From small notches to large ones, so that there are never many corners between two lips.
     """
     ring = _ring(area, out)
-    size = 2 * float(np.sort(_far(ring, 2))[len(ring) // 10]) / _LIPS
-    size = radius if size <= 0 or size >= radius else radius * 0.5 ** math.ceil(math.log2(radius / size))
+    size = done or float(np.sort(_far(ring, 2))[len(ring) // 10]) / _LIPS
+    size = radius if size <= 0 or size >= radius else radius * 0.5 ** math.floor(math.log2(radius / size))
     while len(ring) > FEW:
         notches = _notches(area, ring, size, out)
         if notches:

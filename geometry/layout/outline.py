@@ -1,5 +1,6 @@
 """A closed line of nodes, as the file keeps it, and the exact path that it stands for."""
 
+import math
 from typing import Annotated
 
 from msgspec import Meta
@@ -15,6 +16,10 @@ MOST_CROSSINGS = 100
 """Times that a loop may cross itself: a slip of the hand does so once or twice, and what many crossings enclose takes minutes to find."""
 _FEW_NODES = 12
 """nodes with which a loop cannot cross itself so often that it matters"""
+MOST_SHARP = 3000
+"""Sharp corners of a slot: nobody saws a hundred, and where each cutter gets between more teeth than these takes seconds to find."""
+_SHARP = math.radians(30)
+"""turn of a sharp corner"""
 _CROSSES = 0.1
 """mm: how far chords stray that only tell how often a loop crosses itself"""
 
@@ -65,6 +70,21 @@ def hold_to_few_crossings(loop: Loop) -> None:
     if place is not None:
         raise GeometryError(say("The line crosses itself more than {most} times, for the first time at {x:.1f} across, {y:.1f} along: "
                                 "draw it anew.", most=MOST_CROSSINGS, x=place[0], y=place[1]))
+
+
+def hold_to_few_corners(loop: Loop) -> None:
+    """GeometryError with a place for the wall of a slot that has more than MOST_SHARP sharp corners."""
+    place = _teeth(loop) if len(loop.nodes) > MOST_SHARP else None
+    if place is not None:
+        raise GeometryError(say("The slot has more than {most} sharp corners, the first of them at {x:.1f} across, {y:.1f} along: "
+                                "draw it with fewer.", most=MOST_SHARP, x=place[0], y=place[1]))
+
+
+@remembered_by_size(256, of_loop)
+def _teeth(loop: Loop) -> Point | None:
+    path = loop_path(loop)
+    sharp = path.corners(_SHARP)
+    return path.segments[sharp[0][0]].point(0.0) if len(sharp) > MOST_SHARP else None
 
 
 @remembered_by_size(256, of_loop)

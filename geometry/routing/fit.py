@@ -51,20 +51,23 @@ def narrowest(slot: Slot) -> float:
     """
     if isinstance(slot.shape, StraightSlot):
         return slot.shape.width
-    area = whole = polygon(slot_path(slot))
-    ready = 0.0
+    area, ready = polygon(slot_path(slot)), 0.0
+    before, done = area, ready
     x0, y0, x1, y1 = area.bounds
     widest = min(x1 - x0, y1 - y0)
     low, high = 0.0, widest
     for step in range(1, _GRID + 1):
         trial = widest * step / _GRID
         if trial >= _ANEW * ready:
-            area, ready = blunted(area, -_radius(trial)), trial
+            before, done = area, ready
+            area, ready = blunted(area, -_radius(trial), _radius(ready)), trial
         if _rooms(area, trial) != 1:
             high = trial
             break
         low = trial
-    area = blunted(whole, -_radius(low))
+    if ready > low:
+        area, ready = before, done
+    area = blunted(area, -_radius(low), _radius(ready))
     while high - low > WITHIN / 4:
         middle = (low + high) / 2
         low, high = (middle, high) if _rooms(area, middle) == 1 else (low, middle)

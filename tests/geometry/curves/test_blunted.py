@@ -103,5 +103,7 @@ def test_where_no_disc_has_room_nothing_is_left_to_offset():
 def test_a_plain_wall_is_left_as_it_is():
     for area in (Point(0, 0).buffer(20, quad_segs=200), Polygon([(0, 0), (9, 0), (9, 9), (0, 9)]), Polygon()):
         assert blunted(area, -2.0) is area and blunted(area, 2.0) is area
+    several = shapely.MultiPolygon([Polygon(two_rows(300)), Point(90, 90).buffer(5)])
+    assert len(blunted(several, 2.0).geoms) == 2 and blunted(several, 2.0).geoms[1].equals(several.geoms[1])
     holed = Polygon(two_rows(300), [[(5, 90), (6, 90), (6, 91), (5, 91)]])
     assert blunted(holed, -2.0) is holed

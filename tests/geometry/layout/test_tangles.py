@@ -10,7 +10,7 @@ from geometry.checks import check
 from geometry.curves.polygons import tangled
 from geometry.errors import GeometryError
 from geometry.layout import loop_path, validate
-from geometry.layout.outline import MOST_CROSSINGS
+from geometry.layout.outline import MOST_CROSSINGS, MOST_SHARP
 from tests.geometry.checks.heads import drawn, head, loop
 
 
@@ -64,3 +64,19 @@ def test_what_crosses_itself_less_often_is_a_snag():
     layout = validate(head(outline=star(21, 5)))
     assert "outline-crosses" in {snag.kind for snag in check(layout).snags}
     assert "outline-crosses" in {snag.kind for snag in check(replace(layout, outline=star(13, 2))).snags}
+
+
+def test_a_slot_with_thousands_of_teeth_is_refused_with_its_place():
+    def saw(count):
+        return [(10 * (1 + 0.1 * (i % 2)) * math.cos(turn), 90 + 40 * (1 + 0.1 * (i % 2)) * math.sin(turn))
+                for i, turn in ((i, 2 * math.pi * i / count) for i in range(count))]
+    with pytest.raises(GeometryError, match=r"^The slot has more than 3000 sharp corners, the first of them at 10\.0 across, "
+                                            r"90\.0 along: draw it with fewer \(at \$\.slots\[0\]\)\.$"):
+        validate(head(slots=(drawn("s", *saw(MOST_SHARP + 2)),)))
+    validate(head(slots=(drawn("s", *saw(MOST_SHARP)),)))
+    validate(head(outline=loop(*saw(MOST_SHARP + 2))))
+
+
+def test_a_smooth_slot_may_have_any_number_of_nodes():
+    many = [(10 * math.cos(2 * math.pi * i / 5000), 90 + 40 * math.sin(2 * math.pi * i / 5000)) for i in range(5000)]
+    assert validate(head(slots=(drawn("s", *many),))).slots[0].id == "s"
