@@ -93,9 +93,12 @@ def at_most(length: float) -> str:
     return _rounded(length, math.floor, 1e-6)
 
 
-def deep(length: float) -> str:
-    """How deep something is cut, with its unit: to 0.01 mm, 0.001 in or a 64th true to it, and never more than it is."""
-    return format_down(length, _unit.get(), 2, mark=True)
+def deep(length: float, through: bool = False) -> str:
+    """How deep something is cut, with its unit: to 0.01 mm, 0.001 in or a 64th true to it.
+
+    Never more than it is, but for a cut that has to come `through` the wood.
+    """
+    return (format_close if through else format_down)(length, _unit.get(), 2, mark=True)
 
 
 def area(size: float) -> str:

@@ -181,7 +181,7 @@ class RouterRoom(StageRoom):
         if self.planned is None or self.planned.layout is not self.window.document.layout:
             self.window.say(say("The layout has changed and is being planned anew: write the template when that plan is on show."))
             return
-        write_template(self.window, *tool)
+        write_template(self.window, *tool, self.panel.of)
 
 
 def plan(layout: Headstock, unit: LengthUnit, ask: Ask = go_on) -> Planned:

@@ -16,15 +16,15 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-def write_template(window: MainWindow, bit: str, bush: str | None) -> None:
-    """Ask for a file and write the template for a bit and guide bush of the layout's rack."""
+def write_template(window: MainWindow, bit: str, bush: str | None, of: str = "") -> None:
+    """Ask for a file and write the template for a bit and guide bush of the layout's rack; `of` is what its plan is of."""
     from app.formats.dxf_out import write_dxf
     from app.formats.svg_out import write_svg
     layout = window.document.layout
     try:
         tool = next(one for one in layout.rack.bits if one.id == bit)
         guide = follower_of(tool, next((one for one in layout.rack.bushes if one.id == bush), None))
-        drawing = board_drawing(layout, guide)
+        drawing = board_drawing(layout, guide, of)
     except GeometryError as error:
         window.say(str(error))
         return

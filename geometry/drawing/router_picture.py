@@ -183,7 +183,7 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
         named.append((say("template"), job.template / 2))
     marks += [Label(text, (scene.left - BESIDE + 1.0, y - LETTER / 2), LETTER, "note", scene.owner) for text, y in named]
     marks.append(Stroke(straight((x, 0.0), (x, -one.ends)), "dimension", scene.owner))
-    marks.append(Label(deep(one.ends), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
+    marks.append(Label(deep(one.ends, job.through), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
     wood = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0)
     below = min(wood, _lowest(one) - 1.5) - 2.0 - LETTER
     what = {"guide bush": say("bush"), "bare shank": say("shank")}.get(one.follower.kind, say("bearing"))

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.layout.pin_pairs import standing_in
 from geometry.lengths import bare, exact, mm
 from geometry.routing.follower import Follower
 from geometry.routing.nut_end import led_on
@@ -17,24 +19,26 @@ ARM = 4.0
 """Half arms of the marks at the pins, mm."""
 
 
-def board_drawing(layout: Headstock, follower: Follower) -> Drawing:
+def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawing:
     """The board for one follower in the layout's coordinates: its outside, its openings, its pin holes, its datum lines.
 
-    Exact lines and arcs where the layout has them. An opening that a negative offset closes is left out
+    `of` is what the plan is of. Where the slots' board is as large as the blank, the "outline" has a board of its own:
+    of the head's shape, without openings, with the pins that stand inside it. Exact lines and arcs where the layout has them. An opening that a negative offset closes is left out
     (geometry.routing.board says so). GeometryError when the outline or a slot crosses itself.
     """
     offset = follower.offset
     blank = layout.blank
     marks: list[Mark] = []
-    if layout.template.board == "outline":
+    own = of == "outline" and layout.template.board == "blank"
+    if layout.template.board == "outline" or own:
         marks += [Stroke(path, "template", "outline") for path in offset_path(led_on(layout.outline, offset), -offset).paths]
         low, high = loop_path(layout.outline).box[1], loop_path(layout.outline).box[3]
     else:
         low, high = -blank.behind, blank.tip
         marks.append(Stroke(rectangle(-blank.bass, low, blank.treble, high), "template", "blank"))
-    for slot in layout.slots:
+    for slot in () if own else layout.slots:
         marks += [Stroke(path, "template", slot.id) for path in offset_path(slot_path(slot), offset).paths]
-    for pin in layout.pins:
+    for pin in standing_in(layout.pins, polygon(loop_path(layout.outline))) if own and layout.pins else layout.pins:
         marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole", pin.id), Cross(pin.at, ARM, "cross", pin.id)]
     marks.append(Stroke(straight((0.0, low - 6.0), (0.0, high + 6.0)), "centreline", "blank"))
     half = layout.nut.width / 2

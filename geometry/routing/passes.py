@@ -53,17 +53,16 @@ class Pass(Struct, frozen=True):
         """Depth of wood that this pass takes, mm."""
         return self.ends - self.begins
 
-    @property
-    def words(self) -> str:
-        """One sentence for the bench."""
+    def said(self, through: bool) -> str:
+        """One sentence for the bench; `through` where the cut that it is a part of goes through the wood."""
         what = {"guide bush": say("bush"), "bare shank": say("shank")}.get(self.follower.kind, say("bearing"))
         on = {"template": say("on the template"), "template below": say("on the template below"),
               "wall already cut": say("on the wall already cut")}[self.rubs_on]
         only = say(", in the corners only") if self.corners else ""
         up = say("Face up") if self.side == "face" else say("Back up")
         return say("{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.",
-                   up=up, follower=self.follower.name, only=only, begins=deep(self.begins),
-                   ends=deep(self.ends), contact=mm(self.contact), what=what, on=on)
+                   up=up, follower=self.follower.name, only=only, begins=deep(self.begins, through),
+                   ends=deep(self.ends, through), contact=mm(self.contact), what=what, on=on)
 
 
 def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:

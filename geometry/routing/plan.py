@@ -100,7 +100,7 @@ class RoutPlan(Struct, frozen=True, dict=True):
                 side = one.side
                 found.append(say("Turn the wood over, back up.") if one.rubs_on == "wall already cut" else
                              say("Turn wood and template over on the same two pins, back up."))
-            found.append(one.words)
+            found.append(one.said(self.job.through))
         found += self.paring
         return tuple(found)
 

@@ -173,6 +173,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
     what = say("the outline") if feature == OUTLINE else feature
     name = kind if feature == OUTLINE else f"{kind} {feature}"
     thick = layout.blank.thickness
+    through = all(slot.through(thick) for slot in layout.slots if slot.id == feature)
     if plan.blocked:
         return [Operation(name, kind, say("Rout {what}", what=what), plan.blocked, Setup("router", None, None, "face"), (feature,),
                           cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
@@ -183,7 +184,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         guide = (say("the wall already cut guides") if not first.template else
                  say("template on its pins") if pinned else say("template laid on the marks"))
         given = {"up": say("Back up") if first.side == "back" else say("Face up"), "guide": guide, "what": what, "bit": bit,
-                 "deep": wishes.told_down(deep, 2), "steps": count(len(group), "in one pass", "in {n} passes")}
+                 "deep": wishes.told(deep, 2) if through else wishes.told_down(deep, 2), "steps": count(len(group), "in one pass", "in {n} passes")}
         words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"

@@ -8,10 +8,10 @@ from geometry.drawing.grain import grain_marks
 from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.template_board import board_drawing
-from geometry.layout import Template
+from geometry.layout import Pin, Template
 from geometry.routing.follower import follower_of
 from geometry.routing.search import plan_outline, plan_slot
-from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, BUSH, PINS, bit, drawn, head, straight, with_rack
 
 BEARING = bit("bearing", cutter=12, cutting=16, bearing="shank", high=5, out=38)
 SHORT = bit("short", cutter=10, cutting=8, shank=10, out=15)
@@ -106,6 +106,19 @@ def test_the_template_board_is_compensated_and_exact():
     assert words == ["Template 6 mm thick for bit with bush", "17 follower, 8 cutter, offset 4.5 mm"]
     blank = board_drawing(replace(layout, template=Template(board="blank")), follower_of(bit(cutter=8, shank=8), BUSH))
     assert {m.owner: m.path for m in blank if m.style == "template"}["blank"].box == (-50, -20, 50, 200)
+
+
+def test_the_outline_has_a_board_of_its_own_where_that_of_the_slots_is_as_large_as_the_blank():
+    """Cut from the slots' board, the outside line would take the pins in the waste away; without it there is no template."""
+    layout = replace(head(straight(width=13), pins=(*PINS, Pin(id="far", at=(45.0, 190.0)))), template=Template(board="blank"))
+    follower = follower_of(bit(cutter=8, shank=8), BUSH)
+    of_slot, of_outline = (board_drawing(layout, follower, of) for of in ("slot", "outline"))
+    assert of_slot == board_drawing(layout, follower)
+    assert {m.owner for m in of_slot if m.style == "template"} == {"blank", "slot"}
+    assert {m.owner: m.path.box for m in of_outline if m.style == "template"} == {"outline": pytest.approx((-35.5, 0.0, 35.5, 175.5))}
+    assert [m.owner for m in of_outline if isinstance(m, Disc)] == ["low", "high"]
+    same = replace(layout, template=Template())
+    assert board_drawing(same, follower, "outline") == board_drawing(same, follower, "slot")
 
 
 def test_grain_is_marked_along_the_outline_and_named():

@@ -59,7 +59,7 @@ def test_each_pass_says_what_rubs_and_how_much():
     assert [(p.begins, p.ends, p.rubs_on) for p in passes] == [
         (0, pytest.approx(9.7), "template"), (pytest.approx(9.7), 16, "wall already cut")]
     assert passes[1].contact == pytest.approx(5)
-    assert "bearing rubbing on the wall already cut" in passes[1].words
+    assert "bearing rubbing on the wall already cut" in passes[1].said(through=True)
 
 
 def test_a_long_bit_goes_on_where_a_short_one_stops():

@@ -48,7 +48,7 @@ def test_a_blind_slot_is_routed_no_deeper_than_it_is_wherever_that_is_told(deep,
         last = plan.passes[-1]
         step = [op for op in operations(layout, wishes=Wishes(unit=unit)) if op.kind == "rout"][-1]
         picture = [mark.text for mark in pass_picture(plan, len(plan.passes) - 1) if isinstance(mark, Label)]
-        words = last.words
+        words = last.said(through=False)
     assert last.ends == deep
     card = told(r"to (\S+(?: \d+/\d+)?(?: mm)?\"?) deep", words, unit)
     order = told(r"with bit to (.+) in ", step.words, unit)
@@ -106,3 +106,13 @@ def test_the_widest_drill_that_is_told_for_the_waste_is_taken():
     refused = drill_waste(slot, with_rack(head(slot), drills=(BRAD,)))
     assert isinstance(refused, Refusal) and refused.reason.endswith("up to 8.96 mm would do.")
     assert not isinstance(drill_waste(slot, with_rack(head(slot), drills=(replace(BRAD, diameter=8.96),))), Refusal)
+
+
+@pytest.mark.parametrize(("unit", "told_as"), [("mm", "16 mm"), ("in", '0.63"'), ("in64", '0.63"')])
+def test_a_cut_that_goes_through_is_told_to_the_nearest(unit, told_as):
+    """16 mm is 0.6299 in: 0.629 would leave a skin."""
+    layout = with_rack(head(straight()), bit(cutting=12.0, bearing="shank"))
+    with speaking(unit):
+        steps = slot_plan(layout).best.steps
+        order = [op.words for op in operations(layout, wishes=Wishes(unit=unit)) if op.kind == "rout"]
+    assert f" to {told_as} deep" in steps[-1] and f" to {told_as} in " in order[-1]
