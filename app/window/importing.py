@@ -34,6 +34,7 @@ from app.panels.fields import LengthField
 from app.window import ask
 from app.window.import_preview import ImportPreview
 from app.window.import_reading import JOINS, read_closing, read_with_progress
+from app.window.import_roles import Roles
 from app.window.own_rack import with_own_rack
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
@@ -70,9 +71,9 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
         return
     dialog = ImportDialog(window, path, read, join)
     if dialog.exec() == QDialog.DialogCode.Accepted:
-        if dialog.whole and window.files.may_leave():
+        if dialog.whole:
             window.document.replace(with_own_rack(window, dialog.result_layout), None)
-        elif not dialog.whole:
+        else:
             window.document.apply(say("Import {path}", path=path.name), dialog.result_layout)
         window.canvas.fit(window.document.shown)
         window.set_stage("outline")
@@ -89,6 +90,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._window = window
         self._path = path
         self._read = self._first_read = read
+        self._made_of = Roles(read)
         self._turns = 0
         self._mirrored = False
         self._nudge = [0.0, 0.0]
@@ -226,7 +228,7 @@ class ImportDialog(ReadInOrder, QDialog):
         box = QComboBox(self._table)
         for role in ROLES:
             box.addItem(ROLE_WORDS[role], role)
-        box.setCurrentIndex(ROLES.index(loop.role))
+        box.setCurrentIndex(ROLES.index(self._made_of.of[i]))
         box.setProperty("loop", i)
         box.activated.connect(self._role)
         box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
@@ -235,11 +237,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     # ---- state ----------------------------------------------------------
     def _roles(self) -> list[tuple[GeometryPath, str]]:
-        out = []
-        for i, loop in enumerate(self._read.loops):
-            box = self._table.cellWidget(i, 1) if i < MOST_ROWS else None
-            out.append((loop.path, box.currentData() if box is not None else loop.role))
-        return out
+        return [(loop.path, role) for loop, role in zip(self._read.loops, self._made_of.of, strict=True)]
 
     def _matrix(self) -> tuple[Matrix, str]:
         outline = next((path for path, role in self._roles() if role == "outline"), None)
@@ -263,11 +261,9 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _role(self) -> None:
         box = self.sender()
-        if box.currentData() == "outline":
-            for i in range(self._table.rowCount()):
-                other = self._table.cellWidget(i, 1)
-                if other is not None and other is not box and other.currentData() == "outline":
-                    other.setCurrentIndex(ROLES.index("other"))
+        self._made_of.choose(box.property("loop"), box.currentData())
+        for i in range(self._rows):
+            self._table.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._made_of.of[i]))
         self._lay()
 
     def _pick(self, number: int) -> None:
@@ -283,6 +279,7 @@ class ImportDialog(ReadInOrder, QDialog):
             return
         if again is not None:
             self._read = again
+            self._made_of.take(again)
         self._fill()
 
     def _left(self) -> None:
@@ -320,7 +317,10 @@ class ImportDialog(ReadInOrder, QDialog):
             self._says.setObjectName("warning")
             self._says.setText(str(error))
             return
-        self.accept()
+        # Asked here and not when the dialog has gone: who stays with the layout that is open stays with what was chosen too.
+        may = not self.whole or self._window.files.may_leave()
+        if may and isValid(self):
+            self.accept()
 
 
 def _size(width: float, height: float, unit: LengthUnit, decimals: int = 1) -> str:

@@ -192,3 +192,58 @@ def test_a_small_gap_in_the_outline_is_closed_unasked_and_told(bench, tmp_path, 
     said, shown = dialog._warnings.text(), dialog._join.currentData()
     closed(dialog)
     assert shown == join and (f"1 gap was closed with a short straight piece, the widest {gap:.3f} mm" in said) is outline
+
+
+def choose(box, word: str) -> None:
+    """Choose an entry of a box of choices with the keyboard."""
+    box.setFocus()
+    step = Qt.Key.Key_Down if box.findData(word) > box.currentIndex() else Qt.Key.Key_Up
+    for _ in range(abs(box.findData(word) - box.currentIndex())):
+        QTest.keyClick(box, step)
+
+
+def roles(dialog: ImportDialog) -> list[str]:
+    return [dialog._table.cellWidget(i, 1).currentData() for i in range(dialog._table.rowCount())]
+
+
+def test_what_loops_become_is_kept_when_the_drawing_is_read_with_another_unit_or_other_gaps(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    as_read = roles(dialog)
+    choose(dialog._table.cellWidget(2, 1), "hole")
+    choose(dialog._table.cellWidget(1, 1), "other")
+    wanted = roles(dialog)
+    assert wanted != as_read
+    for box, value in ((dialog._unit, "cm"), (dialog._join, JOINS[2]), (dialog._unit, "mm")):
+        size = dialog._read.size_mm
+        box.setCurrentIndex(box.findData(value))
+        box.activated.emit(box.currentIndex())
+        assert roles(dialog)[1:3] == ["other", "hole"] and (box is dialog._join or dialog._read.size_mm != size)
+    assert roles(dialog) == wanted, "what was not chosen is as it was read with that unit"
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert len(made.slots) + len(made.holes) == len([role for role in wanted if role in ("slot", "hole")])
+
+
+def test_one_loop_alone_is_the_outline(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    choose(dialog._table.cellWidget(1, 1), "outline")
+    found = roles(dialog)
+    closed(dialog)
+    assert found[0] == "other" and found[1] == "outline" and found.count("outline") == 1
+
+
+def test_who_stays_with_the_layout_that_is_open_stays_with_the_drawing_as_it_was_prepared(bench, monkeypatch):
+    """Unsaved work is asked about as the import is pressed: on Cancel the dialog stands as it stood, and nothing moved."""
+    bench.window.document.apply("Hole", add_hole(bench.layout, (0.0, 20.0), 8.8))
+    bench.window.set_stage("tuners")
+    before, answers = bench.layout, ["cancel", "discard"]
+    monkeypatch.setattr(ask, "save_first", lambda *_: answers.pop(0))
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    choose(dialog._table.cellWidget(1, 1), "other")
+    wanted = roles(dialog)
+    dialog._accept()
+    assert dialog.isVisible() and roles(dialog) == wanted and bench.layout is before and bench.window.stage == "tuners"
+    dialog._accept()
+    assert not dialog.isVisible() and dialog.result() == QDialog.DialogCode.Accepted and not answers
+    closed(dialog)

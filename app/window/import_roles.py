@@ -1,0 +1,38 @@
+"""What the maker made of each loop of a drawing, kept while the drawing is read again with another unit or other gaps."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from app.formats.drawing_in import DrawingRead
+
+
+class Roles:
+    """Roles chosen by hand, by where a loop lies in the drawing's own numbers: those stay whatever the unit is."""
+
+    def __init__(self, read: DrawingRead) -> None:
+        self._chosen: dict[tuple, str] = {}
+        self.of: list[str] = []
+        """the role of each loop of the drawing as it was read last"""
+        self.take(read)
+
+    def take(self, read: DrawingRead) -> None:
+        """The drawing has been read again: a loop that is there as before keeps the role that was chosen for it."""
+        seen: Counter[tuple] = Counter()
+        self._names = []
+        for loop in read.loops:
+            place = (loop.layer, *(round(side / read.unit_mm, 6) for side in loop.path.box))
+            self._names.append((*place, seen[place]))  # the same line may be drawn twice
+            seen[place] += 1
+        self.of = [self._chosen.get(name, loop.role) for name, loop in zip(self._names, read.loops, strict=True)]
+
+    def choose(self, number: int, role: str) -> None:
+        """The maker says what a loop becomes; one loop alone is the outline, and what was it before is left out."""
+        if role == "outline":
+            for i, other in enumerate(self.of):
+                if other == "outline" and i != number:
+                    self._set(i, "other")
+        self._set(number, role)
+
+    def _set(self, number: int, role: str) -> None:
+        self.of[number] = self._chosen[self._names[number]] = role
