@@ -5896,6 +5896,10 @@
         <translation>Im Programm ging etwas schief.</translation>
     </message>
     <message>
+        <source>Something is in hand: put it down, or back with Esc, and press again.</source>
+        <translation>Etwas ist in der Hand: Setzen Sie es ab oder mit Esc zurück, und drücken Sie noch einmal.</translation>
+    </message>
+    <message>
         <source>Something the checks found: it spoils the work, it is tight, or it is a note. Each says what, between which, how much is there, how much is wanted, and what would cure it.</source>
         <translation>Etwas, das die Prüfung gefunden hat: es verdirbt die Arbeit, ist knapp oder ein Hinweis. Jeder sagt was, zwischen welchen, wie viel da ist, wie viel gewünscht ist und was abhilft.</translation>
     </message>

@@ -72,6 +72,7 @@ class Cures(QObject):
 
         window = self._window
         if window.hand.busy:
+            window.say(say("Something is in hand: put it down, or back with Esc, and press again."))
             return
         if self._search is None or self._search.layout is not window.document.layout:
             window.say(say("The layout changed meanwhile: ask again."))

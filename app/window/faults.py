@@ -18,7 +18,8 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QtMsgType, QTimer, Signal, qInstallMessageHandler
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QProgressDialog
+from shiboken6 import isValid
 
 from app.window.fault_report import place_of, report
 from app.window.spare import hold_on
@@ -124,6 +125,8 @@ class Faults(QObject):
         try:
             place = f"{place_of(error)} {error}"[:300] if isinstance(error, ToolkitFault) else place_of(error)
             known = place in self._shown or len(self._shown) >= MOST_SHOWN
+            if self.dialog is not None and not isValid(self.dialog):
+                self.dialog = None  # it went with the window that it stood before
             if self.dialog is not None:
                 self._shown.add(place)
                 self.dialog.more("" if known else self._report(error, doing))
@@ -134,7 +137,7 @@ class Faults(QObject):
                 self._open(error, doing, self._keep())
         except Exception as second:
             # What broke may be the window itself, which the dialog belongs to: it may have passed in a moment.
-            if self._times[place] <= MOST_TRIES and (self.dialog is None or not self.dialog.isVisible()):
+            if self._times[place] <= MOST_TRIES and (self.dialog is None or not isValid(self.dialog) or not self.dialog.isVisible()):
                 self.dialog = None
                 self._shown.discard(place)
                 self._times[place] += 1
@@ -170,6 +173,8 @@ class Faults(QObject):
         what = (say("Something inside the program went wrong at “{doing}”.", doing=doing) if doing else
                 say("Something inside the program went wrong."))
         parent = QApplication.activeModalWidget() or self._window
+        if isinstance(parent, QProgressDialog):  # it goes by itself when the work is done, and would take this along unread
+            parent = parent.parentWidget() or self._window
         self.dialog = FaultDialog(what, kept, self._report(error, doing), parent)
         self.dialog.finished.connect(self._closed)
         self.dialog.open()

@@ -107,7 +107,7 @@ class GhostDialog(ReadInOrder, QDialog):
     # ---- at work --------------------------------------------------------
     def try_it(self) -> None:
         """Show what would come of it, or say why nothing does, as soon as that is known."""
-        self.take.setEnabled(True)
+        self.take.setEnabled(not self.field.bad)
         if self.errand.busy:
             self._again = True
             return
@@ -131,7 +131,7 @@ class GhostDialog(ReadInOrder, QDialog):
             super().done(result)
 
     def _answered(self, made: Headstock) -> None:
-        if not self._again:
+        if not self._again and not self.field.bad:  # what cannot be read has been said, and stays said
             self.made = made
             self.window_.canvas.show_ghost(self.ghost(made))
             self.says.setText(self.told())
@@ -139,7 +139,7 @@ class GhostDialog(ReadInOrder, QDialog):
     def _failed(self, error: Exception) -> None:
         if not isinstance(error, GeometryError):
             raise error
-        if not self._again:
+        if not self._again and not self.field.bad:
             self.window_.canvas.show_ghost(())
             self._refused(str(error))
 
@@ -154,7 +154,8 @@ class GhostDialog(ReadInOrder, QDialog):
                 self.done(result)
 
     def _takes_long(self) -> None:
-        self.says.setText(say("Being worked out…"))
+        if not self.field.bad:
+            self.says.setText(say("Being worked out…"))
 
     def _sent(self, mm: float) -> None:
         self.value = mm

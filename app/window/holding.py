@@ -225,6 +225,7 @@ class HoldDialog(ReadInOrder, QDialog):
     def _failed(self, error: Exception) -> None:
         if not isinstance(error, GeometryError):
             raise error
+        self._show_proposal(None)
         self.answer.setText(str(error))
 
     def _ended(self) -> None:

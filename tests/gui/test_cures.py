@@ -92,3 +92,15 @@ def test_a_new_drag_stops_the_search(beside, bench, qtbot):
     assert running.stopped
     beside.set()
     qtbot.waitUntil(lambda: bench.window.cures.settled)
+
+
+def test_a_cure_pressed_with_something_in_hand_says_what_to_do_first(bench, qtbot):
+    index = _spoilt(bench, qtbot)
+    snags, before = bench.window.side.snags, bench.layout
+    bench.press(bench.inside("bass side 1"))
+    bench.move(bench.inside("bass side 2"))
+    assert bench.window.hand.busy
+    snags.cure_wanted.emit(index.data(Qt.ItemDataRole.UserRole))
+    assert bench.layout is before and "Esc" in bench.window.foot.said
+    bench.key(Qt.Key.Key_Escape)
+    assert bench.window.document.shown is before

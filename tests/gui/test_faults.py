@@ -4,7 +4,9 @@ import sys
 import threading
 
 import pytest
-from PySide6.QtCore import qWarning
+from PySide6.QtCore import Qt, qWarning
+from PySide6.QtWidgets import QDialog, QProgressDialog
+from shiboken6 import delete, isValid
 
 from app.window.faults import Faults
 from geometry.edits import mirror_layout
@@ -122,3 +124,31 @@ def test_everything_is_as_before_once_it_is_removed(bench):
     made.install()
     made.remove()
     assert (sys.excepthook, threading.excepthook, sys.unraisablehook) == hooks
+
+
+def test_a_fault_behind_a_box_of_progress_is_still_told_when_the_box_has_gone(bench, faults, monkeypatch):
+    """What is being read when a fault is met goes on, and its box closes by itself: the report must not go with it."""
+    box = QProgressDialog("Reading", "Cancel", 0, 0, bench.window)
+    box.setWindowModality(Qt.WindowModality.WindowModal)
+    box.show()
+    break_command(bench, monkeypatch)
+    raise_as_a_slot_would(bench)
+    box.close()
+    delete(box)
+    bench.pump()
+    assert isValid(faults.dialog) and faults.dialog.isVisible() and "planted" in faults.dialog.report
+    faults.dialog.accept()
+
+
+def test_a_fault_is_told_though_the_dialog_of_the_one_before_went_with_its_window(bench, faults, monkeypatch):
+    under = QDialog(bench.window)
+    under.setModal(True)
+    under.show()
+    break_command(bench, monkeypatch)
+    raise_as_a_slot_would(bench)
+    assert faults.dialog.parent() is under
+    delete(under)
+    break_command(bench, monkeypatch, KeyError("another"))
+    raise_as_a_slot_would(bench)
+    assert isValid(faults.dialog) and faults.dialog.isVisible()
+    faults.dialog.accept()

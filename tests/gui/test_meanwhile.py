@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.window import ask
 from app.window.front.numbers_dialog import NumbersDialog
+from app.window.offset_dialog import OffsetDialog
 from geometry.book.edits import set_minutes
 from geometry.edits import nudge
 from geometry.edits.fields import set_field
@@ -201,3 +202,56 @@ def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered,
     assert not steps._held
     QTest.mouseRelease(steps.viewport(), Qt.MouseButton.LeftButton, pos=start + QPoint(0, 60))
     assert bench.layout is before
+
+
+def test_what_is_wrong_with_a_length_stays_said_when_the_answer_to_the_one_before_comes(bench, held):
+    held.clear()
+    dialog = OffsetDialog(bench.window, "outline")
+    dialog.show()
+    for text in ("3", "3 or so"):
+        dialog.field.selectAll()
+        QTest.keyClicks(dialog.field, text)
+        dialog.field.editingFinished.emit()  # as when the keyboard goes on to the next
+    assert dialog.errand.busy and not dialog.take.isEnabled()
+    wrong = dialog.says.text()
+    held.set()
+    until(lambda: dialog.settled)
+    assert "3 or so" in wrong and dialog.says.text() == wrong and not dialog.take.isEnabled()
+    dialog.close()
+    dialog.deleteLater()
+
+
+def test_who_stays_with_the_layout_that_is_open_keeps_the_numbers_of_another(bench, held, monkeypatch):
+    """Unsaved work is asked about as Begin is pressed: on Cancel the numbers stand there as they were typed."""
+    layout = changed(bench)
+    answers = ["cancel", "discard"]
+    monkeypatch.setattr(ask, "save_first", lambda *_: answers.pop(0))
+    dialog = NumbersDialog(bench.window)
+    dialog.show()
+    dialog._fields["nut_width"].setFocus()
+    dialog._fields["nut_width"].selectAll()
+    QTest.keyClicks(dialog._fields["nut_width"], "44")
+    dialog._fields["nut_width"].editingFinished.emit()
+    until(lambda: dialog.settled)
+    press(dialog.begin_button)
+    assert dialog.isVisible() and dialog._numbers.nut_width == 44.0 and bench.layout is layout and answers == ["discard"]
+    press(dialog.begin_button)
+    assert not dialog.isVisible() and dialog.layout_made.nut.width == 44.0
+    dialog.deleteLater()
+
+
+def test_the_plan_is_that_of_the_layout_after_something_was_written_and_taken_back_in_the_book(bench, held):
+    """The layout is then another one that holds the same: its marks lie on the face, and its template can be written."""
+    bench.window.set_stage("router")
+    room = bench.window.rooms["router"]
+    until(lambda: room.marks())
+    bench.window.set_stage("book")
+    first = bench.window.rooms["book"].planned
+    until(first)
+    bench.window.document.record("Time", lambda book: set_minutes(book, "practice", first()[0], 5.0))
+    for taken_back in (False, True):
+        if taken_back:
+            bench.window.document.take_back()
+        bench.window.set_stage("router")
+        assert room.marks() and room.planned.layout is bench.layout and not room.errand.busy
+        bench.window.set_stage("book")

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+from shiboken6 import isValid
 
 from app.look.face_picture import FacePicture, face_picture
 from app.look.sizes import keep, open_at
@@ -47,7 +48,7 @@ LENGTHS = ("pitch", "length", "width", "thickness", "nut_width")
 def begin_from_numbers(window: MainWindow) -> None:
     """Ask for numbers and open the layout that they make."""
     dialog = NumbersDialog(window)
-    if dialog.exec() == QDialog.DialogCode.Accepted and window.files.may_leave():
+    if dialog.exec() == QDialog.DialogCode.Accepted:
         window.document.replace(with_own_rack(window, dialog.layout_made), None)
         window.set_stage("tuners")
     dialog.deleteLater()
@@ -128,6 +129,7 @@ class NumbersDialog(ReadInOrder, QDialog):
     def __init__(self, window: MainWindow, numbers: Numbers | None = None) -> None:
         super().__init__(window)
         self.setWindowTitle(say("A layout from a few numbers"))
+        self._window = window
         self.layout_made: Headstock | None = None
         self._numbers = numbers or Numbers()
         self._unit: LengthUnit = window.unit
@@ -303,7 +305,9 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._begins = not self.settled
         if self.settled and self._answer.layout is not None:
             self.layout_made = self._answer.layout
-            self.accept()
+            # Asked here and not when the dialog has gone: who stays with the layout that is open keeps the numbers too.
+            if self._window.files.may_leave() and isValid(self):
+                self.accept()
 
     def keyPressEvent(self, event) -> None:
         """Enter in a field takes what was typed and shows what it makes; the next one begins."""
