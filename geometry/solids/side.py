@@ -11,15 +11,13 @@ import math
 
 import shapely
 from msgspec import Struct
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import LineString
 
-from geometry.by_size import of_slot, remembered_by_size
-from geometry.curves.polygons import polygon
 from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
-from geometry.layout.slots import Slot, slot_path
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
+from geometry.solids.slot_area import slot_area
 from geometry.vectors import Vec3
 
 
@@ -90,25 +88,25 @@ def tilt_of(frame: Frame) -> float:
 
 
 def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
-    """The first slot that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm."""
+    """The first slot that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm.
+
+    A slot that crosses itself has no inside to run into.
+    """
     start, d = bore.start, bore.direction
     axis = LineString([start[:2], (start[0] + d[0] * 400, start[1] + d[1] * 400)])
     found: list[Crossing] = []
     for slot in layout.slots:
         if slot.depth is not None and slot.depth <= start[2]:
             continue
-        inside = shapely.intersection(axis, _area(slot))
+        area = slot_area(slot)
+        if area is None:
+            continue
+        inside = shapely.intersection(axis, area)
         for piece in shapely.get_parts(inside):
             if piece.length > 0:
                 ends = sorted(math.dist(start[:2], c) for c in (piece.coords[0], piece.coords[-1]))
                 found.append(Crossing(slot.id, ends[0], ends[1]))
     return min(found, key=lambda c: c.enters, default=None)
-
-
-@remembered_by_size(64, of_slot)
-def _area(slot: Slot) -> Polygon:
-    """The inside of a slot, which each bore runs through."""
-    return polygon(slot_path(slot))
 
 
 def shared_tilts(layout: Headstock, tuner_id: str, tolerance: float = math.radians(0.05)) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from app.formats.errors import FormatError
+from app.panels.describe import describe
 from app.sheets import pages, plan_work
 from geometry.accuracy import simulate
 from geometry.drawing.line_section import line_section
@@ -14,7 +15,7 @@ from geometry.drawing.sections import section_along_bore
 from geometry.drawing.solid import solid
 from geometry.drawing.turning import View, turned
 from geometry.errors import GeometryError
-from geometry.layout import Blank, DrawnSlot, Headstock, Loop, Node, Pin, SingleHole, Slot, StraightSlot
+from geometry.layout import Blank, DrawnSlot, Headstock, Loop, Node, Pin, SingleHole, Slot, StraightSlot, feature_ids
 from geometry.routing import plan_routing
 from tests.geometry.checks.heads import FACE, SIDE, face, head, loop, side
 from tests.property.layouts import DEMO, edited
@@ -59,6 +60,8 @@ _ODD = {
                      patterns=(FACE,)),
     "crossed outline": head(outline=loop((-40, 0), (40, 0), (-40, 120), (40, 120))),
     "crossed slot": head(slots=(Slot(id="s", shape=DrawnSlot(loop=loop((0, 20), (9, 20), (0, 60), (9, 60)))),)),
+    "crossed slots under side tuners": replace(DEMO, slots=tuple(replace(slot, shape=DrawnSlot(
+        loop=loop((-35, 20), (35, 20), (-35, 160), (35, 160)))) for slot in DEMO.slots)),
     "slot wider than the head": head(slots=(Slot(id="s", shape=StraightSlot(
         nut_end=(0.0, 40.0), tip_end=(0.0, 120.0), width=190.0)),)),
     "thin wood": replace(DEMO, blank=replace(DEMO.blank, thickness=0.5)),
@@ -70,6 +73,14 @@ _ODD = {
 @pytest.mark.parametrize("name", _ODD)
 def test_named_layouts(name):
     through_everything(_ODD[name])
+
+
+@pytest.mark.parametrize("name", _ODD)
+def test_whatever_is_held_the_panel_has_its_numbers(name):
+    """It is filled in the middle of a drag, where nobody hears a sentence."""
+    layout = _ODD[name]
+    for id in ("outline", "blank", "nut", *feature_ids(layout)):
+        assert describe(layout, id, "mm").title
 
 
 @settings(phases=(Phase.explicit, Phase.reuse, Phase.generate), max_examples=6, deadline=None)
