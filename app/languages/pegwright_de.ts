@@ -2756,6 +2756,10 @@
         <translation>Mechaniken nach Maßen: jedes Teil damit vergleichen, bevor Sie bohren.</translation>
     </message>
     <message>
+        <source>Hardware of all</source>
+        <translation>Mechanik aller</translation>
+    </message>
+    <message>
         <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
         <translation>Zwei Stifte vorschlagen lassen: sie werden spiegelbildlich zur Mittellinie gesetzt; oder Fräser wählen, die von der Vorderseite durchkommen.</translation>
     </message>
@@ -10465,6 +10469,10 @@
     <message>
         <source>none: the bore is as wide as the outside</source>
         <translation>keine: die Bohrung ist so weit wie außen</translation>
+    </message>
+    <message>
+        <source>not alike</source>
+        <translation>nicht gleich</translation>
     </message>
     <message>
         <source>not all of it arrived there</source>

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import reduce
 
 from app.panels.describe import Page
 from app.panels.hole_rows import tuner_rows
 from app.panels.rows import FieldRow
-from geometry.edits import align, align_nodes, make_row, plan_point, spread
+from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace
+from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
 from geometry.units import LengthUnit, format_close
 
@@ -44,6 +45,8 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     mounts = {layout.pattern(tuner.pattern).mount for tuner in tuners}
     free = not any(isinstance(tuner.place, RowPlace) for tuner in tuners)
     rows: list[FieldRow] = []
+    if len(tuners) == len(ids) and len(mounts) == 1:
+        rows.append(_hardware(layout, tuners))
 
     def button(word: str, edit: Callable[[Headstock], Headstock]) -> None:
         rows.append(FieldRow(word, "button", None, lambda _: edit(layout)))
@@ -63,12 +66,26 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     if not free:
         rows.append(FieldRow(say("A tuner among these is placed by its row: free it from the row to set it out by itself."),
                              "note"))
-    elif rows:
+    elif any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))
     if all(any(hole.id == id for hole in layout.holes) for id in ids):
         rows += tuner_rows(layout, ids)
     return rows
+
+
+def _hardware(layout: Headstock, tuners: list[Tuner]) -> FieldRow:
+    """Other hardware for all of some tuners of one mount, in one step."""
+    used = list(dict.fromkeys(tuner.pattern for tuner in tuners))
+    mount = layout.pattern(used[0]).mount
+    choices = tuple((pattern.id, pattern.id) for pattern in layout.patterns if pattern.mount == mount)
+    alike = len(used) == 1
+
+    def change(chosen: str) -> Headstock:
+        return reduce(lambda now, tuner: set_pattern(now, tuner.id, chosen), tuners, layout) if chosen else layout
+
+    return FieldRow(say("Hardware of all"), "choice", used[0] if alike else "", change,
+                    choices=choices if alike else (("", say("not alike")), *choices))
 
 
 def _points(layout: Headstock, ids: tuple[str, ...]) -> list[tuple[float, float]]:

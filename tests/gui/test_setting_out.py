@@ -5,9 +5,10 @@ import math
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication, QComboBox, QPushButton
 
 from app.panels.fields import LengthField
+from app.panels.several import several
 from app.window.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
@@ -217,3 +218,22 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
     assert len(bench.layout.outline.nodes) == count + 1 and not window.canvas._ghost._marks
     path = loop_path(bench.layout.outline)
     assert any(isinstance(one, Arc) and one.radius == pytest.approx(3.0) for one in path)
+
+
+def test_several_tuners_take_other_hardware_in_one_step(bench):
+    before, ids = bench.layout, ("bass side 1", "bass side 2", "treble side 1")
+    bench.window.document.hold(ids)
+    bench.pump()
+    row = next(row for row in several(before, ids, "mm").fields if row.label == "Hardware of all")
+    assert row.value == before.tuner("bass side 1").pattern and "side 10 roller two screws" in dict(row.choices)
+    assert all(before.pattern(id).mount == "side" for id, _ in row.choices)
+    box = next(box for box in bench.window.side.findChildren(QComboBox) if box.isVisible() and box.accessibleName() == "Hardware of all")
+    box.setFocus()
+    while box.currentData() != "side 10 roller two screws":
+        QTest.keyClick(box, Qt.Key.Key_Down)
+    after = bench.layout
+    assert [tuner.id for tuner in after.tuners if tuner.pattern == "side 10 roller two screws"] == list(ids[:2]) + [ids[2]]
+    mixed = several(after, (*ids, "treble side 2"), "mm").fields[0]
+    assert mixed.value == "" and mixed.choices[0][1] == "not alike"
+    face = several(after, ("bass side 1", "bass face 1"), "mm").fields
+    assert not any(row.label == "Hardware of all" for row in face)
