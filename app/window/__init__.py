@@ -148,10 +148,12 @@ def handed_over(state: Path, files: Sequence[Path]) -> bool:
 
 
 def receive(windows: Windows, state: Path, turn: Turn) -> None:
-    """Hear from later starts from now on, and let the next one begin. Where there can be no folder for it nobody is heard."""
+    """Hear from later starts and of Ctrl-C from now on, and let the next start begin; without a folder no start is heard."""
+    from app.window.interrupt import Interrupt
     from app.window.one_program import Reception, meeting_place
 
     with suppress(OSError):
         state.mkdir(parents=True, exist_ok=True)
         windows.reception = Reception(windows, meeting_place(state))
     turn.over()
+    windows.interrupt = Interrupt(windows)

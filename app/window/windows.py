@@ -20,6 +20,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.window.interrupt import Interrupt
     from app.window.main import MainWindow
     from app.window.one_program import Reception
 
@@ -38,6 +39,8 @@ class Windows(QObject):
         self._last: Callable[[], MainWindow | None] = lambda: None
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
+        self.interrupt: Interrupt | None = None
+        """what hears of Ctrl-C in the terminal"""
 
     # ---- which there are --------------------------------------------------
     @property
@@ -157,8 +160,9 @@ class Windows(QObject):
 
     def stop_receiving(self) -> None:
         """The program ends: the next start is one of its own."""
-        if self.reception is not None:
-            self.reception.end()
+        for hears in (self.reception, self.interrupt):
+            if hears is not None:
+                hears.end()
 
     def quit(self) -> bool:
         """Ask in each window with unsaved work, then close all. False when one wants to stay: then all stay."""

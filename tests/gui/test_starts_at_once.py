@@ -141,3 +141,4 @@ def test_where_no_folder_can_be_everything_goes_on_alone(bench, state):
     assert not handed_over(nowhere, [])
     receive(bench.window.windows, nowhere, alone)
     assert bench.window.windows.reception is None
+    bench.window.windows.stop_receiving()
