@@ -191,8 +191,6 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     if plan.best is None:
         return []
     if plan.of == "outline":
-        if layout.template.board != "outline":
-            return []
         path, offset = led_on(layout.outline, plan.best.offset), -plan.best.offset
     else:
         path, offset = slot_path(next(slot for slot in layout.slots if slot.id == plan.of)), plan.best.offset

@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from msgspec.structs import replace
 from shapely.geometry import LineString, Point, Polygon
 
 from geometry.curves.polygons import polygon
@@ -92,3 +93,9 @@ def test_a_thin_web_of_the_template_is_marked_in_its_middle():
     words = [mark.text for mark in note_marks(notes) if isinstance(mark, Label)]
     assert "template 5 mm" in words and any(mark.centre[0] == pytest.approx(3.0) for mark in crosses)
     assert not any("base" in text for text in words)
+
+
+def test_the_template_of_the_outline_is_shown_whatever_board_the_slots_have():
+    layout = with_rack(head(straight()), BEARING, drills=(BRAD,))
+    layout = replace(layout, template=replace(layout.template, board="blank"))
+    assert [mark.owner for mark in face_groups(layout, plan_routing(layout))["template"]] == ["slot", "outline"]
