@@ -20,7 +20,7 @@ from geometry.layout.shop import Margins
 from geometry.lengths import marking
 from geometry.routing.depth import Job, Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
-from geometry.routing.fit import enters, narrowest, template_spill, wood_left
+from geometry.routing.fit import enters, narrowest, passes_below, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import Pass, same_offset
 from geometry.routing.refusal import Refusal
@@ -123,6 +123,8 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     where = area.representative_point()
     if places != 1:
         width = narrowest(opening.slot)
+        if width >= cutter:
+            width = passes_below(area, cutter)
         a, b = both(width, cutter)
         text = (say("The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.",
                     cutter=size(cutter), opening=opening.id, a=a) if places == 0 else

@@ -8,6 +8,8 @@ by polygon offsets of the wall flattened to FLAT mm.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
+from functools import partial
 
 import shapely
 from msgspec import Struct
@@ -47,7 +49,8 @@ class Left(Struct, frozen=True):
 def narrowest(slot: Slot) -> float:
     """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits.
 
-    Exact for a straight slot, within WITHIN mm otherwise. GeometryError when the wall crosses itself.
+    Exact for a straight slot, within WITHIN mm otherwise; but a room behind a neck, both of which a _GRID-th of the
+    slot's width holds between them, may be taken for a corner, which keeps its wood. GeometryError when the wall crosses itself.
     """
     if isinstance(slot.shape, StraightSlot):
         return slot.shape.width
@@ -68,9 +71,22 @@ def narrowest(slot: Slot) -> float:
     if ready > low:
         area, ready = before, done
     area = blunted(area, -_radius(low), _radius(ready))
+    return _between(lambda diameter: _rooms(area, diameter) == 1, low, high)
+
+
+def passes_below(area: BaseGeometry, diameter: float) -> float:
+    """Diameter in mm of the largest disc that passes and is slimmer than one that does not, within WITHIN.
+
+    It may be far below narrowest(): a disc that is too wide for a small room behind a neck passes again, without that room.
+    """
+    return _between(partial(passes, area), 0.0, diameter)
+
+
+def _between(passes_at: Callable[[float], bool], low: float, high: float) -> float:
+    """A diameter at which a disc passes, near one at which none does."""
     while high - low > WITHIN / 4:
         middle = (low + high) / 2
-        low, high = (middle, high) if _rooms(area, middle) == 1 else (low, middle)
+        low, high = (middle, high) if passes_at(middle) else (low, middle)
     return low
 
 

@@ -7,21 +7,23 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from geometry.checks import check
 from geometry.curves.polygons import polygon
-from geometry.layout import RouterBit
+from geometry.layout import Rack, RouterBit, Template
 from geometry.layout.slots import slot_path
 from geometry.routing.fit import (
     WITHIN,
     enters,
     narrowest,
     passes,
+    passes_below,
     pieces,
     template_spill,
     tightest,
     wood_left,
 )
 from geometry.routing.follower import follower_of
-from tests.geometry.checks.heads import drawn, slot
+from tests.geometry.checks.heads import drawn, head, slot
 
 SCALE = 10_000
 
@@ -77,6 +79,23 @@ def test_the_clipper_agrees_on_the_largest_bit_of_a_curved_slot():
         low, high = (middle, high) if len(clipped(area, -middle / 2)) == 1 else (low, middle)
     assert narrowest(waist) == pytest.approx(low, abs=WITHIN)
     assert passes(area, low - 0.05) and not passes(area, low + 0.05)
+
+
+@settings(max_examples=15)
+@given(st.floats(3, 12), st.floats(0.05, 0.5))
+def test_a_bit_that_a_small_room_behind_a_neck_would_take_is_told_the_neck(width, more):
+    """A wider one never finds the room: to it the neck is a corner."""
+    h, w, r = width / 2, (width + more) / 2, 10.0
+    slot = drawn("bulb", (-r, 0.0), (r, 0.0), (r, 30.0), (h, 30.0), (h, 34.0), (w, 34.0), (w, 34.0 + 2 * w), (-w, 34.0 + 2 * w),
+                 (-w, 34.0), (-h, 34.0), (-h, 30.0), (-r, 30.0))
+    area, cutter = polygon(slot_path(slot)), width + more / 2
+    assert pieces(area, cutter) == len(clipped(area, -cutter / 2)) == 2
+    assert passes(area, width + more + 1.0)
+    assert passes_below(area, cutter) == pytest.approx(width, abs=WITHIN)
+    bit = RouterBit(id="bit", cutter=cutter, cutting_length=20.0, shank=8.0, stick_out=40.0, bearing="shank", bearing_diameter=cutter)
+    layout = head(slots=(slot,), rack=Rack(bits=(bit,)), template=Template(bit="bit", thickness=6.0))
+    snag = next(snag for snag in check(layout).snags if snag.kind == "bit-too-wide")
+    assert snag.measured == pytest.approx(width, abs=WITHIN) and snag.measured < cutter
 
 
 def test_square_corners_keep_wood():
