@@ -4856,8 +4856,8 @@
         <translation>Platte zu Platte</translation>
     </message>
     <message>
-        <source>Plates overlap</source>
-        <translation>Platten überlappen sich</translation>
+        <source>Plates too close</source>
+        <translation>Platten zu nah</translation>
     </message>
     <message>
         <source>Play</source>
@@ -5914,6 +5914,14 @@
     <message>
         <source>Sort the rack</source>
         <translation>Den Bestand ordnen</translation>
+    </message>
+    <message>
+        <source>Space {what} {by} closer</source>
+        <translation>{what} um {by} enger stellen</translation>
+    </message>
+    <message>
+        <source>Space {what} {by} wider</source>
+        <translation>{what} um {by} weiter stellen</translation>
     </message>
     <message>
         <source>Space, with the pen</source>
@@ -8580,8 +8588,8 @@
         <translation>Zwei Stifte bringen die Schablone an denselben Platz zurück.</translation>
     </message>
     <message>
-        <source>Two plates cannot lie in one place.</source>
-        <translation>Zwei Platten können nicht am selben Platz liegen.</translation>
+        <source>Two plates cannot lie in one place, and want a little air between them.</source>
+        <translation>Zwei Platten können nicht am selben Ort liegen und brauchen etwas Luft dazwischen.</translation>
     </message>
     <message>
         <source>Two points a known distance apart</source>

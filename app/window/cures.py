@@ -16,7 +16,7 @@ from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
 from geometry.drawing.string_marks import ghost_strings
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Headstock, RowPlace
 from geometry.saying import say
 from geometry.strings import runs
 
@@ -151,8 +151,10 @@ def _moved(after: Headstock, move: Move) -> Drawing:
     if isinstance(move, Swap | Wind):
         led = (move.of, move.other) if isinstance(move, Swap) else (move.of,)
         return ghost_strings([run for run in runs(after) if run.tuner in led])
-    id = move.path[1] if isinstance(move, Change) else move.of
-    return tuple(_outline(mark) for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
+    ids = [move.path[1]] if isinstance(move, Change) else [move.of]
+    if isinstance(move, Change) and move.path[0] == "rows":
+        ids = [tuner.id for tuner in after.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1]]
+    return tuple(_outline(mark) for id in ids for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
 
 
 def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:

@@ -83,7 +83,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     # hardware
     "seat-overhang": Kind(say("Plate overhangs"), say("A plate wants wood under all of it.")),
     "seat-over-slot": Kind(say("Plate over a slot"), say("A plate wants wood under all of it.")),
-    "seats-overlap": Kind(say("Plates overlap"), say("Two plates cannot lie in one place.")),
+    "seats-overlap": Kind(say("Plates too close"), say("Two plates cannot lie in one place, and want a little air between them.")),
     "plate-rocks": Kind(say("Plate rocks"), say("A flat plate on a curved edge rocks or bridges: cut a flat for it.")),
     "flat-too-small": Kind(say("Flat too small for its plate"),
                            say("Wood left standing under a plate keeps it from sitting.")),

@@ -12,7 +12,7 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
-from geometry.layout import Ear, Headstock, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout import Ear, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -26,6 +26,8 @@ _DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
 """What a millimetre of moving costs, so that of two features the lesser one gives way."""
 _STRING = 0.5
 """What a millimetre that lacks costs where a string is led otherwise: less than any wood that moves."""
+_SPACING = 0.9
+"""A row that stays one is worth a little more than a tuner out of it."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1}
@@ -50,6 +52,7 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
                 for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED]
+    found += _row(layout, snag.between)
     if snag.kind in _STRING_KINDS:
         found += _strings(layout, *snag.between)
     for i, id in enumerate(snag.between):
@@ -69,6 +72,15 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
     return found
+
+
+def _row(layout: Headstock, between: tuple[str, ...]) -> Iterator[Track]:
+    """A wider or closer spacing of the row that two tuners share: it stays a row."""
+    rows = [tuner.place.row for tuner in layout.tuners if tuner.id in between and isinstance(tuner.place, RowPlace)]
+    if len(rows) == 2 and rows[0] == rows[1]:
+        spacing = layout.row(rows[0]).spacing
+        for sign in (1, -1):
+            yield Track(_to(("rows", rows[0], "spacing"), spacing, sign), _SPACING, FARTHEST_CHANGE)
 
 
 def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:

@@ -57,6 +57,8 @@ def _change(layout: Headstock, move: Change) -> str:
     if group == "blank":
         end = term({"tip": "tip end", "behind": "nut end"}.get(field, f"{field} edge"))
         return say("Make the blank {by} larger at the {end}", by=words["by"], end=end)
+    if group == "rows":
+        return say("Space {what} {by} wider", **words) if more else say("Space {what} {by} closer", **words)
     if group == "slots" and field != "width":
         return say("Rout {what} {by} deeper", **words) if more else say("Rout {what} {by} less deep", **words)
     if group in ("slots", "ears"):
