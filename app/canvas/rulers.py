@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QWidget
 
@@ -56,12 +56,13 @@ class Ruler(QWidget):
                 self.update(0, p - 3, self.width(), 6) if self._upright else self.update(p - 3, 0, 6, self.height())
 
     def _pixel(self, mm: float) -> float:
-        point = self._view.viewportTransform().map(QPointF(mm, mm))
-        return point.y() if self._upright else point.x()
+        scale, zero = self._run()
+        return scale * mm + zero
 
-    def _millimetres(self, pixel: float) -> float:
-        point = self._view.viewportTransform().inverted()[0].map(QPointF(pixel, pixel))
-        return point.y() if self._upright else point.x()
+    def _run(self) -> tuple[float, float]:
+        """(pixels per mm along this ruler, the pixel of 0 mm)."""
+        seen = self._view.viewportTransform()
+        return (seen.m22(), seen.dy()) if self._upright else (seen.m11(), seen.dx())
 
     def _steps(self) -> tuple[float, int]:
         """(mm between figures, ticks between figures), so that figures stand APART."""
@@ -97,22 +98,24 @@ class Ruler(QWidget):
         painter = QPainter(ruled)
         painter.fillRect(self.rect(), QColor(self._theme.bar))
         font, thick, away = lettered(self.font(), FIGURES), px(THICK), px(LETTERS)
-        ends = sorted((self._millimetres(-away), self._millimetres((self.height() if self._upright else self.width()) + away)))
+        scale, zero = self._run()
+        ends = sorted((end - zero) / scale for end in (-away, (self.height() if self._upright else self.width()) + away))
         step, ticks = self._steps()
         font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         painter.setFont(font)
         painter.setPen(QPen(QColor(self._theme.dim), 1))
         small = step / ticks
+        short, middle, long, room = px(3), px(6), px(9), QRectF(0, 0, px(60), px(12))
+        metrics, lines = painter.fontMetrics(), []
         for i in range(int(ends[0] // small) - 1, int(ends[1] // small) + 2):
-            p = self._pixel(i * small)
+            p = scale * (i * small) + zero
             whole = i % ticks == 0
-            size = px(9 if whole else (6 if 2 * i % ticks == 0 else 3))
-            if self._upright:
-                painter.drawLine(QPointF(thick - size, p), QPointF(thick, p))
-            else:
-                painter.drawLine(QPointF(p, thick - size), QPointF(p, thick))
+            size = long if whole else middle if 2 * i % ticks == 0 else short
+            lines.append(QLineF(thick - size, p, thick, p) if self._upright else QLineF(p, thick - size, p, thick))
             if whole:
-                self._write(painter, p, self._figure(round(i * small, 6)))
+                figure = self._figure(round(i * small, 6))
+                self._write(painter, p, figure, metrics.horizontalAdvance(figure), room)
+        painter.drawLines(lines)
         painter.setPen(QPen(QColor(self._theme.line), 1))
         if self._upright:
             painter.drawLine(thick - 1, 0, thick - 1, self.height())
@@ -130,17 +133,16 @@ class Ruler(QWidget):
         self._ruled = None
         self.update()
 
-    def _write(self, painter: QPainter, p: float, text: str) -> None:
-        """A figure beside its tick; none that the end of the ruler would cut: the rest of -180 reads 0."""
-        long = painter.fontMetrics().horizontalAdvance(text)
+    def _write(self, painter: QPainter, p: float, text: str, long: int, room: QRectF) -> None:
+        """A figure that is so long beside its tick; none that the end of the ruler would cut: the rest of -180 reads 0."""
         first, last = (p - 2 - long, p - 2) if self._upright else (p + 2, p + 2 + long)
         if first < 0 or last > (self.height() if self._upright else self.width()):
             return
         if not self._upright:
-            painter.drawText(QRectF(p + 2, 0, px(60), px(12)), Qt.AlignmentFlag.AlignLeft, text)
+            painter.drawText(room.translated(p + 2, 0), Qt.AlignmentFlag.AlignLeft, text)
             return
         painter.save()
         painter.translate(1, p - 2)
         painter.rotate(-90)
-        painter.drawText(QRectF(0, 0, px(60), px(12)), Qt.AlignmentFlag.AlignLeft, text)
+        painter.drawText(room, Qt.AlignmentFlag.AlignLeft, text)
         painter.restore()

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from msgspec.structs import replace
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QTransform
 from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
 
@@ -311,7 +311,8 @@ class Grid:
         pen = painter.pen()
         pen.setCosmetic(True)
         painter.setPen(pen)
-        for i in range(math.floor(area.left() / step), math.ceil(area.right() / step) + 1):
-            painter.drawLine(QPointF(i * step, area.top()), QPointF(i * step, area.bottom()))
-        for i in range(math.floor(area.top() / step), math.ceil(area.bottom() / step) + 1):
-            painter.drawLine(QPointF(area.left(), i * step), QPointF(area.right(), i * step))
+        left, top, right, bottom = area.left(), area.top(), area.right(), area.bottom()
+        painter.drawLines([QLineF(i * step, top, i * step, bottom)
+                           for i in range(math.floor(left / step), math.ceil(right / step) + 1)])
+        painter.drawLines([QLineF(left, i * step, right, i * step)
+                           for i in range(math.floor(top / step), math.ceil(bottom / step) + 1)])

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
     from geometry.checks import CheckResult
 
-BEAT_MS = 25
+BEAT_MS = 33
 """List, facts, fields and section are filled at every fourth beat, in turn: no frame of a drag has to wait for two of them.
 
 Words that change faster than that cannot be read; the drawing and the rings and numbers of its snags do not wait for them.

@@ -361,7 +361,8 @@ class MainWindow(QMainWindow):
     def showEvent(self, event) -> None:
         super().showEvent(event)
         self.motion.watch(self.windowHandle())
-        self.canvas.fit(self.document.shown)
+        if not event.spontaneous():  # a window that comes back from the bar of tasks shows what it showed
+            self.canvas.fit(self.document.shown)
 
     def may_close(self) -> bool:
         """Put back what the hand was doing and ask about unsaved work; whether the window may go."""

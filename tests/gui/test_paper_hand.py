@@ -196,3 +196,13 @@ def test_ruler_and_foot_tell_the_place_under_a_mouse_at_rest_while_the_paper_mov
         until(lambda across=across: bench.window.foot._where.text().startswith(f"{across} "))
     QTest.mouseMove(bench.view.viewport(), HERE + QPoint(200, 0))
     assert ticks(bench) == [HERE.x() + 200], "none is left behind"
+
+
+def test_a_window_that_was_put_away_comes_back_with_its_zoom(bench):
+    bench.view.zoom(2.3)
+    scale, middle = bench.view.pixels_per_mm, bench.view.middle
+    bench.window.showMinimized()
+    bench.pump()
+    bench.window.showNormal()
+    bench.pump()
+    assert bench.view.pixels_per_mm == scale and bench.view.middle == middle
