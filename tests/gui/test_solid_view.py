@@ -129,7 +129,7 @@ def test_what_is_noted_of_a_thing_stands_on_its_page(bench):
     bench.window.document.hold(("treble 3",))
     bench.pump()
     said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
-    assert any(text.startswith("Deliberate: plates overlap") for text in said)
+    assert any(text.startswith("Deliberate: plates too close") for text in said)
     bench.window.document.hold(("treble 1",))
     bench.pump()
     said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
