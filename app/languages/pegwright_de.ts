@@ -12597,6 +12597,10 @@
         <translation>{name} ist kein Bestand: oben fehlt die Version "pegwright_rack".</translation>
     </message>
     <message>
+        <source>{name} is open in another window with newer work: saving this asks for a place.</source>
+        <translation>{name} ist mit neuerer Arbeit in einem anderen Fenster offen: Beim Sichern wird nach einem Ort gefragt.</translation>
+    </message>
+    <message>
         <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
         <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen sichern.</translation>
     </message>

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Literal
 
@@ -11,6 +11,7 @@ from PySide6 import QtWidgets  # and not the names out of it: a dialog's kind is
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
+from geometry.errors import GeometryError
 from geometry.saying import say
 
 LAYOUTS = say("Headstock layouts (*.headstock.json)")
@@ -137,6 +138,22 @@ def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> 
     """A line of text, or None."""
     answer, given = QtWidgets.QInputDialog.getText(parent, title, label, text=value)
     return answer if given else None
+
+
+def line(parent: QtWidgets.QWidget, title: str, label: str, take: Callable[[str], object]) -> bool:
+    """Ask for a line of text until `take` takes it; False when the maker gives it up.
+
+    What `take` refuses with a GeometryError is said over the line, which stands there as it was typed.
+    """
+    value, words = "", label
+    while (given := text(parent, title, words, value)) is not None:
+        try:
+            take(given)
+        except GeometryError as error:
+            value, words = given, f"{error}\n{label}"
+        else:
+            return True
+    return False
 
 
 def recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:

@@ -274,9 +274,10 @@ class BookRoom(StageRoom):
         if task is None:
             self.window.say(say("Stand on a step of the table first."))
             return
-        text = ask.text(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title))
-        if text is not None:
-            self._record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
+
+        def take(text: str) -> None:
+            self.window.document.record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
+        ask.line(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title), take)
 
     def _hardware(self) -> None:
         piece, listed = self.book.piece, {price.part for _, price in prices_of(self.book, self.book.piece)}

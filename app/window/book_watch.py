@@ -11,7 +11,6 @@ from app.window import ask
 from geometry.book import add_remark, running
 from geometry.drawing import opened_out_groups
 from geometry.drawing.pinned_notes import pinned_notes
-from geometry.errors import GeometryError
 from geometry.layout import Remark
 from geometry.saying import say
 
@@ -62,19 +61,14 @@ class BookWatch(QObject):
         """Ask for a note to what is held, or to the whole layout when nothing is."""
         held = self._window.document.held
         about = ", ".join(held) or say("the whole head")
-        text = ask.text(self._window, say("A note"), say("{what}: do this differently", what=about))
-        if text is None:
-            return
 
-        def change(book):
-            for id in held or (None,):
-                book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
-            return book
-        try:
+        def take(text: str) -> None:
+            def change(book):
+                for id in held or (None,):
+                    book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
+                return book
             self._window.document.record(say("A note"), change)
-        except GeometryError as error:
-            self._window.say(str(error))
-        else:
+        if ask.line(self._window, say("A note"), say("{what}: do this differently", what=about), take):
             self._window.say(say("Written into the job book: {what}", what=about))
 
     def end(self) -> None:

@@ -85,8 +85,16 @@ def _opened(windows: Windows, found: Leftover, opened: int) -> bool:
 
 
 def _open(window: MainWindow, found: Leftover) -> None:
-    """Go on with a piece; until it is written down anew, what was found is the only copy."""
-    window.document.recover(found.layout, found.path, found.seen)
+    """Go on with a piece; until it is written down anew, what was found is the only copy.
+
+    No file is open in two windows: of two pieces of one file the older is saved elsewhere.
+    """
+    held = window.windows.holding(found.path) if found.path is not None else None
+    if held is None or held is window:
+        window.document.recover(found.layout, found.path, found.seen)
+    else:
+        window.document.recover(found.layout, None)
+        window.say(say("{name} is open in another window with newer work: saving this asks for a place.", name=found.path.name))
     if window.journal is not None:
         window.journal.write()
     if window.journal is not None and not window.journal.trouble:

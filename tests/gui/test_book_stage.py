@@ -127,6 +127,27 @@ def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path)
     assert any(row[:3] == ["note", "practice", "clamp it twice"] for row in rows)
 
 
+@pytest.mark.parametrize("command", ["pinned", "step"])
+def test_a_note_that_is_refused_is_asked_for_again_as_it_was_typed(bench, monkeypatch, qtbot, command):
+    long, asked = "drill " * 2000, []
+
+    def typed(_, title, label, value):
+        asked.append((label, value))
+        return long if not value else "drill"
+    monkeypatch.setattr(ask, "text", typed)
+    if command == "pinned":
+        bench.window.commands.run("note")
+    else:
+        bench.window.set_stage("book")
+        room = bench.window.rooms["book"]
+        qtbot.waitUntil(lambda: bool(room.rows))
+        room.view.hours.stand_at(0, 3)
+        room._wanted("note step")
+    assert asked[0][1] == "" and asked[1][1] == long
+    assert "letters" in asked[1][0] and asked[1][0].endswith(asked[0][0])
+    assert [note.text for note in bench.layout.book.remarks] == ["drill"]
+
+
 def test_a_note_is_pinned_to_what_is_held_and_shown_there(bench, monkeypatch):
     monkeypatch.setattr(ask, "text", lambda *_: "a larger pilot")
     tuner = bench.layout.tuners[0].id

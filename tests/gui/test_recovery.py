@@ -61,6 +61,24 @@ def test_after_one_is_thrown_away_the_next_is_asked_about(bench, tmp_path, monke
     assert bench.layout.name == "older"
 
 
+def test_of_two_pieces_of_one_file_the_older_is_a_layout_of_its_own(bench, tmp_path, monkeypatch):
+    """Two runs died over the same file: no file is open in two windows, and neither piece is lost."""
+    file = tmp_path / "head.headstock.json"
+    headstock.write(demo(), file)
+    left_behind(tmp_path, "older", file)
+    os.utime(leftovers(tmp_path)[0].file, (1_700_000_000, 1_700_000_000))
+    found = left_behind(tmp_path, "newer", file)
+    monkeypatch.setattr(ask, "recover", lambda *_: "open")
+    recover(bench.window.windows, found)
+    windows = bench.window.windows.all
+    assert {(w.document.layout.name, w.document.path) for w in windows} == {("newer", file), ("older", None)}
+    assert all(w.document.unsaved for w in windows)
+    older = next(w for w in windows if w.document.path is None)
+    assert file.name in older.foot.said and "asks for a place" in older.foot.said
+    older.document.replace(older.document.layout, None)
+    older.close()
+
+
 def test_two_running_copies_do_not_ask_about_the_same(bench, tmp_path, monkeypatch):
     found = left_behind(tmp_path)
     theirs = leftovers(tmp_path)[0]

@@ -3,6 +3,7 @@
 import re
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog
@@ -166,6 +167,26 @@ def test_a_dropped_picture_on_the_front_page_begins_a_layout_to_trace_into(bench
     assert bench.layout.name == "old head" and bench.window.stage == "outline" and not bench.window.front.shown
     # The nut is taken from the picture; the marks were set with a hand to about 1 mm.
     assert bench.layout.nut.width == pytest.approx(HEAD.nut.width, abs=2.0) and bench.layout.nut.width != 43.0
+
+
+def test_who_stays_with_the_layout_that_is_open_keeps_the_marks_on_the_picture(bench, scan, file, monkeypatch, qtbot):
+    """Unsaved work is asked about as the picture is to be laid: on Cancel the marks are where they were put."""
+    bench.window.document.apply("Rename", replace(bench.layout, name="unsaved"))
+    before, answers = bench.layout, ["cancel", "discard"]
+    monkeypatch.setattr(ask, "save_first", lambda *_: answers.pop(0))
+    by_hand = laid_by_hand(scan, qtbot)
+
+    def twice(dialog):
+        with pytest.raises(AssertionError, match="Accepted"):
+            by_hand(dialog)
+        assert dialog.isVisible() and bench.layout is before and answers == ["discard"]
+        press(dialog.lay_button)
+        return dialog.result()
+    bench.window.front.show()
+    monkeypatch.setattr(LayDialog, "exec", twice)
+    assert drop(bench, file)
+    qtbot.waitUntil(lambda: bench.layout.picture is not None)
+    assert bench.layout.name == "old head" and not answers
 
 
 def test_what_is_no_picture_is_said_and_changes_nothing(bench, tmp_path, monkeypatch):

@@ -46,8 +46,6 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
     dialog.deleteLater()
     if picture is not None:
         if window.front.shown:
-            if not window.files.may_leave():
-                return
             name = path.stem[:80] or say("Traced")
             window.document.replace(_begun(window, name, nut), None)
         window.document.apply(say("Lay {path} behind the drawing", path=path.name),

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QRadioButton,
     QVBoxLayout,
 )
+from shiboken6 import isValid
 
 from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
@@ -258,6 +259,9 @@ class LayDialog(ReadInOrder, QDialog):
     def _accept(self) -> None:
         self._judge()
         if not self.lay_button.isEnabled():
+            return
+        # Before the front page a layout of its own begins; who stays with the one that is open keeps the marks too.
+        if self._window.front.shown and not (self._window.files.may_leave() and isValid(self)):
             return
         place = self._map()
         self.picture = Picture(name=self._name[:200], jpeg=self._read.jpeg, width=self._read.width,
