@@ -8,6 +8,7 @@ from functools import partial
 from msgspec.structs import replace
 
 from geometry.layout import Book, Headstock
+from geometry.layout.book import Time, timed_once
 
 MOST_TAKEN_BACK = 200
 
@@ -56,8 +57,25 @@ def _without_entry(before: Book, after: Book, book: Book) -> Book:
         old, new = getattr(before, field), getattr(after, field)
         if old == new:
             continue
-        changes[field] = _with_back(old, new, getattr(book, field)) if isinstance(old, tuple) else old
+        back = _times_back if field == "times" else _with_back
+        changes[field] = back(old, new, getattr(book, field)) if isinstance(old, tuple) else old
     return replace(book, **changes)
+
+
+def _times_back(old: tuple[Time, ...], new: tuple[Time, ...], now: tuple[Time, ...]) -> tuple[Time, ...]:
+    """The times `now`, grown from `new` by renamings, with what differs between `old` and `new` as it was in `old`.
+
+    Where two were put together since, under one name, they stay as they are: which part is whose is known no more.
+    """
+    if len(new) != len(now):
+        return now
+    tasks = {_timed(was): one.task for was, one in zip(new, now, strict=True)}
+    return timed_once(tuple(replace(one, task=tasks.get(_timed(one), one.task)) for one in old))
+
+
+def _timed(time: Time) -> tuple[str, str]:
+    """What a time is of."""
+    return time.piece, time.task.operation
 
 
 def _with_back(old: tuple, new: tuple, now: tuple) -> tuple:

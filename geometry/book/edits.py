@@ -14,12 +14,11 @@ from msgspec.structs import replace
 
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
+from geometry.layout.book import LONGEST
 from geometry.layout.validate import validate_book
 from geometry.lengths import mm
 from geometry.saying import say
 
-LONGEST = 100_000.0
-"""Minutes that one operation may take."""
 LONGEST_PART, MOST_PARTS = 200, 100_000
 LONGEST_NOTE = 4000
 FARTHEST = 5000.0

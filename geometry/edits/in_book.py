@@ -8,13 +8,15 @@ from collections.abc import Mapping
 from msgspec.structs import replace
 
 from geometry.layout import Book, Task
+from geometry.layout.book import timed_once
 
 
 def renamed_in_book(book: Book, names: Mapping[str, str]) -> Book:
     """The book with features under their new names, wherever one stands: notes, readings, operations.
 
     The very same book when nothing in it has one of the old names. What a
-    title says in words is left as it was written down.
+    title says in words is left as it was written down. A feature may take the
+    name of one that is gone and was worked at: their minutes are put together.
     """
     names = {old: new for old, new in names.items() if old != new}
     if not names:
@@ -22,7 +24,7 @@ def renamed_in_book(book: Book, names: Mapping[str, str]) -> Book:
     made = replace(
         book,
         clock=None if book.clock is None else replace(book.clock, task=_task(book.clock.task, names)),
-        times=tuple(replace(time, task=_task(time.task, names)) for time in book.times),
+        times=timed_once(tuple(replace(time, task=_task(time.task, names)) for time in book.times)),
         remarks=tuple(replace(one, on=names.get(one.on, one.on),
                               task=None if one.task is None else _task(one.task, names))
                       for one in book.remarks),

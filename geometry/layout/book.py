@@ -9,6 +9,7 @@ from decimal import Decimal
 from typing import Annotated, Literal
 
 from msgspec import Meta
+from msgspec.structs import replace
 
 from geometry.layout.parts import Coord, Id, Part, Text
 
@@ -17,7 +18,9 @@ Piece = Literal["practice", "real"]
 PIECES: tuple[Piece, ...] = ("practice", "real")
 
 Name = Annotated[str, Meta(min_length=1, max_length=200)]
-Minutes = Annotated[float, Meta(ge=0, le=100_000)]
+LONGEST = 100_000.0
+"""Minutes that one operation may take."""
+Minutes = Annotated[float, Meta(ge=0, le=LONGEST)]
 Seconds = Annotated[float, Meta(ge=0, le=1e11)]
 """A moment: seconds since the beginning of 1970, world time."""
 
@@ -104,3 +107,17 @@ class Book(Part, kw_only=True):
     prices: tuple[Price, ...] = ()
     remarks: tuple[Remark, ...] = ()
     readings: tuple[Reading, ...] = ()
+
+
+def timed_once(times: tuple[Time, ...]) -> tuple[Time, ...]:
+    """The times with those of one operation of one piece put together, where the first of them stood.
+
+    There may be two after a feature took the name of one that is gone. Both were worked, so their minutes are added; the
+    later one says what the name means now.
+    """
+    found: dict[tuple[Piece, str], Time] = {}
+    for one in times:
+        key = one.piece, one.task.operation
+        before = found.get(key)
+        found[key] = one if before is None else replace(one, minutes=min(LONGEST, before.minutes + one.minutes))
+    return tuple(found.values())

@@ -99,6 +99,44 @@ def test_names_in_the_book_follow_a_renaming_and_its_undo(document):
     assert (document.book.times[0].task.operation, document.book.remarks[0].on) == ("saw bass slot", "bass slot")
 
 
+def rout(slot):
+    return Task(operation=f"rout {slot}", title=f"Rout {slot}", features=(slot,))
+
+
+def timed(document):
+    """Minutes by operation, of the book and of the file that is saved and opened again."""
+    again = headstock.decode(headstock.encode(document.layout))
+    assert again == document.layout
+    return [(one.task.operation, one.minutes) for one in again.book.times]
+
+
+def test_a_slot_may_take_the_name_of_one_that_is_gone_and_was_worked_at(document):
+    """Their minutes were two times of one operation once: the layout was saved and could not be opened again."""
+    for slot, minutes in (("bass slot", 8.0), ("treble slot", 5.0)):
+        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
+    document.record("Time", lambda book: set_minutes(book, "practice", rout("treble slot"), 2.0))
+    document.apply("Remove", remove_features(document.layout, ["bass slot"]))
+    document.apply("Rename", rename(document.layout, "slots", "treble slot", "bass slot"))
+    assert timed(document) == [("rout bass slot", 13.0), ("rout bass slot", 2.0)]
+    assert [one.piece for one in document.book.times] == ["real", "practice"]
+    document.take_back()
+    assert timed(document)[0] == ("rout bass slot", 13.0), "what was put together is not taken apart"
+    document.undo()
+    assert timed(document) == [("rout bass slot", 8.0), ("rout treble slot", 5.0)], "before the renaming they were two"
+
+
+def test_minutes_that_are_taken_back_go_by_the_names_of_now(document):
+    for slot, minutes in (("treble slot", 5.0), ("bass slot", 3.0), ("treble slot", 7.0)):
+        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
+    for was, now in (("treble slot", "long slot"), ("bass slot", "treble slot")):
+        document.apply("Rename", rename(document.layout, "slots", was, now))
+    assert timed(document) == [("rout long slot", 7.0), ("rout treble slot", 3.0)]
+    document.take_back()
+    assert timed(document) == [("rout long slot", 5.0), ("rout treble slot", 3.0)]
+    document.take_back()
+    assert timed(document) == [("rout long slot", 5.0)]
+
+
 def test_a_renaming_touches_no_longer_name_that_begins_alike(document):
     bore = Task(operation="side bore bass side 1.1.1", title="x", features=("bass side 1",))
     document.record("Time", lambda book: set_minutes(book, "real", bore, 8.0))
