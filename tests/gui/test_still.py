@@ -78,6 +78,22 @@ def test_a_tuner_is_dragged_over_pictures_of_all_that_stays(bench):
     assert "treble slot/slot" in under(bench)
 
 
+def test_what_only_takes_another_colour_keeps_its_picture(bench):
+    other = "treble side 2"
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    seen_as = set()
+    for k in range(1, 13):
+        bench.move((x - 0.8 * k, y + k))
+        seen_as.add(bench.window.canvas._marks._states.get(other, ""))
+        assert {f"{other}/side bore", f"{other}/screw pilot"} <= pictured(bench)
+        assert not [name for name in pictured(bench) if name.startswith(TUNER)]
+    assert len(seen_as) > 1, "it came into the way"
+    assert apart(seen(bench), anew(bench)) <= ROUNDING
+    bench.window.hand.cancel()
+    bench.pump()
+
+
 def test_a_slot_that_is_dragged_comes_out_of_the_paper_and_goes_back(bench):
     at = next(slot for slot in bench.layout.slots if slot.id == SLOT).shape
     middle = ((at.nut_end[0] + at.tip_end[0]) / 2, (at.nut_end[1] + at.tip_end[1]) / 2)
