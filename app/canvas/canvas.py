@@ -228,9 +228,7 @@ class Canvas(QWidget):
         self._marks.part(self.view.pixels_per_mm)
         self._more.part_turned(self.view.pixels_per_mm)
         self._snags.look(self.view.pixels_per_mm)
-        if self.chances.on_show:
-            self.chances.keep_clear_of(self._snags.taken)
-        self.chances.look(self.view.pixels_per_mm)
+        self.chances.look(self.view.pixels_per_mm, self._snags.taken if self.chances.on_show else [])
 
 
 def _bold(font: QFont) -> QFont:

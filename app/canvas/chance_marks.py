@@ -152,10 +152,10 @@ class ChanceLayer:
             self._taken = taken
             self._lay()
 
-    def look(self, pixels_per_mm: float) -> None:
-        """Lay the cards anew for another zoom."""
-        if pixels_per_mm != self._scale:
-            self._scale = pixels_per_mm
+    def look(self, pixels_per_mm: float, taken: list[QRectF]) -> None:
+        """Lay the cards anew for another zoom, clear of what snags and their cards take there."""
+        if (pixels_per_mm, taken) != (self._scale, self._taken):
+            self._scale, self._taken = pixels_per_mm, taken
             self._lay()
 
     def set_theme(self, theme: Theme) -> None:
