@@ -118,9 +118,11 @@ class Reception(QObject):
         if files is None or self._windows.current is None:  # without sense, or too late: the program ends
             socket.abort()
             return
-        self._waiting.append(files)
         socket.write(TAKEN)
         socket.flush()
+        if socket.state() != QLocalSocket.LocalSocketState.ConnectedState:
+            return  # it gave up waiting and opens them itself: no file in two programs
+        self._waiting.append(files)
         # Opening may ask something; the other start has its answer and is not kept waiting.
         self._later.start(0)
 

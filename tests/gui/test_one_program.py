@@ -1,5 +1,6 @@
 """A second start hands its files to the running program; what makes no sense is not opened."""
 
+import json
 import subprocess
 import sys
 
@@ -98,6 +99,26 @@ def test_a_place_with_too_long_a_name_is_none(bench, state):
     made = Reception(bench.window.windows, "")
     assert not made.listens
     made.deleteLater()
+
+
+def test_who_gave_up_waiting_has_its_file_open_itself(bench, reception, state, tmp_path):
+    """As when this program was too busy to answer: the file would be open in two programs."""
+    file = tmp_path / "given up.headstock.json"
+    headstock.write(demo(), file)
+    socket = QLocalSocket()
+    socket.connectToServer(meeting_place(state))
+    assert socket.state() == QLocalSocket.LocalSocketState.ConnectedState or socket.waitForConnected()
+    socket.write(json.dumps([str(file)]).encode() + b"\n")
+    socket.flush()
+    socket.abort()
+    heard = []
+    later = QLocalSocket()  # heard after the one before
+    later.connectToServer(meeting_place(state))
+    later.readyRead.connect(lambda: heard.append(bytes(later.readAll().data())))
+    later.write(b"[]\n")
+    until(lambda: b"".join(heard) == b"taken\n")
+    bench.pump()
+    assert [window.document.path for window in bench.window.windows.all] == [None, None]
 
 
 @pytest.mark.parametrize("message", [b"nonsense\n", b'{"a": 1}\n', b"[1]\n", b'["relative.headstock.json"]\n', b"\xff\xfe\n"])
