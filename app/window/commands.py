@@ -159,6 +159,7 @@ class Commands(QObject):
 
     def _undo(self) -> None:
         if self._w.hand.cancel():
+            self._w.say(say("Put back"))
             return
         name = self._w.document.undo()
         words = say("Undone: {name}", name=name) if name else say("Nothing to undo")

@@ -107,3 +107,12 @@ def test_it_stays_on_show_on_every_stage_and_goes_when_put_away(bench, steps):
 def test_another_layout_begins_another_list(bench, steps):
     bench.window.document.replace(demo(), None)
     assert listed(bench) == [("The beginning", "present")]
+
+
+def test_an_undo_with_something_in_hand_puts_that_back_and_says_so(bench, steps):
+    x, y = bench.origin("treble face 2")
+    bench.press((x, y))
+    bench.move((x + 6, y + 9))
+    assert bench.window.hand.busy
+    bench.window.commands.run("undo")
+    assert bench.window.document.shown is steps[3] and bench.window.foot.said == "Put back"
