@@ -27,6 +27,8 @@ _AHEAD = 12
 """Corners that are looked ahead from one lip to the other."""
 _LIPS = 1.0
 """Farthest distance of two lips in radii: fewer corners are left if it is larger, but with sharper turns."""
+_SIZES = 10
+"""Times that the size of notches is doubled at most"""
 _CELLS = 400
 """Cells with room for a disc above which they are not cut smaller."""
 
@@ -102,7 +104,7 @@ def _filled(area: Polygon, radius: float, out: bool, done: float) -> Polygon:
     """
     ring = _ring(area, out)
     size = done or float(np.sort(_far(ring, 2))[len(ring) // 10]) / _LIPS
-    size = radius if size <= 0 or size >= radius else radius * 0.5 ** math.floor(math.log2(radius / size))
+    size = radius if size <= 0 or size >= radius else radius * 0.5 ** min(_SIZES, math.floor(math.log2(radius / size)))
     while len(ring) > FEW:
         notches = _notches(area, ring, size, out)
         if notches:
