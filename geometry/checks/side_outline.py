@@ -233,9 +233,13 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
     ends = shape.points[1:3]
     out = -outline.about(ends)
     inner = shapely.get_coordinates(rest)
-    deep = shape.about(inner)
-    i, k = int(np.argmax(out)), int(np.argmax(deep))
-    place, depth = (ends[i], out[i]) if out[i] >= deep[k] else (inner[k], deep[k])
+    i = int(np.argmax(out))
+    deep, k = shape.deepest(inner)
+    if k is None:  # no corner in it: the nearest
+        outside = shape.about(inner)
+        k = int(np.argmax(outside))
+        deep = outside[k]
+    place, depth = (ends[i], out[i]) if out[i] >= deep else (inner[k], deep)
     back = level_from_outside(drilling, inner)
     depth = max(float(depth), 2 * TOUCH) if back is None else max(back.depth, 2 * TOUCH)
     return -depth, (float(place[0]), float(place[1])), None if back is None else back.plan
