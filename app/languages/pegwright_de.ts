@@ -11214,6 +11214,10 @@
         <translation>Bohrtiefe</translation>
     </message>
     <message>
+        <source>stop {stop}</source>
+        <translation>Tiefe {stop}</translation>
+    </message>
+    <message>
         <source>stop {stop}, point {point} more</source>
         <translation>Bohrtiefe {stop}, Spitze noch {point}</translation>
     </message>
@@ -12113,6 +12117,10 @@
         <translation>{bit} ginge, {done}.</translation>
     </message>
     <message>
+        <source>{bit}, {stop}</source>
+        <translation>{bit}, {stop}</translation>
+    </message>
+    <message>
         <source>{bit}: at most {most:,.0f} turns a minute ({source}), and the router's slowest setting is {slowest:,.0f}: do not run it in this router.</source>
         <translation>{bit}: höchstens {most:,.0f} Umdrehungen je Minute ({source}); die langsamste Stufe der Oberfräse ist {slowest:,.0f}: nicht in dieser Oberfräse laufen lassen.</translation>
     </message>
@@ -12265,8 +12273,8 @@
         <translation>{follower} {diameter} mit Fräser {cutter}</translation>
     </message>
     <message>
-        <source>{diameter}, tilt {tilt}, stop {stop}</source>
-        <translation>{diameter}, {tilt}, Tiefe {stop}</translation>
+        <source>{diameter}, tilt {tilt}</source>
+        <translation>{diameter}, {tilt}</translation>
     </message>
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>

@@ -8,7 +8,7 @@ from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
 from geometry.drawing.shapes import rectangle, straight
-from geometry.drawing.template import pin_label
+from geometry.drawing.template import pin_label, words_width
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
 from geometry.lengths import told, told_down
@@ -93,24 +93,35 @@ def _face_bores(hole: Hole) -> list[str]:
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
-    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop."""
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two lines where the next mark is near."""
     marks: list[Mark] = []
     placed = frames(layout)
     thick = layout.blank.thickness
-    for hole in holes(layout):
-        d = hole.drillings[0]
-        if d.role != "post" or d.upright or d.mark is None:
-            continue
-        frame = placed[hole.of]
+    bores = [hole.drillings[0] for hole in holes(layout) if hole.drillings[0].role == "post" and not hole.drillings[0].upright
+             and hole.drillings[0].mark is not None]
+    for d in bores:
+        assert d.mark is not None
+        frame = placed[d.of]
         y = d.mark[1] + d.radius + OVERRUN + 1.0
-        for z, words in ((0.9, hole.of), (thick - 0.9, _settings(d, tilt_of(frame)))):
-            marks.append(_along_edge(layout, frame.side, y, z, words, hole.of, outer=z > thick / 2))
+        ends = min((other.mark[1] for other in bores if other.mark is not None and placed[other.of].side == frame.side
+                    and other.mark[1] > d.mark[1]), default=math.inf)
+        bit, stop = _settings(d, tilt_of(frame))
+        whole = say("{bit}, {stop}", bit=bit, stop=stop)
+        if y + words_width(whole, LETTER) < ends:
+            lines = [(thick - 0.9, whole)]
+        else:
+            # The letters' tops point to -x: on the bass edge the outer line is read first.
+            first, second = (0.0, LINE) if frame.side == "bass" else (LINE, 0.0)
+            lines = [(thick - 0.9 - first, bit), (thick - 0.9 - second, stop)]
+        for z, words in ((0.9, d.of), *lines):
+            marks.append(_along_edge(layout, frame.side, y, z, words, d.of, outer=z > thick / 2))
     return marks
 
 
-def _settings(d: Drilling, tilt: float) -> str:
-    return say("{diameter}, tilt {tilt}, stop {stop}", diameter=told(d.diameter), tilt=format_angle(tilt),
-               stop=told_down(d.stop))
+def _settings(d: Drilling, tilt: float) -> tuple[str, str]:
+    """(diameter and tilt, stop)."""
+    return (say("{diameter}, tilt {tilt}", diameter=told(d.diameter), tilt=format_angle(tilt)),
+            say("stop {stop}", stop=told_down(d.stop)))
 
 
 def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:

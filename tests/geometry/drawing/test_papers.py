@@ -9,13 +9,16 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from app.formats.headstock import read
+from app.formats.letters import text_width
 from geometry.drawing import STYLES, Cross, Disc, Label, Stroke, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.errors import GeometryError
-from geometry.layout import Loop, Node, Pin, SingleHole, loop_path, slot_path
+from geometry.layout import EdgePlace, Loop, Node, Pin, SingleHole, Tuner, loop_path, slot_path
+from geometry.lengths import speaking
 from geometry.solids import holes
+from tests.geometry.checks.heads import bore, head, pattern
 from tests.geometry.drawing.specimens import plain_head
 
 DEMO = Path("samples/twelve-string-mixed.headstock.json")
@@ -131,6 +134,22 @@ def test_words_on_a_folded_edge_stay_on_it():
     for text in ("flank", "6.4, tilt 0.0°, stop 35"):
         (label,) = [m for m in drawing if isinstance(m, Label) and m.text == text]
         assert 45.0 <= label.at[0] - label.height and label.at[0] <= 61.0
+
+
+@pytest.mark.parametrize(("spacing", "lines"), [(60.0, 1), (31.0, 2)])
+def test_words_on_an_edge_end_before_the_next_mark(spacing, lines):
+    """In inches they are long: two lines where the next bore is near, the first read first on either edge."""
+    tuners = tuple(Tuner(id=f"{side} {n}", pattern="plate", place=EdgePlace(side=side, along=60.0 + n * spacing))
+                   for side in ("bass", "treble") for n in (0, 1))
+    with speaking("in64"):
+        drawing = wrap_drawing(head(tuners=tuners, patterns=(pattern("plate", "side", bore(surface="seat", depth=30.0)),)))
+    for side, own in (("bass", -1), ("treble", 1)):
+        words = [m for m in drawing if isinstance(m, Label) and m.owner == f"{side} 0" and m.text != f"{side} 0"]
+        assert len(words) == lines and all(m.angle == math.pi / 2 for m in words)
+        assert [m.text.split()[0] for m in words] == (['15/64",'] if lines == 1 else ['15/64",', "stop"])
+        assert all(m.at[1] + text_width(m.text, m.height) < 60.0 + spacing for m in words)
+        assert [m.at[0] for m in words] == sorted(m.at[0] for m in words)
+        assert all(50.0 < own * m.at[0] < 66.0 for m in words)
 
 
 def test_the_back_is_seen_from_behind():
