@@ -8,7 +8,7 @@ from app.sheets.lay import Block, Column, drawing, fitting, heading, space, tabl
 from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
-from geometry.layout import Headstock
+from geometry.layout import DrillPress, Headstock
 from geometry.lengths import spoken
 from geometry.solids.side import block_height
 from geometry.saying import say
@@ -26,6 +26,16 @@ def lengths_for(base: float) -> tuple[float, ...]:
     usual = LENGTHS if spoken() == "mm" else INCHES
     others = [one for one in usual if abs(one - base) > 0.05]
     return tuple(sorted((base, *others[:len(usual) - 1])))
+
+
+def two_lengths(base: float) -> tuple[float, float]:
+    """Two boards in mm for a card: the one in the rack and one twice as long.
+
+    For a maker in inches whose rack still has the board of 100 mm that it began with, boards of 4 and 8 inches.
+    """
+    if spoken() != "mm" and base == DrillPress().base:
+        return INCHES[0], INCHES[2]
+    return base, 2 * base
 
 
 def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:

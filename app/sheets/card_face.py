@@ -9,6 +9,7 @@ from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
 from app.sheets.card_rows import hand_op, rows
 from app.sheets.book_pages import PIECES_IN_WORDS
+from app.sheets.block_table import two_lengths
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import deep, length, tenths, thousandths
@@ -127,7 +128,7 @@ class Maker:
         self._line(say("tilt"), say("level") if level else
                    say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term("tip" if tilt > 0 else "nut")))
         if not level:
-            for base in (self.layout.rack.press.base, 2 * self.layout.rack.press.base):
+            for base in two_lengths(self.layout.rack.press.base):
                 self._line("", say("blocks {high} over {base}", high=thousandths(block_height(tilt, base)), base=thousandths(base)), boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:

@@ -6,7 +6,7 @@ Dimensions are common practice, no source: the maker measures his own parts.
 from __future__ import annotations
 
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
-from geometry.layout.shop import Drill, GuideBush, Rack, Router, RouterBit
+from geometry.layout.shop import Drill, DrillPress, GuideBush, Rack, Router, RouterBit
 from geometry.saying import say
 from geometry.units import MM_PER_INCH
 
@@ -150,5 +150,6 @@ RACK_INCH = Rack(
             *(_inch_drill("brad", d, 4.0) for d in (0.25, 0.3125, 0.34375, 0.375, 0.40625)),
             *(_inch_drill("forstner", d, 3.5) for d in (0.34375, 0.375, 0.5, 0.625))),
     router=Router(base=_inch(6.0), plunge=_inch(2.25), collets=(_inch(0.25), _inch(0.5))),
+    press=DrillPress(base=_inch(4.0)),
 )
 """A small rack in inches to begin with."""
