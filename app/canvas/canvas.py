@@ -34,6 +34,9 @@ if TYPE_CHECKING:
 
 SMALL, CARDS = 11, 12
 """Letters of labels, and of the cards of snags, at 100 %, pixels."""
+FAR = 20_000
+"""mm from the middle of the nut to which the paper goes: a layout may be as large as half of that, with its edges folded out,
+and have room beside it."""
 RING = 2
 """Width of the frame that tells that the drawing has the keyboard, pixels."""
 
@@ -62,7 +65,7 @@ class Canvas(QWidget):
         self._kept = Kept()
         self._scene = _Scene(self)
         self._scene.theme = theme
-        self._scene.setSceneRect(-2000, -2000, 4000, 4000)
+        self._scene.setSceneRect(-FAR, -FAR, 2 * FAR, 2 * FAR)
         self._scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.view = CanvasView(self._scene, self)
         self.view.looked.connect(self._looked)

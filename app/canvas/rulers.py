@@ -68,10 +68,10 @@ class Ruler(QWidget):
         """(mm between figures, ticks between figures), so that figures stand APART."""
         scale, apart = self._view.pixels_per_mm, px(APART)
         if self._unit == "mm":
-            choices = ((1, 10), (2, 10), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10), (200, 4), (500, 5))
-            return next(((float(s), n) for s, n in choices if s * scale >= apart), (1000.0, 10))
-        choices = ((1 / 8, 4), (1 / 4, 4), (1 / 2, 8), (1, 8), (2, 4), (5, 5), (10, 10))
-        return next(((s * MM_PER_INCH, n) for s, n in choices if s * MM_PER_INCH * scale >= apart), (508.0, 10))
+            choices = ((1, 10), (2, 10), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10), (200, 4), (500, 5), (1000, 10), (2000, 4))
+            return next(((float(s), n) for s, n in choices if s * scale >= apart), (5000.0, 5))
+        choices = ((1 / 8, 4), (1 / 4, 4), (1 / 2, 8), (1, 8), (2, 4), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10))
+        return next(((s * MM_PER_INCH, n) for s, n in choices if s * MM_PER_INCH * scale >= apart), (200 * MM_PER_INCH, 4))
 
     def _figure(self, mm: float) -> str:
         if self._unit == "mm":

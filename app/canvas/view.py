@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
 from app.tools.pointer import Pointer
 from geometry.saying import say
 
-SMALLEST, LARGEST = 0.4, 120.0
-"""Pixels per mm between which the view zooms."""
+SMALLEST, LARGEST, FARTHEST = 0.4, 120.0, 0.01
+"""Pixels per mm between which the view zooms; farther away, but not beyond the last, to show a whole layout that is huge."""
 
 
 SHIFT, CTRL, ALT = (key.value for key in (Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier,
@@ -60,7 +60,7 @@ class CanvasView(QGraphicsView):
         self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(say("Headstock, opened-out view"))
-        self._scale = 3.0
+        self._scale, self._least = 3.0, SMALLEST
         self._panning: QPoint | None = None
         self._pan_button = Qt.MouseButton.NoButton
         self._space = False
@@ -82,8 +82,9 @@ class CanvasView(QGraphicsView):
         room = self.viewport().size()
         if room.width() < 40 or room.height() < 40 or area.isEmpty():
             return
-        self._scale = min(LARGEST, max(SMALLEST, min((room.width() - 60) / area.width(),
-                                                     (room.height() - 60) / area.height())))
+        whole = min((room.width() - 60) / area.width(), (room.height() - 60) / area.height())
+        self._least = min(SMALLEST, max(FARTHEST, whole))
+        self._scale = min(LARGEST, max(self._least, whole))
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))
         self.centerOn(area.center())
         self.looked.emit()
@@ -92,7 +93,7 @@ class CanvasView(QGraphicsView):
         """Zoom about a viewport point (its middle without one)."""
         at = self.viewport().rect().center() if at is None else at
         before = self.mapToScene(at)
-        self._scale = min(LARGEST, max(SMALLEST, self._scale * factor))
+        self._scale = min(LARGEST, max(self._least, self._scale * factor))
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))
         drift = self.mapFromScene(before) - at
         self._scroll(drift)

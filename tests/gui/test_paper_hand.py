@@ -2,11 +2,14 @@
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QColor, QImage, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.canvas.rulers import APART
+from app.look.sizes import px
 from geometry.units import format_length
 from tests.gui.bench import NONE, Bench
 from tests.waiting import until
@@ -206,3 +209,25 @@ def test_a_window_that_was_put_away_comes_back_with_its_zoom(bench):
     bench.window.showNormal()
     bench.pump()
     assert bench.view.pixels_per_mm == scale and bench.view.middle == middle
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_a_layout_of_any_size_is_shown_whole_and_every_place_of_it_can_be_gone_to(bench, unit):
+    blank = replace(bench.layout.blank, tip=4800.0, bass=2400.0, treble=2400.0)
+    bench.window.set_unit(unit)
+    bench.window.document.apply("a huge blank", replace(bench.layout, blank=blank))
+    canvas, view = bench.window.canvas, bench.view
+    canvas.fit(bench.layout)
+    port = view.viewport().rect()
+    corners = [(x, y) for x in (-blank.bass, blank.treble) for y in (-blank.behind, blank.tip)]
+    assert all(port.contains(bench.pixel(corner)) for corner in corners)
+    step, _ = canvas._top._steps()
+    assert step * view.pixels_per_mm >= px(APART), "figures stand apart"
+    view.zoom(1000.0)
+    for corner in corners:
+        canvas.go_to(corner)
+        assert view.shows(*corner)
+    canvas.fit(bench.layout)
+    scale = view.pixels_per_mm
+    view.zoom(0.5)
+    assert view.pixels_per_mm == scale, "it cannot be lost from sight"
