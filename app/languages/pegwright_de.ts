@@ -6212,10 +6212,6 @@
         <translation>Saite scheuert an anderer Welle</translation>
     </message>
     <message>
-        <source>String rubs on another string</source>
-        <translation>Saite scheuert an anderer Saite</translation>
-    </message>
-    <message>
         <source>String runs</source>
         <translation>Saite läuft</translation>
     </message>
@@ -6296,6 +6292,10 @@
         <translation>Saiten entstehen für 2 bis {most} Wellen.</translation>
     </message>
     <message>
+        <source>Strings cross or touch</source>
+        <translation>Saiten kreuzen oder berühren sich</translation>
+    </message>
+    <message>
         <source>Strings in pairs</source>
         <translation>Saiten paarweise</translation>
     </message>
@@ -6322,6 +6322,10 @@
     <message>
         <source>Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.</source>
         <translation>Die Saiten {one} und {two} kreuzen sich auf dem Weg zu {tuner} und {other} und stecken dabei {measured} mm ineinander.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} cross on their way to {tuner} and {other}.</source>
+        <translation>Die Saiten {one} und {two} kreuzen sich auf dem Weg zu {tuner} und {other}.</translation>
     </message>
     <message>
         <source>Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.</source>

@@ -101,7 +101,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "
                                                               "others.")),
-    "string-to-string": Kind(say("String rubs on another string"),
+    "string-to-string": Kind(say("Strings cross or touch"),
                              say("Strings that touch between the nut and their posts catch on each other as they are tuned.")),
     "string-to-nut-end": Kind(say("String over the slot's nut end"),
                               say("A string that goes down into a slot must clear the edge it dives over, or get a "

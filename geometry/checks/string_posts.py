@@ -5,6 +5,7 @@ Both are sought at once: what of all strings and posts comes near a string that 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from functools import partial
 
@@ -73,7 +74,12 @@ def _box(thing: Run | Item) -> Box:
 def asked(rows: Sequence[tuple[Run, Run | Item, Margins]]) -> Asked:
     """The gap between a string and a post or another string."""
     return Asked(string_solids([run for run, _, _ in rows]), Cylinders.made([_rod(thing) for _, thing, _ in rows]),
-                 np.array([margins.string_air for _, _, margins in rows]), partial(_told, rows))
+                 np.array([math.inf if _cross(run, thing) else margins.string_air for run, thing, margins in rows]),
+                 partial(_told, rows))
+
+
+def _cross(run: Run, thing: Run | Item) -> bool:
+    return isinstance(thing, Run) and string_pairs.cross_on_the_face(run, thing)
 
 
 def _rod(thing: Run | Item) -> Rod:
@@ -84,7 +90,7 @@ def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], measured: Gaps) -> li
     told: list[tuple[Snag, ...]] = []
     for i, ((run, thing, margins), gap) in enumerate(zip(rows, measured.distance.tolist(), strict=True)):
         air = margins.string_air
-        if short(gap, air):
+        if short(gap, air) or _cross(run, thing):
             where = tuple(((measured.on_a[i] + measured.on_b[i]) / 2).tolist())
             told.append((string_pairs.snag(run, thing, gap, where, air) if isinstance(thing, Run) else
                          _snag(run, thing, gap, where, air),))

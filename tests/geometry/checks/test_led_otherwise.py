@@ -1,11 +1,17 @@
 """Cures that lead a string otherwise: past the other side of its post, or to the other's post; held tuners keep theirs."""
 
+from pathlib import Path
+
+import pytest
 from msgspec.structs import replace
 
+from app.formats.headstock import read
 from geometry.checks import check
 from geometry.checks.moves import Swap, Wind
 from geometry.cures import apply_cure, settle
+from geometry.strings.pairing import present
 from tests.geometry.checks.cases_strings import crossed, past_a_post
+from tests.geometry.checks.heads import bore, pattern
 
 
 def _settled(layout, kind):
@@ -34,3 +40,19 @@ def test_a_string_goes_past_the_other_side_of_its_own_post():
     snag = _settled(layout, "string-to-post")
     assert snag.move == Wind("a") and snag.cure == "Lead string 1 past the treble side of the post of a."
     assert not [one for one in check(apply_cure(layout, snag)).snags if one.kind == "string-to-post"]
+
+
+def test_strings_that_cross_above_the_face_with_air_between_them_are_noted():
+    """One post is 14 higher: half-way, where they cross, its string lies about 7 above the other."""
+    layout = crossed()
+    tall = pattern("tall", "face", bore(), post=(6.0, 45.0, 40.0))
+    apart = replace(layout, patterns=(*layout.patterns, tall), tuners=(layout.tuners[0], replace(layout.tuners[1], pattern="tall")))
+    snag, = [one for one in check(apart).snags if one.kind == "string-to-string"]
+    assert snag.grade == "note" and snag.measured is None and snag.text == "Strings 1 and 2 cross on their way to a and b."
+    assert snag.where[:2] == pytest.approx((0.0, 50.0), abs=0.5)
+
+
+def test_strings_that_pass_each_other_in_a_slot_are_left_alone():
+    slotted = read(Path("samples/slotted-three-a-side.headstock.json"))
+    assert present(slotted).crossings == 2
+    assert not [one for one in check(slotted).snags if one.kind == "string-to-string"]
