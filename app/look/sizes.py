@@ -14,6 +14,8 @@ from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QWidget
 
+from app.look.below import below
+
 BODY = 13.0
 """Em of the body's letters at 100 %, pixels."""
 LARGEST = 39.0
@@ -126,7 +128,7 @@ def open_at(window: QWidget, width: int, height: int) -> None:
 
 def follow(root: QWidget) -> None:
     """Bring every widget below `root`, and itself, to the scale in use."""
-    for widget in (root, *root.findChildren(QWidget)):
+    for widget in (root, *below(root)):
         kept = widget.property(_KEPT)
         if kept:
             _lay(widget, kept)

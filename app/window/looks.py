@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QFont, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from app.look import sizes
+from app.look.below import below
 from app.look.style import palette, sheet
 from app.look.theme import Theme
 from app.window import actions
@@ -118,7 +119,7 @@ class Looks(QObject):
         window.theme = theme
         before = self._factor > 0
         if before:  # there may be pages that nobody sees
-            for part in window.findChildren(QWidget):
+            for part in list(below(window)):
                 if hasattr(part, "let_unseen_go"):
                     part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
         window.setPalette(palette(theme))
@@ -127,7 +128,7 @@ class Looks(QObject):
                      *window.rooms.made):
             part.set_theme(theme)
         actions.set_theme(window.actions_, theme)
-        for dialog in window.findChildren(QDialog) if before else ():
+        for dialog in [part for part in below(window) if isinstance(part, QDialog)] if before else ():
             paint_all(dialog, theme)
         if sizes.sizes().factor != self._factor:
             if before:  # else all has just been made at this size
@@ -148,6 +149,6 @@ class Looks(QObject):
 
 def paint_all(root: QWidget, theme: Theme) -> None:
     """Tell every widget below that paints in colours of its own."""
-    for widget in (root, *root.findChildren(QWidget)):
+    for widget in (root, *below(root)):
         if hasattr(widget, "set_theme"):
             widget.set_theme(theme)
