@@ -50,8 +50,12 @@ def on_screen(window: QWidget) -> None:
 
 
 def ready(widget: QWidget) -> bool:
-    """Whether a hand can press it: it is seen, not only meant to be, and it can be pressed."""
-    return widget.isVisible() and widget.isEnabled()
+    """Whether a hand can press it: it is seen, not only meant to be, and it can be pressed.
+
+    Until a turn of the event loop gives a page its room its parts are squeezed, some to no height at all: there no press
+    meets them.
+    """
+    return widget.isVisible() and widget.isEnabled() and not widget.rect().isEmpty()
 
 
 def press(widget: QWidget, at: QPoint | None = None) -> None:
