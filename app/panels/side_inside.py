@@ -49,6 +49,8 @@ class SideInside(QSplitter):
         self._section_title = QLabel(self)
         self._section_title.setObjectName("heading")
         self._section = SectionView(theme, self)
+        for part in (self._section_title, self._section):
+            part.hide()  # until there is one: what is empty would still take its spacing
         page = Ground(self)
         page.setObjectName("page")
         column = QVBoxLayout(page)

@@ -4,6 +4,7 @@ from app.look.theme import DAY
 from app.panels.section import SectionView
 from geometry.drawing import Area
 from geometry.drawing.shapes import rectangle
+from tests.waiting import until
 
 WOOD = (Area(rectangle(0.0, -16.0, 60.0, 0.0), "wood", "outline"),)
 
@@ -20,3 +21,15 @@ def test_a_snag_beyond_the_end_of_a_section_shows_no_half_sign(qtbot):
     bare = picture(qtbot)
     assert picture(qtbot, (30.0, -8.0)) != bare
     assert picture(qtbot, (-3.5, -8.0)) == bare and picture(qtbot, (63.5, -8.0)) == bare and picture(qtbot, (30.0, -100.0)) == bare
+
+
+def test_where_nothing_is_held_no_room_is_left_for_a_section(bench):
+    """The page stands as it does after something was held and let go."""
+    inside = bench.window.side.inside
+    until(lambda: inside._fields.complete and inside._fields.isVisible())
+    top = inside._fields.y()
+    bench.click(bench.origin("treble face 2"))
+    assert bench.window.document.held
+    bench.click((-100.0, 60.0))
+    assert not bench.window.document.held
+    until(lambda: inside._fields.y() == top, "the page stands elsewhere than at the start")
