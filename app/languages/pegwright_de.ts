@@ -2148,6 +2148,10 @@
         <translation>Bohrmaschine: das Werkstück so spannen, dass der Bohrer es nicht mitdreht, das Futter abdecken, den Schlüssel vor dem Anlaufen abziehen, Augenschutz und nichts Loses tragen, den Austritt mit einem Opferbrett hinterlegen, mit dem Haken beim Durchbruch rechnen. Für eine geneigte Bohrung Tisch und Werkstück fixieren, ankörnen, langsam vorschieben.</translation>
     </message>
     <message>
+        <source>Drill the holes of the pins that stand inside the outline through both boards at once.</source>
+        <translation>Die Löcher der Stifte, die innerhalb des Umrisses stehen, durch beide Bretter auf einmal bohren.</translation>
+    </message>
+    <message>
         <source>Drill the waste out of {slot}: {n} hole with {drill}, {how}.</source>
         <translation>Abfall ausbohren, {slot}: {n} Bohrung mit {drill}, {how}.</translation>
     </message>

@@ -31,12 +31,7 @@ def preparing(layout: Headstock) -> list[Operation]:
         say("Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.",
             ear=ear.id, side=term(ear.side)),
         BENCH, (ear.id,)) for ear in layout.ears]
-    made.append(Operation(
-        "template", "template", say("Make the template"),
-        say("Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the "
-            "outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.")
-        if layout.template.board == "blank" and layout.slots else
-        say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides."), BENCH))
+    made.append(Operation("template", "template", say("Make the template"), _template_words(layout), BENCH))
     from_back = any(d.surface == "back" for hole in holes(layout) for d in hole.drillings)
     back = say(", the back paper to centreline and nut line squared round") if from_back else ""
     made.append(Operation(
@@ -46,6 +41,15 @@ def preparing(layout: Headstock) -> list[Operation]:
             back=back),
         BENCH))
     return made
+
+
+def _template_words(layout: Headstock) -> str:
+    if layout.template.board != "blank" or not layout.slots:
+        return say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.")
+    words = say("Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the "
+                "outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.")
+    return words + (" " + say("Drill the holes of the pins that stand inside the outline through both boards at once.")
+                    if outline_pins(layout) else "")
 
 
 def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Template, loop_path, slot_path
-from geometry.sequence import NoPins, propose_pins
+from geometry.sequence import NoPins, operations, propose_pins
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -196,3 +196,16 @@ def test_no_legal_pair_on_a_coarse_grid_is_farther_apart(x: float, y: float) -> 
     grid = [(float(a), float(b)) for a in (-54, -53, 53, 54) for b in (6, 7, 120, 198, 199)]
     legal = [p for p in grid if clearance(layout, Pin(id="p", at=p)) >= 3.0]
     assert max(math.dist(p, q) for p in legal for q in legal) <= farthest + 0.75
+
+
+def test_two_boards_that_share_pins_are_drilled_together():
+    """Holes drilled apart never agree; pins in the waste are in one board alone (common practice, no source)."""
+    def template(layout):
+        return next(op for op in operations(layout) if op.kind == "template").words
+    shared = "Drill the holes of the pins that stand inside the outline through both boards at once."
+    large = REPLACE(demo(), template=LARGE)
+    assert template(large).startswith("Cut two templates") and template(large).endswith(shared)
+    in_waste = tuple(REPLACE(pin, at=(side * 43.0, 12.0)) for pin, side in zip(large.pins, (-1, 1), strict=True))
+    assert template(REPLACE(large, pins=in_waste)).startswith("Cut two templates")
+    assert shared not in template(REPLACE(large, pins=in_waste))
+    assert template(demo()).startswith("Cut the template to its paper")
