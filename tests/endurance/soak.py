@@ -20,7 +20,7 @@ import sys
 import time
 import traceback
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import psutil
@@ -252,10 +252,11 @@ class Day:
         process = psutil.Process()
         things = everything()
         kinds = Counter(type(one).__name__ for one in things if isinstance(one, QObject) and isValid(one))
+        below = list(parts(self._window))
         found = {
             "RSS": process.memory_info().rss / 1e6, "objects": len(things), "threads": process.num_threads(),
             "files": process.num_fds() if hasattr(process, "num_fds") else 0,
-            "toolkit objects": len(self._window.findChildren(QObject)), "actions": len(self._window.findChildren(QAction)),
+            "toolkit objects": len(below), "actions": sum(isinstance(one, QAction) for one in below),
             "items": len(self._window.canvas.view.scene().items()), "windows": len(QApplication.topLevelWidgets()),
             "children": len(psutil.Process().children()), "wrapped": sum(kinds.values()),
             "frame": 1000 * statistics.median(self._frames) if self._frames else 0.0, "faults": len(self.faults),
@@ -321,6 +322,13 @@ def everything() -> list:
     while running():  # what has no end is told by the watch
         rest()
     return gc.get_objects()
+
+
+def parts(root: QObject) -> Iterator[QObject]:
+    """All that is below an object. `findChildren` would have the window hold what the toolkit made for good (app/look/below.py)."""
+    for part in root.children():
+        yield part
+        yield from parts(part)
 
 
 def drop() -> None:
