@@ -83,7 +83,7 @@ class Canvas(QWidget):
         grid.addWidget(self._left, 1, 0)
         grid.addWidget(self.view, 1, 1)
         small = lettered(self.font(), SMALL)
-        self._marks = MarkLayer(self._scene, theme, small)
+        self._marks = MarkLayer(self._scene, theme, small, followed=True)
         self.picture = PictureLayer(self._scene)
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
         self._notes = MarkLayer(self._scene, theme, small, raised=18.0)

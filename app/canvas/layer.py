@@ -49,8 +49,10 @@ class MarkLayer:
     """
 
     def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont, raised: float = 0.0,
-                 plated: bool = False) -> None:
-        """`plated` puts labels on plates, for marks that lie over everything else."""
+                 plated: bool = False, followed: bool = False) -> None:
+        """`plated` puts labels on plates, for marks that lie over everything else. `followed`: somebody asks what has
+        changed; else that is not kept, for it would be for good."""
+        self._followed = followed
         self._text = _PlatedText if plated else QGraphicsSimpleTextItem
         self._scene = scene
         self._theme = theme
@@ -180,10 +182,10 @@ class MarkLayer:
                 self._lines[owner, style] = item
                 self._style(item, owner, style)
                 self._scene.addItem(item)
-                self._shaped.add(item)
+                self._keep(self._shaped, item)
             if item.path() != path:
                 item.setPath(path)
-                self._shaped.add(item)
+                self._keep(self._shaped, item)
         self._relabel(owner, labels)
 
     def _relabel(self, owner: str, labels: list[Label]) -> None:
@@ -224,11 +226,15 @@ class MarkLayer:
         if item.pen() != pen or item.brush() != brush:
             item.setPen(pen)
             item.setBrush(brush)
-            self._coloured.add(item)
+            self._keep(self._coloured, item)
+
+    def _keep(self, changed: set[QGraphicsPathItem], item: QGraphicsPathItem) -> None:
+        if self._followed:
+            changed.add(item)
 
     def _remove(self, key: tuple[str, str]) -> None:
         item = self._lines.pop(key)
-        self._shaped.add(item)
+        self._keep(self._shaped, item)
         self._scene.removeItem(item)
 
     def _drop(self, owner: str) -> None:
