@@ -10,13 +10,19 @@ a hundred times held thousands.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TypeVar
 
+from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
+Part = TypeVar("Part", bound=QObject)
 
-def below(root: QWidget) -> Iterator[QWidget]:
-    """The parts of a widget, their parts, and so on, each before its own."""
+
+def below(root: QWidget, kind: type[Part] = QWidget) -> Iterator[Part]:
+    """The parts of a widget that are of this kind, their parts, and so on, each before its own: widgets, or what belongs to
+    one, as actions do."""
     for part in root.children():
-        if isinstance(part, QWidget):
+        if isinstance(part, kind):
             yield part
-            yield from below(part)
+        if isinstance(part, QWidget):
+            yield from below(part, kind)

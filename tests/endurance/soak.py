@@ -30,6 +30,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 from shiboken6 import isValid
 
+from app.look.below import below
 from app.look.theme import DAY, LAMP
 from app.window import ask, collector
 from app.window.actions import MENUS
@@ -220,7 +221,7 @@ class Day:
             self.faults.append(waits.report)
         if hasattr(waits, "reject") and self._chance.random() < 0.7:
             waits.reject()
-        elif default := next((one for one in waits.findChildren(QPushButton) if one.isDefault()), None):
+        elif default := next((one for one in below(waits, QPushButton) if one.isDefault()), None):
             default.click()
         else:
             waits.close()

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.below import below
 from app.look.elided import Elided
 from app.look.flow import Flow
 from app.look.wrapping import WrappingButton
@@ -26,7 +27,7 @@ from app.look.wrapping import WrappingButton
 def cut(root: QWidget) -> list[str]:
     """One sentence for each visible text that is not seen whole; what is shortened with dots and a tip is meant so."""
     found = []
-    for widget in root.findChildren(QWidget):
+    for widget in below(root):
         if not widget.isVisible() or widget.visibleRegion().isEmpty() and _scroll_area(widget) is None:
             continue
         why = _too_small(widget) or _beyond(widget, root)

@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 
 from app.help.window import HelpWindow
+from app.look.below import below
 from app.printing import job
 from app.window import ask, texts
 from app.window.about import AboutDialog
@@ -101,7 +102,7 @@ def _edits(bench: Bench) -> Iterator[str]:
     rest(0.1)
 
     def fields() -> list:
-        return [one for one in window.side.findChildren(type(window.tools.slot_width_field)) if one.isVisible()]
+        return [one for one in below(window.side, type(window.tools.slot_width_field)) if one.isVisible()]
     until(fields, "no row to type into")
     field = fields()[0]
     field.setFocus()

@@ -12,6 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog, QLabel
 
 from app import __version__
+from app.look.below import below
 from app.setup.places import CHECKOUT
 from app.window.about import AboutDialog
 from app.window.libraries import ROOTS, libraries, licence_of, versions
@@ -49,7 +50,7 @@ def test_the_dialog_says_whose_the_program_is(bench, monkeypatch):
 
     def by_hand(dialog):
         dialog.show()
-        words = " ".join(label.text() for label in dialog.findChildren(QLabel))
+        words = " ".join(label.text() for label in below(dialog, QLabel))
         press(dialog.copy_button)
         shown.append((words, dialog.table.rowCount(), QGuiApplication.clipboard().text()))
         QTest.keyClick(dialog, Qt.Key.Key_Escape)

@@ -4,6 +4,7 @@ import gc
 from collections import Counter
 
 from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QComboBox, QLineEdit, QListView, QMainWindow, QScrollArea, QVBoxLayout, QWidget
 
 from app.look.below import below
@@ -49,3 +50,14 @@ def test_it_finds_what_the_toolkit_finds(qtbot):
     window.centralWidget().setWidget(QComboBox())
     ours, theirs = ([hash(one) for one in found] for found in (below(window), window.findChildren(QWidget)))
     assert sorted(ours) == sorted(theirs) and len(ours) > 8
+
+
+def test_one_kind_alone(qtbot):
+    window = QMainWindow()
+    qtbot.addWidget(window)
+    file = window.menuBar().addMenu("File")
+    save = file.addAction("Save")
+    window.setCentralWidget(QScrollArea())
+    window.centralWidget().setWidget(QComboBox())
+    assert list(below(window, QComboBox)) == [window.centralWidget().widget()]
+    assert save in below(window, QAction) and file.menuAction() in below(window, QAction)

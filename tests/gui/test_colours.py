@@ -6,6 +6,7 @@ from PySide6.QtGui import QColor, QGuiApplication
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
 from app.help.window import HelpWindow
+from app.look.below import below
 from app.look.theme import DAY, LAMP, Theme
 from app.window import colours, texts
 from app.window.colours import chosen_theme
@@ -70,7 +71,7 @@ def test_dialogs_that_are_open_follow(bench, qtbot, desktop, make):
     assert shares(dialog, LAMP) == 0 and shares(dialog, DAY) > 0.4
     desktop(Qt.ColorScheme.Dark)
     assert shares(dialog, DAY) == 0 and shares(dialog, LAMP) > 0.4
-    for widget in dialog.findChildren(QWidget):
+    for widget in below(dialog):
         if hasattr(widget, "_theme"):
             assert widget._theme is LAMP, type(widget).__name__
     dialog.reject()

@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton
 
+from app.look.below import below
 from app.panels.fields import LengthField
 from app.window import ask
 from geometry.layout import EdgePlace, slot_path
@@ -32,7 +33,7 @@ def tool(bench, key: str) -> None:
 
 
 def field(bench, label: str) -> LengthField:
-    return next(w for w in bench.window.side.findChildren(LengthField) if w.isVisible() and w.accessibleName() == label)
+    return next(w for w in below(bench.window.side, LengthField) if w.isVisible() and w.accessibleName() == label)
 
 
 def fill(bench, widget, text: str) -> None:
@@ -44,7 +45,7 @@ def fill(bench, widget, text: str) -> None:
 
 
 def stage(bench, key: str) -> None:
-    button = next(b for b in bench.window.stages.findChildren(QAbstractButton) if b.property("stage") == key)
+    button = next(b for b in below(bench.window.stages, QAbstractButton) if b.property("stage") == key)
     press(button)
     bench.pump()
     assert bench.window.stage == key

@@ -8,6 +8,7 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from app.look import sizes
+from app.look.below import below
 from app.look.theme import DAY
 from app.panels.form import Form
 from app.panels.string_table import StringTable
@@ -38,7 +39,7 @@ def rest(window: MainWindow) -> None:
         loop = QEventLoop()
         QTimer.singleShot(20, loop.quit)
         loop.exec()
-        laid = all(part.complete for kind in (Form, StringTable) for part in window.findChildren(kind) if part.isVisible())
+        laid = all(part.complete for kind in (Form, StringTable) for part in below(window, kind) if part.isVisible())
         calm = calm + 1 if laid and not any(works(room) for room in window.rooms.made) else 0
         if calm == 4:
             return
@@ -134,7 +135,7 @@ def test_every_stage_and_tool_is_reached_in_a_small_window(bench, percent):
         for _ in range(3):
             bench.pump()
         for bar in (window.stages, window.tools):
-            buttons = [b for b in bar.findChildren(QAbstractButton) if b.isVisible()]
+            buttons = [b for b in below(bar, QAbstractButton) if b.isVisible()]
             for button in buttons:
                 corner = button.mapTo(bar, QPoint(0, 0))
                 assert bar.rect().contains(QRect(corner, button.size())), (stage.key, button.text())

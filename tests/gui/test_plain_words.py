@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QApplication, QLabel
 
+from app.look.below import below
 from app.look.plain import plain
 from app.window.demo import demo
 from app.window.stages import STAGES
@@ -25,7 +26,7 @@ def taken_for_markup() -> list[str]:
     found = [f"{type(one.parent()).__name__} says {one.text()}" for one in QApplication.allWidgets() if isinstance(one, QLabel)
              and markup(one.text()) and one.textFormat() != Qt.TextFormat.PlainText]
     found += [f"{type(one).__name__} tips {one.toolTip()}" for one in QApplication.allWidgets() if markup(one.toolTip())]
-    return found + [one.toolTip() for window in QApplication.topLevelWidgets() for one in window.findChildren(QAction)
+    return found + [one.toolTip() for window in QApplication.topLevelWidgets() for one in below(window, QAction)
                     if markup(one.toolTip()) and one.toolTip() != one.iconText()]
 
 

@@ -4,6 +4,7 @@ import numpy as np
 from PySide6.QtGui import QColor, QImage
 
 from app.canvas.rulers import THICK, Ruler
+from app.look.below import below
 from app.look.theme import DAY
 
 STEPS = 60
@@ -22,7 +23,7 @@ def ends(ruler: Ruler, upright: bool) -> np.ndarray:
 def test_no_figure_is_cut_by_an_end_of_its_ruler(bench):
     paper = np.array(QColor(DAY.bar).getRgb()[2::-1])
     view = bench.view
-    rulers = bench.window.canvas.findChildren(Ruler)
+    rulers = list(below(bench.window.canvas, Ruler))
     assert len(rulers) == 2
     for _ in range(STEPS):
         for bar in (view.horizontalScrollBar(), view.verticalScrollBar()):

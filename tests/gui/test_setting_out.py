@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QPushButton
 
+from app.look.below import below
 from app.panels.fields import LengthField
 from app.panels.several import several
 from app.window.offset_dialog import OffsetDialog
@@ -40,7 +41,7 @@ def test_shift_press_holds_more_and_a_button_brings_them_to_one_height(bench, ho
     for id in holes:
         bench.click(plan_point(bench.layout, id), SHIFT)
     assert bench.window.document.held == holes
-    button = next(b for b in bench.window.side.findChildren(QPushButton) if b.text() == "Bring to one height")
+    button = next(b for b in below(bench.window.side, QPushButton) if b.text() == "Bring to one height")
     press(button)
     heights = {plan_point(bench.layout, id)[1] for id in holes}
     assert heights == {plan_point(bench.layout, holes[0])[1]}
@@ -146,7 +147,7 @@ def test_with_mirrored_on_what_is_typed_nudged_and_removed_happens_on_both_sides
     window.set_stage("outline")
     press(window.tools.mirrored)
     bench.click(bench.layout.outline.nodes[1].at)
-    field = next(w for w in window.side.findChildren(LengthField) if w.isVisible() and w.accessibleName().startswith("Across,"))
+    field = next(w for w in below(window.side, LengthField) if w.isVisible() and w.accessibleName().startswith("Across,"))
     field.setFocus()
     field.selectAll()
     QTest.keyClicks(field, "42")
@@ -177,7 +178,7 @@ def test_nodes_in_a_frame_are_brought_to_one_height_nudged_and_removed(bench):
     moved = bench.layout.outline.nodes
     assert [moved[i].at[1] - nodes[i].at[1] for i in (2, 3)] == pytest.approx([10.0, 10.0])
     assert window.nodes == (2, 3)
-    button = next(b for b in window.side.findChildren(QPushButton) if b.isVisible() and b.text() == "Bring to one height")
+    button = next(b for b in below(window.side, QPushButton) if b.isVisible() and b.text() == "Bring to one height")
     press(button)
     level = bench.layout.outline.nodes
     assert level[2].at[1] == level[3].at[1]
@@ -227,7 +228,7 @@ def test_several_tuners_take_other_hardware_in_one_step(bench):
     row = next(row for row in several(before, ids, "mm").fields if row.label == "Hardware of all")
     assert row.value == before.tuner("bass side 1").pattern and "side 10 roller two screws" in dict(row.choices)
     assert all(before.pattern(id).mount == "side" for id, _ in row.choices)
-    box = next(box for box in bench.window.side.findChildren(QComboBox) if box.isVisible() and box.accessibleName() == "Hardware of all")
+    box = next(box for box in below(bench.window.side, QComboBox) if box.isVisible() and box.accessibleName() == "Hardware of all")
     box.setFocus()
     while box.currentData() != "side 10 roller two screws":
         QTest.keyClick(box, Qt.Key.Key_Down)

@@ -5,6 +5,7 @@ import math
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from app.look.below import below
 from tests.waiting import press
 
 
@@ -128,9 +129,9 @@ def test_what_is_noted_of_a_thing_stands_on_its_page(bench):
     bench.window.document.replace(headstock.read(samples() / "slotted-snags-to-find.headstock.json"), None)
     bench.window.document.hold(("treble 3",))
     bench.pump()
-    said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
+    said = [label.text() for label in below(bench.window.side, QLabel) if label.isVisible()]
     assert any(text.startswith("Deliberate: plates too close") for text in said)
     bench.window.document.hold(("treble 1",))
     bench.pump()
-    said = [label.text() for label in bench.window.side.findChildren(QLabel) if label.isVisible()]
+    said = [label.text() for label in below(bench.window.side, QLabel) if label.isVisible()]
     assert not any(text.startswith("Deliberate") for text in said)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QPushButton
 
+from app.look.below import below
 from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES
@@ -46,7 +47,7 @@ def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
         return seen(word)[0]
 
     def seen(word: str) -> list[QPushButton]:
-        return [b for b in room.panel.findChildren(QPushButton) if b.text() == word and ready(b)]
+        return [b for b in below(room.panel, QPushButton) if b.text() == word and ready(b)]
     before = bench.layout
     press(button("Add a string on the treble side"))
     assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
@@ -93,7 +94,7 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
     bare = replace(bench.layout, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in bench.layout.tuners))
     bench.window.document.apply("No strings", bare)
     def button() -> list[QPushButton]:
-        return [b for b in room.panel.findChildren(QPushButton) if b.text() == "Add a string for each of the 12 posts" and ready(b)]
+        return [b for b in below(room.panel, QPushButton) if b.text() == "Add a string for each of the 12 posts" and ready(b)]
     until(button, "no button for strings")
     press(button()[0])
     qtbot.waitUntil(lambda: room.proposal is not None)
@@ -157,7 +158,7 @@ def test_a_click_beside_the_posts_says_so(bench, room):
     before = bench.layout
     bench.click((0.0, bench.layout.blank.tip - 4.0))
     assert bench.layout is before
-    assert any(NOT_A_POST == label.text() for label in bench.window.foot.findChildren(type(room.panel.gain)))
+    assert any(NOT_A_POST == label.text() for label in below(bench.window.foot, type(room.panel.gain)))
 
 
 def test_angles_behind_the_nut_are_shown_where_none_lies_over_another(bench, room):

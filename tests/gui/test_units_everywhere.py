@@ -7,6 +7,7 @@ from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
 from app.formats import headstock
+from app.look.below import below
 from app.look.theme import DAY
 from app.panels.fields import LengthField
 from app.window.main import MainWindow
@@ -20,7 +21,7 @@ UNITS = ("in64", "in", "mm")
 
 def fields(bench) -> list[LengthField]:
     bench.pump()
-    return [w for w in bench.window.findChildren(LengthField) if w.isVisible()]
+    return [w for w in below(bench.window, LengthField) if w.isVisible()]
 
 
 def walked(bench) -> int:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.below import below
 from app.window.stages import STAGES
 from tests.gui.test_letters import rest
 
@@ -26,7 +27,7 @@ TAKES = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QSlider, QGra
 
 def takers(root: QWidget) -> list[QWidget]:
     """Every visible part that a hand can do something with, found without asking the way of Tab."""
-    return [widget for widget in root.findChildren(QWidget)
+    return [widget for widget in below(root)
             if widget.isVisible() and widget.isEnabled() and isinstance(widget, TAKES)
             and not isinstance(widget.parent(), QComboBox) and type(widget).__name__ != "QHeaderView"]
 
@@ -108,8 +109,8 @@ def test_f6_leads_from_part_to_part(window):
 
 def nameless(root: QWidget) -> list[str]:
     found = []
-    more = [w for w in root.findChildren(QWidget) if w.isVisible() and isinstance(w, (QScrollArea, QProgressBar))]
-    own = [w for w in root.findChildren(QWidget) if w.isVisible() and w.focusPolicy() & Qt.FocusPolicy.TabFocus
+    more = [w for w in below(root) if w.isVisible() and isinstance(w, (QScrollArea, QProgressBar))]
+    own = [w for w in below(root) if w.isVisible() and w.focusPolicy() & Qt.FocusPolicy.TabFocus
            and w.focusProxy() is None]
     for widget in {*takers(root), *more, *own}:
         if isinstance(widget.parent(), QComboBox) or isinstance(widget, QScrollArea) and not (

@@ -37,9 +37,11 @@ def texts(window) -> Iterator[tuple[str, str]]:
     """(where, text) of everything that the widgets of a window show, say aloud or tell as a tip."""
     from PySide6.QtCore import Qt
     from PySide6.QtGui import QAction
-    from PySide6.QtWidgets import QAbstractItemView, QComboBox, QTableView, QWidget
+    from PySide6.QtWidgets import QAbstractItemView, QComboBox, QTableView
 
-    for widget in (window, *window.findChildren(QWidget)):
+    from app.look.below import below
+
+    for widget in (window, *below(window)):
         where = f"{type(widget).__name__} {widget.objectName()}".strip()
         for ask in ("text", "title", "toolTip", "statusTip", "accessibleName", "accessibleDescription", "placeholderText",
                     "windowTitle", "toPlainText"):
@@ -55,7 +57,7 @@ def texts(window) -> Iterator[tuple[str, str]]:
                         yield f"{where} row {row}", str(model.index(row, column).data(role) or "")
             for column in range(columns if columns > 1 else 0):
                 yield f"{where} head", str(model.headerData(column, Qt.Orientation.Horizontal) or "")
-    for action in window.findChildren(QAction):
+    for action in below(window, QAction):
         for ask in ("text", "toolTip", "statusTip"):
             yield f"action {action.data()}.{ask}", getattr(action, ask)()
 

@@ -17,6 +17,7 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication, QDialogButtonBox
 application = QApplication([])
 chosen.teach_toolkit(application, "de")
+from app.look.below import below
 from app.look.theme import DAY
 from app.panels.fields import LengthField
 from app.window.demo import demo
@@ -32,7 +33,7 @@ window.set_stage("blank")
 window.document.hold(("blank",))
 for _ in range(20):
     application.processEvents()
-field = next(w for w in window.findChildren(LengthField) if w.accessibleName() == "Dicke" and w.isVisible())
+field = next(w for w in below(window, LengthField) if w.accessibleName() == "Dicke" and w.isVisible())
 
 
 def enter(text):

@@ -12,6 +12,7 @@ from app.formats import headstock
 from app.help.pictures import picture
 from app.help.snags import DRAWN, drawing_of, snag_words
 from app.help.tip import _encoded, drawn, pictured
+from app.look.below import below
 from app.look.theme import THEMES
 from app.panels import pages
 from app.panels.accuracy_rows import accuracy_rows
@@ -138,7 +139,7 @@ def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot
     form.show()
     on_screen(form)
     assert _encoded.cache_info().misses == 0
-    label = next(one for one in form.findChildren(QLabel) if one.text() == row.label)
+    label = next(one for one in below(form, QLabel) if one.text() == row.label)
     for number, child in enumerate((label, label.buddy()), 1):
         assert child.toolTip() == "" and (child is label or child.accessibleDescription() == sentence)
         QToolTip.hideText()

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QProgressDialog, QWidget
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.formats.pdf_out import pdf_bytes
+from app.look.below import below
 from app.printing import job
 from app.printing.correction import Correction
 from app.printing.job import choose_printer, lock, paper_of, print_sheets, printing
@@ -174,7 +175,7 @@ def test_without_a_correction_that_is_said(window, tmp_path, qapp):
 
 def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp):
     def cancel():
-        window.findChild(QProgressDialog).canceled.emit()
+        next(below(window, QProgressDialog)).canceled.emit()
 
     QTimer.singleShot(0, cancel)  # in the first turn of the loop that waits for the pages
     said = print_sheets(window, made("demo"), "Demo", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
