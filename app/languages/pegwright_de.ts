@@ -7120,6 +7120,10 @@
         <translation>Der größte Radius, der hier passt, ist {most}.</translation>
     </message>
     <message>
+        <source>The last {left} at the nut line are not guided by the template, and a shaving stays: file it off.</source>
+        <translation>Auf den letzten {left} an der Sattellinie führt die Schablone nicht, ein Span bleibt stehen: abfeilen.</translation>
+    </message>
+    <message>
         <source>The later cut follows the wall that the earlier one left.</source>
         <translation>Der spätere Schnitt folgt der Wand, die der frühere gelassen hat.</translation>
     </message>
@@ -10668,12 +10672,20 @@
         <translation>Öffnungen so groß wie die Schlitze, außen so groß wie der Umriss</translation>
     </message>
     <message>
+        <source>openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline</source>
+        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen ringsum {offset} kleiner als der Umriss</translation>
+    </message>
+    <message>
         <source>openings {offset} larger all round than the slots, outside {offset} smaller than the outline down to the nut line</source>
         <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen bis zur Sattellinie {offset} kleiner als der Umriss</translation>
     </message>
     <message>
         <source>openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline</source>
         <translation>Öffnungen ringsum {offset} kleiner als die Schlitze, außen ringsum {offset} größer als der Umriss</translation>
+    </message>
+    <message>
+        <source>openings {offset} smaller all round than the slots, outside {offset} larger than the outline, cut off at the nut line</source>
+        <translation>Öffnungen ringsum {offset} kleiner als die Schlitze, außen {offset} größer als der Umriss, an der Sattellinie abgeschnitten</translation>
     </message>
     <message>
         <source>operation</source>
@@ -12159,6 +12171,14 @@
     <message>
         <source>{board}: outside template {by} larger all round than the finished outline.</source>
         <translation>{board}: Außenschablone ringsum {by} größer als der fertige Umriss.</translation>
+    </message>
+    <message>
+        <source>{board}: outside template {by} larger than the finished outline, cut off at the nut line.</source>
+        <translation>{board}: Außenschablone {by} größer als der fertige Umriss, an der Sattellinie abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>{board}: outside template {by} smaller all round than the finished outline.</source>
+        <translation>{board}: Außenschablone ringsum {by} kleiner als der fertige Umriss.</translation>
     </message>
     <message>
         <source>{board}: outside template {by} smaller than the finished outline down to the nut line.</source>

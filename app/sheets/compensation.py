@@ -9,6 +9,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import exact
 from geometry.routing.follower import Follower, follower
+from geometry.routing.nut_end import nut_end
 from geometry.saying import say
 from geometry.terms import term
 
@@ -30,7 +31,7 @@ def compensation(layout: Headstock) -> Compensation:
         return Compensation(None, say("No bit is chosen, so there are no template lines: outline and slots are the "
                                       "finished size. Choose a bit before you cut a template."))
     return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.",
-                                           tools=_tools(chosen), sizes=_sizes(chosen.offset)) + _two_boards(layout))
+                                           tools=_tools(chosen), sizes=_sizes(chosen.offset, nut_end(layout.outline) is not None)) + _two_boards(layout))
 
 
 def _two_boards(layout: Headstock) -> str:
@@ -45,12 +46,16 @@ def _tools(chosen: Follower) -> str:
                cutter=marked(chosen.bit.cutter, 3))
 
 
-def _sizes(offset: float) -> str:
+def _sizes(offset: float, ends: bool) -> str:
+    """How large openings and outside are; `ends`: whether the outline ends on the nut line."""
     if abs(offset) < 0.0005:
         return say("openings the same size as the slots, outside the same size as the outline")
     if offset > 0:
         return say("openings {offset} larger all round than the slots, outside {offset} smaller than the outline "
-                   "down to the nut line",
-                   offset=exact(offset))
-    return say("openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline",
-               offset=exact(-offset))
+                   "down to the nut line", offset=exact(offset)) if ends else \
+            say("openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline",
+                offset=exact(offset))
+    return say("openings {offset} smaller all round than the slots, outside {offset} larger than the outline, cut off at "
+               "the nut line", offset=exact(-offset)) if ends else \
+        say("openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline",
+            offset=exact(-offset))

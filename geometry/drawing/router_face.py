@@ -14,6 +14,7 @@ from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.grain import grain_marks
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
+from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
@@ -23,7 +24,6 @@ from geometry.routing import RoutingPlan, SlotPlan, Waste
 from geometry.routing.board import BoardNote
 from geometry.routing.fit import narrowest
 from geometry.routing.grain import routed_edge
-from geometry.routing.nut_end import led_on
 from geometry.routing.reached import Patch
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -191,10 +191,10 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     if plan.best is None:
         return []
     if plan.of == "outline":
-        path, offset = led_on(layout.outline, plan.best.offset), -plan.best.offset
+        lines = outside_lines(layout.outline, plan.best.offset)
     else:
-        path, offset = slot_path(next(slot for slot in layout.slots if slot.id == plan.of)), plan.best.offset
-    return [Stroke(line, "template", plan.of) for line in offset_path(path, offset).paths]
+        lines = offset_path(slot_path(next(slot for slot in layout.slots if slot.id == plan.of)), plan.best.offset).paths
+    return [Stroke(line, "template", plan.of) for line in lines]
 
 
 def _depth(patch: Patch, owner: str, words: str) -> Label:

@@ -12,13 +12,13 @@ from geometry.drawing.hole_words import bores_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
+from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.shapes import chain, straight
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import told
-from geometry.routing.nut_end import led_on
 from geometry.saying import say
 from geometry.solids import Hole, frames, holes
 
@@ -38,7 +38,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     """Everything that is marked or followed on the face, in the layout's own coordinates.
 
     `offset` is half the difference of follower and cutter in mm (geometry.routing): openings
-    are grown by it, the outside template shrunk by it down to the nut line; None leaves the template lines out.
+    are grown by it, the outside template shrunk by it, ending at the nut line; None leaves the template lines out.
     Style "template" is what is cut in the template, "outline" and "slot" are the work.
     GeometryError when outline or a slot has no inside.
     """
@@ -49,7 +49,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     marks += [mark for slot in layout.slots for mark in ramp_marks(slot)]
     marks += [Stroke(wall, "slot", id) for id, wall in walls]
     if offset is not None:
-        marks += [Stroke(path, "template", "outline") for path in offset_path(led_on(layout.outline, offset), -offset).paths]
+        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, offset)]
         marks += [Stroke(path, "template", id) for id, wall in walls for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
     drilled = holes(layout)

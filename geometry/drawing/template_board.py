@@ -5,12 +5,12 @@ from __future__ import annotations
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
+from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.layout.pin_pairs import standing_in
 from geometry.lengths import bare, exact, mm
 from geometry.routing.follower import Follower
-from geometry.routing.nut_end import led_on
 from geometry.saying import say
 
 LETTER = 2.4
@@ -31,7 +31,7 @@ def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawin
     marks: list[Mark] = []
     own = of == "outline" and layout.template.board == "blank"
     if layout.template.board == "outline" or own:
-        marks += [Stroke(path, "template", "outline") for path in offset_path(led_on(layout.outline, offset), -offset).paths]
+        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, offset)]
         low, high = loop_path(layout.outline).box[1], loop_path(layout.outline).box[3]
     else:
         low, high = -blank.behind, blank.tip

@@ -62,6 +62,10 @@ class Job(Struct, frozen=True):
     """of the slot where it is narrowest; None for the outline"""
     widest: float | None = None
     """of the slot where it is widest; None for the outline"""
+    nut_end: bool = False
+    """whether the outline ends on the nut line, and its template there"""
+    lean: float = 0.0
+    """how far its edges lean out there (geometry.routing.nut_end.lean_out)"""
 
     @property
     def through(self) -> bool:

@@ -3,7 +3,7 @@
 Offset o = (follower diameter - cutter diameter) / 2. Inside an opening the cut
 lies o inside the template's edge, so the opening is the slot grown by o.
 Outside a template the cut lies o outside it, so the template is the outline
-shrunk by o, down to the nut line (nut_end). o may be negative.
+shrunk by o. It ends at the nut line (nut_end). o may be negative.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.shop import GuideBush, RouterBit
 from geometry.layout.slots import Slot, slot_path
 from geometry.lengths import mm
-from geometry.routing.nut_end import led_on
+from geometry.routing.nut_end import outside_template
 from geometry.routing.words import with_bush
 from geometry.saying import say
 
@@ -82,5 +82,5 @@ def template_opening(slot: Slot, offset: float) -> BaseGeometry:
 
 
 def template_outline(layout: Headstock, offset: float) -> BaseGeometry:
-    """The outside template for the outline: shrunk by `offset` mm down to the nut line (grown when negative)."""
-    return grown(polygon(led_on(layout.outline, offset)), -offset)
+    """The outside template for the outline: shrunk by `offset` mm (grown when negative), ending at the nut line."""
+    return outside_template(layout.outline, offset)

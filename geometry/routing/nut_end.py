@@ -2,46 +2,111 @@
 
 Shrunk all round, a template would end one offset above the nut line, which is where it is laid on the wood and
 down to where it has to guide. So the outline goes straight on behind the nut line by as much before it is shrunk.
+Grown all round, it would reach past the nut line and could not lie down where nut and fingerboard stand. So it is
+cut off there. The follower comes to the end of it before the cutter comes to that of an edge that leans out: a
+shaving is left there.
 """
 
 from __future__ import annotations
 
 from itertools import takewhile
 
+import shapely
+from msgspec import Struct
+from shapely.geometry.base import BaseGeometry
+
 from geometry import vectors as v
 from geometry.curves import Line, Path, Segment
+from geometry.curves.polygons import grown, polygon
 from geometry.layout.outline import Loop, loop_path
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
 SHOULDER = 0.2
 """An edge that rises less than this (mm a mm) where it leaves the nut line is a shoulder: the neck goes on square behind it."""
+FAR = 1e5
+"""mm: past everything."""
+
+
+class NutEnd(Struct, frozen=True):
+    """How an outline ends in one straight edge on the nut line: its ends, and the directions (unit) that come down to them."""
+
+    bass: Vec2
+    treble: Vec2
+    down_bass: Vec2
+    down_treble: Vec2
+    sides: tuple[Segment, ...]
+    """the rest of the outline, from the treble end up, round the tip and down to the bass end"""
+
+    @property
+    def shoulders(self) -> tuple[bool, bool]:
+        """Whether the bass edge and the treble edge leave the nut line nearly along it."""
+        return -self.down_bass[1] < SHOULDER, -self.down_treble[1] < SHOULDER
+
+
+def nut_end(loop: Loop) -> NutEnd | None:
+    """Where an outline ends on the nut line; None when part of it lies behind that line or it has no straight edge there.
+
+    GeometryError when it makes no path.
+    """
+    path = loop_path(loop).counter_clockwise()
+    if path.box[1] < -TOUCH:
+        return None
+    segments = path.segments
+    first = next((i for i, one in enumerate(segments) if _on_nut(one) and not _on_nut(segments[i - 1])), None)
+    if first is None or sum(map(_on_nut, segments)) == len(segments):
+        return None
+    turned = [*segments[first:], *segments[:first]]
+    nut = len(list(takewhile(_on_nut, turned)))
+    sides = turned[nut:]
+    if any(_on_nut(one) for one in sides):
+        return None
+    return NutEnd(turned[0].start, turned[nut - 1].end, sides[-1].tangent(1.0), v.scale(sides[0].tangent(0.0), -1.0), tuple(sides))
 
 
 def led_on(loop: Loop, offset: float) -> Path:
     """The outline from which an outside template is shrunk by `offset` mm, counter-clockwise.
 
-    The outline itself for an offset of nothing or less (such a template reaches past the nut line as it is), and
-    where it does not end in one straight edge on the nut line. GeometryError when it makes no path.
+    The outline itself for an offset of nothing or less, and where it does not end in one straight edge on the nut
+    line. GeometryError when it makes no path.
     """
     path = loop_path(loop).counter_clockwise()
-    if offset <= TOUCH or path.box[1] < -TOUCH:
+    end = nut_end(loop) if offset > TOUCH else None
+    if end is None:
         return path
-    segments = path.segments
-    first = next((i for i, one in enumerate(segments) if _on_nut(one) and not _on_nut(segments[i - 1])), None)
-    if first is None or sum(map(_on_nut, segments)) == len(segments):
-        return path
-    turned = [*segments[first:], *segments[:first]]
-    nut = len(list(takewhile(_on_nut, turned)))
-    sides = turned[nut:]
-    if any(_on_nut(one) for one in sides):
-        return path
-    bass, treble = turned[0].start, turned[nut - 1].end
-    a = _behind(bass, sides[-1].tangent(1.0), offset)
-    b = _behind(treble, v.scale(sides[0].tangent(0.0), -1.0), offset)
+    a, b = _behind(end.bass, end.down_bass, offset), _behind(end.treble, end.down_treble, offset)
     if not a[0] < b[0]:
         return path
-    return Path((Line(bass, a), Line(a, b), Line(b, treble), *sides), closed=True)
+    return Path((Line(end.bass, a), Line(a, b), Line(b, end.treble), *end.sides), closed=True)
+
+
+def outside_template(loop: Loop, offset: float) -> BaseGeometry:
+    """The area of an outside template: the outline shrunk by `offset` mm (grown when negative), ending at the nut line."""
+    area, strip = grown(polygon(led_on(loop, offset)), -offset), neck_strip(loop, offset)
+    return area if strip is None else area.difference(strip)
+
+
+def neck_strip(loop: Loop, offset: float) -> BaseGeometry | None:
+    """What is cut off a template that is larger than the outline: all behind the nut line, beside shoulders the neck's width.
+
+    A shoulder is routed along the template beside the neck, which has to reach behind the nut line there. None for
+    other templates, and where the outline does not end on the nut line.
+    """
+    end = nut_end(loop) if offset < -TOUCH else None
+    if end is None:
+        return None
+    bass, treble = end.shoulders
+    return shapely.box(end.bass[0] if bass else -FAR, -FAR, end.treble[0] if treble else FAR, 0.0)
+
+
+def lean_out(end: NutEnd) -> float:
+    """How far the edges lean out where they leave the nut line, mm a mm along the edge: of both the greater, 0 for upright ones.
+
+    So long a stretch of that edge, for each mm by which a template is larger, has its place on the template behind
+    the nut line, where that is cut off: the router is not guided there.
+    """
+    ways = zip((end.down_bass[0], -end.down_treble[0]), end.shoulders, strict=True)
+    return max([0.0, *(out for out, shoulder in ways if not shoulder)])
 
 
 def _on_nut(segment: Segment) -> bool:

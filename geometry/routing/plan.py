@@ -6,7 +6,7 @@ from functools import cached_property
 
 from msgspec import Struct
 
-from geometry.lengths import area, exact, mm, place
+from geometry.lengths import area, at_least, exact, mm, place
 from geometry.routing.depth import LIGHT, Job
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
@@ -18,6 +18,8 @@ from geometry.saying import count, say
 
 MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
+SHAVING = 0.3
+"""Length in mm of an edge at the nut line that is told when the template does not guide to it."""
 
 
 class RoutPlan(Struct, frozen=True, dict=True):
@@ -77,9 +79,7 @@ class RoutPlan(Struct, frozen=True, dict=True):
         if self.of == "outline":
             if abs(self.offset) < 0.0005:
                 return say("{board}: outside template the same size as the finished outline.", board=board)
-            return (say("{board}: outside template {by} larger all round than the finished outline.", board=board, by=offset)
-                    if self.offset < 0 else
-                    say("{board}: outside template {by} smaller than the finished outline down to the nut line.", board=board, by=offset))
+            return _outside_words(board, offset, self.offset > 0, self.job.nut_end)
         if abs(self.offset) < 0.0005:
             return say("{board}: opening the same size as the finished slot.", board=board)
         return (say("{board}: opening {by} larger all round than the finished slot.", board=board, by=offset)
@@ -110,6 +110,9 @@ class RoutPlan(Struct, frozen=True, dict=True):
         words = [say("Pare by hand at {at}: {depth} deep, {size} of wood.",
                      at=place(p.at), depth=mm(p.depth), size=area(p.size))
                  for p in self.left[:MOST_PATCHES]]
+        if (left := -self.offset * self.job.lean) >= SHAVING:
+            words.insert(0, say("The last {left} at the nut line are not guided by the template, and a shaving stays: file it off.",
+                                left=at_least(left)))
         more = len(self.left) - MOST_PATCHES
         if more > 0:
             words.append(count(more, "And {n} smaller corner more to pare.", "And {n} smaller corners more to pare."))
@@ -137,6 +140,14 @@ class RoutPlan(Struct, frozen=True, dict=True):
         if any(one.rubs_on == "wall already cut" and one.follower.kind == "bare shank" for one in self.passes):
             found.append(say("A bare shank on the wall burns it when it stands still: keep it moving."))
         return tuple(found)
+
+
+def _outside_words(board: str, by: str, smaller: bool, ends: bool) -> str:
+    if smaller:
+        return (say("{board}: outside template {by} smaller than the finished outline down to the nut line.", board=board, by=by)
+                if ends else say("{board}: outside template {by} smaller all round than the finished outline.", board=board, by=by))
+    return (say("{board}: outside template {by} larger than the finished outline, cut off at the nut line.", board=board, by=by)
+            if ends else say("{board}: outside template {by} larger all round than the finished outline.", board=board, by=by))
 
 
 class Verdict(Struct, frozen=True):

@@ -23,6 +23,7 @@ from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
 from geometry.routing.follower import Follower, follower
+from geometry.routing.nut_end import lean_out, nut_end
 from geometry.routing.pairs import Guided, one_side, two_sides
 from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
@@ -69,10 +70,10 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
 
     GeometryError when it crosses itself or has no edges.
     """
-    thick = layout.blank.thickness
+    thick, end = layout.blank.thickness, nut_end(layout.outline)
     job = Job(of="outline", depth=thick, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
-              router=layout.rack.router)
+              router=layout.rack.router, nut_end=end is not None, lean=0.0 if end is None else lean_out(end))
     return _plan(job, layout, partial(outline_reached, layout), None, like, ask)
 
 

@@ -11,10 +11,12 @@ from shapely.geometry import Polygon, box
 
 from app.formats.headstock import read
 from geometry.drawing import Stroke
+from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.template import template_drawing
-from geometry.layout import Loop, Node, loop_path
+from geometry.layout import Loop, Node, Rack, RouterBit, loop_path
 from geometry.routing.follower import template_outline
-from geometry.routing.nut_end import led_on
+from geometry.routing import plan_outline
+from geometry.routing.nut_end import lean_out, led_on, neck_strip, nut_end
 from tests.geometry.routing.specimens import head, loop
 
 SAMPLES = sorted(Path("samples").glob("*.headstock.json"))
@@ -53,6 +55,58 @@ def test_as_if_the_neck_went_on_and_the_template_were_cut_off_at_the_nut_line(pa
         assert found.bounds[1] == pytest.approx(0.0, abs=1e-6)
 
 
+@pytest.mark.parametrize("offset", [-0.4, -1.5, -4.5])
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.name.split(".")[0])
+def test_larger_than_the_head_it_ends_at_the_nut_line_where_nut_and_fingerboard_stand(path, offset):
+    layout = read(path)
+    head_ = Polygon(loop_path(layout.outline).counter_clockwise().flatten(1e-5))
+    wanted = shrunk(head_, offset).intersection(box(-500.0, 0.0, 500.0, 500.0))
+    line, = [mark.path for mark in template_drawing(layout, offset) if isinstance(mark, Stroke) and mark.style == "template"
+             and mark.owner == "outline"]
+    for found in (Polygon(line.flatten()), template_outline(layout, offset)):
+        assert found.symmetric_difference(wanted).area < 0.003 * wanted.length
+        assert found.bounds[1] == pytest.approx(0.0, abs=1e-9)
+    assert line.counter_clockwise() == line
+
+
+def test_a_larger_template_by_hand_stays_lines_and_arcs():
+    """Sides that lean out by 10 over 90: set out by 3 they cross the nut line 3 sqrt(1 + 1/81) further out, at 33.018.
+
+    The edge's normal looks down by 1/sqrt 82 mm a mm: 0.331 of the edge have their place behind the nut line.
+    """
+    leaning = loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0))
+    line, = outside_lines(leaning, -3.0)
+    assert [type(segment).__name__ for segment in line.segments] == ["Line", "Arc", "Line", "Arc", "Line", "Line"]
+    feet = sorted(segment.start[0] for segment in line.segments if abs(segment.start[1]) < 1e-9)
+    assert feet == pytest.approx([-33.01846, 33.01846], abs=1e-5)
+    assert 3.0 * lean_out(nut_end(leaning)) == pytest.approx(0.33129, abs=1e-5)
+    narrowing = loop((-30.0, 0.0), (30.0, 0.0), (20.0, 90.0), (-20.0, 90.0))
+    assert lean_out(nut_end(narrowing)) == 0.0
+
+
+def test_beside_a_neck_it_reaches_past_the_shoulders():
+    """The router follows it along the shoulder, behind the nut line; the neck, 40 wide, stays free."""
+    shouldered = loop((-20.0, 0.0), (20.0, 0.0), (40.0, 1.0), (40.0, 90.0), (-40.0, 90.0), (-40.0, 1.0))
+    area = template_outline(head(outline=shouldered), -3.0)
+    line, = outside_lines(shouldered, -3.0)
+    for found in (area, Polygon(line.flatten())):
+        assert found.intersection(box(-20.0, -10.0, 20.0, 0.0)).area == pytest.approx(0.0, abs=1e-9)
+        assert found.intersection(box(20.1, -10.0, 40.0, 0.0)).bounds[1] == pytest.approx(-2.99, abs=0.02)
+
+
+def test_the_plan_says_where_it_ends_and_what_stays():
+    """A cutter of 16 on a bearing of 10: 3 mm larger; the last 0.331 of the edge are told, rounded up."""
+    wide = RouterBit(id="wide", cutter=16.0, cutting_length=16.0, shank=8.0, stick_out=50.0, bearing="shank", bearing_diameter=10.0,
+                     bearing_height=5.0)
+    leaning = head(outline=loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0)), rack=Rack(bits=(wide,)))
+    words = " ".join(plan_outline(leaning).best.steps)
+    assert "outside template 3 mm larger than the finished outline, cut off at the nut line." in words
+    assert "The last 0.34 mm at the nut line are not guided by the template" in words
+    low = head(outline=loop((-30.0, -8.0), (30.0, -8.0), (40.0, 90.0), (-40.0, 90.0)), rack=Rack(bits=(wide,)))
+    words = " ".join(plan_outline(low).best.steps)
+    assert "3 mm larger all round than the finished outline." in words and "at the nut line" not in words
+
+
 def test_a_leaning_side_by_hand():
     """Sides that lean out by 10 over 90: set in by 3 they cross the nut line 3 sqrt(1 + 1/81) further in, at 30 - 3.018."""
     leaning = loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0))
@@ -79,5 +133,8 @@ def test_an_outline_that_does_not_end_on_the_nut_line_is_left_alone():
     pointed = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(40.0, 90.0)), Node(at=(-40.0, 90.0))))
     for outline in (high, low, pointed):
         assert led_on(outline, 3.0) == loop_path(outline).counter_clockwise()
+        assert neck_strip(outline, -3.0) is None
+        line, = outside_lines(outline, -3.0)
+        assert line.box[1] == pytest.approx(loop_path(outline).box[1] - 3.0)
     square = replace(head(), outline=loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0)))
     assert led_on(square.outline, -2.0) == led_on(square.outline, 0.0) == loop_path(square.outline)
