@@ -1,9 +1,13 @@
 """The one way in which files are saved: whole or not at all.
 
-The steps: write a new file in the same folder, flush it to the disk, give the
-earlier file a second name, rename the new one over it, name the earlier one
-`….before`, flush the folder. Whichever step fails or is the last that the
-machine carries out, the name holds the earlier bytes or the new ones.
+The steps: write a new file in the same folder, flush it to the disk, read it
+back, give the earlier file a second name, rename the new one over it, name the
+earlier one `….before`, flush the folder. Whichever step fails or is the last
+that the machine carries out, the name holds the earlier bytes or the new ones.
+
+What is read back comes from the disk itself where the system can be asked for
+that (Linux): a stick that holds less than it says, or a drive that loses what
+it took, is then found out while the earlier file is still there.
 """
 
 from __future__ import annotations
@@ -26,6 +30,10 @@ PART, PART_END = ".pegwright-", ".part"
 """How the name of a file begins and ends that is still being written."""
 STALE_SECONDS = 3600
 """Age past which such a file was left by a program that died."""
+PIECE = 1 << 20
+"""Bytes read back at once."""
+TRIES, PAUSE = 6, 0.04
+"""How often a renaming is tried where others may hold the file for a moment, and the seconds between."""
 
 
 def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
@@ -39,12 +47,12 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
     path = Path(path)
     try:
         target = Path(os.path.realpath(path))
-        mode = _mode(target)
-        part = _write_part(target.parent, data, mode)
+        earlier = _earlier(target)
+        part = _write_part(target.parent, data, earlier)
         second = None
         try:
-            second, kept = _second_name(target, data, mode) if keep_before else (None, True)
-            os.replace(part, target)
+            second, kept = _second_name(target, data, earlier) if keep_before else (None, True)
+            _rename(part, target, data)
             part = None
             kept = _name_before(second, target) and kept
             second = None
@@ -98,19 +106,17 @@ def sweep(folder: Path) -> None:
 
 
 # ---- steps ------------------------------------------------------------------
-def _mode(target: Path) -> int:
-    """The permissions for the new file. OSError when what is there now is not to be replaced."""
+def _earlier(target: Path) -> os.stat_result | None:
+    """What is known of the file that is to be replaced, None without one. OSError when it is not to be replaced."""
     try:
         there = os.stat(target)
     except FileNotFoundError:
-        mask = os.umask(0)
-        os.umask(mask)
-        return 0o666 & ~mask
+        return None
     if not os.path.isfile(target):
         raise IsADirectoryError(say("there is a folder or a device of that name"))
     if not there.st_mode & 0o222:
         raise PermissionError(say("the file is protected against writing"))
-    return there.st_mode & 0o777
+    return there
 
 
 def _part_name() -> str:
@@ -118,10 +124,11 @@ def _part_name() -> str:
     return f"{PART}{secrets.token_hex(8)}{PART_END}"
 
 
-def _write_part(folder: Path, data: bytes, mode: int) -> Path:
-    """A new file with these bytes, on the disk and not only in its cache."""
+def _write_part(folder: Path, data: bytes, earlier: os.stat_result | None) -> Path:
+    """A new file with these bytes, on the disk and not only in its cache, and found to be the same there."""
     part = folder / _part_name()
-    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
+    rights = 0o666 if earlier is None else earlier.st_mode & 0o777
+    handle = os.open(part, os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), rights)
     try:
         try:
             rest = memoryview(data)
@@ -130,19 +137,53 @@ def _write_part(folder: Path, data: bytes, mode: int) -> Path:
                 if written <= 0:
                     raise OSError(say("nothing more is taken there"))
                 rest = rest[written:]
-            os.fsync(handle)
-            if os.fstat(handle).st_size != len(data):
-                raise OSError(say("not all of it arrived there"))
+            _flush(handle)
+            if not _holds(handle, data):
+                raise OSError(say("what arrived there is not what was written"))
         finally:
             os.close(handle)
-        os.chmod(part, mode)
+        if earlier is not None:
+            _give_rights(part, earlier)
     except BaseException:
         _remove(part)
         raise
     return part
 
 
-def _second_name(target: Path, data: bytes, mode: int) -> tuple[Path | None, bool]:
+def _flush(handle: int) -> None:
+    """Have the disk itself take what was written; `fsync` of macOS leaves it in the memory of the disk."""
+    try:
+        import fcntl
+        fcntl.fcntl(handle, fcntl.F_FULLFSYNC)
+    except (ImportError, AttributeError, OSError):  # another system, or a drive that knows no such thing
+        os.fsync(handle)
+
+
+def _holds(handle: int, data: bytes) -> bool:
+    """Whether a file that was flushed holds these bytes and no others."""
+    with suppress(OSError, AttributeError):
+        os.posix_fadvise(handle, 0, 0, os.POSIX_FADV_DONTNEED)  # else what is read comes from memory
+    os.lseek(handle, 0, os.SEEK_SET)
+    at = 0
+    while piece := os.read(handle, PIECE):
+        if piece != data[at:at + len(piece)]:
+            return False
+        at += len(piece)
+    return at == len(data)
+
+
+def _give_rights(part: Path, earlier: os.stat_result) -> None:
+    """The owner, group and permissions of the earlier file, as far as that is allowed: until then the new one has fewer."""
+    if hasattr(os, "chown"):
+        for owner in (earlier.st_uid, -1):
+            with suppress(OSError):
+                os.chown(part, owner, earlier.st_gid)
+                break
+    with suppress(OSError):  # some network drives keep no permissions
+        os.chmod(part, earlier.st_mode & 0o777)
+
+
+def _second_name(target: Path, data: bytes, earlier: os.stat_result | None) -> tuple[Path | None, bool]:
     """Another name for the file as it is now, if it is there and not the same as `data`; and whether that went well."""
     try:
         if os.stat(target).st_size == len(data) and target.read_bytes() == data:
@@ -152,12 +193,30 @@ def _second_name(target: Path, data: bytes, mode: int) -> tuple[Path | None, boo
             os.link(target, second)
         except (OSError, AttributeError):
             # Memory cards and some network drives know no second names.
-            second = _write_part(target.parent, target.read_bytes(), mode)
+            second = _write_part(target.parent, target.read_bytes(), earlier)
         return second, True
     except FileNotFoundError:
         return None, True
     except OSError:
         return None, False
+
+
+def _rename(part: Path, target: Path, data: bytes) -> None:
+    """The new file under its name. OSError when it is not there afterwards."""
+    for left in reversed(range(TRIES)):
+        try:
+            os.replace(part, target)
+            return
+        except PermissionError:
+            # What searches or guards a disk under Windows holds a new file for a moment.
+            if os.name != "nt" or not left:
+                raise
+            time.sleep(PAUSE)
+        except OSError:
+            # A network drive that lost its answer does the same again, and then says that there is no such file.
+            if os.path.lexists(part) or fingerprint_of(target) != fingerprint(data):
+                raise
+            return
 
 
 def _name_before(second: Path | None, target: Path) -> bool:

@@ -28,11 +28,16 @@ CANNOT_FLUSH = tuple(getattr(errno, name) for name in ("EINVAL", "ENOTSUP", "EOP
                      if hasattr(errno, name))
 """How a system says that folders are not flushed by hand there."""
 
+_HELD = (32, 33)
+"""How Windows says that another program has a file open; its number among all systems is that of a missing right."""
+
 
 def why(error: OSError | ValueError) -> str:
     """The reason without a capital and without a full stop."""
     if not isinstance(error, OSError):
         return say("the system refuses that name")
+    if getattr(error, "winerror", None) in _HELD:
+        return say("another program holds it")
     if error.errno is None:
         return str(error).rstrip(".") or say("the disk refuses it")
     return _BY_NUMBER.get(error.errno, (error.strerror or say("the disk refuses it")).rstrip("."))

@@ -26,6 +26,9 @@ class Unsound(ValueError):
 UNREADABLE = (msgspec.DecodeError, UnicodeDecodeError, RecursionError, Unsound)
 """What the strict reader raises for bytes that it does not take."""
 
+_PERHAPS_NEWER = ("Object contains unknown field", "Invalid enum value", "Invalid value")
+"""How the reader begins to speak of what may be new since this program: a field, or a word for one of a few choices."""
+
 _OTHER_WIDTHS = ((codecs.BOM_UTF32_LE, "UTF-32"), (codecs.BOM_UTF32_BE, "UTF-32"), (codecs.BOM_UTF16_LE, "UTF-16"),
                  (codecs.BOM_UTF16_BE, "UTF-16"))
 
@@ -66,7 +69,12 @@ def sentence(error: Exception, data: bytes = b"") -> str:
         text = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), text)
     if len(text) > LONGEST:
         text = f"{text[:LONGEST]}…"
-    return text[0].upper() + text[1:] + "." if text else say("it cannot be read.")
+    if not text:
+        return say("it cannot be read.")
+    text = text[0].upper() + text[1:] + "."
+    if text.startswith(_PERHAPS_NEWER):
+        text += " " + say("If a newer Pegwright wrote it, update Pegwright to open it; the file is left as it is.")
+    return text
 
 
 def _place(data: bytes, byte: int) -> str:

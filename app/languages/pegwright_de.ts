@@ -3016,6 +3016,10 @@
         <translation>Ich will, dass sie</translation>
     </message>
     <message>
+        <source>If a newer Pegwright wrote it, update Pegwright to open it; the file is left as it is.</source>
+        <translation>Wenn ein neueres Pegwright sie geschrieben hat, Pegwright aktualisieren, um sie zu öffnen; die Datei bleibt, wie sie ist.</translation>
+    </message>
+    <message>
         <source>Import</source>
         <translation>Einlesen</translation>
     </message>
@@ -10495,10 +10499,6 @@
         <translation>nicht gleich</translation>
     </message>
     <message>
-        <source>not all of it arrived there</source>
-        <translation>nicht alles ist dort angekommen</translation>
-    </message>
-    <message>
         <source>not at {mark}, squared</source>
         <translation>nicht {mark}, gewinkelt</translation>
     </message>
@@ -11930,6 +11930,10 @@
     <message>
         <source>what</source>
         <translation>was</translation>
+    </message>
+    <message>
+        <source>what arrived there is not what was written</source>
+        <translation>was dort angekommen ist, ist nicht das, was geschrieben wurde</translation>
     </message>
     <message>
         <source>width</source>

@@ -5,7 +5,7 @@ from __future__ import annotations
 import errno
 import os
 
-CALLS = ("open", "write", "fsync", "close", "chmod", "link", "replace", "stat", "fstat", "unlink")
+CALLS = ("open", "write", "fsync", "lseek", "read", "close", "chown", "chmod", "link", "replace", "stat", "fstat", "unlink")
 
 
 class Died(BaseException):
@@ -13,7 +13,8 @@ class Died(BaseException):
 
 
 class FailingDisk:
-    """Passes everything on to `os`; the call number `at` fails with `number`, or takes one byte when that is "short".
+    """Passes everything on to `os`; the call number `at` fails with `number`, or takes or gives one byte when that is "short",
+    or zeros for the bytes and says nothing of it when that is "wrong".
 
     With "dies" that call and every later one raise Died, as if the program had been killed there: no tidying up runs.
     """
@@ -35,11 +36,17 @@ class FailingDisk:
             if at != self._at:
                 return real(*arguments, **words)
             if self._number == "short":
-                return real(arguments[0], bytes(arguments[1])[:1]) if name == "write" else real(*arguments, **words)
+                if name == "write":
+                    return real(arguments[0], bytes(arguments[1])[:1])
+                return real(arguments[0], 1) if name == "read" else real(*arguments, **words)
+            if self._number == "wrong":
+                if name == "write":
+                    return real(arguments[0], bytes(len(arguments[1])))
+                return bytes(len(real(*arguments))) if name == "read" else real(*arguments, **words)
             if name == "close":
                 real(*arguments)
             raise OSError(self._number, os.strerror(self._number))
         return call
 
 
-ERRORS = (errno.ENOSPC, errno.EIO, errno.EACCES, "short", "dies")
+ERRORS = (errno.ENOSPC, errno.EIO, errno.EACCES, "short", "wrong", "dies")
