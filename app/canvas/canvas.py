@@ -19,6 +19,7 @@ from app.canvas.snag_marks import SnagLayer
 from app.canvas.tag import PointerTag
 from app.canvas.under import LOWER, Under
 from app.canvas.view import CanvasView, Grid
+from app.look.ground import cover
 from app.look.sizes import keep, lettered
 from app.look.theme import DAY, Theme
 from geometry.checks import Snag
@@ -99,9 +100,8 @@ class Canvas(QWidget):
 
     def paintEvent(self, event) -> None:
         """The margin: plain, or the ring that tells that the drawing has the keyboard."""
-        painter = QPainter(self)
         colour = self._scene.theme.ring if self.view.hasFocus() else self._scene.theme.bar
-        painter.fillRect(self.rect(), QColor(colour))
+        cover(QPainter(self), self.rect(), QColor(colour))
 
     def sizeHint(self) -> QSize:
         return QSize(820, 760)

@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QTransform
 from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView, QWidget
 
+from app.look.ground import cover
 from app.tools.pointer import Pointer
 from geometry.saying import say
 
@@ -299,7 +300,7 @@ class Grid:
 
     def paint(self, painter: QPainter, area: QRectF, scale: float, paper: QColor, line: QColor) -> None:
         """Fill `area` (mm) and rule it."""
-        painter.fillRect(area, paper)
+        cover(painter, area, paper)
         if not self.visible:
             return
         step = self.step_mm

@@ -2,9 +2,15 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtCore import QRect, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
+
+
+def cover(painter: QPainter, area: QRect | QRectF, colour: QColor | QBrush) -> None:
+    """Fill a rectangle as `fillRect` does, for which the toolkit first makes the names of all gradients it knows (a hundredth of a start)."""
+    painter.setBackground(colour)
+    painter.eraseRect(area)
 
 
 class Ground(QWidget):
@@ -19,4 +25,4 @@ class Ground(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        QPainter(self).fillRect(event.rect(), self.palette().window())
+        cover(QPainter(self), event.rect(), self.palette().window())

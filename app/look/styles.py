@@ -109,7 +109,7 @@ def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
         if look.dash:
             pen.setDashPattern([d / width for d in look.dash])
-    brush = QBrush(Qt.BrushStyle.NoBrush)
+    brush = QBrush()  # told by its name to paint nothing, the toolkit would first make the names of all gradients (as in ground.py)
     if fill:
         tint = QColor(fill)
         tint.setAlphaF(look.opacity)

@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 UNITS = 16
 STROKE = 1.15
@@ -113,5 +113,5 @@ class Sketch:
         else:
             pen.setCapStyle(Qt.PenCapStyle.SquareCap)
         self._painter.setPen(pen)
-        self._painter.setBrush(QBrush(QColor(self._colours[fill])) if fill else QBrush(Qt.BrushStyle.NoBrush))
+        self._painter.setBrush(QColor(self._colours[fill]) if fill else Qt.BrushStyle.NoBrush)
         self._painter.drawPath(path)

@@ -43,7 +43,7 @@ def give_way(card):
     import linecache
     import PySide6.QtGui as gui
     import PySide6.QtWidgets as widgets
-    print("kinds", *(name for name in ("QStyle", "QMessageBox", "QTableView", "QWizard", "QAccessible") if name in {**vars(gui), **vars(widgets)}))
+    print("kinds", *(name for name in ("QStyle", "QGradient", "QMessageBox", "QTableView", "QWizard", "QAccessible") if name in {**vars(gui), **vars(widgets)}))
     print(gc.isenabled(), gc.get_freeze_count() > 10_000)
     print(*sys.modules)
     print(*(name for name in linecache.cache if "layout" in name))
