@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
     QRadioButton,
     QTableWidget,
     QVBoxLayout,
-    QWidget,
 )
 from shiboken6 import isValid
 

@@ -9,11 +9,10 @@ from PySide6.QtWidgets import QButtonGroup, QLabel, QPushButton, QWidget
 from app.look.flow import Flow
 from app.look.plain import plain
 from app.look.sizes import px
+from geometry.saying import say
 
 NAME = 230
 """Room for the name of the layout at 100 %, pixels; the rest is in its tip."""
-
-from geometry.saying import say
 
 
 class Stage(Struct, frozen=True):

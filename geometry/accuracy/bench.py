@@ -17,7 +17,7 @@ from geometry.accuracy.ramps import drilling_ramp_specs, ramp_edge_specs
 from geometry.accuracy.sides import side_specs
 from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
 from geometry.accuracy.uprights import upright_specs
-from geometry.asking import Cancelled, Stopped
+from geometry.asking import Ask, Cancelled, Stopped, go_on
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
 from geometry.layout import Headstock
@@ -55,7 +55,7 @@ class Bench(Struct, frozen=True, eq=False, dict=True):
         """Trials a block; it depends on the layout alone, so that more trials begin with the same ones."""
         return min(_LONGEST, max(_SHORTEST, _MOST_DRAWS // max(1, len(self.deviations))))
 
-    def specs(self, reach: Reach, only: Only = None, ask: Callable[[], None] = lambda: None) -> list[Spec]:
+    def specs(self, reach: Reach, only: Only = None, ask: Ask = go_on) -> list[Spec]:
         """The clearances that can come under their margin within a reach, in a stable order; `ask` may stop it."""
         found: list[Spec] = []
         for family in WHOLE:

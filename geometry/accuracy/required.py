@@ -90,7 +90,7 @@ class _Search:
 
     def _answer(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements | None:
         """The answer that holds sources finer at these features only; None when that does not do."""
-        finest: dict[Source, float] = {source: FINEST for source in SOURCES}
+        finest: dict[Source, float] = dict.fromkeys(SOURCES, FINEST)
         if self._proven(finest, matters) < self._chance:
             return None
         self._report(0.4)
@@ -98,7 +98,7 @@ class _Search:
                       self._lot.stop_if_asked)
         alone = self._alone(parts, matters)
         self._report(0.5)
-        scales: dict[Source, float] = {source: 1.0 for source in SOURCES}
+        scales: dict[Source, float] = dict.fromkeys(SOURCES, 1.0)
         goal = self._chance
         for turn in range(_ROUNDS):
             scales = self._finer(parts, scales, matters, goal) or finest
@@ -196,7 +196,7 @@ class _Search:
 
     def _alone(self, parts: Parts, matters: dict[Source, tuple[str, ...]]) -> tuple[Need, ...]:
         """Sources that by themselves bring the chance when held finer, and how fine: measured on the same trials."""
-        one: dict[Source, float] = {source: 1.0 for source in SOURCES}
+        one: dict[Source, float] = dict.fromkeys(SOURCES, 1.0)
         values, found = parts.at(one), []
         for source in SOURCES:
             self._lot.stop_if_asked()
@@ -254,7 +254,7 @@ class _Search:
 
     def _impossible(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements:
         """What stays in the way when everything is ten times finer."""
-        finest = self._rows({source: FINEST for source in SOURCES}, matters)
+        finest = self._rows(dict.fromkeys(SOURCES, FINEST), matters)
         found = simulated(self._bench.scaled(finest), self._trials, self._seed + _CHECK_SEED,
                           cancelled=self._cancelled)
         sound = self._aim == "sound"

@@ -70,7 +70,7 @@ class Bound:
         side = -1 if self._side_slot is None else held[self._side_slot]
         best = self._values(left.sides, side, self._side_weight)
         weight, nears = self._side_weight, self._nears
-        for machine, setups, points, flat, full, sides, others in left.own:
+        for machine, setups, points, flat, full, _sides, others in left.own:
             bit_slot, table_slot = self._kit[machine]
             bit = -1 if bit_slot is None else held[bit_slot]
             table = -1 if table_slot is None else held[table_slot]

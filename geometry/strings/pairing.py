@@ -14,7 +14,6 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from geometry import vectors as v
 from geometry.asking import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout.hardware import Post

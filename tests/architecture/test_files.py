@@ -1,6 +1,8 @@
 """Small files with a head that says what they are for."""
 
 import ast
+import subprocess
+import sys
 from pathlib import Path
 
 from app.setup.places import CHECKOUT
@@ -34,6 +36,13 @@ def faults(file: str) -> list[str]:
     if lines <= LONGEST and file in LONGER_FOR_A_REASON:
         found.append(f"{file} is short now: take it off the list")
     return found
+
+
+def test_the_linter_finds_no_mistake() -> None:
+    """Unused and undefined names, and what is known to go wrong; its rules stand in pyproject.toml."""
+    command = [sys.executable, "-m", "ruff", "check", "--no-cache", "--output-format", "concise", "."]
+    done = subprocess.run(command, cwd=CHECKOUT, capture_output=True, text=True)
+    assert done.returncode == 0, done.stdout + done.stderr
 
 
 def test_every_file_says_what_it_is_for_and_is_short() -> None:

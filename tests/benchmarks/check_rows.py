@@ -6,6 +6,7 @@ import math
 import random
 import time
 from collections.abc import Iterator
+from contextlib import suppress
 
 from msgspec.structs import replace
 
@@ -63,10 +64,8 @@ def _through_everything(rounds: int) -> Line:
 
 
 def _drag(layout: Headstock, id: str, chance: random.Random) -> Iterator[Headstock]:
-    try:
+    with suppress(GeometryError):  # not in a row
         layout = free_from_row(layout, id)
-    except GeometryError:
-        pass  # not in a row
     if " side " in id:
         a, b = chance.uniform(5, 190), chance.uniform(5, 190)
         for k in range(STEPS):

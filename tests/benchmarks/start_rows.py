@@ -18,7 +18,7 @@ def lines(rounds: int) -> Iterator[Line]:
     """Each start in a process of its own, in turn, from the call of Python on, with what Python has compiled kept as usual."""
     bare, painted, ready, check = [], [], [], []
     with tempfile.TemporaryDirectory(prefix="pegwright-start-") as folder:
-        told = {name: folder for name in ("XDG_CONFIG_HOME", "XDG_STATE_HOME", "PYTHONPYCACHEPREFIX")}
+        told = dict.fromkeys(("XDG_CONFIG_HOME", "XDG_STATE_HOME", "PYTHONPYCACHEPREFIX"), folder)
         environment = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"} | told
         for counts in (False, *(True,) * rounds) if rounds else (True,):
             one, two, three = _started("bare", environment), _started("program", environment), _check(environment)

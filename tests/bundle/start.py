@@ -35,6 +35,6 @@ if sys.argv[1:2] == [ALONE]:
     sys.exit(main(sys.argv[2:]))
 if os.environ.get(SEE):
     see(os.environ[SEE])
-from app.__main__ import main as program
+from app.__main__ import main as program  # noqa: E402 - what is above decides what is loaded first
 
 sys.exit(program())

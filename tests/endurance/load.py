@@ -92,7 +92,6 @@ def main(folder: Path, seed: int, whole_window: bool) -> int:
     else:
         from PySide6.QtCore import QCoreApplication
 
-        from app.document.journal import Journal
         application = QCoreApplication([])
         document = Document(start, None, application)
         keeper = _Keeper(document, folder / "journal", application)

@@ -60,7 +60,7 @@ def test_minutes_are_typed_down_the_column_and_no_undo_takes_them(bench, room):
     assert minutes_of(bench.layout.book, "practice", ids[0]) == 5.0
     assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
     assert table.words.rows[0][5] == "+2"
-    assert sums(room)["Spent, 4 of {} entries".format(len(ids))] == "3 h 06"  # 5 + 90 + 1.5 + 90 min
+    assert sums(room)[f"Spent, 4 of {len(ids)} entries"] == "3 h 06"  # 5 + 90 + 1.5 + 90 min
     bench.window.commands.run("undo")
     assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
     press(room.panel.buttons["back"])

@@ -89,7 +89,7 @@ def test_a_snag_is_marked_in_the_face_the_opened_out_view_the_section_and_the_so
 
     def shows(widget) -> bool:
         image = widget.grab().toImage()
-        return any(image.pixelColor(x, y).name() == red for x in range(0, image.width()) for y in range(0, image.height()))
+        return any(image.pixelColor(x, y).name() == red for x in range(image.width()) for y in range(image.height()))
 
     # The canvas is face and folded edges in one: a ring stands on each.
     blank = bench.layout.blank

@@ -79,7 +79,7 @@ def head_as_text(data: bytes) -> str | None:
             return head[2:].decode(encoding, "replace")
     if head[1:2] == b"\x00" and head[:1] in (b"<", b" ", b"0"):
         return head.decode("utf-16-le", "replace")
-    control = sum(head.count(bytes([c])) for c in (*range(0, 9), *range(14, 27)))
+    control = sum(head.count(bytes([c])) for c in (*range(9), *range(14, 27)))
     if control > 0.01 * len(head) or b"\x00" in head[:2000]:
         return None
     return head.removeprefix(b"\xef\xbb\xbf").decode("latin-1")

@@ -131,7 +131,7 @@ class _Walk:
         visible = inherited("visibility", "visible" if place.visible else "hidden") == "visible"
         layer = place.layer
         if node.tag == "g":
-            layer = node.get("ns:label") or (node.get("id") or layer if not layer else layer)
+            layer = node.get("ns:label") or layer or node.get("id") or layer
         return replace(place, matrix=matrix, visible=visible, layer=layer,
                        fill=inherited("fill", place.fill), stroke=inherited("stroke", place.stroke),
                        stroke_width=inherited("stroke-width", place.stroke_width),

@@ -58,7 +58,7 @@ def test_what_is_transparent_is_white(tmp_path):
 
 def test_sixteen_bits_are_levelled(tmp_path):
     file = tmp_path / "deep.tif"
-    Image.fromarray((np.asarray(half_dark(80, 60), np.uint16) * 40 + 3000)).save(file)
+    Image.fromarray(np.asarray(half_dark(80, 60), np.uint16) * 40 + 3000).save(file)
     grey = grey_of(read_picture(file).jpeg)
     assert grey[:, :30].max() < 20 and grey[:, 50:].min() > 235
 

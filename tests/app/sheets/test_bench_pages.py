@@ -83,8 +83,8 @@ def test_a_side_card_in_inches_has_boards_of_whole_inches():
     """The rack still has the board of 100 mm that it began with; a board that the maker entered stays."""
     head, rise = leaning_head(), math.sin(math.atan(1 / 9))
     entered = replace(head, rack=replace(head.rack, press=replace(head.rack.press, base=127.0)))
-    for made, boards in ((head, (4, 8)), (entered, (5, 10))):
-        text = " ".join(_words(page) for page in pages(made, "A4", (), unit="in") if page.title == "Cards")
+    for one, boards in ((head, (4, 8)), (entered, (5, 10))):
+        text = " ".join(_words(page) for page in pages(one, "A4", (), unit="in") if page.title == "Cards")
         for board in boards:
             assert f'blocks {board * rise:.3f}" over {board}"' in text
 

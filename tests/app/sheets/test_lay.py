@@ -37,7 +37,7 @@ def test_a_heading_stays_with_what_follows():
 def test_a_chain_that_is_higher_than_a_page_is_parted():
     chain = [bar(str(i), 30.0, keep=i < 4) for i in range(5)]
     found = names(flow(chain, WINDOW))
-    assert sum(found, []) == ["0", "1", "2", "3", "4"] and len(found) == 2
+    assert [name for page in found for name in page] == ["0", "1", "2", "3", "4"] and len(found) == 2
 
 
 def test_a_block_may_ask_for_its_own_page():

@@ -75,8 +75,8 @@ def test_each_tile_shows_its_bores_at_full_size(printed):
     """Every cross on every template page lies where the layout says, moved by that page's own shift."""
     wanted = [d.start[:2] for hole in holes(large()) for d in hole.drillings if d.upright]
     seen = set()
-    for made, page in _template(printed):
-        matrix, clip = made.content[1].matrix, made.content[1].clip
+    for sheet, page in _template(printed):
+        matrix, clip = sheet.content[1].matrix, sheet.content[1].clip
         found = crosses(page)
         for at in set(wanted):
             x, y = matrix(at)

@@ -1,6 +1,7 @@
 """The drawings that go on paper: template, wrap paper and back paper."""
 
 import math
+from functools import partial
 from pathlib import Path
 
 import msgspec
@@ -203,7 +204,7 @@ def test_the_words_at_a_pin_cross_no_slot():
     narrow = msgspec.structs.replace(plain_head(), slots=slots, pins=(Pin(id="pin x", at=(0.0, 90.0)),))
     free = msgspec.structs.replace(narrow, pins=(Pin(id="pin x", at=(0.0, 20.0)),))
     for drawing in (template_drawing, wrap_drawing):
-        made = (lambda layout, drawing=drawing: drawing(layout, None) if drawing is template_drawing else drawing(layout))
+        made = partial(drawing, offset=None) if drawing is template_drawing else drawing
         (upright,), (lying,) = pin_words(made(narrow)), pin_words(made(free))
         assert upright.angle == math.pi / 2 and upright.anchor == "right" and lying.angle == 0.0
         assert 0 < upright.at[0] < 9.0 - 0.6 and upright.at[1] < 90.0 - 3.0
