@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from functools import partial
-
+from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.layout import Book, Headstock
-from geometry.layout.book import Time, timed_once
 
 MOST_TAKEN_BACK = 200
+MOST_RENAMED = 500
+"""Books under other names that are remembered: as many as there are steps in a history."""
+
+
+class Entry(Struct):
+    """What was written down at one time, as it came into the book of every layout of the history."""
+
+    name: str
+    before: Book
+    after: Book
+    """the book of record, without the entry and with it"""
+    books: dict[int, tuple[Book, Book]]
+    """by the identity of each book with the entry: that book and the one without"""
 
 
 class BookRecord:
@@ -19,68 +29,82 @@ class BookRecord:
     A step that was worked out from a layout of a moment ago (a long import, say)
     carries the book of that moment: it is known by identity and replaced, so that
     nothing written down meanwhile is lost.
+
+    A step may rename features, and their names in the book with them, even so
+    that two operations become one. So what an entry is in each book of the
+    history is remembered, and from which book a renamed one came: what is taken
+    back is gone under any names, and nothing else is.
     """
 
     def __init__(self) -> None:
-        self._past: list[tuple[str, Book, Book]] = []
+        self._entries: list[Entry] = []
         self._gone: dict[int, Book] = {}
+        self._renamed: dict[int, tuple[Book, Book, dict[str, str]]] = {}
 
-    def note(self, name: str, before: Book, after: Book) -> None:
-        """An entry called `name` led from one book to the other."""
-        self._past.append((name, before, after))
-        del self._past[:-MOST_TAKEN_BACK]
+    # ---- steps --------------------------------------------------------------
+    def kept(self, layout: Headstock, current: Headstock) -> Headstock:
+        """The layout, as the step after `current`, with the book of record in place of one that is out of date."""
+        self._gone.pop(id(current.book), None)
+        if id(layout.book) in self._gone:
+            layout = replace(layout, book=current.book)
+        if layout.book is not current.book:
+            from geometry.edits.in_book import names_given, renamed_in_book  # here: a start renames nothing
+            names = names_given(current, layout)
+            if names and renamed_in_book(current.book, names) == layout.book:
+                self._came(layout.book, current.book, names)
+        return layout
 
-    def last(self) -> tuple[str, Callable[[Book], Book]] | None:
-        """The name of the last entry and what takes it out of a book; the entry is then forgotten. None without any."""
-        if not self._past:
+    def _came(self, book: Book, of: Book, names: dict[str, str]) -> None:
+        """This book is that one under other names."""
+        self._renamed[id(book)] = book, of, names
+        while len(self._renamed) > MOST_RENAMED:
+            del self._renamed[next(iter(self._renamed))]
+
+    # ---- entries ------------------------------------------------------------
+    def written(self, name: str, before: Book, after: Book, layouts: list[Headstock], at: int) -> list[Headstock]:
+        """The layouts of a history, whose number `at` is the present one, with the entry that led `before` to `after`."""
+        from app.document.carried import carried, names_now  # here: a start writes nothing down
+        entry, made = Entry(name, before, after, {}), []
+        known: dict[tuple[int, tuple], Book] = {}
+        for layout, names in zip(layouts, names_now(layouts, at), strict=True):
+            key = id(layout.book), tuple(names.items())
+            if key not in known:
+                known[key] = after if layout.book is before and not names else carried(layout.book, names, before, after)
+                entry.books[id(known[key])] = known[key], layout.book
+            made.append(_with_book(layout, known[key]))
+        self._entries.append(entry)
+        del self._entries[:-MOST_TAKEN_BACK]
+        self._gone[id(before)] = before
+        return made
+
+    def taken_back(self, layouts: list[Headstock], current: Book) -> tuple[str, list[Headstock]] | None:
+        """The name of the last entry, which is then forgotten, and the layouts of the history without it. None without any."""
+        if not self._entries:
             return None
-        name, before, after = self._past.pop()
-        return name, partial(_without_entry, before, after)
+        entry = self._entries.pop()
+        known: dict[int, Book] = {}
+        made = [_with_book(layout, self._without(entry, layout.book, known)) for layout in layouts]
+        self._gone[id(current)] = current
+        return entry.name, made
 
-    def gone(self, book: Book) -> None:
-        """This book is no longer the one of record."""
-        self._gone[id(book)] = book
-
-    def kept(self, layout: Headstock, current: Book) -> Headstock:
-        """The layout with the book of record in place of one that is out of date."""
-        self._gone.pop(id(current), None)
-        return replace(layout, book=current) if id(layout.book) in self._gone else layout
-
-
-def _without_entry(before: Book, after: Book, book: Book) -> Book:
-    """A book that has grown from `after` by renamings alone, as it was before the entry that led there.
-
-    Only what the entry changed is put back: all else keeps the names that features have by now.
-    """
-    changes = {}
-    for field in Book.__struct_fields__:
-        old, new = getattr(before, field), getattr(after, field)
-        if old == new:
-            continue
-        back = _times_back if field == "times" else _with_back
-        changes[field] = back(old, new, getattr(book, field)) if isinstance(old, tuple) else old
-    return replace(book, **changes)
+    def _without(self, entry: Entry, book: Book, known: dict[int, Book]) -> Book:
+        """A book without an entry; `known` keeps what was found, so that what is one book stays one."""
+        if id(book) in known:
+            return known[id(book)]
+        if id(book) in entry.books:
+            found = entry.books[id(book)][1]
+        elif id(book) in self._renamed:
+            from geometry.edits.in_book import renamed_in_book
+            _, of, names = self._renamed[id(book)]
+            was = self._without(entry, of, known)
+            found = renamed_in_book(was, names)
+            self._came(found, was, names)
+        else:  # a book from another file
+            from app.document.carried import carried
+            found = carried(book, {}, entry.after, entry.before)
+        known[id(book)] = found
+        return found
 
 
-def _times_back(old: tuple[Time, ...], new: tuple[Time, ...], now: tuple[Time, ...]) -> tuple[Time, ...]:
-    """The times `now`, grown from `new` by renamings, with what differs between `old` and `new` as it was in `old`.
-
-    Where two were put together since, under one name, they stay as they are: which part is whose is known no more.
-    """
-    if len(new) != len(now):
-        return now
-    tasks = {_timed(was): one.task for was, one in zip(new, now, strict=True)}
-    return timed_once(tuple(replace(one, task=tasks.get(_timed(one), one.task)) for one in old))
-
-
-def _timed(time: Time) -> tuple[str, str]:
-    """What a time is of."""
-    return time.piece, time.task.operation
-
-
-def _with_back(old: tuple, new: tuple, now: tuple) -> tuple:
-    """The list `now` with what differs between `old` and `new` as it was in `old`."""
-    least = min(len(old), len(new))
-    head = next((i for i in range(least) if old[i] != new[i]), least)
-    tail = next((i for i in range(least - head) if old[-1 - i] != new[-1 - i]), least - head)
-    return (*now[:head], *old[head:len(old) - tail], *now[len(new) - tail:])
+def _with_book(layout: Headstock, book: Book) -> Headstock:
+    return layout if layout.book is book else replace(layout, book=book)

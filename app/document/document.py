@@ -86,7 +86,7 @@ class Document(QObject):
     # ---- changes --------------------------------------------------------
     def apply(self, name: str, layout: Headstock) -> None:
         """Make a layout the next step of the history; ends any preview."""
-        layout = self._record.kept(layout, self._history.current.book)
+        layout = self._record.kept(layout, self._history.current)
         result = self._live.check(layout)
         self._preview = None
         changed = self._history.push(name, layout)
@@ -139,31 +139,26 @@ class Document(QObject):
 
     def record(self, name: str, change: Callable[[Book], Book]) -> None:
         """Write into the job book, in every layout of the history. GeometryError of `change` leaves all as it was."""
-        before = self.book
-        self._amend(change)
-        if self.book != before:
-            self._record.note(name, before, self.book)
-            self.book_changed.emit()
+        before, history = self.book, self._history
+        after = change(before)
+        if after != before:
+            self._put(self._record.written(name, before, after, history.layouts, history.at))
 
     def take_back(self) -> str | None:
         """Take back what was written into the job book last; its name, or None when nothing was since the layout was opened."""
-        last = self._record.last()
-        if last is None:
+        found = self._record.taken_back(self._history.layouts, self.book)
+        if found is None:
             return None
-        name, without = last
-        self._amend(without)
-        self.book_changed.emit()
+        name, layouts = found
+        self._put(layouts)
         return name
 
-    def _amend(self, change: Callable[[Book], Book]) -> None:
-        def amended(layout: Headstock) -> Headstock:
-            book = change(layout.book)
-            return layout if book is layout.book else replace(layout, book=book)
-        old = self.book
-        self._history.amend(amended)
-        self._record.gone(old)
+    def _put(self, layouts: list[Headstock]) -> None:
+        """Layouts that differ in their books from those of the history, in their place."""
+        self._history.put(layouts)
         if self._preview is not None:
             self._preview = replace(self._preview, book=self.book)
+        self.book_changed.emit()
 
     def hold(self, ids: tuple[str, ...]) -> None:
         """Hold these features and no others; ids that the layout does not have are left out."""

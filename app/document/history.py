@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from msgspec import Struct, field
 
 from geometry.layout import Headstock
@@ -49,13 +47,12 @@ class History(Struct):
         self.current = layout
         return name
 
-    def amend(self, change: Callable[[Headstock], Headstock]) -> None:
-        """Change something in every layout, those undone and those to be redone too: it is no step and stays whatever
-        is undone. What `change` raises leaves the history as it was."""
-        current = change(self.current)
-        past = [(name, change(layout)) for name, layout in self.past]
-        future = [(name, change(layout)) for name, layout in self.future]
-        self.current, self.past, self.future = current, past, future
+    def put(self, layouts: list[Headstock]) -> None:
+        """Other layouts in place of those there are (see `layouts`): no step, and it stays whatever is undone."""
+        names, at = self.names, self.at
+        self.current = layouts[at]
+        self.past = list(zip(names[:at], layouts[:at], strict=True))
+        self.future = list(zip(names[at:], layouts[at + 1:], strict=True))[::-1]
 
     # ---- the steps as one row ---------------------------------------------
     @property

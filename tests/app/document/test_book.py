@@ -15,7 +15,7 @@ from app.document.leftovers import leftovers
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window.demo import demo
-from geometry.book import add_remark, put_price, set_minutes, start
+from geometry.book import add_remark, put_price, put_reading, remove_remark, set_minutes, start
 from geometry.edits import mirror_layout, rename, remove_features
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
@@ -120,9 +120,130 @@ def test_a_slot_may_take_the_name_of_one_that_is_gone_and_was_worked_at(document
     assert timed(document) == [("rout bass slot", 13.0), ("rout bass slot", 2.0)]
     assert [one.piece for one in document.book.times] == ["real", "practice"]
     document.take_back()
-    assert timed(document)[0] == ("rout bass slot", 13.0), "what was put together is not taken apart"
+    assert timed(document) == [("rout bass slot", 13.0)], "the minutes of the practice piece are taken back"
+    document.take_back()
+    assert timed(document) == [("rout bass slot", 8.0)], "of those put together, those that were written down last"
     document.undo()
-    assert timed(document) == [("rout bass slot", 8.0), ("rout treble slot", 5.0)], "before the renaming they were two"
+    assert timed(document) == [("rout bass slot", 8.0)], "before the renaming they were two, of which one is left"
+    document.redo()
+    document.take_back()
+    assert timed(document) == [] and not document.book.times
+
+
+SMALL = replace(demo(), tuners=(), strings=(), rows=(), patterns=(), pins=(), holes=(), order=(), routes=())
+"""Two slots and nothing else, so that steps are quick."""
+
+
+def put_together(document):
+    """13 minutes under one name: 8 of a slot that is gone, 5 of the one that has its name now."""
+    for slot, minutes in (("bass slot", 8.0), ("treble slot", 5.0)):
+        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
+    document.apply("Remove", remove_features(document.layout, ["bass slot"]))
+    document.apply("Rename", rename(document.layout, "slots", "treble slot", "bass slot"))
+
+
+@pytest.mark.parametrize(("minutes", "apart"), [
+    (20.0, [("rout bass slot", 8.0), ("rout treble slot", 12.0)]), (10.0, [("rout bass slot", 8.0), ("rout treble slot", 2.0)]),
+    (3.0, [("rout bass slot", 3.0), ("rout treble slot", 0.0)]), (None, [])])
+def test_minutes_put_together_and_typed_anew_are_as_many_before_the_renaming(document, minutes, apart):
+    put_together(document)
+    document.record("Time", lambda book: set_minutes(book, "real", rout("bass slot"), minutes))
+    document.undo()
+    assert timed(document) == apart
+    document.redo()
+    assert timed(document) == ([] if minutes is None else [("rout bass slot", minutes)])
+    document.take_back()
+    assert timed(document) == [("rout bass slot", 13.0)]
+    document.undo()
+    assert timed(document) == [("rout bass slot", 8.0), ("rout treble slot", 5.0)]
+
+
+def test_what_is_written_after_a_renaming_goes_by_the_earlier_name_when_it_is_undone(document):
+    for was, now in (("bass slot", "long slot"), ("treble slot", "bass slot")):
+        document.apply("Rename", rename(document.layout, "slots", was, now))
+    document.record("Time", lambda book: set_minutes(book, "real", rout("bass slot"), 5.0))
+    document.record("Note", note("went well", "long slot"))
+    document.record("Start", lambda book: start(book, "real", rout("long slot"), 1_700_000_000.0))
+    document.record("Read", lambda book: put_reading(book, Reading(piece="real", drilling="long slot.1", what="depth", value=3.0)))
+    found = []
+    for _ in range(3):
+        book = document.book
+        found.append((book.times[0].task.operation, book.remarks[0].on, book.clock.task.features, book.readings[0].drilling))
+        document.undo()
+    assert found == [("rout bass slot", "long slot", ("long slot",), "long slot.1"),
+                     ("rout treble slot", "long slot", ("long slot",), "long slot.1"),
+                     ("rout treble slot", "bass slot", ("bass slot",), "bass slot.1")]
+    document.go(2)
+    assert document.book.times[0].task.operation == "rout bass slot"
+
+
+def test_what_is_written_before_a_mirroring_is_redone_goes_by_the_mirrored_name(document):
+    document.apply("Mirror", mirror_layout(document.layout))
+    document.undo()
+    document.record("Time", lambda book: set_minutes(book, "real", rout("bass slot"), 5.0))
+    document.redo()
+    assert timed(document) == [("rout treble slot", 5.0)]
+
+
+def test_a_note_struck_out_of_another_file_s_book_takes_none_of_its_notes(document):
+    for text in "abc":
+        document.record("Note", note(text))
+    older = replace(document.layout, name="older", book=replace(document.book, remarks=document.book.remarks[1:]))
+    document.apply("Open the version before", older)
+    document.record("Strike", lambda book: remove_remark(book, 0))
+    assert texts(document) == ["c"]
+    document.undo()
+    assert texts(document) == ["a", "c"], "b is struck out there too, and nothing else"
+    document.take_back()
+    assert texts(document) == ["a", "b", "c"]
+    document.redo()
+    assert texts(document) == ["b", "c"]
+
+
+POOL = ["bass slot", "treble slot", "a", "b"]
+
+
+def step(document, kind, first, second):
+    """A renaming, a removal, a mirroring, or a way through the history; a refused one does nothing."""
+    try:
+        if kind == "rename":
+            document.apply(kind, rename(document.layout, "slots", first, second))
+        elif kind == "remove":
+            document.apply(kind, remove_features(document.layout, [first]))
+        elif kind == "mirror":
+            document.apply(kind, mirror_layout(document.layout))
+        else:
+            getattr(document, kind)()
+    except GeometryError:
+        pass
+
+
+STEPS = st.tuples(st.sampled_from(["rename", "rename", "rename", "remove", "mirror", "undo", "redo"]), st.sampled_from(POOL), st.sampled_from(POOL))
+ENTRIES = st.tuples(st.just("time"), st.sampled_from(POOL), st.sampled_from([None, 1.0, 2.0, 4.0]))
+
+
+@given(st.lists(STEPS | ENTRIES, max_size=14), ENTRIES, st.lists(STEPS, max_size=8))
+def test_an_entry_taken_back_is_as_if_it_had_never_been_written(first, entry, then):
+    def written(document, word):
+        if word[0] != "time":
+            return step(document, *word)
+        document.record("Time", lambda book: set_minutes(book, "real", rout(word[1]), word[2]))
+
+    plain, other = Document(SMALL), Document(SMALL)
+    for document in (plain, other):
+        for word in first:
+            written(document, word)
+    written(plain, entry)
+    changed = plain.book != other.book
+    for document in (plain, other):
+        for word in then:
+            step(document, *word)
+    if changed:
+        assert plain.take_back() == "Time"
+    assert plain.history.names == other.history.names
+    for layout, same in zip(plain.history.layouts, other.history.layouts, strict=True):
+        assert layout == same
+        headstock.decode(headstock.encode(layout))
 
 
 def test_minutes_that_are_taken_back_go_by_the_names_of_now(document):
