@@ -7320,6 +7320,10 @@
         <translation>Der Sattel braucht ein ebenes Stück Vorderseite vor der Rampe.</translation>
     </message>
     <message>
+        <source>The nut would measure {nut}: check the length that was typed and the marks at the nut.</source>
+        <translation>Der Sattel würde {nut} messen: die eingegebene Länge und die Marken am Sattel prüfen.</translation>
+    </message>
+    <message>
         <source>The one move that was tried does not do it.</source>
         <translation>Der eine versuchte Schritt genügt nicht.</translation>
     </message>
@@ -7444,8 +7448,16 @@
         <translation>Das Bild in diesem Entwurf ist beschädigt: erneut hinter die Zeichnung legen.</translation>
     </message>
     <message>
+        <source>The picture is hidden: show it to move it.</source>
+        <translation>Das Bild ist ausgeblendet: zum Verschieben einblenden.</translation>
+    </message>
+    <message>
         <source>The picture is locked: unlock it on the Outline stage to move it.</source>
         <translation>Das Bild ist gesperrt: zum Versetzen im Bereich Umriss entsperren.</translation>
+    </message>
+    <message>
+        <source>The picture lies behind the drawing. The nut in it measures {nut}, but {own} is the nearest that this layout begins with: check the size of the picture, or set the width of the nut.</source>
+        <translation>Das Bild liegt hinter der Zeichnung. Der Sattel darin misst {nut}, dieser Entwurf beginnt aber mit {own}, näher kommt er nicht: die Größe des Bildes prüfen oder die Breite des Sattels einstellen.</translation>
     </message>
     <message>
         <source>The picture lies behind the drawing. Trace it with Trace the picture, or draw over it.</source>
@@ -8652,6 +8664,10 @@
         <translation>Eingeben, wie weit die Kopie von der Linie liegt, über oder unter null.</translation>
     </message>
     <message>
+        <source>Type how far the picture is moved, across and along, or the angle by which it is turned.</source>
+        <translation>Eingeben, wie weit das Bild quer und längs verschoben wird, oder den Winkel, um den es gedreht wird.</translation>
+    </message>
+    <message>
         <source>Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held.</source>
         <translation>In die leere Zeile schreiben fügt eine Notiz hinzu. Strg+Umschalt+N heftet in jedem Bereich eine an das Gehaltene.</translation>
     </message>
@@ -8886,6 +8902,10 @@
     <message>
         <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
         <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt. Eine nahe an einer Ecke losgelassene Marke springt darauf, mit Alt bleibt sie. Bild auf und ab nehmen die nächste Marke, Pfeiltasten versetzen sie (Umschalt weiter, Alt feiner).</translation>
+    </message>
+    <message>
+        <source>Wheel zooms, the middle button or Space shoves. Arrow keys move a pen (Shift farther, Alt finer), Enter presses where it stands.</source>
+        <translation>Das Rad zoomt, die mittlere Taste oder die Leertaste schiebt. Pfeiltasten bewegen einen Stift (Umschalt weiter, Alt feiner), Eingabe drückt, wo er steht.</translation>
     </message>
     <message>
         <source>When it is done</source>

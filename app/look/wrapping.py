@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 
@@ -12,13 +14,13 @@ class WrappingButton(QPushButton):
     def __init__(self, words: str, parent: QWidget | None = None) -> None:
         super().__init__(words, parent)
         self.words = words
-        self.setAccessibleName(words.replace("&", ""))
+        self.setAccessibleName(_unmarked(words))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
     def set_words(self, words: str) -> None:
         """Other words."""
         self.words = words
-        self.setAccessibleName(words.replace("&", ""))
+        self.setAccessibleName(_unmarked(words))
         self._break()
         self.updateGeometry()
 
@@ -58,3 +60,8 @@ class WrappingButton(QPushButton):
         if "\n".join(rows) != self.text():
             self.setText("\n".join(rows))
             self.updateGeometry()
+
+
+def _unmarked(words: str) -> str:
+    """Words without the signs that mark a letter for the keyboard; two of them are one that is read."""
+    return re.sub("&(.?)", r"\1", words)

@@ -23,6 +23,8 @@ class Field(QLineEdit):
         super().__init__(parent)
         self._text = ""
         self._taken_over = ""
+        self._own_tip = ""
+        """its tip while nothing is refused"""
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.editingFinished.connect(self.take)
         self.textEdited.connect(self._clear_bad)
@@ -45,6 +47,8 @@ class Field(QLineEdit):
         """Mark the field and say why; the text stays so that it can be mended, Esc puts back what was there before."""
         if self._text == self.text():
             self._text = self._taken_over
+        if not self.bad:
+            self._own_tip = self.toolTip()
         self._mark(True)
         self.setToolTip(message)
         self.refused.emit(message)
@@ -74,6 +78,7 @@ class Field(QLineEdit):
             self.style().unpolish(self)
             self.style().polish(self)
             if not bad:
+                self.setToolTip(self._own_tip)
                 self.mended.emit()
 
     def _clear_bad(self) -> None:

@@ -153,7 +153,7 @@ def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], options: Opt
             inside = _inside(layout, press.at, corner)
         kept = (*held, *(id for id in inside if id not in held)) if adds else inside
         marks = guides.band(press.at, corner) if pulled else ()
-        pointer = yield Shown(layout, marks, say("{n} held", n=len(inside)) if inside else "", held=kept if pulled else held)
+        pointer = yield Shown(layout, marks, say("{n} held", n=len(kept)) if inside else "", held=kept if pulled else held)
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind in ("release", "press"):

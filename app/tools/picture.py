@@ -4,33 +4,68 @@ from __future__ import annotations
 
 import math
 
-from app.tools import words
+from app.tools import typed, words
 from app.tools.options import Options
-from app.tools.pointer import Done, Gesture, Pointer, Shown
+from app.tools.pointer import Done, Gesture, Pointer, Shown, Takes
 from geometry import vectors as v
 from geometry.edits.picture import move_picture, picture_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.units import format_angle
+from geometry.vectors import Vec2
 
 
 def shove_picture(layout: Headstock, options: Options) -> Gesture:
-    """Press, drag, let go: one step. GeometryError when there is no picture or it is locked."""
-    if picture_of(layout).locked:
+    """Press, drag, let go: one step. Nothing moves before the press. A value typed during the drag ends it.
+
+    GeometryError when there is no picture, or it is locked or hidden.
+    """
+    picture = picture_of(layout)
+    if picture.locked:
         raise GeometryError(say("The picture is locked: unlock it on the Outline stage to move it."))
-    pointer: Pointer = yield Shown(layout, readout=say("drag the picture, with Shift turn it about the middle of the nut"))
-    start = pointer.at
-    shown, said, name = layout, "", say("Move the picture")
-    while pointer.kind != "release":
+    if picture.hidden:
+        raise GeometryError(say("The picture is hidden: show it to move it."))
+    hint = Shown(layout, readout=say("drag the picture, with Shift turn it about the middle of the nut"))
+    pointer: Pointer = yield hint
+    while pointer.kind not in ("press", "double"):
         if pointer.kind == "key" and pointer.key == "escape":
             return None
-        if pointer.kind == "move":
-            if pointer.shift:
-                turn = math.atan2(v.cross(start, pointer.at), v.dot(start, pointer.at))
-                shown, said, name = move_picture(layout, turn=turn), f"{math.degrees(turn):.2f}°", say("Turn the picture")
-            else:
-                by = v.sub(pointer.at, start)
-                shown, name = move_picture(layout, by), say("Move the picture")
+        pointer = yield hint
+    start, by, turn, said = pointer.at, (0.0, 0.0), 0.0, hint.readout
+    while pointer.kind != "release":
+        try:
+            if pointer.kind == "key" and pointer.key == "escape":
+                return None
+            if pointer.kind == "key" and pointer.typed:
+                by, turn = _typed(pointer.typed, options, by)
+                break
+            if pointer.kind == "move" and pointer.shift:
+                by, turn = (0.0, 0.0), math.atan2(v.cross(start, pointer.at), v.dot(start, pointer.at))
+                said = format_angle(turn, 2)
+            elif pointer.kind == "move":
+                by, turn = v.sub(pointer.at, start), 0.0
                 said = say("{x} across, {y} along", x=words.length(by[0], options.unit), y=words.length(by[1], options.unit))
-        pointer = yield Shown(shown, readout=said)
-    return None if shown is layout else Done(shown, name)
+        except GeometryError as error:
+            said = str(error)
+        pointer = yield Shown(move_picture(layout, by, turn), readout=said, takes=_takes())
+    if by == (0.0, 0.0) and turn == 0.0:
+        return None
+    return Done(move_picture(layout, by, turn), say("Turn the picture") if turn else say("Move the picture"))
+
+
+def _takes() -> tuple[Takes, ...]:
+    return (("across", say("moved across")), ("along", say("moved along")), ("angle", say("angle")))
+
+
+def _typed(text: str, options: Options, by: Vec2) -> tuple[Vec2, float]:
+    """How far the picture is moved (mm) and turned (rad) by what was typed: what is not given stays as it was dragged."""
+    step = typed.point(text, options.unit)
+    if step is not None:
+        return step, 0.0
+    values = typed.polar(text, options.unit)
+    if not values.keys() <= {"across", "along", "angle"}:
+        raise GeometryError(say("Type how far the picture is moved, across and along, or the angle by which it is turned."))
+    if values.keys() == {"angle"}:
+        return (0.0, 0.0), values["angle"]
+    return (values.get("across", by[0]), values.get("along", by[1])), values.get("angle", 0.0)

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
@@ -88,6 +89,16 @@ def test_esc_goes_back_to_the_layout(bench, front, qtbot):
     assert front.shown
     press(front.page.back)
     assert not front.shown and bench.layout is before
+
+
+def test_the_way_back_names_the_layout_letter_by_letter(bench, front):
+    bench.window.document.apply("Name", replace(bench.layout, name="Oak & ash"))
+    front.show()
+    bench.pump()
+    back = front.page.back
+    assert back.accessibleName() == "Back to “Oak & ash”" and back.shortcut().isEmpty()
+    press(back)
+    assert not front.shown
 
 
 def test_what_changes_the_layout_shows_it_first(bench, front):

@@ -6,11 +6,14 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from app.formats import headstock
+from app.formats.picture_in import read_picture
+from app.look.below import below
 from app.window import ask
 from app.window.demo import samples
+from app.window.tracing.lay import lay_picture
 from app.window.tracing.lay_dialog import LayDialog
 from app.window.tracing.trace_dialog import TraceDialog
 from geometry.layout import loop_path
@@ -127,6 +130,55 @@ def test_the_picture_is_unlocked_moved_turned_hidden_and_taken_away(bench, scan,
     assert bench.window.canvas.picture.item.opacity() == pytest.approx(0.4)
     actions["picture away"].trigger()
     assert bench.layout.picture is None and not actions["trace outline"].isEnabled()
+
+
+def put(dialog, scan, distance: float) -> None:
+    """Both points and both ends of the nut in their places, the points so far apart."""
+    dialog.show()
+    on_screen(dialog)
+    for key, at in (("a", (0, 10)), ("b", (0, 130)), ("bass", (-20, 0)), ("treble", (20, 0))):
+        dialog.board.place(key, scan.at(*at))
+    enter(dialog.distance, f"{distance} mm")
+
+
+def test_a_nut_that_no_layout_has_is_refused_while_the_marks_are_there(bench, scan, file, qtbot):
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    qtbot.addWidget(dialog)
+    for distance, nut in ((6000, "2000 mm"), (2.4, "0.8 mm")):
+        put(dialog, scan, distance)
+        assert dialog._says.text() == f"The nut would measure {nut}: check the length that was typed and the marks at the nut."
+        assert not dialog.lay_button.isEnabled()
+    put(dialog, scan, 120)
+    assert dialog.lay_button.isEnabled()
+    dialog.reject()
+
+
+def test_a_layout_that_begins_with_another_nut_than_the_picture_says_so(bench, scan, file, monkeypatch):
+    def wide(dialog):
+        put(dialog, scan, 600)
+        dialog._accept()
+        return dialog.result()
+
+    monkeypatch.setattr(LayDialog, "exec", wide)
+    bench.window.front.show()
+    lay_picture(bench.window, file)
+    assert bench.layout.picture is not None and bench.layout.nut.width == 90
+    assert any("The nut in it measures 200 mm, but 90 mm is the nearest" in label.text() for label in below(bench.window.foot, QLabel))
+
+
+def test_a_mark_that_is_put_back_still_has_to_be_placed(bench, scan, file, qtbot):
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    qtbot.addWidget(dialog)
+    dialog.show()
+    on_screen(dialog)
+    start = dialog.board.pixel(dialog.board._handles["a"].at).toPoint()
+    QTest.mousePress(dialog.board, Qt.MouseButton.LeftButton, pos=start)
+    QTest.mouseMove(dialog.board, start + QPoint(40, 40))
+    assert "A" not in dialog._to_place()
+    QTest.keyClick(dialog.board, Qt.Key.Key_Escape)
+    QTest.mouseRelease(dialog.board, Qt.MouseButton.LeftButton, pos=start + QPoint(40, 40))
+    assert "A" in dialog._to_place() and dialog.isVisible()
+    dialog.reject()
 
 
 def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkeypatch, qtbot):

@@ -61,7 +61,7 @@ class Front(QObject):
             self._waiting = sorted(samples().glob(f"*{SUFFIX}"))
             self.page.show_samples(self._waiting)
         self.page.show_recent(self._window.files.recent())
-        self.page.back.set_words(say("Back to “{name}”", name=self._window.document.layout.name))
+        self.page.back.set_words(say("Back to “{name}”", name=self._window.document.layout.name.replace("&", "&&")))
         self.stack.setCurrentWidget(self.page)
         self.page.ways["numbers"].setFocus()
         self._draw_next()

@@ -52,21 +52,23 @@ class PictureBoard(QWidget):
         self._closed: frozenset[str] = frozenset()
         self._current = ""
         self._held = ""
+        self._held_at: Vec2 = (0.0, 0.0)
+        """where the mark in hand was when it was taken"""
         self._ghost = QPainterPath()
         self._ghost_nodes: list[QPointF] = []
         self._view: QTransform | None = None
         self._fitted = True
         """whether the picture is shown whole, however the board is resized"""
         self._panning: QPointF | None = None
+        self._pan_button = Qt.MouseButton.NoButton
         self._pen: Vec2 = (picture.width() / 2, picture.height() / 2)
         self._space = False
         self.setMinimumSize(380, 420)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(say("Picture"))
-        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes "
-                            "onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it "
-                            "(Shift farther, Alt finer)."))
+        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. Arrow keys move a pen (Shift farther, Alt "
+                            "finer), Enter presses where it stands."))
 
     def sizeHint(self) -> QSize:
         return QSize(620, 640)
@@ -83,6 +85,11 @@ class PictureBoard(QWidget):
         self._closed = closed
         if self._current not in self._handles:
             self._current = next(iter(self._handles), "")
+        if self._held not in self._handles:
+            self._held = ""
+        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes "
+                            "onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it "
+                            "(Shift farther, Alt finer)."))
         self.update()
 
     def show_ghost(self, path: QPainterPath, nodes: Sequence[Vec2] = ()) -> None:
@@ -212,15 +219,18 @@ class PictureBoard(QWidget):
         return (min(max(at[0], 0.0), float(self._picture.width())), min(max(at[1], 0.0), float(self._picture.height())))
 
     def mousePressEvent(self, event) -> None:
-        at = event.position()
-        if event.button() == Qt.MouseButton.MiddleButton or self._space:
-            self._panning = at
+        at, button = event.position(), event.button()
+        if self._panning is not None or self._held:
+            return  # another button in the middle of a drag
+        if button == Qt.MouseButton.MiddleButton or (button == Qt.MouseButton.LeftButton and self._space):
+            self._panning, self._pan_button = at, button
             return
-        if event.button() != Qt.MouseButton.LeftButton:
+        if button != Qt.MouseButton.LeftButton:
             return
         near = min(self._handles.values(), key=lambda h: (self.pixel(h.at) - at).manhattanLength(), default=None)
         if near is not None and (self.pixel(near.at) - at).manhattanLength() <= GRASP:
             self._held = self._current = near.key
+            self._held_at = near.at
             self.update()
         else:
             self.pressed.emit(self._place(at))
@@ -236,7 +246,12 @@ class PictureBoard(QWidget):
             self._move(self._held, self._place(event.position()))
 
     def mouseReleaseEvent(self, event) -> None:
-        self._panning = None
+        if self._panning is not None:
+            if event.button() == self._pan_button:
+                self._panning = None
+            return
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
         held, self._held = self._held, ""
         if held and not event.modifiers() & Qt.KeyboardModifier.AltModifier:
             self.let_go.emit(held, STRAYS / self._transform().m11())
@@ -245,7 +260,10 @@ class PictureBoard(QWidget):
     def keyPressEvent(self, event) -> None:
         keys = list(self._handles)
         steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, -1), Qt.Key.Key_Down: (0, 1)}
-        if event.key() == Qt.Key.Key_Space:
+        if event.key() == Qt.Key.Key_Escape and self._held:
+            held, self._held = self._held, ""
+            self._move(held, self._held_at)
+        elif event.key() == Qt.Key.Key_Space:
             self._space = True
         elif event.key() in (Qt.Key.Key_PageDown, Qt.Key.Key_PageUp) and keys:
             way = 1 if event.key() == Qt.Key.Key_PageDown else -1

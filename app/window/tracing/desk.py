@@ -57,10 +57,10 @@ class PictureDesk(QObject):
         actions["picture shown"].setChecked(picture is not None and not picture.hidden)
         actions["picture locked"].setChecked(picture is not None and picture.locked)
         if picture is not None:
-            actions["move picture"].setEnabled(not picture.locked)
+            actions["move picture"].setEnabled(not picture.locked and not picture.hidden)
             actions["picture stronger"].setEnabled(picture.opacity < 1)
             actions["picture fainter"].setEnabled(picture.opacity > FAINTEST)
-        if self._w.tools.tool == "picture" and (picture is None or picture.locked):
+        if self._w.tools.tool == "picture" and not actions["move picture"].isEnabled():
             self._w.set_tool("hold")
 
     # ---- what is done ---------------------------------------------------

@@ -13,12 +13,13 @@ from app.formats.errors import FormatError
 from app.formats.picture_in import PictureRead, read_picture
 from app.window import ask
 from app.window.own_rack import with_own_rack
-from app.window.tracing.lay_dialog import LayDialog
+from app.window.tracing.lay_dialog import AS_WIDE, LayDialog
 from app.window.waiting import done_beside
 from geometry.beginning import Numbers, mended
 from geometry.edits.picture import lay_picture as with_picture
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.units import format_close
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -45,14 +46,21 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
     nut = dialog.nut_width
     dialog.deleteLater()
     if picture is not None:
-        if window.front.shown:
+        begins = window.front.shown
+        if begins:
             name = path.stem[:80] or say("Traced")
             window.document.replace(_begun(window, name, nut), None)
         window.document.apply(say("Lay {path} behind the drawing", path=path.name),
                               with_picture(window.document.layout, picture))
         window.set_stage("outline")
         window.canvas.fit(window.document.shown)
-        window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
+        own, unit = window.document.layout.nut.width, window.unit
+        if begins and abs(own - nut) > AS_WIDE:
+            window.say(say("The picture lies behind the drawing. The nut in it measures {nut}, but {own} is the nearest that "
+                           "this layout begins with: check the size of the picture, or set the width of the nut.",
+                           nut=format_close(nut, unit, mark=True), own=format_close(own, unit, mark=True)))
+        else:
+            window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
 
 
 def _begun(window: MainWindow, name: str, nut: float) -> Headstock:

@@ -49,7 +49,9 @@ def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
             (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
 
 
-_AS_WIDE = 1.0
+LEAST_NUT, WIDEST_NUT = 1.0, 1000.0
+"""mm: no layout begins with a nut beyond these"""
+AS_WIDE = 1.0
 """mm: a nut that measures no more off the layout's than this is the same: marks are put by hand"""
 
 
@@ -74,8 +76,8 @@ class LayDialog(ReadInOrder, QDialog):
             "a": (0.2 * w, 0.5 * h), "b": (0.8 * w, 0.5 * h),
             "1": (0.15 * w, 0.1 * h), "2": (0.85 * w, 0.1 * h), "3": (0.85 * w, 0.75 * h), "4": (0.15 * w, 0.75 * h),
             "bass": (0.42 * w, 0.85 * h), "treble": (0.58 * w, 0.85 * h)}
-        self._placed: set[str] = set()
-        """the marks that the maker has moved: the others lie where they mean nothing"""
+        self._began_at = dict(self._at)
+        """where the program put the marks: one that lies there still means nothing"""
         self.board = PictureBoard(pixmap(read.jpeg), window.theme, self)
         self.board.moved.connect(self._moved)
         self.board.let_go.connect(self._catch)
@@ -174,7 +176,6 @@ class LayDialog(ReadInOrder, QDialog):
 
     def _moved(self, key: str, at: Vec2) -> None:
         self._at[key] = at
-        self._placed.add(key)
         self._judge()
 
     def _catch(self, key: str, hand: float) -> None:
@@ -207,7 +208,7 @@ class LayDialog(ReadInOrder, QDialog):
         size = ({key: say("corner {n}", n=key) for key in "1234"} if self.four.isChecked() else
                 {"a": "A", "b": "B"})
         words = size | {"bass": say("the bass end of the nut"), "treble": say("the treble end of the nut")}
-        return [word for key, word in words.items() if key not in self._placed]
+        return [word for key, word in words.items() if self._at[key] == self._began_at[key]]
 
     def _map(self) -> PlaneMap:
         """From the picture to mm. GeometryError when the marks make no sense."""
@@ -235,11 +236,14 @@ class LayDialog(ReadInOrder, QDialog):
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             self.nut_width = abs(nut)
+            if not LEAST_NUT <= self.nut_width <= WIDEST_NUT:
+                raise GeometryError(say("The nut would measure {nut}: check the length that was typed and the marks at the nut.",
+                                        nut=format_close(self.nut_width, unit, mark=True)))
             point = made.size_at(self._at["bass"])
             words = {"nut": format_close(abs(nut), unit, mark=True), "point": format_close(point, unit, 2, mark=True)}
             own = self._window.document.layout.nut.width
             text = (say("The nut measures {nut}, one point of the picture {point}.", **words)
-                    if self._window.front.shown or abs(own - self.nut_width) <= _AS_WIDE else
+                    if self._window.front.shown or abs(own - self.nut_width) <= AS_WIDE else
                     say("The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.",
                         own=format_close(own, unit, mark=True), **words))
             if point > 0.3:

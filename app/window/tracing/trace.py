@@ -64,7 +64,8 @@ def trace_outline(window: MainWindow) -> None:
     if picture is None:
         raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
     dialog = TraceDialog(window, picture)
-    if dialog.exec() == QDialog.DialogCode.Accepted and dialog.proposal is not None:
-        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, dialog.proposal.path))
-        window.set_stage("outline")
+    taken = dialog.proposal if dialog.exec() == QDialog.DialogCode.Accepted else None
     dialog.deleteLater()
+    if taken is not None:
+        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, taken.path))
+        window.set_stage("outline")

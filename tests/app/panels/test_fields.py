@@ -49,6 +49,20 @@ def test_nonsense_is_refused_with_a_sentence_and_keeps_the_text(qtbot, length):
     assert length.text() == "twelve"
 
 
+@pytest.mark.parametrize("mend", ["typed", "escape"])
+def test_what_was_refused_leaves_no_tip_behind(qtbot, length, mend):
+    length.setToolTip("How wide it is.")
+    length.show_value(1.0)
+    typed(qtbot, length, "twelve")
+    typed(qtbot, length, "13 apples")
+    assert length.bad and "13 apples" in length.toolTip()
+    if mend == "typed":
+        typed(qtbot, length, "12")
+    else:
+        qtbot.keyClick(length, Qt.Key.Key_Escape)
+    assert not length.bad and length.toolTip() == "How wide it is."
+
+
 def test_escape_puts_the_old_text_back(qtbot, length):
     length.show_value(7.5)
     with qtbot.assertNotEmitted(length.sent):
