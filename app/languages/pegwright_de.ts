@@ -7449,7 +7449,7 @@
     </message>
     <message>
         <source>The picture is hidden: show it to move it.</source>
-        <translation>Das Bild ist ausgeblendet: zum Verschieben einblenden.</translation>
+        <translation>Das Bild ist ausgeblendet: zum Versetzen im Bereich Umriss einblenden.</translation>
     </message>
     <message>
         <source>The picture is locked: unlock it on the Outline stage to move it.</source>
@@ -8665,7 +8665,7 @@
     </message>
     <message>
         <source>Type how far the picture is moved, across and along, or the angle by which it is turned.</source>
-        <translation>Eingeben, wie weit das Bild quer und längs verschoben wird, oder den Winkel, um den es gedreht wird.</translation>
+        <translation>Eingeben, wie weit das Bild quer und längs versetzt wird, oder den Winkel, um den es gedreht wird.</translation>
     </message>
     <message>
         <source>Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held.</source>
@@ -8905,7 +8905,7 @@
     </message>
     <message>
         <source>Wheel zooms, the middle button or Space shoves. Arrow keys move a pen (Shift farther, Alt finer), Enter presses where it stands.</source>
-        <translation>Das Rad zoomt, die mittlere Taste oder die Leertaste schiebt. Pfeiltasten bewegen einen Stift (Umschalt weiter, Alt feiner), Eingabe drückt, wo er steht.</translation>
+        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt. Pfeiltasten bewegen einen Stift (Umschalt weiter, Alt feiner), Eingabe klickt, wo er steht.</translation>
     </message>
     <message>
         <source>When it is done</source>

@@ -49,8 +49,8 @@ def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
             (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
 
 
-LEAST_NUT, WIDEST_NUT = 1.0, 1000.0
-"""mm: no layout begins with a nut beyond these"""
+WIDEST_NUT = 1000.0
+"""mm: no layout begins with a wider one"""
 AS_WIDE = 1.0
 """mm: a nut that measures no more off the layout's than this is the same: marks are put by hand"""
 
@@ -236,7 +236,7 @@ class LayDialog(ReadInOrder, QDialog):
             made = self._map()
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             self.nut_width = abs(nut)
-            if not LEAST_NUT <= self.nut_width <= WIDEST_NUT:
+            if self.nut_width > WIDEST_NUT:
                 raise GeometryError(say("The nut would measure {nut}: check the length that was typed and the marks at the nut.",
                                         nut=format_close(self.nut_width, unit, mark=True)))
             point = made.size_at(self._at["bass"])
