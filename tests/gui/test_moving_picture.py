@@ -2,21 +2,28 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
 
+from app.formats.picture_in import read_picture
+from geometry.edits.picture import lay_picture
+from geometry.layout.picture import Picture
 from geometry.tracing.plane_map import PlaneMap
-from tests.gui.test_tracing import file, lay, scan  # noqa: F401  (fixtures)
-from tests.waiting import until
+
+PLACE = (0.5, 0.0, -50.0, 0.0, -0.5, 140.0, 0.0, 0.0, 1.0)
+"""A point of the picture is half a millimetre."""
 
 
 @pytest.fixture
-def movable(bench, scan, file, monkeypatch, qtbot):
+def movable(bench, tmp_path):
     """A picture behind the drawing that can be moved, the tool for it in hand."""
-    lay(bench, scan, file, monkeypatch, qtbot)
-    bench.window.actions_["picture locked"].trigger()
+    image = QImage(200, 300, QImage.Format.Format_RGB32)
+    image.fill(Qt.GlobalColor.lightGray)
+    assert image.save(str(tmp_path / "head.png"))
+    read = read_picture(tmp_path / "head.png")
+    picture = Picture(name="head.png", jpeg=read.jpeg, width=read.width, height=read.height, place=PLACE, locked=False)
+    bench.window.document.apply("Lay", lay_picture(bench.layout, picture))
     bench.window.actions_["move picture"].trigger()
     assert bench.window.tools.tool == "picture"
-    bench.window.activateWindow()  # the dialog had the keyboard
-    until(bench.window.isActiveWindow)
     return bench
 
 
