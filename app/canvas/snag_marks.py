@@ -24,6 +24,8 @@ MESH = 200.0
 """About two lengths of a card, in pixels at 100 %."""
 RING, REACH, SIGN, LEFT = 10.0, 13.0, 4.5, 21.0
 """Radius of a ring, half-width of its picture and of a sign, and where the words of a card begin, in pixels at 100 %."""
+BADGE = 6.5
+"""Radius of the plate under the sign of a note, in pixels at 100 %."""
 
 
 @lru_cache(maxsize=16)
@@ -33,8 +35,10 @@ def _pen(colour: str, chosen: bool) -> QPen:
 
 
 @lru_cache(maxsize=32)
-def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str) -> QPixmap:
+def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str, plate_colour: str) -> QPixmap:
     """The picture of a ring about its middle, in points, with the sign of the grade at its side; "" leaves that out.
+
+    A note has its sign on a plate, so that it is not taken for a hole, and a ring round it only when it is chosen.
 
     To stroke a ring takes ten times as long as to copy its picture, and in a drag every ring is another in each frame.
     """
@@ -46,6 +50,10 @@ def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str) -> QPix
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.translate(reach, reach)
     painter.setPen(_pen(colour, chosen))
+    if grade == "note":
+        note_badge(painter, k, colour, plate_colour, chosen)
+        painter.end()
+        return made
     painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
     if grade:
         painter.setPen(Qt.PenStyle.NoPen)
@@ -54,6 +62,19 @@ def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str) -> QPix
         painter.drawPath(sign_path(grade, 4 * k))
     painter.end()
     return made
+
+
+def note_badge(painter: QPainter, k: float, colour: str, plate_colour: str, chosen: bool) -> None:
+    """The sign of a note on its plate about the painter's origin, with a ring round it when it is chosen."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(plate_colour))
+    painter.drawEllipse(QPointF(0, 0), BADGE * k, BADGE * k)
+    painter.setBrush(QColor(colour))
+    painter.drawPath(sign_path("note", SIGN * k))
+    if chosen:
+        painter.setPen(_pen(colour, True))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
 
 
 @lru_cache(maxsize=128)
@@ -119,7 +140,8 @@ class SnagItem(QGraphicsItem):
         grain, colour = 1.0 if widget is None else widget.devicePixelRatioF(), self._colours[0]
         alone = not width
         reach = math.ceil(REACH * k)
-        painter.drawPixmap(QPointF(-reach, -reach), _ring(k, grain, colour, self.chosen, self._grade if alone else ""))
+        painter.drawPixmap(QPointF(-reach, -reach), _ring(k, grain, colour, self.chosen, self._grade if alone else "",
+                                                             self._colours[1]))
         if alone:
             return
         across, middle = left if left > 0 else left + width, top + height / 2
@@ -152,7 +174,7 @@ class _Letters(dict):
 
 
 class SnagLayer:
-    """Owns the snag items; notes stay off the canvas, they have nothing to point at that is wrong."""
+    """Owns the snag items. A note has its sign and no card: there is nothing wrong at its place."""
 
     def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont) -> None:
         self._scene = scene
@@ -166,8 +188,8 @@ class SnagLayer:
         self._letters = _Letters(font)
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
-        """Show these snags, each with the short text of its numbers."""
-        self._shown = [(snag, text) for snag, text in snags if snag.grade != "note"]
+        """Show these snags, each with the short text of its numbers; without a text it gets no card."""
+        self._shown = snags
         while len(self._items) > len(self._shown):
             self._scene.removeItem(self._items.pop())
         while len(self._items) < len(self._shown):
@@ -176,7 +198,7 @@ class SnagLayer:
             self._items.append(item)
         boxes = self._lay()
         for item, (snag, text), box in zip(self._items, self._shown, boxes, strict=True):
-            colour = self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight
+            colour = self._theme.of_grade(snag.grade)
             item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box,
                            self._chosen is not None and same_place(snag, self._chosen))
 

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.canvas.canvas import feature_states
+from app.canvas.snag_marks import RING, note_badge
 from app.canvas.solid_paint import paint
 from app.look.flow import Flow
 from app.look.painting import focus_ring
@@ -123,7 +124,7 @@ class Turntable(QWidget):
         for patch in turned(self._body, self.view):
             paint(painter, patch, move, self._theme, self._states.get(patch.owner, ""))
         for snag in self._snags:
-            if snag.grade != "note":
+            if snag.has_place:
                 self._ring(painter, snag, move)
         if self.hasFocus():
             focus_ring(painter, self.rect(), self._theme)
@@ -131,11 +132,17 @@ class Turntable(QWidget):
     def _ring(self, painter: QPainter, snag: Snag, move: QTransform) -> None:
         where = snag.where if len(snag.where) == 3 else (*snag.where, 0.0)
         at = move.map(QPointF(*spot(where, self.view)))
-        colour = QColor(self._theme.spoils if snag.grade == "spoils the work" else self._theme.tight)
+        colour = QColor(self._theme.of_grade(snag.grade))
         painter.setPen(QPen(colour, 1.8))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         k = sizes().factor
-        painter.drawEllipse(at, 10 * k, 10 * k)
+        if snag.grade == "note":
+            painter.save()
+            painter.translate(at)
+            note_badge(painter, k, self._theme.note, self._theme.panel, False)
+            painter.restore()
+            return
+        painter.drawEllipse(at, RING * k, RING * k)
         painter.save()
         painter.translate(at + QPointF(8, -8) * k)
         painter.setPen(Qt.PenStyle.NoPen)

@@ -4,10 +4,6 @@
 <context>
     <name>Pegwright</name>
     <message>
-        <source> Stop at the nut line: the neck goes on behind it.</source>
-        <translation> An der Sattellinie aufhören: dahinter geht der Hals weiter.</translation>
-    </message>
-    <message>
         <source> The one before it is in {before}.</source>
         <translation> Der vorige liegt in {before}.</translation>
     </message>
@@ -1214,6 +1210,10 @@
     <message>
         <source>Begin</source>
         <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Begin and stop at the nut line: round the end of the template the cutter goes into the neck.</source>
+        <translation>An der Sattellinie beginnen und aufhören: um das Ende der Schablone herum gerät der Fräser in den Hals.</translation>
     </message>
     <message>
         <source>Begin another layout beside this one.</source>
@@ -6124,6 +6124,10 @@
         <translation>Anhalten und zählen</translation>
     </message>
     <message>
+        <source>Stop at the nut line: the neck goes on behind it.</source>
+        <translation>An der Sattellinie aufhören: dahinter geht der Hals weiter.</translation>
+    </message>
+    <message>
         <source>Stop depth</source>
         <translation>Bohrtiefe</translation>
     </message>
@@ -10688,24 +10692,16 @@
         <translation>Öffnung ringsum {by} kleiner</translation>
     </message>
     <message>
-        <source>openings the same size as the slots, outside the same size as the outline</source>
-        <translation>Öffnungen so groß wie die Schlitze, außen so groß wie der Umriss</translation>
+        <source>openings the same size as the slots</source>
+        <translation>Öffnungen so groß wie die Schlitze</translation>
     </message>
     <message>
-        <source>openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline</source>
-        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen ringsum {offset} kleiner als der Umriss</translation>
+        <source>openings {offset} larger all round than the slots</source>
+        <translation>Öffnungen ringsum {offset} größer als die Schlitze</translation>
     </message>
     <message>
-        <source>openings {offset} larger all round than the slots, outside {offset} smaller than the outline down to the nut line</source>
-        <translation>Öffnungen ringsum {offset} größer als die Schlitze, außen bis zur Sattellinie {offset} kleiner als der Umriss</translation>
-    </message>
-    <message>
-        <source>openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline</source>
-        <translation>Öffnungen ringsum {offset} kleiner als die Schlitze, außen ringsum {offset} größer als der Umriss</translation>
-    </message>
-    <message>
-        <source>openings {offset} smaller all round than the slots, outside {offset} larger than the outline, cut off at the nut line</source>
-        <translation>Öffnungen ringsum {offset} kleiner als die Schlitze, außen {offset} größer als der Umriss, an der Sattellinie abgeschnitten</translation>
+        <source>openings {offset} smaller all round than the slots</source>
+        <translation>Öffnungen ringsum {offset} kleiner als die Schlitze</translation>
     </message>
     <message>
         <source>operation</source>
@@ -10732,6 +10728,26 @@
         <source>outline</source>
         <comment>term</comment>
         <translation>Umriss</translation>
+    </message>
+    <message>
+        <source>outside the same size as the outline</source>
+        <translation>außen so groß wie der Umriss</translation>
+    </message>
+    <message>
+        <source>outside {offset} larger all round than the outline</source>
+        <translation>außen ringsum {offset} größer als der Umriss</translation>
+    </message>
+    <message>
+        <source>outside {offset} larger than the outline, cut off at the nut line</source>
+        <translation>außen {offset} größer als der Umriss, an der Sattellinie abgeschnitten</translation>
+    </message>
+    <message>
+        <source>outside {offset} smaller all round than the outline</source>
+        <translation>außen ringsum {offset} kleiner als der Umriss</translation>
+    </message>
+    <message>
+        <source>outside {offset} smaller than the outline down to the nut line</source>
+        <translation>außen bis zur Sattellinie {offset} kleiner als der Umriss</translation>
     </message>
     <message>
         <source>over</source>
@@ -13267,6 +13283,10 @@
     <message>
         <source>{one} touches the {two}; {needed} mm wanted.</source>
         <translation>{one}: berührt {two}; {needed} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>{openings}, {outside}</source>
+        <translation>{openings}, {outside}</translation>
     </message>
     <message>
         <source>{opening} ends {a} mm before the nut line; {b} mm wanted.</source>

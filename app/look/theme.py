@@ -35,6 +35,10 @@ class Theme(NamedTuple):
     rim: str
     """frames of fields, scroll bars and grooves: 3:1 against what they stand on"""
 
+    def of_grade(self, grade: str) -> str:
+        """The colour of a snag's grade."""
+        return self.spoils if grade == "spoils the work" else self.tight if grade == "tight" else self.note
+
 
 DAY = Theme(
     name="day", paper="#F4EFE3", panel="#FBF8F1", card="#F3EDDF", bar="#ECE4D2", line="#D9CEB8", ink="#2A2823",

@@ -30,8 +30,8 @@ def compensation(layout: Headstock) -> Compensation:
     if chosen is None:
         return Compensation(None, say("No bit is chosen, so there are no template lines: outline and slots are the "
                                       "finished size. Choose a bit before you cut a template."))
-    return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.",
-                                           tools=_tools(chosen), sizes=_sizes(chosen.offset, nut_end(layout.outline) is not None)) + _two_boards(layout))
+    sizes = _sizes(chosen.offset, nut_end(layout.outline) is not None, bool(layout.slots))
+    return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.", tools=_tools(chosen), sizes=sizes) + _two_boards(layout))
 
 
 def _two_boards(layout: Headstock) -> str:
@@ -46,16 +46,23 @@ def _tools(chosen: Follower) -> str:
                cutter=marked(chosen.bit.cutter, 3))
 
 
-def _sizes(offset: float, ends: bool) -> str:
-    """How large openings and outside are; `ends`: whether the outline ends on the nut line."""
+def _sizes(offset: float, ends: bool, slots: bool) -> str:
+    """How large openings and outside are; `ends`: whether the outline ends on the nut line, `slots`: whether there are any."""
+    return _outside(offset, ends) if not slots else say("{openings}, {outside}", openings=_openings(offset), outside=_outside(offset, ends))
+
+
+def _openings(offset: float) -> str:
     if abs(offset) < 0.0005:
-        return say("openings the same size as the slots, outside the same size as the outline")
+        return say("openings the same size as the slots")
+    return (say("openings {offset} larger all round than the slots", offset=exact(offset)) if offset > 0 else
+            say("openings {offset} smaller all round than the slots", offset=exact(-offset)))
+
+
+def _outside(offset: float, ends: bool) -> str:
+    if abs(offset) < 0.0005:
+        return say("outside the same size as the outline")
     if offset > 0:
-        return say("openings {offset} larger all round than the slots, outside {offset} smaller than the outline "
-                   "down to the nut line", offset=exact(offset)) if ends else \
-            say("openings {offset} larger all round than the slots, outside {offset} smaller all round than the outline",
-                offset=exact(offset))
-    return say("openings {offset} smaller all round than the slots, outside {offset} larger than the outline, cut off at "
-               "the nut line", offset=exact(-offset)) if ends else \
-        say("openings {offset} smaller all round than the slots, outside {offset} larger all round than the outline",
-            offset=exact(-offset))
+        return (say("outside {offset} smaller than the outline down to the nut line", offset=exact(offset)) if ends else
+                say("outside {offset} smaller all round than the outline", offset=exact(offset)))
+    return (say("outside {offset} larger than the outline, cut off at the nut line", offset=exact(-offset)) if ends else
+            say("outside {offset} larger all round than the outline", offset=exact(-offset)))

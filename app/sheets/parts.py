@@ -103,4 +103,4 @@ def _wrap_box(layout: Headstock) -> Box:
 
 def _stop_at_nut(layout: Headstock) -> str:
     """The outline closes along the nut line, where nothing is to be cut off."""
-    return say(" Stop at the nut line: the neck goes on behind it.") if layout.blank.behind > 0 else ""
+    return " " + say("Stop at the nut line: the neck goes on behind it.") if layout.blank.behind > 0 else ""

@@ -156,8 +156,7 @@ class MainWindow(QMainWindow):
 
     def show_held(self) -> None:
         shown, held = self.document.shown, self.document.held
-        # Notes stay off the drawing: there is nothing to point at that is wrong.
-        snags = [(snag, numbers(snag, self.unit)) for snag in self.document.result.snags if snag.grade != "note"]
+        snags = [(snag, "" if snag.grade == "note" else numbers(snag, self.unit)) for snag in self.document.result.snags if snag.has_place]
         self.canvas.show_snags(snags, held)
         self.beside.show_layout(shown, self.document.result.snags, held)
         ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")

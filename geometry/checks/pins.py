@@ -22,7 +22,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     if layout.slots and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
-                   (0.0, layout.blank.tip / 2, 0.0), None, None,
+                   (*layout.pins[0].at, 0.0) if layout.pins else (0.0, layout.blank.tip / 2, 0.0), None, None,
                    f"{said} " + say("Two bring the template back to the same place."),
                    say("Set two pins on the centreline, as far apart as the wood allows."))
     elif layout.slots:

@@ -74,6 +74,11 @@ class Snag(Struct, frozen=True):
         return read(self.advice if self.cured is None else self.cured, unit)
 
     @property
+    def has_place(self) -> bool:
+        """Whether there is something to see at `where`: not for a note about the template as a whole."""
+        return self.grade != NOTE or self.between != (TEMPLATE,)
+
+    @property
     def lacks(self) -> float:
         """How much is missing (or too much), in `unit`; 0 when the finding is no number."""
         return 0.0 if self.measured is None or self.needed is None else abs(self.needed - self.measured)

@@ -64,6 +64,8 @@ class Job(Struct, frozen=True):
     """of the slot where it is widest; None for the outline"""
     nut_end: bool = False
     """whether the outline ends on the nut line, and its template there"""
+    neck: bool = False
+    """whether wood goes on behind the nut line"""
     lean: float = 0.0
     """how far its edges lean out there (geometry.routing.nut_end.lean_out)"""
 

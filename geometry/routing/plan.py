@@ -11,7 +11,7 @@ from geometry.routing.depth import LIGHT, Job
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
-from geometry.routing.speeds import FEED, speed_words
+from geometry.routing.speeds import FEED, STOP_AT_NUT, speed_words
 from geometry.routing.waste import Waste
 from geometry.routing.words import in_turn, passes
 from geometry.saying import count, say
@@ -122,6 +122,8 @@ class RoutPlan(Struct, frozen=True, dict=True):
     def cautions(self) -> tuple[str, ...]:
         """What to mind: feed, speeds, rounded corners, pins."""
         found = [FEED["outside" if self.of == "outline" else "inside"]]
+        if self.job.neck:
+            found.append(STOP_AT_NUT)
         bits = {one.bit: one.follower.bit for one in self.passes}
         found += [speed_words(bit, self.job.router) for bit in bits.values()]
         if self.reached.lost:

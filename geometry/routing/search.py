@@ -73,7 +73,8 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
     thick, end = layout.blank.thickness, nut_end(layout.outline)
     job = Job(of="outline", depth=thick, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
-              router=layout.rack.router, nut_end=end is not None, lean=0.0 if end is None else lean_out(end))
+              router=layout.rack.router, nut_end=end is not None, neck=layout.blank.behind > 0,
+              lean=0.0 if end is None else lean_out(end))
     return _plan(job, layout, partial(outline_reached, layout), None, like, ask)
 
 

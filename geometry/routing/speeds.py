@@ -29,6 +29,9 @@ FEED = {
 }
 """Which way to feed (after published guidance for hand-held routers), whichever side of the wood is up."""
 
+STOP_AT_NUT = say("Begin and stop at the nut line: round the end of the template the cutter goes into the neck.")
+"""For a template whose end lies where the wood goes on."""
+
 
 def rim_speed(diameter: float, turns: float) -> float:
     """Speed of the cutting edge in m/s for a cutter diameter in mm and turns a minute."""

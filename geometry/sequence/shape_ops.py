@@ -10,6 +10,7 @@ from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.layout.pin_pairs import mirrored
 from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
+from geometry.routing.speeds import STOP_AT_NUT
 from geometry.checks.words import listed
 from geometry.saying import count, say
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
@@ -75,7 +76,8 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
         say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
             "outside the outline.",
             outside=wishes.told(LIGHT)),
-        Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length)
+        Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length,
+        cautions=(say("Stop at the nut line: the neck goes on behind it."),) if layout.blank.behind > 0 else ())
     plan = plans[OUTLINE]
     if plan.blocked:
         by_hand = Operation(
@@ -197,6 +199,8 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
+        if feature == OUTLINE and layout.blank.behind > 0:
+            cautions = (STOP_AT_NUT, *cautions)
         made.append(Operation(f"{name} {number}", kind, say("Rout {what} from the back", what=what) if turned else
                               say("Rout {what} from the face", what=what), words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),

@@ -49,7 +49,7 @@ def test_every_line_of_a_drawing_stands_out_from_what_it_lies_on(theme, style):
 
 
 @BOTH
-@pytest.mark.parametrize("grade", ["spoils", "tight"])
+@pytest.mark.parametrize("grade", ["spoils", "tight", "note"])
 def test_lines_of_what_is_snagged_stand_out_too(theme, grade):
     for ground in GROUNDS:
         assert contrast(getattr(theme, grade), getattr(theme, ground)) >= 3, ground
