@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from msgspec import Struct
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QWidget
@@ -18,11 +19,24 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
     from geometry.checks import CheckResult
 
-BEAT_MS = 33
-"""List, facts, fields and section are filled at every fourth beat, in turn: no frame of a drag has to wait for two of them.
+PART_MS = 10
+"""From one part of the panel to the next (list, facts, fields, section): no frame of a drag has to wait for two of them."""
+REST_MS = 100
+"""From the last part to the first of the next round.
 
 Words that change faster than that cannot be read; the drawing and the rings and numbers of its snags do not wait for them.
 """
+
+
+class Step(Struct, frozen=True):
+    """What a round shows. All its parts are filled from one step of a drag, though the hand goes on between them:
+    numbers that stand side by side must belong together."""
+
+    shown: Headstock
+    held: tuple[str, ...]
+    result: CheckResult
+    node: int | None
+    nodes: tuple[int, ...]
 
 
 class HeldPage(QObject):
@@ -38,9 +52,9 @@ class HeldPage(QObject):
         self._parts = (self._list, self._facts, self._fields, self._section)
         self._turn = 0
         self._again = False
+        self._step = self._now()
         self._due = QTimer(self)
         self._due.setSingleShot(True)
-        self._due.setInterval(BEAT_MS)
         self._due.timeout.connect(self._beat)
 
     def begin(self) -> None:
@@ -51,6 +65,7 @@ class HeldPage(QObject):
     def begin_in_steps(self) -> Iterator[None]:
         """The same in steps, between which the window answers."""
         self._begun = True
+        self._step = self._now()
         for part in self._parts:
             part()
             yield
@@ -66,7 +81,7 @@ class HeldPage(QObject):
         self.follow()
 
     def follow(self) -> None:
-        """Show snags and what is held: at once, or within four beats while a gesture runs."""
+        """Show snags and what is held: at once, or in a round of its own while a gesture runs."""
         if not self._begun or self._put_off:
             return
         if not self._window.hand.busy:
@@ -74,25 +89,35 @@ class HeldPage(QObject):
         elif self._due.isActive():
             self._again = True
         else:
-            self._due.start()
+            self._due.start(PART_MS)
 
     def show(self) -> None:
         """Show it now."""
         self._due.stop()
         self._turn, self._again = 0, False
+        self._step = self._now()
         for part in self._parts:
             part()
 
+    def _now(self) -> Step:
+        window = self._window
+        document = window.document
+        return Step(document.shown, document.held, document.result, window.node, window.nodes)
+
     def _beat(self) -> None:
+        if self._turn == len(self._parts):
+            self._turn = 0
+            if not self._again:  # nothing changed since the round began
+                return
+        if self._turn == 0:
+            self._step, self._again = self._now(), False
         self._parts[self._turn]()
-        self._turn = (self._turn + 1) % len(self._parts)
-        if self._turn or self._again:  # something changed between the beats
-            self._again = self._again and self._turn > 0
-            self._due.start()
+        self._turn += 1
+        self._due.start(PART_MS if self._turn < len(self._parts) else REST_MS)
 
     def _list(self) -> None:
         """The snags of the layout on show; cures that were found for them since are not undone."""
-        result = self._window.document.result
+        result = self._step.result
         if result is not self._listed:
             self._listed = result
             self._window.side.inside.show_result(result)
@@ -101,7 +126,7 @@ class HeldPage(QObject):
     def _room(self) -> QWidget | None:
         """The panel of a stage that stands in the place of rows and section now."""
         room = self._window.room
-        return room.panel if room is not None and room.panel is not None and room.takes(self._window.document.held) else None
+        return room.panel if room is not None and room.panel is not None and room.takes(self._step.held) else None
 
     def _facts(self) -> None:
         from app.panels.describe import describe  # here and below: what fills the panel is loaded after the drawing
@@ -109,7 +134,8 @@ class HeldPage(QObject):
         from app.window.stage_pages import stage_page
 
         self._page = None
-        window, shown, held = self._window, self._window.document.shown, self._window.document.held
+        window, step = self._window, self._step
+        shown, held = step.shown, step.held
         if window.laying:
             return
         panel = self._room
@@ -118,10 +144,10 @@ class HeldPage(QObject):
             return
         if len(held) > 1:
             page = several(shown, held, window.unit)
-        elif len(window.nodes) > 1:
-            page = several_nodes(shown, held[0], window.nodes, window.chooser.options.mirrored)
+        elif len(step.nodes) > 1:
+            page = several_nodes(shown, held[0], step.nodes, window.chooser.options.mirrored)
         elif held:
-            page = _with_notes(describe(shown, held[0], window.unit, window.node), shown, held[0])
+            page = _with_notes(describe(shown, held[0], window.unit, step.node), shown, held[0])
         else:
             page = stage_page(window.stage, shown, window.unit, window.tools)
         self._page = page
@@ -137,10 +163,10 @@ class HeldPage(QObject):
         from geometry.drawing.sections import section_along_bore
 
         window, title, section, signs = self._window, say("Section along the bore"), (), ()
-        shown, held, result = window.document.shown, window.document.held, window.document.result
+        shown, held, result = self._step.shown, self._step.held, self._step.result
         if window.laying or self._room is not None:
             return
-        if len(held) == 1 and len(window.nodes) < 2:
+        if len(held) == 1 and len(self._step.nodes) < 2:
             if any(t.id == held[0] for t in shown.tuners):
                 section = section_along_bore(shown, held[0], window.unit, result.holes)
                 signs = snags_along_bore(shown, held[0], result.snags, result.holes)

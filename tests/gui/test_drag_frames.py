@@ -1,12 +1,15 @@
 """A frame of a drag paints what moved and little else: counted in paints and pixels, since times are the machine's own."""
 
 from collections import Counter
+from itertools import count
 
 import pytest
 from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication
 
+from app.panels.describe import describe
 from app.window.demo import demo
+from geometry.drawing.sections import section_along_bore
 from geometry.edits import free_from_row
 from tests.gui.bench import Bench
 from tests.waiting import rest, until
@@ -127,6 +130,33 @@ def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints, qtbot):
     assert bench.window.side.snags.model().rowCount() == len(bench.window.document.result.snags)
     bench.window.hand.cancel()
     bench.pump()
+
+
+def test_numbers_that_stand_side_by_side_are_of_one_step(bench):
+    """The hand goes on while tally, facts and section are filled in turn; they must not show 2 snags beside a third, or two stops."""
+    window, held = bench.window, "treble side 2"
+    inside = window.side.inside
+    x, y = bench.inside(held)
+    bench.press((x, y))
+    bench.move_along((x, y), (x, y + 2), 4)
+    until(lambda: not window.held_page._due.isActive())
+    steps, listed, facts, rounds = [], [], [], []
+    window.document.shown_changed.connect(lambda: steps.append((window.document.result, window.document.shown)))
+    list_snags, tell, cut = inside.show_result, inside.show_facts, inside.show_section
+    inside.show_result = lambda result: (listed.append(result), list_snags(result))
+    inside.show_facts = lambda page: (facts.append(page.facts), tell(page))
+    inside.show_section = lambda title, drawing, *more: (rounds.append((listed[-1], facts[-1], drawing)), cut(title, drawing, *more))
+
+    def went_on(moves=count(1)) -> bool:
+        bench.move((x, y + 2 + 0.17 * (next(moves) % 36)))
+        return len({str(told) for _, told, _ in rounds}) >= 3
+
+    until(went_on)
+    window.hand.cancel()
+    for result, told, drawing in rounds:
+        shown = next(layout for checked, layout in steps if checked is result)
+        assert told == describe(shown, held, window.unit, None).facts
+        assert drawing == section_along_bore(shown, held, window.unit, result.holes)
 
 
 def test_a_snag_that_changes_alone_is_painted_alone(bench, paints):
