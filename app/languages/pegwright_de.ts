@@ -1472,6 +1472,10 @@
         <translation>Karten</translation>
     </message>
     <message>
+        <source>Cards: row {number} of {rows}</source>
+        <translation>Karten: Reihe {number} von {rows}</translation>
+    </message>
+    <message>
         <source>Catch the grid, edges and neighbours while dragging.</source>
         <translation>Raster, Kanten und Nachbarn beim Ziehen fangen.</translation>
     </message>
@@ -3008,6 +3012,10 @@
         <translation>Wie der Umriss nachgezogen wird</translation>
     </message>
     <message>
+        <source>How the router stands on the template: place {number} of {places}</source>
+        <translation>Stand der Oberfräse auf der Schablone: Stelle {number} von {places}</translation>
+    </message>
+    <message>
         <source>How they are mounted, {word}</source>
         <translation>Wie sie sitzen, {word}</translation>
     </message>
@@ -3746,6 +3754,10 @@
     <message>
         <source>Marking</source>
         <translation>Anreißen</translation>
+    </message>
+    <message>
+        <source>Marks on the face</source>
+        <translation>Zeichen auf der Vorderseite</translation>
     </message>
     <message>
         <source>Marks on {papers}.</source>
@@ -4660,6 +4672,10 @@
         <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
+        <source>Page {number} of {pages}</source>
+        <translation>Seite {number} von {pages}</translation>
+    </message>
+    <message>
         <source>Page {number}: {title}</source>
         <translation>Seite {number}: {title}</translation>
     </message>
@@ -4762,6 +4778,10 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)</translation>
+    </message>
+    <message>
+        <source>Pictures of the stages: step {step} of {steps}</source>
+        <translation>Bilder der Stufen: Schritt {step} von {steps}</translation>
     </message>
     <message>
         <source>Piece turned</source>
@@ -5338,6 +5358,22 @@
     <message>
         <source>Router bits</source>
         <translation>Fräser</translation>
+    </message>
+    <message>
+        <source>Router plan of the outline: bit {number} of {bits}</source>
+        <translation>Fräsplan für den Umriss: Fräser {number} von {bits}</translation>
+    </message>
+    <message>
+        <source>Router plan of the outline: pair of bits {number} of at most {trials}</source>
+        <translation>Fräsplan für den Umriss: Fräserpaar {number} von höchstens {trials}</translation>
+    </message>
+    <message>
+        <source>Router plan of {slot}: bit {number} of {bits}</source>
+        <translation>Fräsplan für {slot}: Fräser {number} von {bits}</translation>
+    </message>
+    <message>
+        <source>Router plan of {slot}: pair of bits {number} of at most {trials}</source>
+        <translation>Fräsplan für {slot}: Fräserpaar {number} von höchstens {trials}</translation>
     </message>
     <message>
         <source>Router: unplug before changing a bit, keep below the speed marked on it, secure the work, feed against the cutter's turning, take light passes, never shape small loose pieces, collect the dust.</source>
@@ -6160,6 +6196,38 @@
         <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
     </message>
     <message>
+        <source>Stopped: the pages on show are older than the last change. They cannot be printed.</source>
+        <translation>Angehalten: Die gezeigten Seiten sind älter als die letzte Änderung. Sie können nicht gedruckt werden.</translation>
+    </message>
+    <message>
+        <source>Stopped: the plan on show is older than the last change. Do not work by it.</source>
+        <translation>Angehalten: Der gezeigte Plan ist älter als die letzte Änderung. Nicht danach arbeiten.</translation>
+    </message>
+    <message>
+        <source>Stopped: the planned times on show are older than the last change.</source>
+        <translation>Angehalten: Die gezeigten geplanten Zeiten sind älter als die letzte Änderung.</translation>
+    </message>
+    <message>
+        <source>Stopped: the steps on show are older than the last change. Do not work by them.</source>
+        <translation>Angehalten: Die gezeigten Schritte sind älter als die letzte Änderung. Nicht danach arbeiten.</translation>
+    </message>
+    <message>
+        <source>Stopped: there are no pages of this layout yet.</source>
+        <translation>Angehalten: Von diesem Entwurf gibt es noch keine Seiten.</translation>
+    </message>
+    <message>
+        <source>Stopped: there are no planned times of this layout yet.</source>
+        <translation>Angehalten: Für diesen Entwurf gibt es noch keine geplanten Zeiten.</translation>
+    </message>
+    <message>
+        <source>Stopped: there is no plan of this layout yet.</source>
+        <translation>Angehalten: Für diesen Entwurf gibt es noch keinen Plan.</translation>
+    </message>
+    <message>
+        <source>Stopped: there is no running order of this layout yet.</source>
+        <translation>Angehalten: Für diesen Entwurf gibt es noch keine Folge.</translation>
+    </message>
+    <message>
         <source>Straight</source>
         <translation>Gerade</translation>
     </message>
@@ -6358,6 +6426,10 @@
     <message>
         <source>Table level; depths from where the drill goes in.</source>
         <translation>Tisch waagrecht; Tiefen ab dem Eintritt des Bohrers.</translation>
+    </message>
+    <message>
+        <source>Table of the running order</source>
+        <translation>Tabelle der Folge</translation>
     </message>
     <message>
         <source>Table set</source>
@@ -7340,6 +7412,10 @@
         <translation>Die Folge ist Ihre eigene; die beste hat {n} Wechsel.</translation>
     </message>
     <message>
+        <source>The order with the fewest changes: {done} of {steps} steps placed</source>
+        <translation>Folge mit den wenigsten Wechseln: {done} von {steps} Schritten eingereiht</translation>
+    </message>
+    <message>
         <source>The outline</source>
         <translation>Der Umriss</translation>
     </message>
@@ -7416,8 +7492,28 @@
         <translation>Die Blätter werden neu angeordnet: drucken, sobald sie zu sehen sind.</translation>
     </message>
     <message>
+        <source>The pages are being laid out.</source>
+        <translation>Die Seiten werden gelegt.</translation>
+    </message>
+    <message>
         <source>The pages need {papers}: print them apart.</source>
         <translation>Die Seiten brauchen {papers}: getrennt drucken.</translation>
+    </message>
+    <message>
+        <source>The pages on show are of this layout.</source>
+        <translation>Die gezeigten Seiten gehören zu diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>The pages on show are older than the last change: have them laid out before you print.</source>
+        <translation>Die gezeigten Seiten sind älter als die letzte Änderung: vor dem Drucken neu legen lassen.</translation>
+    </message>
+    <message>
+        <source>The pages on show are older than the last change: they are being laid out anew.</source>
+        <translation>Die gezeigten Seiten sind älter als die letzte Änderung: sie werden neu gelegt.</translation>
+    </message>
+    <message>
+        <source>The papers at full size</source>
+        <translation>Die Papiere in voller Größe</translation>
     </message>
     <message>
         <source>The part of a tuner that fingers turn.</source>
@@ -7494,6 +7590,30 @@
     <message>
         <source>The plan</source>
         <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>The plan is being worked out.</source>
+        <translation>Der Plan wird berechnet.</translation>
+    </message>
+    <message>
+        <source>The plan on show is of this layout.</source>
+        <translation>Der gezeigte Plan gehört zu diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>The plan on show is older than the last change: it is being worked out anew.</source>
+        <translation>Der gezeigte Plan ist älter als die letzte Änderung: er wird neu berechnet.</translation>
+    </message>
+    <message>
+        <source>The planned times are being worked out.</source>
+        <translation>Die geplanten Zeiten werden berechnet.</translation>
+    </message>
+    <message>
+        <source>The planned times on show are of this layout.</source>
+        <translation>Die gezeigten geplanten Zeiten gehören zu diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>The planned times on show are older than the last change: they are being worked out anew.</source>
+        <translation>Die gezeigten geplanten Zeiten sind älter als die letzte Änderung: sie werden neu berechnet.</translation>
     </message>
     <message>
         <source>The plate of {feature} has no seat before the outline is finished.</source>
@@ -7740,6 +7860,10 @@
         <translation>Die Oberfräse in Drehrichtung des Fräsers geschoben: sie läuft mit dem Werkstück davon. Gegen die Drehung führen, außer bei einem letzten leichten Durchgang, wo die Faser es verlangt und die Anleitung der Maschine es erlaubt.</translation>
     </message>
     <message>
+        <source>The running order is being worked out.</source>
+        <translation>Die Folge wird berechnet.</translation>
+    </message>
+    <message>
         <source>The same the other way round.</source>
         <translation>Dasselbe andersherum.</translation>
     </message>
@@ -7826,6 +7950,14 @@
     <message>
         <source>The step in words</source>
         <translation>Der Schritt in Worten</translation>
+    </message>
+    <message>
+        <source>The steps on show are of this layout.</source>
+        <translation>Die gezeigten Schritte gehören zu diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>The steps on show are older than the last change: they are being worked out anew.</source>
+        <translation>Die gezeigten Schritte sind älter als die letzte Änderung: sie werden neu berechnet.</translation>
     </message>
     <message>
         <source>The straight edge of {width} at one end was taken for the nut line and its middle for the centreline{turned}.</source>
@@ -8820,6 +8952,10 @@
         <translation>Was der Schablone folgt: ein Anlaufring oder ohne ihn der blanke Schaft oder eine Kopierhülse.</translation>
     </message>
     <message>
+        <source>What has to be done before what</source>
+        <translation>Was vor was getan sein muss</translation>
+    </message>
+    <message>
         <source>What is held, or the stage</source>
         <translation>Was gehalten wird, oder der Bereich</translation>
     </message>
@@ -8966,6 +9102,10 @@
     <message>
         <source>Where the waste is drilled out first.</source>
         <translation>Wo der Abfall ausgebohrt wird.</translation>
+    </message>
+    <message>
+        <source>Whether another order does with fewer changes: {states} states of the work looked at</source>
+        <translation>Ob eine andere Folge mit weniger Wechseln auskommt: {states} Stände der Arbeit angesehen</translation>
     </message>
     <message>
         <source>Which accuracy is needed where, and what moving a tuner would gain.</source>
@@ -9140,6 +9280,10 @@
         <translation>Kante von Hand, 100 mm</translation>
     </message>
     <message>
+        <source>Work it out</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
         <source>Working out the order…</source>
         <translation>Die Arbeitsfolge wird berechnet…</translation>
     </message>
@@ -9206,6 +9350,10 @@
     <message>
         <source>Write what to do differently, pinned to what is held.</source>
         <translation>Aufschreiben, was anders zu machen ist, angeheftet an das Gehaltene.</translation>
+    </message>
+    <message>
+        <source>Writing the plans down: {number} of {plans}</source>
+        <translation>Pläne in Worte fassen: {number} von {plans}</translation>
     </message>
     <message>
         <source>Writing the sheets…</source>

@@ -45,6 +45,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     #foot QLabel {{ color: {t.dim}; }}
     #tools {{ background: {t.paper}; border-bottom: 1px solid {t.line}; }}
     #name {{ font-size: {letters(15)}px; font-weight: 600; }}
+    QFrame#note {{ background: {t.card}; border: 1px solid {t.rim}; border-radius: 8px; }}
     #side, QWidget#page {{ background: {t.panel}; }}
     #side {{ border-left: 1px solid {t.line}; }}
     QLabel#title {{ font-size: {letters(16)}px; font-weight: 600; }}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from msgspec import Struct
 from msgspec.structs import replace
 
@@ -67,10 +69,14 @@ def rout_sheets(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> tu
     Call it within the same `speaking` as the plan was made in. `ask` is asked before each.
     """
     sheets = []
-    for plan in routing.all:
-        ask()
+    for number, plan in enumerate(routing.all, 1):
+        ask(partial(_at_sheet, number, len(routing.all)))
         sheets.append(_sheet(layout, plan))
     return tuple(sheets)
+
+
+def _at_sheet(number: int, plans: int) -> str:
+    return say("Writing the plans down: {number} of {plans}", number=number, plans=plans)
 
 
 def template_notes(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> tuple[BoardNote, ...]:

@@ -64,7 +64,8 @@ class SheetPreview(QWidget):
             button.setAccessibleName(about)
             button.clicked.connect(slot)
             row.addWidget(button)
-        right = QVBoxLayout()
+        self.right = QWidget(self)
+        right = QVBoxLayout(self.right)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(0)
         right.addWidget(bar)
@@ -74,7 +75,7 @@ class SheetPreview(QWidget):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(0)
         whole.addWidget(self.list)
-        whole.addLayout(right, 1)
+        whole.addWidget(self.right, 1)
 
     # ---- what is shown --------------------------------------------------
     def show_pages(self, pages: Sequence[Page]) -> None:

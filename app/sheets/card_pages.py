@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Placed
 from app.sheets.card_face import PAD, Maker, Section, frame, section
@@ -10,6 +12,7 @@ from app.sheets.lay import Block, moved
 from app.sheets.work import Work
 from geometry.asking import Ask, go_on
 from geometry.layout import Headstock
+from geometry.saying import say
 
 LEAST = 86.0
 """Narrowest card, mm."""
@@ -25,14 +28,19 @@ def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float, a
     columns = max(1, int((width + GAP) / (LEAST + GAP)))
     wide = (width + GAP) / columns - GAP
     blocks: list[Block] = []
-    for row in _rows(layout, work, made, columns, wide):
-        ask()
+    rows = _rows(layout, work, made, columns, wide)
+    for number, row in enumerate(rows, 1):
+        ask(partial(_at_cards, number, len(rows)))
         laid = [(column, room, Maker(layout, work, card, room, cut).block()) for column, room, card, cut in row]
         tall = max(block.height for _, _, block in laid)
         placed = [one for column, room, block in laid
                   for one in moved((*block.placed, Placed((frame(room, tall),))), column * (wide + GAP), 0.0)]
         blocks.append(Block(tuple(placed), tall + GAP))
     return blocks
+
+
+def _at_cards(number: int, rows: int) -> str:
+    return say("Cards: row {number} of {rows}", number=number, rows=rows)
 
 
 def _rows(layout: Headstock, work: Work, made: list[Card], columns: int,

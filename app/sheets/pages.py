@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import TYPE_CHECKING
 
 from msgspec import Struct
@@ -71,13 +72,13 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     try:
         work = plan_work(layout, ask=ask) if work is None else work
         waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]
-        ask()
+        ask(_at_papers)
         drawn = parts(layout, waste)
         before, after = _bench(layout, work, window, ask)
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
-    ask()
+    ask(_at_papers)
     entries: list[Entry] = []
     laid: list[Laid] = []
     for section in before:
@@ -95,9 +96,21 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     out = [_page(paper, width, height, layout, say("Cover"), 1, count, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
-        ask()
+        ask(partial(_at_page, len(out) + 1, count))
         out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
     return out + [page for section in bench[len(before):] for page in section]
+
+
+def _at_papers() -> str:
+    return say("The papers at full size")
+
+
+def _at_order() -> str:
+    return say("Table of the running order")
+
+
+def _at_page(number: int, pages: int) -> str:
+    return say("Page {number} of {pages}", number=number, pages=pages)
 
 
 def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
@@ -124,7 +137,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
 
     wide = window[2] - window[0]
     made = cards(layout, work)
-    ask()
+    ask(_at_order)
     order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
     ask()
     to_cut = [*card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from itertools import groupby
 
 from app.formats.paper import Placed
@@ -53,6 +54,10 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
     return blocks if pictures else []
 
 
+def _at_stage(step: int, steps: int) -> str:
+    return say("Pictures of the stages: step {step} of {steps}", step=step, steps=steps)
+
+
 def _pictures(layout: Headstock, work: Work, ask: Ask) -> list[tuple[str, Drawing]]:
     """(words, the piece) after every stretch of steps of one kind that changes how it looks."""
     found: list[tuple[str, Drawing]] = []
@@ -63,7 +68,7 @@ def _pictures(layout: Headstock, work: Work, ask: Ask) -> list[tuple[str, Drawin
         done += steps
         if kind in SAME:
             continue
-        ask()
+        ask(partial(_at_stage, len(done), len(work.steps)))
         what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {term(kind)}"
         numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
         found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))

@@ -18,10 +18,10 @@ from app.panels.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from app.window import ask
-from app.window.errand import Errand
 from app.window.book_file import write_book_file
 from app.window.order_room import plan_steps
-from app.window.planned_for import Wanted, asked_for
+from app.window.planned_for import asked_for
+from app.window.planning import Planning, PlanWords
 from app.window.reading_desk import ReadingDesk
 from app.window.room import StageRoom
 from geometry.book import (
@@ -55,6 +55,14 @@ HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
 NO_ROW = say("Stand on a row that has something to strike out first.")
 
 
+WORDS = PlanWords(
+    first=say("The planned times are being worked out."),
+    anew=say("The planned times on show are older than the last change: they are being worked out anew."),
+    stopped=say("Stopped: there are no planned times of this layout yet."),
+    older=say("Stopped: the planned times on show are older than the last change."),
+    done=say("The planned times on show are of this layout."))
+
+
 class BookRoom(StageRoom):
     """Shows the book of record beside the plan of the layout; every entry goes through `Document.record`."""
 
@@ -70,12 +78,11 @@ class BookRoom(StageRoom):
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()
         self._base: Work | None = None
-        self._asked: Wanted | None = None
-        self._planned: Wanted | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.planning = Planning(self, window, self.panel, WORDS)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)
@@ -99,31 +106,25 @@ class BookRoom(StageRoom):
         """Show the book at once; plan anew, beside the window, when anything but the order changed."""
         layout = self.window.document.layout
         wanted = asked_for(layout, self.window.unit)
-        if self.errand.busy and self._asked != wanted:
-            self._asked = None
-            self.errand.stop()
-        if self._planned == wanted and self._base is not None:
+        if self.planning.see_to(wanted, partial(plan_steps, *wanted)):
             self.work = self._base.with_order(layout)
-        elif self.errand.free and self._asked != wanted:
-            self._asked = wanted
-            self.errand.start_in_parts(partial(plan_steps, *wanted))
         self._show()
 
     def set_theme(self, theme: Theme) -> None:
         self.view.set_theme(theme)
 
     def end(self) -> None:
-        self.errand.end()
+        self.planning.end()
 
     def planned(self) -> tuple[Task, ...]:
         """The tasks of the plan; none while it is being worked out."""
         return () if self.work is None else tasks(self.work.steps, self.work.counts.changes)
 
     def _answered(self, work: Work) -> None:
-        self._base, self._planned = work, self._asked
+        self._base = work
 
     def _failed(self, error: Exception) -> None:
-        self.work = self._base = self._planned = None
+        self.work = self._base = None
         if not isinstance(error, GeometryError):
             raise error
         self.window.say(say("There is no plan to hold the hours against: {error}", error=error))

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal, SignalInstance
 
 from app.window.aside import stand_aside
 from app.window.background import Background
-from geometry.asking import Ask, Stopped, asking
+from geometry.asking import Ask, At, Stopped, asking
 from geometry.errors import GeometryError
 
 
@@ -32,6 +32,7 @@ class Errand(QObject):
         self._running: Background | None = None
         self._stop = threading.Event()
         """whether nobody wants the answer of the one that works"""
+        self._place = _Place()
         self._threads: list[Background] = []
         """the one that works and those that have told their answer but have not ended yet"""
         self._over = False
@@ -46,11 +47,16 @@ class Errand(QObject):
         """Whether work may be given."""
         return self._running is None and not self._over
 
+    @property
+    def at(self) -> str:
+        """What the work that runs is at, in words; "" where it does not tell, or nobody wants its answer."""
+        return "" if self._place.at is None or self._stop.is_set() else self._place.at()
+
     def start(self, work: Callable[[], object]) -> None:
         """Begin. RuntimeError unless it is free."""
         if not self.free:
             raise RuntimeError("one piece of work at a time")
-        self._stop = threading.Event()
+        self._stop, self._place = threading.Event(), _Place()
         self._begin(work)
 
     def start_in_parts(self, work: Callable[[Ask], object]) -> None:
@@ -58,8 +64,8 @@ class Errand(QObject):
         ends when it is stopped. RuntimeError unless it is free."""
         if not self.free:
             raise RuntimeError("one piece of work at a time")
-        self._stop = threading.Event()
-        self._begin(partial(work, asking(partial(stand_aside, self._stop.is_set))))
+        self._stop, self._place = threading.Event(), _Place()
+        self._begin(partial(work, asking(partial(stand_aside, self._stop.is_set), self._place.hear)))
 
     def stop(self) -> None:
         """Nobody wants the answer any more: it is not told. Work in parts ends at its next part, other work goes on to its
@@ -101,6 +107,17 @@ class Errand(QObject):
 
     def _gone(self) -> None:
         self._threads = [one for one in self._threads if not one.isFinished()]
+
+
+class _Place:
+    """What one piece of work is at: told in its thread, read in that of the window."""
+
+    def __init__(self) -> None:
+        self.at: At | None = None
+
+    def hear(self, at: At) -> None:
+        """Called in the thread of the work."""
+        self.at = at
 
 
 def raised(error: Exception) -> None:

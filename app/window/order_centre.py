@@ -52,7 +52,7 @@ class OrderCentre(QWidget):
         return button
 
     def _lay_out(self) -> None:
-        parts = QSplitter(Qt.Orientation.Horizontal, self)
+        parts = self.parts = QSplitter(Qt.Orientation.Horizontal, self)
         parts.setChildrenCollapsible(False)
         parts.addWidget(self.picture)
         parts.addWidget(self.page)

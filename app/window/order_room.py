@@ -14,9 +14,9 @@ from app.panels.order_rows import LOUD, order_rows, worst
 from app.panels.rate_rows import loud_words, tally
 from app.panels.step_words import step_words
 from app.sheets.work import Work, plan_work
-from app.window.errand import Errand
 from app.window.order_centre import OrderCentre
-from app.window.planned_for import Wanted, asked_for
+from app.window.planned_for import asked_for
+from app.window.planning import Planning, PlanWords
 from app.window.room import StageRoom
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.asking import Ask, go_on
@@ -33,6 +33,14 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
+WORDS = PlanWords(
+    first=say("The running order is being worked out."),
+    anew=say("The steps on show are older than the last change: they are being worked out anew."),
+    stopped=say("Stopped: there is no running order of this layout yet."),
+    older=say("Stopped: the steps on show are older than the last change. Do not work by them."),
+    done=say("The steps on show are of this layout."))
+
+
 class OrderRoom(StageRoom):
     """Keeps order and pictures in step with the layout while the stage is on show."""
 
@@ -46,13 +54,12 @@ class OrderRoom(StageRoom):
         self.strip = self.centre.title
         self.work: Work | None = None
         self.at = ""
-        self._asked: Wanted | None = None
-        self._planned: Wanted | None = None
         self._base: Work | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.planning = Planning(self, window, self.centre, WORDS, self.centre.parts)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
         steps = self.panel.list
         steps.chosen.connect(self.go_to)
         steps.hovering.connect(self._hovering)
@@ -70,18 +77,10 @@ class OrderRoom(StageRoom):
         layout = self.window.document.layout
         self.panel.show_rates(layout)  # at once: what is typed while a plan is on its way is typed into this layout
         wanted = asked_for(layout, self.window.unit)
-        if self.errand.busy and self._asked != wanted:
-            self._asked = None
-            self.errand.stop()
-        if self._planned == wanted and self._base is not None:
+        if self.planning.see_to(wanted, partial(plan_steps, *wanted)):
             self._show(self._base.with_order(layout))
-            return
-        if not self.errand.free or self._asked == wanted:
-            return
-        if self.work is None:
+        elif self.work is None and self.errand.busy:
             self.panel.show_head(say("Working out the order…"), "", "")
-        self._asked = wanted
-        self.errand.start_in_parts(partial(plan_steps, *wanted))
 
     def leave(self) -> None:
         self.centre.stop()
@@ -96,17 +95,15 @@ class OrderRoom(StageRoom):
 
     def end(self) -> None:
         self.centre.stop()
-        self.errand.end()
+        self.planning.end()
 
     # ---- answers --------------------------------------------------------------
     def _answered(self, work: Work) -> None:
-        self._base, self._planned = work, self._asked
-        if asked_for(self.window.document.layout, self.window.unit) == self._planned:
-            self._show(work.with_order(self.window.document.layout))
+        self._base = work
 
     def _failed(self, error: Exception) -> None:
         self.panel.list.give_up()
-        self.work = self._base = self._planned = None
+        self.work = self._base = None
         if not isinstance(error, GeometryError):
             raise error
         self.panel.show_order([], "", False)

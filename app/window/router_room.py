@@ -13,8 +13,8 @@ from app.look.theme import Theme
 from app.panels.pages import template_rows
 from app.panels.rout_panel import RoutPanel
 from app.panels.rout_sheet import RoutSheet, rout_sheets, template_notes
-from app.window.errand import Errand
-from app.window.planned_for import Wanted, asked_for
+from app.window.planned_for import asked_for
+from app.window.planning import Planning, PlanWords
 from app.window.rack_desk import RackDesk
 from app.window.room import StageRoom
 from app.window.router_strip import RouterStrip
@@ -33,6 +33,14 @@ from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+
+
+WORDS = PlanWords(
+    first=say("The plan is being worked out."),
+    anew=say("The plan on show is older than the last change: it is being worked out anew."),
+    stopped=say("Stopped: there is no plan of this layout yet."),
+    older=say("Stopped: the plan on show is older than the last change. Do not work by it."),
+    done=say("The plan on show is of this layout."))
 
 
 class Planned(Struct, frozen=True):
@@ -67,12 +75,11 @@ class RouterRoom(StageRoom):
         self.shows.rack_wanted.connect(self._show_rack)
         self.shows.changed.connect(self._shows_changed)
         self.planned: Planned | None = None
-        self._asked: Wanted | None = None
-        self._planned: Wanted | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.planning = Planning(self, window, self.panel, WORDS)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
 
     # ---- the stage ------------------------------------------------------
     def enter(self) -> None:
@@ -95,15 +102,8 @@ class RouterRoom(StageRoom):
             self.rack.show()
         layout, unit = self.window.document.layout, self.window.unit
         self.panel.show_template(template_rows(layout, unit))  # at once: what is typed while a plan is on its way is typed into this layout
-        wanted = asked_for(layout, unit)
-        if self.errand.busy and self._asked != wanted:
-            self._asked = None
-            self.errand.stop()
-        if self._planned == wanted and self.planned is not None:
+        if self.planning.see_to(asked_for(layout, unit), partial(plan, layout, unit)):
             self.planned = replace(self.planned, layout=layout)
-        elif self.errand.free and self._asked != wanted:
-            self._asked = wanted
-            self.errand.start_in_parts(partial(plan, layout, unit))
 
     def marks(self) -> dict[str, Drawing]:
         """What the strip asks for of the plans of this very layout."""
@@ -125,15 +125,15 @@ class RouterRoom(StageRoom):
 
     def end(self) -> None:
         """The window goes: wait for a planning that runs, and begin no other."""
-        self.errand.end()
+        self.planning.end()
 
     # ---- answers --------------------------------------------------------
     def _answered(self, planned: Planned) -> None:
-        self.planned, self._planned = planned, self._asked
+        self.planned = planned
         self.panel.show_sheets(planned.sheets, planned.notes)
 
     def _failed(self, error: Exception) -> None:
-        self.planned = self._planned = None
+        self.planned = None
         if not isinstance(error, GeometryError):
             raise error
         self.panel.show_message(say("There is no plan: {error}", error=error))

@@ -12,7 +12,7 @@ from app.formats.paper import Page
 from app.look.theme import Theme
 from app.preview import SheetPreview
 from app.window import ask
-from app.window.errand import Errand
+from app.window.planning import Planning, PlanWords
 from app.window.room import StageRoom
 from geometry.asking import Ask
 from geometry.layout import Headstock
@@ -21,6 +21,14 @@ from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
+
+
+WORDS = PlanWords(
+    first=say("The pages are being laid out."),
+    anew=say("The pages on show are older than the last change: they are being laid out anew."),
+    stopped=say("Stopped: there are no pages of this layout yet."),
+    older=say("Stopped: the pages on show are older than the last change. They cannot be printed."),
+    done=say("The pages on show are of this layout."))
 
 
 class SheetStage(StageRoom):
@@ -32,28 +40,21 @@ class SheetStage(StageRoom):
         super().__init__(window)
         self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []
-        self._laid: tuple[Headstock, str, LengthUnit] | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.planning = Planning(self, window, self.preview.right, WORDS)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout, paper or unit changed; what still lays out others is stopped first."""
         wanted = self._wanted()
-        if self.errand.busy and self._laid != wanted:
-            self._laid = None
-            self.errand.stop()
-        if not self.errand.free or self._laid == wanted:
-            return
-        if not self.pages:
+        if not self.planning.see_to(wanted, partial(_lay_out, *wanted)) and not self.pages and self.errand.busy:
             self.preview.show_message(say("Laying out the pages…"))
-        self._laid = wanted
-        self.errand.start_in_parts(partial(_lay_out, *wanted))
 
     def end(self) -> None:
         """The window goes: wait for a laying out that runs, and begin no other."""
-        self.errand.end()
+        self.planning.end()
 
     def set_theme(self, theme: Theme) -> None:
         self.preview.set_theme(theme)
@@ -61,11 +62,10 @@ class SheetStage(StageRoom):
     def print(self) -> None:
         """Print the pages on show through the system's dialog, at 100 %."""
         from app.printing.job import print_sheets
-        if self.errand.busy or self._laid != self._wanted():
-            self.window.say(say("The pages are being laid out anew: print them when they are on show."))
-            return
-        if not self.pages:
-            self.window.say(say("There are no pages to print yet."))
+        if not self.planning.has(self._wanted()):
+            self.window.say(say("The pages are being laid out anew: print them when they are on show.") if self.errand.busy else
+                            say("The pages on show are older than the last change: have them laid out before you print.") if self.pages else
+                            say("There are no pages to print yet."))
             return
         try:
             said = print_sheets(self.window, self.pages, self.window.document.layout.name)

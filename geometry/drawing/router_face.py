@@ -52,16 +52,20 @@ def face_groups(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> di
     """
     groups: dict[str, list[Mark]] = {"left": [], "waste": [], "template": [], "tightest": [], "grain": []}
     for plan in routing.all:
-        ask()
+        ask(_at_marks)
         groups["left"] += left_marks(plan)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
     for slot, plan in zip(layout.slots, routing.slots, strict=True):
-        ask()
+        ask(_at_marks)
         groups["tightest"] += [] if plan.broken else tightest_marks(slot)
-    ask()
+    ask(_at_marks)
     groups["grain"] += [] if any(plan.broken for plan in routing.all) else grain_and_feed(layout, routing)
     return {name: tuple(marks) for name, marks in groups.items()}
+
+
+def _at_marks() -> str:
+    return say("Marks on the face")
 
 
 def left_marks(plan: SlotPlan) -> list[Mark]:

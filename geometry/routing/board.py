@@ -6,7 +6,8 @@ Distances on the flattened outlines, within 0.005 mm.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
+from functools import partial
 from typing import Literal
 
 import shapely
@@ -181,11 +182,15 @@ def _places(line: BaseGeometry) -> list[Vec2]:
     return found
 
 
-def _each(places: Iterable[Vec2], ask: Ask) -> Iterator[Vec2]:
+def _each(places: Sequence[Vec2], ask: Ask) -> Iterator[Vec2]:
     """One place after the other, asking before each whether to go on."""
-    for at in places:
-        ask()
+    for number, at in enumerate(places, 1):
+        ask(partial(_at_place, number, len(places)))
         yield at
+
+
+def _at_place(number: int, places: int) -> str:
+    return say("How the router stands on the template: place {number} of {places}", number=number, places=places)
 
 
 def _inside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask) -> list[BoardNote]:

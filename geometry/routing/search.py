@@ -36,6 +36,7 @@ from geometry.routing.words import in_turn, with_bush
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 
+OUTLINE = "outline"
 MOST_PLANS = 6
 """Plans kept, best first."""
 
@@ -71,7 +72,7 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
     GeometryError when it crosses itself or has no edges.
     """
     thick, end = layout.blank.thickness, nut_end(layout.outline)
-    job = Job(of="outline", depth=thick, thickness=thick, template=layout.template.thickness,
+    job = Job(of=OUTLINE, depth=thick, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
               router=layout.rack.router, nut_end=end is not None, neck=layout.blank.behind > 0,
               lean=0.0 if end is None else lean_out(end))
@@ -87,8 +88,8 @@ def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | No
                     chosen=(layout.template.bit, layout.template.bush), like=like)
     found: list[RoutPlan] = []
     verdicts: list[Verdict] = []
-    for bit in layout.rack.bits:
-        ask()
+    for number, bit in enumerate(layout.rack.bits, 1):
+        ask(partial(_at_bit, job.of, number, len(layout.rack.bits)))
         bushes = (None, *layout.rack.bushes) if bit.bearing == "none" else (None,)
         answers = [alone(bit, bush, job, judge) for bush in bushes]
         plans = [make(a.passes, a.reached) for a in answers if isinstance(a, Alone)]
@@ -160,14 +161,24 @@ def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool,
         trials = list(two_sides(able, tips, job)) or list(three_bits(able, tips, job))
     trials.sort(key=lambda passes: (len(passes), [p.bit for p in passes]))
     good = 0
-    for passes in trials:
-        ask()
+    for number, passes in enumerate(trials, 1):
+        ask(partial(_at_pair, job.of, number, len(trials)))
         reached = _both(passes, job, judge)
         if reached is not None:
             good += 1
             yield make(passes, reached)
             if good >= 4 * MOST_PLANS:
                 return
+
+
+def _at_bit(of: str, number: int, bits: int) -> str:
+    return (say("Router plan of the outline: bit {number} of {bits}", number=number, bits=bits) if of == OUTLINE else
+            say("Router plan of {slot}: bit {number} of {bits}", slot=of, number=number, bits=bits))
+
+
+def _at_pair(of: str, number: int, trials: int) -> str:
+    return (say("Router plan of the outline: pair of bits {number} of at most {trials}", number=number, trials=trials) if of == OUTLINE else
+            say("Router plan of {slot}: pair of bits {number} of at most {trials}", slot=of, number=number, trials=trials))
 
 
 def _both(passes: tuple[Pass, ...], job: Job, judge: Judge) -> Reached | None:

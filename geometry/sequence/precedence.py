@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from geometry.asking import Ask, go_on
 from geometry.layout import Headstock
+from geometry.saying import say
 from geometry.sequence.before import Before, Rule
 from geometry.sequence.hand_ops import flat_on_the_finished_edge, ramp_into_an_open_slot
 from geometry.sequence.operation import Operation
@@ -45,6 +46,10 @@ RULES: tuple[Rule, ...] = (
 )
 
 
+def _at() -> str:
+    return say("What has to be done before what")
+
+
 def precedence(layout: Headstock, ops: Sequence[Operation], ask: Ask = go_on) -> tuple[Before, ...]:
     """Every edge that the layout asks for, rule after rule; `ops` as operations(layout, ...) gives them.
 
@@ -52,6 +57,6 @@ def precedence(layout: Headstock, ops: Sequence[Operation], ask: Ask = go_on) ->
     """
     edges: list[Before] = []
     for rule in RULES:
-        ask()
+        ask(_at)
         edges += rule(layout, ops)
     return tuple(edges)

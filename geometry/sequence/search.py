@@ -8,10 +8,12 @@ is free in the set-up at hand is done. Costs: see geometry.sequence.task.
 from __future__ import annotations
 
 import heapq
+from functools import partial
 
 from msgspec import Struct
 
 from geometry.asking import Ask
+from geometry.saying import say
 from geometry.sequence.bound import Bound
 from geometry.sequence.task import Held, Task
 
@@ -74,8 +76,9 @@ def _beam(task: Task, least: Bound, width: int, most: int | None, ask: Ask) -> _
     everything = task.all
     while level:
         found: dict[tuple[int, Held], tuple[tuple[int, int], _Node]] = {}
+        at = partial(_at_beam, max(node.done.bit_count() for node in level), everything.bit_count())
         for node in level:
-            ask()
+            ask(at)
             for setup in task.free(node.done):
                 cost, held = task.step(node.held, setup)
                 done, against = task.work(node.done, setup)
@@ -93,6 +96,14 @@ def _beam(task: Task, least: Bound, width: int, most: int | None, ask: Ask) -> _
     return best
 
 
+def _at_beam(done: int, steps: int) -> str:
+    return say("The order with the fewest changes: {done} of {steps} steps placed", done=done, steps=steps)
+
+
+def _at_proof(states: int) -> str:
+    return say("Whether another order does with fewer changes: {states} states of the work looked at", states=states)
+
+
 def _best_first(task: Task, least: Bound, known: int, effort: int, ask: Ask) -> tuple[int, _Node | None]:
     """(proven lower bound, an order that costs less than `known` if there is one)."""
     root = _Node(0, task.start, 0, 0, -1, None)
@@ -101,7 +112,7 @@ def _best_first(task: Task, least: Bound, known: int, effort: int, ask: Ask) -> 
     counter = tried = 0
     everything = task.all
     while heap:
-        ask()
+        ask(partial(_at_proof, len(best_cost)))
         estimate, _, _, node = heap[0]
         if estimate >= known:
             return known, None

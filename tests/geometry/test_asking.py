@@ -1,6 +1,7 @@
 """Long plans ask between their parts: the answer is the same, nothing in between is long, and who says stop is heard."""
 
 import math
+import re
 
 import pytest
 
@@ -8,7 +9,7 @@ from app.panels.rout_sheet import template_notes
 from app.sheets import pages
 from app.sheets.work import plan_work
 from app.window.demo import demo
-from geometry.asking import Stopped, asking
+from geometry.asking import Stopped, asking, go_on
 from geometry.drawing.router_face import face_groups
 from geometry.routing import plan_routing
 from geometry.routing.board import STRIDE
@@ -37,7 +38,7 @@ WHOLE = {
     "routing": lambda: plan_routing(DEMO),
     "template": lambda: template_notes(DEMO, ROUTING),
     "marks": lambda: face_groups(DEMO, ROUTING),
-    "order": lambda: order(lambda: None),
+    "order": lambda: order(go_on),
     "pages": lambda: [page.title for page in pages(DEMO, snags=())],
     "posts": lambda: propose_pairing(DEMO),
     "pins": lambda: plan_pins(DEMO).pins,
@@ -71,6 +72,18 @@ def test_it_ends_where_it_is_stopped(what, part):
     with pytest.raises(Stopped):
         PLANS[what](asking(asked))
     assert asked.times == asked.at, "it went on"
+
+
+@pytest.mark.parametrize("what", PLANS.keys() - {"posts"})
+def test_it_tells_what_it_is_at(what):
+    """In words that can be made later; a count never goes beyond the whole."""
+    heard = []
+    PLANS[what](asking(lambda: False, heard.append))
+    told = list(dict.fromkeys(at() for at in heard))
+    assert told and all(told)
+    for words in told:
+        found = re.search(r"(\d+) of (?:at most )?(\d+)", words)
+        assert found is None or int(found[1]) <= int(found[2]), words
 
 
 def test_every_bit_of_the_rack_is_a_part():

@@ -138,7 +138,7 @@ def entered_book(bench, held):
     task = room.rows[10].task
     bench.window.document.record("Time", lambda book: set_minutes(book, "practice", task, 5.0))
     bench.window.set_stage("tuners")
-    room._base = room._planned = room._asked = room.work = None
+    room._base = room.work = room.planning._known = room.planning._asked = None
     held.clear()
     bench.window.set_stage("book")
     assert room.errand.busy and len(room.rows) == 1
