@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -13,6 +12,7 @@ from app.document.book_record import BookRecord
 from app.document.history import History
 from app.formats import headstock
 from app.formats.errors import Unconfirmed
+from app.formats.reading import real
 from app.formats.saving import fingerprint, fingerprint_of
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Book, Headstock, feature_ids
@@ -197,7 +197,7 @@ class Document(QObject):
         try:
             kept = headstock.write(layout, path)
         except Unconfirmed:
-            if self.path is not None and os.path.realpath(path) == os.path.realpath(self.path):
+            if self.path is not None and real(path) == real(self.path):
                 self.seen = fingerprint(headstock.encode(layout))
                 self.file_changed.emit()
             raise

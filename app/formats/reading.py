@@ -25,6 +25,14 @@ def read_bytes(path: str | os.PathLike[str], most: int) -> bytes:
         return file.read(most + 1)
 
 
+def real(path: str | os.PathLike[str]) -> str:
+    """The name with links followed; as it stands where the system takes no such name. Never raises."""
+    try:
+        return os.path.realpath(path)
+    except (OSError, ValueError):
+        return os.fspath(path)
+
+
 def is_file(path: str | os.PathLike[str]) -> bool:
     """Whether there is a file of that name: no folder, no device, no pipe. Never raises."""
     try:

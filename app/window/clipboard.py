@@ -63,17 +63,24 @@ class Clipboard(QObject):
 
 
 def _held() -> Clip:
+    data = QGuiApplication.clipboard().mimeData()
+    if data is None or not data.hasFormat(KIND):
+        raise GeometryError(_nothing())
+    return read_clip(bytes(data.data(KIND)))
+
+
+def read_clip(data: bytes) -> Clip:
+    """What was copied, from the bytes on the clipboard. GeometryError when they are none of a headstock's things."""
     from geometry.edits.clipping import Clip
 
-    data = QGuiApplication.clipboard().mimeData()
-    nothing = GeometryError(say("There is nothing to paste: copy tuners, slots, pins or holes first."))
-    if data is None or not data.hasFormat(KIND):
-        raise nothing
-    raw = bytes(data.data(KIND))
     try:
-        made = msgspec.json.decode(raw[:LARGEST_BYTES], type=Clip)
-    except (msgspec.DecodeError, RecursionError) as error:
-        raise nothing from error
+        made = msgspec.json.decode(data[:LARGEST_BYTES], type=Clip)
+    except (msgspec.DecodeError, UnicodeDecodeError, RecursionError):
+        made = None
     if not made:
-        raise nothing
+        raise GeometryError(_nothing())
     return made
+
+
+def _nothing() -> str:
+    return say("There is nothing to paste: copy tuners, slots, pins or holes first.")

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 import app
 from app.formats import headstock
 from app.formats.headstock import SUFFIX
+from app.formats.reading import real
 from geometry.layout import Headstock
 
 DEMO = f"twelve-string-mixed{SUFFIX}"
@@ -22,7 +22,7 @@ def samples() -> Path:
 
 def home_of(path: Path) -> Path | None:
     """Where a layout read from a file is saved: there, but None for a sample, of which a copy opens. Links are followed."""
-    return None if Path(os.path.realpath(path)).is_relative_to(os.path.realpath(samples())) else path
+    return None if Path(real(path)).is_relative_to(real(samples())) else path
 
 
 def demo() -> Headstock:

@@ -12,6 +12,7 @@ from app.document import Document
 from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.headstock import SUFFIX
+from app.formats.reading import real
 from app.formats.saving import before, sweep
 from app.window import ask, kept
 from app.window.demo import home_of
@@ -92,7 +93,7 @@ class Files:
 
     def remember(self, path: Path) -> None:
         """Put a layout at the head of those opened lately."""
-        path = Path(os.path.realpath(path))
+        path = Path(real(path))
         names = [str(path), *(str(p) for p in self.recent() if p != path)]
         self._settings.setValue("recent", names[:MOST_RECENT])
 
@@ -168,10 +169,7 @@ class Files:
 
     def _is_open_from(self, path: Path) -> bool:
         mine = self._document.path
-        try:
-            return mine is not None and os.path.realpath(mine) == os.path.realpath(path)
-        except (OSError, ValueError):
-            return False
+        return mine is not None and real(mine) == real(path)
 
     # ---- inside ---------------------------------------------------------
     def _folder(self) -> str:

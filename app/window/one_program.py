@@ -114,7 +114,7 @@ class Reception(QObject):
             if socket.bytesAvailable() > MOST_BYTES:
                 socket.abort()
             return
-        files = _files(bytes(socket.readLine(MOST_BYTES).data()))
+        files = read_message(bytes(socket.readLine(MOST_BYTES).data()))
         if files is None or self._windows.current is None:  # without sense, or too late: the program ends
             socket.abort()
             return
@@ -134,11 +134,11 @@ class Reception(QObject):
                 QApplication.alert(window)
 
 
-def _files(line: bytes) -> list[str] | None:
+def read_message(line: bytes) -> list[str] | None:
     """The names in a message; None for one that makes no sense."""
     try:
         files = json.loads(line)
-    except ValueError:
+    except (ValueError, RecursionError):
         return None
     good = isinstance(files, list) and all(isinstance(file, str) and os.path.isabs(file) for file in files)
     return files if good else None

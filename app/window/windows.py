@@ -13,6 +13,7 @@ from shiboken6 import isValid
 
 from app.formats import headstock
 from app.formats.errors import FormatError
+from app.formats.reading import real
 from app.window import ask
 from app.window.background import running
 from app.window.demo import home_of
@@ -55,10 +56,10 @@ class Windows(QObject):
 
     def holding(self, path: Path) -> MainWindow | None:
         """The window in which this file is open."""
-        real = os.path.realpath(path)
+        name = real(path)
         for window in self._all:
             mine = window.document.path
-            if mine is not None and (os.path.realpath(mine) == real or _same(mine, path)):
+            if mine is not None and (real(mine) == name or _same(mine, path)):
                 return window
         return None
 
@@ -181,5 +182,5 @@ def _same(one: Path, two: Path) -> bool:
     """Whether two names are one file on the disk, such as on a disk that ignores capitals."""
     try:
         return os.path.samefile(one, two)
-    except OSError:
+    except (OSError, ValueError):
         return False

@@ -21,6 +21,8 @@ from geometry.saying import count, say
 
 CUTTERS = (25.0, 20.0, 19.0, 16.0, 14.0, 12.7, 12.0, 10.0, 9.525, 9.5, 8.0, 6.35, 6.0, 5.0, 4.0, 3.0, 2.0, 1.5)
 """Common cutter diameters, mm (common practice, no source)."""
+LONGEST_CUT = 100.0
+"""Cutting length beyond which no bit is proposed, mm (common practice, no source)."""
 
 
 class _Change(Struct, frozen=True):
@@ -163,9 +165,11 @@ def _new_bit(job: Job, judge: Judge) -> str | None:
     sizes = [c for c in CUTTERS if c <= room - 1.0] + [c for c in CUTTERS if room - 1.0 < c <= room + 1e-6]
     if job.width is None:
         sizes = [12.0, *sizes]
+    deepest = min(job.depth, LONGEST_CUT)
+    lengths = [up(deepest), *(x / 2 for x in range(int(2 * deepest), 3, -1))]
     for cutter in sizes:
         for shank in job.router.collets or (min(8.0, cutter), min(6.0, cutter)):
-            for length in (up(job.depth), *(x / 2 for x in range(int(2 * job.depth), 3, -1))):
+            for length in lengths:
                 bit = RouterBit(id="new", cutter=cutter, cutting_length=length, shank=shank,
                                 stick_out=up(job.template + job.depth), bearing="shank", bearing_diameter=cutter)
                 done = alone(bit, None, job, judge)

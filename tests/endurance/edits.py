@@ -103,9 +103,22 @@ def fields(part: object, way: tuple = ()):
             yield (*way, name), value
 
 
+def kinds_of_fields(layout: Headstock) -> dict[tuple[str, str], list[tuple[tuple, object]]]:
+    """The ways to all plain values (`fields`) by the kind of record and the field: many nodes are one kind of thing to set."""
+    found: dict[tuple[str, str], list[tuple[tuple, object]]] = {}
+    for way, value in fields(layout):
+        part = layout
+        for key in way[:-1]:
+            part = part[key] if isinstance(key, int) else getattr(part, key)
+        found.setdefault((type(part).__name__, way[-1]), []).append((way, value))
+    return found
+
+
 def set_field(layout: Headstock, chance: random.Random) -> Headstock:
-    way, old = chance.choice([one for one in fields(layout) if one[0][0] not in ("book", "order")])
-    near = old * chance.uniform(0.8, 1.25) if isinstance(old, float) else chance.choice(WORDS)
+    """A value of any kind of field, each kind as likely as another."""
+    kinds = {kind: [one for one in ways if one[0][0] not in ("book", "order")] for kind, ways in kinds_of_fields(layout).items()}
+    way, old = chance.choice(chance.choice([ways for ways in kinds.values() if ways]))
+    near = old * chance.uniform(0.8, 1.25) if isinstance(old, float) else not old if isinstance(old, bool) else chance.choice(WORDS)
     return edits.set_field(layout, way, chance.choice((near, near, near, far(chance), None, chance.choice(WORDS), [], True)))
 
 

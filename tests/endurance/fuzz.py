@@ -6,6 +6,7 @@ slow or dies names the case it was at.
 
 from __future__ import annotations
 
+import json
 import random
 import re
 import signal
@@ -119,6 +120,7 @@ def _late(*_: object) -> None:
 
 
 def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], object]]]:
+    import msgspec
     from PySide6.QtCore import QSettings
 
     from app.document.leftovers import leftovers
@@ -127,12 +129,16 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
     from app.formats.rack import decode_rack, encode_rack, starting_rack
     from app.formats.picture_in import grey_of, read_picture
     from app.printing import printers
-    from app.window import kept
+    from app.formats.reading import real
+    from app.window import clipboard, kept, one_program
+    from app.window.demo import demo
     from geometry.book.edits import read_amount, read_minutes
     from geometry.checks import check
+    from geometry.edits.clipping import clip, paste
     from geometry.errors import GeometryError
+    from geometry.layout import feature_ids
     from geometry.units import parse_length
-    from tests.endurance import grammar
+    from tests.endurance import grammar, whole
 
     def drawing(data: bytes) -> None:
         file = folder / "case.drawing"
@@ -175,20 +181,37 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
         assert kept.one_of(found, "unit", ("mm", "in"), "mm") in ("mm", "in")
         assert kept.flag(found, "solid") in (True, False) and all(isinstance(word, str) for word in kept.words(found, "recent"))
 
+    def pasted(data: bytes) -> None:
+        """What lies on the clipboard, into the demo."""
+        check(paste(demo(), clipboard.read_clip(data), (3.0, -4.0)))
+
+    def message(data: bytes) -> None:
+        """What another start of the program hands over."""
+        for name in one_program.read_message(data) or ():
+            real(name)
+
     def spoiled(make: Callable[[random.Random], bytes]) -> Callable[[random.Random], bytes]:
         return lambda chance: mutated(make(chance), chance) if chance.random() < 0.7 else make(chance)
 
-    layouts = [p.read_bytes() for p in sorted((ROOT / "samples").glob("*.headstock.json"))]
+    def reworked(sound: list[bytes]) -> Callable[[random.Random], bytes]:
+        return lambda chance: whole.reworked(chance.choice(sound), chance)
+
+    full = headstock.encode(whole.whole())
+    layouts = [p.read_bytes() for p in sorted((ROOT / "samples").glob("*.headstock.json"))] + [full]
     drawings = [p.read_bytes() for p in sorted((ROOT / "samples" / "outlines").glob("*.*")) if p.stat().st_size < 300_000]
     racks = [encode_rack(starting_rack(unit)) for unit in ("mm", "inch")]
     entries = list(_printers(folder))
     words = [b'1 5/8" + 2 mm', b"12,5", b"3h 20", b"90 s", b"1.234,50", b"-2.5 in"]
+    clips = [msgspec.json.encode(clip(one, feature_ids(one))) for one in (demo(), whole.whole())]
+    messages = [json.dumps(["/a/b.headstock.json", "/\ud800"]).encode(), b"[" * 900_000]
     return [("layout", layouts, layout), ("drawing", drawings, drawing), ("rack", racks, decode_rack),
             ("drawing", drawings, drawing), ("printer", entries, printers.decode), ("typed", words, typed),
             ("layout", layouts, layout), ("svg", grammar.svg, drawing), ("dxf", grammar.dxf, drawing),
             ("picture", spoiled(grammar.picture), picture), ("picture", spoiled(grammar.picture), picture),
             ("journal", spoiled(lambda chance: grammar.journal(chance.choice(layouts), chance)), left),
             ("layout", lambda chance: grammar.head(chance, chance.choice(layouts)), layout),
+            ("layout", reworked([full, *layouts]), layout), ("rack", reworked(racks), decode_rack), ("printer", reworked(entries), printers.decode),
+            ("layout", reworked([full]), layout), ("clip", reworked(clips), pasted), ("clip", clips, pasted), ("message", messages, message),
             ("settings", [b"[General]\nunit=mm\nsolid=true\nrecent=/a, /b\ngeometry=@ByteArray(\\x1\\xd9)\n"], settings)]
 
 

@@ -3,6 +3,7 @@
 import json
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 from msgspec.structs import replace
@@ -11,12 +12,14 @@ from PySide6.QtNetwork import QLocalSocket
 
 from app.formats import headstock
 from app.setup.places import CHECKOUT
+from app.window import ask
 from app.window.demo import demo
 from app.window.one_program import MOST_PLACE, Reception, hand_over, meeting_place
 from tests.waiting import until
 
 SECOND = """
 import sys
+from pathlib import Path
 from pathlib import Path
 from app.window import handed_over, one_program
 one_program.PATIENCE_MS = 60_000  # as long as a busy machine needs
@@ -121,7 +124,8 @@ def test_who_gave_up_waiting_has_its_file_open_itself(bench, reception, state, t
     assert [window.document.path for window in bench.window.windows.all] == [None, None]
 
 
-@pytest.mark.parametrize("message", [b"nonsense\n", b'{"a": 1}\n', b"[1]\n", b'["relative.headstock.json"]\n', b"\xff\xfe\n"])
+@pytest.mark.parametrize("message", [b"nonsense\n", b'{"a": 1}\n', b"[1]\n", b'["relative.headstock.json"]\n', b"\xff\xfe\n", b"[" * 200_000 + b"\n"],
+                         ids=lambda message: message[:12].decode("latin-1"))
 def test_a_message_without_sense_opens_nothing(bench, reception, state, message):
     socket = QLocalSocket()
     socket.connectToServer(meeting_place(state))
@@ -129,3 +133,14 @@ def test_a_message_without_sense_opens_nothing(bench, reception, state, message)
     socket.write(message)
     until(lambda: socket.state() == QLocalSocket.LocalSocketState.UnconnectedState, "it is not shown the door")
     assert bytes(socket.readAll().data()) == b"" and len(bench.window.windows.all) == 1
+
+
+@pytest.mark.parametrize("name", ["/a\0b.headstock.json", "/\ud800.headstock.json", "/" + "x" * 5000, "/no/folder/here.headstock.json"], ids=repr)
+def test_a_name_that_no_system_takes_is_told_and_opens_nothing(bench, tmp_path, monkeypatch, name):
+    """From another start, the list of files opened lately, or a journal that a bad disk spoiled."""
+    told, window = [], bench.window
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: told.append(text))
+    window.document.path = tmp_path / "open.headstock.json"
+    assert window.windows.open(Path(name)) is None and not window.files.open(Path(name))
+    assert len(told) == 2 and all("cannot be read" in text for text in told)
+    assert window.windows.holding(Path(name)) is None and len(window.windows.all) == 1
