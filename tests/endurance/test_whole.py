@@ -10,7 +10,6 @@ import pytest
 from app.formats import headstock
 from app.formats.errors import FormatError
 from geometry import edits
-from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from tests.endurance.edits import kinds_of_fields
