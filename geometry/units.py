@@ -15,6 +15,13 @@ MM_PER_INCH = 25.4
 LengthUnit = Literal["mm", "in", "in64"]
 """How lengths are shown: millimetres, decimal inches, inches in fractions down to 1/64."""
 
+
+
+def usual_pin(unit: LengthUnit) -> float:
+    """Diameter in mm of a locating pin that is new: 6 mm, or 1/4 inch for who works in inches (common practice, no source)."""
+    return 6.0 if unit == "mm" else MM_PER_INCH / 4
+
+
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH,
           "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
 _TERM = re.compile(

@@ -20,7 +20,7 @@ from app.formats.tidy_json import tidy
 from app.formats.versioned import Refusals, read_versioned
 from geometry.errors import GeometryError
 from geometry.layout import Rack
-from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.generic import RACK
 from geometry.layout.validate import validate_rack
 from geometry.saying import say
 
@@ -43,7 +43,10 @@ def rack_path() -> Path:
 
 def starting_rack(unit: Literal["mm", "inch"] = "mm") -> Rack:
     """An invented rack to begin with, in the sizes sold in mm or in inches (kept in mm)."""
-    return RACK if unit == "mm" else RACK_INCH
+    if unit == "mm":
+        return RACK
+    from geometry.layout.generic_inch import RACK_INCH
+    return RACK_INCH
 
 
 def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> Rack:

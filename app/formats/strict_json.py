@@ -62,9 +62,8 @@ def sentence(error: Exception, data: bytes = b"") -> str:
     text = "".join(c if c.isprintable() else "?" for c in " ".join(str(error).split())).rstrip(".")
     if text == "Input data was truncated":
         return say("It breaks off before its end: use the version before it, if there is one.")
-    # The one pattern of the records is that of a name (geometry.layout.parts.Id).
-    text = re.sub(r"^Expected `str` matching regex '.*'(?= - at |$)",
-                  lambda _: say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs"), text)
+    # The patterns of the records are those of names (geometry.layout.parts.Id, ToolId).
+    text = re.sub(r"^Expected `str` matching regex '.*'(?= - at |$)", _name_wanted, text)
     if data:
         text = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), text)
     if len(text) > LONGEST:
@@ -75,6 +74,12 @@ def sentence(error: Exception, data: bytes = b"") -> str:
     if text.startswith(_PERHAPS_NEWER):
         text += " " + say("If a newer Pegwright wrote it, update Pegwright to open it; the file is left as it is.")
     return text
+
+
+def _name_wanted(found: re.Match) -> str:
+    if "/" in found[0]:
+        return say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - / signs")
+    return say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs")
 
 
 def _place(data: bytes, byte: int) -> str:

@@ -2340,6 +2340,10 @@
         <translation>Alles mal</translation>
     </message>
     <message>
+        <source>Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - / signs</source>
+        <translation>Erwartet wird ein Name: ein Buchstabe oder eine Ziffer, danach nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . - /</translation>
+    </message>
+    <message>
         <source>Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs</source>
         <translation>Erwartet wird ein Name: ein Buchstabe oder eine Ziffer, dann nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . -</translation>
     </message>
@@ -5288,6 +5292,10 @@
         <translation>Walze von 10 durch die Seite wie bei durchbrochener Kopfplatte, Platte mit je einer Schraube zu beiden Seiten.</translation>
     </message>
     <message>
+        <source>Roller of 25/64 inch through the side as on a slotted head, plate with a screw to either side.</source>
+        <translation>Walze von 25/64 Zoll durch die Seite wie bei durchbrochener Kopfplatte, Platte mit je einer Schraube zu beiden Seiten.</translation>
+    </message>
+    <message>
         <source>Round the cor&amp;ner…</source>
         <translation>Die &amp;Ecke runden…</translation>
     </message>
@@ -6092,6 +6100,10 @@
         <translation>Stahlkern, wenn umsponnen</translation>
     </message>
     <message>
+        <source>Steel post of 5/16 inch through the side, square plate with four small screws, for thick heads.</source>
+        <translation>Stahlwelle von 5/16 Zoll durch die Seite, quadratische Platte mit vier kleinen Schrauben, für dicke Kopfplatten.</translation>
+    </message>
+    <message>
         <source>Steel post of 8 through the side, square plate with four small screws, for thick heads.</source>
         <translation>Stahlwelle von 8 durch die Seite, quadratische Platte mit vier kleinen Schrauben, für dicke Kopfplatten.</translation>
     </message>
@@ -6126,6 +6138,10 @@
     <message>
         <source>Stepped bore, 10 from the back and 8.2 at the face; two moulded pins keep the body from turning.</source>
         <translation>Gestufte Bohrung, 10 von hinten und 8,2 an der Vorderseite; zwei angegossene Stifte sichern gegen Drehen.</translation>
+    </message>
+    <message>
+        <source>Stepped bore, 25/64 inch from the back and 21/64 at the face; two moulded pins keep the body from turning.</source>
+        <translation>Gestufte Bohrung, 25/64 Zoll von hinten und 21/64 an der Vorderseite; zwei angegossene Stifte sichern gegen Drehen.</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -12559,6 +12575,10 @@
     <message>
         <source>{harm}, out of turn with {names}</source>
         <translation>{harm}, nicht in der Folge mit {names}</translation>
+    </message>
+    <message>
+        <source>{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - / signs.</source>
+        <translation>{head} beginnt mit einem Buchstaben oder einer Ziffer und enthält nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . - /.</translation>
     </message>
     <message>
         <source>{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.</source>

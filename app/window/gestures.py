@@ -9,7 +9,7 @@ from app.document.history import History
 from app.tools import Gesture, Options, Pointer
 from app.tools.hold import hold
 from app.window.tool_bar import ToolBar
-from geometry.units import LengthUnit
+from geometry.units import LengthUnit, usual_pin
 
 
 class GestureChooser:
@@ -40,6 +40,7 @@ class GestureChooser:
         options.mirrored = tools.mirrored.isChecked()
         options.kind = tools.edge.currentData()
         options.slot_width = tools.slot_width
+        options.pin_diameter = options.hole_diameter = usual_pin(unit)
         options.pattern = tools.hardware.currentText()
 
     def start(self, pointer: Pointer) -> Gesture | None:

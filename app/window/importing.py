@@ -35,6 +35,7 @@ from app.window.import_preview import ImportPreview
 from app.window.import_reading import JOINS, read_closing, read_with_progress
 from app.window.import_roles import Roles
 from app.window.own_rack import with_own_rack
+from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
 from geometry.edits.imported import layout_from, with_shape
@@ -71,7 +72,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
     dialog = ImportDialog(window, path, read, join)
     if dialog.exec() == QDialog.DialogCode.Accepted:
         if dialog.whole:
-            window.document.replace(with_own_rack(window, dialog.result_layout), None)
+            window.document.replace(with_own_rack(window, blank_in_unit(dialog.result_layout, window.unit)), None)
         else:
             window.document.apply(say("Import {path}", path=path.name), dialog.result_layout)
         window.canvas.fit(window.document.shown)

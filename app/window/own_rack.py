@@ -1,4 +1,4 @@
-"""A new layout begins with the maker's own rack, once there is one."""
+"""A new layout begins with the maker's own rack, once there is one, and in inches with hardware in fractional sizes."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.formats import rack as racks
 from app.formats.errors import FormatError
+from geometry.beginning.in_unit import hardware_in_unit
 from geometry.edits.rack import set_rack, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
@@ -20,15 +21,18 @@ if TYPE_CHECKING:
 def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = None) -> Headstock:
     """The layout with a copy of the maker's own rack, its template made for the first plan.
 
-    Unchanged while the maker has kept no rack; so it is when the file cannot be used, and that is said.
+    While the maker has kept no rack it is the starting one in his unit; so it is when the file cannot be used, and that
+    is said. In inches the generic hardware is that in fractional sizes.
     """
     path = racks.rack_path() if path is None else path
+    layout = hardware_in_unit(layout, window.unit)
     try:
         rack = racks.kept_rack(path)
-        return layout if rack is None else equipped(layout, rack)
+        if rack is not None:
+            return equipped(layout, rack)
     except (FormatError, GeometryError) as error:
         window.say(say("The layout begins with the starting rack: {error}", error=error))
-        return layout
+    return layout if window.unit == "mm" else equipped(layout, racks.starting_rack("inch"))
 
 
 def equipped(layout: Headstock, rack: Rack) -> Headstock:

@@ -158,6 +158,9 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     name = names[-1].replace("_", " ") if names else "value"
     head = f"{about[0].upper() + about[1:]}: {term(name)}" if about else term(name)[0].upper() + term(name)[1:]
     limit = re.search(r"(<=|>=|<|>) (-?[\d.]+)$", message)
+    if "matching regex" in message and "/" in message:
+        return say("{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - / signs.",
+                   head=head)
     if "matching regex" in message:
         return say("{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.",
                    head=head)

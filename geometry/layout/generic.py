@@ -6,9 +6,8 @@ Dimensions are common practice, no source: the maker measures his own parts.
 from __future__ import annotations
 
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
-from geometry.layout.shop import Drill, DrillPress, GuideBush, Rack, Router, RouterBit
+from geometry.layout.shop import Drill, GuideBush, Rack, RouterBit
 from geometry.saying import say
-from geometry.units import MM_PER_INCH
 
 
 def _screws(surface: str, places: tuple[tuple[float, float], ...], diameter: float, depth: float) -> tuple[Bore, ...]:
@@ -112,44 +111,3 @@ RACK = Rack(
             *(_drill("forstner", d, 90.0) for d in (8.8, 10.0, 14.0, 16.0))),
 )
 """A small rack in mm to begin with."""
-
-
-def _inch(size: float) -> float:
-    """Inches in mm, without digits that no rule shows."""
-    return round(size * MM_PER_INCH, 4)
-
-
-def _inch_bit(cutter: float, cutting: float, shank: float, stick_out: float, bearing: str = "none") -> RouterBit:
-    kind = "straight" if bearing == "none" else f"{bearing} bearing"
-    size = None if bearing == "none" else _inch(cutter)
-    return RouterBit(id=f"{cutter:g} in {kind}", cutter=_inch(cutter), cutting_length=_inch(cutting),
-                     shank=_inch(shank), stick_out=_inch(stick_out), bearing=bearing, bearing_diameter=size,
-                     bearing_height=None if size is None else _inch(0.1875))
-
-
-def _inch_drill(kind: str, diameter: float, length: float) -> Drill:
-    mm = _inch(diameter)
-    spur = {"twist": None, "brad": round(0.3 * mm, 2), "forstner": 2.0}[kind]
-    return Drill(id=f"{diameter:g} in {kind}", kind=kind, diameter=mm, length=_inch(length),
-                 point_angle=118.0 if kind == "twist" else None, spur=spur)
-
-
-RACK_INCH = Rack(
-    bits=(
-        _inch_bit(0.25, 0.75, 0.25, 1.375),
-        _inch_bit(0.25, 0.5, 0.25, 1.125, "shank"),
-        _inch_bit(0.3125, 1.0, 0.25, 1.5),
-        _inch_bit(0.375, 0.5, 0.25, 1.25, "shank"),
-        _inch_bit(0.375, 1.0, 0.25, 1.625),
-        _inch_bit(0.5, 0.75, 0.25, 1.5, "shank"),
-        _inch_bit(0.5, 1.0, 0.25, 1.75, "tip"),
-    ),
-    bushes=tuple(GuideBush(id=f"bush {outer:g} in", outer=_inch(outer), inner=_inch(inner), length=_inch(0.21875))
-                 for outer, inner in ((0.4375, 0.34375), (0.5, 0.40625), (0.625, 0.53125))),
-    drills=(*(_inch_drill("twist", d, 2.0) for d in (0.0625, 0.078125)),
-            *(_inch_drill("brad", d, 4.0) for d in (0.25, 0.3125, 0.34375, 0.375, 0.40625)),
-            *(_inch_drill("forstner", d, 3.5) for d in (0.34375, 0.375, 0.5, 0.625))),
-    router=Router(base=_inch(6.0), plunge=_inch(2.25), collets=(_inch(0.25), _inch(0.5))),
-    press=DrillPress(base=_inch(4.0)),
-)
-"""A small rack in inches to begin with."""

@@ -4,7 +4,7 @@ from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from geometry.layout.parts import Amount, Id, Part, Point, Size, Text
+from geometry.layout.parts import Amount, Part, Point, Size, Text, ToolId
 
 Mount = Literal["face", "side"]
 DrillKind = Literal["twist", "brad", "forstner"]
@@ -72,7 +72,7 @@ class Button(Part, kw_only=True):
 class Pattern(Part, kw_only=True):
     """A kind of tuner."""
 
-    id: Id
+    id: ToolId
     about: Text = ""
     mount: Mount
     bores: Annotated[tuple[Bore, ...], Meta(min_length=1, max_length=40)]

@@ -25,6 +25,8 @@ LETTERS = "A-Za-zÀ-ÖØ-öø-ĥĨ-ıĴ-ķĹ-ľŁ-ňŌ-ťŨ-žȘ-ț"
 accent. Written out, as `\\w` means other letters to other readers of the schema. Each is one character (NFC)."""
 Id = Annotated[str, Meta(min_length=1, max_length=60, pattern=rf"^[{LETTERS}0-9][{LETTERS}0-9 _.-]*$(?!\n)")]
 """A short name on one line, unique within its kind. The end is written so that Python and the readers of the schema agree on it."""
+ToolId = Annotated[str, Meta(min_length=1, max_length=60, pattern=rf"^[{LETTERS}0-9][{LETTERS}0-9 _./-]*$(?!\n)")]
+"""A name of hardware or of a tool in the rack: as Id, and with the stroke of a fraction."""
 Text = Annotated[str, Meta(max_length=4000)]
 Point = tuple[Coord, Coord]
 """(x, y) in mm: +x to the treble side, +y to the tip."""

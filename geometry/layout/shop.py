@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from msgspec import Meta
 
 from geometry.layout.hardware import DrillKind
-from geometry.layout.parts import Amount, Id, Part, Size, Text
+from geometry.layout.parts import Amount, Id, Part, Size, Text, ToolId
 
 
 class Margins(Part, kw_only=True):
@@ -60,7 +60,7 @@ class RouterBit(Part, kw_only=True):
     the highest speed printed on the cutter, turns a minute.
     """
 
-    id: Id
+    id: ToolId
     about: Text = ""
     cutter: Size
     cutting_length: Size
@@ -75,7 +75,7 @@ class RouterBit(Part, kw_only=True):
 class GuideBush(Part, kw_only=True):
     """A guide bush in the router base (mm): outer and inner diameter, and how far it stands out."""
 
-    id: Id
+    id: ToolId
     outer: Size
     inner: Size
     length: Size
@@ -84,7 +84,7 @@ class GuideBush(Part, kw_only=True):
 class Drill(Part, kw_only=True):
     """A drill (mm). `spur` is how far its centre point stands ahead of the full diameter."""
 
-    id: Id
+    id: ToolId
     kind: DrillKind
     diameter: Size
     length: Size
@@ -134,8 +134,8 @@ class Template(Part, kw_only=True):
     the blank, so that pins may stand in the waste.
     """
 
-    bit: Id | None = None
-    bush: Id | None = None
+    bit: ToolId | None = None
+    bush: ToolId | None = None
     thickness: Size = 6.0
     board: Literal["outline", "blank"] = "outline"
 
@@ -143,8 +143,8 @@ class Template(Part, kw_only=True):
 class Tool(Part, kw_only=True):
     """A router bit of the rack, with a guide bush or without."""
 
-    bit: Id
-    bush: Id | None = None
+    bit: ToolId
+    bush: ToolId | None = None
 
 
 class Route(Part, kw_only=True):

@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 from msgspec import Meta
 
 from geometry.layout.blank import Side
-from geometry.layout.parts import Amount, Coord, Degrees, Id, Part, Point, Size
+from geometry.layout.parts import Amount, Coord, Degrees, Id, Part, Point, Size, ToolId
 
 
 class FreePlace(Part, kw_only=True, tag="free", tag_field="kind"):
@@ -91,7 +91,7 @@ class Tuner(Part, kw_only=True):
     """
 
     id: Id
-    pattern: Id
+    pattern: ToolId
     place: Place
     string: Id | None = None
     winds: Literal["bass", "treble"] = "treble"

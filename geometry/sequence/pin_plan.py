@@ -15,7 +15,7 @@ from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import OUTLINE, Routing, routings
-from geometry.units import LengthUnit, format_close
+from geometry.units import LengthUnit, format_close, usual_pin
 
 class PinPlan(Struct, frozen=True):
     """A proposal; `free` are the centres of all legal pins of that size, in the waste and in wood that stays."""
@@ -29,10 +29,10 @@ class PinPlan(Struct, frozen=True):
 def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit = "mm", ask: Ask = go_on) -> PinPlan | NoPins:
     """Where two pins go, mirrored about the centreline if the template has to turn over.
 
-    `diameter` in mm, by default that of the layout's first pin, else 6. `ask` is asked between parts of the
+    `diameter` in mm, by default that of the layout's first pin, else the usual one in the unit. `ask` is asked between parts of the
     routing plan. GeometryError when the outline has no inside.
     """
-    size = diameter or (layout.pins[0].diameter if layout.pins else 6.0)
+    size = diameter or (layout.pins[0].diameter if layout.pins else usual_pin(unit))
     flip = turns_over(routings(layout, plan_routing(layout, ask)))
     ask()
     found = propose_pins(layout, flip, size, _names(layout))

@@ -7,7 +7,8 @@ from PySide6.QtTest import QTest
 from app.formats.rack import load_rack, save_rack
 from app.panels.fields import LengthField
 from app.window import ask, rack_desk
-from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.generic import RACK
+from geometry.layout.generic_inch import RACK_INCH
 from tests.gui.test_router_stage import settle
 from tests.waiting import press
 
@@ -188,9 +189,24 @@ def test_a_new_layout_begins_with_my_own_rack(bench, path):
     assert with_own_rack(window, layout, path) is layout, "none has been kept yet"
     save_rack(RACK_INCH, path)
     made = with_own_rack(window, layout, path)
-    assert made.rack == RACK_INCH and made.template.bit == "0.375 in shank bearing"
+    assert made.rack == RACK_INCH and made.template.bit == "3/8 in shank bearing"
     path.write_text("{")
     assert with_own_rack(window, layout, path) is layout
+
+
+def test_a_new_layout_in_inches_begins_with_fractional_tools(bench, path):
+    from app.window.own_rack import with_own_rack
+    from geometry.layout.generic_inch import PATTERNS_INCH
+    window, layout = bench.window, bench.layout
+    window.set_unit("in64")
+    made = with_own_rack(window, layout, path)
+    assert made.rack == RACK_INCH and made.template.bit in {bit.id for bit in RACK_INCH.bits}
+    assert {tuner.pattern for tuner in made.tuners} <= {pattern.id for pattern in PATTERNS_INCH}
+    save_rack(RACK, path)
+    assert with_own_rack(window, layout, path).rack == RACK, "whoever keeps a rack of his own has that"
+    assert window.chooser.options.pin_diameter == 6.35
+    window.set_unit("mm")
+    assert window.chooser.options.pin_diameter == 6.0
 
 
 def test_the_menu_lays_the_rack_on_the_bench(bench, qtbot, path):

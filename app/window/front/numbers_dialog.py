@@ -31,6 +31,7 @@ from app.panels.fields import LengthField
 from app.window.errand import Errand, raised
 from app.window.own_rack import with_own_rack
 from geometry.beginning import Numbers, Refused, begin, mended
+from geometry.beginning.in_unit import hardware_in_unit, usual_numbers
 from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
@@ -73,11 +74,12 @@ def tried(numbers: Numbers, unit: LengthUnit = "mm") -> Tried:
     refusal, cure = "", None
     try:
         with speaking(unit):
-            layout = begin(numbers)
+            layout = hardware_in_unit(begin(numbers), unit)
     except Refused as refused:
         refusal = str(refused)
         try:
             cure, layout, _ = mended(numbers)
+            layout = hardware_in_unit(layout, unit)
         except GeometryError:
             return Tried(numbers, None, refusal)
     except GeometryError as error:
@@ -131,7 +133,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.setWindowTitle(say("A layout from a few numbers"))
         self._window = window
         self.layout_made: Headstock | None = None
-        self._numbers = numbers or Numbers()
+        self._numbers = numbers or usual_numbers(window.unit)
         self._unit: LengthUnit = window.unit
         self._answer: Tried | None = None
         self._tried: Numbers | None = None

@@ -15,7 +15,8 @@ from app.window import ask
 from app.window.own_rack import with_own_rack
 from app.window.tracing.lay_dialog import AS_WIDE, LayDialog
 from app.window.waiting import done_beside
-from geometry.beginning import Numbers, mended
+from geometry.beginning import mended
+from geometry.beginning.in_unit import usual_numbers
 from geometry.edits.picture import lay_picture as with_picture
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -65,5 +66,5 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
 
 def _begun(window: MainWindow, name: str, nut: float) -> Headstock:
     """A layout to trace into: from the usual numbers and the nut in the picture (mm), its outline waits to be replaced."""
-    _, layout, _ = mended(Numbers(nut_width=round(nut, 1)))
+    _, layout, _ = mended(replace(usual_numbers(window.unit), nut_width=round(nut, 1)))
     return replace(with_own_rack(window, layout), name=name, about="")

@@ -19,7 +19,8 @@ from app.formats.rack import (
     starting_rack,
 )
 from geometry.layout import Rack, Router
-from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.generic import RACK
+from geometry.layout.generic_inch import RACK_INCH
 
 
 def test_it_begins_with_an_invented_rack_and_writes_nothing():
@@ -47,7 +48,7 @@ def test_saving_and_reading_gives_the_same_rack_and_the_same_bytes(rack, tmp_pat
 
 def test_inches_are_kept_exactly():
     sizes = {b.id: b.cutter for b in starting_rack("inch").bits}
-    assert sizes["0.25 in straight"] == 6.35 and sizes["0.5 in shank bearing"] == 12.7
+    assert sizes["1/4 in straight"] == 6.35 and sizes["1/2 in shank bearing"] == 12.7
 
 
 def spoiled(**change):

@@ -23,7 +23,8 @@ from geometry.book import corrected
 from geometry.drawing import Cross, Label
 from geometry.edits.hand_cuts import set_flat, set_ramp
 from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, SingleHole, Task, Template, Time
-from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.generic import RACK
+from geometry.layout.generic_inch import RACK_INCH
 from geometry.layout.headstock import Note
 from geometry.routing import Waste
 from geometry.sequence import counts

@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from geometry.layout import GuideBush, Rack, Router, RouterBit, Template
-from geometry.layout.generic import RACK, RACK_INCH
+from geometry.layout.generic import RACK
+from geometry.layout.generic_inch import RACK_INCH
 from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
