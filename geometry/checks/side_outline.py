@@ -222,14 +222,10 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
     """(gap in mm, place, way back); negative by the least shift that brings the bore back into the wood."""
     if quick > 0:
         p, q = shapely.shortest_line(shape.line, rest).coords[:]
-        foot = outline.foot(q)
-        exact = shape.foot(foot.point)
-        for _ in range(6):
-            foot = outline.foot(exact.point)
-            exact = shape.foot(foot.point)
+        exact = min(_settled(shape, outline, place) for place in _nearest_places(shape, rest, quick + 2 * FLAT))
         # On the exact outline the gap differs from that to its chords by no more than their sagitta.
-        sure = abs(exact.distance - quick) <= 2 * FLAT
-        return (exact.distance if sure else quick - FLAT), v.middle(p, q), v.unit(v.sub(p, q))
+        sure = abs(exact - quick) <= 2 * FLAT
+        return (exact if sure else quick - FLAT), v.middle(p, q), v.unit(v.sub(p, q))
     ends = shape.points[1:3]
     out = -outline.about(ends)
     inner = shapely.get_coordinates(rest)
@@ -243,3 +239,23 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
     back = level_from_outside(drilling, inner)
     depth = max(float(depth), 2 * TOUCH) if back is None else max(back.depth, 2 * TOUCH)
     return -depth, (float(place[0]), float(place[1])), None if back is None else back.plan
+
+
+def _nearest_places(shape: Wall, rest: shapely.LineString, within: float) -> list[Vec2]:
+    """Of each stretch of chords that comes within so many mm of a bore the point that does so most."""
+    ends = shapely.get_coordinates(rest)
+    chords = shapely.linestrings(np.stack((ends[:-1], ends[1:]), axis=1))
+    far = shapely.distance(shape.area, chords)
+    near = np.flatnonzero(far <= within)
+    stretches = np.split(near, np.flatnonzero(np.diff(near) > 1) + 1)
+    return [shapely.shortest_line(shape.line, chords[stretch[np.argmin(far[stretch])]]).coords[1] for stretch in stretches]
+
+
+def _settled(shape: Wall, outline: Wall, place: Vec2) -> float:
+    """Gap in mm between a bore and the exact outline about a place of the outline's chords."""
+    foot = outline.foot(place)
+    exact = shape.foot(foot.point)
+    for _ in range(6):
+        foot = outline.foot(exact.point)
+        exact = shape.foot(foot.point)
+    return exact.distance

@@ -8,6 +8,7 @@ on the exact curve, so no clearance is overstated by flattening.
 from __future__ import annotations
 
 from functools import cached_property
+from operator import itemgetter
 
 import numpy as np
 import shapely
@@ -199,9 +200,28 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
         here, there = joint.coords[0], joint.coords[-1]
         if here == there:
             return 0.0, here, there
+        best = self._settled(here, other, there)
+        # Where the chords lie a little farther apart the curves may be nearer: each strays from its chords by a sagitta.
+        places = valleys(self, other, best[0] + self.sagitta + other.sagitta)
+        for here, there in places if len(places) > 1 else ():
+            best = min(best, self._settled(here, other, there), key=itemgetter(0))
+        return best
+
+    def _settled(self, here: Vec2, other: Wall, there: Vec2) -> tuple[float, Vec2, Vec2]:
+        """As `to`, from a point on the chords of each."""
         i, s = self._place(here)
         k, t = other._place(there)
         return settle(self.path, i, s, other.path, k, t)
+
+    @cached_property
+    def chords(self) -> np.ndarray:
+        """Each chord by itself."""
+        return shapely.linestrings(np.stack((self.points[:-1], self.points[1:]), axis=1))
+
+    @cached_property
+    def chord_tree(self) -> shapely.STRtree:
+        """The chords in a tree, by their numbers."""
+        return shapely.STRtree(self.chords)
 
     def segment_of(self, chord: int) -> int:
         """Index of the path's segment that a chord stands for; chord i runs from points[i] to points[i + 1]."""
@@ -240,6 +260,27 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
         share, far = self._to_chords(q)
         k = int(np.argmin(far))
         return int(segment[k]), float(t0[k] + (t1[k] - t0[k]) * share[k])
+
+
+def valleys(one: Wall, two: Wall, within: float) -> list[tuple[Vec2, Vec2]]:
+    """(point on the chords of one, point on those of the other) wherever these come nearest to each other, and nearer than `within` mm."""
+    (few, flip), many = ((one, False), two) if len(one.points) <= len(two.points) else ((two, True), one)
+    i, k = many.chord_tree.query(few.chords, predicate="dwithin", distance=within)
+    far = shapely.distance(few.chords[i], many.chords[k])
+    seen: set[tuple[int, int]] = set()
+    found = []
+    for at in np.argsort(far, kind="stable").tolist():
+        a, b = int(i[at]), int(k[at])
+        # A pair of chords next to one that is nearer lies on the slope of its valley.
+        if not seen.intersection(_beside(a, b, len(few.chords), len(many.chords))):
+            found.append(tuple(shapely.shortest_line(few.chords[a], many.chords[b]).coords))
+        seen.add((a, b))
+    return [(q, p) if flip else (p, q) for p, q in found]
+
+
+def _beside(a: int, b: int, few: int, many: int) -> list[tuple[int, int]]:
+    """A pair of chords and those next to it, by their numbers: round a closed wall."""
+    return [((a + x) % few, (b + y) % many) for x in (-1, 0, 1) for y in (-1, 0, 1)]
 
 
 def oblong(start: Vec2, direction: Vec2, length: float, half: float) -> Path:
