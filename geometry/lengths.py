@@ -71,11 +71,6 @@ def mm(length: float) -> str:
     return _format(length, mark=True)
 
 
-def bare(length: float) -> str:
-    """A length without its unit, to 0.01 mm or 0.001 in; a 64th of an inch where it is true to it."""
-    return format_close(length, _unit.get(), 2)
-
-
 def exact(length: float) -> str:
     """A length with its unit that something is cut to: to 0.001 mm or 0.0001 in, never as a fraction."""
     if _unit.get() == "mm":
@@ -112,7 +107,7 @@ def place(at: Vec2) -> str:
     """A point for the maker: across from the centreline and to which side, along from the nut line."""
     across = _format(abs(at[0]), coarse=True)
     along = _format(at[1], coarse=True)
-    if across == "0":
+    if across in ("0", '0"'):
         return say("the centreline, {along} along", along=along)
     return (say("{across} across to the treble, {along} along", across=across, along=along) if at[0] > 0 else
             say("{across} across to the bass, {along} along", across=across, along=along))
@@ -144,7 +139,7 @@ def _rounded(length: float, whole: Callable[[float], int], slack: float) -> str:
 def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
     unit, marked = _unit.get(), _mark.get()
     if unit != "mm" and marked is None:
-        return format_close(length, unit, mark=mark)
+        return format_close(length, unit, mark=True)
     decimals = 2 if not coarse and abs(length - round(length, 3)) < 1e-9 else 1
     if marked is None:
         return format_length(length, decimals=decimals, mark=mark)

@@ -109,6 +109,12 @@ def format_close(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bo
     return format_length(mm, "in64" if near else "in", mark=mark)
 
 
+def format_size(across: float, along: float, unit: LengthUnit = "mm", decimals: int = 1) -> str:
+    """Two sides of something as format_close tells them: `88 x 190 mm`, `3.465" x 7.48"`."""
+    first = format_close(across, unit, decimals, mark=unit != "mm")
+    return f"{first} x {format_close(along, unit, decimals, mark=True)}"
+
+
 def format_down(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: bool = False) -> str:
     """As format_close, but never more than the length is: for how deep a hole is drilled, what passes, what is left.
 

@@ -652,8 +652,8 @@
         <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
     </message>
     <message>
-        <source>A slot needs a width above zero, and of {widest:g} mm at most.</source>
-        <translation>Ein Schlitz braucht eine Breite über null und höchstens {widest:g} mm.</translation>
+        <source>A slot needs a width above zero, and of {widest} at most.</source>
+        <translation>Ein Schlitz braucht eine Breite über null und von höchstens {widest}.</translation>
     </message>
     <message>
         <source>A slot needs a width above zero.</source>
@@ -8842,6 +8842,10 @@
     <message>
         <source>Type the length of the slot over its ends, or its width, or the place of the end.</source>
         <translation>Die Länge des Schlitzes über seine Enden, seine Breite oder den Ort des Endes eingeben.</translation>
+    </message>
+    <message>
+        <source>Type the width by itself, then the place, the length or the angle.</source>
+        <translation>Die Breite für sich allein eingeben, danach Ort, Länge oder Winkel.</translation>
     </message>
     <message>
         <source>Type what the card at the pointer asks for; Tab leads to the next value, Enter takes them</source>

@@ -48,7 +48,7 @@ from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.units import LengthUnit, format_angle, format_close, format_down
+from geometry.units import LengthUnit, format_angle, format_close, format_down, format_size
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
@@ -197,19 +197,22 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
 
 def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
     x, y, _ = frame(layout, tuner).origin
-    rows = [FieldRow(say("Centre"), "fact", say("{x} across, {y} along", x=format_close(x, unit, 2), y=format_close(y, unit, 2)))]
+    inches = unit != "mm"
+    centre = say("{x} across, {y} along", x=format_close(x, unit, 2, mark=inches), y=format_close(y, unit, 2, mark=inches))
+    rows = [FieldRow(say("Centre"), "fact", centre)]
     for bore in layout.pattern(tuner.pattern).bores:
         if bore.role in ("screw", "pin"):
             continue
-        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_down(bore.depth, unit, 2))
+        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_down(bore.depth, unit, 2, mark=inches))
         rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
                              "fact", say("{diameter}, {depth}, from the {surface}",
-                                         diameter=format_close(bore.diameter, unit, 2), depth=depth, surface=term(bore.surface))))
+                                         diameter=format_close(bore.diameter, unit, 2, mark=inches), depth=depth,
+                                         surface=term(bore.surface))))
     screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
     if screws:
         sizes = Counter(bore.diameter for bore in screws)
         rows.append(FieldRow(say("Screws and pins"), "fact", ", ".join(
-            say("{n} of {diameter}", n=n, diameter=format_close(diameter, unit, 2)) for diameter, n in sorted(sizes.items()))))
+            say("{n} of {diameter}", n=n, diameter=format_close(diameter, unit, 2, mark=inches)) for diameter, n in sorted(sizes.items()))))
     return rows
 
 
@@ -227,8 +230,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         rows.append(FieldRow(say("Shape its wall freely"), "button", None, lambda _: to_drawn(layout, id)))
     else:
         box = slot_path(slot).box
-        rows.append(FieldRow(say("Size"), "fact", f"{format_close(box[2] - box[0], unit, 2)} x "
-                                             f"{format_close(box[3] - box[1], unit, 2, mark=True)}"))
+        rows.append(FieldRow(say("Size"), "fact", format_size(box[2] - box[0], box[3] - box[1], unit, 2)))
     rows.append(field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")))
     rows += ramp_rows(layout, slot, unit)
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
@@ -340,6 +342,5 @@ def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Size of the outline."""
     path = loop_path(layout.outline)
     x0, y0, x1, y1 = path.box
-    size = f"{format_close(x1 - x0, unit)} x {format_close(y1 - y0, unit, mark=True)}"
-    return [FieldRow(say("Size"), "fact", size),
+    return [FieldRow(say("Size"), "fact", format_size(x1 - x0, y1 - y0, unit)),
             FieldRow(say("Length of the edge"), "fact", format_close(path.length, unit, mark=True))]

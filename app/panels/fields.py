@@ -132,6 +132,11 @@ class LengthField(Field):
         self._optional = optional
         self.setPlaceholderText(empty)
 
+    @property
+    def unit(self) -> LengthUnit:
+        """What lengths are shown in."""
+        return self._unit
+
     def set_unit(self, unit: LengthUnit) -> None:
         """Show in another unit; the value does not change."""
         self._unit = unit

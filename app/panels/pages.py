@@ -14,7 +14,7 @@ from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_close
+from geometry.units import LengthUnit, format_close, format_size
 
 MARGINS = (
     ("bore_outline", say("Bore to outline")), ("screw_outline", say("Screw to outline")), ("bore_bore", say("Bore to bore")),
@@ -126,7 +126,7 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
 def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRow]:
     """What will be written."""
     b = layout.blank
-    face = f"{format_close(b.bass + b.treble, unit, 2)} x {format_close(b.tip + b.behind, unit, 2, mark=True)}"
+    face = format_size(b.bass + b.treble, b.tip + b.behind, unit, 2)
     wrap = format_close(b.bass + b.treble + 2 * b.thickness, unit, 2, mark=True)
     return [
         FieldRow(say("Paper"), "fact", paper),

@@ -37,7 +37,7 @@ HEADS: dict[str, tuple[str, ...]] = {
 def cells(rack: Rack, shelf: Shelf, unit: LengthUnit) -> list[tuple[str, ...]]:
     """One row of words for each entry of a shelf, under HEADS."""
     def show(mm: float | None) -> str:
-        return "–" if mm is None else format_close(mm, unit, 2)
+        return "–" if mm is None else format_close(mm, unit, 2, mark=unit != "mm")
     rows: list[tuple[str, ...]] = []
     for entry in getattr(rack, shelf):
         if isinstance(entry, RouterBit):
@@ -80,7 +80,7 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
         _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
         FieldRow(say("Speeds, turns a minute"), "text", ", ".join(f"{speed:g}" for speed in router.speeds),
                  lambda text: set_router("speeds", text, _number), help=say("Every setting, a comma and a space between them.")),
-        FieldRow(say("Collets"), "text", ", ".join(format_close(size, unit, 2) for size in router.collets),
+        FieldRow(say("Collets"), "text", ", ".join(format_close(size, unit, 2, mark=unit != "mm") for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
                  help=say("Shanks that the router holds, a comma and a space between them; empty for any."), empty=say("any")),
     ]

@@ -34,9 +34,10 @@ WAYS = (
 
 
 def length_words(mm: float, unit: LengthUnit, sign: bool = False, mark: bool = False) -> str:
-    """A reading for the eye, with its unit when marked; decimal inches where the window shows fractions, which are too coarse here."""
-    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark)
-    return text if not sign or float(text) == 0 else ("+" if mm > 0 else "−") + text
+    """A reading for the eye, in mm with its unit when marked; decimal inches where the window shows fractions, which are too
+    coarse here."""
+    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark or unit != "mm")
+    return text if not sign or text in ("0", '0"') else ("+" if mm > 0 else "−") + text
 
 
 def asked(layout: Headstock, way: Way) -> list[Reading]:

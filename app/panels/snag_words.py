@@ -15,13 +15,13 @@ def title(snag: Snag) -> str:
 
 
 def numbers(snag: Snag, unit: LengthUnit) -> str:
-    """`1.4 of 3.0` in the unit on show, or "" when the snag has no two lengths."""
+    """`1.4 of 3.0`, in inches `0.055" of 0.118"`, or "" when the snag has no two lengths."""
     if snag.measured is None or snag.needed is None or snag.unit != "mm":
         return ""
     if unit == "mm":
         decimals = apart(snag.measured, snag.needed)
         return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals), needed=f"{snag.needed:.{decimals}f}")
-    measured, needed = format_down(snag.measured, unit), format_close(snag.needed, unit)
+    measured, needed = format_down(snag.measured, unit, mark=True), format_close(snag.needed, unit, mark=True)
     if "." in measured + needed:  # no fraction beside a decimal
-        measured, needed = format_down(snag.measured, "in"), format_length(snag.needed, "in")
+        measured, needed = format_down(snag.measured, "in", mark=True), format_length(snag.needed, "in", mark=True)
     return say("{measured} of {needed}", measured=measured, needed=needed)

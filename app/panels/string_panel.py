@@ -91,7 +91,7 @@ class StringPanel(QWidget):
             decimals = 2 if unit == "mm" else 3
             shown: LengthUnit = "mm" if unit == "mm" else "in"
             self.sets.addItem(say("{thin} to {thick}, {one} strings",
-                                  thin=format_length(thin, shown, decimals),
+                                  thin=format_length(thin, shown, decimals, mark=shown != "mm"),
                                   thick=format_length(thick, shown, decimals, mark=True), one=len(one)), one)
         self.sets.setVisible(bool(fitting))
 

@@ -6,12 +6,22 @@ from typing import Literal
 
 from msgspec import Struct
 
+from geometry.errors import GeometryError
+from geometry.lengths import at_most
+from geometry.saying import say
 from geometry.units import LengthUnit
 
 DrawKind = Literal["straight", "arc", "tangent arc", "curve"]
 
 WIDEST_SLOT = 500.0
 """mm: a new slot that is wider is a slip of the finger."""
+
+
+def sound_width(width: float) -> float:
+    """The width of a new slot, mm. GeometryError when it is none."""
+    if not 0 < width <= WIDEST_SLOT:
+        raise GeometryError(say("A slot needs a width above zero, and of {widest} at most.", widest=at_most(WIDEST_SLOT)))
+    return width
 
 
 class Options(Struct):

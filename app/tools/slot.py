@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.tools import guides, typed, words
 from app.tools.hold import DEAD
-from app.tools.options import WIDEST_SLOT, Options
+from app.tools.options import Options, sound_width
 from app.tools.pointer import Done, Gesture, Pointer, Shown
 from app.tools.snap import Snap, Snapper, constrained
 from geometry import vectors as v
@@ -78,10 +78,10 @@ def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) ->
     """The end that was typed, None when the text set the width."""
     text = pointer.typed
     if text.strip().lower().startswith(("width", say("width").lower())):
-        width = typed.named(text, options.unit).get("width", 0.0)
-        if not 0 < width <= WIDEST_SLOT:
-            raise GeometryError(say("A slot needs a width above zero, and of {widest:g} mm at most.", widest=WIDEST_SLOT))
-        options.slot_width = width
+        values = typed.named(text, options.unit)
+        if values.keys() != {"width"}:
+            raise GeometryError(say("Type the width by itself, then the place, the length or the angle."))
+        options.slot_width = sound_width(values["width"])
         return None
     if first is None or typed.point(text, options.unit) is not None:
         return typed.placed(text, options.unit, first, now)

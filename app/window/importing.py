@@ -45,7 +45,7 @@ from geometry.layout import Headstock
 from geometry.lengths import exact, speaking
 from geometry.saying import say
 from geometry.terms import term
-from geometry.units import LengthUnit, format_close
+from geometry.units import format_size
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -199,7 +199,7 @@ class ImportDialog(ReadInOrder, QDialog):
             offered.insert(0, (say("as stated"), None, says.unit_mm))
         self._unit.clear()
         for word, name, mm in offered:
-            self._unit.addItem(f"{word}: {_size(width * mm, height * mm, self._window.unit)}", name)
+            self._unit.addItem(f"{word}: {format_size(width * mm, height * mm, self._window.unit)}", name)
         chosen = read.unit if read.unit_source == "option" else offered[0][1]
         self._unit.setCurrentIndex([name for _, name, _ in offered].index(chosen))
 
@@ -223,7 +223,7 @@ class ImportDialog(ReadInOrder, QDialog):
         loop = self._read.loops[i]
         x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = QLabel(f" {_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
+        label = QLabel(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
         label.setTextFormat(Qt.TextFormat.PlainText)
         box = QComboBox(self._table)
         for role in ROLES:
@@ -321,8 +321,3 @@ class ImportDialog(ReadInOrder, QDialog):
         may = not self.whole or self._window.files.may_leave()
         if may and isValid(self):
             self.accept()
-
-
-def _size(width: float, height: float, unit: LengthUnit, decimals: int = 1) -> str:
-    """`88 x 190 mm`: a size in the maker's unit."""
-    return f"{format_close(width, unit, decimals)} x {format_close(height, unit, decimals, mark=True)}"

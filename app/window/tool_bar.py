@@ -9,8 +9,10 @@ from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.fields import LengthField
-from app.tools.options import WIDEST_SLOT
+from app.tools.options import sound_width
 from app.window.sign_button import SignButton
+from geometry.errors import GeometryError
+from geometry.lengths import speaking
 from geometry.saying import say
 from geometry.units import LengthUnit
 
@@ -258,9 +260,11 @@ class ToolBar(QWidget):
         self.action.emit(self.sender().property("action"))
 
     def _width(self, value: float) -> None:
-        if not 0 < value <= WIDEST_SLOT:
-            self.slot_width_field.refuse(say("A slot needs a width above zero, and of {widest:g} mm at most.", widest=WIDEST_SLOT))
+        try:
+            with speaking(self.slot_width_field.unit):
+                self.slot_width = sound_width(value)
+        except GeometryError as error:
+            self.slot_width_field.refuse(str(error))
             return
-        self.slot_width = value
         self.slot_width_field.show_value(value)
         self.option_changed.emit()

@@ -53,7 +53,7 @@ def spread_picture(clearance: Clearance, width: float = 60.0, height: float = 24
         at = across(clearance.needed)
         marks.append(Stroke(straight((at, _FOOT - 0.8), (at, height)), "dimension", owner))
         if at - across(0.0) >= _CLOSE:
-            marks.append(Label(format_close(clearance.needed, unit, 2), (at, 0.6), LETTER, "note", owner, anchor="middle"))
+            marks.append(Label(format_close(clearance.needed, unit, 2, mark=unit != "mm"), (at, 0.6), LETTER, "note", owner, anchor="middle"))
     return tuple(marks)
 
 

@@ -99,7 +99,7 @@ def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:
     marks: list[Mark] = []
     taken = [-1e9, -1e9, -1e9]
     for a, b in zip(ends, ends[1:], strict=False):
-        text = format_close(b - a, unit)
+        text = format_close(b - a, unit, mark=unit != "mm")
         half, middle = len(text) * LETTER * LETTER_WIDTH / 2, (a + b) / 2
         row = next((i for i, last in enumerate(taken) if middle - half > last + 1.5), len(taken) - 1)
         taken[row] = middle + half

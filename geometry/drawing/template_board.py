@@ -9,7 +9,7 @@ from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.shapes import rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.layout.pin_pairs import standing_in
-from geometry.lengths import bare, exact, mm
+from geometry.lengths import exact, mm, told
 from geometry.routing.follower import Follower
 from geometry.saying import say
 
@@ -46,7 +46,7 @@ def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawin
     words = (say("Template {thickness} thick for {follower}",
                  thickness=mm(layout.template.thickness), follower=follower.name),
              say("{diameter} follower, {cutter} cutter, offset {offset}",
-                 diameter=bare(follower.diameter), cutter=bare(follower.bit.cutter), offset=exact(offset)))
+                 diameter=told(follower.diameter), cutter=told(follower.bit.cutter), offset=exact(offset)))
     marks += [Label(text, (0.0, low - 10.0 - 1.75 * LETTER * row), LETTER, "note", "blank", anchor="middle")
               for row, text in enumerate(words)]
     return tuple(marks)

@@ -215,7 +215,7 @@ def test_readings_are_typed_and_shown_in_inches_too(bench, room):
     page.table.setFocus()
     page.table.stand_at(0, 2)
     type_on(page.table, "3/8")
-    assert bench.layout.book.readings[0].value == pytest.approx(9.525) and page.table.words.rows[0][2] == "0.375"
+    assert bench.layout.book.readings[0].value == pytest.approx(9.525) and page.table.words.rows[0][2] == '0.375"'
 
 
 def test_words_that_come_while_a_cell_is_typed_into_do_not_undo_the_typing(bench, room):

@@ -150,7 +150,7 @@ def test_lengths_in_the_makers_unit():
     assert (mm(12.7), exact(1.5875), area(12.34), place((1.27, -25.4))) == (
         "12.7 mm", "1.587 mm", "12.3 mm2", "1.3 across to the treble, -25.4 along")
     with speaking("in"):
-        assert (mm(12.7), exact(1.5875), place((1.27, -25.4))) == ('0.5"', '0.0625"', "0.05 across to the treble, -1 along")
+        assert (mm(12.7), exact(1.5875), place((1.27, -25.4))) == ('0.5"', '0.0625"', '0.05" across to the treble, -1" along')
         assert area(645.16) == "1.0000 sq in"
         assert up(12.8) == pytest.approx(25.4 * 9 / 16) and down(12.8) == pytest.approx(12.7)
     with speaking("in64"):
