@@ -23,6 +23,7 @@ from geometry.layout.slots import slot_path, straight_path
 from geometry.strings import runs
 from geometry.strings.sets import SETS
 from geometry.vectors import Vec2
+from tests.endurance.whole import jpeg
 
 Edit = Callable[[Headstock, random.Random], Headstock]
 SIDES = ("bass", "treble")
@@ -177,9 +178,9 @@ def rename(layout: Headstock, chance: random.Random) -> Headstock:
 
 
 def lay_picture(layout: Headstock, chance: random.Random) -> Headstock:
-    numbers = (chance.uniform(0.1, 1), 0, -50, 0, chance.uniform(-1, -0.1), 150, chance.choice((0, 0, 0.01)), 0, 1)
+    numbers = (chance.uniform(2, 25), 0, -50, 0, chance.uniform(-25, -2), 150, chance.choice((0, 0, 0.01)), 0, 1)
     return picture.lay_picture(layout, chance.choice((None, Picture(
-        name=chance.choice(("a", "b.jpg")), jpeg=b"\xff\xd8\xff\xd9", width=100, height=200, place=tuple(map(float, numbers))))))
+        name=chance.choice(("a", "b.jpg")), jpeg=jpeg(), width=4, height=6, place=tuple(map(float, numbers))))))
 
 
 def in_picture(layout: Headstock, chance: random.Random) -> Headstock:

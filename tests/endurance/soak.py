@@ -191,7 +191,7 @@ class Day:
         other = self._windows.empty()
         pump()
         other.close()
-        drop()
+        destroy()
 
     def _colours(self) -> None:
         self._window.set_theme(self._chance.choice((DAY, LAMP)))
@@ -332,15 +332,21 @@ def parts(root: QObject) -> Iterator[QObject]:
         yield from parts(part)
 
 
+def destroy() -> None:
+    """Destroy what was put off, and what only that held. What runs beside the window goes on meanwhile: on a layout of many
+    snags the search for cures takes minutes, in which nothing would be done."""
+    for _ in range(3):
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        pump()
+        gc.collect()
+
+
 def drop() -> None:
     """Empty the caches, which are bounded (the toolkit's by 10 MB) but fill slowly; destroy what was put off; give free memory back."""
     QPixmapCache.clear()
     for one in [one for one in everything() if isinstance(one, functools._lru_cache_wrapper)]:
         one.cache_clear()
-    for _ in range(3):
-        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-        pump()
-        gc.collect()
+    destroy()
     if sys.platform.startswith("linux"):
         ctypes.CDLL(None).malloc_trim(0)
 
