@@ -111,7 +111,8 @@ def routed_area(loop: Loop) -> Polygon:
     if min(path.tangent_at(0.0)[1] for path in (bass, treble)) < SHOULDER:
         ends = [(path.start[0], path.start[1] - NECK) for path in (treble, bass)]
     neck = Polygon([bass.start, treble.start, *ends])
-    return max(shapely.get_parts(shapely.union(polygon(loop_path(loop)), neck)), key=lambda part: part.area)
+    head = max(shapely.get_parts(shapely.union(polygon(loop_path(loop)), neck)), key=lambda part: part.area)
+    return Polygon(head.exterior) if len(head.interiors) else head  # what lies between the neck and a nut end that is not straight is neck
 
 
 @remembered_by_size(512, of_shape)

@@ -7,7 +7,8 @@ distance from no shift at all to the rim of that sum.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
+from collections.abc import Callable, Sequence
 
 import numpy as np
 import shapely
@@ -23,6 +24,8 @@ GRID = 1e-9
 now and then (2 of 3,000), and what is not there reads as room."""
 _MANY = 9
 """corners of a shape above which it is swept along each chord by itself"""
+_LOOKS, _FARTHER = 3, 4.0
+"""how often less than a whole sum is looked at, and how much farther each time"""
 _AT_ONCE = 50_000
 """corners that are brought together at a time: a long chain and a shape of many corners would take gigabytes together"""
 
@@ -44,12 +47,16 @@ def swept(chain: np.ndarray, b: np.ndarray) -> BaseGeometry:
 
 def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry:
     """The sum of an area, whose rim runs through (n, 2) points, and the convex hull of (k, 2) points."""
+    parts = area_parts(area, rim, b)
+    return parts[0] if len(parts) == 1 else united(parts)
+
+
+def area_parts(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> list[BaseGeometry]:
+    """Areas that together are area_sum."""
     if shapely.area(area) >= (1 - 1e-12) * shapely.area(shapely.convex_hull(area)):
-        return convex_sum(rim, b)
+        return [convex_sum(rim, b)]
     moved = shapely.transform(area, lambda xy: xy + b[0])
-    if len(b) == 1:
-        return moved
-    return united([moved, *_swept(rim, b)])
+    return [moved] if len(b) == 1 else [moved, *_swept(rim, b)]
 
 
 def drawn_out(area: BaseGeometry, half: np.ndarray) -> BaseGeometry:
@@ -82,6 +89,33 @@ def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
                                            ends[0, 0] + (out[-1] + out[0]) / 2]]])
     pieces = np.concatenate([bands, wedges])
     return united(_hulls((pieces[:, :, None] + b[None, None]).reshape(len(pieces), -1, 2)))
+
+
+def about_no_shift(parts: Sequence[BaseGeometry], look: float) -> list[BaseGeometry]:
+    """The parts of a sum that come within `look` mm of no shift at all, cut to somewhat more than that where they are large.
+
+    Within that distance they cover together what all parts cover.
+    """
+    near = np.asarray(parts)[shapely.dwithin(parts, NO_SHIFT, look)]
+    reach = 1.01 * look + SEAM
+    large = np.abs(shapely.bounds(near)).max(axis=1, initial=0.0) > 2 * reach
+    near[large] = shapely.intersection(near[large], shapely.box(-reach, -reach, reach, reach))
+    return near.tolist()
+
+
+def way_out_looking(first: float, about: Callable[[float], BaseGeometry]) -> tuple[float, Vec2] | None:
+    """As way_out of a sum of very many parts, of which no more are united than the way out takes.
+
+    `about` gives the sum as it is within so many mm of no shift at all (math.inf: all of it); `first`: what is tried first, mm.
+    """
+    look = first
+    for _ in range(_LOOKS):
+        found = way_out(about(look))
+        # A rim through no shift at all is judged by all of the sum.
+        if found is not None and 2 * SEAM < abs(found[0]) <= look:
+            return found
+        look *= _FARTHER
+    return way_out(about(math.inf))
 
 
 def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | None:

@@ -25,9 +25,10 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
 from geometry.curves import Line, Path
+from geometry.curves.blunted import blunted
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
-from geometry.solids.sums import NO_SHIFT, area_sum, beyond_sum, convex_sum, drawn_out, united, way_out
+from geometry.solids.sums import NO_SHIFT, about_no_shift, area_parts, beyond_sum, convex_sum, drawn_out, united, way_out, way_out_looking
 from geometry.solids.walls import Wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
 from geometry.vectors import Vec2, Vec3
@@ -36,6 +37,8 @@ SAGITTA = 0.0005
 """mm: how far a curve is flattened for a depth"""
 _LOOKS, _ROUNDS = 33, 20
 _INNER = (math.sqrt(5) - 1) / 2
+_MANY = 500
+"""corners of a slot above which no more of a sum with it is united than the way out takes"""
 
 
 @remembered_by_size(64, lambda wall: len(wall.points))
@@ -46,6 +49,8 @@ def fine_wall(wall: Wall) -> Wall:
 
 MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
 """of an outline above which the way back inside is sought along a plainer line"""
+_FEW = 400
+"""corners of such a line for drillings from the side, each of which is swept along all of it"""
 
 
 @remembered_by_size(64, lambda wall: len(wall.points))
@@ -64,12 +69,12 @@ def plain_wall(outline: Wall) -> tuple[Wall, float]:
     return Wall(Path(tuple(Line(p, q) for p, q in pairwise(map(tuple, corners.tolist())) if p != q), closed=True)), by
 
 
-def _plainer(chain: np.ndarray) -> tuple[np.ndarray, float]:
-    """(at most MOST_SEGMENTS of a chain's corners, how far in mm the others lie from the line through these).
+def _plainer(chain: np.ndarray, most: int = MOST_SEGMENTS) -> tuple[np.ndarray, float]:
+    """(at most so many of a chain's corners, how far in mm the others lie from the line through these).
 
     Of each few corners in a row the first is kept, and all of them where they stray the most.
     """
-    most = MOST_SEGMENTS // 2
+    most //= 2
     few = math.ceil(len(chain) / most)
     first = np.arange(0, len(chain) - 1, few)
     last = np.minimum(first + few, len(chain) - 1)
@@ -138,19 +143,34 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
         return lambda corners, grown: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
     fine = fine_wall(wall)
 
-    sums: dict[tuple[float, ...], BaseGeometry] = {}
+    parts: dict[bytes, list[BaseGeometry]] = {}
+    sums: dict[tuple[bytes, float], BaseGeometry] = {}
+
+    def summed(corners: np.ndarray, look: float) -> BaseGeometry:
+        """The sum with the hull of some corners, as it is within `look` mm of no shift at all; the strips of one drilling share it."""
+        key = np.round(corners, 9).tobytes()
+        if (key, look) not in sums:
+            if key not in parts:
+                parts[key] = area_parts(fine.area, fine.points, -corners)
+            some = parts[key] if look == math.inf else about_no_shift(parts[key], look)
+            sums[key, look] = some[0] if len(some) == 1 else united(some)
+        return sums[key, look]
 
     def drawn(corners: np.ndarray, grown: float) -> tuple[float, Vec2]:
         if len(corners) == 4:
             # A strip: its middle line first, which the strips of one drilling share, then its width.
             middle, half = (corners[:2] + corners[3:1:-1]) / 2, (corners[3] - corners[0]) / 2
-            key = tuple(np.round(middle, 9).ravel().tolist())
-            if key not in sums:
-                sums[key] = area_sum(fine.area, fine.points, -middle)
-            summed = drawn_out(sums[key], half)
+            wide = math.hypot(*half)
+
+            def about(look: float) -> BaseGeometry:
+                return drawn_out(summed(middle, look + wide), half)
         else:
-            summed = area_sum(fine.area, fine.points, -corners)
-        return way_out(shapely.buffer(summed, grown, quad_segs=4 * QUAD_SEGS) if grown else summed)
+            wide = grown
+
+            def about(look: float) -> BaseGeometry:
+                one = summed(corners, look + wide)
+                return shapely.buffer(blunted(one, grown), grown, quad_segs=4 * QUAD_SEGS) if grown else one
+        return way_out_looking(2 * wide + 1.0, about) if len(fine.points) > _MANY else way_out(about(math.inf))
     return drawn
 
 
@@ -237,7 +257,7 @@ def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float, 
         reach = look + radius + 1.0
         about = area if look >= whole else shapely.intersection(
             area, shapely.box(centre[0] - reach, centre[1] - reach, centre[0] + reach, centre[1] + reach))
-        room = shapely.buffer(about, -keep * radius, quad_segs=4 * QUAD_SEGS)
+        room = shapely.buffer(blunted(about, -keep * radius), -keep * radius, quad_segs=4 * QUAD_SEGS)
         room = room if keep > 0 else room.boundary
         if not room.is_empty:
             near = shapely.shortest_line(shapely.Point(centre), room).coords[1]
@@ -254,7 +274,7 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
     None where it meets nothing outside.
     """
     if len(chain) > MOST_CHORDS:
-        chain, by = _plainer(chain)
+        chain, by = _plainer(chain, _FEW)
         drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
     chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))
     corners = strip(drilling)

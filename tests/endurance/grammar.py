@@ -24,7 +24,7 @@ def head(chance: random.Random, layout: bytes) -> bytes:
         if chance.random() < 0.01:
             nodes[-1] |= chance.choice(({"bulge": chance.uniform(-2, 2)}, {"handles": [[chance.uniform(-60, 60) for _ in "xy"] for _ in "ab"]}))
     if record["slots"] and chance.random() < 0.2:
-        record["slots"][0]["shape"] = {"kind": "drawn", "loop": {"nodes": nodes[:400]}}
+        record["slots"][0]["shape"] = {"kind": "drawn", "loop": {"nodes": nodes[:2000]}}
     else:
         record["outline"] = {"nodes": nodes}
     return json.dumps(record).encode()

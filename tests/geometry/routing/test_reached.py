@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from geometry.layout import Node
 from geometry.layout.outline import Loop
-from geometry.routing.reached import outline_reached, slot_reached
+from geometry.routing.reached import outline_reached, routed_area, slot_reached
 from tests.geometry.routing.specimens import drawn, head, loop, straight
 
 SQUARE = drawn((0.0, 0.0), (60.0, 0.0), (60.0, 20.0), (0.0, 20.0))
@@ -84,6 +84,15 @@ def test_the_neck_goes_on_behind_the_nut_line():
         found = outline_reached(head(outline=shape), 20.0, 6.0)
         assert all(p.at[1] > 30 for p in (*found.left, *found.lost))
         assert found.left == ()
+
+
+def test_no_wood_stands_between_the_neck_and_a_nut_end_that_is_not_straight():
+    """Its dents are closed by the neck, so that no cutter comes there; a saw of them made every offset of the outline take minutes."""
+    dented = [(-20.0, 0.0), *((x, 6.0 * (i % 2)) for i, x in enumerate(range(-18, 20, 2))), (20.0, 0.0)]
+    shape = loop(*dented, (45.0, 40.0), (45.0, 150.0), (-45.0, 150.0), (-45.0, 40.0))
+    assert len(routed_area(shape).interiors) == 0
+    found = outline_reached(head(outline=shape), 3.0, 6.0)
+    assert found.left == () and all(p.at[1] > 30 for p in found.lost)
 
 
 def test_smooth_outlines_lose_and_keep_nothing():
