@@ -32,7 +32,7 @@ def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = Non
             return equipped(layout, rack)
     except (FormatError, GeometryError) as error:
         window.say(say("The layout begins with the starting rack: {error}", error=error))
-    return layout if window.unit == "mm" else equipped(layout, racks.starting_rack("inch"))
+    return layout
 
 
 def equipped(layout: Headstock, rack: Rack) -> Headstock:
