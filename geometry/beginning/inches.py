@@ -14,22 +14,22 @@ from geometry.units import usual_pin
 
 INCHES = Numbers(pitch=inch("1 3/16"), length=inch("7 1/2"), width=inch("4"), thickness=inch("5/8"), nut_width=inch("1 11/16"))
 """What Numbers begins with, in inches that a rule shows (common practice, no source)."""
-TEMPLATE_BIT = "3/8 in shank bearing"
-"""Of the starting rack: its flutes are short enough for the usual thickness."""
+TEMPLATE_BIT, BOARD = "1/2 in shank bearing", inch("1/4")
+"""Of the starting rack, and the thickness of a template's board: at 5/8 one pass goes through with enough bearing on it."""
 EIGHTH, SIXTEENTH = inch("1/8"), inch("1/16")
 
 
 def with_inch_hardware(layout: Headstock) -> Headstock:
     """The layout with the generic patterns in fractional sizes in the place of those in mm, and pins of 1/4; others stay.
 
-    Tuners and pins keep their places. The starting rack in mm becomes that in inches, with a bit for the template that
-    serves all that begins here. A layout that has these patterns already comes back equal.
+    Tuners and pins keep their places. The starting rack in mm becomes that in inches, with a bit and
+    a board for the template. A layout that has these patterns already comes back equal.
     """
     inches = {old.id: new for old, new in zip(PATTERNS, PATTERNS_INCH, strict=True) if old in layout.patterns}
     names = {old: new.id for old, new in inches.items()}
     pins = tuple(replace(pin, diameter=usual_pin("in")) if pin.diameter == usual_pin("mm") else pin for pin in layout.pins)
     if layout.rack == RACK:
-        layout = replace(layout, rack=RACK_INCH, template=replace(layout.template, bit=TEMPLATE_BIT, bush=None))
+        layout = replace(layout, rack=RACK_INCH, template=replace(layout.template, bit=TEMPLATE_BIT, bush=None, thickness=BOARD))
     return replace(layout, patterns=tuple(inches.get(pattern.id, pattern) for pattern in layout.patterns), pins=pins,
                    tuners=tuple(replace(tuner, pattern=names.get(tuner.pattern, tuner.pattern)) for tuner in layout.tuners))
 

@@ -58,7 +58,9 @@ def test_a_layout_in_inches_has_no_snag_more_and_every_drill(mount, pitch, count
     before, after = ({(s.kind, s.between) for s in check(one).snags if s.grade != "note" or s.kind in ("no-drill", "no-bit")} for one in (made, begun))
     assert after <= before
     assert begun.rack == starting_rack("inch") and begun.template.bit in {bit.id for bit in RACK_INCH.bits}
-    assert all(plan.best is not None for plan in plan_routing(begun).all)
+    plans = plan_routing(begun).all
+    assert {plan.best.tools for plan in plans} == {((begun.template.bit, None),)}, "one bit on one template does all"
+    assert {len(plan.best.passes) for plan in plans} == {1}
     assert {t.pattern for t in begun.tuners} <= {p.id for p in PATTERNS_INCH}
     assert hardware_in_unit(begun, "in64") == begun
 
