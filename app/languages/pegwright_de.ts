@@ -3776,8 +3776,8 @@
         <translation>Messen</translation>
     </message>
     <message>
-        <source>Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away.</source>
-        <translation>Beide Balken jeder Seite messen: 100 mm von Endstrich zu Endstrich, sonst die Seite wegwerfen.</translation>
+        <source>Measure both bars of each page: {long} from end tick to end tick, or throw the page away.</source>
+        <translation>Beide Balken jeder Seite messen: {long} von Endstrich zu Endstrich, sonst die Seite wegwerfen.</translation>
     </message>
     <message>
         <source>Measure places or distances of holes that one part joins: then it shows whether the part goes on.</source>

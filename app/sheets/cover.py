@@ -9,6 +9,7 @@ from msgspec import Struct
 
 from app.formats.letters import complete, printable
 from app.formats.paper import Box, Placed
+from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.tiling import Tiling
 from app.sheets.words import block
@@ -98,7 +99,7 @@ def snag_warning(snags: Sequence[Snag]) -> str:
 
 def _steps(laid: list[Laid]) -> list[str]:
     steps = [say("Print every page at 100 %, never fitted to the page."),
-             say("Measure both bars of each page: 100 mm from end tick to end tick, or throw the page away.")]
+             say("Measure both bars of each page: {long} from end tick to end tick, or throw the page away.", long=bar_words())]
     if any(len(one.tiling.tiles) > 1 for one in laid):
         steps.append(say("Join pages row by row from the nut end, left to right: cut one page along the row of short "
                          "strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; then "

@@ -9,6 +9,7 @@ from app.formats.paper import Box
 from app.sheets.words import CAUTIONS, PRINT_AT, block, short
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, straight
+from geometry.lengths import spoken
 from geometry.saying import say
 
 PRINTER_MARGIN = 10.0
@@ -57,6 +58,11 @@ def correction_words(width: float, height: float, words: str) -> Drawing:
     return tuple(block(text, (x0 + BAR + 4.0, PRINTER_MARGIN + 17.4), 1.6, x1 - x0 - BAR - 4.0)[0])
 
 
+def bar_words() -> str:
+    """How long a check bar is: a rule in inches has to show it too (3 15/16 is 0.01 mm more)."""
+    return "100 mm" if spoken() == "mm" else '100 mm, 3 15/16"'
+
+
 def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
     """A 100 mm bar from (x, y) with a tick every 10 mm, the end ticks exactly 100 mm apart."""
     def at(along: float, across: float) -> tuple[float, float]:
@@ -67,7 +73,7 @@ def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
         marks.append(Stroke(straight(at(10.0 * i, -size), at(10.0 * i, 0.0)), "check bar"))
     # The letters' tops point to -x beside the upright bar, so the words stand right of it.
     place, angle = ((x + 2.5, y + BAR / 2), math.pi / 2) if upright else (at(BAR / 2, 0.9), 0.0)
-    return [*marks, Label("100 mm", place, 1.6, "note", angle=angle, anchor="middle")]
+    return [*marks, Label(bar_words(), place, 1.6, "note", angle=angle, anchor="middle")]
 
 
 def window_corners(box: Box) -> list[Mark]:

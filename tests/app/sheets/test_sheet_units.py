@@ -76,7 +76,7 @@ def test_nothing_to_work_to_is_left_in_millimetres(printed):
 
 
 def test_check_bars_stay_as_they_are(printed):
-    assert all([m.text for placed in page.content for m in placed.drawing if isinstance(m, Label)].count("100 mm") >= 2 for page in printed)
+    assert all([m.text for placed in page.content for m in placed.drawing if isinstance(m, Label)].count('100 mm, 3 15/16"') >= 2 for page in printed)
 
 
 def test_block_heights_are_for_round_lengths_in_inches(printed):
