@@ -4832,6 +4832,10 @@
         <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
     <message>
+        <source>Places for pins are found, but you went on to something else: ask again.</source>
+        <translation>Stellen für Stifte sind gefunden, aber inzwischen ist etwas anderes begonnen: noch einmal fragen.</translation>
+    </message>
+    <message>
         <source>Plain post bore without a bushing, small open gear, one screw in line with the button.</source>
         <translation>Einfache Wellenbohrung ohne Buchse, kleines offenes Getriebe, eine Schraube in Richtung des Flügels.</translation>
     </message>
@@ -6210,6 +6214,10 @@
     <message>
         <source>Stopped. Press in the head, or change a number, to try again.</source>
         <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing was changed.</source>
+        <translation>Angehalten: nichts wurde geändert.</translation>
     </message>
     <message>
         <source>Stopped: the pages on show are older than the last change. They cannot be printed.</source>
@@ -13639,6 +13647,10 @@
     <message>
         <source>{spoiling}, {tight} tight, {notes}.</source>
         <translation>{spoiling}, {tight} knapp, {notes}.</translation>
+    </message>
+    <message>
+        <source>{steps} of at most {most} ways of serving the posts tried</source>
+        <translation>{steps} von höchstens {most} Wegen versucht, die Wellen zu belegen</translation>
     </message>
     <message>
         <source>{steps} steps · {holes} · {set_ups} set-ups · {tilts}

@@ -7,8 +7,9 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from app.panels.string_panel import StringPanel
-from app.window.errand import Errand
 from app.window.room import StageRoom
+from app.window.seeking import Seeking
+from geometry.asking import Ask
 from geometry.drawing import Drawing
 from geometry.drawing.string_marks import angle_marks, ghost_strings
 from geometry.edits.fields import set_field
@@ -42,12 +43,10 @@ class StringRoom(StageRoom):
         self.panel.table.post_chosen.connect(self._post)
         self.panel.table.winds_chosen.connect(self._winds)
         self.proposal: Pairing | None = None
-        self._for: Headstock | None = None
-        self._again = False
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.seeking = Seeking(self, window, say("Looking for the best post of each string…"),
+                               say("The layout changed meanwhile: ask again."), _sought)
+        self.errand = self.seeking.errand
+        self.seeking.found.connect(self._found)
 
     def marks(self) -> dict[str, Drawing]:
         """The angles along the strings, and a proposal as ghost lines."""
@@ -73,6 +72,7 @@ class StringRoom(StageRoom):
             self._propose()
 
     def leave(self) -> None:
+        self.seeking.give_up()
         self.proposal = None
         self.panel.show_gain("")
 
@@ -84,23 +84,18 @@ class StringRoom(StageRoom):
 
     def end(self) -> None:
         """The window goes: wait for a search that runs."""
-        self.errand.end()
+        self.seeking.end()
 
     # ---- the proposal -----------------------------------------------------
     def _propose(self) -> None:
-        if not self.errand.free:
-            self._again = self.window.document.layout is not self._for
-            return
-        self._for = self.window.document.layout
-        self.window.say(say("Looking for the best post of each string…"))
-        self.errand.start_in_parts(partial(propose_pairing, self._for))
+        self.seeking.start()
 
-    def _answered(self, found: Pairing) -> None:
-        if self._again:
-            return
-        if self.window.document.layout is not self._for:
-            self.window.say(say("The layout changed meanwhile: ask again."))
-            return
+    @property
+    def _for(self) -> Headstock | None:
+        """The layout that posts were last proposed for."""
+        return self.seeking.of
+
+    def _found(self, found: Pairing) -> None:
         now = present(self._for)
         if serve(self._for, found.runs) == self._for:
             self.panel.show_gain("")
@@ -110,17 +105,6 @@ class StringRoom(StageRoom):
         self.window.say("")
         self.panel.show_gain(gain_words(now, found))
         self.window.canvas.show_more(self.marks())
-
-    def _failed(self, error: Exception) -> None:
-        if not isinstance(error, GeometryError):
-            raise error
-        self.window.say(str(error))
-
-    def _ended(self) -> None:
-        """Asked for anew while the answer for an older layout was on its way: it is sought now."""
-        again, self._again = self._again, False
-        if again:
-            self._propose()
 
     def _take(self) -> None:
         if self.proposal is not None and self.window.document.layout is self._for:
@@ -148,6 +132,10 @@ class StringRoom(StageRoom):
         except GeometryError as error:
             self.window.say(str(error))
             self.refresh()
+
+
+def _sought(layout: Headstock, _: LengthUnit, ask: Ask) -> Pairing:
+    return propose_pairing(layout, ask)
 
 
 def _unserved(layout: Headstock) -> bool:

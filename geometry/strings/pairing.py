@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from functools import partial
 
 from msgspec import Struct
 
@@ -79,7 +80,7 @@ def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
     taken = {tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
     table: list[list[Run | None]] = []
     for string, x in zip(strings, places, strict=True):
-        ask()
+        ask(partial(_at, 0))
         row: list[Run | None] = []
         for tuner in tuners:
             may = fixed[string.id] == tuner.id if string.id in fixed else tuner.id not in taken
@@ -105,6 +106,10 @@ def _rubbing(near: bool, into: bool) -> float:
     return _INTO if into else _NEAR if near else 0.0
 
 
+def _at(steps: int) -> str:
+    return say("{steps} of at most {most} ways of serving the posts tried", steps=steps, most=_MOST_STEPS)
+
+
 def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]],
            ask: Ask = go_on) -> tuple[tuple[int, ...] | None, bool]:
     """(column of each row, whether it is proven best); None when no assignment avoids all clashes.
@@ -119,7 +124,7 @@ def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]],
 
     def search(done: int, used: int, banned: int, bound: float) -> bool:
         nonlocal best, best_cost, steps
-        ask()
+        ask(partial(_at, steps))
         steps += 1
         if steps > _MOST_STEPS:
             return False
