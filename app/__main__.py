@@ -11,6 +11,9 @@ def main():
     if sentence:
         sys.stderr.write(sentence + "\n")
         return 2
+    from app.setup import start
+
+    start.hand_over(["app"])
     from app.commands.main import main_with_setup
 
     return main_with_setup(sys.argv[1:])

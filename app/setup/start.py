@@ -4,17 +4,25 @@ from __future__ import annotations
 
 import os
 import sys
-from typing import TYPE_CHECKING
 
 from . import stamps
 from .places import ENVIRONMENT, in_checkout, inside, interpreter
 from .trouble import SetupTrouble
 
-if TYPE_CHECKING:
-    import subprocess
-
 COUNTER = "PEGWRIGHT_RESTARTS"
 MOST_RESTARTS = 3
+
+
+def hand_over(parts: list[str]) -> None:
+    """Go on inside the environment at once where nothing has to be set up: what else there is to ask and to say, it does itself.
+
+    Called before anything else is loaded, which the Python inside would load again. Returns where there is more to find
+    out; then `ensure` does.
+    """
+    if os.environ.get(COUNTER) or sys.prefix != sys.base_prefix or not in_checkout():
+        return
+    if stamps.ready(ENVIRONMENT, parts):
+        _go_on_inside()
 
 
 def ensure(parts: list[str]) -> None:
@@ -58,13 +66,14 @@ def _go_on_inside() -> None:
     command = [python, *sys.orig_argv[1:]]
     if os.name != "nt":
         os.execv(python, command)
+    sys.exit(_run(command))
+
+
+def _run(command: list[str]) -> int:
+    """Run a child that gets the same Ctrl-C as we do, leave the answer to it, and wait for its exit code."""
     import subprocess  # here, for no other start needs it
 
-    sys.exit(_wait(subprocess.Popen(command)))
-
-
-def _wait(process: subprocess.Popen) -> int:
-    """Wait for a child that gets the same Ctrl-C as we do, and leave the answer to it."""
+    process = subprocess.Popen(command)
     while True:
         try:
             return process.wait()

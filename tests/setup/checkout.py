@@ -47,8 +47,8 @@ class Checkout:
             f"# Invented.\n{line}\n", encoding="utf-8"
         )
 
-    def begin(self, *words: str, **environ: str) -> subprocess.Popen:
-        """Start `python -m probe` on a bare Python that sees only the wheels beside the checkout."""
+    def begin(self, *words: str, module: str = "probe", **environ: str) -> subprocess.Popen:
+        """Start `python -m probe`, or another module, on a bare Python that sees only the wheels beside the checkout."""
         clean = {
             name: value
             for name, value in os.environ.items()
@@ -61,7 +61,7 @@ class Checkout:
             "PIP_RETRIES": "0",
         }
         return subprocess.Popen(
-            [base_python(), "-m", "probe", *words],
+            [base_python(), "-m", module, *words],
             cwd=self.folder,
             env={**clean, **offline, **environ},
             stdin=subprocess.DEVNULL,

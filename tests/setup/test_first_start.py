@@ -1,13 +1,16 @@
 """Whole starts in a small checkout, in processes of their own."""
 
 import os
+import shutil
 import signal
+import sys
 import time
+import venv
 
 import pytest
 
 from app.setup import stamps
-from app.setup.places import base_python, interpreter
+from app.setup.places import APP, base_python, interpreter
 from tests.setup.checkout import Checkout, running_version
 
 
@@ -88,6 +91,26 @@ def test_a_folder_that_cannot_be_written_is_named(checkout: Checkout) -> None:
         checkout.folder.chmod(0o755)
     assert (code, out) == (2, "")
     assert err.startswith(f"The folder {checkout.folder} cannot be written to")
+
+
+def test_a_start_goes_on_inside_before_it_loads_anything_but_set_up(checkout: Checkout) -> None:
+    """What the Python outside loads, the one inside loads again."""
+    commands = checkout.folder / "app" / "commands"
+    commands.mkdir()
+    shutil.copy(APP / "__main__.py", checkout.folder / "app")
+    (commands / "main.py").write_text(
+        "import sys\nprint('loaded in', sys.prefix)\ndef main_with_setup(words):\n    print(*words)\n    return 3\n",
+        encoding="utf-8",
+    )
+    code, out, err = checkout.start("a", "b c", module="app")
+    assert (code, out) == (3, f"loaded in {sys.base_prefix}\na b c\n"), "without an environment it is for set-up to say"
+
+    venv.create(checkout.environment, with_pip=False)
+    pins = (checkout.folder / "app" / "setup" / "pins.txt").read_text(encoding="utf-8")
+    stamp = stamps.text(checkout.environment, pins, running_version())
+    (checkout.environment / "pegwright-app.txt").write_text(stamp, encoding="utf-8")
+    code, out, err = checkout.start("a", "b c", module="app")
+    assert (code, out) == (3, f"loaded in {checkout.environment}\na b c\n"), err
 
 
 @pytest.mark.skipif(os.name == "nt", reason="links a Python, which Windows does not do unasked")
