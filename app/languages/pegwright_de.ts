@@ -9547,7 +9547,7 @@
     </message>
     <message>
         <source>across, {along} from the nut line</source>
-        <translation>quer, {along} von der Sattellinie</translation>
+        <translation>quer, {along} ab Sattellinie</translation>
     </message>
     <message>
         <source>against the grain</source>

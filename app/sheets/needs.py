@@ -174,8 +174,8 @@ def bits(work: Work) -> list[Tool]:
             continue
         for one in plan.best.passes:
             for id in (one.bit, *((one.bush,) if one.bush else ())):
-                if plan.of not in used.setdefault(id, []):
-                    used[id].append(plan.of)
+                if (of := term(plan.of)) not in used.setdefault(id, []):
+                    used[id].append(of)
     return [Tool(id, ", ".join(of), True) for id, of in used.items()] + lacking
 
 

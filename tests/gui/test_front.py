@@ -190,6 +190,7 @@ def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
     QTest.keyClick(field, Qt.Key.Key_Tab)
     qtbot.waitUntil(lambda: "take a blank" in numbers._says.text())
     assert not numbers.begin_button.isEnabled() and numbers._cure.isVisible()
+    assert field.text() == "120 mm", "with its unit"
     press(numbers._cure)
     qtbot.waitUntil(lambda: numbers.settled)
     assert numbers._says.text() == "No snags." and not numbers._cure.isVisible()

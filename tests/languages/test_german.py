@@ -79,6 +79,7 @@ def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
     assert {grade for grade, _ in said["snags"]} <= {"spoils the work", "tight", "note"}
     assert any("gewünscht" in text for _, text in said["snags"]) and "treble face 2" in said["kept"]
     assert any("Mit 100 % drucken" in text for text in said["sheets"]) and any("ü" in text for text in said["sheets"])
+    assert not any("outline" in text for text in said["sheets"]), "a key is no word"
     assert said["cancel"].replace("&", "") == "Abbrechen"
 
 

@@ -242,7 +242,9 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._try()
 
     def _length(self, value: float) -> None:
-        self._numbers = replace(self._numbers, **{self.sender().property("number"): value})
+        field = self.sender()
+        field.show_value(value)  # with its unit: what was typed may have been in another
+        self._numbers = replace(self._numbers, **{field.property("number"): value})
         self._try()
 
     def _take_cure(self) -> None:
