@@ -8,6 +8,7 @@ from __future__ import annotations
 import json
 import random
 from collections.abc import Callable
+from decimal import Decimal
 from pathlib import Path
 
 from msgspec.structs import replace
@@ -17,10 +18,10 @@ from app.document import Document
 from app.document.history import MOST_STEPS
 from app.document.journal import Journal
 from app.formats import headstock
-from geometry.book import add_remark, remove_remark, set_minutes
+from geometry.book import add_remark, drop_timer, put_price, put_reading, remove_price, remove_remark, set_minutes, start
 from geometry.checks import check
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock, Remark, Task
+from geometry.layout import Book, Headstock, Price, Reading, Remark, Task
 from tests.endurance.edits import EDITS
 
 Step = tuple[str, float]
@@ -41,8 +42,8 @@ class Session:
         self._base = layout
         self._line: list[Step] = []
         self._at = 0
-        self._entries: list[str] = [one.text for one in layout.book.remarks]
-        self._back: list[list[str]] = []
+        self._entries = account(layout.book)
+        self._back: list[dict[str, list]] = []
 
     # ---- what a maker does ------------------------------------------------
     def edit(self, name: str, seed: float) -> bool:
@@ -89,29 +90,63 @@ class Session:
 
     def write(self, text: str) -> None:
         """A note into the job book."""
-        self._back.append(list(self._entries))
-        self._entries.append(text)
-        self.document.record("A note", lambda book: add_remark(book, Remark(piece=book.piece, text=text)))
+        self._record("remarks", lambda had: [*had, text], lambda book: add_remark(book, Remark(piece=book.piece, text=text)))
 
     def strike(self, part: float) -> None:
         """A note out of the job book."""
-        if not self._entries:
-            return
-        at = min(int(part * len(self._entries)), len(self._entries) - 1)
-        self._back.append(list(self._entries))
-        del self._entries[at]
-        self.document.record("Strike a note", lambda book: remove_remark(book, at))
+        self._strike("remarks", part, remove_remark)
+
+    def pay(self, part: str, cents: int) -> None:
+        """A price into the job book."""
+        price = Price(piece=self.document.book.piece, part=part, each=Decimal(cents) / 100)
+        self._record("prices", lambda had: [*had, (part, price.each)], lambda book: put_price(book, None, price))
+
+    def unpay(self, part: float) -> None:
+        """A price out of the job book."""
+        self._strike("prices", part, remove_price)
+
+    def clock(self, now: float) -> None:
+        """The timer started for the first slot, or stopped without counting it."""
+        slots = self.document.layout.slots
+        if self.document.book.clock is not None:
+            self._record("clock", lambda had: [None], drop_timer)
+        elif slots:
+            task = Task(operation=f"rout {slots[0].id}", features=(slots[0].id,))
+            self._record("clock", lambda had: [now], lambda book: start(book, book.piece, task, now))
+
+    def turn(self) -> None:
+        """The other piece on the bench."""
+        other = "real" if self.document.book.piece == "practice" else "practice"
+        self._record("piece", lambda had: [other], lambda book: replace(book, piece=other))
+
+    def read(self, value: float) -> None:
+        """A reading of a hole of the first tuner; none without tuners."""
+        if self.document.layout.tuners:
+            drilling = f"{self.document.layout.tuners[0].id}.1"
+            reading = Reading(piece="real", drilling=drilling, what="depth", value=value)
+            self._record(None, None, lambda book: put_reading(book, reading))
 
     def time(self, minutes: float) -> None:
         """Minutes for what is done to the first slot; none without slots."""
         if self.document.layout.slots:
             id = self.document.layout.slots[0].id
-            self._back.append(list(self._entries))
             task = Task(operation=f"rout {id}", features=(id,))
-            before = self.document.book
-            self.document.record("Minutes", lambda book: set_minutes(book, "real", task, minutes))
-            if self.document.book == before:
-                self._back.pop()
+            self._record(None, None, lambda book: set_minutes(book, "real", task, minutes))
+
+    def _strike(self, field: str, part: float, remove: Callable[[Book, int], Book]) -> None:
+        had = self._entries[field]
+        if had:
+            at = min(int(part * len(had)), len(had) - 1)
+            self._record(field, lambda had: had[:at] + had[at + 1:], lambda book: remove(book, at))
+
+    def _record(self, field: str | None, then: Callable[[list], list] | None, change: Callable[[Book], Book]) -> None:
+        """One entry, into the book and into the account; without a field it goes by the names of features, which the account leaves out."""
+        before = self.document.book
+        self.document.record("An entry", change)
+        if self.document.book != before:
+            self._back.append(dict(self._entries))
+            if field is not None:
+                self._entries[field] = then(self._entries[field])
 
     def take_back(self) -> None:
         done = self.document.take_back()
@@ -162,11 +197,12 @@ class Session:
         history = self.document.history
         assert history.names == [name for name, _ in self._line[self._first:]]
         assert history.at == self._at - self._first and len(history.past) <= MOST_STEPS
-        assert [one.text for one in self.document.book.remarks] == self._entries
-        for layout in (history.layouts[0], history.layouts[-1]):
-            assert [one.text for one in layout.book.remarks] == self._entries, "the book is the same at every step"
+        for layout in (self.document.layout, history.layouts[0], history.layouts[-1]):
+            assert account(layout.book) == self._entries, "the book is the same at every step"
+        held = {one.task.features[0] for one in self.document.book.times if one.task.features}
         for time in self.document.book.times:
             assert time.task.operation == f"rout {time.task.features[0]}", "a time and its feature are named alike"
+        assert len(held) == len(self.document.book.times), "one time of one operation"
 
     def replayed(self) -> None:
         """The edits that stand, done over again from the first layout as a file holds it, give the layout on show."""
@@ -188,6 +224,12 @@ class Session:
         QCoreApplication.sendPostedEvents(self.document, QEvent.Type.DeferredDelete)
 
 
+def account(book: Book) -> dict[str, list]:
+    """What of a book goes by no name of a feature."""
+    return {"remarks": [one.text for one in book.remarks], "prices": [(one.part, one.each) for one in book.prices],
+            "clock": [None if book.clock is None else book.clock.since], "piece": [book.piece]}
+
+
 def drawing(layout: Headstock) -> Headstock:
     """The layout without its job book."""
     return replace(layout, book=Book())
@@ -201,8 +243,10 @@ def by_chance(session: Session, chance: random.Random, count: int) -> None:
         (0.60, lambda: session.tried(chance.choice(names), chance.random())),
         (0.72, session.undo), (0.80, session.redo), (0.84, lambda: session.go(chance.random())),
         (0.88, lambda: session.write(f"note {chance.randrange(99)}")), (0.90, lambda: session.strike(chance.random())),
-        (0.92, lambda: session.time(float(chance.randrange(60)))), (0.95, session.take_back), (0.97, session.save),
-        (0.98, session.open), (1.01, session.crash)]
+        (0.91, lambda: session.time(float(chance.randrange(60)))), (0.917, lambda: session.pay("wood", chance.randrange(9999))),
+        (0.92, lambda: session.unpay(chance.random())), (0.925, lambda: session.clock(1.7e9 + chance.randrange(999))), (0.928, session.turn),
+        (0.932, lambda: session.read(chance.uniform(0, 20))), (0.955, session.take_back), (0.975, session.save), (0.985, session.open),
+        (1.01, session.crash)]
     for _ in range(count):
         what = chance.random()
         next(way for most, way in ways if what < most)()

@@ -63,6 +63,26 @@ class Sessions(RuleBasedStateMachine):
     def time(self, minutes):
         self.session.time(minutes)
 
+    @rule(cents=st.integers(0, 9999))
+    def pay(self, cents):
+        self.session.pay("wood", cents)
+
+    @rule(part=PARTS)
+    def unpay(self, part):
+        self.session.unpay(part)
+
+    @rule(now=st.integers(1, 9).map(float))
+    def clock(self, now):
+        self.session.clock(now)
+
+    @rule()
+    def turn(self):
+        self.session.turn()
+
+    @rule(value=st.floats(0, 20))
+    def read(self, value):
+        self.session.read(value)
+
     @rule()
     def undo(self):
         self.session.undo()
