@@ -3988,6 +3988,10 @@
         <translation>{what} versetzen: {ways}</translation>
     </message>
     <message>
+        <source>Moves that cure snags are being looked for.</source>
+        <translation>Schritte, die Haken beheben, werden gesucht.</translation>
+    </message>
+    <message>
         <source>Moving {n} tuners by up to {far} brings the chance that it {aim} {gain}. It is shown dashed on the drawing.</source>
         <translation>{n} Mechaniken um bis zu {far} versetzt: die Wahrscheinlichkeit, dass sie {aim}, steigt {gain}. In der Zeichnung gestrichelt gezeigt.</translation>
     </message>
@@ -4126,6 +4130,10 @@
     <message>
         <source>No move of a tuner that you left free helps.</source>
         <translation>Kein Versetzen einer freigegebenen Mechanik hilft.</translation>
+    </message>
+    <message>
+        <source>No move that cures it was looked for to the end: choose this card, and one is.</source>
+        <translation>Ein Schritt, der es behebt, wurde nicht zu Ende gesucht: diese Karte wählen, dann wird er gesucht.</translation>
     </message>
     <message>
         <source>No order can do with fewer than {bound} changes.</source>
@@ -12523,6 +12531,10 @@
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>
         <translation>{diameter}, {depth}, von der {surface}</translation>
+    </message>
+    <message>
+        <source>{done} of {snags} snags done, {moves} moves tried</source>
+        <translation>{done} von {snags} Haken erledigt, {moves} Schritte versucht</translation>
     </message>
     <message>
         <source>{drill} {diameter}, not in the rack</source>

@@ -5,11 +5,13 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
+from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.window.aside import stand_aside
+from app.panels.work_note import WorkNote
 from app.window.background import Background
-from geometry.checks import CheckResult, Snag
+from app.window.cure_search import CureSearch
+from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
@@ -25,22 +27,17 @@ if TYPE_CHECKING:
 
 PAUSE_MS = 200
 """How long nothing has changed before cures are sought."""
+LONG_MS = 2000
+"""How long cures are sought before that is told of: the cards themselves say that they are."""
 _GHOST = "dimension"
 
 
-class _Search:
-    """One search; `stopped` ends it between two trials, where it also stands aside while the hand is at work."""
-
-    def __init__(self, layout: Headstock, result: CheckResult) -> None:
-        self.layout, self.result = layout, result
-        self.stopped = False
-
-    def is_stopped(self) -> bool:
-        return stand_aside(lambda: self.stopped)
-
-
 class Cures(QObject):
-    """Settles the cures of what the window shows, and makes the move that the maker asks for."""
+    """Settles the cures of what the window shows, and makes the move that the maker asks for.
+
+    A search that finds no end by itself ends after a while, or when the maker stops it; the cards of what was not sought
+    then say so, and whoever chooses one has its cure sought, and the others for as long again.
+    """
 
     found = Signal(object, object, object)
     """(search, snag, the same snag settled), from the thread of the search"""
@@ -48,9 +45,18 @@ class Cures(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self._search: _Search | None = None
+        self._search: CureSearch | None = None
         self._thread: Background | None = None
         self._settled: dict[int, Snag] = {}
+        self._unsought: dict[int, Snag] = {}
+        """what the card of a snag tells of whose cure the search has left"""
+        self.patience: float | None = None
+        """seconds, another than that of the search"""
+        self.note: WorkNote | None = None
+        self._long = QTimer(self)
+        self._long.setSingleShot(True)
+        self._long.setInterval(LONG_MS)
+        self._long.timeout.connect(self._tell_of_it)
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
@@ -59,6 +65,7 @@ class Cures(QObject):
         window.document.shown_changed.connect(self._changed)
         window.side.cure_wanted.connect(self.carry_out)
         window.side.cure_pointed.connect(self._ghost)
+        window.side.snag_chosen.connect(self._chosen)
         self._pause.start()
 
     @property
@@ -89,6 +96,7 @@ class Cures(QObject):
     def end(self) -> None:
         """The window goes: stop and wait."""
         self._pause.stop()
+        self._long.stop()
         if self._search is not None:
             self._search.stopped = True
         if self._thread is not None:
@@ -97,38 +105,86 @@ class Cures(QObject):
     def _changed(self) -> None:
         if self._search is not None:
             self._search.stopped = True
-        self._settled = {}
+        self._settled, self._unsought = {}, {}
         if not self._window.hand.busy:
             self._window.canvas.show_guides(())
         self._pause.start()
 
     def _seek(self) -> None:
-        from geometry.cures import curable
-
         if self._thread is not None and not self._thread.isFinished():
             self._pause.start()
             return
         document = self._window.document
-        search = self._search = _Search(document.shown, document.result)
-        if any(snag.cured is None and curable(snag) for snag in search.result.snags):
-            self._thread = Background(partial(self._run, search), self)
-            self._thread.failed.connect(self._failed)
-            self._thread.start()
+        self._search = CureSearch(document.shown, document.result, self.patience)
+        if self._search.left:
+            self._begin()
 
-    def _run(self, search: _Search) -> None:
-        from geometry.cures import settle_all  # loaded by _seek
+    def _begin(self) -> None:
+        self._thread = Background(partial(self._run, self._search), self)
+        self._thread.failed.connect(self._failed)
+        self._thread.finished.connect(self._ended)
+        self._long.start()
+        self._thread.start()
 
-        for snag, done in settle_all(search.layout, search.result, search.is_stopped):
+    def _run(self, search: CureSearch) -> None:
+        for snag, done in search.run():
             self.found.emit(search, snag, done)
 
+    def _chosen(self, snag: Snag) -> None:
+        """The card of a snag is in hand: its cure comes first. Where the search has ended it goes on."""
+        search = self._search
+        if search is None or self._pause.isActive():
+            return
+        wanted = next((one for one in tuple(search.left) if snag is one or snag is self._unsought.get(id(one))), None)
+        if wanted is None:
+            return
+        search.wanted = wanted
+        if self._thread.isFinished():
+            search.stopped, self._unsought = False, {}
+            self._show()
+            self._begin()
+
+    def _stop(self) -> None:
+        self._search.stopped = True
+
+    def _ended(self) -> None:
+        """What was not sought says so, unless the layout is another by now."""
+        if not self._thread.isFinished() or self._pause.isActive():
+            return
+        self._long.stop()
+        if self.note is not None:
+            self.note.none()
+        if self._search.asked_for is not None and not self._search.stopped:  # chosen while the search was on its way out
+            self._begin()
+            return
+        words = say("No move that cures it was looked for to the end: choose this card, and one is.")
+        self._unsought = {id(snag): replace(snag, cured=words) for snag in self._search.left}
+        if self._unsought:
+            self._show()
+
+    def _tell_of_it(self) -> None:
+        """It takes long."""
+        if self.note is None:
+            self.note = WorkNote(self._window.canvas)
+            self.note.stopped.connect(self._stop)
+            self.note.put_away.connect(self._window.keyboard.home)
+        self.note.working(say("Moves that cure snags are being looked for."), self._at)
+
+    def _at(self) -> str:
+        return self._search.at
+
     def _failed(self, error: Exception) -> None:
+        self._search.stopped = True
         raise error
 
-    def _take(self, search: _Search, snag: Snag, done: Snag) -> None:
-        if search.stopped or search is not self._search:
+    def _take(self, search: CureSearch, snag: Snag, done: Snag) -> None:
+        if self._pause.isActive() or search is not self._search:
             return
         self._settled[id(snag)] = done
-        self._window.side.snags.show_snags(tuple(self._settled.get(id(one), one) for one in search.result.snags))
+        self._show()
+
+    def _show(self) -> None:
+        self._window.side.snags.show_snags(tuple((self._settled | self._unsought).get(id(one), one) for one in self._search.result.snags))
 
     def _ghost(self, snag: Snag | None) -> None:
         """Show where what would move comes to, while the button is pointed at."""

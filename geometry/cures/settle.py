@@ -56,12 +56,12 @@ def curable(snag: Snag) -> bool:
 
 
 def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveCheck | None = None,
-           stop: Callable[[], bool] = lambda: False, most: int = MOST_TRIALS) -> Snag | None:
+           stop: Callable[[], bool] = lambda: False, most: int = MOST_TRIALS, tried: Callable[[], None] = lambda: None) -> Snag | None:
     """A snag of `result`, which is check(layout), with its cure; None when stopped.
 
-    `checker` may be one that has checked layouts near this one before: it is quicker.
+    `checker` may be one that has checked layouts near this one before: it is quicker. `tried` is called at each move that is tried.
     """
-    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck())
+    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried)
     ways = tracks(layout, snag)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
@@ -84,7 +84,8 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
 
 
 class _Search:
-    def __init__(self, layout: Headstock, before: Before, snag: Snag, checker: LiveCheck) -> None:
+    def __init__(self, layout: Headstock, before: Before, snag: Snag, checker: LiveCheck, tried: Callable[[], None]) -> None:
+        self._tried = tried
         self._layout, self._before, self._snag, self._checker = layout, before, snag, checker
         self._least = up(snag.lacks) if snag.unit == "mm" and snag.lacks > 0 else 0.1
         self._lacked: dict[int, list[float]] = {}
@@ -102,6 +103,7 @@ class _Search:
     def trial(self, i: int, way: Track, amount: float) -> Verdict | None:
         """What the move does; None when it cannot be made."""
         self.trials += 1
+        self._tried()
         self._farthest = max(self._farthest, amount)
         move = way.make(amount)
         try:

@@ -1,9 +1,15 @@
 """The cure on a card: sought once the hand rests, shown as a ghost, carried out by its button as one step."""
 
+import re
+
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from app.panels.snag_list import SnagList
+from app.window import aside
+from app.window.background import running
 from geometry.checks import check
+from tests.waiting import press
 
 
 def _spoilt(bench, qtbot):
@@ -104,3 +110,68 @@ def test_a_cure_pressed_with_something_in_hand_says_what_to_do_first(bench, qtbo
     assert bench.layout is before and "Esc" in bench.window.foot.said
     bench.key(Qt.Key.Key_Escape)
     assert bench.window.document.shown is before
+
+
+# ---- a search that finds no end ----------------------------------------------
+def _given_up(bench, qtbot) -> SnagList:
+    """Cures of a spoilt head for which the search had no patience at all; the list of its snags."""
+    bench.window.cures.patience = 0.0
+    start = bench.inside("treble side 2")
+    bench.drag(start, (start[0], start[1] - 9.0))
+    snags = bench.window.side.snags
+    qtbot.waitUntil(lambda: bench.window.cures.settled and "choose this card" in snags.model().index(0).data())
+    return snags
+
+
+def _sought(snags: SnagList, row: int) -> bool:
+    return not any(words in snags.model().index(row).data() for words in ("choose this card", "Looking for"))
+
+
+def test_a_card_whose_cure_was_not_sought_says_so_and_has_it_sought_when_it_is_chosen(bench, qtbot):
+    snags = _given_up(bench, qtbot)
+    for row in (1, 0):
+        index = snags.model().index(row)
+        snags.scrollTo(index)
+        bench.pump()
+        QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=snags.visualRect(index).topLeft() + QPoint(40, 14))
+        qtbot.waitUntil(lambda row=row: bench.window.cures.settled and _sought(snags, row))
+    qtbot.waitUntil(lambda: "choose this card" in snags.model().index(2).data())
+    assert _sought(snags, 1)
+    assert snags.currentIndex().row() == 0, "the card in hand stays in hand"
+
+
+def test_the_keyboard_has_a_cure_sought_too(bench, qtbot):
+    snags = _given_up(bench, qtbot)
+    snags.setFocus()
+    snags.setCurrentIndex(snags.model().index(0))
+    QTest.keyClick(snags, Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: bench.window.cures.settled and _sought(snags, 1))
+
+
+def test_a_search_that_takes_long_is_told_of_and_ends_on_stop(bench, qtbot, monkeypatch):
+    hand_rests = []
+    monkeypatch.setattr(aside, "at_rest", lambda: bool(hand_rests))
+    cures = bench.window.cures
+    cures._long.setInterval(0)
+    start = bench.inside("treble side 2")
+    bench.drag(start, (start[0], start[1] - 9.0))
+    qtbot.waitUntil(lambda: cures.note is not None and cures.note.isVisible())
+    assert re.search(r"0 of \d+ snags", cures.note.at.text())
+    press(cures.note.button)
+    snags = bench.window.side.snags
+    qtbot.waitUntil(lambda: cures.settled and "choose this card" in snags.model().index(0).data())
+    assert cures.note.isHidden()
+    hand_rests.append(True)
+    bench.window.go_to_snag(snags.model().index(0).data(Qt.ItemDataRole.UserRole))
+    cures._chosen(snags.model().index(0).data(Qt.ItemDataRole.UserRole))
+    qtbot.waitUntil(lambda: cures.settled and all(_sought(snags, row) for row in range(snags.model().rowCount())))
+
+
+def test_a_window_closes_while_cures_are_sought(bench, qtbot, monkeypatch):
+    monkeypatch.setattr(aside, "at_rest", lambda: False)
+    start = bench.inside("treble side 2")
+    bench.drag(start, (start[0], start[1] - 9.0))
+    qtbot.waitUntil(lambda: bool(running(bench.window.cures)))
+    bench.window.asked = True
+    bench.window.close()
+    assert running(bench.window.cures) == []
