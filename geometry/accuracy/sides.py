@@ -266,7 +266,8 @@ def _beyond_mouth(model: Model, d: Drilling, needed: float) -> Chords:
     aside = (points - np.array(plan(d.start))) @ across
     heading = (steps @ across) / np.maximum(np.hypot(steps[:, 0], steps[:, 1]), 1e-300)
     mouth = int(np.argmin(np.hypot(*(points - np.array(plan(d.start))).T)))
-    own = (heading * (1.0 if heading[mouth] >= 0 else -1.0) > _MOUTH_TURN)
+    lead = max(heading[mouth - 1], heading[mouth], key=abs)
+    own = (heading * (1.0 if lead >= 0 else -1.0) > _MOUTH_TURN)
     count = len(points)
     last = first = steps_gone = 0
     while steps_gone < count and own[(mouth + last) % count] and abs(aside[(mouth + last) % count]) < half:

@@ -144,7 +144,9 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
     mouths = np.argmin(u * u + w * w, axis=1).tolist()
     found = []
     for i, (drilling, needed, mouth) in enumerate(zip(item.drillings, wish, mouths, strict=True)):
-        own_chord = heading * (1.0 if heading[mouth] >= 0 else -1.0) > _MOUTH_TURN
+        # Of the two chords at a corner the one that leads past the bore more squarely tells which way the mouth runs.
+        lead = max(heading[mouth - 1], heading[mouth], key=abs)
+        own_chord = heading * (1.0 if lead >= 0 else -1.0) > _MOUTH_TURN
         if _only_mouth(near[i], own_chord, mouth):
             continue
         rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK)
@@ -196,6 +198,8 @@ def _beyond_mouth(ring: _Ring, u: np.ndarray, near: np.ndarray, own_chord: np.nd
         first_corner, steps = (first_corner - 1) % count, steps + 1
     if steps >= count:
         return None
+    if not steps:  # it goes in where there is no edge to drill into: all that comes near it is a wall beside it
+        return shapely.LineString(np.append(ring.points, ring.points[:1], axis=0)) if near.any() else None
     # Corners from last_corner round to first_corner are the rest.
     rest = (last_corner + np.arange((first_corner - last_corner) % count + 1)) % count
     if not near[rest].any():
@@ -220,14 +224,14 @@ def _cut(inner: np.ndarray, outer: np.ndarray, a: float, b: float, half: float) 
 def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineString,
          quick: float) -> tuple[float, Vec2, Vec2 | None]:
     """(gap in mm, place, way back); negative by the least shift that brings the bore back into the wood."""
-    if quick > 0:
+    ends = shape.points[1:3]
+    out = -outline.about(ends)
+    if quick > 0 and out.max() < 0:
         p, q = shapely.shortest_line(shape.line, rest).coords[:]
         exact = min(_settled(shape, outline, place) for place in _nearest_places(shape, rest, quick + 2 * FLAT))
         # On the exact outline the gap differs from that to its chords by no more than their sagitta.
         sure = abs(exact - quick) <= 2 * FLAT
         return (exact if sure else quick - FLAT), v.middle(p, q), v.unit(v.sub(p, q))
-    ends = shape.points[1:3]
-    out = -outline.about(ends)
     inner = shapely.get_coordinates(rest)
     i = int(np.argmax(out))
     deep, k = shape.deepest(inner)

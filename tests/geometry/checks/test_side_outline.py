@@ -1,5 +1,7 @@
 """The quick look at the outline about side bores never passes over what the careful one finds."""
 
+import math
+
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
@@ -7,8 +9,9 @@ from msgspec.structs import replace
 from geometry.checks import check, side_outline
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
-from geometry.edits import slide_tuner
+from geometry.edits import mirror_layout, slide_tuner
 from geometry.layout import Margins
+from tests.geometry.checks.heads import SIDE, bore, head, leaning, loop, pattern, side
 from tests.property.layouts import DEMO, displaced
 
 
@@ -40,3 +43,26 @@ def test_bores_that_come_near_the_outline_elsewhere_are_measured_either_way():
     assert [bool(near) for near in found].count(True) == 2
     assert [quick for quick, near in zip(sure, found, strict=True) if near] == [False, False]
     assert sum(snag.kind == "side-bore-to-outline" for snag in check(layout).snags) == 2
+
+
+def _told(layout):
+    return sorted((snag.kind, snag.grade, round(snag.measured, 6)) for snag in check(layout).snags if snag.kind.endswith("to-outline"))
+
+
+def test_a_bore_at_a_sharp_corner_is_told_on_either_side():
+    """The edge leans inwards by 20 degrees, so a bore square to it beside the nut line runs out through that."""
+    layout = head(outline=leaning(20.0), tuners=(side("a", 0.1),), patterns=(SIDE,))
+    ((kind, grade, measured),) = _told(layout)
+    assert kind == "side-bore-to-outline" and grade == "spoils the work" and measured < -10
+    assert _told(mirror_layout(layout)) == _told(layout)
+
+
+def test_a_screw_in_the_air_past_a_small_round_corner_is_told():
+    """The tip is level at y = 180, its corners are round by 3; the screw lies at y = 183 and is 1.6 thick."""
+    quarter = math.tan(math.pi / 8)
+    outline = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 177.0, quarter), (37.0, 180.0), (-37.0, 180.0, quarter), (-40.0, 177.0))
+    over = pattern("over", "side", bore(surface="seat", depth=30.0), bore("screw", 1.6, "seat", (7.0, 0.0), 9.0))
+    layout = head(outline=outline, tuners=(side("a", 176.0, over),), patterns=(over,))
+    (screw,) = [told for told in _told(layout) if told[0] == "screw-to-outline"]
+    assert screw[1] == "spoils the work" and screw[2] <= -3.8
+    assert _told(mirror_layout(layout)) == _told(layout)

@@ -3,7 +3,7 @@
 import msgspec
 import pytest
 
-from geometry.layout import Ear, Pin
+from geometry.layout import Ear, Pin, SingleHole
 from geometry.sequence import Operation, WoodState, best_order, operations, precedence, wood_after
 from geometry.sequence.counts import counts
 from geometry.sequence.operation import Cut
@@ -34,6 +34,16 @@ def test_marks_come_with_the_paper_and_go_one_after_the_other() -> None:
     assert after("mark").papers == ("face", "back", "bass edge", "treble edge")
     assert after("cut outline").papers == ("face", "back")
     assert after("clean up").papers == ()
+
+
+def test_there_is_a_back_paper_where_something_is_drilled_from_the_back() -> None:
+    """Whatever it belongs to; a pattern that no tuner has asks for none."""
+    bare = msgspec.structs.replace(LAYOUT, tuners=(), holes=())
+    for holes, papers in (((), ("face",)), ((SingleHole(id="peep", at=(0.0, 90.0), diameter=4.0, depth=6.0, surface="back"),), ("face", "back"))):
+        layout = msgspec.structs.replace(bare, holes=holes)
+        ops = operations(layout, PLANS)
+        marked = state_of(layout, [op for op in ops if op.kind == "mark"], ops)
+        assert marked.papers[:-2] == papers
 
 
 def test_edges_go_with_the_outline_and_seats_come_with_the_router() -> None:
