@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+MOST_LETTERS = 60
+"""Of a name in a list: that of a file may have 255."""
+
 
 def plain(words: str) -> str:
     """The words as a tip shows them letter by letter."""
@@ -9,3 +12,10 @@ def plain(words: str) -> str:
         return words
     from html import escape  # here, for few words need it
     return f"<qt>{escape(words)}</qt>"
+
+
+def short(name: str) -> str:
+    """A name on one line and of at most MOST_LETTERS, for a list; what is left out is in its middle."""
+    name = "".join(letter if letter.isprintable() else " " for letter in name)
+    head = MOST_LETTERS // 2
+    return name if len(name) <= MOST_LETTERS else f"{name[:head]}…{name[head + 1 - MOST_LETTERS:]}"

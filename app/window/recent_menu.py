@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 
-from app.look.plain import plain
+from app.look.plain import plain, short
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -52,6 +52,8 @@ class RecentMenu(QObject):
 
 def entry(path: Path, twice: bool) -> str:
     """The words for a file: its folder too where two have the same name, and that it is missing when it is."""
-    name = f"{path.name} ({path.parent.name})" if twice else path.name
+    name = short(path.name)
+    if twice:
+        name = f"{name} ({short(path.parent.name)})"
     name = name.replace("&", "&&")
     return name if os.path.exists(path) else say("{name} – not there now", name=name)

@@ -110,7 +110,7 @@ def test_a_name_completed_by_its_ending_is_not_written_over_unasked(bench, opene
     assert headstock.read(opened).name == "first"
 
 
-@pytest.mark.parametrize("name", ["my head", "голова грифа", "頭", "🎸 head", "a'b\"c", "x" * 120, "50 % #1 & co"])
+@pytest.mark.parametrize("name", ["my head", "голова грифа", "頭", "🎸 head", "a'b\"c", "x" * 120, "50 % #1 & co", "two\nlines", "ends in a dot.", "-rf", "a\u202eb"])
 def test_names_in_any_script_are_saved_opened_and_listed(bench, tmp_path, monkeypatch, name):
     rename(bench, name)
     path = tmp_path / f"{name} folder" / f"{name}.headstock.json"

@@ -6,7 +6,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
@@ -108,3 +108,25 @@ def test_whatever_was_open_when_the_program_died_comes_back_in_windows_of_its_ow
     assert all(window.document.unsaved and window.journal.file.exists() for window in windows.all)
     assert leftovers(tmp_path / "left") == []
     bench.window.journal.clear()
+
+
+def test_a_name_as_long_as_a_disk_takes_and_one_of_two_lines_widen_nothing(bench, tmp_path):
+    bench.window.front.show()
+    bench.pump()
+    front = bench.window.front.page
+    column = front.ways["open"].parentWidget()
+    wide = column.minimumSizeHint().width()
+    paths = [tmp_path / f"{name}.headstock.json" for name in ("W" * 240, "two\nlines", "a\u202eb", "ends in a dot.", "-rf & co")]
+    for path in paths:
+        path.write_bytes(b"{}")
+        bench.window.files.remember(path)
+    assert bench.window.files.recent() == paths[::-1]
+    front.show_recent(paths)
+    bench.pump()
+    bench.pump()
+    assert column.minimumSizeHint().width() == wide
+    shown = [button.text() for button in column.findChildren(QPushButton, "link") if button.property("file")]
+    assert shown[1:] == ["two lines", "a b", "ends in a dot.", "-rf && co"] and "…" in shown[0]
+    bench.window.actions_["recent"].menu().aboutToShow.emit()
+    words = [action.text() for action in bench.window.actions_["recent"].menu().actions()]
+    assert words[:2] == ["-rf && co.headstock.json", "ends in a dot..headstock.json"] and len(words[4]) == 60

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.icons import button_icon
-from app.look.plain import plain
+from app.look.plain import plain, short
 from app.look.scroll import steady
 from app.look.sizes import keep, px, sizes
 from app.look.theme import Theme
@@ -155,11 +155,15 @@ class FrontPage(QWidget):
             widget.hide()
             widget.deleteLater()
         for file in list(files)[:MOST_RECENT]:
-            name = file.name.removesuffix(".json").removesuffix(".headstock").replace("&", "&&")
+            name = short(file.name.removesuffix(".json").removesuffix(".headstock"))
             there = os.path.exists(file)
-            button = QPushButton(name if there else say("{name} – not there now", name=name), self)
+            words = name if there else say("{name} – not there now", name=name)
+            button = QPushButton(self)
             button.setEnabled(there)
             button.setObjectName("link")
+            button.ensurePolished()  # for the letters it is written in: a long name must not widen the column
+            words = button.fontMetrics().elidedText(words, Qt.TextElideMode.ElideMiddle, px(WAY - 16))
+            button.setText(words.replace("&", "&&"))
             button.setToolTip(plain(str(file)))
             button.setProperty("file", str(file))
             button.clicked.connect(self._recent_one)
