@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock
+from app.look.below import below
 from app.window import ask
 from app.window.demo import demo
 from app.window.recovery import recover
@@ -125,7 +126,7 @@ def test_a_name_as_long_as_a_disk_takes_and_one_of_two_lines_widen_nothing(bench
     bench.pump()
     bench.pump()
     assert column.minimumSizeHint().width() == wide
-    shown = [button.text() for button in column.findChildren(QPushButton, "link") if button.property("file")]
+    shown = [button.text() for button in below(column, QPushButton) if button.objectName() == "link" and button.property("file")]
     assert shown[1:] == ["two lines", "a b", "ends in a dot.", "-rf && co"] and "…" in shown[0]
     bench.window.actions_["recent"].menu().aboutToShow.emit()
     words = [action.text() for action in bench.window.actions_["recent"].menu().actions()]
