@@ -6204,6 +6204,10 @@
         <translation>Die Uhr anhalten, ohne zu zählen</translation>
     </message>
     <message>
+        <source>Stop the writing</source>
+        <translation>Ausgabe anhalten</translation>
+    </message>
+    <message>
         <source>Stop without counting</source>
         <translation>Anhalten, ohne zu zählen</translation>
     </message>
@@ -6222,6 +6226,10 @@
     <message>
         <source>Stopped. Press in the head, or change a number, to try again.</source>
         <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
+    </message>
+    <message>
+        <source>Stopped: no file was written.</source>
+        <translation>Angehalten: es wurde keine Datei geschrieben.</translation>
     </message>
     <message>
         <source>Stopped: nothing was changed.</source>
@@ -7926,6 +7934,14 @@
     <message>
         <source>The sheets are being written already.</source>
         <translation>Die Blätter werden schon ausgegeben.</translation>
+    </message>
+    <message>
+        <source>The sheets are being written.</source>
+        <translation>Die Blätter werden ausgegeben.</translation>
+    </message>
+    <message>
+        <source>The sheets are still being written. The window closes when they are.</source>
+        <translation>Die Blätter werden noch ausgegeben. Danach schließt das Fenster.</translation>
     </message>
     <message>
         <source>The sheets were not printed</source>

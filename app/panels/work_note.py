@@ -1,4 +1,4 @@
-"""A note over the lower edge of a part of the window: what is being worked out for it, how far that is, and what stops it."""
+"""A note over an edge of a part of the window: what is being worked out for it, how far that is, and what stops it."""
 
 from __future__ import annotations
 
@@ -36,10 +36,10 @@ class WorkNote(QFrame):
     put_away = Signal()
     """it goes while the keyboard is in it"""
 
-    def __init__(self, host: QWidget, over: QWidget | None = None) -> None:
-        """`over` is a child of the host over whose lower edge it lies; without one it is that of the host."""
+    def __init__(self, host: QWidget, over: QWidget | None = None, top: bool = False) -> None:
+        """It lies over the lower edge of `over`, a child of the host, or of the host itself; over the upper one with `top`."""
         super().__init__(host)
-        self._over = over
+        self._over, self._top = over, top
         self.setObjectName("note")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._words, self._halted = "", False
@@ -125,7 +125,6 @@ class WorkNote(QFrame):
         self.show()
         self._look()
         self._place()
-        self.raise_()
         if new:
             self.told.emit(words)
 
@@ -133,6 +132,7 @@ class WorkNote(QFrame):
         """Say how far the work is now."""
         at = self._at()
         self.at.setText(at)
+        self.raise_()  # its host may have brought something else to the front
         self.setAccessibleDescription(at)
 
     def _go(self) -> None:
@@ -147,7 +147,8 @@ class WorkNote(QFrame):
         host = self.parentWidget().rect() if self._over is None else self._over.geometry()
         width = max(0, min(host.width() - 2 * EDGE, sizes().soft(WIDEST)))
         height = max(self.layout().totalHeightForWidth(width), self.layout().totalMinimumSize().height())
-        self.setGeometry(host.center().x() - width // 2, host.bottom() + 1 - height - EDGE, width, height)
+        y = host.top() + EDGE if self._top else host.bottom() + 1 - height - EDGE
+        self.setGeometry(host.center().x() - width // 2, y, width, height)
 
     def follow_sizes(self) -> None:
         """Take the room that letters of another size need."""

@@ -364,9 +364,12 @@ class MainWindow(QMainWindow):
             self.canvas.fit(self.document.shown)
 
     def may_close(self) -> bool:
-        """Put back what the hand was doing and ask about unsaved work; whether the window may go."""
+        """Put back what the hand was doing, ask about unsaved work and see the sheets written; whether the window may go."""
         self.hand.cancel()
-        return self.files.may_leave()
+        may = self.files.may_leave()
+        if may and self.sheet_writer is not None:
+            self.sheet_writer.finish()
+        return may
 
     def closeEvent(self, event) -> None:
         event.ignore()

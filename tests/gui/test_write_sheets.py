@@ -1,0 +1,98 @@
+"""While the sheets are written: how far that is, stopping it, changing the layout, and closing the window in the midst of it."""
+
+import pytest
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QProgressDialog
+
+from app.look.below import below
+from app.window import ask
+from app.window.sheets import SheetWriter
+from geometry.edits import nudge
+from tests.waiting import press, until
+
+
+@pytest.fixture(autouse=True)
+def held(beside, bench):
+    """Until a test lets go of it, whatever works beside the window waits."""
+    beside.set()
+    return beside
+
+
+@pytest.fixture
+def folder(tmp_path, monkeypatch):
+    out = tmp_path / "sheets"
+    out.mkdir()
+    monkeypatch.setattr(ask, "folder", lambda *_: out)
+    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    return out
+
+
+@pytest.fixture
+def writer(bench, folder, held):
+    """Sheets are being written, and it takes long."""
+    held.clear()
+    bench.window.commands.run("write sheets")
+    return bench.window.sheet_writer
+
+
+def test_stopped_it_writes_no_file_and_can_be_asked_for_again(bench, writer, folder, held):
+    press(writer.note.button)
+    held.set()
+    until(lambda: not writer.busy)
+    assert "no file was written" in bench.window.foot.said and not list(folder.iterdir()) and writer.note.isHidden()
+    assert bench.window.actions_["write sheets"].isEnabled()
+    bench.window.commands.run("write sheets")
+    until(lambda: "files written" in bench.window.foot.said)
+    assert list(folder.iterdir())
+
+
+def test_stopped_too_late_it_says_what_was_written(bench, folder, monkeypatch):
+    """The wish comes when the files are there already and the thread has not told of them yet."""
+    write = SheetWriter._write
+
+    def and_then_stop(writer, *given):
+        paths = write(writer, *given)
+        writer.stop()
+        return paths
+    monkeypatch.setattr(SheetWriter, "_write", and_then_stop)
+    bench.window.commands.run("write sheets")
+    until(lambda: "files written" in bench.window.foot.said)
+    assert list(folder.iterdir()) and bench.window.actions_["write sheets"].isEnabled()
+
+
+def test_what_is_written_is_the_layout_as_it_was_asked_for(bench, writer, folder, held):
+    """Editing and another stage in the midst of it change nothing of it."""
+    before = bench.layout.name
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.set_stage("router")
+    until(writer.note.isVisible)
+    held.set()
+    until(lambda: "files written" in bench.window.foot.said)
+    assert before in (folder / next(p.name for p in folder.iterdir() if p.suffix == ".svg")).read_text(encoding="utf-8")
+
+
+def waits(bench) -> QProgressDialog | None:
+    return next((one for one in below(bench.window) if isinstance(one, QProgressDialog) and one.isVisible()), None)
+
+
+@pytest.mark.parametrize("stopped", [False, True])
+def test_a_window_that_closes_waits_for_the_sheets_unless_they_are_stopped(bench, writer, folder, held, stopped):
+    """The loop in which it waits is the test's moment: there the box is on show, and the window answers."""
+    seen = []
+
+    def look():
+        box = waits(bench)
+        if box is None:
+            return
+        clock.stop()
+        seen.append(box.labelText())
+        if stopped:
+            box.canceled.emit()
+        held.set()
+    clock = QTimer(bench.window)
+    clock.timeout.connect(look)
+    clock.start(20)
+    bench.window.close()
+    assert seen and "still being written" in seen[0]
+    assert not bench.window.isVisible() and not writer.busy
+    assert bool(list(folder.iterdir())) is not stopped
