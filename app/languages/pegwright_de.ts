@@ -8220,6 +8220,10 @@
         <translation>Der Hüllbogen wird um die Außenseite von {feature} gefaltet: ohne das Ohr gibt es keine Kante zum Aufkleben.</translation>
     </message>
     <message>
+        <source>The {bearing} bearing does not pass through the guide bush "{bush}" with a bore of {bore}: take it off, choose a wider bush or another bit.</source>
+        <translation>Der Anlaufring mit {bearing} passt nicht durch die Kopierhülse „{bush}“ mit {bore} Bohrung: ihn abnehmen, eine weitere Hülse oder einen anderen Fräser wählen.</translation>
+    </message>
+    <message>
         <source>The {cutter} cutter does not pass through the guide bush "{bush}" with a bore of {bore}: choose a wider bush or a slimmer bit.</source>
         <translation>Der Fräser mit {cutter} passt nicht durch die Kopierhülse „{bush}“ mit {bore} Bohrung: eine weitere Hülse oder einen schlankeren Fräser wählen.</translation>
     </message>

@@ -134,6 +134,8 @@ def reach_of(follower: Follower, job: Job) -> Reach | Refusal:
         least, limit, why = 0.0, math.inf, str
         if bit.shank > bit.cutter + FLUSH:
             limit, why = bit.cutting_length, partial(_thick_shank, bit)
+        elif bit.bearing == "shank" and bit.bearing_diameter is not None and bit.bearing_diameter > bit.cutter + FLUSH:
+            limit, why = bit.cutting_length, _wide_bearing
     else:
         height = bearing_height(bit) if bit.bearing == "shank" else math.inf
         refused = _above(follower, job, height)

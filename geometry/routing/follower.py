@@ -45,7 +45,7 @@ class Follower(Struct, frozen=True):
 def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
     """The follower that a bit has with or without a guide bush.
 
-    GeometryError when the bit does not pass the bush, or when a bearing has no diameter.
+    GeometryError when the bit or its bearing does not pass the bush, or when a bearing that guides it has no diameter.
     """
     if bush is not None:
         if bit.shank > bush.inner:
@@ -56,6 +56,10 @@ def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
             raise GeometryError(say('The {cutter} cutter does not pass through the guide bush "{bush}" with a bore of {bore}: '
                                     "choose a wider bush or a slimmer bit.",
                                     cutter=mm(bit.cutter), bush=bush.id, bore=mm(bush.inner)))
+        if bit.bearing != "none" and bit.bearing_diameter is not None and bit.bearing_diameter > bush.inner:
+            raise GeometryError(say('The {bearing} bearing does not pass through the guide bush "{bush}" with a bore of {bore}: '
+                                    "take it off, choose a wider bush or another bit.",
+                                    bearing=mm(bit.bearing_diameter), bush=bush.id, bore=mm(bush.inner)))
         return Follower(bit, bush, bush.outer, "guide bush")
     if bit.bearing == "none":
         return Follower(bit, None, bit.shank, "bare shank")

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from geometry.errors import GeometryError
 from geometry.layout import GuideBush
 from geometry.routing.depth import contact, reach_of, step_of
 from geometry.routing.follower import follower_of
@@ -58,6 +59,19 @@ def test_a_bush_rubs_at_any_depth_until_the_reach_ends():
     assert (found.least, found.most) == (0, 34)
     found = what(bit(cutter=6, cutting=15, shank=8, out=40), BUSH)
     assert (found.least, found.most) == (0, 15)
+
+
+def test_a_wide_bearing_on_the_shank_stays_out_of_the_wood_in_a_bush_too():
+    """Cutting length 15: deeper down the ring of 12 would meet the wall of a cut 10 wide."""
+    found = what(bit(cutter=10, cutting=15, shank=8, bearing="shank", ring=12, out=40), BUSH)
+    assert (found.least, found.most) == (0, 15) and "bearing is wider" in found.binds
+    assert what(bit(cutter=10, cutting=15, shank=8, bearing="shank", ring=10, out=40), BUSH).most == 34
+
+
+def test_a_bearing_has_to_pass_its_bush():
+    assert follower_of(bit(cutter=10, bearing="shank", ring=15), BUSH).diameter == BUSH.outer
+    with pytest.raises(GeometryError, match="16 mm bearing does not pass through"):
+        follower_of(bit(cutter=10, bearing="shank", ring=16), BUSH)
 
 
 def test_the_plunge_of_the_router_ends_the_reach_too():
