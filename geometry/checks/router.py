@@ -124,7 +124,7 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if places != 1:
         width = narrowest(opening.slot)
         if width >= cutter:
-            width = passes_below(area, cutter)
+            width = passes_below(opening.slot, cutter)
         a, b = both(width, cutter)
         text = (say("The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.",
                     cutter=size(cutter), opening=opening.id, a=a) if places == 0 else

@@ -22,14 +22,21 @@ from geometry.curves.blunted import blunted
 from geometry.curves.polygons import grown, opened, parts, polygon
 from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.routing.follower import Follower
+from geometry.routing.narrow_places import neck_width, necks_about, room_width
+from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, QUAD_SEGS, TOUCH
 
 WITHIN = 0.02
-"""mm: how near narrowest() is to the truth for a drawn slot."""
+"""mm: how near a size of disc that is tried comes to one that is sought."""
+HARDLY = 0.1
+"""mm: a room that is wider than its neck by less may be taken for a corner, which keeps its wood."""
 
+_CHORDS = 1.5 * FLAT
+"""mm: how much nearer than the wall its chords may be to the middle of a disc"""
 _SPECK = 1e-4
 """mm2: pieces smaller than this are rounding"""
-_GRID = 24
+_STEPS, _GRID = 8, 24
+"""sizes of a disc that are tried first, up to the width of the slot: where it is known which may find a neck, and where not"""
 _ANEW = 1.25
 """times wider than the last: a disc for which a saw's notches are filled anew"""
 
@@ -47,20 +54,49 @@ class Left(Struct, frozen=True):
 
 @remembered_by_size(64, of_slot)
 def narrowest(slot: Slot) -> float:
-    """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits.
+    """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits. Never too large.
 
-    Exact for a straight slot, within WITHIN mm otherwise; but a room behind a neck, both of which a _GRID-th of the
-    slot's width holds between them, may be taken for a corner, which keeps its wood. GeometryError when the wall crosses itself.
+    Measured on the exact wall; a room behind a neck counts where it is wider than that by HARDLY mm.
+    GeometryError when the wall crosses itself.
     """
     if isinstance(slot.shape, StraightSlot):
         return slot.shape.width
-    area, ready = polygon(slot_path(slot)), 0.0
-    before, done = area, ready
+    return _exact(slot, *_about_narrowest(polygon(slot_path(slot))))
+
+
+def passes_below(slot: Slot, diameter: float) -> float:
+    """Diameter in mm of the largest disc that passes in a drawn slot and is slimmer than one that does not; never too large.
+
+    It may be far below narrowest(): a disc that is too wide for a small room behind a neck passes again, without that room.
+    """
+    area = polygon(slot_path(slot))
+    low, high = _between(partial(passes, area), 0.0, diameter)
+    return _exact(slot, low, high, blunted(area, -_radius(low)))
+
+
+def _exact(slot: Slot, low: float, high: float, area: BaseGeometry) -> float:
+    """The diameter in mm at which a disc just passes, on the exact wall; by chords one of `low` does and one of `high` does not."""
+    wall, rooms = Wall(slot_path(slot)), _rooms_of(area, high)
+    if len(rooms) > 1:
+        width = neck_width(wall, rooms)
+    else:
+        place = max(_rooms_of(area, low), key=lambda room: room.area, default=area).representative_point()
+        width = room_width(wall, (place.x, place.y))
+    # By chords it may seem so much too wide; where the two disagree by more, what is sure by chords alone.
+    sure = low - 2 * _CHORDS - 2 * FLAT - low / 2000
+    return width if sure <= width <= high + WITHIN else max(0.0, sure)
+
+
+def _about_narrowest(area: Polygon) -> tuple[float, float, BaseGeometry]:
+    """(a diameter at which a disc passes everywhere, one hardly larger at which none does, an area in which both do as in the given one)."""
+    whole, before, done, ready = area, area, 0.0, 0.0
     x0, y0, x1, y1 = area.bounds
     widest = min(x1 - x0, y1 - y0)
     low, high = 0.0, widest
-    for step in range(1, _GRID + 1):
-        trial = widest * step / _GRID
+    necks = necks_about(whole, WITHIN / 5)
+    tries, seem, steps = ([], [], _GRID) if necks is None else (*necks, _STEPS)
+    for step in range(1, steps + 1):
+        trial = widest * step / steps
         if trial >= _ANEW * ready:
             before, done = area, ready
             area, ready = blunted(area, -_radius(trial), _radius(ready)), trial
@@ -70,24 +106,28 @@ def narrowest(slot: Slot) -> float:
         low = trial
     if ready > low:
         area, ready = before, done
+    for trial in tries:
+        if trial < low and pieces(whole, trial) != 1:
+            # What passes below it is not known but by trying: halving ends at a size that does, just below one that does not.
+            low, high, area, ready = 0.0, trial, whole, 0.0
+            break
     area = blunted(area, -_radius(low), _radius(ready))
-    return _between(lambda diameter: _rooms(area, diameter) == 1, low, high)
+    for width in seem:
+        for trial in (width + WITHIN, width - WITHIN):
+            if low < trial < high:
+                low, high = (trial, high) if _rooms(area, trial) == 1 else (low, trial)
+        if width > low:
+            break
+    low, high = _between(lambda diameter: _rooms(area, diameter) == 1, low, high)
+    return low, high, area
 
 
-def passes_below(area: BaseGeometry, diameter: float) -> float:
-    """Diameter in mm of the largest disc that passes and is slimmer than one that does not, within WITHIN.
-
-    It may be far below narrowest(): a disc that is too wide for a small room behind a neck passes again, without that room.
-    """
-    return _between(partial(passes, area), 0.0, diameter)
-
-
-def _between(passes_at: Callable[[float], bool], low: float, high: float) -> float:
-    """A diameter at which a disc passes, near one at which none does."""
+def _between(passes_at: Callable[[float], bool], low: float, high: float) -> tuple[float, float]:
+    """A diameter at which a disc passes, and one hardly larger at which none does."""
     while high - low > WITHIN / 4:
         middle = (low + high) / 2
         low, high = (middle, high) if passes_at(middle) else (low, middle)
-    return low
+    return low, high
 
 
 def passes(area: BaseGeometry, diameter: float) -> bool:
@@ -101,20 +141,30 @@ def pieces(area: BaseGeometry, diameter: float) -> int:
 
 
 def _rooms(area: BaseGeometry, diameter: float) -> int:
+    return len(_rooms_of(area, diameter))
+
+
+def _rooms_of(area: BaseGeometry, diameter: float) -> list[Polygon]:
+    """The separate places in which a disc's middle can be."""
     room = shapely.buffer(area, -_radius(diameter), quad_segs=QUAD_SEGS)
-    return sum(piece.area > _SPECK for piece in shapely.get_parts(room) if isinstance(piece, Polygon))
+    return [piece for piece in shapely.get_parts(room) if isinstance(piece, Polygon) and piece.area > _SPECK]
 
 
 def _radius(diameter: float) -> float:
     """Of a disc that may be as wide as a place between two chords, mm."""
-    return max(0.0, diameter / 2 - 1.5 * FLAT)
+    return max(0.0, diameter / 2 - _CHORDS)
 
 
 def enters(slot: Slot, area: BaseGeometry, diameter: float) -> int:
     """As pieces(), in closed form for a straight slot; a bit as wide as the slot fits (1e-6 mm)."""
     if isinstance(slot.shape, StraightSlot):
         return int(slot.shape.width >= diameter - TOUCH)
-    return pieces(area, diameter)
+    found = pieces(area, diameter)
+    if found != 1:
+        return found
+    # Chords allow for a little more than the wall does: where only a little more would pass, the wall itself is asked.
+    wider = pieces(area, diameter + WITHIN)
+    return found if wider == 1 or not narrowest(slot) + TOUCH < diameter < narrowest(slot) + WITHIN else wider
 
 
 def tightest(path: Path) -> float:

@@ -56,7 +56,7 @@ def test_a_straight_slot_takes_its_own_width():
 @settings(max_examples=25)
 @given(st.floats(3, 18))
 def test_a_neck_sets_the_largest_bit(width):
-    assert narrowest(neck(width)) == pytest.approx(width, abs=WITHIN)
+    assert narrowest(neck(width)) == pytest.approx(width, abs=1e-9)
 
 
 @settings(max_examples=15)
@@ -91,7 +91,7 @@ def test_a_bit_that_a_small_room_behind_a_neck_would_take_is_told_the_neck(width
     area, cutter = polygon(slot_path(slot)), width + more / 2
     assert pieces(area, cutter) == len(clipped(area, -cutter / 2)) == 2
     assert passes(area, width + more + 1.0)
-    assert passes_below(area, cutter) == pytest.approx(width, abs=WITHIN)
+    assert passes_below(slot, cutter) == pytest.approx(width, abs=WITHIN)
     bit = RouterBit(id="bit", cutter=cutter, cutting_length=20.0, shank=8.0, stick_out=40.0, bearing="shank", bearing_diameter=cutter)
     layout = head(slots=(slot,), rack=Rack(bits=(bit,)), template=Template(bit="bit", thickness=6.0))
     snag = next(snag for snag in check(layout).snags if snag.kind == "bit-too-wide")
