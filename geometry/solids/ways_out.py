@@ -314,5 +314,6 @@ def _on_the_left(chain: np.ndarray, body: shapely.Polygon) -> bool:
     chords = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
     k = int(np.argmin(shapely.distance(chords, body)))
     (ax, ay), (bx, by) = chain[k], chain[k + 1]
-    x, y = body.centroid.coords[0]
+    # The body's own nearest point lies on the same side of both chords that meet at a corner; its middle may not.
+    x, y = shapely.shortest_line(chords[k], body).coords[1]
     return (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0

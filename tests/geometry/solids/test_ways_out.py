@@ -234,3 +234,11 @@ def test_a_hole_of_no_width_is_no_way_out():
     assert way_out(holed) == (pytest.approx(4.0), pytest.approx((1.0, 0.0)))
     apart = shapely.MultiPolygon([cracked, shapely.box(20, 0, 20.0001, 0.0001)])
     assert way_out(apart)[0] == pytest.approx(10.0)
+
+
+@pytest.mark.parametrize("side", [1.0, -1.0])
+def test_the_way_back_past_a_nick_is_as_short_on_either_side(side):
+    """The wall above a bore 6 wide comes down to 92.6 where the bore's flank lies at 93; behind that a notch runs back to the edge."""
+    chain = np.array([(39.0, 93.5), (37.0, 92.6), (33.0, 96.0), (20.0, 96.0), (20.0, 110.0), (40.0, 110.0)]) * (side, 1.0)
+    out = level_from_outside(drilling((side * 40.0, 90.0, 8.0), (-side, 0.0, 0.0), 80.0, 3.0), chain[::int(side)])
+    assert (out.depth, out.way) == (pytest.approx(0.4, abs=1e-9), pytest.approx((0.0, -1.0, 0.0), abs=1e-9))
