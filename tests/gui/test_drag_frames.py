@@ -85,7 +85,8 @@ def test_a_frame_paints_nothing_behind_the_drawing_and_lays_out_no_more_than_the
     x, y = bench.origin(TUNER)
     bench.press((x, y))
     bench.move_along((x, y), (x - 4, y + 6), 4)
-    rest(0.2)
+    until(lambda: not window.held_page._due.isActive())
+    bench.pump()
     behind.clear()
     asked.times.clear()
     for k in range(1, 16):
