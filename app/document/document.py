@@ -45,6 +45,8 @@ class Document(QObject):
         self.path = path
         self.seen: str | None = None
         """fingerprint of the file at `path` when it was read or written last; None when that is not known"""
+        self.opened = 0
+        """how many layouts took the place of the one before: what belongs to one of them alone is told by it"""
 
     # ---- what there is --------------------------------------------------
     @property
@@ -171,6 +173,7 @@ class Document(QObject):
     def replace(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
         result = self._live.check(layout)
+        self.opened += 1
         self._history = History(layout)
         self._record = BookRecord()
         self._saved = layout

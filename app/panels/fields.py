@@ -3,12 +3,22 @@
 from __future__ import annotations
 
 import math
+from weakref import WeakSet
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
+from shiboken6 import isValid
 
 from geometry.errors import GeometryError
 from geometry.units import LengthUnit, format_angle, format_close, parse_angle, parse_length
+
+_refused: WeakSet[Field] = WeakSet()
+"""the fields of all windows in which stands what was refused"""
+
+
+def refused_in(window: QWidget) -> list[Field]:
+    """The fields of a window, seen or not, in which stands what was refused."""
+    return [field for field in _refused if isValid(field) and field.window() is window]
 
 
 class Field(QLineEdit):
@@ -75,6 +85,7 @@ class Field(QLineEdit):
     def _mark(self, bad: bool) -> None:
         if self.bad != bad:
             self.setProperty("bad", bad)
+            (_refused.add if bad else _refused.discard)(self)
             self.style().unpolish(self)
             self.style().polish(self)
             if not bad:

@@ -177,7 +177,7 @@ class RackView(QWidget):
     def _fill(self) -> None:
         if self._shelf == MACHINES:
             self._pages.setCurrentIndex(1)
-            self.machines.show_rows([*machine_rows(self._rack, self._unit), *self._extra])
+            self.machines.show_rows([*machine_rows(self._rack, self._unit), *self._extra], self.whose)
             return
         self._pages.setCurrentIndex(0)
         self.table.show_shelf(self._rack, self._shelf, self._unit, self._ids.get(self._shelf, ""))

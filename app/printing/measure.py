@@ -27,6 +27,8 @@ class MeasureBars(ReadInOrder, QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Correct a printer"))
         self._settings = settings
+        self._before: dict[LengthField, str] = {}
+        """what stood in a field at first: a bar of exactly 100 mm, of which inches show no more than is near it"""
         self.printer = QComboBox(self)
         self.printer.setEditable(True)
         self.printer.addItems(QPrinterInfo.availablePrinterNames())
@@ -55,6 +57,7 @@ class MeasureBars(ReadInOrder, QDialog):
         field = LengthField(unit, parent=self)
         field.setAccessibleName(name)
         field.show_value(BAR)
+        self._before[field] = field.text()
         return field
 
     def _lay_out(self) -> None:
@@ -87,7 +90,8 @@ class MeasureBars(ReadInOrder, QDialog):
     def correction(self) -> Correction:
         """What the entries come to. FormatError with a sentence when they cannot be."""
         try:
-            lying, upright = (float(field.read(field.text())) for field in (self.lying, self.upright))
+            lying, upright = (BAR if field.text() == self._before[field] else float(field.read(field.text()))
+                              for field in (self.lying, self.upright))
         except GeometryError as error:
             raise FormatError(str(error)) from error
         return measured(lying, upright, self.kept if self.already.isChecked() else None)

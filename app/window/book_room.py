@@ -135,14 +135,15 @@ class BookRoom(StageRoom):
 
     # ---- what is shown --------------------------------------------------------
     def _show(self) -> None:
-        book, work, view = self.book, self.work, self.view
+        book, work, view, opened = self.book, self.work, self.view, self.window.document.opened
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
         cells = hour_cells(self.rows, {} if work is None else work.number, book)
-        view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None])
+        view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)
-        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), "new", None], book.piece)
-        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"])
+        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), "new", None],
+                             (opened, book.piece))
+        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"], of=opened)
         self.readings.show()
         view.button("start").setEnabled(book.clock is None and bool(self.rows))
         for key in ("stop", "drop"):

@@ -11,6 +11,7 @@ from app.formats.errors import FormatError
 from app.window import ask, texts
 from app.window.clipboard import Clipboard
 from app.window.setting_out import SettingOut
+from app.window.typed_text import take_typed
 from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -71,6 +72,8 @@ class Commands(QObject):
         """Carry out the action of that key; what cannot be done is said in the foot of the window."""
         self._key = key
         self._w.rooms.let_load()
+        if key not in ("undo", "redo"):  # a step back is not made by making one
+            take_typed(self._w)
         if key not in NOT_ON_THE_LAYOUT:
             self._w.front.leave()
         action = self._w.actions_.get(key)

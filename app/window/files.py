@@ -16,6 +16,7 @@ from app.formats.reading import real
 from app.formats.saving import before, sweep
 from app.window import ask, kept
 from app.window.demo import home_of
+from app.window.typed_text import take_typed
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -35,7 +36,8 @@ class Files:
 
     # ---- questions ------------------------------------------------------
     def may_leave(self) -> bool:
-        """Whether the layout on show may go: saved, or given up on purpose."""
+        """Whether the layout on show may go: saved, or given up on purpose. What is being typed belongs to it."""
+        take_typed(self._window)
         if not self._document.unsaved:
             return True
         answer = ask.save_first(self._window, self._document.layout.name or say("This layout"))

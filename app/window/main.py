@@ -38,6 +38,7 @@ from app.window.recent_menu import RecentMenu
 from app.window.room import StageRoom
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
+from app.window.typed_text import TypedText
 from app.window.windows import Windows
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
@@ -81,6 +82,7 @@ class MainWindow(QMainWindow):
         self.book_watch = BookWatch(self)
         self.pictures = PictureDesk(self)
         self.changes = Changes(self)
+        TypedText(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
         for key in ("grid", "snap"):

@@ -59,7 +59,7 @@ class ReadingDesk(QObject):
                      printer_sentence(fit)]
         cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
-                                (piece, self.page.way.words))
+                                (self._window.document.opened, piece, self.page.way.words))
 
     def _slips(self, found: tuple[Off, ...]) -> list[str]:
         doubtful = [off.reading.drilling for off in found if off.doubtful]

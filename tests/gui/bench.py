@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY
+from app.panels.fields import Field
 from app.window.demo import demo
 from app.window.main import MainWindow
 from geometry.layout import Headstock
@@ -88,4 +89,6 @@ class Bench:
 
 def _forget(window: MainWindow) -> None:
     """Nobody is there to answer whether the test's work should be saved."""
+    if isinstance(now := window.focusWidget(), Field):
+        now.put_back()
     window.document.replace(window.document.layout, None)

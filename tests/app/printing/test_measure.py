@@ -30,6 +30,17 @@ def test_two_bars_make_a_correction(dialog, file):
     assert (found.across, found.along) == pytest.approx((100 / 99.6, 100 / 100.9), abs=1e-5)
 
 
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_a_bar_that_nobody_entered_is_100_mm_in_any_unit(qtbot, file, unit):
+    """In inches no more than 3.937 or 3 15/16 is shown of it, which would be a correction."""
+    made = MeasureBars("A4", unit, settings=file)
+    qtbot.addWidget(made)
+    made.printer.setCurrentText("shop")
+    assert made.correction() == Correction() and "New" not in made.says.text()
+    made.lying.setText('3.95"')
+    assert made.correction() == Correction(pytest.approx(100 / (3.95 * 25.4)), 1.0)
+
+
 def test_inches_are_read_too(dialog):
     dialog.lying.setText('3 15/16"')  # 100.0125 mm
     assert dialog.correction().across == pytest.approx(100 / 100.0125)
