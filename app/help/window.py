@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from msgspec import Struct
 from PySide6.QtCore import QEvent, Qt
@@ -30,19 +30,24 @@ from geometry.saying import say
 
 
 class Entry(Struct, frozen=True):
-    """Something to be found: an action (`run` does it), or a word or habit of the hand (`run` is None)."""
+    """Something to be found: an action, or a word or habit of the hand (`action` is None)."""
 
     title: str
     about: str
     keys: str = ""
     picture: str = ""
-    run: Callable[[], None] | None = None
+    action: QAction | None = None
+
+    @property
+    def able(self) -> bool:
+        """Whether it can be done now."""
+        return self.action is not None and self.action.isEnabled()
 
 
 def action_entry(action: QAction) -> Entry:
     """The entry of a menu action."""
     keys = ", ".join(k.toString(QKeySequence.SequenceFormat.NativeText) for k in action.shortcuts())
-    return Entry(action.text().replace("&", "").rstrip("…"), action.statusTip(), keys, run=action.trigger)
+    return Entry(action.text().replace("&", "").rstrip("…"), action.statusTip(), keys, action=action)
 
 
 def matches(entry: Entry, typed: str) -> bool:
@@ -144,13 +149,15 @@ class HelpWindow(ReadInOrder, QDialog):
         self._title.setText(entry.title)
         self._keys.setText(entry.keys if entry.keys != entry.title else "")
         self._keys.setVisible(bool(self._keys.text()))
-        self._about.setText(entry.about)
+        barred = entry.action is not None and not entry.able
+        self._about.setText(f"{entry.about} {say('It cannot be done just now.')}".strip() if barred else entry.about)
         self._picture.show_drawing(picture(entry.picture))
         self._picture.setVisible(bool(entry.picture))
-        self._do.setVisible(entry.run is not None)
+        self._do.setVisible(entry.action is not None)
+        self._do.setEnabled(entry.able)
 
     def _run(self) -> None:
         entry = self._entry()
-        if entry is not None and entry.run is not None:
+        if entry is not None and entry.able:
             self.chosen = entry
             self.accept()

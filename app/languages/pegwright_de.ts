@@ -3116,6 +3116,10 @@
         <translation>Sie bricht vor dem Ende ab: die Fassung davor verwenden, falls es eine gibt.</translation>
     </message>
     <message>
+        <source>It cannot be done just now.</source>
+        <translation>Das geht gerade nicht.</translation>
+    </message>
+    <message>
         <source>It has happened {count} times since this opened.</source>
         <translation>Seit dem Öffnen ist das {count}-mal vorgekommen.</translation>
     </message>

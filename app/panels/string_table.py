@@ -165,6 +165,7 @@ class StringTable(QWidget):
     def _add(self, row: StringRow) -> None:
         number = len(self._made)
         name = QLabel(f"{row.string}  {row.note}".strip(), self)
+        name.setTextFormat(Qt.TextFormat.PlainText)
         post, winds = QComboBox(self), QComboBox(self)
         post.addItem(say("none"), None)
         for id in self._posts:

@@ -246,7 +246,7 @@ class Commands(QObject):
         chosen = window.chosen
         window.deleteLater()
         if chosen is not None:
-            chosen.run()
+            chosen.action.trigger()
 
     def _safety(self) -> None:
         ask.tell(self._w, say("Safety"), texts.safety_text())

@@ -39,6 +39,18 @@ def test_nothing_found_says_so(help_window):
     assert not titles(help_window) and "Nothing has this" in help_window._title.text()
 
 
+def test_what_cannot_be_done_now_says_so_and_closes_nothing(bench, help_window):
+    assert not bench.window.actions_["redo"].isEnabled()
+    QTest.keyClicks(help_window.field, "redo")
+    assert titles(help_window)[0].startswith("Redo") and not help_window._do.isEnabled()
+    assert help_window._about.text().endswith("It cannot be done just now.")
+    QTest.keyClick(help_window.field, Qt.Key.Key_Return)
+    assert help_window.isVisible() and help_window.chosen is None
+    help_window.field.clear()
+    QTest.keyClicks(help_window.field, "lamplight")
+    assert help_window._do.isEnabled() and "just now" not in help_window._about.text()
+
+
 def test_arrow_keys_walk_through_what_is_found_and_it_is_explained(help_window):
     QTest.keyClick(help_window.field, Qt.Key.Key_Down)
     QTest.keyClick(help_window.field, Qt.Key.Key_Down)

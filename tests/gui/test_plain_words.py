@@ -42,7 +42,8 @@ def test_words_of_a_layout_are_words_on_every_stage(bench):
     task = Task(operation="rout bass slot", title=PLANTED, features=("bass slot",))
     book = Book(remarks=(Remark(piece="practice", text=PLANTED, on="bass slot"),), prices=(Price(piece="practice", part=PLANTED),),
                 clock=Clock(piece="practice", task=task, since=1.0))
-    layout = replace(demo(), name=PLANTED, about=PLANTED, notes=(Note(on="bass slot", text=PLANTED),), book=book)
+    strings = tuple(replace(string, note=PLANTED) for string in demo().strings)
+    layout = replace(demo(), name=PLANTED, about=PLANTED, strings=strings, notes=(Note(on="bass slot", text=PLANTED),), book=book)
     window = bench.window
     window.document.replace(layout, None)
     window.files.remember(Path("/") / "<img src=planted.png>.headstock.json")
