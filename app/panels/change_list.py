@@ -7,6 +7,7 @@ from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex,
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from app.look.plain import plain
 from app.look.theme import Theme
 from app.panels.row_keys import walks
 from geometry.saying import say
@@ -44,7 +45,7 @@ class ChangeModel(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return ", ".join(filter(None, (row.words, self._when(row), say("as saved") if row.saved else "")))
         if role == Qt.ItemDataRole.ToolTipRole:
-            return row.words
+            return plain(row.words)
         return None
 
     def _when(self, row: ChangeRow) -> str:

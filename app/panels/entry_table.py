@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from app.look.plain import plain
 from app.look.sizes import keep, px
 from app.panels.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STANDS, TIP, TOLD, CellModel
 
@@ -95,7 +96,7 @@ class EntryModel(CellModel):
         return {
             DISPLAY: words,
             TOLD: told if why is None else f"{told}. {why}",
-            TIP: why,
+            TIP: None if why is None else plain(why),
             INK: None if why is None else self.warning,
             LETTERS: self._bold if why is not None or row in self.strong else None,
             STANDS: LEFT if head.left else RIGHT,

@@ -8,6 +8,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QRectF, QSi
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 
 from app.formats.paper import Page
+from app.look.plain import plain
 from app.look.sizes import sizes
 from app.look.turns import Steps, Turns
 from app.printing.page_paint import painted, shapes_of
@@ -52,7 +53,8 @@ class PageModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{index.row() + 1}  {page.title.partition(',')[0]}"
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            return say("Page {number}: {title}", number=index.row() + 1, title=page.title)
+            told = say("Page {number}: {title}", number=index.row() + 1, title=page.title)
+            return plain(told) if role == Qt.ItemDataRole.ToolTipRole else told
         if role == Qt.ItemDataRole.DecorationRole:
             return self._picture(index.row(), page)
         return None
