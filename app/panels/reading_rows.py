@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -12,7 +13,7 @@ from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_
 from geometry.saying import say
 from geometry.solids import Drilling
 from geometry.terms import term
-from geometry.units import LengthUnit, format_length
+from geometry.units import LengthUnit, format_angle, format_length
 
 
 class Way(Struct, frozen=True):
@@ -38,6 +39,12 @@ def length_words(mm: float, unit: LengthUnit, sign: bool = False, mark: bool = F
     coarse here."""
     text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark or unit != "mm")
     return text if not sign or text in ("0", '0"') else ("+" if mm > 0 else "−") + text
+
+
+def degree_words(degrees: float, sign: bool = False) -> str:
+    """An angle of a reading to a tenth, with a sign where it is a difference; never `-0.0`."""
+    text = format_angle(math.radians(abs(degrees) if sign else degrees))
+    return text if not sign or text == format_angle(0.0) else ("+" if degrees > 0 else "−") + text
 
 
 def asked(layout: Headstock, way: Way) -> list[Reading]:
@@ -75,15 +82,15 @@ def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[
         degrees = one.what == "tilt"
         found = by_key.get(key_of(one))
         aim = one.planned if found is None or found.planned is None else found.planned
-        planned = f"{aim:.1f}°" if degrees else length_words(aim, unit, mark=True)
+        planned = degree_words(aim) if degrees else length_words(aim, unit, mark=True)
         name = (f"{one.drilling}  {term(known[one.drilling].operation)}" if one.other is None else
                 say("{one} to {other}", one=one.drilling, other=one.other))
         if found is None:
             made.append((name, planned, "", ""))
             continue
         off = Off(found, aim)
-        shown = f"{found.value:.1f}°" if degrees else length_words(found.value, unit)
-        by = f"{off.by:+.1f}°".replace("-", "−") if degrees else length_words(off.by, unit, True)
+        shown = degree_words(found.value) if degrees else length_words(found.value, unit)
+        by = degree_words(off.by, True) if degrees else length_words(off.by, unit, True)
         made.append((name, planned, shown, say("{by} a slip?", by=by) if off.doubtful else by))
     return made
 

@@ -13,6 +13,7 @@ from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.terms import term
+from geometry.units import format_angle
 
 
 class Row(Struct, frozen=True):
@@ -60,7 +61,7 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
     for row in rows(layout):
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
-        tilt = "-" if d.upright else f"{math.degrees(row.tilt):.1f}"
+        tilt = "-" if d.upright else format_angle(row.tilt).removesuffix("°")
         stop = say("no edge") if d.mark is None else say("through") if d.through else deep(d.stop)
         out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
                     say("through") if d.through else deep(d.depth), stop))

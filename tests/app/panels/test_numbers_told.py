@@ -5,7 +5,9 @@ from msgspec.structs import replace
 
 from app.panels.describe import describe
 from app.panels.fit_rows import fit_rows
-from app.panels.reading_rows import fit_sentences, shop_sentences
+from app.panels.reading_rows import degree_words, fit_sentences, length_words, shop_sentences
+from app.sheets.hole_table import paper_rows
+from geometry.edits.tuners import slide_tuner
 from app.panels.rout_sheet import rout_sheets
 from geometry.layout import Accuracy, StraightSlot
 from geometry.layout.hardware import Bore
@@ -18,6 +20,27 @@ from tests.geometry.edits.heads import demo
 def fact(rows, label):
     row, = [row for row in rows if row.label == label]
     return row.value
+
+
+@pytest.mark.parametrize(("value", "sign", "words"), [
+    (-0.03, False, "0.0°"), (-3.06, False, "-3.1°"), (-0.03, True, "0.0°"), (0.04, True, "0.0°"), (0.26, True, "+0.3°"),
+    (-1.0, True, "−1.0°")])
+def test_an_angle_of_a_reading_is_never_minus_nothing(value, sign, words):
+    assert degree_words(value, sign) == words
+
+
+@pytest.mark.parametrize(("mm", "unit", "sign", "words"), [
+    (-0.001, "mm", True, "0"), (0.0, "in64", True, '0"'), (0.254, "in", True, '+0.01"'), (-0.254, "in64", True, '−0.01"'),
+    (9.525, "in64", False, '0.375"'), (9.525, "mm", False, "9.53")])
+def test_a_reading_carries_its_sign_in_inches(mm, unit, sign, words):
+    assert length_words(mm, unit, sign) == words
+
+
+def test_a_table_that_is_all_but_level_is_not_told_as_minus_nothing():
+    """On paper a tilt of -0.03 degrees stood as -0.0, as if it had a side."""
+    head = slide_tuner(demo(), "bass side 2", 105.7)
+    tilts = {row[7] for row in paper_rows(head) if row[0].startswith("bass side 2")}
+    assert "0.0" in tilts and "-0.0" not in tilts
 
 
 def test_screws_and_pins_are_counted_by_their_size():
