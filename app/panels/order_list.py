@@ -103,11 +103,15 @@ class OrderList(QListView):
         return [row for row in self._model.rows if isinstance(row, StepRow)]
 
     def show_rows(self, rows: list[Row], current: str) -> None:
-        """Replace the list; `current` stays picked, and the list where it was scrolled to."""
+        """Replace the list; `current` stays picked, and the list where it was scrolled to. What is in the hand is put back:
+        it was taken from another order."""
+        self.give_up()
         at = self.verticalScrollBar().value()
         self.selectionModel().currentChanged.disconnect(self._current)
         self._model.show(rows)
         self.selectionModel().currentChanged.connect(self._current)
+        if self._pressed is not None and not self._index(self._pressed[1]).isValid():
+            self._pressed = None
         self.pick(current)
         self.verticalScrollBar().setValue(at)
         self._into_view()
@@ -159,9 +163,16 @@ class OrderList(QListView):
             self._pressed = None
             super().mouseReleaseEvent(event)
             return
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
         id, to = self._held, self._to
         self._lay_down()
         self.dropped.emit(id, to)
+
+    def hideEvent(self, event) -> None:
+        """A step is not dropped where nobody sees it."""
+        super().hideEvent(event)
+        self.give_up()
 
     def give_up(self) -> None:
         """Put back what is in the hand."""

@@ -1,6 +1,7 @@
 """The Order stage by mouse and keys: flip through the build, drag a step, see what that spoils, go back."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
@@ -122,6 +123,34 @@ def test_dragging_says_at_once_what_would_be_spoiled_and_esc_puts_back(bench, or
     QTest.keyClick(order.panel.list, Qt.Key.Key_Escape)
     assert order.panel.list._held == "" and order.work.order.steps == before
     assert bench.layout.order == () and "spoiled" not in order.panel.said
+
+
+def test_only_the_button_that_carries_a_step_drops_it(bench, order):
+    drag(bench, order, "cut outline", "side bore bass side 1.1.1", drop=False)
+    steps = order.panel.list
+    QTest.mouseClick(steps.viewport(), Qt.MouseButton.RightButton, NONE, QPoint(40, 40))
+    assert steps._held == "cut outline" and bench.layout.order == ()
+    steps.give_up()
+
+
+def test_a_step_in_the_hand_is_put_back_when_the_order_under_it_is_another(bench, order, qtbot):
+    """What was carried may be no step of it any more."""
+    drag(bench, order, "cut outline", "side bore bass side 1.1.1", drop=False)
+    steps, before = order.panel.list, order.work
+    bench.window.document.apply("Fewer", replace(bench.layout, tuners=bench.layout.tuners[:-1]))
+    qtbot.waitUntil(lambda: order.work is not None and order.work is not before)
+    assert steps._held == "" and "made impossible" not in order.panel.said
+    QTest.mouseMove(steps.viewport(), QPoint(40, 60))
+    QTest.mouseRelease(steps.viewport(), LEFT, NONE, QPoint(40, 60))
+    assert bench.layout.order == ()
+
+
+def test_a_step_is_not_dropped_on_a_stage_that_was_left(bench, order):
+    drag(bench, order, "cut outline", "side bore bass side 1.1.1", drop=False)
+    bench.window.set_stage("tuners")
+    assert order.panel.list._held == ""
+    QTest.mouseRelease(order.panel.list.viewport(), LEFT, NONE, QPoint(40, 60))
+    assert bench.layout.order == ()
 
 
 def test_an_illegal_order_is_kept_and_marked_loudly_and_one_undo_takes_it_back(bench, order):
