@@ -6232,6 +6232,10 @@
         <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
     </message>
     <message>
+        <source>Stopped: no better places were looked for to the end.</source>
+        <translation>Angehalten: bessere Stellen wurden nicht zu Ende gesucht.</translation>
+    </message>
+    <message>
         <source>Stopped: no file was written.</source>
         <translation>Angehalten: es wurde keine Datei geschrieben.</translation>
     </message>
@@ -6270,6 +6274,10 @@
     <message>
         <source>Stopped: there is no running order of this layout yet.</source>
         <translation>Angehalten: Für diesen Entwurf gibt es noch keine Folge.</translation>
+    </message>
+    <message>
+        <source>Stopped: what must be held is not known.</source>
+        <translation>Angehalten: was eingehalten werden muss, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Straight</source>

@@ -52,6 +52,10 @@ class HoldDialog(ReadInOrder, QDialog):
         self.setWindowTitle(say("What must I hold?"))
         self._trial: Trial | None = None
         self._wanted_next: str = ""
+        self._works_on = ""
+        """the kind of work that runs, or ran last"""
+        self._stopped = False
+        """by the maker: its button has it done after all"""
         self._heard = self._answered_needs
         self.errand = Errand(self)
         self.errand.answered.connect(self._answered)
@@ -112,6 +116,15 @@ class HoldDialog(ReadInOrder, QDialog):
         kept = self.bar.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self.bar.setSizePolicy(kept)
+        self.halt = QPushButton(say("Stop"), self)
+        self.halt.setAutoDefault(False)
+        self.halt.clicked.connect(self._halted)
+        kept = self.halt.sizePolicy()
+        kept.setRetainSizeWhenHidden(True)
+        self.halt.setSizePolicy(kept)
+        running = QHBoxLayout()
+        running.addWidget(self.bar, 1)
+        running.addWidget(self.halt)
         about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay."), self)
         about.setObjectName("dim")
         about.setWordWrap(True)
@@ -123,7 +136,7 @@ class HoldDialog(ReadInOrder, QDialog):
         column.addWidget(heading)
         column.addWidget(self.says)
         column.addLayout(buttons)
-        column.addWidget(self.bar)
+        column.addLayout(running)
         column.addStretch(1)
         column.addWidget(about)
         self.wanted.activated.connect(self._ask_needs)
@@ -180,7 +193,7 @@ class HoldDialog(ReadInOrder, QDialog):
                 self._trial.stop()
             self._wanted_next = what
             return
-        self._wanted_next = ""
+        self._wanted_next, self._works_on, self._stopped = "", what, False
         aim, chance = self.aim.currentData(), self.wanted.currentData()
         if what == "needs":
             self._show_proposal(None)
@@ -193,7 +206,24 @@ class HoldDialog(ReadInOrder, QDialog):
         self.look.setEnabled(False)
         self.bar.setValue(0)
         self.bar.show()
+        self.halt.setText(say("Stop"))
+        self.halt.show()
         self.errand.start(self._trial)
+
+    def _halted(self) -> None:
+        """The button beside the bar: let go of what runs, or have done what was let go of."""
+        if not self.errand.busy:
+            self._begin(self._works_on)
+            return
+        self._stopped, self._wanted_next = True, ""
+        self._trial.stop()
+        if self._works_on == "needs":
+            self.table.hide()
+            self.answer.setText(say("Stopped: what must be held is not known."))
+        elif self.proposal is not None:
+            self._show_proposal(self.proposal)  # the one of before, of this very layout
+        else:
+            self.says.setText(say("Stopped: no better places were looked for to the end."))
 
     # ---- answers --------------------------------------------------------
     def _progress(self, part: float) -> None:
@@ -234,6 +264,10 @@ class HoldDialog(ReadInOrder, QDialog):
         self.bar.hide()
         if self._wanted_next:
             self._begin(self._wanted_next)
+        elif self._stopped:
+            self.halt.setText(say("Work it out"))
+        else:
+            self.halt.hide()
 
     def _show_proposal(self, found: Proposal | None) -> None:
         """Show what would move, on the drawing too; None takes it away."""

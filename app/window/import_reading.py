@@ -13,6 +13,7 @@ from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.errors import FormatError
 from app.window import ask
 from app.window.collector import rest, resume
+from app.window.waiting import Cancelled
 from geometry.curves import Path as GeometryPath
 from geometry.saying import say
 
@@ -26,7 +27,7 @@ def read_closing(read: Callable[[float], DrawingRead | None]) -> tuple[DrawingRe
     """(drawing, gaps closed up to so many mm): closed farther where a line that stays open is larger than any loop.
 
     `read` reads the drawing with gaps closed up to that many mm, and gives None where nothing comes of it.
-    What is tried in vain is not taken.
+    What is tried in vain is not taken. Cancelled at any of these readings ends them all.
     """
     found = read(JOINS[0])
     if found is None or not _open_is_larger(found):
@@ -54,7 +55,10 @@ def _size(path: GeometryPath) -> float:
 
 
 def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: float) -> DrawingRead | None:
-    """Read a drawing in another process; the window stays alive and Cancel ends it. None when nothing came of it."""
+    """Read a drawing in another process while the window stays alive. None when nothing came of it, which the maker was told.
+
+    Cancelled when the maker has pressed Cancel, or when the parent is gone.
+    """
     job = ImportJob(path, unit=unit, join=join)
     wait = _Waiting(job, parent, path.name)
     rest(job)
@@ -62,7 +66,7 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
         job.start()
         if not wait.until_done():
             job.cancel()
-            return None
+            raise Cancelled
         return job.result()
     except FormatError as error:
         ask.warn(parent, say("This drawing was not imported"), str(error))

@@ -35,6 +35,7 @@ from app.window.import_preview import ImportPreview
 from app.window.import_reading import JOINS, read_closing, read_with_progress
 from app.window.import_roles import Roles
 from app.window.own_rack import with_own_rack
+from app.window.waiting import Cancelled
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
@@ -66,7 +67,10 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
         path = ask.open_file(window, say("Import a drawing"), folder, ask.DRAWINGS)
     if path is None:
         return
-    read, join = read_closing(partial(read_with_progress, window, path, None))
+    try:
+        read, join = read_closing(partial(read_with_progress, window, path, None))
+    except Cancelled:
+        return
     if read is None:
         return
     dialog = ImportDialog(window, path, read, join)
@@ -106,6 +110,7 @@ class ImportDialog(ReadInOrder, QDialog):
         with speaking(window.unit):
             for gap in JOINS:
                 self._join.addItem(exact(gap), gap)
+        self._closed = join
         self._join.setCurrentIndex(JOINS.index(join))
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
@@ -274,12 +279,18 @@ class ImportDialog(ReadInOrder, QDialog):
         self._preview.set_current(row)
 
     def _read_again(self) -> None:
-        again = read_with_progress(self, self._path, self._unit.currentData(), self._join.currentData())
+        """With another unit, or gaps closed farther. Where nothing comes of it both choices are as before."""
+        join = self._join.currentData()
+        try:
+            again = read_with_progress(self, self._path, self._unit.currentData(), join)
+        except Cancelled:
+            again = None
         if not isValid(self):
             return
         if again is not None:
-            self._read = again
+            self._read, self._closed = again, join
             self._made_of.take(again)
+        self._join.setCurrentIndex(JOINS.index(self._closed))
         self._fill()
 
     def _left(self) -> None:

@@ -117,3 +117,35 @@ def test_an_edit_beside_it_begins_anew(beside, crowd: Bench, qtbot) -> None:
     assert dialog.requirements.now > 0.9
     crowd.window.document.replace(crowd.layout, None)
     assert crowd.window.close()
+
+
+def test_what_takes_long_is_stopped_and_done_after_all(beside, crowd: Bench, qtbot) -> None:
+    beside.set()
+    qtbot.waitUntil(lambda: crowd.window.rooms.chances.chances.fresh)
+    beside.clear()
+    dialog = opened(crowd, qtbot)
+    press(dialog.halt)
+    beside.set()
+    qtbot.waitUntil(lambda: dialog.halt.text() == "Work it out")
+    assert dialog.errand.free and dialog.answer.text().startswith("Stopped") and dialog.requirements is None
+    assert dialog.bar.isHidden() and dialog.look.isEnabled()
+    press(dialog.halt)
+    qtbot.waitUntil(lambda: dialog.requirements is not None and dialog.halt.isHidden())
+    assert not dialog.answer.text().startswith("Stopped")
+    said = dialog.says.text()
+    assert ghosts(crowd)
+    beside.clear()
+    press(dialog.look)
+    press(dialog.halt)
+    beside.set()
+    qtbot.waitUntil(lambda: dialog.halt.text() == "Work it out")
+    assert dialog.says.text() == said and ghosts(crowd) and dialog.move_them.isEnabled(), "what was found before stays"
+    dialog.leave.click()
+    beside.clear()
+    press(dialog.look)
+    press(dialog.halt)
+    beside.set()
+    qtbot.waitUntil(lambda: dialog.errand.free)
+    assert dialog.says.text().startswith("Stopped") and not ghosts(crowd) and not dialog.move_them.isEnabled()
+    dialog.reject()
+    assert not dialog.isVisible() and dialog.errand.free

@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 from shiboken6 import delete, isValid
 
-from app.window import ask
+from app.window import ask, import_reading
 from app.window.import_reading import JOINS, read_closing, read_with_progress
 from app.window.importing import ImportDialog, import_drawing
 from geometry.edits import add_hole
@@ -246,4 +246,47 @@ def test_who_stays_with_the_layout_that_is_open_stays_with_the_drawing_as_it_was
     assert dialog.isVisible() and roles(dialog) == wanted and bench.layout is before and bench.window.stage == "tuners"
     dialog._accept()
     assert not dialog.isVisible() and dialog.result() == QDialog.DialogCode.Accepted and not answers
+    closed(dialog)
+
+
+@pytest.fixture
+def cancelled_at(monkeypatch):
+    """Has the maker cancel one of the readings, the first being 1."""
+    def choose(number: int) -> None:
+        waited, readings = import_reading._Waiting.until_done, []
+
+        def until_done(waiting):
+            readings.append(waiting)
+            if len(readings) == number:
+                waiting._box.show()
+                QTimer.singleShot(0, waiting._box.cancel)
+            return waited(waiting)
+        monkeypatch.setattr(import_reading._Waiting, "until_done", until_done)
+    return choose
+
+
+@pytest.mark.parametrize("reading", [1, 2])
+def test_cancel_ends_the_import_also_while_gaps_are_closed(bench, tmp_path, monkeypatch, cancelled_at, reading):
+    """An outline that stays open has the drawing read again: who cancels then wants no import at all."""
+    drawing = ezdxf.new(units=ezdxf.units.MM)
+    drawing.modelspace().add_lwpolyline([(-40, 0), (40, 0), (40, 170), (-40, 170), (-40, 0.3)])
+    drawing.modelspace().add_circle((0, 100), 4)
+    file = tmp_path / "open.dxf"
+    drawing.saveas(file)
+    opened = []
+    monkeypatch.setattr(ImportDialog, "exec", lambda dialog: opened.append(dialog) or QDialog.DialogCode.Rejected)
+    import_drawing(bench.window, file)
+    assert len(opened) == 1, "it is read twice, and then offered"
+    before = bench.layout
+    cancelled_at(reading)
+    import_drawing(bench.window, file)
+    assert len(opened) == 1 and bench.layout is before
+
+
+def test_a_choice_whose_reading_was_cancelled_is_as_before(bench, cancelled_at):
+    dialog = opened(bench, "head-in-millimetres.svg")
+    unit, read = dialog._unit.currentText(), dialog._read
+    cancelled_at(1)
+    choose(dialog._join, 0.1)
+    assert dialog._join.currentData() == 0.01 and dialog._unit.currentText() == unit and dialog._read is read
     closed(dialog)
