@@ -96,11 +96,14 @@ class RackDesk(QObject):
                 self._before = [*self._before, was][-MOST_BACK:]
         self.show()
 
-    def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> None:
+    def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> bool:
+        """Whether the layout has taken it; what is in the way is said."""
         try:
             self._window.document.apply(what, set_rack(self._window.document.layout, rack, renamed))
         except GeometryError as error:
             self._window.say(str(error))
+            return False
+        return True
 
     def _save(self, rack: Rack) -> bool:
         try:
@@ -120,8 +123,8 @@ class RackDesk(QObject):
         self._edited(what, rack, None)
 
     def _take(self) -> None:
-        self._into_layout(say("Take my rack into the layout"), self.mine())
-        self._window.say(say("The layout now holds a copy of your rack."))
+        if self._into_layout(say("Take my rack into the layout"), self.mine()):
+            self._window.say(say("The layout now holds a copy of your rack."))
 
     def _keep(self) -> None:
         self.mine()
@@ -137,8 +140,9 @@ class RackDesk(QObject):
 
     def _back(self) -> None:
         if self._before:
-            *self._before, last = self._before
-            self._save(last)
+            *rest, last = self._before
+            if self._save(last):
+                self._before = rest
 
     def _start_mm(self) -> None:
         self._replace(say("Start the rack anew"), starting_rack("mm"))

@@ -4,9 +4,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.formats.errors import FormatError
 from app.formats.rack import load_rack, save_rack
 from app.panels.fields import LengthField
 from app.window import ask, rack_desk
+from geometry.errors import GeometryError
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
 from tests.gui.test_router_stage import settle
@@ -257,3 +259,30 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
         if view.table.id:
             assert view.form.widgets[0].text() == view.table.id
     settle(bench, room, qtbot)
+
+
+def test_a_step_back_that_the_disk_refuses_can_be_made_again(room, path, told, monkeypatch):
+    view = room.rack.view
+    whose(view, 1)
+    choose(view, "8 straight")
+    type_into(view.form, "Cutting length", "22")
+
+    def full(*asked) -> None:
+        raise FormatError("The disk is full.")
+    with monkeypatch.context() as fault:
+        fault.setattr(rack_desk, "save_rack", full)
+        press(view.buttons["back"])
+    assert told == [("Your rack was not kept", "The disk is full.")] and load_rack(path).bits[1].cutting_length == 22
+    press(view.buttons["back"])
+    assert load_rack(path) == RACK
+
+
+def test_a_rack_that_the_layout_does_not_take_is_not_said_to_be_taken(bench, room, monkeypatch):
+    said = []
+    monkeypatch.setattr(bench.window, "say", said.append)
+
+    def refuse(*asked) -> None:
+        raise GeometryError("It cannot be.")
+    monkeypatch.setattr(rack_desk, "set_rack", refuse)
+    press(room.rack.view.buttons["take"])
+    assert said == ["It cannot be."]
