@@ -17,8 +17,8 @@ STAYS_MS = 1200
 """How long the note stays once the work is done, so that what was read is not torn away."""
 PACE_MS = 250
 """From one look at how far the work is to the next."""
-WIDEST = 520
-"""At 100 %, pixels."""
+WIDEST, NARROWEST = 520, 320
+"""At 100 %, pixels; over a part that is narrower it goes beyond that, though not beyond its host."""
 EDGE = 12
 """Room that is left round the note, pixels."""
 
@@ -144,11 +144,13 @@ class WorkNote(QFrame):
         (self.wanted if self._halted else self.stopped).emit()
 
     def _place(self) -> None:
-        host = self.parentWidget().rect() if self._over is None else self._over.geometry()
-        width = max(0, min(host.width() - 2 * EDGE, sizes().soft(WIDEST)))
+        whole = self.parentWidget().rect()
+        part = whole if self._over is None else self._over.geometry()
+        width = max(min(part.width() - 2 * EDGE, sizes().soft(WIDEST)), min(whole.width() - 2 * EDGE, sizes().soft(NARROWEST)))
         height = max(self.layout().totalHeightForWidth(width), self.layout().totalMinimumSize().height())
-        y = host.top() + EDGE if self._top else host.bottom() + 1 - height - EDGE
-        self.setGeometry(host.center().x() - width // 2, y, width, height)
+        x = min(max(part.center().x() - width // 2, whole.left() + EDGE), whole.right() + 1 - EDGE - width)
+        y = part.top() + EDGE if self._top else part.bottom() + 1 - height - EDGE
+        self.setGeometry(x, y, width, height)
 
     def follow_sizes(self) -> None:
         """Take the room that letters of another size need."""

@@ -40,7 +40,7 @@ class SheetStage(StageRoom):
         super().__init__(window)
         self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []
-        self.planning = Planning(self, window, self.preview.right, WORDS)
+        self.planning = Planning(self, window, self.preview, WORDS, self.preview.right)
         self.errand = self.planning.errand
         self.planning.answered.connect(self._answered)
         self.planning.failed.connect(self._failed)

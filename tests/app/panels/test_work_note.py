@@ -93,6 +93,15 @@ def test_it_may_lie_over_a_part_of_its_host(host):
     until(lambda: note.geometry().bottom() == label.geometry().bottom() - EDGE)
 
 
+def test_over_a_narrow_part_it_goes_beyond_that_and_stays_in_its_host(host):
+    narrow = QWidget(host)
+    narrow.setGeometry(300, 0, 100, 300)
+    note = WorkNote(host, narrow)
+    note.halted("Stopped.", "Work it out")
+    assert host.rect().contains(note.geometry()) and note.width() > narrow.width()
+    assert note.button.width() >= note.button.sizeHint().width()
+
+
 def test_it_asks_where_the_keyboard_goes_before_it_leaves(host, note, qtbot):
     note.halted("Stopped.", "Work it out")
     host.activateWindow()
