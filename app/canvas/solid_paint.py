@@ -14,7 +14,7 @@ from geometry.drawing.turning import Patch
 
 FILLS = {"solid wood": 1.0, "solid wall": 0.30, "solid slot wall": 0.75, "solid slope": 0.75, "solid face": 0.34}
 """Opacity of each kind of wood surface."""
-HOLLOW = {"post bore": 0.5, "pin hole": 0.5, "hole": 0.5, "locating pin hole": 0.5, "screw pilot": 0.5}
+HOLLOW = {"post bore": 0.5, "pin hole": 0.5, "hole": 0.5, "hole that is there": 0.5, "locating pin hole": 0.5, "screw pilot": 0.5}
 """Opacity of bores that the drawings fill with paper: in glass they are paler."""
 EDGES = {"solid edge": ("edge", 1.5, ()), "solid far edge": ("dim", 0.8, (2.0, 3.0))}
 """(theme colour, width in pixels, dash) of each kind of edge."""

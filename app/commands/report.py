@@ -18,14 +18,15 @@ def check_report(result: CheckResult) -> dict:
     """The result in builtin types, lengths in mm (a snag measured in something else carries its `unit`).
 
     `holes` has one entry for each trip of a drill (a counterbore and its bore
-    are two, with the same `hole`), `pins` the same for the locating pins, which
-    the counts leave out.
+    are two, with the same `hole`), `pins` the same for the locating pins, and
+    `there` for holes that are in the blank already; the counts leave both out.
     """
     drillings = [drilling for hole in result.holes for drilling in hole.drillings]
     return {
         "snags": [_snag(snag) for snag in result.snags],
-        "holes": [_drilling(drilling) for drilling in drillings if drilling.role != LOCATING],
+        "holes": [_drilling(drilling) for drilling in drillings if drilling.role != LOCATING and not drilling.there],
         "pins": [_drilling(drilling) for drilling in drillings if drilling.role == LOCATING],
+        "there": [_drilling(drilling) for drilling in drillings if drilling.there],
         "counts": {
             "holes": result.counts.holes,
             "counterbores": result.counts.counterbores,

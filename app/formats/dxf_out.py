@@ -23,7 +23,7 @@ from geometry.vectors import Vec2
 LAYERS = {
     "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots", "template": "template",
     "post bore": "post bores", "counterbore": "counterbores", "clearance bore": "clearance bores",
-    "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes",
+    "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes", "hole that is there": "holes that are there",
     "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",
     "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
     "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",

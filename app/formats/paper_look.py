@@ -32,6 +32,7 @@ INKS: dict[str, Ink] = {
     "screw pilot": Ink(0.15, fill=0.0),
     "pin hole": Ink(0.15, fill=0.0),
     "hole": Ink(0.2, fill=0.0),
+    "hole that is there": Ink(0.2, (1.6, 1.1)),
     "locating pin hole": Ink(0.3),
     "side bore": Ink(0.18, (2.2, 0.9)),
     "axis": Ink(HAIRLINE, (5.0, 1.0, 1.0, 1.0)),

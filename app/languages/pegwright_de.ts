@@ -3064,6 +3064,10 @@
         <translation>Im selben Chor wie Saite {string}</translation>
     </message>
     <message>
+        <source>In the blank already, open or plugged: everything keeps clear of it, nothing drills it.</source>
+        <translation>Schon im Rohling, offen oder zugestopft: alles hält Abstand davon, nichts bohrt sie.</translation>
+    </message>
+    <message>
         <source>In the row</source>
         <translation>In der Reihe</translation>
     </message>
@@ -3142,6 +3146,10 @@
     <message>
         <source>It may stand here.</source>
         <translation>Hier darf er stehen.</translation>
+    </message>
+    <message>
+        <source>It meets {hole}, which is there already: plug that first, for a drill wanders where its point or its rim finds no wood.</source>
+        <translation>Sie trifft auf {hole}, die schon da ist: diese zuerst zustopfen, denn ein Bohrer verläuft, wo Spitze oder Rand kein Holz finden.</translation>
     </message>
     <message>
         <source>It names a field twice, at {found}: keep the one that is right.</source>
@@ -7180,6 +7188,10 @@
         <translation>Die höchste Drehzahl je Minute, die auf dem Fräser steht.</translation>
     </message>
     <message>
+        <source>The hole</source>
+        <translation>Die Bohrung</translation>
+    </message>
+    <message>
         <source>The hole is for a tuner: it gives way to the bores of this hardware, about the same centre.</source>
         <translation>Die Bohrung ist für eine Mechanik: sie weicht den Bohrungen dieser Mechanik, um dieselbe Mitte.</translation>
     </message>
@@ -9846,6 +9858,10 @@
         <translation>Seitenbohrungen: Neigung</translation>
     </message>
     <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
         <source>brad</source>
         <comment>term</comment>
         <translation>Zentrierspitz</translation>
@@ -10353,6 +10369,11 @@
         <translation>Bohrung</translation>
     </message>
     <message>
+        <source>hole that is there</source>
+        <comment>term</comment>
+        <translation>vorhandene Bohrung</translation>
+    </message>
+    <message>
         <source>holes</source>
         <comment>term</comment>
         <translation>Bohrungen</translation>
@@ -10447,6 +10468,14 @@
         <source>inner wall</source>
         <comment>term</comment>
         <translation>Innenwand</translation>
+    </message>
+    <message>
+        <source>is there already</source>
+        <translation>ist schon da</translation>
+    </message>
+    <message>
+        <source>is to be drilled</source>
+        <translation>ist zu bohren</translation>
     </message>
     <message>
         <source>it cannot be read.</source>
@@ -12549,8 +12578,16 @@
         <translation>{diameter} durch</translation>
     </message>
     <message>
+        <source>{diameter} through, is there</source>
+        <translation>{diameter} durch, ist da</translation>
+    </message>
+    <message>
         <source>{diameter} to {depth}</source>
         <translation>{diameter} bis {depth}</translation>
+    </message>
+    <message>
+        <source>{diameter} to {depth}, is there</source>
+        <translation>{diameter} bis {depth}, ist da</translation>
     </message>
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>

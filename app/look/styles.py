@@ -39,6 +39,7 @@ LOOKS: dict[str, Look] = {
     "screw pilot": Look("edge", "slot", opacity=0.6, z=6.5),
     "pin hole": Look("edge", "slot", z=6.5),
     "hole": Look("edge", "slot", z=6.0),
+    "hole that is there": Look("edge", "slot", dash=(1.5, 2), opacity=0.5, z=6.0),
     "locating pin hole": Look("template", "slot", z=6.5),
     "side bore": Look("bore", "bore_fill", opacity=0.55, z=4.0),
     "axis": Look("bore", dash=(8, 3, 2, 3), z=5.0),

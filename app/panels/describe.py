@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from app.panels.field_help import pattern
 from app.panels.fit_rows import fit_rows
-from app.panels.hole_rows import tuner_rows
+from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.rows import FieldRow
 from app.panels.string_way_rows import flat_rows, ramp_rows
 from geometry.edits import (
@@ -264,7 +264,7 @@ def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         field(layout, say("Diameter"), "length", (*path, "diameter"), hole.diameter),
         field(layout, say("Depth"), "length", (*path, "depth"), hole.depth, optional=True, empty=say("through")),
         field(layout, say("Drilled from the"), "choice", (*path, "surface"), hole.surface,
-              choices=(("face", term("face")), ("back", term("back")))), *tuner_rows(layout, (id,))])
+              choices=(("face", term("face")), ("back", term("back")))), there_row(layout, (id,)), *tuner_rows(layout, (id,))])
 
 
 def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:

@@ -1,15 +1,28 @@
-"""A row for single holes that are meant for tuners."""
+"""Rows for single holes: whether they are there already, and which tuners they are meant for."""
 
 from __future__ import annotations
 
 from app.panels.rows import FieldRow
-from geometry.edits.holes import fitting_hardware, tuners_for_holes
+from geometry.edits.holes import fitting_hardware, set_there, tuners_for_holes
 from geometry.layout import Headstock
 from geometry.saying import say
 
 
+def there_row(layout: Headstock, ids: tuple[str, ...]) -> FieldRow:
+    """Whether held holes are to be drilled or in the blank already."""
+    known = {hole.there for hole in layout.holes if hole.id in ids}
+    shown = "" if len(known) > 1 else "there" if known == {True} else "drill"
+    several = (("", say("both")),) if len(known) > 1 else ()
+    return FieldRow(say("The hole"), "choice", shown,
+                    lambda word: layout if not word else set_there(layout, ids, word == "there"),
+                    choices=(*several, ("drill", say("is to be drilled")), ("there", say("is there already"))),
+                    help=say("In the blank already, open or plugged: everything keeps clear of it, nothing drills it."))
+
+
 def tuner_rows(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     """A choice of hardware that takes the places of held holes; none where the layout has none for the face."""
+    if any(hole.there for hole in layout.holes if hole.id in ids):
+        return []  # bores of hardware do not take an old hole away
     widest = max(hole.diameter for hole in layout.holes if hole.id in ids)
     choices = tuple((id, id) for id in fitting_hardware(layout, widest))
     if not choices:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import reduce
 
 from app.panels.describe import Page
-from app.panels.hole_rows import tuner_rows
+from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.rows import FieldRow
 from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
 from geometry.errors import GeometryError
@@ -70,7 +70,7 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))
     if all(any(hole.id == id for hole in layout.holes) for id in ids):
-        rows += tuner_rows(layout, ids)
+        rows += [there_row(layout, ids), *tuner_rows(layout, ids)]
     return rows
 
 

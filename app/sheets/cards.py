@@ -11,7 +11,8 @@ from app.sheets.work import Work
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
-from geometry.solids import Drilling, Hole, holes
+from geometry.solids import Drilling, Hole
+from geometry.solids.drilling import to_drill
 from geometry.terms import term
 
 
@@ -50,7 +51,7 @@ def card_of(cards: Sequence[Card]) -> dict[str, int]:
 def _groups(layout: Headstock) -> list[list[Hole]]:
     """Holes that share a card: those of a tuner, equal single holes, all pins."""
     groups: dict[tuple, list[Hole]] = {}
-    for hole in holes(layout):
+    for hole in to_drill(layout):
         d = hole.drillings[0]
         if d.role == "locating":
             key: tuple = ("pin",)

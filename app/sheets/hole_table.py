@@ -44,7 +44,7 @@ def csv_rows(layout: Headstock) -> list[tuple[Cell, ...]]:
         d = row.drilling
         mark = d.mark or (None, None, None)
         out.append((d.id, d.of, term(d.operation), d.diameter, term(d.surface), term(d.drill), *d.start, *d.direction, *mark,
-                    math.degrees(row.tilt), d.depth, None if d.mark is None else d.stop,
+                    math.degrees(row.tilt), d.depth, None if d.mark is None or d.there else d.stop,
                     say("yes") if d.through else say("no")))
     return out
 
@@ -62,7 +62,7 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else format_angle(row.tilt).removesuffix("°")
-        stop = say("no edge") if d.mark is None else say("through") if d.through else deep(d.stop)
+        stop = say("no edge") if d.mark is None else "-" if d.there else say("through") if d.through else deep(d.stop)
         out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
                     say("through") if d.through else deep(d.depth), stop))
     return out

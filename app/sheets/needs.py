@@ -11,8 +11,8 @@ from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
 from geometry.lengths import told_down
 from geometry.saying import count, say
-from geometry.solids import Drilling, holes
-from geometry.solids.drilling import drill_for
+from geometry.solids import Drilling
+from geometry.solids.drilling import drill_for, to_drill
 from geometry.terms import term
 
 
@@ -62,7 +62,7 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
                            say("{side} side, from {low} to {high} from the nut line",
                                side=term(ear.side), low=length(low), high=length(high))))
     found += _templates(layout, work)
-    if any(d.through for hole in holes(layout) for d in hole.drillings):
+    if any(d.through for hole in to_drill(layout) for d in hole.drillings):
         found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))
     return found
 
@@ -132,7 +132,7 @@ def tuner_sizes(pattern: Pattern) -> str:
 def drills(layout: Headstock, work: Work) -> list[Tool]:
     """Every drill that something is drilled with, thinnest first."""
     wanted: dict[tuple[float, str, str], list[Drilling]] = {}
-    for hole in holes(layout):
+    for hole in to_drill(layout):
         for d in hole.drillings:
             drill = drill_for(layout, d)
             wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)

@@ -125,7 +125,7 @@ def _outline(model: Model, reach: Reach, group: list[int]) -> list[Spec]:
         for i in own:
             d = model.recipes[i].drilling
             depth = float(wall.about(np.array([plan(d.start)]))[0])
-            side = -1.0 if d.role == "locating" and depth < 0 else 1.0
+            side = -1.0 if d.waste_too and depth < 0 else 1.0
             least = side * depth - d.radius
             if least - reach.rods[i] - reach.wall <= needed + FAINT:
                 parts.append((i, _beside(wall, plan(d.start), reach, i)))
@@ -150,7 +150,7 @@ def _under(model: Model, reach: Reach, group: list[int]) -> list[Spec]:
             continue
         small = is_small(d)
         needed = margins.screw_any if small else margins.side_cover
-        point = model.scene.drills.point(d) if small or d.role == "hole" else 0.0
+        point = model.scene.drills.point(d) if small or d.role == "hole" and not d.there else 0.0
         if thickness - d.depth - point - reach.rods[i] > needed + FAINT:
             continue
         far = "back" if d.surface == "face" else "face"

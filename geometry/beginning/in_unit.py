@@ -33,3 +33,11 @@ def blank_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:
         return layout
     from geometry.beginning.inches import with_inch_blank
     return with_inch_blank(layout)
+
+
+def cure_in_unit(asked: Numbers, cure: Numbers, unit: LengthUnit) -> Numbers:
+    """The numbers that would do, in inches a little farther on in whole sixteenths where that does too."""
+    if unit == "mm":
+        return cure
+    from geometry.beginning.inches import in_sixteenths
+    return in_sixteenths(asked, cure)

@@ -6,7 +6,9 @@ import math
 
 from msgspec.structs import replace
 
+from geometry.beginning.begin import begin
 from geometry.beginning.numbers import Numbers
+from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.generic_inch import PATTERNS_INCH, RACK_INCH, inch
@@ -42,3 +44,15 @@ def with_inch_blank(layout: Headstock) -> Headstock:
     return replace(layout, blank=replace(
         blank, bass=more(blank.bass), treble=more(blank.treble), tip=more(blank.tip), behind=more(blank.behind),
         thickness=round(round(blank.thickness / SIXTEENTH) * SIXTEENTH, 6)))
+
+
+def in_sixteenths(asked: Numbers, cure: Numbers) -> Numbers:
+    """A cure with each length that it changes taken on to the next sixteenth; the cure itself where that makes no layout."""
+    lengths = {key: (getattr(asked, key), getattr(cure, key)) for key in ("pitch", "length", "width", "thickness", "nut_width")}
+    on = {key: round((math.ceil if new > old else math.floor)(new / SIXTEENTH) * SIXTEENTH, 6)
+          for key, (old, new) in lengths.items() if new != old}
+    try:
+        begin(replace(cure, **on))
+    except GeometryError:
+        return cure
+    return replace(cure, **on)

@@ -53,7 +53,7 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
     small = is_small(drilling)
     needed = margins.screw_any if small else margins.side_cover
     point = 0.0
-    if small or drilling.role == "hole":
+    if small or drilling.role == "hole" and not drilling.there:
         point = drills.point(drilling)
     measured = thickness - depth - point
     if not short(measured, needed):

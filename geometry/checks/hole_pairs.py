@@ -129,9 +129,11 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, .
 
 
 def meant(a: Drilling, b: Drilling) -> bool:
-    """Whether two upright drillings are meant to share wood: a pin in a later bore, a hole stacked on another."""
+    """Whether two upright drillings may share wood: a pin in a later bore, a hole stacked on another, two that are there already."""
     if not (a.upright and b.upright) or a.of == b.of:
         return False
+    if a.there and b.there:
+        return True
     apart = v.distance(plan(a.start), plan(b.start))
     for one, two in ((a, b), (b, a)):
         if one.role == "locating" and two.through and apart + one.radius <= two.radius + TOUCH:

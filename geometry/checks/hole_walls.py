@@ -80,7 +80,7 @@ def _worst(item: Item, met: list[int], found: list[Miss | None]) -> list[Miss]:
 
 def _at_outline(drilling: Drilling, outline: Wall, margins: Margins) -> Miss | None:
     needed = wanted_to_outline(drilling, margins)
-    pin = drilling.role == "locating"
+    pin = drilling.waste_too
     centre = plan(drilling.start)
     inside = outline.inside(centre)
     measured = (abs(inside) if pin else inside) - drilling.radius
@@ -97,7 +97,7 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
     drilling, measured, needed = miss.drilling, miss.measured, miss.needed
     centre = plan(drilling.start)
     inside, pin, called = outline.inside(centre), drilling.role == "locating", first(name(drilling))
-    if inside <= -drilling.radius and not pin:
+    if inside <= -drilling.radius and not drilling.waste_too:
         text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
                    called=called, inside=into(inside))
     elif measured < 0 and pin:
@@ -168,7 +168,7 @@ def _lacking(drilling: Drilling, wall: Wall, opening: Opening | None, margins: M
         # On the wall itself: leave to the side where the drilling belongs, in the outline or out of the slot.
         away, keep = v.left(foot.tangent) if opening is None else v.right(foot.tangent), 1.0
     elif opening is None:
-        keep = 1.0 if inside > 0 or drilling.role == "locating" else -1.0
+        keep = 1.0 if inside > 0 or drilling.waste_too else -1.0
     else:
         keep = 1.0 if inside < 0 else -1.0
     has = keep * foot.distance - drilling.radius

@@ -35,7 +35,7 @@ def _missing(item: Item, drills: Drills) -> tuple[tuple[float, str, Drilling], .
     """(diameter that the rack lacks in mm, the item, its first drilling of it)."""
     found: dict[float, Drilling] = {}
     for drilling in item.drillings:
-        if drilling.diameter not in found and drills.find(drilling) is None:
+        if not drilling.there and drilling.diameter not in found and drills.find(drilling) is None:
             found[drilling.diameter] = drilling
     return tuple((diameter, item.id, drilling) for diameter, drilling in found.items())
 
@@ -46,6 +46,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     beyond_quill: tuple[float, float, Drilling] | None = None
     beyond_drill: tuple[float, float, Drilling] | None = None
     for drilling in item.drillings:
+        if drilling.there:
+            continue
         drill, point = drills.both(drilling)
         deep = drilling.stop + point
         if drilling.role == "locating":  # through the template too

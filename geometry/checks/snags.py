@@ -132,8 +132,8 @@ def _key(snag: Snag) -> tuple:
 
 
 def count(holes: tuple[Hole, ...]) -> Counts:
-    """The counts of some holes."""
-    roles = [[drilling.role for drilling in hole.drillings] for hole in holes]
+    """The counts of some holes; those that are there already are no work and do not count."""
+    roles = [[drilling.role for drilling in hole.drillings] for hole in holes if not hole.drillings[0].there]
     real = [own for own in roles if own[0] != "locating"]
     return Counts(len(real), sum([own.count("counterbore") for own in real]), sum(map(len, real)), len(roles) - len(real))
 

@@ -64,6 +64,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
             found += _slot(part, snag, push)
         elif isinstance(part, Ear):
             found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
+        elif isinstance(part, SingleHole) and part.there:
+            continue  # it is where it is
         elif part is not None:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:

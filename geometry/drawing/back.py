@@ -29,7 +29,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     GeometryError when outline or a slot has no inside.
     """
     drilled = holes(layout)
-    if not any(d.surface == "back" for hole in drilled for d in hole.drillings):
+    if not any(d.surface == "back" and not d.there for hole in drilled for d in hole.drillings):
         return ()
     outline = loop_path(layout.outline).mapped(MIRROR)
     x0, y0, x1, y1 = outline.box
@@ -64,8 +64,9 @@ def _hole(hole: Hole, named: list[Named]) -> list[Mark]:
         return []
     at = MIRROR(upright[0].start[:2])
     marks: list[Mark] = [Disc(at, d.radius, d.operation, hole.of, hidden=d.surface != "back") for d in upright]
-    marks.append(Cross(at, upright[0].radius + OVERRUN, "cross", hole.of))
-    own = [d for d in upright if d.surface == "back"]
+    if not upright[0].there:
+        marks.append(Cross(at, upright[0].radius + OVERRUN, "cross", hole.of))
+    own = [d for d in upright if d.surface == "back" or d.there]
     if own:
         words = ", ".join(bore_words(d) for d in own)
         named.append(Named(at, upright[0].radius + OVERRUN / 2, (hole.id, words), hole.of))

@@ -11,6 +11,9 @@ from geometry.solids import Drilling
 
 def bore_words(d: Drilling) -> str:
     """Diameter and depth in the unit of `speaking`: "8.8 to 8", "6.5 through"; in inches with their signs; a depth is never told as more than it is."""
+    if d.there:
+        return (say("{diameter} through, is there", diameter=told(d.diameter)) if d.through else
+                say("{diameter} to {depth}, is there", diameter=told(d.diameter), depth=told_down(d.depth, 2)))
     if d.through:
         return say("{diameter} through", diameter=told(d.diameter))
     return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told_down(d.depth, 2))

@@ -16,7 +16,7 @@ from geometry.vectors import Vec2
 
 STYLES = (
     "blank", "waste", "wood", "outline", "slot", "template", "post bore", "counterbore", "clearance bore",
-    "screw pilot", "pin hole", "hole", "locating pin hole", "side bore", "axis", "seat", "button", "post",
+    "screw pilot", "pin hole", "hole", "hole that is there", "locating pin hole", "side bore", "axis", "seat", "button", "post",
     "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile", "section line",
     "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "ramp", "flat", "feed",
     "margin kept", "margin short", "spoiled", "removed", "proposed", "measured",

@@ -62,13 +62,13 @@ def _marks(outline: Same[Loop], tuner: Tuner, pattern: Same[Pattern], row: Row |
 
 
 def upright_marks(drillings: Sequence[Drilling], owner: str) -> list[Mark]:
-    """Discs in the given order, then one cross for each axis, for bores square to the face."""
+    """Discs in the given order, then one cross for each axis that is pricked, for bores square to the face."""
     discs: list[Mark] = [Disc(d.start[:2], d.radius, d.operation, owner, hidden=d.surface == "back")
                          for d in drillings]
     widest: dict[str, Drilling] = {}
     for d in drillings:
         widest.setdefault(d.hole, d)
-    return discs + [Cross(d.start[:2], d.radius + OVERRUN, "cross", owner) for d in widest.values()]
+    return discs + [Cross(d.start[:2], d.radius + OVERRUN, "cross", owner) for d in widest.values() if not d.there]
 
 
 def _sideways(blank: Blank, frame: Frame, drillings: list[Drilling], owner: str) -> list[Mark]:

@@ -23,7 +23,7 @@ LETTER = 1.5
 """Capital height of the words on the wrap, mm."""
 LINE = 1.6 * LETTER
 """From one line of words to the next, mm."""
-KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counterbore", "clearance bore", "hole",
+KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counterbore", "clearance bore", "hole", "hole that is there",
         "locating pin hole", "axis", "cross", "fold", "centreline", "nut line", "glue line"}
 """Styles of the opened-out view that are printed; plates, buttons and posts are no marks to work from."""
 

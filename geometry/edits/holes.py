@@ -1,11 +1,13 @@
-"""Single holes, as a drawing brings them, made into what they are for."""
+"""Single holes, as a drawing brings them: made into what they are for, or there already."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
+from msgspec.structs import replace
+
 from geometry.edits.adding import add_tuner, remove_features
-from geometry.edits.parts import feature
+from geometry.edits.parts import feature, with_feature
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, SingleHole
@@ -35,3 +37,16 @@ def fitting_hardware(layout: Headstock, diameter: float) -> list[str]:
              for i, pattern in enumerate(layout.patterns)
              if pattern.mount == "face" and any(b.at == (0.0, 0.0) for b in pattern.bores)]
     return [id for _, _, id in sorted(found)]
+
+
+def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
+    """The layout with single holes that are in the blank already, or that are to be drilled.
+
+    GeometryError when one of them is no single hole.
+    """
+    for id in dict.fromkeys(ids):
+        hole = feature(layout, id)
+        if not isinstance(hole, SingleHole):
+            raise GeometryError(say("{id} is no single hole.", id=hole.id))
+        layout = with_feature(layout, id, replace(hole, there=there))
+    return layout

@@ -68,13 +68,17 @@ class Pin(Part, kw_only=True):
 
 
 class SingleHole(Part, kw_only=True):
-    """A hole that belongs to no tuner (mm). Without a depth it goes through."""
+    """A hole that belongs to no tuner (mm). Without a depth it goes through.
+
+    One that is `there` is in the blank already, open or plugged: everything keeps clear of it, and nothing drills it.
+    """
 
     id: Id
     at: Point
     diameter: Size
     depth: Size | None = None
     surface: Literal["face", "back"] = "face"
+    there: bool = False
 
 
 def slot_path(slot: Slot) -> Path:

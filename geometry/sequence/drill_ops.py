@@ -6,13 +6,13 @@ import math
 
 from geometry import vectors as v
 from geometry.layout import Drill, Headstock
-from geometry.checks.words import first
+from geometry.checks.words import first, listed
 from geometry.lengths import from_nut
 from geometry.saying import say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
-from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length
+from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length, to_drill
 from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.units import format_angle, format_length
@@ -26,7 +26,7 @@ WIDE = ("counterbore", "clearance")
 
 def drill_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
     """All drillings of the layout, one operation each; a bore that is also a locating pin hole is drilled once."""
-    every = [d for hole in holes(layout) for d in hole.drillings]
+    every = [d for hole in to_drill(layout) for d in hole.drillings]
     pins = {pin.id: same_bore(pin, every) for pin in every if pin.role == "locating"}
     shared = {bore.id for bore in pins.values() if bore is not None}
     tables = side_tables(layout, [d for d in every if not d.upright], wishes.same_tilt)
@@ -78,7 +78,16 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
         say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
             of=pin.of),)
     return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, d.surface), drill, wishes,
-                 cautions=cautions)
+                 cautions=(*cautions, *_over_a_hole(layout, d)))
+
+
+def _over_a_hole(layout: Headstock, d: Drilling) -> tuple[str, ...]:
+    """What to do first where the drill's centre point comes down on a hole that is there already."""
+    found = [e.of for hole in holes(layout) for e in hole.drillings if e.there
+             and v.distance(e.start[:2], d.start[:2]) <= e.radius + d.radius]
+    return () if not found else (
+        say("It meets {hole}, which is there already: plug that first, for a drill wanders where its point or its rim finds "
+            "no wood.", hole=listed(found)),)
 
 
 def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> Operation:

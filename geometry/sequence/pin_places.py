@@ -10,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry.curves.polygons import grown
 from geometry.layout import Headstock
 from geometry.sequence.shadows import drilled, outline_area, outline_line
-from geometry.solids.drilling import Drilling, holes
+from geometry.solids.drilling import Drilling, holes, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
@@ -65,7 +65,7 @@ def places(layout: Headstock, radius: float) -> tuple[BaseGeometry, BaseGeometry
 
 def later_holes(layout: Headstock) -> list[LaterHole]:
     """Through bores square to the face, the narrowest of their hole, that clear everything else by the pins' margin."""
-    every = [d for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    every = [d for hole in to_drill(layout) for d in hole.drillings if d.role != "locating"]
     found = []
     for d in every:
         if not d.upright or not d.through or d.role in ("screw", "pin") or d.diameter < LEAST_PIN:

@@ -17,7 +17,7 @@ from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, Wast
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
-from geometry.solids.drilling import Drilling, holes, point_length
+from geometry.solids.drilling import Drilling, holes, point_length, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.vectors import Vec2
@@ -33,7 +33,7 @@ def preparing(layout: Headstock) -> list[Operation]:
             ear=ear.id, side=term(ear.side)),
         BENCH, (ear.id,)) for ear in layout.ears]
     made.append(Operation("template", "template", say("Make the template"), _template_words(layout), BENCH))
-    from_back = any(d.surface == "back" for hole in holes(layout) for d in hole.drillings)
+    from_back = any(d.surface == "back" for hole in to_drill(layout) for d in hole.drillings)
     back = say(", the back paper to centreline and nut line squared round") if from_back else ""
     made.append(Operation(
         "mark", "mark", say("Paste the papers and prick the centres"),
@@ -108,7 +108,7 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
 
 def pins_to_plug(layout: Headstock) -> list[str]:
     """Pins whose holes stay in the finished head: inside the outline, in no slot and in no later hole."""
-    every = [d for hole in holes(layout) for d in hole.drillings]
+    every = [d for hole in to_drill(layout) for d in hole.drillings]
     area = polygon(loop_path(layout.outline))
     openings = [a for slot in layout.slots if slot.through(layout.blank.thickness) and (a := slot_area(slot)) is not None]
     left = []

@@ -79,7 +79,7 @@ class WoodState(Struct, frozen=True):
         shape = {"square": "", "sawn": say("The outline is sawn."), "routed": say("The outline is finished, seats stand.")}
         papers = listed([term(paper) for paper in self.papers]) if self.papers else ""
         marks = say("Marks on {papers}.", papers=papers) if papers else say("No marks.")
-        made = len(self.drillings)
+        made = sum(not d.there for d in self.drillings)
         drilled = say("{made} of {all} drillings made.", made=made, all=made + len(self.to_drill))
         slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched]
         pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
@@ -103,7 +103,7 @@ def wood_after(layout: Headstock, order: Order | Sequence[str], n: int,
 def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operation]) -> WoodState:
     """The piece after the operations `done`, out of all `ops`."""
     kinds = {op.kind for op in done}
-    made = _drillings(done)
+    made = (*(d for hole in holes(layout) for d in hole.drillings if d.there), *_drillings(done))
     known = {d.id for d in made}
     outline: Literal["square", "sawn", "routed"] = "square"
     if "cut outline" in kinds or "rout outline" in kinds:

@@ -21,6 +21,8 @@ from geometry.vectors import Vec2, Vec3
 OPERATIONS = {"post": "post bore", "counterbore": "counterbore", "clearance": "clearance bore",
               "screw": "screw pilot", "pin": "pin hole"}
 """What each kind of bore is called at the drill press."""
+THERE = "hole that is there"
+"""What a hole is called that is in the blank already: nothing drills it."""
 
 
 class Drilling(Struct, frozen=True):
@@ -52,6 +54,16 @@ class Drilling(Struct, frozen=True):
     @property
     def radius(self) -> float:
         return self.diameter / 2
+
+    @property
+    def there(self) -> bool:
+        """Whether it is in the blank already, so that nothing has to drill it."""
+        return self.operation == THERE
+
+    @property
+    def waste_too(self) -> bool:
+        """Whether it may lie in the waste as well: a locating pin, and a hole that is there already."""
+        return self.role == "locating" or self.there
 
     @property
     def end(self) -> Vec3:
@@ -96,6 +108,11 @@ def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
             *(pin_hole(pin, layout.blank) for pin in layout.pins))
 
 
+def to_drill(layout: Headstock) -> tuple[Hole, ...]:
+    """As `holes`, without those that are in the blank already."""
+    return tuple(hole for hole in holes(layout) if not hole.drillings[0].there)
+
+
 def tuner_holes(frame: Frame, bores: tuple[Bore, ...], blank: Blank) -> tuple[Hole, ...]:
     """The holes that a tuner's pattern asks for where it sits."""
     found = []
@@ -108,8 +125,8 @@ def tuner_holes(frame: Frame, bores: tuple[Bore, ...], blank: Blank) -> tuple[Ho
 
 def single_hole(single: SingleHole, blank: Blank) -> Hole:
     """A hole that belongs to no tuner."""
-    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", "hole", single.diameter,
-                                                single.at, single.surface, single.depth, "brad"),))
+    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", THERE if single.there else "hole",
+                                                single.diameter, single.at, single.surface, single.depth, "brad"),))
 
 
 def pin_hole(pin: Pin, blank: Blank) -> Hole:

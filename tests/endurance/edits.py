@@ -216,6 +216,10 @@ def sizes_hole(layout: Headstock, chance: random.Random) -> Headstock:
     return holes.tuners_for_holes(layout, some(layout, chance, [one.id for one in layout.holes]), any_of(chance, [p.id for p in layout.patterns]))
 
 
+def there(layout: Headstock, chance: random.Random) -> Headstock:
+    return holes.set_there(layout, some(layout, chance, [one.id for one in layout.holes]), chance.random() < 0.5)
+
+
 def pasted(layout: Headstock, chance: random.Random) -> Headstock:
     """What was copied lies in the clipboard as a file does, and its hardware may be another one's of the same name."""
     held = clipping.clip(layout, some(layout, chance))
@@ -349,7 +353,7 @@ EDITS: dict[str, Edit] = {
     "pair_string": lambda l, c: string_count.pair_string(l, a_string(l, c), c.random() < 0.6),
     "strings_for_posts": lambda l, c: string_count.strings_for_posts(l if c.random() < 0.5 else replace(
         l, strings=(), tuners=tuple(replace(one, string=None) for one in l.tuners))),
-    "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "with_shape": read_in, "echo_edit": echoed, "cure": cured,
+    "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "set_there": there, "with_shape": read_in, "echo_edit": echoed, "cure": cured,
     "offset_in_place": lambda l, c: offsetting.offset_in_place(l, loop(l, c)[0], small(c)),
     "offset_copy": lambda l, c: offsetting.offset_copy(l, loop(l, c)[0], small(c)),
     "set_post": lambda l, c: strings.set_post(l, any_of(c, [s.id for s in l.strings]), c.choice((None, tuner(l, c)))),

@@ -41,7 +41,8 @@ def whole() -> Headstock:
     face = next(one for one in plain["tuners"] if "face" in one["id"])
     face["place"] = {"kind": "free", "at": [-18.5, 40.5], "turn": 170.5}
     plain["rows"][0]["run"] = {"kind": "straight", "start": [-28.5, 55.5], "heading": 88.5}
-    plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back"}]
+    plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back"},
+                      {"id": "an old hole", "at": [0.5, 60.5], "diameter": 5.5, "there": True}]
     plain["pins"][0]["diameter"] = 5.5
     plain["rack"] |= {"press": {"tilt": 40.5, "quill": 55.5, "throat": 110.5, "base": 120.5},
                       "router": {"base": 152.5, "plunge": 62.5, "speeds": [9000, 21000], "collets": [6, 8, 12.7]}}

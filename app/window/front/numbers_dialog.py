@@ -31,7 +31,7 @@ from app.panels.fields import LengthField
 from app.window.errand import Errand, raised
 from app.window.own_rack import with_own_rack
 from geometry.beginning import Numbers, Refused, begin, mended
-from geometry.beginning.in_unit import hardware_in_unit, usual_numbers
+from geometry.beginning.in_unit import cure_in_unit, hardware_in_unit, usual_numbers
 from geometry.checks import KINDS, check
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
@@ -79,7 +79,7 @@ def tried(numbers: Numbers, unit: LengthUnit = "mm") -> Tried:
         refusal = str(refused)
         try:
             cure, layout, _ = mended(numbers)
-            layout = hardware_in_unit(layout, unit)
+            cure, layout = cure_in_unit(numbers, cure, unit), hardware_in_unit(layout, unit)
         except GeometryError:
             return Tried(numbers, None, refusal)
     except GeometryError as error:

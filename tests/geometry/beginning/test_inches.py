@@ -6,8 +6,8 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats.rack import starting_rack
-from geometry.beginning import Numbers, mended
-from geometry.beginning.in_unit import blank_in_unit, hardware_in_unit, usual_numbers
+from geometry.beginning import Numbers, begin, mended
+from geometry.beginning.in_unit import blank_in_unit, cure_in_unit, hardware_in_unit, usual_numbers
 from geometry.beginning.inches import INCHES
 from geometry.checks import check
 from geometry.layout import validate
@@ -79,3 +79,13 @@ def test_a_blank_made_to_fit_is_whole_eighths_and_never_smaller():
     blank = blank_in_unit(made, "in").blank
     assert (blank.bass, blank.tip, blank.behind, blank.thickness) == pytest.approx((53.975, 187.325, 22.225, 15.875))
     assert blank_in_unit(made, "mm") is made and hardware_in_unit(made, "mm") is made
+
+
+def test_what_would_do_is_a_fraction_too():
+    """Six alternating tuners 1 3/16 apart ask for 9.035 inches: 9 1/16 does."""
+    asked = replace(INCHES, bass=6, treble=6, bass_mount="mixed", treble_mount="mixed")
+    cure, _, _ = mended(asked)
+    inches = cure_in_unit(asked, cure, "in64")
+    assert format_close(cure.length, "in", mark=True) == '9.035"' and format_close(inches.length, "in64", mark=True) == '9 1/16"'
+    assert begin(inches).blank.tip == inches.length
+    assert replace(inches, length=cure.length) == cure and cure_in_unit(asked, cure, "mm") is cure
