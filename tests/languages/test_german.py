@@ -94,5 +94,5 @@ def test_a_check_without_a_window_speaks_german_when_asked() -> None:
     english, german, data = (done.stdout for done in answers)
     assert "holes" in english and "Bohrungen" in german and "holes" not in german
     report = json.loads(data)
-    assert set(report) == {"snags", "holes", "pins", "counts"}
+    assert set(report) == {"snags", "holes", "pins", "there", "counts"}
     assert {snag["grade"] for snag in report["snags"]} <= {"spoils the work", "tight", "note"}
