@@ -57,11 +57,13 @@ def _blunted(area: Polygon, radius: float, out: bool, done: float) -> BaseGeomet
 
 def _turns(area: Polygon, out: bool) -> float:
     """Whole turns that all corners make that point to the side of the offset: an arc is laid about each."""
-    ring = _ring(area, out)
-    way = ring - np.roll(ring, 1, axis=0)
-    after = np.roll(way, -1, axis=0)
-    turn = np.arctan2(way[:, 0] * after[:, 1] - way[:, 1] * after[:, 0], (way * after).sum(axis=1))
-    return float(-turn[turn < 0].sum()) / (2 * math.pi)
+    ring = area.exterior
+    x, y = np.diff(shapely.get_coordinates(ring), axis=0).T
+    next_x, next_y = np.append(x[1:], x[:1]), np.append(y[1:], y[:1])
+    cross = x * next_y - y * next_x
+    towards = np.flatnonzero(cross > 0 if ring.is_ccw == out else cross < 0)
+    along = x[towards] * next_x[towards] + y[towards] * next_y[towards]
+    return float(np.arctan2(np.abs(cross[towards]), along).sum()) / (2 * math.pi)
 
 
 def _ring(area: Polygon, out: bool) -> np.ndarray:

@@ -25,6 +25,8 @@ _BENT = 0.05
 """mm: corners without which the wall strays less are no points of their own"""
 _OFF, _GOLDEN = 1e-5, 2.4
 """mm by which points are set aside, and how far from one to the next the direction turns"""
+_SEEMS = 0.02
+"""mm: how much wider than a neck a disc has to be at least to find it by chords"""
 _STARTS = 9
 """places along a neck from which its narrowest is sought"""
 _NEAR = 0.02
@@ -42,15 +44,17 @@ def necks_about(area: Polygon, least: float) -> tuple[list[float], list[float]] 
     spots = _spots(area)
     if spots is None:
         return None
+    ring = area.exterior
     shapely.prepare(area)
+    shapely.prepare(ring)
     ends = np.array(_spans(area, spots)).reshape(-1, 6)
     # What points make of a wall is a little more than it is: between them a wall that is straight seems to go to and fro.
-    exact = 2 * shapely.distance(area.exterior, shapely.points(ends[:, 2:].reshape(-1, 2, 2)))
+    exact = 2 * shapely.distance(ring, shapely.points(ends[:, 2:].reshape(-1, 2, 2)))
     chosen: list[float] = []
     spans = sorted((high, low) for low, high in exact.tolist() if high - low >= least)
     for high, low in spans:
-        # The fewest that lie in all spans: of those left the one that ends first needs one, just before its end.
-        if not chosen or chosen[-1] <= low:
+        # The fewest that lie in all spans, not too near their beginning: of those left the one that ends first needs one.
+        if not chosen or chosen[-1] <= low + min(_SEEMS, (high - low) / 2):
             chosen.append(high - (high - low) / 4)
     return chosen, sorted(low for _, low in spans)
 

@@ -86,6 +86,16 @@ def test_brute_force_finds_no_smaller_one_that_does_not_pass(seed):
     assert all(rooms(slot, width * k / 12) == 1 for k in range(1, 12))
 
 
+def test_a_neck_in_a_wall_that_hardly_narrows_is_not_hidden_by_its_chords():
+    """Along nearly parallel walls many sizes seem to find a neck; one so near the true neck that it seems to pass stood for all."""
+    slot = drawn("s", (-5.44, 41.154, -0.043), (-4.026, 35.544), (-4.156, 31.62, -0.195), (-9.044, 22.015, 0.0, ((-9.663, 20.545), (-7.903, 18.291))),
+                 (-8.693, 15.632), (-8.382, 10.425), (8.299, 10.121), (8.756, 15.442, 0.0, ((9.039, 17.115), (8.76, 19.609))), (8.691, 22.024),
+                 (3.924, 32.082), (4.139, 35.491), (5.017, 41.45, 0.175))
+    width = narrowest(slot)
+    assert width == pytest.approx(8.06, abs=0.01)
+    assert rooms(slot, width - 1e-3) == 1 and rooms(slot, width + 6e-3) == 2
+
+
 @pytest.mark.parametrize("slot", [bulb(8.0, 8.3), drawn("s", (-6.0, 90.0), (-6.0, 6.0, 1.0), (6.0, 6.0), (6.0, 90.0, 1.0)),
                                   Slot(id="s", shape=waisted().shape)], ids=["neck", "round ends", "waist"])
 def test_panel_check_and_plan_agree(slot):
