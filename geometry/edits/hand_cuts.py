@@ -51,7 +51,8 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
 
 def propose_flat(layout: Headstock, id: str) -> Headstock:
     """The side tuner with a flat that its plate sits on; GeometryError where the edge is straight."""
-    feature(layout, id)
+    if not isinstance(feature(layout, id), Tuner):
+        raise GeometryError(say("{id} does not sit on the edge, so there is no flat to cut for it.", id=id))
     flat = deep_enough(layout, id)
     if flat is None:
         raise GeometryError(say("The edge under the plate of {id} is straight: it needs no flat.", id=id))
