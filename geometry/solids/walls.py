@@ -84,7 +84,8 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
         """The inside; where the wall crosses itself, what its windings enclose."""
         made = Polygon(self.points)
         if not made.is_valid:
-            made = shapely.make_valid(made)
+            # By lines it would take minutes for some hundred crossings, and leave out what a wall winds about twice.
+            made = shapely.make_valid(made, method="structure", keep_collapsed=False)
         shapely.prepare(made)
         return made
 

@@ -78,6 +78,15 @@ def test_sides_of_a_wall_that_crosses_itself_still_answer():
     assert bow.inside((9.0, 5.0)) > 0 and bow.inside((5.0, 9.0)) < 0
 
 
+def test_what_a_wall_winds_about_twice_is_inside():
+    """A star drawn in one go: a cutter that follows it frees its middle too."""
+    tips = [(10 * math.sin(4 * math.pi * k / 5), 10 * math.cos(4 * math.pi * k / 5)) for k in range(5)]
+    star = Wall(Path(tuple(Line(one, other) for one, other in zip(tips, tips[1:] + tips[:1], strict=True)), closed=True))
+    inner = 10 * math.cos(2 * math.pi / 5)
+    assert star.about(np.array([(0.0, 0.0)])) == pytest.approx([inner], abs=1e-9)
+    assert star.about(np.array([(0.0, -8.0)])) < 0
+
+
 def test_a_clockwise_wall_has_the_same_inside():
     for point in ((0.0, 50.0), (0.0, 105.9995), (5.9995, 50.0), (0.0, 106.0005)):
         assert Wall(SLOT.path.reversed()).inside(point) == pytest.approx(SLOT.inside(point), abs=1e-12)
