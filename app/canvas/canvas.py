@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidge
 
 from app.canvas.chance_marks import ChanceLayer
 from app.canvas.handles import GripLayer
-from app.canvas.kept import Kept
 from app.canvas.layer import MarkLayer
 from app.canvas.pen import Pen
 from app.canvas.picture import LEVEL, PictureLayer
+from app.canvas.picture_cache import Kept
 from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.tag import PointerTag

@@ -14,7 +14,7 @@ from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QWidget
 
-from app.look.below import below
+from app.look.descendants import below
 
 BODY = 13.0
 """Em of the body's letters at 100 %, pixels."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from app.panels.describe import field
-from app.panels.rows import FieldRow
+from app.panels.forms.rows import FieldRow
 from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Accuracy, Headstock

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from app.look.plain import plain
 from app.look.theme import Theme
-from app.panels.row_keys import walks
+from app.panels.forms.row_keys import walks
 from geometry.saying import say
 
 ROW = Qt.ItemDataRole.UserRole

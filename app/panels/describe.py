@@ -8,11 +8,11 @@ from functools import partial
 
 from msgspec import Struct
 
-from app.panels.field_help import pattern
-from app.panels.fit_rows import fit_rows
+from app.panels.forms.field_help import pattern
+from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
-from app.panels.rows import FieldRow
-from app.panels.string_way_rows import flat_rows, ramp_rows
+from app.panels.router.fit_rows import fit_rows
+from app.panels.strings.string_way_rows import flat_rows, ramp_rows
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -43,8 +43,8 @@ from geometry.layout import (
 )
 from geometry.saying import say
 from geometry.solids import SideBore, side_bore
-from geometry.solids.frames import frame
 from geometry.solids.flats import stands_off
+from geometry.solids.frames import frame
 from geometry.solids.side import block_height
 from geometry.terms import term
 from geometry.tolerance import TOUCH

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.panels.rows import FieldRow
+from app.panels.forms.rows import FieldRow
 from geometry.edits.holes import fitting_hardware, set_there, tuners_for_holes
 from geometry.layout import Headstock
 from geometry.saying import say

@@ -6,11 +6,11 @@ from functools import partial
 
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import blank_rows, ear_rows, field, outline_size
-from app.panels.fit_rows import fit_rows
-from app.panels.rows import FieldRow
+from app.panels.forms.rows import FieldRow
+from app.panels.router.fit_rows import fit_rows
 from geometry.edits import remove_features, rename, set_field
-from geometry.edits.rack import set_template_tool
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
+from geometry.edits.rack import set_template_tool
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
 from geometry.terms import term

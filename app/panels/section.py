@@ -14,7 +14,6 @@ from geometry.drawing import Drawing
 from geometry.drawing.section_snags import Signs
 from geometry.saying import say
 
-
 TALLEST = 190
 """Height of a drawing at most, at 100 %, pixels: large letters want a large drawing."""
 

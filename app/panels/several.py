@@ -6,8 +6,8 @@ from collections.abc import Callable
 from functools import reduce
 
 from app.panels.describe import Page
+from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
-from app.panels.rows import FieldRow
 from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, Tuner

@@ -15,12 +15,12 @@ from geometry.units import LengthUnit
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QSplitter
 
-    from app.panels.chance_page import ChanceLine, ChancePage
-    from app.panels.chance_words import Chances
     from app.panels.change_list import ChangeList
+    from app.panels.forms.tabs import Tabs
     from app.panels.side_inside import SideInside
-    from app.panels.snag_list import SnagList
-    from app.panels.tabs import Tabs
+    from app.panels.snags.chance_page import ChanceLine, ChancePage
+    from app.panels.snags.chance_words import Chances
+    from app.panels.snags.snag_list import SnagList
 
 WIDTH = 420
 """Width of the panel at 100 %, pixels."""

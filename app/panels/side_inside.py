@@ -10,15 +10,15 @@ from app.look.ground import Ground
 from app.look.scroll import Scroll
 from app.look.theme import Theme
 from app.panels.change_list import ChangeList
-from app.panels.chance_page import ChanceLine, ChancePage
-from app.panels.chance_words import Chances
 from app.panels.describe import Page
-from app.panels.form import Form, rule
-from app.panels.rows import FieldRow
+from app.panels.forms.form import Form, rule
+from app.panels.forms.rows import FieldRow
+from app.panels.forms.stack import Stack
+from app.panels.forms.tabs import Tabs
 from app.panels.section import SectionView
-from app.panels.snag_list import SnagList
-from app.panels.tabs import Tabs
-from app.panels.stack import Stack
+from app.panels.snags.chance_page import ChanceLine, ChancePage
+from app.panels.snags.chance_words import Chances
+from app.panels.snags.snag_list import SnagList
 from geometry.checks import CheckResult
 from geometry.drawing import Drawing
 from geometry.drawing.section_snags import Signs

@@ -11,7 +11,7 @@ from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
-from app.panels.fields import LengthField
+from app.panels.forms.fields import LengthField
 from app.printing.correction import Correction, measured
 from app.printing.printers import correction_for, keep_correction
 from app.sheets.furniture import BAR

@@ -10,8 +10,8 @@ from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
 from geometry.layout import DrillPress, Headstock
 from geometry.lengths import spoken
-from geometry.solids.side import block_height
 from geometry.saying import say
+from geometry.solids.side import block_height
 from geometry.terms import term
 from geometry.units import MM_PER_INCH, format_angle
 

@@ -7,9 +7,9 @@ from msgspec.structs import replace
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
-from app.sheets.card_rows import hand_op, rows
-from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.block_table import two_lengths
+from app.sheets.book_pages import PIECES_IN_WORDS
+from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import deep, length, tenths, thousandths

@@ -10,7 +10,7 @@ from app.sheets.card_face import PAD, Maker, Section, frame, section
 from app.sheets.cards import Card
 from app.sheets.lay import Block, moved
 from app.sheets.work import Work
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock
 from geometry.saying import say
 

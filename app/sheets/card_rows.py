@@ -13,7 +13,6 @@ from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.terms import term
 
-
 SHORT = {"post": say("post bore", about="in a narrow column"), "screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
 """Names of operations that would not fit their column."""
 

@@ -26,7 +26,7 @@ from app.sheets.router_pages import router_blocks
 from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.curves import shift
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

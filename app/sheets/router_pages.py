@@ -14,6 +14,7 @@ from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length
 from app.sheets.words import block, short
 from app.sheets.work import SAME_OFFSET, Work
+from geometry.checks.words import listed
 from geometry.curves import Matrix, turn
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
@@ -24,7 +25,6 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
-from geometry.checks.words import listed
 from geometry.routing.words import with_bush
 from geometry.saying import say
 from geometry.terms import term

@@ -9,15 +9,15 @@ from app.formats.paper import Placed
 from app.sheets.lay import SMALL, Block, drawing, heading
 from app.sheets.words import block
 from app.sheets.work import Work
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.opened_out import blank_box
 from geometry.drawing.wood_state import wood_drawing
 from geometry.layout import Headstock
 from geometry.saying import say
-from geometry.terms import term
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
+from geometry.terms import term
 
 WIDEST = 41.0
 """Widest a picture becomes, mm."""

@@ -9,8 +9,8 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
-from geometry.asking import Ask, go_on
 from geometry.book import corrected
+from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking, spoken
@@ -115,7 +115,7 @@ def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on)
     """Router plans and the running order of a layout: the maker's own, or else the best.
 
     Its sentences are in the unit of `wishes`; without them in the unit of `geometry.lengths.speaking`.
-    `ask` is asked between its parts (geometry.asking). GeometryError when the outline or a slot has no inside.
+    `ask` is asked between its parts (geometry.cancellation). GeometryError when the outline or a slot has no inside.
     """
     wishes = Wishes(unit=spoken()) if wishes is None else wishes
     with speaking(wishes.unit):

@@ -20,7 +20,7 @@ from app.sheets.hole_table import CSV_HEAD, csv_rows
 from app.sheets.pages import pages
 from app.sheets.parts import wrap_part
 from app.sheets.work import Work, plan_work
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError

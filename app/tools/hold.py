@@ -6,8 +6,8 @@ from msgspec.structs import replace
 
 from app.tools import guides
 from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip, SlotEndGrip
-from app.tools.hold_nodes import more_nodes, nodes_between
 from app.tools.hit import Target, drillings, hit
+from app.tools.hold_nodes import more_nodes, nodes_between
 from app.tools.options import Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown
 from geometry import vectors as v

@@ -14,7 +14,6 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings import runs
 
-
 UNDER_STRINGS = ("slot", "slot end", "ear", "blank edge")
 """Large things over which a string can be taken for measuring."""
 STRING_REACH = 3.5

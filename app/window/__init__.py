@@ -12,15 +12,15 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.setup.imports import keep_own
-from app.window.state_folder import state_folder
-from app.window.turn import Turn
+from app.window.running.start_lock import Turn
+from app.window.running.state_folder import state_folder
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
-    from app.window.faults import Faults
-    from app.window.threshold import Threshold
+    from app.window.running.faults import Faults
+    from app.window.running.threshold import Threshold
     from app.window.windows import Windows
 
 RECEIVES_MS = 300
@@ -59,8 +59,8 @@ def _run(file: Path | None, language: str | None, more: Sequence[Path], state: P
     from app.languages import chosen
     from app.look.raster import paint_alone
     from app.window.colours import card_theme
-    from app.window.heap import give_back
-    from app.window.threshold import Threshold
+    from app.window.running.heap import give_back
+    from app.window.running.threshold import Threshold
 
     paint_alone()
     settings = QSettings("Pegwright", "Pegwright")
@@ -99,10 +99,10 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.look.sizes import follow_desktop
     from app.window import ask
     from app.window.demo import demo, home_of
-    from app.window.faults import Faults
     from app.window.main import MainWindow
     from app.window.place import kept_stage
-    from app.window.recovery import recover
+    from app.window.running.faults import Faults
+    from app.window.running.recovery import recover
     from app.window.windows import Windows
     from geometry.saying import say
 
@@ -142,15 +142,15 @@ def handed_over(state: Path, files: Sequence[Path]) -> bool:
     """Whether the program runs already, with its own things in this folder, and has taken the files."""
     if os.name != "nt" and not os.path.exists(state / "running"):
         return False
-    from app.window.one_program import hand_over, meeting_place
+    from app.window.running.one_program import hand_over, meeting_place
 
     return hand_over(meeting_place(state), files)
 
 
 def receive(windows: Windows, state: Path, turn: Turn) -> None:
     """Hear from later starts and of Ctrl-C from now on, and let the next start begin; without a folder no start is heard."""
-    from app.window.interrupt import Interrupt
-    from app.window.one_program import Reception, meeting_place
+    from app.window.running.interrupt import Interrupt
+    from app.window.running.one_program import Reception, meeting_place
 
     with suppress(OSError):
         state.mkdir(parents=True, exist_ok=True)

@@ -7,7 +7,9 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Literal
 
-from PySide6 import QtWidgets  # and not the names out of it: a dialog's kind is made when its name is asked for, and a start asks nothing
+from PySide6 import (
+    QtWidgets,  # and not the names out of it: a dialog's kind is made when its name is asked for, and a start asks nothing
+)
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 

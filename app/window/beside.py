@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from app.look.theme import Theme
-from app.panels.stack import Stack
+from app.panels.forms.stack import Stack
 from geometry.checks import Snag
 from geometry.layout import Headstock
 

@@ -6,19 +6,19 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer, Signal
 
-from app.panels.chance_words import Chances
-from app.window.errand import Errand
-from app.window.room import StageRoom
-from app.window.trial import Trial
+from app.panels.snags.chance_words import Chances
+from app.window.rooms.room import StageRoom
+from app.window.work.errand import Errand
+from app.window.work.trial import Trial
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
-    from geometry.accuracy import Clearance, Simulation
-    from app.window.holding import HoldDialog
+    from app.window.dialogs.holding import HoldDialog
     from app.window.main import MainWindow
+    from geometry.accuracy import Clearance, Simulation
 
 REST_MS = 600
 """How long the layout has to rest before its chances are worked out."""
@@ -69,7 +69,7 @@ class ChanceWatch(StageRoom):
     def ask(self) -> None:
         """Open what must be held, beside the drawing."""
         if self.dialog is None:
-            from app.window.holding import HoldDialog
+            from app.window.dialogs.holding import HoldDialog
             self.dialog = HoldDialog(self.window)
         self.dialog.open_for(self.chances.simulation.sound if self.chances.simulation is not None else None)
 

@@ -9,9 +9,9 @@ from PySide6.QtCore import QObject
 
 from app.formats.errors import FormatError
 from app.window import ask, texts
-from app.window.clipboard import Clipboard
-from app.window.setting_out import SettingOut
-from app.window.typed_text import take_typed
+from app.window.input.clipboard import Clipboard
+from app.window.input.setting_out import SettingOut
+from app.window.input.typed_text import take_typed
 from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -104,11 +104,11 @@ class Commands(QObject):
             self._fit()
 
     def _import(self) -> None:
-        from app.window.importing import import_drawing
+        from app.window.importing.importing import import_drawing
         import_drawing(self._w)
 
     def _write_sheets(self) -> None:
-        from app.window.sheets import write_sheets
+        from app.window.rooms.sheets import write_sheets
         write_sheets(self._w)
 
     def _print(self) -> None:
@@ -204,7 +204,7 @@ class Commands(QObject):
 
     def _propose_pins(self) -> None:
         if self._w.pins is None:
-            from app.window.pin_proposal import PinProposal
+            from app.window.rooms.pin_proposal import PinProposal
             self._w.pins = PinProposal(self._w)
         self._w.pins.start()
 
@@ -252,7 +252,7 @@ class Commands(QObject):
         ask.tell(self._w, say("Safety"), texts.safety_text())
 
     def _about(self) -> None:
-        from app.window.about import AboutDialog
+        from app.window.dialogs.about import AboutDialog
         dialog = AboutDialog(self._w)
         dialog.exec()
         dialog.deleteLater()

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.window.background import Background
 from app.window.cure_search import CureSearch
+from app.window.work.background import Background
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
@@ -22,7 +22,7 @@ from geometry.saying import say
 from geometry.strings import runs
 
 if TYPE_CHECKING:
-    from app.panels.work_note import WorkNote
+    from app.panels.forms.work_note import WorkNote
     from app.window.main import MainWindow
 
 PAUSE_MS = 200
@@ -165,7 +165,7 @@ class Cures(QObject):
     def _tell_of_it(self) -> None:
         """It takes long."""
         if self.note is None:
-            from app.panels.work_note import WorkNote  # here, so that a start does not wait for it
+            from app.panels.forms.work_note import WorkNote  # here, so that a start does not wait for it
             self.note = WorkNote(self._window.canvas)
             self.note.stopped.connect(self._stop)
             self.note.put_away.connect(self._window.keyboard.home)

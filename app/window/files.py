@@ -16,7 +16,7 @@ from app.formats.reading import real
 from app.formats.saving import before, sweep
 from app.window import ask, kept
 from app.window.demo import home_of
-from app.window.typed_text import take_typed
+from app.window.input.typed_text import take_typed
 from geometry.layout import Headstock
 from geometry.saying import say
 

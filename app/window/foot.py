@@ -12,7 +12,6 @@ from geometry.checks import CheckResult
 from geometry.saying import count, say
 from geometry.units import LengthUnit, format_length
 
-
 ALONE = 1.4
 """Letters this many times larger than at 100 % leave no room for a sentence between the two others."""
 PACE_MS = 60

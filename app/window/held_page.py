@@ -179,7 +179,7 @@ class HeldPage(QObject):
 
 def _with_notes(page: Page, layout: Headstock, id: str) -> Page:
     """The page of a thing with the notes of the job book that are pinned to it and not yet seen to."""
-    from app.panels.rows import FieldRow
+    from app.panels.forms.rows import FieldRow
 
     notes = [FieldRow(remark.text, "note") for remark in layout.book.remarks if remark.on == id and not remark.done]
     if not notes:

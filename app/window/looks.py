@@ -9,7 +9,7 @@ from PySide6.QtGui import QAction, QFont, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from app.look import sizes
-from app.look.below import below
+from app.look.descendants import below
 from app.look.style import palette, sheet
 from app.look.theme import Theme
 from app.window import actions

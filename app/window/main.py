@@ -12,34 +12,34 @@ from app.document import Document
 from app.document.journal import Journal
 from app.look import walk
 from app.look.theme import Theme
-from app.panels.snag_words import numbers
+from app.panels.snags.snag_words import numbers
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
-from app.window.aside import hand_works
-from app.window.at_pointer import AtPointer
-from app.window.book_watch import BookWatch
 from app.window.changes import Changes
 from app.window.colours import chosen_theme, take_letters
 from app.window.commands import Commands
 from app.window.cures import Cures
 from app.window.files import Files
 from app.window.front.drops import Drops
-from app.window.gestures import GestureChooser
-from app.window.hand import Hand
 from app.window.held_page import HeldPage
 from app.window.history_buttons import HistoryButtons
-from app.window.keyboard import Keyboard
+from app.window.input.at_pointer import AtPointer
+from app.window.input.gestures import GestureChooser
+from app.window.input.hand import Hand
+from app.window.input.keyboard import Keyboard
+from app.window.input.typed_text import TypedText
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
-from app.window.motion import Motion
 from app.window.opening import Opening
 from app.window.parts import lay_out
 from app.window.recent_menu import RecentMenu
-from app.window.room import StageRoom
+from app.window.rooms.book_watch import BookWatch
+from app.window.rooms.room import StageRoom
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
-from app.window.typed_text import TypedText
 from app.window.windows import Windows
+from app.window.work.aside import hand_works
+from app.window.work.motion import Motion
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -115,7 +115,7 @@ class MainWindow(QMainWindow):
 
     def listen(self) -> None:
         """Have what happens told to those who hear the window instead of seeing it."""
-        from app.window.spoken import Spoken  # here, as it is not needed for the drawing
+        from app.window.input.spoken import Spoken  # here, as it is not needed for the drawing
 
         self.spoken = Spoken(self)
 

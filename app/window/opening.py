@@ -15,8 +15,8 @@ LATEST_MS = 1000
 """From the making of the window to the rest of it, should its drawing not be painted before."""
 ASIDE_MS = 40
 """How long it stands aside when a hand moves the drawing."""
-LOADED = ("app.panels.snag_list", "app.panels.change_list", "app.panels.chance_page", "app.panels.form",
-          "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.spoken",
+LOADED = ("app.panels.snags.snag_list", "app.panels.change_list", "app.panels.snags.chance_page", "app.panels.forms.form",
+          "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.input.spoken",
           "geometry.edits.mirrored", "geometry.cures", "geometry.solids.distance_depth", "app.tools.grips_shape",
           "app.tools.grips_blank")
 """What the rest of the window is made of and what the hand will soon want, in parts that take some milliseconds each."""

@@ -13,7 +13,7 @@ from app.panels.side import SidePanel
 from app.window.beside import Beside
 from app.window.foot import Foot
 from app.window.front.front import Front
-from app.window.rooms import Rooms
+from app.window.rooms.rooms import Rooms
 from app.window.stages import StageBar
 from app.window.tool_bar import ToolBar
 

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QToolButton, QWid
 from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
-from app.panels.fields import LengthField
+from app.panels.forms.fields import LengthField
 from app.tools.options import sound_width
 from app.window.sign_button import SignButton
 from geometry.errors import GeometryError

@@ -15,15 +15,15 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.reading import real
 from app.window import ask
-from app.window.background import running
 from app.window.demo import home_of
+from app.window.work.background import running
 from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.interrupt import Interrupt
     from app.window.main import MainWindow
-    from app.window.one_program import Reception
+    from app.window.running.interrupt import Interrupt
+    from app.window.running.one_program import Reception
 
 STEP = 28
 """How far a new window lies from the one it came from, to the right and down, in points."""

@@ -17,7 +17,7 @@ from geometry.accuracy.ramps import drilling_ramp_specs, ramp_edge_specs
 from geometry.accuracy.sides import side_specs
 from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
 from geometry.accuracy.uprights import upright_specs
-from geometry.asking import Ask, Cancelled, Stopped, go_on
+from geometry.cancellation import Ask, Cancelled, Stopped, go_on
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
 from geometry.layout import Headstock

@@ -10,8 +10,7 @@ from msgspec import Struct
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.rods import Array, gap
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
-from geometry.checks.hole_pairs import meant
-from geometry.checks.hole_pairs import wanted
+from geometry.checks.hole_pairs import meant, wanted
 from geometry.checks.kinds import pair_kind
 from geometry.checks.words import sort_of
 from geometry.solids.cylinders import Cylinders

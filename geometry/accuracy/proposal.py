@@ -22,7 +22,7 @@ from geometry.accuracy.propagation import first_order
 from geometry.accuracy.simulation import Progress, Simulation, simulate
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim
-from geometry.asking import Cancelled, Stopped
+from geometry.cancellation import Cancelled, Stopped
 from geometry.checks import CheckResult, LiveCheck
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of

@@ -14,7 +14,7 @@ from geometry.accuracy.simulation import Progress, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, fails
-from geometry.asking import Cancelled, Stopped
+from geometry.cancellation import Cancelled, Stopped
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say

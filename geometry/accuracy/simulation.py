@@ -11,7 +11,7 @@ from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.engine import Spread, spread_of
 from geometry.accuracy.sources import Share, grouped
 from geometry.accuracy.spec import Reach, Spec
-from geometry.asking import Cancelled, Stopped
+from geometry.cancellation import Cancelled, Stopped
 from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

@@ -23,7 +23,6 @@ from geometry.solids.frames import Frame, frame_of
 from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.vectors import Vec2, Vec3
 
-
 _RANKS = {"screw": 1, "pin": 1, "locating": 2}
 _WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 

@@ -21,7 +21,6 @@ from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
-
 _FEW = 8
 """slots up to which a tree does not pay"""
 

@@ -8,7 +8,6 @@ from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
 from geometry.terms import term
 
-
 BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clearance bores", "screw": "screw holes",
          "pin": "pin holes"}
 """What a cure calls the bores of each role."""

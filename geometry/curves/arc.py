@@ -14,7 +14,6 @@ from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
-
 _MANY = 2000
 """Chords from which an arc's points are worked out all at once, which may differ from `point` in the last bit: those of half
 a circle of 6 m radius."""

@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.grain import grain_marks
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke

@@ -13,10 +13,10 @@ from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
+from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.shapes import chain, straight
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
-from geometry.drawing.ramp_marks import ramp_marks
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import told
 from geometry.saying import say

@@ -7,8 +7,8 @@ import shapely
 from geometry.curves import MIRROR
 from geometry.curves.polygons import parts, polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
-from geometry.drawing.shapes import chain, straight
 from geometry.drawing.opened_out import TITLE
+from geometry.drawing.shapes import chain, straight
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_state import face_area, opening
 from geometry.layout import Headstock, loop_path, slot_path

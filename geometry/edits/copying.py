@@ -10,8 +10,8 @@ from geometry.edits.adding import remove_features
 from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
-from geometry.edits.picture import mirrored_picture
 from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
+from geometry.edits.picture import mirrored_picture
 from geometry.edits.slots import flipped_slot, swapped_sides
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from geometry.curves import Arc, Matrix, Path, shift
 from geometry.edits.loops import with_smooth
 from geometry.edits.parts import loop_at, point, with_loop

@@ -11,7 +11,6 @@ from geometry.errors import GeometryError
 from geometry.layout.parts import Part, Point
 from geometry.saying import say
 
-
 MOST_CROSSINGS = 100
 """Times that a loop may cross itself: a slip of the hand does so once or twice, and what many crossings enclose takes minutes to find."""
 _FEW_NODES = 12
@@ -89,7 +88,9 @@ def _teeth(loop: Loop) -> Point | None:
 
 @remembered_by_size(256, of_loop)
 def _tangle(loop: Loop) -> Point | None:
-    from geometry.curves.polygons import tangled  # here, for the layout's own shape needs no polygon library: its schema is told without
+    from geometry.curves.polygons import (
+        tangled,  # here, for the layout's own shape needs no polygon library: its schema is told without
+    )
     return tangled(loop_path(loop), MOST_CROSSINGS, _CROSSES)
 
 

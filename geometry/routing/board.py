@@ -15,7 +15,7 @@ from msgspec import Struct
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
 from geometry.lengths import at_most, mm, place

@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, Slot
 from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
@@ -31,8 +31,8 @@ from geometry.routing.reached import Reached, outline_reached, slot_reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.threes import three_bits
 from geometry.routing.waste import Waste, drill_waste, narrow, widest
-from geometry.routing.would import would
 from geometry.routing.words import in_turn, with_bush
+from geometry.routing.would import would
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.curves.polygons import polygon
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, loop_path, slot_path

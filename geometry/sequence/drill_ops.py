@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 from geometry import vectors as v
-from geometry.layout import Drill, Headstock
 from geometry.checks.words import first, listed
+from geometry.layout import Drill, Headstock
 from geometry.lengths import from_nut
 from geometry.saying import say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table

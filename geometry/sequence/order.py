@@ -7,7 +7,7 @@ from graphlib import CycleError, TopologicalSorter
 
 from msgspec import Struct
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.changes import count_changes

@@ -8,7 +8,7 @@ from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock, Pin
 from geometry.routing import plan_routing
 from geometry.saying import say
@@ -16,6 +16,7 @@ from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import OUTLINE, Routing, routings
 from geometry.units import LengthUnit, format_close, usual_pin
+
 
 class PinPlan(Struct, frozen=True):
     """A proposal; `free` are the centres of all legal pins of that size, in the waste and in wood that stays."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.before import Before, Rule

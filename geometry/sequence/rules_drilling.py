@@ -9,8 +9,8 @@ import shapely
 
 from geometry.layout import Headstock
 from geometry.saying import say
-from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
+from geometry.sequence.operation import Operation
 from geometry.sequence.rules_marking import of_kind
 from geometry.sequence.shadows import drilled, outline_area, outline_line
 from geometry.solids.drilling import holes

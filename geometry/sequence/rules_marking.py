@@ -8,8 +8,8 @@ from shapely.geometry import LineString, Point, Polygon
 
 from geometry.layout import Ear, Headstock
 from geometry.saying import say
-from geometry.sequence.operation import Operation
 from geometry.sequence.before import Before
+from geometry.sequence.operation import Operation
 from geometry.sequence.shadows import outline_pins, shadow, slot_pins
 
 MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "cut outline")

@@ -7,9 +7,9 @@ from collections.abc import Iterator, Sequence
 from geometry import vectors as v
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.sequence.before import Before
 from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
-from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import guided, of_kind
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.solids.slot_area import slot_area

@@ -7,9 +7,9 @@ from itertools import pairwise
 
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation
 from geometry.sequence.plans import OUTLINE
-from geometry.sequence.before import Before
 from geometry.sequence.rules_marking import of_kind
 
 

@@ -12,7 +12,7 @@ from functools import partial
 
 from msgspec import Struct
 
-from geometry.asking import Ask
+from geometry.cancellation import Ask
 from geometry.saying import say
 from geometry.sequence.bound import Bound
 from geometry.sequence.task import Held, Task

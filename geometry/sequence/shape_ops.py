@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import groupby
 
+from geometry.checks.words import listed
 from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.layout.pin_pairs import mirrored
-from geometry.sequence.drill_ops import same_bore
 from geometry.routing.depth import LIGHT
 from geometry.routing.speeds import STOP_AT_NUT
-from geometry.checks.words import listed
 from geometry.saying import count, say
+from geometry.sequence.drill_ops import same_bore
 from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins

@@ -8,15 +8,15 @@ from typing import Literal
 import shapely
 from msgspec import Struct
 
-from geometry.layout import Headstock, Side, Slot
 from geometry.checks.words import listed
+from geometry.layout import Headstock, Side, Slot
 from geometry.saying import say
 from geometry.sequence.derive import operations
+from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
-from geometry.sequence.drill_ops import SAME_AXIS
-from geometry.sequence.shape_ops import holds, pins_to_plug
 from geometry.sequence.shadows import drilled, outline_area
+from geometry.sequence.shape_ops import holds, pins_to_plug
 from geometry.solids.drilling import Drilling, holes
 from geometry.solids.slot_area import slot_area
 from geometry.terms import term

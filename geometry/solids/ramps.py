@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import math
 
-from msgspec import Struct
-
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.curves import Line, Path

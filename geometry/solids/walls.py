@@ -22,7 +22,6 @@ from geometry.solids.closest import ray_hit, settle, settle_point
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
-
 _MOST_RAYS = 512
 _STRIDE = 8
 

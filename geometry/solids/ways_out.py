@@ -28,7 +28,17 @@ from geometry.curves import Line, Path
 from geometry.curves.blunted import blunted
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
-from geometry.solids.sums import NO_SHIFT, about_no_shift, area_parts, beyond_sum, convex_sum, drawn_out, united, way_out, way_out_looking
+from geometry.solids.sums import (
+    NO_SHIFT,
+    about_no_shift,
+    area_parts,
+    beyond_sum,
+    convex_sum,
+    drawn_out,
+    united,
+    way_out,
+    way_out_looking,
+)
 from geometry.solids.walls import Wall
 from geometry.tolerance import QUAD_SEGS, TOUCH
 from geometry.vectors import Vec2, Vec3

@@ -27,6 +27,7 @@ from geometry.strings.plain_slots import surely_clear
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
 
+
 class Clearance(Struct, frozen=True):
     """Air between a string's skin and wood (mm), negative by the depth of a cut, and where."""
 

@@ -15,7 +15,7 @@ from functools import partial
 
 from msgspec import Struct
 
-from geometry.asking import Ask, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout.hardware import Post
 from geometry.layout.headstock import Headstock

@@ -1,11 +1,11 @@
-"""No window is walked with the toolkit's `findChildren`: it keeps what the toolkit made for good (see `app/look/below.py`)."""
+"""No window is walked with the toolkit's `findChildren`: it keeps what the toolkit made for good (see `app/look/descendants.py`)."""
 
 import re
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 WALK = re.compile(r"\bfindChild(?:ren)?\(")
-MAY = {"tests/gui/test_below.py"}
+MAY = {"tests/gui/test_descendants.py"}
 """Compares the house's own walk with the toolkit's, on a window that goes at once."""
 
 

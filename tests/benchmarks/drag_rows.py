@@ -14,8 +14,8 @@ from PySide6.QtWidgets import QApplication
 from app.look.raster import paint_alone
 from app.look.theme import DAY
 from app.window.demo import demo
-from app.window.heap import give_back
 from app.window.main import MainWindow
+from app.window.running.heap import give_back
 from geometry import vectors as v
 from geometry.edits import free_from_row
 from geometry.solids import frames

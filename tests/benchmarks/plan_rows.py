@@ -6,10 +6,10 @@ import time
 from collections.abc import Iterator
 
 from app.window.demo import demo
+from geometry.layout.slots import slot_path
 from geometry.routing.fit import narrowest, tightest
 from geometry.routing.reached import slot_reached
 from geometry.routing.search import plan_slot
-from geometry.layout.slots import slot_path
 from geometry.sequence import best_order, operations, precedence
 from tests.benchmarks.heads import sixty_bits, waisted
 from tests.benchmarks.lines import Line, interleaved

@@ -86,7 +86,7 @@ def main(what: str, since: float, layout: str = "") -> int:
         since += time.time() - moment
         return followed
 
-    from app.window.threshold import Threshold
+    from app.window.running.threshold import Threshold
 
     class Card(Threshold):
         """Tells when it and the canvas of the window that it gives way to are painted."""
@@ -101,7 +101,7 @@ def main(what: str, since: float, layout: str = "") -> int:
             Watch(window.canvas.view.viewport(), was_ready)
             super().give_way()
 
-    app.window.threshold.Threshold = Card
+    app.window.running.threshold.Threshold = Card
     from app.commands.arguments import parse
     return app.commands.main.run(parse([layout]))
 

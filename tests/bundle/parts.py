@@ -56,7 +56,7 @@ def data_files() -> list[tuple[str, str]]:
 
 def records() -> list[str]:
     """The libraries whose records (version, licence) the program tells of."""
-    from app.window.libraries import libraries
+    from app.window.dialogs.libraries import libraries
 
     return [library.name for library in libraries()]
 

@@ -133,7 +133,7 @@ class Plan(QObject):
         raise Planted("in a thread")
 
     def _background(self) -> None:
-        from app.window.background import Background
+        from app.window.work.background import Background
         self._work = Background(self._behind, self)
         self._work.failed.connect(self._failed)
         self._work.start()
@@ -204,7 +204,8 @@ class Plan(QObject):
 
 def main() -> int:
     """Run the program by plan."""
-    from app.window import faults, run
+    from app.window import run
+    from app.window.running import faults
     real = faults.Faults.install
 
     def install(self) -> None:

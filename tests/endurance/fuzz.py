@@ -126,12 +126,14 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
     from app.document.leftovers import leftovers
     from app.formats import headstock
     from app.formats.drawing_in.read import read_drawing
-    from app.formats.rack import decode_rack, encode_rack, starting_rack
     from app.formats.picture_in import grey_of, read_picture
-    from app.printing import printers
+    from app.formats.rack import decode_rack, encode_rack, starting_rack
     from app.formats.reading import real
-    from app.window import clipboard, kept, one_program
+    from app.printing import printers
+    from app.window import kept
     from app.window.demo import demo
+    from app.window.input import clipboard
+    from app.window.running import one_program
     from geometry.book.edits import read_amount, read_minutes
     from geometry.checks import check
     from geometry.edits.clipping import clip, paste

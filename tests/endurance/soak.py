@@ -30,18 +30,19 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 from shiboken6 import isValid
 
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import DAY, LAMP
-from app.window import ask, collector
+from app.window import ask
 from app.window.actions import MENUS
-from app.window.background import running
 from app.window.demo import demo
-from app.window.faults import Faults
-from app.window.heap import give_back
 from app.window.main import MainWindow
+from app.window.running.faults import Faults
+from app.window.running.heap import give_back
 from app.window.stages import STAGES
 from app.window.tool_bar import TOOLS
 from app.window.windows import Windows
+from app.window.work import collector
+from app.window.work.background import running
 from geometry.edits import plan_point
 from geometry.layout import feature_ids
 
@@ -184,7 +185,7 @@ class Day:
         self._window.files.open(self._chance.choice((self._file, *SAMPLES.glob("*.headstock.json"))))
 
     def _import(self, path: Path | None = None) -> None:
-        from app.window.importing import import_drawing
+        from app.window.importing.importing import import_drawing
         import_drawing(self._window, path or self._chance.choice(_drawings()))
 
     def _window_beside(self) -> None:
@@ -326,7 +327,7 @@ def everything() -> list:
 
 
 def parts(root: QObject) -> Iterator[QObject]:
-    """All that is below an object. `findChildren` would have the window hold what the toolkit made for good (app/look/below.py)."""
+    """All that is below an object. `findChildren` would have the window hold what the toolkit made for good (app/look/descendants.py)."""
     for part in root.children():
         yield part
         yield from parts(part)

@@ -7,7 +7,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY
-from app.panels.fields import Field
+from app.panels.forms.fields import Field
 from app.window.demo import demo
 from app.window.main import MainWindow
 from geometry.layout import Headstock

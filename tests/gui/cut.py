@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.look.below import below
+from app.look.descendants import below
 from app.look.elided import Elided
 from app.look.flow import Flow
 from app.look.wrapping import WrappingButton

@@ -15,13 +15,13 @@ from app.help.window import HelpWindow
 from app.printing.measure import MeasureBars
 from app.setup.places import CHECKOUT
 from app.window import texts
-from app.window.about import AboutDialog
-from app.window.fault_dialog import FaultDialog
+from app.window.dialogs.about import AboutDialog
+from app.window.dialogs.holding import HoldDialog
+from app.window.dialogs.offset_dialog import OffsetDialog
 from app.window.front.numbers_dialog import NumbersDialog
-from app.window.holding import HoldDialog
-from app.window.importing import ImportDialog
+from app.window.importing.importing import ImportDialog
 from app.window.main import MainWindow
-from app.window.offset_dialog import OffsetDialog
+from app.window.running.fault_dialog import FaultDialog
 from app.window.tracing.lay_dialog import LayDialog
 
 SAMPLES = CHECKOUT / "samples"

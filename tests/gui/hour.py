@@ -11,18 +11,18 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 
 from app.help.window import HelpWindow
-from app.look.below import below
+from app.look.descendants import below
 from app.printing import job
 from app.window import ask, texts
-from app.window.about import AboutDialog
-from app.window.background import running
 from app.window.demo import DEMO, samples
+from app.window.dialogs.about import AboutDialog
+from app.window.dialogs.offset_dialog import OffsetDialog
 from app.window.front.numbers_dialog import NumbersDialog
-from app.window.import_reading import read_with_progress
-from app.window.importing import ImportDialog
+from app.window.importing.importing import ImportDialog
+from app.window.importing.reading import read_with_progress
 from app.window.main import MainWindow
-from app.window.offset_dialog import OffsetDialog
 from app.window.stages import STAGES
+from app.window.work.background import running
 from geometry.edits import nudge
 from tests.benchmarks.heads import sixty_bits
 from tests.gui.bench import Bench

@@ -12,10 +12,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog, QLabel
 
 from app import __version__
-from app.look.below import below
+from app.look.descendants import below
 from app.setup.places import CHECKOUT
-from app.window.about import AboutDialog
-from app.window.libraries import ROOTS, libraries, licence_of, versions
+from app.window.dialogs.about import AboutDialog
+from app.window.dialogs.libraries import ROOTS, libraries, licence_of, versions
 from tests.waiting import press
 
 

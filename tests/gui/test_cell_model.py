@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTableView
 
-from app.panels.cell_model import DISPLAY, TOLD, CellModel
+from app.panels.forms.cell_model import DISPLAY, TOLD, CellModel
 
 
 class Counted(CellModel):

@@ -6,7 +6,7 @@ from PySide6.QtGui import QColor, QGuiApplication
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
 from app.help.window import HelpWindow
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import DAY, LAMP, Theme
 from app.window import colours, texts
 from app.window.colours import chosen_theme

@@ -5,9 +5,9 @@ import re
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
-from app.panels.snag_list import SnagList
-from app.window import aside
-from app.window.background import running
+from app.panels.snags.snag_list import SnagList
+from app.window.work import aside
+from app.window.work.background import running
 from geometry.checks import check
 from tests.waiting import press
 

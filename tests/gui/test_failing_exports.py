@@ -10,9 +10,10 @@ from msgspec.structs import replace
 from app.formats import saving
 from app.printing import printers
 from app.printing.measure import MeasureBars
-from app.window import ask, rack_desk
-from app.window.router_template import write_template
-from app.window.sheets import SheetWriter
+from app.window import ask
+from app.window.rooms.rooms import rack_desk
+from app.window.rooms.router_template import write_template
+from app.window.rooms.sheets import SheetWriter
 from tests.app.formats.out.failing_disk import FailingDisk
 from tests.waiting import until
 

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, qWarning
 from PySide6.QtWidgets import QDialog, QProgressDialog
 from shiboken6 import delete, isValid
 
-from app.window.faults import Faults
+from app.window.running.faults import Faults
 from geometry.edits import mirror_layout
 
 

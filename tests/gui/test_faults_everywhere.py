@@ -11,9 +11,10 @@ from msgspec.structs import replace
 
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
-from app.window import ask, closing, recovery
+from app.window import ask, closing
 from app.window.demo import demo
-from app.window.pin_proposal import PinProposal
+from app.window.rooms.pin_proposal import PinProposal
+from app.window.running import recovery
 from app.window.windows import Windows
 
 ROOT = Path(__file__).parents[2]
@@ -135,7 +136,7 @@ def test_all_ends_are_made_though_one_goes_wrong(bench, monkeypatch):
 SPARE = """
 import gc, sys
 from PySide6.QtWidgets import QApplication, QWidget
-from app.window.spare import hold_on
+from app.window.running.spare import hold_on
 
 class Breaks(QWidget):
     def paintEvent(self, event):

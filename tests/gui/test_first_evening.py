@@ -7,8 +7,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton
 
-from app.look.below import below
-from app.panels.fields import LengthField
+from app.look.descendants import below
+from app.panels.forms.fields import LengthField
 from app.window import ask
 from geometry.layout import EdgePlace, slot_path
 from geometry.layout.edges import edge
@@ -119,7 +119,7 @@ def test_the_printed_template_has_the_lengths_that_were_typed(head, tmp_path, mo
     out = tmp_path / "sheets"
     out.mkdir()
     monkeypatch.setattr(ask, "folder", lambda *_: out)
-    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    monkeypatch.setattr("app.window.rooms.sheets.QDesktopServices.openUrl", lambda url: True)
     stage(head, "sheets")
     head.window.commands.run("write sheets")
     qtbot.waitUntil(lambda: "files written" in head.window.foot.said)

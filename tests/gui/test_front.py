@@ -15,7 +15,7 @@ from app.window import ask
 from app.window.demo import samples
 from app.window.front import numbers_dialog
 from app.window.front.numbers_dialog import NumbersDialog
-from app.window.importing import ImportDialog
+from app.window.importing.importing import ImportDialog
 from geometry.checks import check
 from tests.waiting import press
 

@@ -14,7 +14,7 @@ TRIALS = 2000
 
 @pytest.fixture(autouse=True)
 def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("app.window.holding.TRIALS", TRIALS)
+    monkeypatch.setattr("app.window.dialogs.holding.TRIALS", TRIALS)
     monkeypatch.setattr("app.window.chances.TRIALS", TRIALS)
     monkeypatch.setattr("geometry.accuracy.proposal.STEPS", (2.0,))
 

@@ -11,9 +11,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 from shiboken6 import delete, isValid
 
-from app.window import ask, import_reading
-from app.window.import_reading import JOINS, read_closing, read_with_progress
-from app.window.importing import ImportDialog, import_drawing
+from app.window import ask
+from app.window.importing.importing import ImportDialog, import_drawing
+from app.window.importing.importing import reading as import_reading
+from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 
@@ -141,7 +142,7 @@ def test_what_is_no_drawing_is_said_in_a_sentence(bench, tmp_path, monkeypatch, 
 def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     """Eight hundred loops are more than one slice makes; a shift of the drawing makes none of them anew."""
     from app.look.theme import DAY
-    from app.window.import_preview import ImportPreview
+    from app.window.importing.preview import ImportPreview
     from geometry.curves import Matrix, circle
     preview = ImportPreview(DAY)
     qtbot.addWidget(preview)

@@ -10,11 +10,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractItemView, QComboBox, QGraphicsSimpleTextItem, QTableView
 
-from app.look.below import below
+from app.look.descendants import below
 from app.sheets.pages import pages
-from app.window.background import running
 from app.window.demo import demo
 from app.window.stages import STAGES
+from app.window.work.background import running
 from geometry.drawing import Label
 from geometry.layout import Headstock
 from tests.gui.test_letters import rest

@@ -6,7 +6,7 @@ import signal
 import pytest
 
 from app.window import ask
-from app.window.interrupt import Interrupt
+from app.window.running.interrupt import Interrupt
 from tests.waiting import until
 
 
@@ -42,7 +42,7 @@ def test_ctrl_c_is_heard_while_nothing_moves_and_breaks_nothing_off(interrupt, q
 
 
 def test_while_something_is_asked_the_answer_comes_first(bench, interrupt, quits, monkeypatch):
-    monkeypatch.setattr("app.window.interrupt.QApplication.activeModalWidget", lambda: bench.window)
+    monkeypatch.setattr("app.window.running.interrupt.QApplication.activeModalWidget", lambda: bench.window)
     press_ctrl_c()
     until(lambda: _empty(interrupt))
     assert quits == []

@@ -6,8 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
 
-from app.window import spoken
-from app.window.stepping import things
+from app.window.input import spoken
+from app.window.input.stepping import things
 from geometry.edits import nudge
 from geometry.layout import Pin, loop_path
 

@@ -157,7 +157,7 @@ def test_writing_the_sheets(bench, tmp_path, monkeypatch, qtbot):
     out = tmp_path / "sheets"
     out.mkdir()
     monkeypatch.setattr(ask, "folder", lambda *_: out)
-    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    monkeypatch.setattr("app.window.rooms.sheets.QDesktopServices.openUrl", lambda url: True)
     bench.window.set_stage("sheets")
     bench.window.commands.run("write sheets")
     qtbot.waitUntil(lambda: "files written" in bench.window.foot.said)
@@ -170,7 +170,7 @@ def test_the_sheets_are_written_once_at_a_time(bench, tmp_path, monkeypatch, qtb
     """By its key the action can be asked for while it runs: a second writing would meet the first in the same files."""
     asked: list[object] = []
     monkeypatch.setattr(ask, "folder", lambda *_: asked.append(1) or tmp_path)
-    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    monkeypatch.setattr("app.window.rooms.sheets.QDesktopServices.openUrl", lambda url: True)
     bench.window.commands.run("write sheets")
     bench.window.commands.run("write sheets")
     assert len(asked) == 1 and bench.window.foot.said == "The sheets are being written already."
@@ -279,10 +279,9 @@ def test_a_long_sentence_does_not_make_the_window_grow(bench):
 
 def test_every_snag_card_is_as_high_as_its_words(bench):
     from msgspec.structs import replace
-
     from PySide6.QtWidgets import QStyleOptionViewItem
 
-    from app.panels.snag_card import FRAME, GAP, PAD
+    from app.panels.snags.snag_card import FRAME, GAP, PAD
     snag = bench.window.document.result.snags[0]
     words = "abc de fghij klm " * 12
     snags = bench.window.side.snags

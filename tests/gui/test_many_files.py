@@ -11,10 +11,10 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock
-from app.look.below import below
+from app.look.descendants import below
 from app.window import ask
 from app.window.demo import demo
-from app.window.recovery import recover
+from app.window.running.recovery import recover
 
 
 def drop(bench, *files: Path) -> None:

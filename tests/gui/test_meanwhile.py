@@ -7,8 +7,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.window import ask
+from app.window.dialogs.offset_dialog import OffsetDialog
 from app.window.front.numbers_dialog import NumbersDialog
-from app.window.offset_dialog import OffsetDialog
 from geometry.book.edits import set_minutes
 from geometry.edits import nudge
 from geometry.edits.fields import set_field

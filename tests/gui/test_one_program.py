@@ -14,14 +14,15 @@ from app.formats import headstock
 from app.setup.places import CHECKOUT
 from app.window import ask
 from app.window.demo import demo
-from app.window.one_program import MOST_PLACE, Reception, hand_over, meeting_place
+from app.window.running.one_program import MOST_PLACE, Reception, hand_over, meeting_place
 from tests.waiting import until
 
 SECOND = """
 import sys
 from pathlib import Path
 from pathlib import Path
-from app.window import handed_over, one_program
+from app.window import handed_over
+from app.window.running import one_program
 one_program.PATIENCE_MS = 60_000  # as long as a busy machine needs
 print(handed_over(Path(sys.argv[1]), [Path(file) for file in sys.argv[2:]]))
 """
@@ -91,7 +92,7 @@ def test_what_a_dead_program_left_is_taken_over(bench, state):
 
 def test_a_pipe_of_windows_has_a_name_without_folders(state, monkeypatch):
     folders = [state, state / "other"]
-    monkeypatch.setattr("app.window.one_program.os.name", "nt")
+    monkeypatch.setattr("app.window.running.one_program.os.name", "nt")
     names = [meeting_place(folder) for folder in folders]
     assert len(set(names)) == 2 and all("/" not in name and "\\" not in name for name in names)
 

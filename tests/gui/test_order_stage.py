@@ -7,8 +7,8 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.panels.order_list import EDGE
-from app.window.order_room import OrderRoom
+from app.panels.order.order_list import EDGE
+from app.window.rooms.order_room import OrderRoom
 from geometry.drawing import Disc
 from geometry.layout import Loop, Node
 from tests.waiting import press

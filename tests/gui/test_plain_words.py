@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QApplication, QLabel
 
-from app.look.below import below
+from app.look.descendants import below
 from app.look.plain import plain
 from app.window.demo import demo
 from app.window.stages import STAGES

@@ -6,8 +6,9 @@ from PySide6.QtTest import QTest
 
 from app.formats.errors import FormatError
 from app.formats.rack import load_rack, save_rack
-from app.panels.fields import LengthField
-from app.window import ask, rack_desk
+from app.panels.forms.fields import LengthField
+from app.window import ask
+from app.window.rooms.rooms import rack_desk
 from geometry.errors import GeometryError
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
@@ -186,7 +187,7 @@ def test_export_and_import(bench, room, tmp_path, monkeypatch, told):
 
 
 def test_a_new_layout_begins_with_my_own_rack(bench, path):
-    from app.window.own_rack import with_own_rack
+    from app.window.rooms.own_rack import with_own_rack
     window, layout = bench.window, bench.layout
     assert with_own_rack(window, layout, path) is layout, "none has been kept yet"
     save_rack(RACK_INCH, path)
@@ -197,7 +198,7 @@ def test_a_new_layout_begins_with_my_own_rack(bench, path):
 
 
 def test_a_new_layout_in_inches_begins_with_fractional_tools(bench, path):
-    from app.window.own_rack import with_own_rack
+    from app.window.rooms.own_rack import with_own_rack
     from geometry.layout.generic_inch import PATTERNS_INCH
     window, layout = bench.window, bench.layout
     window.set_unit("in64")

@@ -12,7 +12,7 @@ from app.look.picture import picture
 from app.look.theme import DAY, LAMP
 from app.window import ask
 from app.window.demo import demo
-from app.window.recovery import recover
+from app.window.running.recovery import recover
 from geometry.drawing import opened_out
 
 

@@ -4,7 +4,7 @@ import numpy as np
 from PySide6.QtGui import QColor, QImage
 
 from app.canvas.rulers import THICK, Ruler
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import DAY
 
 STEPS = 60

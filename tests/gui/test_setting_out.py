@@ -7,10 +7,10 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QPushButton
 
-from app.look.below import below
-from app.panels.fields import LengthField
+from app.look.descendants import below
+from app.panels.forms.fields import LengthField
 from app.panels.several import several
-from app.window.offset_dialog import OffsetDialog
+from app.window.dialogs.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path

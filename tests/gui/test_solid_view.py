@@ -5,7 +5,7 @@ import math
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
-from app.look.below import below
+from app.look.descendants import below
 from tests.waiting import press
 
 

@@ -9,15 +9,17 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QEvent
 
 from app.setup.places import CHECKOUT
-from app.window import handed_over, receive, turn
+from app.window import handed_over, receive
 from app.window.demo import DEMO, samples
-from app.window.one_program import Reception, meeting_place
-from app.window.turn import Turn
+from app.window.running import start_lock as turn
+from app.window.running.one_program import Reception, meeting_place
+from app.window.running.start_lock import Turn
 from tests.waiting import until
 
 PATIENT = """
 import sys
-from app.window import one_program, turn
+from app.window.running import one_program
+from app.window.running import start_lock as turn
 one_program.PATIENCE_MS = one_program.LOOK_MS = 60_000  # as long as a busy machine needs
 turn.PATIENCE_S = 60.0
 """
@@ -81,7 +83,7 @@ def listen(bench, state, monkeypatch):
     made = []
 
     def begin(patience: int = 60_000) -> bool:
-        monkeypatch.setattr("app.window.one_program.LOOK_MS", patience)
+        monkeypatch.setattr("app.window.running.one_program.LOOK_MS", patience)
         made.append(Reception(bench.window.windows, meeting_place(state)))
         return made[-1].listens
 
@@ -124,10 +126,10 @@ def test_of_two_starts_at_once_one_becomes_the_program_and_opens_what_both_bring
 def test_a_turn_is_waited_for_and_a_start_that_hangs_is_not(state, monkeypatch):
     first = Turn(state / "new")
     naps = []
-    monkeypatch.setattr("app.window.turn.time.sleep", lambda seconds: (naps.append(seconds), first.over()))
+    monkeypatch.setattr("app.window.running.start_lock.time.sleep", lambda seconds: (naps.append(seconds), first.over()))
     second = Turn(state / "new")
     assert naps == [turn.NAP_S], "it goes on as soon as the one before is over"
-    monkeypatch.setattr("app.window.turn.PATIENCE_S", 0.0)
+    monkeypatch.setattr("app.window.running.start_lock.PATIENCE_S", 0.0)
     third = Turn(state / "new")
     assert naps == [turn.NAP_S]
     for one in (first, second, third):

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QPushButton
 
-from app.look.below import below
+from app.look.descendants import below
 from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES

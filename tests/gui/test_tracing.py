@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from app.formats import headstock
 from app.formats.picture_in import read_picture
-from app.look.below import below
+from app.look.descendants import below
 from app.window import ask
 from app.window.demo import samples
 from app.window.tracing.lay import lay_picture

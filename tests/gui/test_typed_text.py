@@ -7,8 +7,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.formats import headstock
-from app.look.below import below
-from app.panels.fields import Field
+from app.look.descendants import below
+from app.panels.forms.fields import Field
 from app.window import ask
 from tests.gui.test_book_stage import type_on
 from tests.waiting import until

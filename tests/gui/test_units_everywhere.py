@@ -7,9 +7,9 @@ from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
 from app.formats import headstock
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import DAY
-from app.panels.fields import LengthField
+from app.panels.forms.fields import LengthField
 from app.window.main import MainWindow
 from app.window.stages import STAGES
 from geometry.errors import GeometryError

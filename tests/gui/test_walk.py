@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.look.below import below
+from app.look.descendants import below
 from app.window.stages import STAGES
 from tests.gui.test_letters import rest
 

@@ -4,9 +4,9 @@ import pytest
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QProgressDialog
 
-from app.look.below import below
+from app.look.descendants import below
 from app.window import ask
-from app.window.sheets import SheetWriter
+from app.window.rooms.sheets import SheetWriter
 from geometry.edits import nudge
 from tests.waiting import press, until
 
@@ -23,7 +23,7 @@ def folder(tmp_path, monkeypatch):
     out = tmp_path / "sheets"
     out.mkdir()
     monkeypatch.setattr(ask, "folder", lambda *_: out)
-    monkeypatch.setattr("app.window.sheets.QDesktopServices.openUrl", lambda url: True)
+    monkeypatch.setattr("app.window.rooms.sheets.QDesktopServices.openUrl", lambda url: True)
     return out
 
 

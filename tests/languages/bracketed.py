@@ -39,7 +39,7 @@ def texts(window) -> Iterator[tuple[str, str]]:
     from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QAbstractItemView, QComboBox, QTableView
 
-    from app.look.below import below
+    from app.look.descendants import below
 
     for widget in (window, *below(window)):
         where = f"{type(widget).__name__} {widget.objectName()}".strip()
@@ -82,9 +82,9 @@ def dialogs(window) -> Iterator[tuple[str, str]]:
     from app.help.window import HelpWindow
     from app.printing.measure import MeasureBars
     from app.window import texts as words
+    from app.window.dialogs.holding import HoldDialog
+    from app.window.dialogs.offset_dialog import OffsetDialog
     from app.window.front.numbers_dialog import NumbersDialog
-    from app.window.holding import HoldDialog
-    from app.window.offset_dialog import OffsetDialog
 
     yield "safety", words.safety_text()
     for made in (HelpWindow(list(window.actions_.values()), words.HAND_KEYS, window.theme, window), NumbersDialog(window),
@@ -120,10 +120,10 @@ def main() -> None:
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import DAY
-    from app.window.background import running
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from app.window.work.background import running
     from tests.waiting import rest, until
 
     application = QApplication([])

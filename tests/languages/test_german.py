@@ -17,9 +17,9 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication, QDialogButtonBox
 application = QApplication([])
 chosen.teach_toolkit(application, "de")
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import DAY
-from app.panels.fields import LengthField
+from app.panels.forms.fields import LengthField
 from app.window.demo import demo
 from app.window.main import MainWindow
 from geometry.checks import check

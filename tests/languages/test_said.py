@@ -26,8 +26,8 @@ KEPT = {
     "app/commands/arguments.py": "parsed before there is anything to translate with",
     "app/commands/main.py": "said before there is anything to translate with",
     "app/setup": "runs before there is anything to translate with",
-    "app/window/fault_report.py": "read by whoever mends the program",
-    "app/window/libraries.py": "read by whoever mends the program",
+    "app/window/running/fault_report.py": "read by whoever mends the program",
+    "app/window/dialogs/libraries.py": "read by whoever mends the program",
 }
 """Files in which literals stay as they are, and why."""
 

@@ -9,8 +9,8 @@ from ezdxf.entities import DXFEntity, Insert
 from ezdxf.math import Matrix44, Vec3
 from msgspec import Struct
 
-from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
 from app.formats.drawing_in.bounds import MOST_COPIES, MOST_NUMBERS, many_points
+from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.drawing_in.skipped import damaged
 from app.formats.errors import FormatError

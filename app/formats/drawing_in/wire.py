@@ -11,7 +11,6 @@ from app.formats.errors import FormatError
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.joining import Gap
 
-
 MARK = b"%"
 """Before a line that tells how much is done, 0..1; no answer begins with it."""
 

@@ -15,7 +15,6 @@ import warnings
 
 from geometry.saying import LANGUAGE, say
 
-
 ALONE = "--read-a-drawing"
 """The first word by which the one-file program, which is its own Python, is told to be this process."""
 

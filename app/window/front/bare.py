@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 
-from app.window.own_rack import with_own_rack
+from app.window.rooms.own_rack import with_own_rack
 from geometry.beginning import Numbers, mended
 from geometry.beginning.in_unit import usual_numbers
 from geometry.layout import Headstock

@@ -85,7 +85,7 @@ def take(window: MainWindow, file: Path) -> None:
     """Open or import a file by the ending of its name; another ending is said in the foot of the window."""
     name = file.name.lower()
     if name.endswith(DRAWINGS):
-        from app.window.importing import import_drawing
+        from app.window.importing.importing import import_drawing
         import_drawing(window, file)
     elif name.endswith(PICTURES):
         from app.window.tracing.lay import lay_picture

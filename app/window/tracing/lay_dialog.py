@@ -23,7 +23,7 @@ from app.formats.picture_in import PictureRead, grey_of
 from app.look.column import lay_beside
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
-from app.panels.fields import LengthField
+from app.panels.forms.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
 from geometry.checks.words import listed
 from geometry.errors import GeometryError

@@ -9,7 +9,7 @@ from app.window.demo import DEMO, samples
 HEAVY = ("ezdxf", "svgelements", "reportlab", "fontTools", "PIL", "contourpy")
 """What is only needed for a drawing that comes in or goes out."""
 CARD = """
-import app.commands.main, app.window.threshold as threshold, PySide6.QtCore as core
+import app.commands.main, app.window.running.threshold as threshold, PySide6.QtCore as core
 table = []
 def draw(card, painter, own=threshold.Threshold.drawContents):
     own(card, painter)
@@ -25,7 +25,7 @@ def appear(card, own=threshold.Threshold.appear):
 threshold.Threshold.appear = appear
 """
 GIVEN_WAY = """
-import app.commands.main, app.window.threshold as threshold
+import app.commands.main, app.window.running.threshold as threshold
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 def give_way(card, own=threshold.Threshold.give_way):
@@ -38,7 +38,7 @@ def told():
 threshold.Threshold.give_way = give_way
 """
 READY = """
-import app.commands.main, app.window, app.window.threshold as threshold
+import app.commands.main, app.window, app.window.running.threshold as threshold
 def give_way(card):
     import linecache
     import PySide6.QtGui as gui
@@ -63,7 +63,7 @@ def warn(parent, title, text):
 ask.warn = warn
 """
 CLOSED = """
-import app.commands.main, app.window.threshold as threshold
+import app.commands.main, app.window.running.threshold as threshold
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 def give_way(card, own=threshold.Threshold.give_way):
@@ -110,15 +110,15 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
     assert said == "True True", "the collector is at work again, and what was loaded is no longer looked through"
     assert rooms(modules).isdisjoint(HEAVY)
     assert {"geometry.accuracy.simulation", "geometry.sequence", "geometry.book.planned", "app.sheets.pages",
-            "app.window.libraries", "geometry.routing.search"}.isdisjoint(modules.split())
+            "app.window.dialogs.libraries", "geometry.routing.search"}.isdisjoint(modules.split())
     assert not read, "the toolkit read the source of what was loaded after it"
     assert int(made) <= 3, "a dataclass takes twenty times as long to be made as a record of msgspec, and there are a hundred"
-    assert {"app.tools.draw", "app.window.fault_dialog", "app.window.offset_dialog", "app.help.tip"}.isdisjoint(modules.split())
-    assert {"app.panels.side_inside", "app.panels.snag_list", "app.panels.form", "app.panels.describe", "app.window.spoken",
+    assert {"app.tools.draw", "app.window.running.fault_dialog", "app.window.dialogs.offset_dialog", "app.help.tip"}.isdisjoint(modules.split())
+    assert {"app.panels.side_inside", "app.panels.snags.snag_list", "app.panels.forms.form", "app.panels.describe", "app.window.input.spoken",
             "geometry.cures", "geometry.edits.copying", "app.window.front.page", "app.tools.grips_shape", "app.tools.grips_blank",
             "geometry.solids.distance_depth"}.isdisjoint(modules.split()), "loaded after the drawing"
     assert {"app.formats.file_names", "geometry.routing.medial"}.isdisjoint(modules.split()), "loaded at need"
-    assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 305
+    assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 312
 
 
 def test_the_card_gives_way_to_the_window(tmp_path):

@@ -16,7 +16,7 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window.demo import demo
 from geometry.book import add_remark, put_price, put_reading, remove_remark, set_minutes, start, stop
-from geometry.edits import mirror_layout, rename, remove_features
+from geometry.edits import mirror_layout, remove_features, rename
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
 

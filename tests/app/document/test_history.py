@@ -1,9 +1,8 @@
 """History: undo only swaps layouts, whatever the order of steps."""
 
-from msgspec.structs import replace
-
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from app.document.history import MOST_STEPS, History
 from app.window.demo import demo

@@ -9,8 +9,8 @@ that is seen side by side (Mahy, van Eycken and Oosterlinck 1994, from memory), 
 from itertools import combinations
 
 import pytest
-from PySide6.QtGui import QImage, QPainter
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage, QPainter
 
 from app.look.signs import sign_path
 from app.look.styles import LOOKS, pen_and_brush

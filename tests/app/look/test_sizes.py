@@ -6,8 +6,8 @@ from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
 from app.look import sizes
 from app.look.flow import Flow
-from app.look.theme import DAY
 from app.look.style import sheet
+from app.look.theme import DAY
 from tests.waiting import on_screen
 
 

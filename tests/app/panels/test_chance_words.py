@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.panels.chance_words import Chances, whole_words
+from app.panels.snags.chance_words import Chances, whole_words
 from geometry.accuracy.simulation import Simulation
 
 

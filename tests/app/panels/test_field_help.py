@@ -12,17 +12,17 @@ from app.formats import headstock
 from app.help.pictures import picture
 from app.help.snags import DRAWN, drawing_of, snag_words
 from app.help.tip import _encoded, drawn, pictured
-from app.look.below import below
+from app.look.descendants import below
 from app.look.theme import THEMES
 from app.panels import pages
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import describe, nut_rows
-from app.panels.field_help import LABELS, PATHS, explained, pattern
-from app.panels.form import Form
-from app.panels.rack_rows import entry_rows, machine_rows
-from app.panels.rate_rows import rate_rows
-from app.panels.rows import FieldRow
-from app.panels.string_panel import _string_rows
+from app.panels.forms.field_help import LABELS, PATHS, explained, pattern
+from app.panels.forms.form import Form
+from app.panels.forms.rows import FieldRow
+from app.panels.order.rate_rows import rate_rows
+from app.panels.router.rack_rows import entry_rows, machine_rows
+from app.panels.strings.string_panel import _string_rows
 from geometry.checks.kinds import KINDS
 from geometry.edits.hand_cuts import propose_flat, propose_ramp
 from geometry.edits.hardware import add_ear

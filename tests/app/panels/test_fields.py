@@ -3,9 +3,9 @@
 import pytest
 from PySide6.QtCore import Qt
 
-from app.panels.fields import AngleField, LengthField
-from app.panels.form import Form
-from app.panels.rows import FieldRow
+from app.panels.forms.fields import AngleField, LengthField
+from app.panels.forms.form import Form
+from app.panels.forms.rows import FieldRow
 from geometry.errors import GeometryError
 
 

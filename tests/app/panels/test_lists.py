@@ -6,8 +6,8 @@ from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
 from app.panels.change_list import ChangeList, ChangeRow
-from app.panels.chance_list import CLEARANCE, ChanceList
-from app.panels.snag_list import SNAG, SnagList
+from app.panels.snags.chance_list import CLEARANCE, ChanceList
+from app.panels.snags.snag_list import SNAG, SnagList
 from geometry.accuracy import simulate
 from geometry.checks import check
 from tests.geometry.edits.heads import demo

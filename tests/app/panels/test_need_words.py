@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.panels.need_words import amount
+from app.panels.snags.need_words import amount
 from geometry.accuracy import Need
 
 

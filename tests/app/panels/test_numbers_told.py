@@ -3,12 +3,12 @@
 import pytest
 from msgspec.structs import replace
 
+from app.panels.book.reading_rows import degree_words, fit_sentences, length_words, shop_sentences
 from app.panels.describe import describe
-from app.panels.fit_rows import fit_rows
-from app.panels.reading_rows import degree_words, fit_sentences, length_words, shop_sentences
+from app.panels.router.fit_rows import fit_rows
+from app.panels.router.rout_sheet import rout_sheets
 from app.sheets.hole_table import paper_rows
 from geometry.edits.tuners import slide_tuner
-from app.panels.rout_sheet import rout_sheets
 from geometry.layout import Accuracy, StraightSlot
 from geometry.layout.hardware import Bore
 from geometry.lengths import speaking

@@ -4,9 +4,9 @@ import re
 
 import pytest
 
-from app.panels.order_rows import SetUpRow, StepRow, minutes_words, order_rows
-from app.panels.rate_rows import NAMES, loud_words, rate_rows
-from app.panels.step_words import step_words
+from app.panels.order.order_rows import SetUpRow, StepRow, minutes_words, order_rows
+from app.panels.order.rate_rows import NAMES, loud_words, rate_rows
+from app.panels.order.step_words import step_words
 from geometry.errors import GeometryError
 from geometry.layout import Rates
 from geometry.sequence import best_order, estimate, judge, moved, operations, precedence, wood_after

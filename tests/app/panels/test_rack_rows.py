@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.panels.rack_rows import machine_rows
+from app.panels.router.rack_rows import machine_rows
 from geometry.errors import GeometryError
 from geometry.layout import Rack
 

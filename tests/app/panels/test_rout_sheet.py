@@ -3,7 +3,7 @@
 import pytest
 from msgspec.structs import replace
 
-from app.panels.rout_sheet import rout_sheets, template_notes
+from app.panels.router.rout_sheet import rout_sheets, template_notes
 from geometry.edits.rack import choose_route, set_template_tool
 from geometry.layout.generic import RACK
 from geometry.lengths import speaking

@@ -3,7 +3,7 @@
 import pytest
 from msgspec.structs import replace
 
-from app.panels.snag_words import numbers
+from app.panels.snags.snag_words import numbers
 from geometry.checks import check
 from tests.geometry.edits.heads import demo
 

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from app.panels.work_note import EDGE, WorkNote
+from app.panels.forms.work_note import EDGE, WorkNote
 from tests.waiting import until
 
 LATER = 10**8

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QProgressDialog, QWidget
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.formats.pdf_out import pdf_bytes
-from app.look.below import below
+from app.look.descendants import below
 from app.printing import job
 from app.printing.correction import Correction
 from app.printing.job import choose_printer, lock, paper_of, print_sheets, printing

@@ -17,8 +17,8 @@ from app.sheets.compensation import compensation
 from app.sheets.furniture import window_of
 from app.sheets.needs import pieces
 from app.sheets.parts import parts
-from app.sheets.write import full_template
 from app.sheets.work import plan_work
+from app.sheets.write import full_template
 from geometry.checks.said import length
 from geometry.checks.snags import Snag
 from geometry.curves import Matrix

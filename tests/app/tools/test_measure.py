@@ -5,8 +5,8 @@ import math
 import pytest
 
 from app.tools import Options
-from app.tools.measure import measure
 from app.tools.hit import hit
+from app.tools.measure import measure
 from app.tools.things import between, thing
 from geometry import vectors as v
 from geometry.drawing import Label

@@ -5,7 +5,7 @@ import sys
 import platformdirs
 import pytest
 
-from app.window.state_folder import state_folder
+from app.window.running.state_folder import state_folder
 
 ABSENT = None
 

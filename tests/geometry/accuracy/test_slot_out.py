@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from msgspec.structs import replace
 
-from app.panels.chance_words import card_words
+from app.panels.snags.chance_words import card_words
 from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.sides import _ToWall, _UnderSlot, strip_of
 from geometry.accuracy.simulation import simulate

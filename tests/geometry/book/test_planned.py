@@ -8,8 +8,8 @@ from msgspec.structs import replace
 from app.sheets.work import plan_work
 from app.window.demo import demo
 from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, total
-from geometry.book.rates import CHANGE_FIELDS, WORK_FIELDS
 from geometry.book.planned import rate_of
+from geometry.book.rates import CHANGE_FIELDS, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
 from geometry.sequence import KINDS, Changes, Operation, hours, minutes
 from geometry.sequence.operation import Setup

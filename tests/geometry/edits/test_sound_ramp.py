@@ -7,10 +7,10 @@ from geometry.checks import check
 from geometry.edits.hand_cuts import propose_ramp
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, SingleHole
+from geometry.layout.slots import Ramp, slot_path
 from geometry.lengths import speaking
 from geometry.solids.ramps import below, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.layout.slots import Ramp, slot_path
 from tests.geometry.checks.cases_strings import _DROP, _dive
 
 

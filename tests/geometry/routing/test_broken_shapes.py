@@ -2,7 +2,7 @@
 
 from msgspec.structs import replace
 
-from app.panels.rout_sheet import rout_sheets, template_notes
+from app.panels.router.rout_sheet import rout_sheets, template_notes
 from geometry.drawing.router_face import face_groups
 from geometry.drawing.step_views import step_views
 from geometry.layout import Loop, Node

@@ -10,6 +10,7 @@ from geometry.layout import Loop, Node
 from geometry.routing.grain import ACROSS, ALONG, edge_kind, grain_risks, routed_edge
 from tests.geometry.routing.specimens import head, loop
 
+
 def kinds(layout, side="face"):
     return [(r.kind, round(r.start, 1), round(r.end, 1)) for r in grain_risks(layout, side)]
 

@@ -14,8 +14,8 @@ from geometry.drawing import Stroke
 from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.template import template_drawing
 from geometry.layout import Loop, Node, Rack, RouterBit, loop_path
-from geometry.routing.follower import template_outline
 from geometry.routing import plan_outline
+from geometry.routing.follower import template_outline
 from geometry.routing.nut_end import lean_out, led_on, neck_strip, nut_end
 from tests.geometry.routing.specimens import head, loop
 

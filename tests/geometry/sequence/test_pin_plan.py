@@ -6,8 +6,8 @@ import shapely
 
 from geometry.checks import check
 from geometry.layout import Pin, SingleHole
-from geometry.sequence import NoPins, PinPlan, Routing, Trip, best_order, operations, plan_pins, precedence
 from geometry.layout.pin_pairs import mirrored
+from geometry.sequence import NoPins, PinPlan, Routing, Trip, best_order, operations, plan_pins, precedence
 from geometry.sequence.pin_plan import turns_over
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked
 

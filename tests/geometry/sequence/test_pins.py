@@ -7,7 +7,21 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from geometry.layout import Blank, Ear, FreePlace, Headstock, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Template, loop_path, slot_path
+from geometry.layout import (
+    Blank,
+    Ear,
+    FreePlace,
+    Headstock,
+    Loop,
+    Node,
+    Pin,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    Template,
+    loop_path,
+    slot_path,
+)
 from geometry.sequence import NoPins, operations, propose_pins
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders

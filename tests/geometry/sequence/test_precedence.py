@@ -6,7 +6,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.edits.hand_cuts import set_flat, set_ramp
-from geometry.layout import EdgePlace, Ear, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
+from geometry.layout import Ear, EdgePlace, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
 from geometry.sequence import Before, Wishes, operations, precedence
 from geometry.sequence.plans import Routing
 from geometry.sequence.precedence import RULES

@@ -21,7 +21,6 @@ from geometry.strings.runs import run_to
 from tests.geometry.checks.heads import bore, face, head, pattern
 from tests.property.layouts import DEMO
 
-
 TALL = pattern("face", "face", bore(), post=(6.0, 40.0, 20.0))
 """A post that is higher than any string over the face."""
 

@@ -16,6 +16,7 @@ from app.formats.drawing_in.read import read_drawing
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import SAMPLES
 from tests.app.formats.drawing_in.test_dxf_areas import BLOCK_TEXT, BLOCKS, CASES
+
 GDAL_CANNOT = {
     "head-with-gaps.dxf",  # it closes no gaps
     "more than a half circle",  # it draws the other arc for bulges beyond 1

@@ -6,11 +6,11 @@ import math
 import pypdf
 import pytest
 
+from app.formats.errors import FormatError
 from app.formats.letters import printable
 from app.formats.paper import PAPERS, Page, Placed, paper_size
 from app.formats.paper_look import INKS, hidden_dashes
 from app.formats.pdf_out import pdf_bytes, write_pdf
-from app.formats.errors import FormatError
 from geometry.curves import MIRROR, Matrix, circle, shift
 from geometry.drawing import STYLES, Cross, Disc, Label, Stroke
 from geometry.drawing.shapes import straight

@@ -1,0 +1,1 @@
+"""The Job book stage's tables and panel, and the readings."""

@@ -1,0 +1,90 @@
+"""Beside the job book: which piece is on the bench, running totals, and what the next job will take."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.look.scroll import Scroll
+from app.look.wrapping import WrappingButton
+from app.panels.book.book_rows import PIECE_WORDS
+from app.panels.forms.fields import TextField
+from app.panels.forms.form import Form, rule
+from app.panels.forms.rows import FieldRow
+from app.panels.forms.tabs import Tabs
+from geometry.layout import PIECES, Piece
+from geometry.saying import say
+from geometry.units import LengthUnit
+
+
+class BookPanel(QWidget):
+    """Shows sums; sends what is wanted."""
+
+    piece_chosen = Signal(str)
+    currency_typed = Signal(object)
+    wanted = Signal(str)
+    """a button: "rates", "csv", "back" """
+
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        page = QWidget(self)
+        page.setObjectName("page")
+        title = QLabel(say("Job book"), self)
+        title.setObjectName("title")
+        self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self)
+        self.pieces.chosen.connect(self._piece)
+        self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
+        self.currency = TextField(self)
+        self.currency.setAccessibleName(say("Currency"))
+        self.currency.setPlaceholderText(say("a word behind amounts"))
+        self.currency.sent.connect(self.currency_typed)
+        self.says = QLabel(self)
+        self.says.setObjectName("dim")
+        self.says.setWordWrap(True)
+        column = QVBoxLayout(page)
+        column.setContentsMargins(22, 16, 18, 14)
+        column.setSpacing(9)
+        column.addWidget(title)
+        column.addWidget(self.pieces)
+        column.addWidget(self._sums)
+        label = QLabel(say("Currency"), self)
+        label.setObjectName("dim")
+        label.setBuddy(self.currency)
+        column.addWidget(label)
+        column.addWidget(self.currency)
+        column.addWidget(rule(self))
+        column.addWidget(self._next)
+        column.addWidget(self.says)
+        self.buttons: dict[str, QPushButton] = {}
+        for key, word, tip in (
+                ("rates", say("Take into the minutes of the next plan"),
+                 say("The rates of the Order stage become what you found; one undo takes it back.")),
+                ("csv", say("Write the job book as a table…"), say("A CSV file that a spreadsheet opens.")),
+                ("back", say("Take the last entry back"),
+                 say("The job book has its own way back: undo of a drawing step never touches it."))):
+            button = WrappingButton(word, self)
+            button.setToolTip(tip)
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+            self.buttons[key] = button
+            column.addWidget(button)
+        column.addStretch(1)
+        scroll = Scroll(say("Job book"), self, page)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scroll)
+
+    def show_book(self, piece: Piece, currency: str, sums: list[tuple[str, str]], coming: list[tuple[str, str]], says: str) -> None:
+        """Show which piece is on the bench, its sums, and the next estimate."""
+        self.pieces.button(PIECES.index(piece)).setChecked(True)
+        self.currency.show_value(currency)
+        self._sums.show_rows([FieldRow(label, "fact", value) for label, value in sums])
+        self._next.show_rows([FieldRow(say("The next job"), "heading"), *(FieldRow(label, "fact", value) for label, value in coming)])
+        self.says.setText(says)
+        self.buttons["rates"].setEnabled(bool(coming[1:]))
+
+    def _piece(self, number: int) -> None:
+        self.piece_chosen.emit(PIECES[number])
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("key"))

@@ -1,0 +1,101 @@
+"""The job book in the middle of the window: hours, money and notes, each a table to type into."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+
+from app.look.flow import Flow
+from app.look.theme import Theme
+from app.panels.book.reading_page import ReadingPage
+from app.panels.forms.entry_table import PRESSED, TYPED, EntryTable, Head
+from app.panels.forms.tabs import Tabs
+from geometry.saying import say
+
+
+class BookView(QWidget):
+    """Tables and the buttons above them; it changes nothing itself."""
+
+    wanted = Signal(str)
+    """a button: "start", "stop", "drop", "hardware", "note step", "remove price", "remove note" """
+
+    def __init__(self, theme: Theme, readings: ReadingPage, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.hours = EntryTable(say("Hours"), (
+            Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
+            Head(say("practice piece", about="head of a column"), TYPED),
+            Head(say("real piece", about="head of a column"), TYPED),
+            Head(say("difference", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
+        self.money = EntryTable(say("Money"), (
+            Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
+            Head(say("together"))), self)
+        self.notes = EntryTable(say("Notes"), (
+            Head(say("do this differently"), TYPED, left=True, wide=True), Head(say("about"), left=True),
+            Head(say("piece"), left=True), Head(say("seen to"), PRESSED, left=True)), self)
+        self.tabs = Tabs((say("Hours"), say("Money"), say("Notes"), say("Readings")), self)
+        self.readings = readings
+        self._pages = QStackedWidget(self)
+        self._buttons: dict[str, QPushButton] = {}
+        self.add_page(self.hours, (
+            ("start", say("Start the timer"), say("Time the step of the row, for the piece on the bench.")),
+            ("stop", say("Stop and count"), say("Add the minutes to the step that is timed.")),
+            ("drop", say("Stop without counting"), say("Forget the time that runs.")),
+            ("note step", say("Note to this step…"), say("Write what to do differently at the step of the row."))),
+            say("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or "
+                "stops the timer."))
+        self.add_page(self.money, (
+            ("hardware", say("List the hardware"), say("Add a row for each part of the layout that is not listed "
+                                                           "yet.")),
+            ("remove price", say("Strike this row out"), say("The Delete key does the same."))),
+            say("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
+        self.add_page(self.notes, (("remove note", say("Strike this note out"), say("The Delete key does the same.")),),
+                      say("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
+        self.add_page(readings, (), say("Measure the finished holes with a caliper; Enter goes to the next hole. An "
+                                        "emptied cell is struck out. On the bass side of the centreline x is below "
+                                        "zero."))
+        self.tabs.chosen.connect(self._pages.setCurrentIndex)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(18, 12, 18, 12)
+        column.setSpacing(8)
+        column.addWidget(self._pages, 1)
+        self.set_theme(theme)
+
+    def add_page(self, main: QWidget, buttons: tuple[tuple[str, str, str], ...], says: str) -> None:
+        """A page with buttons (key, word, tip) above and a sentence below."""
+        page = QWidget(self)
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        row = Flow(gap=6)
+        for key, word, tip in buttons:
+            button = QPushButton(word, page)
+            button.setToolTip(tip)
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+            self._buttons[key] = button
+            row.addWidget(button)
+        column.addLayout(row)
+        column.addWidget(main, 1)
+        words = QLabel(says, page)
+        words.setObjectName("dim")
+        words.setWordWrap(True)
+        column.addWidget(words)
+        self._pages.addWidget(page)
+
+    def button(self, key: str) -> QPushButton:
+        """The button of that key."""
+        return self._buttons[key]
+
+    def show_page(self, number: int) -> None:
+        """Show hours (0), money (1), notes (2) or readings (3)."""
+        self.tabs.button(number).setChecked(True)
+        self._pages.setCurrentIndex(number)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Other colours for what was refused."""
+        for table in (self.hours, self.money, self.notes, self.readings.table):
+            table.set_warning(theme.spoils)
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("key"))

@@ -1,0 +1,85 @@
+"""Readings of the finished piece: a table to fill, and beside it what they say."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.look.scroll import Scroll
+from app.look.sizes import keep
+from app.look.wrapping import WrappingButton
+from app.panels.book.reading_rows import WAYS, Way
+from app.panels.forms.entry_table import TYPED, EntryTable, Head
+from geometry.saying import say
+
+WIDE = 300
+
+
+class ReadingPage(QWidget):
+    """One way of measuring at a time, hole after hole, as it is done at the bench."""
+
+    way_chosen = Signal()
+    wanted = Signal(str)
+    """a button: "accuracy", "printer" """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.ways = QComboBox(self)
+        self.ways.setAccessibleName(say("What is measured"))
+        for way in WAYS:
+            self.ways.addItem(way.words, way)
+        self.ways.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.ways.setMinimumContentsLength(12)
+        self.ways.currentTextChanged.connect(self.ways.setToolTip)
+        self.ways.activated.connect(self.way_chosen)
+        self.table = EntryTable(say("Readings"), (
+            Head(say("hole"), left=True, wide=True), Head(say("planned")), Head(say("measured"), TYPED),
+            Head(say("off"))), self)
+        left = QVBoxLayout()
+        left.addWidget(self.ways)
+        left.addWidget(self.table, 1)
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._says.setTextFormat(Qt.TextFormat.PlainText)
+        scroll = Scroll(say("What the readings say"), self, self._says)
+        self._says.setObjectName("words")
+        right = QVBoxLayout()
+        right.addWidget(scroll, 1)
+        self.buttons: dict[str, QPushButton] = {}
+        for key, word in (("accuracy", say("Take into the shop accuracy")), ("printer", say("Correct a printer…"))):
+            button = WrappingButton(word, self)
+            button.setProperty("key", key)
+            button.clicked.connect(self._pressed)
+            self.buttons[key] = button
+            right.addWidget(button)
+        side = QWidget(self)
+        side.setLayout(right)
+        keep(side, fixed_panel=WIDE)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addLayout(left, 1)
+        row.addWidget(side)
+
+    @property
+    def way(self) -> Way:
+        """What is being measured."""
+        return self.ways.currentData()
+
+    @property
+    def said(self) -> str:
+        """What the readings say, as it is shown."""
+        return self._says.text()
+
+    def show_readings(self, cells: list[tuple[str, ...]], sentences: list[str], enough: bool, keys: Sequence[Hashable] = (),
+                      of: Hashable = None) -> None:
+        """Show rows and what they come to; `keys` and `of` as EntryTable.show_rows."""
+        self.table.show_rows(cells, keys=keys, of=of)
+        self._says.setText("\n\n".join(sentences))
+        self.buttons["accuracy"].setEnabled(enough)
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("key"))

@@ -1,0 +1,1 @@
+"""What panels are made of: forms of rows, fields, tables to type into, lists, lines of words."""

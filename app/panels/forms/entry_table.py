@@ -1,0 +1,271 @@
+"""A table to type into: Enter goes down, Tab goes on, and what cannot be read stays to be mended."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+
+from msgspec import Struct
+from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetrics
+from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from app.look.plain import plain
+from app.look.sizes import keep, px
+from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STANDS, TIP, TOLD, CellModel
+
+LEAST = 120
+"""Width of the wide column at least, at 100 %, pixels."""
+FREE, TYPED, PRESSED = "", "typed", "pressed"
+
+
+class Head(Struct, frozen=True):
+    """One column: its word, whether cells are typed into or pressed, whether they stand left."""
+
+    word: str
+    kind: str = FREE
+    left: bool = False
+    wide: bool = False
+
+
+class EntryModel(CellModel):
+    """Words by row; rows are told apart by their number, so that an editor stays open while others change.
+
+    `keys` tell what each row is of: what was refused goes along when rows before it come or go.
+    """
+
+    entered = Signal(int, int, str)
+
+    def __init__(self, heads: tuple[Head, ...], parent: QWidget) -> None:
+        super().__init__(parent)
+        self.heads = heads
+        self.keys: tuple[Hashable, ...] = ()
+        self._of: Hashable = None
+        self.strong: frozenset[int] = frozenset()
+        self.warning = QColor()
+        self.bad: dict[tuple[int, int], tuple[str, str]] = {}
+        self._bold = QFont()
+        self._bold.setBold(True)
+        self.set_heads([head.word for head in heads])
+
+    def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
+             of: Hashable = None) -> None:
+        """Other words; `strong` rows are sums, which nothing is typed into. `keys` are what the rows are of, their
+        numbers without any; `of` is what the whole table is of: of another one nothing refused is kept."""
+        self._carry(tuple(range(len(rows))) if keys is None else tuple(keys), of)
+        self.strong = strong
+        self.set_rows(rows)
+
+    def _carry(self, keys: tuple[Hashable, ...], of: Hashable) -> None:
+        """What was refused to the row that it was typed for; a row whose record was edited keeps its place."""
+        old, self.keys = self.keys, keys
+        refused, self.bad = self.bad, {}
+        if of != self._of:
+            self._of = of
+            return
+        places, known = {key: row for row, key in enumerate(keys)}, set(old)
+        for (row, column), bad in refused.items():
+            to = places.get(old[row])
+            if to is None and len(old) == len(keys) and keys[row] not in known:
+                to = row
+            if to is not None:
+                self.bad[to, column] = bad
+
+    def refuse(self, row: int, column: int, text: str, why: str) -> None:
+        """Keep what was typed, marked, with the reason as its tip."""
+        self.bad[row, column] = text, why
+        self.refresh_cell(row, column)
+
+    def accept(self, row: int, column: int) -> None:
+        """Forget what was refused in that cell."""
+        if self.bad.pop((row, column), None) is not None:
+            self.refresh_cell(row, column)
+
+    def set_warning(self, colour: QColor) -> None:
+        """The colour of what was refused."""
+        self.warning = colour
+        for row, column in self.bad:
+            self.refresh_cell(row, column)
+
+    def typed(self, row: int, column: int) -> bool:
+        return self.heads[column].kind == TYPED and row not in self.strong
+
+    def look(self, row: int, column: int) -> dict[int, object]:
+        head, bad = self.heads[column], self.bad.get((row, column)) if self.bad else None
+        words, why = (self.rows[row][column], None) if bad is None else bad
+        told = f"{head.word}: {words}"
+        return {
+            DISPLAY: words,
+            TOLD: told if why is None else f"{told}. {why}",
+            TIP: None if why is None else plain(why),
+            INK: None if why is None else self.warning,
+            LETTERS: self._bold if why is not None or row in self.strong else None,
+            STANDS: LEFT if head.left else RIGHT,
+        }
+
+    def widest(self, column: int, font: QFont) -> int:
+        """The row with the widest words of a column; 0 for an empty table."""
+        bold = QFont(font)
+        bold.setBold(True)
+        plain, strong = QFontMetrics(font), QFontMetrics(bold)
+        wide = [(strong if row in self.strong or (row, column) in self.bad else plain).horizontalAdvance(
+            self.bad[row, column][0] if (row, column) in self.bad else words[column]) for row, words in enumerate(self.rows)]
+        return wide.index(max(wide)) if wide else 0
+
+    def setData(self, index: QModelIndex, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
+        """An editor is left: whoever keeps the record takes what was typed, and shows it or refuses it."""
+        if str(value) != index.data():
+            self.entered.emit(index.row(), index.column(), str(value))
+        return True
+
+
+class EntryTable(QTableView):
+    """Sends (row, column, text) when a cell was typed into and (row, column) when one that acts was pressed."""
+
+    entered = Signal(int, int, str)
+    pressed_at = Signal(int, int)
+    struck = Signal(int)
+    """the Delete key on a row"""
+
+    def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._waiting: tuple[list[tuple[str, ...]], frozenset[int], Sequence[Hashable] | None, Hashable] | None = None
+        self.words = EntryModel(heads, self)
+        self.words.entered.connect(self.entered)
+        self.setModel(self.words)
+        self.setAccessibleName(name)
+        triggers = QAbstractItemView.EditTrigger
+        self.setEditTriggers(triggers.DoubleClicked | triggers.SelectedClicked | triggers.AnyKeyPressed | triggers.EditKeyPressed)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.setShowGrid(False)
+        self.setObjectName("entries")
+        self.verticalHeader().hide()
+        keep(self, rows=27)
+        header = self.horizontalHeader()
+        header.setHighlightSections(False)
+        # Columns are measured here, once for words and letters: the toolkit would measure every cell at each change of anything.
+        for i, head in enumerate(heads):
+            header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide else QHeaderView.ResizeMode.Fixed)
+        self._measured: tuple | None = None
+        self.clicked.connect(self._clicked)
+        self.words.dataChanged.connect(self._share_out)
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._share_out()
+
+    def showEvent(self, event) -> None:
+        super().showEvent(event)
+        self._share_out()
+
+    def follow_sizes(self) -> None:
+        """Columns for letters of another size."""
+        self._share_out()
+
+    def _share_out(self) -> None:
+        """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls."""
+        if not self.isVisible():
+            return
+        header = self.horizontalHeader()
+        wide = [i for i, head in enumerate(self.words.heads) if head.wide]
+        others = sum(self._fit())
+        narrow = self.viewport().width() - others < px(LEAST) * len(wide)
+        modes = QHeaderView.ResizeMode
+        for i in wide:
+            header.setSectionResizeMode(i, modes.Fixed if narrow else modes.Stretch)
+            if narrow:
+                header.resizeSection(i, px(LEAST))
+
+    def _fit(self) -> list[int]:
+        """Make each column but the wide one as wide as its widest words; the widths."""
+        header, words = self.horizontalHeader(), self.words
+        columns = [i for i, head in enumerate(words.heads) if not head.wide]
+        state = (words.rows, words.strong, dict(words.bad), self.font(), header.font(), px(100))
+        if self._measured != state:
+            self._measured = state
+            for i in columns:
+                cell = self.sizeHintForIndex(words.index(words.widest(i, self.font()), i)).width() if words.rows else 0
+                header.resizeSection(i, max(header.sectionSizeHint(i), cell))
+        return [header.sectionSize(i) for i in columns]
+
+    def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
+                  of: Hashable = None) -> None:
+        """Show these words, as EntryModel.show; the place of the keyboard stays.
+
+        While a cell is typed into they wait: they would undo the typing. So who takes an entry asks `key` which row it is of.
+        """
+        if self.state() == QAbstractItemView.State.EditingState:
+            self._waiting = rows, strong, keys, of
+            return
+        self._waiting = None
+        self.words.show(rows, strong, keys, of)
+        if rows and not self.currentIndex().isValid():
+            self.stand_at(0, next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0))
+
+    def key(self, row: int) -> Hashable:
+        """What a row on show is of; None for no row."""
+        return self.words.keys[row] if 0 <= row < len(self.words.keys) else None
+
+    def set_warning(self, colour: str) -> None:
+        """The colour of what was refused."""
+        self.words.set_warning(QColor(colour))
+
+    def stand_at(self, row: int, column: int) -> None:
+        """Put the keyboard on a cell."""
+        self.setCurrentIndex(self.words.index(row, column))
+
+    # ---- the keyboard -------------------------------------------------------
+    def moveCursor(self, action, keys):
+        step = {QAbstractItemView.CursorAction.MoveNext: 1, QAbstractItemView.CursorAction.MovePrevious: -1}.get(action)
+        index = self.currentIndex()
+        if step is None or not index.isValid():
+            return super().moveCursor(action, keys)
+        columns = self.words.columnCount()
+        at = index.row() * columns + index.column() + step
+        while 0 <= at < columns * self.words.rowCount():
+            found = self.words.index(at // columns, at % columns)
+            if self.words.flags(found) & Qt.ItemFlag.ItemIsEditable:
+                return found
+            at += step
+        return index
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        if self._waiting is not None:
+            self.words.show(*self._waiting)
+            self._waiting = None
+        super().closeEditor(editor, hint)
+        index = self.currentIndex()
+        if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache and index.row() + 1 < self.words.rowCount():
+            self.setCurrentIndex(index.siblingAtRow(index.row() + 1))
+
+    def event(self, event: QEvent) -> bool:
+        """The Delete key strikes out here and does not remove what is held on the drawing."""
+        if event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Delete:
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event) -> None:
+        index = self.currentIndex()
+        key = event.key()
+        editing = self.state() == QAbstractItemView.State.EditingState
+        if index.isValid() and not editing:
+            if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+                if self._acts(index):
+                    self.pressed_at.emit(index.row(), index.column())
+                    return
+                if key != Qt.Key.Key_Space and self.words.flags(index) & Qt.ItemFlag.ItemIsEditable:
+                    self.edit(index)
+                    return
+            if key == Qt.Key.Key_Delete:
+                self.struck.emit(index.row())
+                return
+        super().keyPressEvent(event)
+
+    def _acts(self, index: QModelIndex) -> bool:
+        return self.words.heads[index.column()].kind == PRESSED and bool(index.data())
+
+    def _clicked(self, index: QModelIndex) -> None:
+        if self._acts(index):
+            self.pressed_at.emit(index.row(), index.column())

@@ -1,0 +1,1 @@
+"""The Order stage's panel: steps to drag, the page of one step, the hours."""

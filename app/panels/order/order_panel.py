@@ -1,0 +1,155 @@
+"""The panel of the Order stage: how much there is to do, the steps to drag, and the hours behind them."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+
+from app.look.flow import Flow
+from app.look.scroll import Scroll
+from app.look.sizes import keep
+from app.look.theme import Theme
+from app.panels.forms.form import Form, rule
+from app.panels.forms.tabs import Tabs
+from app.panels.order.order_list import OrderList
+from app.panels.order.order_rows import Row
+from app.panels.order.rate_rows import hour_rows, rate_rows
+from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.sequence import Counts
+from geometry.units import LengthUnit
+
+
+class OrderPanel(QWidget):
+    """Shows rows; `list` says what the hand does with them."""
+
+    edited = Signal(str, object)
+    refused = Signal(str)
+    best_wanted = Signal()
+
+    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._title = self._label("title")
+        self._whose = self._label("dim")
+        self._tally, self._changes, self._loud = self._label("dim"), self._label("dim"), self._label("warning")
+        for label in (self._tally, self._changes, self._loud):
+            label.setWordWrap(True)
+        self._title.setText(say("Running order"))
+        self.tabs = Tabs((say("Steps"), say("Hours")), self)
+        self.back = QPushButton(say("Back to the best order"), self)
+        self.back.setToolTip(say("Let go of your own order: the one with the fewest changes again."))
+        self.back.clicked.connect(self.best_wanted)
+        self.list = OrderList(theme, self)
+        self._hours, self._rates = Form(unit, self, (1, 1)), Form(unit, self, (5, 3))
+        self._rates.edited.connect(self.edited)
+        self._rates.refused.connect(self.refused)
+        self._says = self._label("dim")
+        self._says.setWordWrap(True)
+        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        keep(self._says, minimum_height=52)
+        self._pages = QStackedWidget(self)
+        self._pages.addWidget(self.list)
+        self._pages.addWidget(self._hour_page())
+        self.tabs.chosen.connect(self._pages.setCurrentIndex)
+        self._lay_out()
+
+    def _label(self, name: str) -> QLabel:
+        label = QLabel(self)
+        label.setObjectName(name)
+        return label
+
+    def _hour_page(self) -> QWidget:
+        page = QWidget(self)
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(14, 6, 12, 10)
+        column.addWidget(self._hours)
+        column.addWidget(rule(page))
+        column.addWidget(self._rates)
+        column.addStretch(1)
+        scroll = Scroll(say("Hours"), self, page)
+        return scroll
+
+    def _lay_out(self) -> None:
+        head = Flow()
+        head.addWidget(self._title)
+        head.add_gap()
+        head.addWidget(self._whose)
+        row = Flow()
+        row.addWidget(self.tabs)
+        row.add_gap()
+        row.addWidget(self.back)
+        top = QVBoxLayout()
+        top.setContentsMargins(14, 0, 12, 0)
+        top.setSpacing(5)
+        top.addLayout(head)
+        for label in (self._tally, self._changes, self._loud):
+            top.addWidget(label)
+        top.addLayout(row)
+        foot = QVBoxLayout()
+        foot.setContentsMargins(14, 2, 12, 4)
+        foot.addWidget(self._says)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(8, 16, 6, 6)
+        whole.setSpacing(6)
+        whole.addLayout(top)
+        whole.addWidget(rule(self))
+        whole.addWidget(self._pages, 1)
+        whole.addWidget(rule(self))
+        whole.addLayout(foot)
+
+    # ---- what is shown ------------------------------------------------------
+    def show_order(self, rows: list[Row], current: str, own: bool) -> None:
+        """Show the steps."""
+        self.list.show_rows(rows, current)
+        self._whose.setText(say("your own order") if own else say("the best order"))
+        self.back.setEnabled(own)
+
+    def show_head(self, tally: str, changes: str, loud: str) -> None:
+        """What stands above the steps: counts, changes, and what cannot be had."""
+        for label, text in ((self._tally, tally), (self._changes, changes), (self._loud, loud)):
+            label.setText(text)
+            label.setVisible(bool(text))
+
+    def show_hours(self, counts: Counts | None, found: float | None = None) -> None:
+        """Show hours, those by the job book too."""
+        self._hours.show_rows(hour_rows(counts, found) if counts else [])
+
+    def show_rates(self, layout: Headstock) -> None:
+        """Show the minutes of this layout, which is the one that is changed by typing."""
+        self._rates.show_rows(rate_rows(layout))
+
+    def say(self, text: str, warn: bool = False) -> None:
+        """A sentence under the list."""
+        self._says.setText(text)
+        name = "warning" if warn else "dim"
+        if self._says.objectName() != name:
+            self._says.setObjectName(name)
+            self._says.style().unpolish(self._says)
+            self._says.style().polish(self._says)
+
+    @property
+    def said(self) -> str:
+        """What stands under the list."""
+        return self._says.text()
+
+    @property
+    def loud(self) -> str:
+        """What cannot be had, as it is shown."""
+        return self._loud.text()
+
+    @property
+    def counted(self) -> str:
+        """Counts and changes as they are shown."""
+        return f"{self._tally.text()}\n{self._changes.text()}"
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self.list.set_theme(theme)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Nothing here but the rows has lengths, and those come anew."""
+        self._hours.set_unit(unit)
+        self._rates.set_unit(unit)

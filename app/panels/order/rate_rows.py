@@ -1,0 +1,98 @@
+"""Hours expected, and the minutes behind them that the maker may change."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+
+from app.panels.forms.rows import FieldRow
+from geometry.book import read_minutes
+from geometry.edits import set_field
+from geometry.errors import GeometryError, quoted
+from geometry.layout import Headstock
+from geometry.saying import count, say
+from geometry.sequence import Counts, Hours
+
+NAMES = {
+    "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"), "hole": say("Drill a hole"),
+    "side_bore": say("Drill a bore from the side"), "hand_pilot": say("Drill a pilot by hand"), "waste_hole": say("Drill a waste hole"),
+    "saw_100": say("Saw out, 100 mm"), "rout_100": say("Rout, 100 mm and pass"), "band_saw_100": say("Saw the outline, 100 mm"),
+    "rout_outline_100": say("Rout the outline, 100 mm"), "hand_100": say("Work an edge by hand, 100 mm"), "ramp": say("File a ramp"),
+    "flat": say("Cut a flat for a plate"), "clean_up": say("Clean up"),
+    "finish": say("Finish"), "final_diameter": say("Clear a bore after finish"), "machine_change": say("Go to another machine"),
+    "bit_change": say("Change the bit"), "table_change": say("Set the table"), "side_change": say("Turn the piece over"),
+    "factor": say("Everything times"),
+}
+"""What each rate is called."""
+
+
+MOST_SAID = 2
+"""Steps that cannot be done and are told above the list; the others are counted, and marked in it."""
+
+
+def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
+    """What there is to do and how long it is expected to take; `found` is the hours by what the job book holds."""
+    c, h = counts.changes, counts.hours
+    return [FieldRow(say("Work"), "fact", _hours(Hours(h.work, 0.0))), FieldRow(say("Set-ups and changes"), "fact", _hours(Hours(0.0, h.changes))),
+            FieldRow(say("Together"), "fact", _hours(h)),
+            *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{found:.1f} h",
+                                                 help=say("Corrected by what the timed steps took."))]),
+            FieldRow(say("Other machine"), "fact", count(c.machine, "once", "{n} times")),
+            FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
+            FieldRow(say("Table set"), "fact", count(c.table, "once", "{n} times")),
+            FieldRow(say("Piece turned"), "fact", count(c.side, "once", "{n} times")),
+            FieldRow(say("Holes"), "fact", say("{holes} in {drillings} drillings", holes=counts.holes, drillings=counts.drillings)),
+            FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
+
+
+def rate_rows(layout: Headstock) -> list[FieldRow]:
+    """One field a rate, in minutes."""
+    rows = [FieldRow(say("Minutes (common practice, no source: yours are better)"), "heading")]
+    for name, words in NAMES.items():
+        value = getattr(layout.rates, name)
+        if name == "factor":
+            rows.append(FieldRow(words, "text", f"{value:g}", partial(_multiplied, layout), key="rates.factor"))
+        else:
+            rows.append(FieldRow(words, "text", f"{value:g} min", partial(_changed, layout, name), key="rates"))
+    return rows
+
+
+def _changed(layout: Headstock, name: str, text: str) -> Headstock:
+    minutes = read_minutes(text)
+    if minutes is None:
+        raise GeometryError(say("Type minutes, for example 4 or 1.5 h."))
+    return set_field(layout, ("rates", name), minutes)
+
+
+def _multiplied(layout: Headstock, text: str) -> Headstock:
+    try:
+        factor = float(text.strip().replace(",", "."))
+    except ValueError:
+        raise GeometryError(say("{text} is no number: type by how much your work takes longer or shorter, for example 1.2.",
+                                text=quoted(text))) from None
+    return set_field(layout, ("rates", "factor"), factor)
+
+
+def tally(counts: Counts) -> str:
+    """The counts on two lines for the head of the panel."""
+    tilts = count(counts.tilts, "{n} tilt", "{n} tilts")
+    return say("{steps} steps · {holes} · {set_ups} set-ups · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
+               "setting up",
+               steps=counts.operations, holes=count(counts.holes, "{n} hole", "{n} holes"), set_ups=counts.set_ups, tilts=tilts, hours=counts.hours.total,
+               changes=counts.hours.changes)
+
+
+def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
+    """What cannot be had at all, one line a thing; empty when nothing is in the way."""
+    lines = [text if text.startswith(say("No order works")) else say("Cannot be done: {text}",
+                                                                text=text) for text in blocked[:MOST_SAID]]
+    more = len(blocked) - MOST_SAID
+    if more > 0:
+        lines.append(say("And {more} more that cannot be done: each is marked below.", more=more))
+    if left_out:
+        lines.append(say("Left out, because they cannot be reached: {left_out}.", left_out=', '.join(left_out)))
+    return "\n".join(lines)
+
+
+def _hours(h: Hours) -> str:
+    return f"{h.total:.1f} h"

@@ -1,0 +1,95 @@
+"""The words and the section of one step, beside the picture of the piece."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+
+from app.look.scroll import Scroll
+from app.look.sizes import keep
+from app.look.theme import Theme
+from app.panels.order.step_words import Reason, StepWords
+from app.panels.section import SectionView
+from geometry.drawing import Drawing
+from geometry.saying import say
+
+
+class StepPage(Scroll):
+    """A column of text and a section to scale; it scrolls when there is more to say than room."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(say("The step in words"), parent)
+        self._theme = theme
+        self._words: StepWords | None = None
+        page = QWidget(self)
+        page.setObjectName("words")
+        self._head, self._why = QLabel(page), QLabel(page)
+        for label in (self._head, self._why):
+            label.setWordWrap(True)
+            label.setTextFormat(Qt.TextFormat.RichText)
+            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._section = SectionView(theme, page, room_below=22)
+        self._section.setAccessibleName(say("Section through the piece at this step"))
+        column = QVBoxLayout(page)
+        column.setContentsMargins(16, 12, 14, 12)
+        column.setSpacing(8)
+        column.addWidget(self._head)
+        column.addWidget(self._section)
+        column.addWidget(self._why)
+        column.addStretch(1)
+        self.setWidget(page)
+        keep(self, panel_width=250)
+
+    def sizeHint(self) -> QSize:
+        return QSize(340, 600)
+
+    def show_step(self, words: StepWords | None, section: Drawing) -> None:
+        """Show a step; None shows nothing."""
+        self._words = words
+        self._section.show_drawing(section)
+        self._write()
+        self.verticalScrollBar().setValue(0)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self._theme = theme
+        self._section.set_theme(theme)
+        self._write()
+
+    @property
+    def text(self) -> str:
+        """Everything that is said, as rich text."""
+        return self._head.text() + self._why.text()
+
+    def _write(self) -> None:
+        words = self._words
+        if words is None:
+            self._head.setText("")
+            self._why.setText("")
+            return
+        t = self._theme
+        head = [f'<p style="color:{t.spoils}"><b>! {escape(text)}</b></p>' for text in words.warnings]
+        head += [f'<p style="color:{t.tight}"><b>{escape(text)}</b></p>' for text in words.unwise]
+        head.append(f'<p style="color:{t.dim}">{escape(words.set_up)}</p>')
+        if words.do:
+            head.append(f"<p>{escape(words.do)}</p>")
+        mind = say("Mind:")
+        head += [f'<p style="color:{t.tight}"><b>{mind}</b> {escape(text)}</p>' for text in words.cautions]
+        head.append(f'<p style="color:{t.dim}">{escape(words.takes)}</p>')
+        why = self._reasons(say("Only after"), words.after) + self._reasons(say("Before these"), words.before)
+        why.append(f"<p><b>{say('When it is done')}</b></p>")
+        why.append(f'<p style="color:{t.dim}">{escape(" ".join(words.state))}</p>')
+        self._head.setText("".join(head))
+        self._why.setText("".join(why))
+
+    def _reasons(self, title: str, reasons: tuple[Reason, ...]) -> list[str]:
+        if not reasons:
+            return []
+        made = [f"<p><b>{title}</b></p>"]
+        for reason in reasons:
+            protects = escape(say("Protects {what}.", what=reason.protects))
+            made.append(f'<p>{escape(reason.others)}. <span style="color:{self._theme.dim}">{escape(reason.why)} '
+                        f"{protects}</span></p>")
+        return made

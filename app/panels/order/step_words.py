@@ -1,0 +1,98 @@
+"""What is said about a step: what to do, what is wrong with its place, and why it stands where it does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+from msgspec import Struct
+
+from app.panels.order.order_rows import minutes_words
+from geometry.checks.words import listed
+from geometry.saying import say
+from geometry.sequence import Before, Operation, Taken, WoodState
+from geometry.units import LengthUnit
+
+NAMED = 2
+"""Steps named in one sentence; the others are counted."""
+HARM = {"impossible": say("Cannot be done here"), "unsafe": say("Unsafe here"), "unwise": say("Unwise here")}
+
+
+class Reason(Struct, frozen=True):
+    """Why a step comes after or before others."""
+
+    others: str
+    why: str
+    protects: str
+
+
+class StepWords(Struct, frozen=True):
+    """Everything that is said about one step; `warnings` are loud, `unwise` less so."""
+
+    title: str
+    set_up: str
+    do: str
+    takes: str
+    warnings: tuple[str, ...]
+    unwise: tuple[str, ...]
+    cautions: tuple[str, ...]
+    after: tuple[Reason, ...]
+    before: tuple[Reason, ...]
+    state: tuple[str, ...]
+    """the piece when it is done"""
+
+
+def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Before], number: Mapping[str, int],
+               taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
+    """The words for a step; `edges` may be all of the layout's, `number` gives the place of each step."""
+    edges = tuple(edges)
+    wrong = _wrong(op, ops, edges, number)
+    blocked = [say("Cannot be done: {blocked}", blocked=op.blocked)] if op.blocked else []
+    set_up = op.setup.words(unit)
+    return StepWords(
+        op.title, set_up[0].upper() + set_up[1:], "" if op.words == op.blocked else op.words, _takes(taken),
+        (*blocked, *(text for text, loud in wrong if loud)), tuple(text for text, loud in wrong if not loud),
+        op.cautions,
+        _reasons([(e.first, e) for e in edges if e.then == op.id], ops),
+        _reasons([(e.then, e) for e in edges if e.first == op.id], ops), state.words(unit))
+
+
+def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
+           number: Mapping[str, int]) -> list[tuple[str, bool]]:
+    """(sentence, whether it is loud) for everything that this step's place spoils, of itself first."""
+    broken = [e for e in edges if op.id in (e.first, e.then) and number.get(e.first, 0) > number.get(e.then, 10**6)]
+    groups: dict[tuple[bool, str, str], list[str]] = {}
+    for edge in broken:
+        own = edge.harmed == op.id
+        other = edge.harmed if not own else edge.then if edge.first == op.id else edge.first
+        groups.setdefault((own, edge.reason, edge.grade), []).append(ops[other].title)
+    found = []
+    for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
+        names = _named(list(dict.fromkeys(titles)))
+        words = (say("{harm}, out of turn with {names}", harm=HARM[grade], names=names) if own else
+                 {"impossible": say("Its place makes impossible {names}", names=names),
+                  "unsafe": say("Its place makes unsafe {names}", names=names),
+                  "unwise": say("Its place is unwise for {names}", names=names)}[grade])
+        found.append((f"{words}: {reason}", grade != "unwise"))
+    return found
+
+
+def _takes(taken: Taken) -> str:
+    if taken.set_up:
+        return say("About {total}, {set_up} of it to set up.", total=minutes_words(taken.total), set_up=minutes_words(taken.set_up))
+    return say("About {total}.", total=minutes_words(taken.total)) if taken.total >= 1 else say("Less than a minute.")
+
+
+def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) -> tuple[Reason, ...]:
+    """One line for all that share a reason."""
+    groups: dict[tuple[str, str], list[str]] = {}
+    for other, edge in found:
+        titles = groups.setdefault((edge.reason, edge.protects), [])
+        if ops[other].title not in titles:
+            titles.append(ops[other].title)
+    return tuple(Reason(_named(titles), why, protects) for (why, protects), titles in groups.items())
+
+
+def _named(titles: Sequence[str]) -> str:
+    if len(titles) <= NAMED:
+        return listed(titles)
+    return say("{names} and {n} more", names=", ".join(titles[:NAMED]), n=len(titles) - NAMED)

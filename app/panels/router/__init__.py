@@ -1,0 +1,1 @@
+"""The Router stage's panel: plans, passes, what fits, and the rack."""

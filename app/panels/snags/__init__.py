@@ -1,0 +1,1 @@
+"""The lists under the panel: snags and their cards, chances, what must be held."""

@@ -1,0 +1,105 @@
+"""The page of chances beside the snags: the list, what it is not, and the way to what must be held."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+
+from app.look.flow import Flow
+from app.look.theme import Theme
+from app.panels.snags.chance_list import ChanceList
+from app.panels.snags.chance_words import MODEL, Chances, whole_words
+from geometry.saying import say
+from geometry.units import LengthUnit
+
+
+class ChanceLine(QWidget):
+    """One line on the whole headstock, with a thin bar while it is worked out."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = QLabel(self)
+        self._words.setWordWrap(True)
+        self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._bar = QProgressBar(self)
+        self._bar.setRange(0, 100)
+        self._bar.setTextVisible(False)
+        self._bar.setFixedHeight(5)
+        self._bar.setAccessibleName(say("Chances being worked out"))
+        kept = self._bar.sizePolicy()
+        kept.setRetainSizeWhenHidden(True)
+        self._bar.setSizePolicy(kept)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 12, 0)
+        column.setSpacing(3)
+        column.addWidget(self._words)
+        column.addWidget(self._bar)
+        self.show_chances(Chances())
+
+    @property
+    def text(self) -> str:
+        """What the line says."""
+        return self._words.text()
+
+    def show_chances(self, chances: Chances) -> None:
+        """Say how likely the whole comes out; dim while that is of an older layout."""
+        line, tip = whole_words(chances)
+        self._words.setText(line)
+        if self._words.toolTip() != tip:
+            self._words.setToolTip(tip)
+        name = "" if chances.fresh else "dim"
+        if self._words.objectName() != name:
+            self._words.setObjectName(name)
+            self._words.style().unpolish(self._words)
+            self._words.style().polish(self._words)
+        self._bar.setVisible(chances.progress is not None)
+        self._bar.setValue(round(100 * (chances.progress or 0.0)))
+
+
+class ChancePage(QWidget):
+    """The list of chances with a word before and a button after."""
+
+    chosen = Signal(object)
+    asked = Signal()
+    """`What must I hold?` was pressed"""
+
+    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._unit = unit
+        self._chances = Chances()
+        self.list = ChanceList(theme, self)
+        self.list.chosen.connect(self.chosen)
+        self._none = QLabel(say("No clearance came under its margin in any trial."), self)
+        self._none.setWordWrap(True)
+        about = QLabel(say("A model with your own figures"), self)
+        about.setObjectName("dim")
+        about.setToolTip(MODEL)
+        self.ask = QPushButton(say("What must I hold?"), self)
+        self.ask.setToolTip(say("Which accuracy is needed where, and what moving a tuner would gain."))
+        self.ask.clicked.connect(self.asked)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(self._none)
+        column.addWidget(self.list, 1)
+        foot = Flow(margins=(0, 0, 12, 0))
+        foot.addWidget(self.ask)
+        foot.addWidget(about)
+        column.addLayout(foot)
+        self.show_chances(self._chances)
+
+    def show_chances(self, chances: Chances) -> None:
+        """Show the chances of the layout; the list is left alone when its simulation is the same."""
+        if chances.simulation is not self._chances.simulation:
+            self.list.show_simulation(chances.simulation, self._unit)
+        self._chances = chances
+        self._none.setVisible(chances.simulation is not None and not chances.simulation.clearances)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit."""
+        self._unit = unit
+        self.list.show_simulation(self._chances.simulation, unit)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Repaint in another set of colours."""
+        self.list.set_theme(theme)

@@ -1,0 +1,197 @@
+"""A card of the list of snags: what it says and how it is painted."""
+
+from __future__ import annotations
+
+import math
+from functools import lru_cache
+
+from PySide6.QtCore import QModelIndex, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QPixmap, QStaticText, QTransform
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from app.look.signs import sign_path
+from app.look.sizes import px
+from app.look.theme import Theme
+from app.panels.snags.snag_chance import TALL, SnagChance, paint_chance
+from app.panels.snags.snag_words import title
+from geometry.checks import Snag
+from geometry.cures import curable
+from geometry.saying import say
+from geometry.units import LengthUnit
+
+PAD, GAP, FRAME = 10, 8, 2
+"""Pixels inside a card, between cards, and of a card's frame on both sides together."""
+BUTTON = 26
+"""Height of a card's button in pixels at 100 %."""
+SNAG = Qt.ItemDataRole.UserRole
+CHANCE = Qt.ItemDataRole.UserRole + 1
+REMEMBERED = 200
+"""Cards whose lines are remembered, and words that are."""
+
+
+def cure_line(snag: Snag, unit: LengthUnit) -> str:
+    """What stands on a card for the cure: while none has been tried yet, that one is looked for."""
+    if snag.cured is None and curable(snag):
+        return say("Looking for a move that cures it …")
+    return snag.cure_in(unit)
+
+
+class SnagCard(QStyledItemDelegate):
+    """Paints a snag as a card; the one in hand with its chance."""
+
+    def __init__(self, theme: Theme, parent: QListView) -> None:
+        super().__init__(parent)
+        self.theme = theme
+        self.unit: LengthUnit = "mm"
+        self.pointed: QModelIndex | None = None
+        """the card whose button is pointed at"""
+        self.told: dict[int, int] = {}
+        """the height of each row that the list was told last, when it laid its rows: pixels by row"""
+        self._words: dict[tuple[str, str, int], QStaticText] = {}
+        self._laid: dict[int, tuple[Snag, tuple, QFont, list[tuple[QRectF, str, str]], list[QStaticText | None]]] = {}
+
+    def button(self, option: QStyleOptionViewItem, index: QModelIndex, area: QRectF) -> QRectF | None:
+        """Where the button of a card lies that fills `area`; None on a card without a move."""
+        lines = self._lines(option, index, int(area.width()))
+        found = next((box for box, kind, _ in lines if kind == "button"), None)
+        return None if found is None else found.translated(area.topLeft())
+
+    def word(self) -> str:
+        """What the button says."""
+        return say("Do this")
+
+    def chance(self, index: QModelIndex) -> SnagChance | None:
+        """The chance to be shown on a card: on the one in hand alone."""
+        chosen = self.parent().selectionModel()
+        return index.data(CHANCE) if chosen.hasSelection() and chosen.isSelected(index) else None
+
+    def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
+        """Boxes, kinds and texts of a card's lines. They are remembered: a drag changes one snag, and the list asks for all."""
+        snag = index.data(SNAG)
+        asked = (width, self.unit, px(100), self.chance(index))
+        known = self._laid.get(id(snag))
+        if known is not None and known[:2] == (snag, asked) and known[2] == option.font:
+            return known[3]
+        if len(self._laid) >= REMEMBERED:
+            self._laid.clear()
+        lines, words = self._lay(QStyleOptionViewItem(option), index, width)
+        self._laid[id(snag)] = (snag, asked, QFont(option.font), lines, words)
+        return lines
+
+    def _lay(self, option: QStyleOptionViewItem, index: QModelIndex,
+             width: int) -> tuple[list[tuple[QRectF, str, str]], list[QStaticText | None]]:
+        """The lines, and of each that is words these as they are laid out: to measure and to paint them takes one layout."""
+        snag, chance = index.data(SNAG), self.chance(index)
+        left = PAD + px(22)
+        inner = max(60, width - left - PAD - 2)
+        font = option.font
+        y, out, words = PAD, [], []
+        said = [("title", title(snag)), ("text", snag.text_in(self.unit)), ("cure", cure_line(snag, self.unit))]
+        if snag.move is not None:
+            said.append(("button", self.word()))
+        if chance is not None:
+            said += [("picture", ""), ("chance" if chance.clearance is not None else "awaited", chance.words(self.unit))]
+        for kind, text in said:
+            if not text and kind != "picture":
+                continue
+            laid = None
+            if kind == "picture":
+                out.append((QRectF(PAD, y + 4, width - 2 * PAD, px(TALL)), kind, text))
+                y += px(TALL) + 10
+            elif kind == "button":
+                font.setBold(False)
+                out.append((QRectF(left, y + 4, QFontMetrics(font).horizontalAdvance(text) + px(24), px(BUTTON)), kind, text))
+                y += px(BUTTON) + 6
+            else:
+                font.setBold(kind == "title")
+                laid = self._words_in(font, text, inner)
+                height = math.ceil(laid.size().height())
+                out.append((QRectF(left, y, inner, height), kind, text))
+                y += height + 2
+            words.append(laid)
+        return out, words
+
+    def _words_in(self, font: QFont, text: str, width: int) -> QStaticText:
+        """Words laid out to a width; remembered, for titles and cures stay the same where a number changes."""
+        asked = (font.key(), text, width)
+        laid = self._words.get(asked)
+        if laid is None:
+            if len(self._words) >= REMEMBERED:
+                self._words.clear()
+            laid = self._words[asked] = QStaticText(text)
+            laid.setTextFormat(Qt.TextFormat.PlainText)
+            laid.setTextWidth(width)
+            laid.prepare(QTransform(), font)
+        return laid
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
+        height = self.told[index.row()] = self.height(option, index)
+        return QSize(self.parent().viewport().width(), height)
+
+    def height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int:
+        """How high a row wants to be, pixels."""
+        lines = self._lines(option, index, self.parent().viewport().width() - FRAME)
+        return int(lines[-1][0].bottom()) + PAD + GAP
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
+        snag: Snag = index.data(SNAG)
+        t = self.theme
+        colour = {"spoils the work": t.spoils, "tight": t.tight}.get(snag.grade, t.note)
+        area = card_area(option)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        grain = self.parent().devicePixelRatioF()
+        painter.drawPixmap(area.topLeft(), _body(area.width(), area.height(), grain, t.card, colour if chosen else t.line,
+                                                 2 if chosen else 1))
+        painter.translate(area.left(), area.top())
+        lines = self._lines(option, index, int(area.width()))
+        words = self._laid[id(snag)][4]
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(colour))
+        painter.save()
+        painter.translate(QPointF(PAD + px(7), lines[0][0].top() + QFontMetrics(option.font).height() / 2))
+        painter.drawPath(sign_path(snag.grade, px(6)))
+        painter.restore()
+        for (box, kind, text), laid in zip(lines, words, strict=True):
+            font = option.font
+            if kind == "picture":
+                paint_chance(painter, self.chance(index), box, t, font, self.unit)
+                continue
+            font.setBold(kind == "title")
+            painter.setFont(font)
+            if kind == "button":
+                self._paint_button(painter, box, text, self.pointed is not None and self.pointed == index)
+                continue
+            painter.setPen(QColor({"text": t.dim, "cure": colour, "awaited": t.dim}.get(kind, t.ink)))
+            painter.drawStaticText(box.topLeft(), laid)
+        painter.restore()
+
+    def _paint_button(self, painter: QPainter, box: QRectF, word: str, full: bool) -> None:
+        t = self.theme
+        painter.setPen(QPen(QColor(t.accent), 1))
+        painter.setBrush(QColor(t.accent if full else t.panel))
+        painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+        painter.setPen(QColor(t.accent_ink if full else t.ink))
+        painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter), word)
+
+
+@lru_cache(maxsize=8)
+def _body(width: float, height: float, grain: float, fill: str, frame: str, pen: int) -> QPixmap:
+    """The picture of a card without its words, in points; few, for each is as large as a card."""
+    made = QPixmap(math.ceil(width * grain), math.ceil(height * grain))
+    made.setDevicePixelRatio(grain)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(QColor(frame), pen))
+    painter.setBrush(QColor(fill))
+    inside = pen / 2
+    painter.drawRoundedRect(QRectF(inside, inside, width - pen, height - pen), 8, 8)
+    painter.end()
+    return made
+
+
+def card_area(option: QStyleOptionViewItem) -> QRectF:
+    """The card inside its row."""
+    return QRectF(option.rect).adjusted(FRAME / 2, 1, -FRAME / 2, -GAP + 1)

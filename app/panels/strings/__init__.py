@@ -1,0 +1,1 @@
+"""The Strings stage's table and panel."""

@@ -1,0 +1,141 @@
+"""The panel of the Strings stage: nut, strings and posts, a proposal with its gain, sets by gauge."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.look.flow import Flow
+from app.look.scroll import Scroll
+from app.look.wrapping import WrappingButton
+from app.panels.describe import field, nut_rows
+from app.panels.forms.form import Form
+from app.panels.forms.rows import FieldRow
+from app.panels.strings.string_table import StringTable, string_rows
+from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
+from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.strings.sets import SETS
+from geometry.units import LengthUnit, format_length
+
+
+class StringPanel(QWidget):
+    """Shows a layout's strings; sends edits and wishes on."""
+
+    edited = Signal(str, object)
+    refused = Signal(str)
+    wanted = Signal()
+    """a proposal which post serves which string"""
+    taken = Signal()
+    left = Signal()
+    set_chosen = Signal(object)
+
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        page = QWidget(self)
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(22, 18, 18, 12)
+        column.setSpacing(8)
+        title = QLabel(say("Nut and strings"), page)
+        title.setObjectName("title")
+        self.table = StringTable(page)
+        self.propose = WrappingButton(say("Propose which post serves which string"), page)
+        self.propose.clicked.connect(self.wanted)
+        self.gain = QLabel(page)
+        self.gain.setWordWrap(True)
+        self.take, self.leave = QPushButton(say("Take it"), page), QPushButton(say("Leave it"), page)
+        self.take.clicked.connect(self.taken)
+        self.leave.clicked.connect(self.left)
+        answers = Flow()
+        answers.addWidget(self.take)
+        answers.addWidget(self.leave)
+        self.sets = QComboBox(page)
+        self.sets.setAccessibleName(say("Generic set of strings"))
+        self.sets.activated.connect(self._set)
+        self.nut, self.strings = Form(unit, page, at_once=8), Form(unit, page, at_once=0)
+        for form in (self.nut, self.strings):
+            form.edited.connect(self.edited)
+            form.refused.connect(self.refused)
+        self.note = QLabel(say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
+                               "weight of 1 kg. Friction is left out."), page)
+        self.note.setObjectName("dim")
+        self.note.setWordWrap(True)
+        for part in (title, self.propose, self.gain):
+            column.addWidget(part)
+        column.addLayout(answers)
+        column.addWidget(self.table)
+        column.addWidget(self.note)
+        column.addWidget(self.nut)
+        column.addWidget(self.sets)
+        column.addWidget(self.strings)
+        column.addStretch(1)
+        scroll = Scroll(say("Nut and strings"), self, page)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scroll)
+        self.show_gain("")
+
+    def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:
+        """Show the strings of a layout."""
+        self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
+        self.nut.show_rows([*nut_rows(layout), *_count_rows(layout)])
+        self.strings.show_rows(_string_rows(layout))
+        fitting = [one for one in SETS if len(one) == len(layout.strings)]
+        self.sets.clear()
+        self.sets.addItem(say("Generic set by gauge…"), None)
+        for one in fitting:
+            thin, thick = min(one.diameters), max(one.diameters)
+            decimals = 2 if unit == "mm" else 3
+            shown: LengthUnit = "mm" if unit == "mm" else "in"
+            self.sets.addItem(say("{thin} to {thick}, {one} strings",
+                                  thin=format_length(thin, shown, decimals, mark=shown != "mm"),
+                                  thick=format_length(thick, shown, decimals, mark=True), one=len(one)), one)
+        self.sets.setVisible(bool(fitting))
+
+    def show_gain(self, words: str) -> None:
+        """What a proposal would gain, with the buttons that answer it; empty takes them away."""
+        self.gain.setText(words)
+        for part in (self.gain, self.take, self.leave):
+            part.setVisible(bool(words))
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit."""
+        self.nut.set_unit(unit)
+        self.strings.set_unit(unit)
+
+    def _set(self) -> None:
+        chosen = self.sets.currentData()
+        if chosen is not None:
+            self.set_chosen.emit(chosen)
+
+
+def _count_rows(layout: Headstock) -> list[FieldRow]:
+    posts = [] if layout.strings or len(layout.tuners) < 2 else [
+        FieldRow(say("Add a string for each of the {n} posts", n=len(layout.tuners)), "button", None, lambda _: strings_for_posts(layout))]
+    return [*posts,
+            FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
+            FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble"))]
+
+
+def _string_rows(layout: Headstock) -> list[FieldRow]:
+    rows: list[FieldRow] = []
+    for i, string in enumerate(layout.strings):
+        path = ("strings", i)
+        rows += [FieldRow(say("String {string}, course {course}", string=string.id, course=string.course), "heading"),
+                 field(layout, say("Tuned to"), "text", (*path, "note"), string.note,
+                       help=say("A note such as E2 or F#3: with it the pull is worked out.")),
+                 field(layout, say("Diameter"), "length", (*path, "diameter"), string.diameter),
+                 field(layout, say("Steel core, if wound"), "length", (*path, "core"), string.core, optional=True, empty=say("plain"),
+                       help=say("Wound in bronze over a steel core; densities from memory of handbooks.")),
+                 field(layout, say("Scale length"), "length", (*path, "scale_length"), string.scale_length, optional=True,
+                       empty=say("the nut's"))]
+        if i:
+            rows.append(FieldRow(say("In one course with string {string}", string=layout.strings[i - 1].id), "flag",
+                                 shares_course(layout, i), partial(pair_string, layout, string.id),
+                                 help=say("Strings of one course lie close together and are played as one.")))
+        rows.append(FieldRow(say("Remove string {string}", string=string.id), "button", None,
+                             lambda _, id=string.id: remove_string(layout, id)))
+    return rows

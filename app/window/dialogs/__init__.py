@@ -1,0 +1,1 @@
+"""Dialogs that ask for a number or tell something."""

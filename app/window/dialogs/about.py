@@ -1,0 +1,117 @@
+"""Which version this is, whose it is, what it is built on, and a report of the versions to copy."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QDialogButtonBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app import __version__
+from app.look.program_icon import program_icon
+from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
+from app.window.dialogs.libraries import libraries, versions
+from geometry.saying import say
+
+ICON = 72
+"""Side of the program's picture, in points."""
+SOURCES = "https://download.qt.io/official_releases/"
+
+
+class AboutDialog(ReadInOrder, QDialog):
+    """Nothing is asked here; Esc or Enter closes it."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(say("About Pegwright"))
+        picture = QLabel(self)
+        picture.setPixmap(program_icon().pixmap(ICON, ICON))
+        picture.setAlignment(Qt.AlignmentFlag.AlignTop)
+        name = self._words(f"Pegwright {__version__}")
+        name.setObjectName("title")
+        head = QVBoxLayout()
+        head.addWidget(name)
+        for text in (say("Plans the holes, slots and templates of a guitar headstock, for makers in small shops."),
+                     say("The owners have not chosen a licence yet: all rights reserved."),
+                     say("All samples are invented. Margins and rates marked as common practice have no published "
+                         "source: set what you trust.")):
+            head.addWidget(self._words(text))
+        top = QHBoxLayout()
+        top.setSpacing(18)
+        top.addWidget(picture)
+        top.addLayout(head, 1)
+        self.table = self._table()
+        built = self._words(say("Built on these libraries, each under its own licence:"))
+        built.setObjectName("heading")
+        self._says = self._words("")
+        self._says.setObjectName("dim")
+        copy, close = QPushButton(say("Copy the versions"), self), QPushButton(say("Close"), self)
+        copy.setToolTip(say("Versions of the program, its libraries and this machine, for a report of a fault."))
+        copy.clicked.connect(self._copy)
+        close.clicked.connect(self.accept)
+        close.setDefault(True)
+        self.copy_button = copy
+        buttons = QDialogButtonBox(self)
+        buttons.addButton(copy, QDialogButtonBox.ButtonRole.ActionRole)
+        buttons.addButton(close, QDialogButtonBox.ButtonRole.AcceptRole)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(22, 20, 22, 16)
+        column.setSpacing(10)
+        column.addLayout(top)
+        column.addWidget(built)
+        column.addWidget(self.table, 1)
+        column.addWidget(self._words(say(
+            "Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by "
+            "other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same "
+            "licence, version 2.1; its source text is at {other}.", place=SOURCES, other="https://libgeos.org/")))
+        column.addWidget(self._says)
+        column.addWidget(buttons)
+        open_at(self, 620, 640)
+        close.setFocus()
+
+    def _table(self) -> QTableWidget:
+        found = libraries()
+        table = QTableWidget(len(found), 3, self)
+        table.setHorizontalHeaderLabels([say("Library"), say("Version"), say("Licence")])
+        for row, library in enumerate(found):
+            licence = library.licence or say("not said in its record")
+            for column, text in enumerate((library.name, library.version, licence)):
+                item = QTableWidgetItem(text)
+                item.setToolTip(text)
+                table.setItem(row, column, item)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(24)
+        table.setWordWrap(False)
+        table.setShowGrid(False)
+        table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setTabKeyNavigation(False)
+        table.setAccessibleName(say("Libraries"))
+        header = table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setStretchLastSection(True)
+        return table
+
+    def _words(self, text: str) -> QLabel:
+        label = QLabel(text, self)
+        label.setWordWrap(True)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        return label
+
+    def _copy(self) -> None:
+        QGuiApplication.clipboard().setText("\n".join(versions()) + "\n")
+        self._says.setText(say("The versions are on the clipboard."))

@@ -1,0 +1,313 @@
+"""`What must I hold?`: how fine the work has to be where, and what moving a tuner would gain instead."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QProgressBar,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+)
+
+from app.look.sizes import open_at
+from app.look.walk import ReadInOrder
+from app.panels.snags.chance_words import MODEL
+from app.panels.snags.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
+from app.window.work.errand import Errand
+from app.window.work.trial import Trial
+from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
+from geometry.drawing.ghost import ghost
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.units import format_close
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+WANTED = (0.9, 0.95, 0.98, 0.99, 0.995, 0.999)
+TRIALS = 10_000
+SEED = 1
+REST_MS = 600
+
+
+class HoldDialog(ReadInOrder, QDialog):
+    """Stays open beside the drawing and answers anew when the layout has changed and rests."""
+
+    _part = Signal(float)
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self.setWindowTitle(say("What must I hold?"))
+        self._trial: Trial | None = None
+        self._wanted_next: str = ""
+        self._works_on = ""
+        """the kind of work that runs, or ran last"""
+        self._stopped = False
+        """by the maker: its button has it done after all"""
+        self._heard = self._answered_needs
+        self.errand = Errand(self)
+        self.errand.answered.connect(self._answered)
+        self.errand.failed.connect(self._failed)
+        self.errand.ended.connect(self._ended)
+        self.requirements: Requirements | None = None
+        self.proposal: Proposal | None = None
+        self._build()
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.timeout.connect(self._ask_needs)
+        self._part.connect(self._progress)
+        window.document.shown_changed.connect(self._edited)
+        self.finished.connect(self._closed)
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        self.wanted = QComboBox(self)
+        for chance in WANTED:
+            self.wanted.addItem(wanted_words(chance), chance)
+        self.wanted.setCurrentIndex(WANTED.index(0.99))
+        self.wanted.setAccessibleName(say("Wanted chance"))
+        self.aim = QComboBox(self)
+        for aim, words in AIMS:
+            self.aim.addItem(words, aim)
+        self.aim.setAccessibleName(say("What is wanted"))
+        top = QHBoxLayout()
+        for part in (QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted):
+            top.addWidget(part)
+        top.addStretch(1)
+        self.answer = QLabel(self)
+        self.answer.setWordWrap(True)
+        self.table = QTableWidget(0, 4, self)
+        self.table.setHorizontalHeaderLabels([say("What"), say("As now"), say("Needed"), say("Where")])
+        self.table.verticalHeader().hide()
+        self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        self.table.setWordWrap(True)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.table.horizontalHeader().setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
+        self.table.setAccessibleName(say("What must be held"))
+        heading = QLabel(say("Move instead"), self)
+        heading.setObjectName("heading")
+        self.says = QLabel(self)
+        self.says.setWordWrap(True)
+        self.look = QPushButton(say("Look for better places"), self)
+        self.move_them = QPushButton(say("Move as shown"), self)
+        self.leave = QPushButton(say("Leave as it is"), self)
+        buttons = QHBoxLayout()
+        for button in (self.look, self.move_them, self.leave):
+            button.setAutoDefault(False)
+            buttons.addWidget(button)
+        buttons.addStretch(1)
+        self.bar = QProgressBar(self)
+        self.bar.setRange(0, 100)
+        self.bar.setTextVisible(False)
+        self.bar.setFixedHeight(6)
+        self.bar.setAccessibleName(say("Being worked out"))
+        kept = self.bar.sizePolicy()
+        kept.setRetainSizeWhenHidden(True)
+        self.bar.setSizePolicy(kept)
+        self.halt = QPushButton(say("Stop"), self)
+        self.halt.setAutoDefault(False)
+        self.halt.clicked.connect(self._halted)
+        kept = self.halt.sizePolicy()
+        kept.setRetainSizeWhenHidden(True)
+        self.halt.setSizePolicy(kept)
+        running = QHBoxLayout()
+        running.addWidget(self.bar, 1)
+        running.addWidget(self.halt)
+        about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay."), self)
+        about.setObjectName("dim")
+        about.setWordWrap(True)
+        column = QVBoxLayout(self)
+        column.setSpacing(10)
+        column.addLayout(top)
+        column.addWidget(self.answer)
+        column.addWidget(self.table, 10)
+        column.addWidget(heading)
+        column.addWidget(self.says)
+        column.addLayout(buttons)
+        column.addLayout(running)
+        column.addStretch(1)
+        column.addWidget(about)
+        self.wanted.activated.connect(self._ask_needs)
+        self.aim.activated.connect(self._ask_needs)
+        self.look.clicked.connect(self._ask_moves)
+        self.move_them.clicked.connect(self._move)
+        self.leave.clicked.connect(self._leave)
+        open_at(self, 620, 470)
+        self.table.hide()
+        self._show_proposal(None)
+
+    # ---- asking ---------------------------------------------------------
+    def open_for(self, sound: float | None) -> None:
+        """Show it; `sound` is the chance of coming out sound where it is known: when that is high, margins are asked."""
+        if not self.isVisible():
+            self.aim.setCurrentIndex(1 if sound is not None and sound >= self.wanted.currentData() else 0)
+            self.show()
+            self._ask_needs()
+        else:
+            self.raise_()
+            self.activateWindow()
+
+    def end(self) -> None:
+        """The window goes: wait for what runs, begin nothing more."""
+        self._rest.stop()
+        if self._trial is not None:
+            self._trial.stop()
+        self.errand.end()
+
+    def _edited(self) -> None:
+        if not self.isVisible():
+            return
+        shown = self._window.document.shown
+        if self.proposal is not None and self.proposal.layout is shown:
+            return
+        if self._trial is not None:
+            self._trial.stop()
+        self._show_proposal(None)
+        self._rest.start(REST_MS)
+
+    def _ask_needs(self) -> None:
+        self._begin("needs")
+
+    def _ask_moves(self) -> None:
+        self._begin("moves")
+
+    def _begin(self, what: str) -> None:
+        """Begin one kind of work; what runs is stopped first and this comes after it."""
+        self._rest.stop()
+        if not self.isVisible():
+            return
+        if not self.errand.free:
+            if self._trial is not None:
+                self._trial.stop()
+            self._wanted_next = what
+            return
+        self._wanted_next, self._works_on, self._stopped = "", what, False
+        aim, chance = self.aim.currentData(), self.wanted.currentData()
+        if what == "needs":
+            self._show_proposal(None)
+            self.answer.setText(say("Being worked out…"))
+            work, self._heard = partial(_needs, chance, aim), self._answered_needs
+        else:
+            self.says.setText(say("Looking for better places…"))
+            work, self._heard = partial(_moves, aim), self._answered_moves
+        self._trial = Trial(self._window.document.shown, work, self._part.emit)
+        self.look.setEnabled(False)
+        self.bar.setValue(0)
+        self.bar.show()
+        self.halt.setText(say("Stop"))
+        self.halt.show()
+        self.errand.start(self._trial)
+
+    def _halted(self) -> None:
+        """The button beside the bar: let go of what runs, or have done what was let go of."""
+        if not self.errand.busy:
+            self._begin(self._works_on)
+            return
+        self._stopped, self._wanted_next = True, ""
+        self._trial.stop()
+        if self._works_on == "needs":
+            self.table.hide()
+            self.answer.setText(say("Stopped: what must be held is not known."))
+        elif self.proposal is not None:
+            self._show_proposal(self.proposal)  # the one of before, of this very layout
+        else:
+            self.says.setText(say("Stopped: no better places were looked for to the end."))
+
+    # ---- answers --------------------------------------------------------
+    def _progress(self, part: float) -> None:
+        self.bar.setValue(round(100 * part))
+
+    def _answered(self, found: Requirements | Proposal | None) -> None:
+        self._heard(found)
+
+    def _answered_needs(self, found: Requirements | None) -> None:
+        if found is None or self._trial.stopped:
+            return
+        self.requirements = found
+        self.answer.setText(answer_words(found, TRIALS, self._window.unit))
+        self.table.setRowCount(len(found.needs))
+        for row, need in enumerate(found.needs):
+            for column, text in enumerate(need_row(need, self._window.unit)):
+                item = QTableWidgetItem(text)
+                item.setToolTip(", ".join(map(place_words, need.where)))
+                self.table.setItem(row, column, item)
+        self.table.resizeRowsToContents()
+        self.table.setVisible(bool(found.needs))
+        if found.now < found.wanted:
+            self._wanted_next = self._wanted_next or "moves"
+
+    def _answered_moves(self, found: Proposal | None) -> None:
+        if found is not None and not self._trial.stopped:
+            self._show_proposal(found)
+
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, GeometryError):
+            raise error
+        self._show_proposal(None)
+        self.answer.setText(str(error))
+
+    def _ended(self) -> None:
+        self._trial = None
+        self.look.setEnabled(True)
+        self.bar.hide()
+        if self._wanted_next:
+            self._begin(self._wanted_next)
+        elif self._stopped:
+            self.halt.setText(say("Work it out"))
+        else:
+            self.halt.hide()
+
+    def _show_proposal(self, found: Proposal | None) -> None:
+        """Show what would move, on the drawing too; None takes it away."""
+        self.proposal = found
+        moving = found is not None and bool(found.moves)
+        self.says.setText(say("Better places may help more than finer work.") if found is None
+                          else proposal_words(found, TRIALS, self._window.unit))
+        self.move_them.setEnabled(moving)
+        self.leave.setEnabled(moving)
+        marks = ()
+        if moving:
+            unit = self._window.unit
+            marks = ghost(self._window.document.shown, found.layout, [id for id, _ in found.moves],
+                          partial(_length, unit))
+        self._window.canvas.show_ghost(marks)
+
+    def _move(self) -> None:
+        if self.proposal is not None and self.proposal.moves:
+            layout = self.proposal.layout
+            self._show_proposal(None)
+            self._window.document.apply(say("Move tuners as proposed"), layout)
+
+    def _leave(self) -> None:
+        self._show_proposal(None)
+
+    def _closed(self) -> None:
+        self._rest.stop()
+        self._wanted_next = ""
+        if self._trial is not None:
+            self._trial.stop()
+        self._show_proposal(None)
+
+
+def _needs(chance: float, aim, layout: Headstock, progress, cancelled) -> Requirements | None:
+    return requirements(layout, chance, aim, TRIALS, SEED, progress, cancelled)
+
+
+def _moves(aim, layout: Headstock, progress, cancelled) -> Proposal | None:
+    return propose_moves(layout, aim, trials=TRIALS, seed=SEED, progress=progress, cancelled=cancelled)
+
+
+def _length(unit, mm: float) -> str:
+    return format_close(mm, unit, mark=True)

@@ -1,0 +1,334 @@
+"""Importing a drawing: read it in another process, ask what is what, place it, make it the layout."""
+
+from __future__ import annotations
+
+import math
+import time
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QRadioButton,
+    QTableWidget,
+    QVBoxLayout,
+)
+from shiboken6 import isValid
+
+from app.formats.drawing_in import DrawingRead
+from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
+from app.look.column import lay_beside
+from app.look.sizes import keep, open_at
+from app.look.walk import ReadInOrder
+from app.panels.forms.fields import LengthField
+from app.window import ask
+from app.window.importing.preview import ImportPreview
+from app.window.importing.reading import JOINS, read_closing, read_with_progress
+from app.window.importing.roles import Roles
+from app.window.rooms.own_rack import with_own_rack
+from app.window.work.waiting import Cancelled
+from geometry.beginning.in_unit import blank_in_unit
+from geometry.curves import Matrix, shift
+from geometry.curves import Path as GeometryPath
+from geometry.edits.imported import layout_from, with_shape
+from geometry.errors import GeometryError
+from geometry.joining.placing import place
+from geometry.layout import Headstock
+from geometry.lengths import exact, speaking
+from geometry.saying import say
+from geometry.terms import term
+from geometry.units import format_size
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+ROLES = ("outline", "slot", "hole", "other")
+ROLE_WORDS = {"outline": term("outline"), "slot": term("slot"), "hole": term("hole"), "other": say("leave out")}
+MOST_ROWS = 200
+AT_ONCE = 30
+"""Rows that are there when the dialog opens; more are made while it stands."""
+SLICE = 0.02
+"""Seconds that the making of more rows may take in one go."""
+
+
+def import_drawing(window: MainWindow, path: Path | None = None) -> None:
+    """Ask for a drawing and lead it into the layout."""
+    if path is None:
+        folder = str(window.document.path.parent if window.document.path else Path.home())
+        path = ask.open_file(window, say("Import a drawing"), folder, ask.DRAWINGS)
+    if path is None:
+        return
+    try:
+        read, join = read_closing(partial(read_with_progress, window, path, None))
+    except Cancelled:
+        return
+    if read is None:
+        return
+    dialog = ImportDialog(window, path, read, join)
+    if dialog.exec() == QDialog.DialogCode.Accepted:
+        if dialog.whole:
+            window.document.replace(with_own_rack(window, blank_in_unit(dialog.result_layout, window.unit)), None)
+        else:
+            window.document.apply(say("Import {path}", path=path.name), dialog.result_layout)
+        window.canvas.fit(window.document.shown)
+        window.set_stage("outline")
+    dialog.deleteLater()
+
+
+class ImportDialog(ReadInOrder, QDialog):
+    """Which loop is what, how big it is, and where the nut line and the centreline lie."""
+
+    def __init__(self, window: MainWindow, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
+        """`join`: up to how many mm gaps were closed as it was read."""
+        super().__init__(window)
+        self.setWindowTitle(say("Import {path}", path=path.name))
+        self._window = window
+        self._path = path
+        self._read = self._first_read = read
+        self._made_of = Roles(read)
+        self._turns = 0
+        self._mirrored = False
+        self._nudge = [0.0, 0.0]
+        self.result_layout: Headstock | None = None
+        self._preview = ImportPreview(window.theme, self)
+        self._preview.picked.connect(self._pick)
+        self._unit = QComboBox(self)
+        self._unit.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self._unit.setMinimumContentsLength(14)
+        self._unit.currentTextChanged.connect(self._unit.setToolTip)
+        self._unit.activated.connect(self._read_again)
+        self._join = QComboBox(self)
+        with speaking(window.unit):
+            for gap in JOINS:
+                self._join.addItem(exact(gap), gap)
+        self._closed = join
+        self._join.setCurrentIndex(JOINS.index(join))
+        self._join.activated.connect(self._read_again)
+        self._says = QLabel(self)
+        self._says.setWordWrap(True)
+        self._warnings = QLabel(self)
+        self._warnings.setObjectName("dim")
+        self._warnings.setWordWrap(True)
+        self._guess = QLabel(self)
+        self._guess.setObjectName("dim")
+        self._guess.setWordWrap(True)
+        self._table = QTableWidget(0, 2, self)
+        self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
+        self._table.horizontalHeader().setStretchLastSection(True)
+        self._table.verticalHeader().hide()
+        self._table.setTabKeyNavigation(False)
+        keep(self._table, minimum_height=150, rows=30)
+        self._table.setAccessibleName(say("Loops of the drawing"))
+        self._table.currentCellChanged.connect(self._row)
+        self._rows = 0
+        self._filling = QTimer(self)
+        self._filling.setSingleShot(True)
+        self._filling.setInterval(0)
+        self._filling.timeout.connect(self._fill_rows)
+        self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
+        self._whole = QRadioButton(say("A new layout around this outline"), self)
+        self._only = QRadioButton(say("This outline in the layout that is open"), self)
+        self._with = QRadioButton(say("This outline, its slots and holes in the layout that is open"), self)
+        self._whole.setChecked(True)
+        for field in (self._across, self._along):
+            field.sent.connect(self._nudged)
+        self._build()
+        self._fill()
+
+    @property
+    def whole(self) -> bool:
+        """Whether a new layout was asked for."""
+        return self._whole.isChecked()
+
+    # ---- building -------------------------------------------------------
+    def _build(self) -> None:
+        form = QFormLayout()
+        form.addRow(say("One unit of the drawing is"), self._unit)
+        form.addRow(say("Close gaps up to"), self._join)
+        turns = QHBoxLayout()
+        for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
+                                  (say("Turn right"), say("A quarter turn"), self._right),
+                                  (say("Mirror"), say("Bass and treble change places"), self._mirror)):
+            button = QPushButton(word, self)
+            button.setToolTip(about)
+            button.setAutoDefault(False)
+            button.clicked.connect(slot)
+            turns.addWidget(button)
+        form.addRow(say("Position"), turns)
+        form.addRow(say("Shift across"), self._across)
+        form.addRow(say("Shift along"), self._along)
+        right = QVBoxLayout()
+        right.addWidget(self._says)
+        right.addLayout(form)
+        right.addWidget(self._guess)
+        right.addWidget(self._table, 1)
+        right.addWidget(self._warnings)
+        group = QButtonGroup(self)
+        for choice in (self._whole, self._only, self._with):
+            group.addButton(choice)
+            right.addWidget(choice)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
+        buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
+        buttons.accepted.connect(self._accept)
+        buttons.rejected.connect(self.reject)
+        lay_beside(self, self._preview, right, say("How the drawing is taken"), buttons)
+        open_at(self, 980, 680)
+
+    def _fill(self) -> None:
+        read = self._read
+        self._offer_units()
+        question = unit_question(read)
+        self._says.setText(question.text if question else say("The outline measures {sized}.",
+                                                              sized=sized(*read.size_mm)))
+        self._says.setObjectName("warning" if question else "heading")
+        told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
+        self._warnings.setText("\n".join(told[:8]))
+        self._fill_table()
+        self._lay()
+
+    def _offer_units(self) -> None:
+        """Every unit with the size that it makes; first what the file itself says, where that is a scale of its own."""
+        read, says = self._read, self._first_read
+        width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
+        offered = [(name, name, MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *OFFERED))]
+        if says.unit_source == "file" and not math.isclose(says.unit_mm, MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
+            offered.insert(0, (say("as stated"), None, says.unit_mm))
+        self._unit.clear()
+        for word, name, mm in offered:
+            self._unit.addItem(f"{word}: {format_size(width * mm, height * mm, self._window.unit)}", name)
+        chosen = read.unit if read.unit_source == "option" else offered[0][1]
+        self._unit.setCurrentIndex([name for _, name, _ in offered].index(chosen))
+
+    def _fill_table(self) -> None:
+        self._table.setRowCount(0)
+        self._table.setRowCount(min(MOST_ROWS, len(self._read.loops)))
+        self._rows = 0
+        self._fill_rows()
+        self._table.resizeColumnToContents(0)
+
+    def _fill_rows(self) -> None:
+        """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
+        ends = time.monotonic() + SLICE
+        while self._rows < self._table.rowCount() and (self._rows < AT_ONCE or time.monotonic() < ends):
+            self._fill_row(self._rows)
+            self._rows += 1
+        if self._rows < self._table.rowCount():
+            self._filling.start()
+
+    def _fill_row(self, i: int) -> None:
+        loop = self._read.loops[i]
+        x0, y0, x1, y1 = loop.path.box
+        layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
+        label = QLabel(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        box = QComboBox(self._table)
+        for role in ROLES:
+            box.addItem(ROLE_WORDS[role], role)
+        box.setCurrentIndex(ROLES.index(self._made_of.of[i]))
+        box.setProperty("loop", i)
+        box.activated.connect(self._role)
+        box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
+        self._table.setCellWidget(i, 0, label)
+        self._table.setCellWidget(i, 1, box)
+
+    # ---- state ----------------------------------------------------------
+    def _roles(self) -> list[tuple[GeometryPath, str]]:
+        return [(loop.path, role) for loop, role in zip(self._read.loops, self._made_of.of, strict=True)]
+
+    def _matrix(self) -> tuple[Matrix, str]:
+        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        if outline is None:
+            return Matrix(), say("No loop is the outline yet.")
+        with speaking(self._window.unit):
+            found = place(outline, self._turns, self._mirrored)
+        return shift(*self._nudge).after(found.matrix), found.sentence
+
+    def _nut_width(self) -> float | None:
+        """mm of the edge that was taken for the nut, if one was."""
+        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        return None if outline is None else place(outline, self._turns, self._mirrored).nut_width
+
+    def _lay(self) -> None:
+        matrix, words = self._matrix()
+        self._guess.setText(words)
+        self._across.show_value(self._nudge[0])
+        self._along.show_value(self._nudge[1])
+        self._preview.show_loops(self._roles(), self._read.open_chains, matrix)
+
+    def _role(self) -> None:
+        box = self.sender()
+        self._made_of.choose(box.property("loop"), box.currentData())
+        for i in range(self._rows):
+            self._table.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._made_of.of[i]))
+        self._lay()
+
+    def _pick(self, number: int) -> None:
+        self._table.setCurrentCell(number, 0)
+        self._preview.set_current(number)
+
+    def _row(self, row: int) -> None:
+        self._preview.set_current(row)
+
+    def _read_again(self) -> None:
+        """With another unit, or gaps closed farther. Where nothing comes of it both choices are as before."""
+        join = self._join.currentData()
+        try:
+            again = read_with_progress(self, self._path, self._unit.currentData(), join)
+        except Cancelled:
+            again = None
+        if not isValid(self):
+            return
+        if again is not None:
+            self._read, self._closed = again, join
+            self._made_of.take(again)
+        self._join.setCurrentIndex(JOINS.index(self._closed))
+        self._fill()
+
+    def _left(self) -> None:
+        self._turns = (self._turns + 1) % 4
+        self._lay()
+
+    def _right(self) -> None:
+        self._turns = (self._turns - 1) % 4
+        self._lay()
+
+    def _mirror(self) -> None:
+        self._mirrored = not self._mirrored
+        self._lay()
+
+    def _nudged(self, value: float) -> None:
+        self._nudge[0 if self.sender() is self._across else 1] = value
+        self._lay()
+
+    def _accept(self) -> None:
+        refused = next((field for field in (self._across, self._along) if field.bad), None)
+        if refused is not None:
+            self._says.setObjectName("warning")
+            self._says.setText(refused.toolTip())
+            refused.setFocus()
+            return
+        matrix, _ = self._matrix()
+        try:
+            with speaking(self._window.unit):
+                if self._whole.isChecked():
+                    self.result_layout = layout_from(self._roles(), matrix, self._path.stem, self._nut_width())
+                else:
+                    self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
+                                                    openings=self._with.isChecked())
+        except GeometryError as error:
+            self._says.setObjectName("warning")
+            self._says.setText(str(error))
+            return
+        # Asked here and not when the dialog has gone: who stays with the layout that is open stays with what was chosen too.
+        may = not self.whole or self._window.files.may_leave()
+        if may and isValid(self):
+            self.accept()

@@ -1,0 +1,323 @@
+"""The Job book stage: what each step took, what each part cost, and what to do differently."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING, TypeVar
+
+from msgspec.structs import replace
+
+from app.look.theme import Theme
+from app.panels.book.book_panel import BookPanel
+from app.panels.book.book_rows import hour_cells, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
+from app.panels.book.book_view import BookView
+from app.panels.forms.entry_table import EntryTable
+from app.panels.order.order_rows import minutes_words
+from app.sheets.needs import wares
+from app.sheets.work import Work
+from app.window import ask
+from app.window.rooms.book_file import write_book_file
+from app.window.rooms.order_room import plan_steps
+from app.window.rooms.planned_for import asked_for
+from app.window.rooms.planning import Planning, PlanWords
+from app.window.rooms.reading_desk import ReadingDesk
+from app.window.rooms.room import StageRoom
+from geometry.book import (
+    Line,
+    add_remark,
+    corrected,
+    drop_timer,
+    factors_of,
+    lines,
+    put_price,
+    put_remark,
+    read_amount,
+    read_minutes,
+    remove_price,
+    remove_remark,
+    set_minutes,
+    start,
+    stop,
+    tasks,
+)
+from geometry.errors import GeometryError, quoted
+from geometry.layout import Book, Piece, Price, Remark, Task
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+Kept = TypeVar("Kept", Price, Remark)
+
+HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
+NO_ROW = say("Stand on a row that has something to strike out first.")
+
+
+WORDS = PlanWords(
+    first=say("The planned times are being worked out."),
+    anew=say("The planned times on show are older than the last change: they are being worked out anew."),
+    stopped=say("Stopped: there are no planned times of this layout yet."),
+    older=say("Stopped: the planned times on show are older than the last change."),
+    done=say("The planned times on show are of this layout."))
+
+
+class BookRoom(StageRoom):
+    """Shows the book of record beside the plan of the layout; every entry goes through `Document.record`."""
+
+    key = "book"
+    with_snags = False
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.panel = BookPanel(window.unit)
+        self.readings = ReadingDesk(window)
+        self.view = self.centre = BookView(window.theme, self.readings.page)
+        self.strip = self.view.tabs
+        self.work: Work | None = None
+        self.rows: tuple[Line, ...] = ()
+        self._base: Work | None = None
+        self.planning = Planning(self, window, self.panel, WORDS)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
+        view = self.view
+        view.hours.entered.connect(self._minutes)
+        view.hours.pressed_at.connect(self._timer)
+        view.money.entered.connect(self._price)
+        view.money.struck.connect(self._strike_price)
+        view.notes.entered.connect(self._note)
+        view.notes.pressed_at.connect(self._seen_to)
+        view.notes.struck.connect(self._strike_note)
+        view.wanted.connect(self._wanted)
+        self.panel.wanted.connect(self._wanted)
+        self.panel.piece_chosen.connect(self._piece)
+        self.panel.currency_typed.connect(self._currency)
+
+    # ---- the stage ----------------------------------------------------------
+    @property
+    def book(self) -> Book:
+        """The job book of record."""
+        return self.window.document.book
+
+    def refresh(self) -> None:
+        """Show the book at once; plan anew, beside the window, when anything but the order changed."""
+        layout = self.window.document.layout
+        wanted = asked_for(layout, self.window.unit)
+        if self.planning.see_to(wanted, partial(plan_steps, *wanted)):
+            self.work = self._base.with_order(layout)
+        self._show()
+
+    def set_theme(self, theme: Theme) -> None:
+        self.view.set_theme(theme)
+
+    def end(self) -> None:
+        self.planning.end()
+
+    def planned(self) -> tuple[Task, ...]:
+        """The tasks of the plan; none while it is being worked out."""
+        return () if self.work is None else tasks(self.work.steps, self.work.counts.changes)
+
+    def _answered(self, work: Work) -> None:
+        self._base = work
+
+    def _failed(self, error: Exception) -> None:
+        self.work = self._base = None
+        if not isinstance(error, GeometryError):
+            raise error
+        self.window.say(say("There is no plan to hold the hours against: {error}", error=error))
+
+    def _ended(self) -> None:
+        if self.window.stage == self.key:
+            self.refresh()
+
+    # ---- what is shown --------------------------------------------------------
+    def _show(self) -> None:
+        book, work, view, opened = self.book, self.work, self.view, self.window.document.opened
+        factors = None if work is None else factors_of(work.rates, work.counts.changes)
+        self.rows = lines(book, self.planned(), factors)
+        cells = hour_cells(self.rows, {} if work is None else work.number, book)
+        view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
+        cells = price_cells(book, book.piece)
+        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), "new", None],
+                             (opened, book.piece))
+        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"], of=opened)
+        self.readings.show()
+        view.button("start").setEnabled(book.clock is None and bool(self.rows))
+        for key in ("stop", "drop"):
+            view.button(key).setEnabled(book.clock is not None)
+        says = say("Working out the plan…") if work is None and self.errand.busy else self._correction()
+        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
+
+    def _coming(self) -> list[tuple[str, str]]:
+        if self.work is None:
+            return []
+        now = self.work.counts.hours.total
+        found = [(say("By the minutes now set"), minutes_words(60 * now))]
+        then = self.work.found_hours
+        if then is not None:
+            found.append((say("By what this job took"), minutes_words(60 * then)))
+        return found
+
+    def _correction(self) -> str:
+        found = corrected(self.book)
+        if not found.learned:
+            return say("Nothing is timed yet: the first entry begins to correct the plan.")
+        return say("All in all things take {overall:.2f} times the plan; a step that was timed for long counts by "
+                   "itself.",
+                   overall=found.overall)
+
+    # ---- entries ----------------------------------------------------------------
+    def _record(self, name: str, change: Callable[[Book], Book]) -> bool:
+        try:
+            self.window.document.record(name, change)
+        except GeometryError as error:
+            self.window.say(str(error))
+            return False
+        return True
+
+    def _typed(self, table: EntryTable, row: int, column: int, text: str, name: str, change: Callable[[Book], Book]) -> None:
+        try:
+            self.window.document.record(name, change)
+        except GeometryError as error:
+            table.words.refuse(row, column, text, str(error))
+            self.window.say(str(error))
+        else:
+            table.words.accept(row, column)
+
+    def _minutes(self, row: int, column: int, text: str) -> None:
+        piece = HOUR_PIECE[column]
+        task = self._task(row)
+        if task is None:
+            self.window.say(say("This step has left the running order meanwhile: type the time at another one."))
+            return
+        self._typed(self.view.hours, row, column, text, say("Time of {title}", title=task.title),
+                    lambda book: set_minutes(book, piece, task, read_minutes(text)))
+
+    def _task(self, row: int) -> Task | None:
+        """The step that a row on show is of; None when it is there no longer, and for no row."""
+        key = self.view.hours.key(row)
+        return next((line.task for line in self.rows if line.task.operation == key), None)
+
+    def _price(self, row: int, column: int, text: str) -> None:
+        at, price = _found(self.view.money, row, prices_of(self.book, self.book.piece)) or (
+            None, Price(piece=self.book.piece, part=say("part")))
+        self._typed(self.view.money, row, column, text, say("Cost"),
+                    lambda book: put_price(book, at, _changed_price(price, column, text)))
+
+    def _note(self, row: int, column: int, text: str) -> None:
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is not None:
+            at, note = found
+            self._typed(self.view.notes, row, column, text, say("Change a note"),
+                        lambda book: put_remark(book, at, replace(note, text=text.strip())))
+        else:
+            self._typed(self.view.notes, row, column, text, say("A note"),
+                        lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip())))
+
+    def _timer(self, row: int, _column: int) -> None:
+        if self.book.clock is None:
+            self._start(row)
+        else:
+            self._record(say("Stop the timer"), lambda book: stop(book, time.time()))
+
+    def _start(self, row: int) -> None:
+        task = self._task(row)
+        if task is None:
+            self.window.say(say("Stand on a step of the table first."))
+            return
+        self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
+
+    def _seen_to(self, row: int, _column: int) -> None:
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is not None:
+            at, note = found
+            self._record(say("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
+
+    def _strike_price(self, row: int) -> None:
+        found = _found(self.view.money, row, prices_of(self.book, self.book.piece))
+        if found is None:
+            self.window.say(NO_ROW)
+        else:
+            self._record(say("Strike a cost out"), lambda book: remove_price(book, found[0]))
+
+    def _strike_note(self, row: int) -> None:
+        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        if found is None:
+            self.window.say(NO_ROW)
+        else:
+            self._record(say("Strike a note out"), lambda book: remove_remark(book, found[0]))
+
+    def _piece(self, piece: Piece) -> None:
+        self._record(say("The piece on the bench"), lambda book: replace(book, piece=piece))
+
+    def _currency(self, text: str) -> None:
+        if len(text) > 12:
+            self.panel.currency.refuse(say("A currency is a word of at most 12 letters."))
+            self.window.say(say("A currency is a word of at most 12 letters."))
+        else:
+            self._record(say("Currency"), lambda book: replace(book, currency=text))
+
+    # ---- buttons ------------------------------------------------------------------
+    def _wanted(self, key: str) -> None:
+        view = self.view
+        {"start": lambda: self._start(view.hours.currentIndex().row()),
+         "stop": lambda: self._timer(-1, 6),
+         "drop": lambda: self._record(say("Stop the timer without counting"), drop_timer),
+         "note step": self._note_step, "hardware": self._hardware,
+         "remove price": lambda: self._strike_price(view.money.currentIndex().row()),
+         "remove note": lambda: self._strike_note(view.notes.currentIndex().row()),
+         "rates": self._rates, "back": self._back, "csv": self.write}[key]()
+
+    def _note_step(self) -> None:
+        task = self._task(self.view.hours.currentIndex().row())
+        if task is None:
+            self.window.say(say("Stand on a step of the table first."))
+            return
+
+        def take(text: str) -> None:
+            self.window.document.record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
+        ask.line(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title), take)
+
+    def _hardware(self) -> None:
+        piece, listed = self.book.piece, {price.part for _, price in prices_of(self.book, self.book.piece)}
+        new = [Price(piece=piece, part=ware.name, count=ware.count) for ware in wares(self.window.document.layout)
+               if ware.name not in listed]
+
+        def change(book: Book) -> Book:
+            for price in new:
+                book = put_price(book, None, price)
+            return book
+        self._record(say("List the hardware"), change)
+
+    def _rates(self) -> None:
+        layout = self.window.document.layout
+        self.window.document.apply(say("Minutes found by the job book"),
+                                   replace(layout, rates=corrected(self.book).rates(layout.rates)))
+
+    def _back(self) -> None:
+        name = self.window.document.take_back()
+        self.window.say(say("Taken back: {name}", name=name) if name else say("Nothing was written since the layout "
+                                                                                "was opened"))
+
+    def write(self) -> None:
+        """Ask where and write the book as a table."""
+        write_book_file(self.window, self.book, self.planned())
+
+
+def _found(table: EntryTable, row: int, known: list[tuple[int, Kept]]) -> tuple[int, Kept] | None:
+    """(place in the book, record) of what a row on show is of; None for the row of what is new."""
+    return next((one for one, key in zip(known, keys_of(known), strict=True) if key == table.key(row)), None)
+
+
+def _changed_price(price: Price, column: int, text: str) -> Price:
+    """A price with one cell typed anew. GeometryError with a sentence for what cannot be read."""
+    if column == 0:
+        return replace(price, part=text.strip())
+    if column == 1:
+        if not text.strip().isdecimal():
+            raise GeometryError(say('{text} is not a number of parts: write for example 12.', text=quoted(text)))
+        return replace(price, count=int(text))
+    return replace(price, each=read_amount(text))

@@ -1,0 +1,236 @@
+"""The Order stage: steps to drag, the piece at each of them, and what an order of one's own would spoil."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+from PySide6.QtCore import QRectF
+
+from app.look.theme import Theme
+from app.panels.order.order_panel import OrderPanel
+from app.panels.order.order_rows import LOUD, order_rows, worst
+from app.panels.order.rate_rows import loud_words, tally
+from app.panels.order.step_words import step_words
+from app.sheets.work import Work, plan_work
+from app.window.rooms.order_centre import OrderCentre
+from app.window.rooms.planned_for import asked_for
+from app.window.rooms.planning import Planning, PlanWords
+from app.window.rooms.room import StageRoom
+from geometry.cancellation import Ask, go_on
+from geometry.checks.words import first
+from geometry.drawing.step_views import StepViews, step_views
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.lengths import speaking
+from geometry.saying import count, say
+from geometry.sequence import Wishes, judge, legal_span, moved
+from geometry.terms import term
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+WORDS = PlanWords(
+    first=say("The running order is being worked out."),
+    anew=say("The steps on show are older than the last change: they are being worked out anew."),
+    stopped=say("Stopped: there is no running order of this layout yet."),
+    older=say("Stopped: the steps on show are older than the last change. Do not work by them."),
+    done=say("The steps on show are of this layout."))
+
+
+class OrderRoom(StageRoom):
+    """Keeps order and pictures in step with the layout while the stage is on show."""
+
+    key = "order"
+    with_snags = False
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self.panel = OrderPanel(window.theme, window.unit)
+        self.centre = OrderCentre(window.theme)
+        self.strip = self.centre.title
+        self.work: Work | None = None
+        self.at = ""
+        self._base: Work | None = None
+        self.planning = Planning(self, window, self.centre, WORDS, self.centre.parts)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
+        steps = self.panel.list
+        steps.chosen.connect(self.go_to)
+        steps.hovering.connect(self._hovering)
+        steps.dropped.connect(self._dropped)
+        steps.let_go.connect(self._let_go)
+        steps.stepped.connect(self._stepped)
+        self.panel.edited.connect(window.document.apply)
+        self.panel.refused.connect(window.say)
+        self.panel.best_wanted.connect(self.back_to_best)
+        self.centre.at_wanted.connect(self._turned)
+
+    # ---- the stage ----------------------------------------------------------
+    def refresh(self) -> None:
+        """Show the order as the layout keeps it; plan anew, beside the window, when anything else changed."""
+        layout = self.window.document.layout
+        self.panel.show_rates(layout)  # at once: what is typed while a plan is on its way is typed into this layout
+        wanted = asked_for(layout, self.window.unit)
+        if self.planning.see_to(wanted, partial(plan_steps, *wanted)):
+            self._show(self._base.with_order(layout))
+        elif self.work is None and self.errand.busy:
+            self.panel.show_head(say("Working out the order…"), "", "")
+
+    def leave(self) -> None:
+        self.centre.stop()
+        self.panel.list.give_up()
+
+    def set_theme(self, theme: Theme) -> None:
+        self.panel.set_theme(theme)
+        self.centre.set_theme(theme)
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        self.panel.set_unit(unit)
+
+    def end(self) -> None:
+        self.centre.stop()
+        self.planning.end()
+
+    # ---- answers --------------------------------------------------------------
+    def _answered(self, work: Work) -> None:
+        self._base = work
+
+    def _failed(self, error: Exception) -> None:
+        self.panel.list.give_up()
+        self.work = self._base = None
+        if not isinstance(error, GeometryError):
+            raise error
+        self.panel.show_order([], "", False)
+        self.panel.show_head("", "", say("There is no order yet: {error}", error=error))
+        self.panel.show_hours(None)
+        self.centre.show_count(0, 0)
+        self.centre.picture.show_drawing((), QRectF(), "")
+        self.centre.page.show_step(None, ())
+
+    def _ended(self) -> None:
+        if self.window.stage == self.key:
+            self.refresh()
+
+    # ---- what is shown ----------------------------------------------------------
+    def _show(self, work: Work) -> None:
+        self.panel.list.give_up()  # a step in the hand may not be there any more
+        self.work = work
+        ids = list(work.order.steps)
+        if self.at not in ids:
+            self.at = ids[0] if ids else ""
+        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit), self.at,
+                              bool(work.layout.order))
+        titles = {op.id: op.title for op in work.ops}
+        loud = loud_words(work.order.blocked, [titles[id] for id in work.order.stuck])
+        self.panel.show_head(tally(work.counts), self._changes(work), loud)
+        self.panel.show_hours(work.counts, work.found_hours)
+        self._say()
+        self._show_step()
+
+    def _changes(self, work: Work) -> str:
+        changes, best = work.order.changes.total, work.best
+        if work.order.proven:
+            return say("{changes} changes of machine, bit, table or side: no order needs fewer", changes=changes)
+        if best is None or best.changes.total == changes and not work.problems:
+            return say("{changes} changes of machine, bit, table or side; none can do with fewer than {bound}",
+                       changes=changes, bound=work.order.bound)
+        return say("{changes} changes of machine, bit, table or side; the best order has {total}",
+                   changes=changes, total=best.changes.total)
+
+    def _say(self) -> None:
+        """What is wrong with the order, under the list."""
+        loud = [p for p in self.work.problems if p.grade in LOUD]
+        if loud:
+            self.panel.say(count(len({p.op for p in loud}),
+                                 "This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.",
+                                 "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
+                           warn=True)
+        elif self.work.problems:
+            self.panel.say(say("Nothing is spoiled by this order; what is unwise in it is marked."))
+        else:
+            self.panel.say(say("Drag a step to move it, or press Alt+Up and Alt+Down."))
+
+    def _show_step(self) -> None:
+        work = self.work
+        if not self.at:
+            self.centre.show_count(0, 0)
+            return
+        number = work.number[self.at]
+        by_id = {op.id: op for op in work.ops}
+        op = by_id[self.at]
+        views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
+        edges = [edge for edge in work.before if edge not in work.order.given_up]
+        words = step_words(op, by_id, edges, work.number, work.estimate[op.id], views.state, self.window.unit)
+        self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
+        x0, y0, x1, y1 = views.box
+        self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))
+        self.centre.page.show_step(words, views.section)
+
+    # ---- the hand -----------------------------------------------------------------
+    def go_to(self, id: str) -> None:
+        """Show a step."""
+        if self.work is not None and id in self.work.number and id != self.at:
+            self.at = id
+            self.panel.list.pick(id)
+            self._show_step()
+
+    def _turned(self, at: int) -> None:
+        if self.work is not None and self.work.order.steps:
+            self.go_to(self.work.order.steps[min(max(at, 0), len(self.work.order.steps) - 1)])
+
+    def _hovering(self, id: str, to: int) -> None:
+        work = self.work
+        order = moved(work.order.steps, id, to)
+        edges = [edge for edge in work.before if edge not in work.order.given_up]
+        span = legal_span(work.order.steps, id, edges)
+        problems = judge(order, work.ops, edges)
+        self.panel.list.show_drag(span, worst(problems))
+        known = {(p.op, p.text) for p in work.problems}
+        new = [p for p in problems if (p.op, p.text) not in known and p.grade != "left out"]
+        if not new:
+            self.panel.say(say("It may stand here."))
+        else:
+            more = " " + say("And {n} more.", n=len(new) - 1) if len(new) > 1 else ""
+            self.panel.say(f"{first(term(new[0].grade))}: {new[0].text}{more}", warn=new[0].grade in LOUD)
+
+    def _dropped(self, id: str, to: int) -> None:
+        self._move(id, to)
+
+    def _let_go(self) -> None:
+        self._say()
+
+    def _stepped(self, id: str, by: int) -> None:
+        steps = self.work.order.steps
+        to = steps.index(id) + by
+        if 0 <= to < len(steps):
+            self._move(id, to)
+
+    def _move(self, id: str, to: int) -> None:
+        work = self.work
+        order = moved(work.order.steps, id, to)
+        if order == work.order.steps:
+            self._say()
+            return
+        self.at = id
+        title = next(op.title for op in work.ops if op.id == id)
+        own = () if order == (work.best or work.order).steps else order
+        self.window.document.apply(say("Move {title} in the order", title=title),
+                                   replace(self.window.document.layout, order=own))
+
+    def back_to_best(self) -> None:
+        """Let go of the maker's own order."""
+        if self.window.document.layout.order:
+            self.window.document.apply(say("Back to the best order"),
+                                       replace(self.window.document.layout, order=()))
+
+
+def plan_steps(layout: Headstock, unit: LengthUnit, ask: Ask = go_on) -> Work:
+    """Plan it, with sentences in that unit; pure, so that it runs beside the window. `ask` is asked between its parts."""
+    with speaking(unit):
+        return plan_work(layout, Wishes(unit=unit), ask)

@@ -1,0 +1,180 @@
+"""Whose rack is on show, where it is kept, and what becomes of a change: the Router stage's desk for the rack."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from app.formats.errors import FormatError
+from app.formats.rack import (
+    LARGEST_BYTES,
+    decode_rack,
+    encode_rack,
+    keep_before,
+    load_rack,
+    rack_path,
+    save_rack,
+    set_aside,
+    starting_rack,
+)
+from app.formats.reading import read_bytes
+from app.formats.saving import save_bytes
+from app.panels.describe import field
+from app.panels.router.rack_view import RackView
+from app.window import ask
+from geometry.edits.rack import set_rack
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Rack
+from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+MOST_BACK = 100
+
+
+class RackDesk(QObject):
+    """Feeds a RackView with the layout's rack or the maker's own, and puts changes where they belong."""
+
+    def __init__(self, window: MainWindow, path: Path | None = None) -> None:
+        super().__init__(window)
+        self._window = window
+        self._path = path or rack_path()
+        self._mine: Rack | None = None
+        self._before: list[Rack] = []
+        self.view = RackView(window.unit)
+        self.view.edited.connect(self._edited)
+        self.view.refused.connect(window.say)
+        self.view.whose_changed.connect(self.show)
+        self.view.wanted.connect(self._wanted)
+
+    def show(self) -> None:
+        """Show the rack that is asked for, as it is now."""
+        layout = self._window.document.layout
+        if self.view.whose == "layout":
+            extra = [field(layout, say("Template thickness"), "length", ("template", "thickness"),
+                           layout.template.thickness)]
+            says = say("Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.")
+            self.view.show_rack(layout.rack, says, extra, False)
+        else:
+            says = say("Kept for you in {path}. Layouts hold copies of their own.", path=self._path)
+            self.view.show_rack(self.mine(), says, [], bool(self._before))
+
+    def mine(self) -> Rack:
+        """The maker's own rack; a file that cannot be used is set aside and said so."""
+        if self._mine is None:
+            unit = "mm" if self._window.unit == "mm" else "inch"
+            try:
+                self._mine = load_rack(self._path, unit)
+            except FormatError as error:
+                self._mine = starting_rack(unit)
+                self._tell(say("Your rack could not be read"), f"{error} {self._aside()}")
+        return self._mine
+
+    # ---- inside ---------------------------------------------------------
+    def _aside(self) -> str:
+        try:
+            aside = set_aside(self._path)
+        except FormatError as error:
+            return str(error)
+        return say("It was set aside as {aside}, nothing of it is lost; a starting rack takes its place.",
+                   aside=aside.name)
+
+    def _tell(self, title: str, text: str) -> None:
+        ask.warn(self._window, title, text)
+
+    def _edited(self, what: str, changed: Rack | Headstock, renamed: tuple[str, str, str] | None) -> None:
+        if isinstance(changed, Headstock):
+            self._window.document.apply(what, changed)
+        elif self.view.whose == "layout":
+            self._into_layout(what, changed, renamed)
+        else:
+            was = self.mine()
+            if self._save(changed):
+                self._before = [*self._before, was][-MOST_BACK:]
+        self.show()
+
+    def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> bool:
+        """Whether the layout has taken it; what is in the way is said."""
+        try:
+            self._window.document.apply(what, set_rack(self._window.document.layout, rack, renamed))
+        except GeometryError as error:
+            self._window.say(str(error))
+            return False
+        return True
+
+    def _save(self, rack: Rack) -> bool:
+        try:
+            save_rack(rack, self._path)
+        except FormatError as error:
+            self._tell(say("Your rack was not kept"), str(error))
+            return False
+        self._mine = rack
+        return True
+
+    def _wanted(self, key: str) -> None:
+        {"take": self._take, "keep": self._keep, "import": self._import, "export": self._export, "back": self._back,
+         "start mm": self._start_mm, "start inch": self._start_inch}[key]()
+        self.show()
+
+    def _replace(self, what: str, rack: Rack) -> None:
+        self._edited(what, rack, None)
+
+    def _take(self) -> None:
+        if self._into_layout(say("Take my rack into the layout"), self.mine()):
+            self._window.say(say("The layout now holds a copy of your rack."))
+
+    def _keep(self) -> None:
+        self.mine()
+        try:
+            before = keep_before(self._path)
+        except FormatError as error:
+            self._tell(say("Your rack was not kept"), str(error))
+            return
+        if self._save(self._window.document.layout.rack):
+            words = say("This rack is now yours, for all layouts.")
+            self._window.say(words if before is None else
+                             words + say(" The one before it is in {before}.", before=before.name))
+
+    def _back(self) -> None:
+        if self._before:
+            *rest, last = self._before
+            if self._save(last):
+                self._before = rest
+
+    def _start_mm(self) -> None:
+        self._replace(say("Start the rack anew"), starting_rack("mm"))
+
+    def _start_inch(self) -> None:
+        self._replace(say("Start the rack anew"), starting_rack("inch"))
+
+    def _import(self) -> None:
+        path = ask.open_file(self._window, say("Import a rack"), self._folder(), ask.RACKS)
+        if path is None:
+            return
+        try:
+            rack = decode_rack(read_bytes(path, LARGEST_BYTES), path.name)
+        except OSError as error:
+            self._tell(say("This rack was not imported"),
+                       say("{path} cannot be read: {strerror}.", path=path.name, strerror=error.strerror or error))
+        except FormatError as error:
+            self._tell(say("This rack was not imported"), str(error))
+        else:
+            self._replace(say("Import {path}", path=path.name), rack)
+
+    def _export(self) -> None:
+        path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS, (".json",))
+        if path is None:
+            return
+        try:
+            save_bytes(path, encode_rack(self.view.rack))
+        except FormatError as error:
+            self._tell(say("This rack was not exported"), str(error))
+        else:
+            self._window.say(say("Written: {path}", path=path))
+
+    def _folder(self) -> str:
+        path = self._window.document.path
+        return str(path.parent if path is not None else Path.home())

@@ -1,0 +1,105 @@
+"""The readings page of the Job book stage: entries go into the book, what they say goes where the maker wants."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
+from PySide6.QtCore import QObject
+
+from app.panels.book.reading_page import ReadingPage
+from app.panels.book.reading_rows import (
+    asked,
+    fit_sentences,
+    key_of,
+    off_of,
+    printer_sentence,
+    reading_cells,
+    shop_sentences,
+)
+from geometry.book import put_reading, remove_reading
+from geometry.errors import GeometryError
+from geometry.layout import Reading
+from geometry.measured import Found, Off, implied, joined, take_accuracy
+from geometry.saying import count, say
+from geometry.units import parse_angle, parse_length
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+class ReadingDesk(QObject):
+    """Feeds a ReadingPage from the book of record."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self.page = ReadingPage()
+        self.page.way_chosen.connect(self.show)
+        self.page.wanted.connect(self._wanted)
+        self.page.table.entered.connect(self._entered)
+        self.page.table.struck.connect(self._strike)
+        self._rows: list[Reading] = []
+        self._found: tuple[Found, ...] = ()
+
+    def show(self) -> None:
+        """Show the readings of the piece on the bench."""
+        layout, unit = self._window.document.layout, self._window.unit
+        piece = layout.book.piece
+        try:
+            self._rows = asked(layout, self.page.way)
+            found = off_of(layout, piece)
+            self._found, fit = implied(layout, found)
+            pairs = joined(layout, found)
+        except GeometryError as error:
+            self.page.show_readings([], [str(error)], False)
+            return
+        sentences = [*self._slips(found), *fit_sentences(pairs, unit), *shop_sentences(self._found, layout.accuracy, unit),
+                     printer_sentence(fit)]
+        cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
+        self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
+                                (self._window.document.opened, piece, self.page.way.words))
+
+    def _slips(self, found: tuple[Off, ...]) -> list[str]:
+        doubtful = [off.reading.drilling for off in found if off.doubtful]
+        if not doubtful:
+            return []
+        return [count(len(doubtful), "One reading is so far off that a slip of the pen is likelier; left out below: {which}.",
+                      "{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.",
+                      which=", ".join(doubtful))]
+
+    def _entered(self, row: int, column: int, text: str) -> None:
+        table = self.page.table
+        one = next((one for one in self._rows if key_of(one) == table.key(row)), None)
+        if one is None:
+            self._window.say(say("This hole is no longer in the layout: nothing was written down."))
+            return
+        name = say("Reading of {drilling}", drilling=one.drilling)
+        document = self._window.document
+        mine = replace(one, piece=document.book.piece)
+        try:
+            if not text.strip():
+                document.record(name, lambda book: remove_reading(book, mine))
+            else:
+                value = math.degrees(parse_angle(text)) if one.what == "tilt" else parse_length(text, self._window.unit)
+                if one.what in ("diameter", "depth", "distance") and value <= 0:
+                    raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
+                document.record(name, lambda book: put_reading(book, replace(mine, value=value)))
+        except GeometryError as error:
+            table.words.refuse(row, column, text, str(error))
+            self._window.say(str(error))
+        else:
+            table.words.accept(row, column)
+
+    def _strike(self, row: int) -> None:
+        self._entered(row, 2, "")
+
+    def _wanted(self, key: str) -> None:
+        if key == "printer":
+            self._window.commands.run("correct")
+            return
+        layout = self._window.document.layout
+        self._window.document.apply(say("Take the readings into the shop accuracy"),
+                                    replace(layout, accuracy=take_accuracy(layout.accuracy, self._found)))
+        self._window.say(say("The chances now reckon with what you measured; one undo takes it back."))

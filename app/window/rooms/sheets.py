@@ -1,0 +1,137 @@
+"""Writing the sheets from the window: ask where, write in the background, say how far it is and what there is."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEventLoop, QObject, Qt, QUrl
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QProgressDialog
+from shiboken6 import isValid
+
+from app.formats.errors import FormatError
+from app.formats.file_names import stem_of
+from app.panels.forms.work_note import WorkNote
+from app.window import ask
+from app.window.work.errand import Errand
+from geometry.cancellation import Ask
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.main import MainWindow
+
+
+def write_sheets(window: MainWindow) -> None:
+    """Ask for a folder and write the sheets of the layout on show into it; one writing at a time."""
+    if window.sheet_writer is not None and window.sheet_writer.busy:
+        window.say(say("The sheets are being written already."))
+        return
+    path = window.document.path
+    folder = ask.folder(window, say("Write the sheets into this folder"),
+                        str(path.parent if path else Path.home()))
+    if folder is not None:
+        if window.sheet_writer is not None:
+            window.sheet_writer.put_away()
+        window.sheet_writer = SheetWriter(window, folder)
+        window.sheet_writer.start()
+
+
+class SheetWriter(QObject):
+    """One writing of sheets. It can be stopped until the first file is written: there are all files or none."""
+
+    def __init__(self, window: MainWindow, folder: Path) -> None:
+        super().__init__(window)
+        self._window = window
+        self._folder = folder
+        self._errand = Errand(self)
+        self._errand.answered.connect(self._done)
+        self._errand.failed.connect(self._failed)
+        self._errand.ended.connect(self._ended)
+        self._stopped = False
+        self._paths: list[Path] = []
+        """what was written, told by the thread"""
+        self.note = WorkNote(window.paper, top=True)
+        self.note.stopped.connect(self.stop)
+        self.note.put_away.connect(window.keyboard.home)
+
+    def start(self) -> None:
+        """Begin; the window goes on meanwhile."""
+        layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
+        self._window.tools.enable_action("write sheets", False)
+        self._window.say(say("Writing the sheets…"))
+        self.note.working(say("The sheets are being written."), self._at)
+        self._errand.start_in_parts(partial(self._write, layout, paper, stem_of(layout.name, "headstock"), self._window.unit))
+
+    @property
+    def busy(self) -> bool:
+        """Whether it is still writing."""
+        return self._errand.busy
+
+    def stop(self) -> None:
+        """The maker wants no sheets any more."""
+        self._stopped = True
+        self._errand.stop()
+
+    def finish(self) -> None:
+        """Let a writing that runs come to its end, or be stopped by the maker, before the window goes; the window shows that it waits."""
+        if not self.busy:
+            return
+        loop = QEventLoop()  # nobody's child, as in waiting.py
+        box = QProgressDialog(say("The sheets are still being written. The window closes when they are."), say("Stop the writing"), 0, 0,
+                              self._window)
+        box.setWindowModality(Qt.WindowModality.WindowModal)
+        box.canceled.connect(self.stop)
+        self._errand.ended.connect(loop.quit)
+        self._window.destroyed.connect(loop.quit)
+        box.show()
+        loop.exec()
+        if isValid(box):
+            box.canceled.disconnect(self.stop)
+            box.close()
+            box.deleteLater()
+
+    def wait(self) -> None:
+        """The window goes: wait for the end of what still runs, and tell nothing of it any more."""
+        self._errand.end()
+
+    def put_away(self) -> None:
+        """Another writing takes its place."""
+        self.note.deleteLater()
+        self.deleteLater()
+
+    # ---- inside -------------------------------------------------------------
+    def _write(self, layout: Headstock, paper: str, stem: str, unit: LengthUnit, ask: Ask) -> list[Path]:
+        """In the thread."""
+        from app.sheets import write_sheets as write
+        self._paths = write(layout, self._folder, paper=paper, stem=stem, unit=unit, ask=ask)
+        return self._paths
+
+    def _at(self) -> str:
+        return self._errand.at
+
+    def _ended(self) -> None:
+        self.note.none()
+        if not self._stopped:
+            return
+        if self._paths:  # it was too late
+            self._done(self._paths)
+        else:
+            self._window.tools.enable_action("write sheets", True)
+            self._window.say(say("Stopped: no file was written."))
+
+    def _done(self, paths: list[Path]) -> None:
+        self._window.tools.enable_action("write sheets", True)
+        self._window.say(say("{paths} files written to {folder}", paths=len(paths), folder=self._folder))
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
+
+    def _failed(self, error: Exception) -> None:
+        self._window.tools.enable_action("write sheets", True)
+        if not isinstance(error, FormatError | GeometryError | OSError):
+            raise error
+        self._window.say(say("The sheets were not written"))
+        ask.warn(self._window, say("The sheets were not written"), str(error))

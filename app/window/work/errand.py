@@ -1,0 +1,125 @@
+"""One piece of work beside the window at a time, for a room or a dialog that asks for it again and again."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from functools import partial
+
+from PySide6.QtCore import QObject, Signal, SignalInstance
+
+from app.window.work.aside import stand_aside
+from app.window.work.background import Background
+from geometry.cancellation import Ask, At, Stopped, asking
+from geometry.errors import GeometryError
+
+
+class Errand(QObject):
+    """Runs one piece of work after the other, each in a thread of its own.
+
+    `answered` or `failed` brings what came of one, and then `ended` says that
+    the next may be given; of one that was stopped `ended` alone. It is free from
+    that moment on, also while the thread itself is still on its way out.
+    """
+
+    answered = Signal(object)
+    failed = Signal(object)
+    """the exception: who listens raises it again unless it is one that was to be expected"""
+    ended = Signal()
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._running: Background | None = None
+        self._stop = threading.Event()
+        """whether nobody wants the answer of the one that works"""
+        self._place = _Place()
+        self._threads: list[Background] = []
+        """the one that works and those that have told their answer but have not ended yet"""
+        self._over = False
+
+    @property
+    def busy(self) -> bool:
+        """Whether an answer is on its way."""
+        return self._running is not None
+
+    @property
+    def free(self) -> bool:
+        """Whether work may be given."""
+        return self._running is None and not self._over
+
+    @property
+    def at(self) -> str:
+        """What the work that runs is at, in words; "" where it does not tell, or nobody wants its answer."""
+        return "" if self._place.at is None or self._stop.is_set() else self._place.at()
+
+    def start(self, work: Callable[[], object]) -> None:
+        """Begin. RuntimeError unless it is free."""
+        if not self.free:
+            raise RuntimeError("one piece of work at a time")
+        self._stop, self._place = threading.Event(), _Place()
+        self._begin(work)
+
+    def start_in_parts(self, work: Callable[[Ask], object]) -> None:
+        """Begin work that asks between its parts (geometry/cancellation.py): there it stands aside while the hand is at work, and
+        ends when it is stopped. RuntimeError unless it is free."""
+        if not self.free:
+            raise RuntimeError("one piece of work at a time")
+        self._stop, self._place = threading.Event(), _Place()
+        self._begin(partial(work, asking(partial(stand_aside, self._stop.is_set), self._place.hear)))
+
+    def stop(self) -> None:
+        """Nobody wants the answer any more: it is not told. Work in parts ends at its next part, other work goes on to its
+        end; then `ended` says that it has."""
+        self._stop.set()
+
+    def end(self) -> None:
+        """Stop what runs, wait for its end, tell nothing of it and take no more work."""
+        self._over, self._running = True, None
+        self._stop.set()
+        for thread in self._threads:
+            thread.wait()
+
+    # ---- inside ---------------------------------------------------------
+    def _begin(self, work: Callable[[], object]) -> None:
+        thread = self._running = Background(work, self)
+        self._threads.append(thread)
+        thread.answered.connect(self._answered)
+        thread.failed.connect(self._failed)
+        thread.finished.connect(self._gone)
+        thread.start()
+
+    def _answered(self, answer: object) -> None:
+        self._tell(self.answered, answer, not self._stop.is_set())
+
+    def _failed(self, error: Exception) -> None:
+        expected = isinstance(error, Stopped | GeometryError)
+        self._tell(self.failed, error, not (expected and self._stop.is_set()))
+
+    def _tell(self, signal: SignalInstance, what: object, wanted: bool) -> None:
+        if self._running is None:  # ended while this was on its way
+            return
+        try:
+            if wanted:
+                signal.emit(what)
+        finally:
+            self._running = None
+            self.ended.emit()
+
+    def _gone(self) -> None:
+        self._threads = [one for one in self._threads if not one.isFinished()]
+
+
+class _Place:
+    """What one piece of work is at: told in its thread, read in that of the window."""
+
+    def __init__(self) -> None:
+        self.at: At | None = None
+
+    def hear(self, at: At) -> None:
+        """Called in the thread of the work."""
+        self.at = at
+
+
+def raised(error: Exception) -> None:
+    """The slot of `failed` where no error is to be expected."""
+    raise error
