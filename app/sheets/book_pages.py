@@ -47,7 +47,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
         piece = f"{PIECES_IN_WORDS[remark.piece]}, {about}" if about else PIECES_IN_WORDS[remark.piece]
         text = say("{text} (seen to)", text=remark.text) if remark.done else remark.text
         blocks.append(paragraph(f"{piece}: {text}", width))
-    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE) for _ in range(6)]
+    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE, spare=n > 1) for n in range(6)]
 
 
 PIECES_IN_WORDS = {"practice": say("practice piece"), "real": say("real piece")}

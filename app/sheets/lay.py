@@ -32,6 +32,8 @@ class Block(Struct, frozen=True):
     """stay on one page with the block that follows"""
     own_page: bool = False
     """begin a page"""
+    spare: bool = False
+    """left out where it would begin a page: room to write in"""
     head: tuple[Placed, ...] = ()
     """what stands above it again when it begins a page, `head_height` mm high"""
     head_height: float = 0.0
@@ -102,7 +104,11 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
             if sum(one.height for one in group) > y1 - y0:
                 group = group[:2]
                 break
-        if not pages or group[0].own_page or y - sum(one.height for one in group) < y0 - 1e-6:
+        full = y - sum(one.height for one in group) < y0 - 1e-6
+        if pages and full and group[0].spare:
+            i += len(group)
+            continue
+        if not pages or group[0].own_page or full:
             pages.append([])
             y = y1
             pages[-1] += moved(group[0].head, x0, y)

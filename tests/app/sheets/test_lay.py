@@ -40,6 +40,13 @@ def test_a_chain_that_is_higher_than_a_page_is_parted():
     assert [name for page in found for name in page] == ["0", "1", "2", "3", "4"] and len(found) == 2
 
 
+def test_room_to_write_in_begins_no_page():
+    lines = [bar(str(i), 30.0, spare=i > 0) for i in range(5)]
+    assert names(flow(lines, WINDOW)) == [["0", "1", "2"]]
+    assert names(flow([*lines, bar("end", 5.0)], WINDOW)) == [["0", "1", "2", "end"]]
+    assert names(flow(lines[1:2], WINDOW)) == [["1"]], "a page that holds nothing yet"
+
+
 def test_a_block_may_ask_for_its_own_page():
     assert names(flow([bar("a", 5.0), bar("b", 5.0, own_page=True)], WINDOW)) == [["a"], ["b"]]
 
