@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from app.look.descendants import below
 from app.tools.pointer import Pointer, Running
@@ -55,6 +55,22 @@ def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
     press(button("Remove string 13"))
     assert bench.layout == before
     assert bench.window.document.history.undo_name == "Remove string 13"
+
+
+def test_a_button_whose_work_is_done_leaves_the_keyboard_to_a_value_beside_it(bench, room):
+    """Its row goes; a button in its place might be pressed by who presses twice."""
+    bench.window.document.apply("no strings", replace(bench.layout, strings=(), tuners=tuple(
+        replace(tuner, string=None) for tuner in bench.layout.tuners)))
+    word = f"Add a string for each of the {len(bench.layout.tuners)} posts"
+    until(lambda: [b for b in below(room.panel, QPushButton) if b.text() == word and ready(b)], "no such button")
+    (button,) = (b for b in below(room.panel, QPushButton) if b.text() == word and ready(b))
+    button.setFocus()
+    QTest.keyClick(button, Qt.Key.Key_Space)
+    assert len(bench.layout.strings) == len(bench.layout.tuners)
+    until(lambda: room.panel.nut.complete, "rows come in some turns of the event loop")
+    now = QApplication.focusWidget()
+    assert now in room.panel.nut.widgets and not isinstance(now, QPushButton)
+    assert room.panel.nut.rows[room.panel.nut.widgets.index(now)].change is not None
 
 
 def test_a_post_chosen_with_the_keyboard_changes_two_strings_over(bench, room):

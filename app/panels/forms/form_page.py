@@ -72,13 +72,19 @@ class FormPage(QWidget):
             self.setMinimumHeight(height)
 
     def take_keyboard(self, before: FormPage) -> None:
-        """Give the keyboard to the row of the same name as the one that has it on the page before, if there is one."""
+        """Give the keyboard to the row of the same name as the one that has it on the page before; where that is gone, as a
+        button whose work is done, to the nearest row with a value: a button in its place might be pressed unasked."""
         now = QApplication.focusWidget()
-        if now in before.widgets:
-            name = now.accessibleName()
-            same = next((widget for widget in self.widgets if name and widget.accessibleName() == name), None)
-            if same is not None:
-                same.setFocus()
+        if now not in before.widgets:
+            return
+        place = before.widgets.index(now)
+        gone = before.rows[place]
+        made = sorted(range(len(self.widgets)), key=lambda i: abs(i - place))  # what is not made yet cannot be given it
+        same = [i for i in made if (self.rows[i].label, self.rows[i].kind) == (gone.label, gone.kind)]
+        values = [i for i in made if self.rows[i].change is not None and self.widgets[i].isEnabled()
+                  and self.rows[i].kind not in ("heading", "note", "button", "fact")]
+        if same or values:
+            self.widgets[(same or values)[0]].setFocus()
 
     def event(self, event: QEvent) -> bool:
         """A drawing is made when its tip is asked for: label and field pass that on, for their own tip is empty then."""
