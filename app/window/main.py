@@ -140,6 +140,7 @@ class MainWindow(QMainWindow):
         self.tools.chosen.connect(self.set_tool)
         self.tools.action.connect(self.commands.run)
         self.tools.option_changed.connect(self._options)
+        self.tools.paper.textActivated.connect(self._paper_chosen)
         self.tools.slot_width_field.refused.connect(self.say)
         self.side.edited.connect(self._edited)
         self.side.refused.connect(self.say)
@@ -348,11 +349,15 @@ class MainWindow(QMainWindow):
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)
         self.tools.slot_width_field.set_unit(unit)
+        self.tools.paper.setCurrentText(kept.paper(self.settings, unit))
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
         for room in self.rooms.made:
             room.set_unit(unit)
         self._options()
+
+    def _paper_chosen(self, name: str) -> None:
+        self.settings.setValue("paper", name)  # for the next start too
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""

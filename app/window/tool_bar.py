@@ -10,6 +10,7 @@ from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.forms.fields import LengthField
 from app.tools.options import sound_width
+from app.window.kept import PAPERS
 from app.window.sign_button import SignButton
 from geometry.errors import GeometryError
 from geometry.lengths import speaking
@@ -115,7 +116,7 @@ class ToolBar(QWidget):
             self._actions[key] = button
             self._row.addWidget(button)
         self.paper = QComboBox(self)
-        self.paper.addItems(["A4", "A3", "Letter", "Tabloid"])
+        self.paper.addItems(PAPERS)
         self.paper.setAccessibleName(say("Paper"))
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)

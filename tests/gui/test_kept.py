@@ -4,8 +4,10 @@ import os
 import sys
 
 import pytest
-from PySide6.QtCore import QByteArray, QPoint, QSettings, QUrl
+from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt, QUrl
+from PySide6.QtTest import QTest
 
+from app.formats.paper import PAPERS
 from app.look.theme import DAY, LAMP
 from app.window import kept
 from app.window.demo import demo
@@ -29,6 +31,24 @@ def test_any_value_under_any_key_gives_a_sensible_answer(settings, tmp_path, val
         assert all(isinstance(word, str) for word in kept.words(store, "key"))
     settings.setValue("key", "in")
     assert kept.one_of(settings, "key", ("mm", "in"), "mm") == "in"
+
+
+def test_the_paper_chosen_last_is_kept_and_until_then_it_follows_the_unit(qtbot, settings):
+    assert kept.PAPERS == tuple(PAPERS)
+    one = MainWindow(demo(), None, settings)
+    qtbot.addWidget(one)
+    assert one.tools.paper.currentText() == "A4"
+    one.set_unit("in64")
+    assert one.tools.paper.currentText() == "Letter"
+    one.set_stage("sheets")
+    one.show()
+    one.tools.paper.setFocus()
+    QTest.keyClick(one.tools.paper, Qt.Key.Key_Down)
+    assert one.tools.paper.currentText() == "Tabloid"
+    one.set_unit("mm")
+    other = MainWindow(demo(), None, settings)
+    qtbot.addWidget(other)
+    assert one.tools.paper.currentText() == other.tools.paper.currentText() == "Tabloid"
 
 
 def test_a_window_opens_on_settings_without_sense(qtbot, settings):
