@@ -167,7 +167,7 @@ def _score(edge: _Edge, path: Path, edges: Sequence[_Edge]) -> float:
     if len(edges) == 1:
         return fits * reach
     middle = turn(-_heading(edge))(v.middle(edge.start, edge.end))[0]
-    area = shapely.make_valid(Polygon(upright.flatten(0.05)), method="structure", keep_collapsed=False)
+    area = shapely.make_valid(Polygon(upright.flatten(0.05)), method="structure")
     other = shapely.transform(area, lambda at: at * (-1.0, 1.0) + (2 * middle, 0.0))
     alike = area.intersection(other).area / max(area.union(other).area, 1e-12)
     # Of two edges that do equally well, the narrower is the nut's: heads widen towards the tip.

@@ -84,7 +84,7 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
         made = Polygon(self.points)
         if not made.is_valid:
             # By lines it would take minutes for some hundred crossings, and leave out what a wall winds about twice.
-            made = shapely.make_valid(made, method="structure", keep_collapsed=False)
+            made = shapely.make_valid(made, method="structure")
         shapely.prepare(made)
         return made
 

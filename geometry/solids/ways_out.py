@@ -260,6 +260,8 @@ def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float, 
     Only what lies about the centre is looked at, farther and farther (`apart`: how far its rim is away, mm): an outline of
     thousands of corners, each with an arc round it, takes gigabytes.
     """
+    if shapely.is_empty(area):
+        return None
     x0, y0, x1, y1 = shapely.bounds(area)
     whole = math.hypot(max(x1 - centre[0], centre[0] - x0), max(y1 - centre[1], centre[1] - y0))
     look = apart + radius

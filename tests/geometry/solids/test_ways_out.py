@@ -13,7 +13,7 @@ from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
 from geometry.solids.slot_ways import _core, _forbidden, _touches, _way_in, into_outline, out_of_slot
 from geometry.solids.sums import swept, way_out
 from geometry.solids.walls import Wall
-from geometry.solids.ways_out import fine_wall, from_slot, level_from_outside, strip, upright_from_outside
+from geometry.solids.ways_out import _nearest_room, fine_wall, from_slot, level_from_outside, strip, upright_from_outside
 from tests.geometry.checks.heads import loop
 from tests.outside.overlap_cases import drilling
 
@@ -242,3 +242,8 @@ def test_the_way_back_past_a_nick_is_as_short_on_either_side(side):
     chain = np.array([(39.0, 93.5), (37.0, 92.6), (33.0, 96.0), (20.0, 96.0), (20.0, 110.0), (40.0, 110.0)]) * (side, 1.0)
     out = level_from_outside(drilling((side * 40.0, 90.0, 8.0), (-side, 0.0, 0.0), 80.0, 3.0), chain[::int(side)])
     assert (out.depth, out.way) == (pytest.approx(0.4, abs=1e-9), pytest.approx((0.0, -1.0, 0.0), abs=1e-9))
+
+
+def test_an_outline_without_an_inside_offers_no_way_back():
+    """Looking farther and farther for room that is nowhere would not end."""
+    assert _nearest_room((0.0, 0.0), 3.0, shapely.Polygon(), 1.0, 0.0) is None
