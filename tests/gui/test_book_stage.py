@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication
 from app.document.journal import Journal
 from app.formats import headstock
 from app.window import ask
-from app.window.rooms.rooms import book_room
+from app.window.rooms import book_room
 from app.window.stages import STAGES
 from geometry.book import minutes_of
 from geometry.sequence import minutes as estimated

@@ -11,7 +11,7 @@ from app.formats import saving
 from app.printing import printers
 from app.printing.measure import MeasureBars
 from app.window import ask
-from app.window.rooms.rooms import rack_desk
+from app.window.rooms import rack_desk
 from app.window.rooms.router_template import write_template
 from app.window.rooms.sheets import SheetWriter
 from tests.app.formats.out.failing_disk import FailingDisk

@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QDialog
 from shiboken6 import delete, isValid
 
 from app.window import ask
+from app.window.importing import reading as import_reading
 from app.window.importing.importing import ImportDialog, import_drawing
-from app.window.importing.importing import reading as import_reading
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path

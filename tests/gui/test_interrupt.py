@@ -21,13 +21,15 @@ def quits(bench, monkeypatch):
 @pytest.fixture
 def interrupt(bench):
     """Hears of Ctrl-C, and leaves everything as it was."""
-    before = signal.getsignal(signal.SIGINT)
+    # As in a terminal of its own: who starts the tests beside other work has them ignore it.
+    outside = signal.signal(signal.SIGINT, signal.default_int_handler)
     made = Interrupt(bench.window.windows)
     yield made
     made.end()
     made.end()
-    assert signal.getsignal(signal.SIGINT) is before
+    assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
     assert signal.set_wakeup_fd(-1) == -1
+    signal.signal(signal.SIGINT, outside)
 
 
 def press_ctrl_c():

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.window.rooms.rooms import planning as planning_file
+from app.window.rooms import planning as planning_file
 from geometry.edits import nudge
 from tests.waiting import press, until
 

@@ -8,7 +8,7 @@ from app.formats.errors import FormatError
 from app.formats.rack import load_rack, save_rack
 from app.panels.forms.fields import LengthField
 from app.window import ask
-from app.window.rooms.rooms import rack_desk
+from app.window.rooms import rack_desk
 from geometry.errors import GeometryError
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
