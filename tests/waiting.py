@@ -22,6 +22,12 @@ PATIENCE = 300.0
 class PatientBot(QtBot):
     """The test library's bot, waiting with that patience where a test names no time of its own."""
 
+    def addWidget(self, widget: QWidget, **more) -> None:
+        """Held until the test is torn down: the library would let a window that a test made for itself go at the test's end, and
+        then do what is due in it."""
+        super().addWidget(widget, **more)
+        self._held = [*getattr(self, "_held", ()), widget]
+
     def waitUntil(self, callback: Callable[[], bool | None], *, timeout: int = round(PATIENCE * 1000)) -> None:
         super().waitUntil(callback, timeout=timeout)
 
