@@ -146,10 +146,11 @@ def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -
     if isinstance(slot.shape, StraightSlot):
         centres, spacing = _straight(slot.shape, radius, most)
         half = width / 2
-        least = half - radius
-        # One hole alone stands in the middle: before either end there may be more than beside it.
+        beside = half - radius
+        # The first and the last of several stand CLEAR from the ends. One hole alone stands in the middle: there may be more than beside it.
+        least = min(beside, CLEAR) if spacing else beside
         before_ends = 0.0 if spacing else v.distance(slot.shape.nut_end, slot.shape.tip_end) / 2
-        greatest = max(least + before_ends, _cusp(half, radius, spacing))
+        greatest = max(beside + before_ends, _cusp(half, radius, spacing))
     else:
         wall = Wall(slot_path(slot))
         centres, spacing = _drawn(slot, wall, radius, most, drill.kind != "forstner")

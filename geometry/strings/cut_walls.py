@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from functools import lru_cache
 
 import numpy as np
 from msgspec import Struct
@@ -15,6 +14,7 @@ from geometry.curves import Arc, Line
 from geometry.solids.ramps import NutEnd, RampCut
 from geometry.solids.walls import Wall
 from geometry.strings.near_curve import Pieces, Stretch
+from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 _ROUND = 0.05
@@ -98,12 +98,25 @@ def rim_levels(wall: Wall, ramp: RampCut, index: np.ndarray) -> list[float]:
     return np.minimum(*(ramp.levels(points[index]) for points in (pieces.p, pieces.q))).tolist()
 
 
-@lru_cache(maxsize=256)
-def ramp_lines(ramp: RampCut) -> Pieces:
-    """The line where a ramp leaves the face, then its left and its right side, in plan."""
-    corners = [(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), *((ramp.corner(0.0, s), ramp.corner(ramp.length, s))
+@remembered_by_size(256, of_wall)
+def ramp_lines(wall: Wall, ramp: RampCut, rounded: float | None) -> Pieces:
+    """The line where a ramp leaves the face, then its left and its right side, in plan.
+
+    Beside the rounded end of the slot a side goes on past the nut end, as far as there is wood: `rounded` is the radius of
+    the end of a straight slot (mm), None for a drawn one, of which it may be told up to 4 FLAT too long.
+    """
+    corners = [(ramp.corner(0.0, 1.0), ramp.corner(0.0, -1.0)), *((ramp.corner(0.0, s), ramp.corner(_side_ends(wall, ramp, rounded, s), s))
                                                                   for s in (1.0, -1.0))]
     return Pieces([Stretch(Line(*ends), 0.0, 1.0) for ends in corners])
+
+
+def _side_ends(wall: Wall, ramp: RampCut, rounded: float | None, side: float) -> float:
+    """How far from its start the wood beside a ramp goes on that side, mm."""
+    if rounded is not None:
+        return ramp.length + rounded - math.sqrt(max(0.0, rounded ** 2 - min(ramp.half, rounded) ** 2))
+    # As wide as the slot, the side only touches its wall: asked a hair inside it, the ray comes in.
+    inside = v.along(ramp.corner(0.0, side), v.left(ramp.axis), -side * TOUCH)
+    return min([ramp.reach, *(enters + 4 * FLAT for enters, _ in wall.stretches(inside, ramp.axis)[:1])])
 
 
 def crossed(many: np.ndarray, one: Vec2) -> np.ndarray:

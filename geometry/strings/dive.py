@@ -152,7 +152,7 @@ class Dive:
         r = self.run.diameter / 2
         known, asks = [], []
         begins = self._meets(ramp)
-        lines = ramp_lines(ramp)
+        lines = ramp_lines(self.wall, ramp, self._shape.width / 2 if isinstance(self._shape, StraightSlot) else None)
         if begins is not None and 0 <= begins <= self.enters:
             spot = self.at(begins)
             if spot[2] > 0:
@@ -160,10 +160,13 @@ class Dive:
             else:
                 asks.append(Ask(self.run.start, self.edge, lines, np.array([0])))
         first = max(0.0, begins or 0.0)
-        sunk = min(max(first, self.surfaces), self.enters)
-        if sunk > first:
-            asks.append(Ask(self.at(first), self.at(sunk), lines, np.array([1, 2])))
+        down = min(max(first, self.surfaces), self.run.length)
+        if down > first:
+            asks.append(Ask(self.at(first), self.at(down), lines, np.array([1, 2])))
+        if down < self.run.length:
+            asks.append(Ask((*self.at(down)[:2], 0.0), (*self.run.post, 0.0), lines, np.array([1, 2]), flat=True))
         if self.surfaces < self.enters:
+            sunk = min(max(first, self.surfaces), self.enters)
             for far in (sunk, self.enters):
                 p = self.at(far)
                 known.append(Clearance(ramp.half - ramp.across(p[:2]) - r, p))

@@ -20,7 +20,6 @@ SMALL = {
     "geometry/curves/cubic.py": "one or seventeen numbers",
     "geometry/drawing/opened_out.py": "marks of the blank, an ear and the nut: a dozen each",
     "geometry/layout/slots.py": "four lines and arcs",
-    "geometry/strings/cut_walls.py": "three lines",
 }
 """Files that may remember by number alone, for each entry is of one small size; why."""
 FEW = 8

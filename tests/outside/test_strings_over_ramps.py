@@ -1,0 +1,71 @@
+"""Strings over ramps as wide as their slots, against points strewn over the wood that slot and ramp leave standing.
+
+The wood is made anew here: the face is z = 0, less what lies in the slot, and lower by the ramp's slope between the ramp's
+sides, which go on past the nut end to where the slot is as wide as the ramp. Each point of wood has more wood straight below it.
+"""
+
+import math
+
+import numpy as np
+import pytest
+
+from geometry.layout import DrawnSlot, Loop, Node, Ramp, Slot, StraightSlot
+from geometry.strings import dive
+from geometry.strings.runs import Run
+
+NUT_END, HALF, THICK = 30.0, 8.0, 0.5
+LENGTH, DEPTH = 6.0, 1.8
+
+
+def wood():
+    """(n, 3): the rim of the slot, the edges of the ramp, and its sides, a slot along y with its nut end at y = 30."""
+    angle = np.linspace(math.pi, 2 * math.pi, 6001)
+    x, y = HALF * np.cos(angle), NUT_END + HALF + HALF * np.sin(angle)
+    rim = np.column_stack([x, y, (y - NUT_END + LENGTH) * DEPTH / LENGTH])
+    along = np.linspace(NUT_END + HALF, 120.0, 8001)
+    walls = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-HALF, HALF)]
+    along = np.linspace(NUT_END - LENGTH, NUT_END + HALF, 4001)
+    sides = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-HALF, HALF)]
+    across = np.linspace(-HALF, HALF, 2001)
+    start = np.column_stack([across, np.full_like(across, NUT_END - LENGTH), np.zeros_like(across)])
+    return np.concatenate([rim, *walls, *sides, start])
+
+
+def air(run, points):
+    """From the string's skin to the nearest of some points or to the wood straight below one, mm."""
+    a, b = np.array(run.start), np.array(run.end)
+    way = b - a
+    share = np.clip((points - a) @ way / (way @ way), 0, 1)
+    straight = np.linalg.norm(a + share[:, None] * way - points, axis=1).min()
+    share = np.clip((points[:, :2] - a[:2]) @ way[:2] / (way[:2] @ way[:2]), 0, 1)
+    at = a + share[:, None] * way
+    beside = np.hypot(*(at - points)[:, :2].T)[at[:, 2] >= points[:, 2]]
+    return min([straight, *([beside.min()] if beside.size else [])]) - run.diameter / 2
+
+
+SLOTS = {"straight": StraightSlot(nut_end=(0.0, NUT_END + HALF), tip_end=(0.0, 120.0), width=2 * HALF),
+         "drawn": DrawnSlot(loop=Loop(nodes=(Node(at=(-HALF, NUT_END + HALF), bulge=1.0), Node(at=(HALF, NUT_END + HALF)),
+                                             Node(at=(HALF, 120.0), bulge=1.0), Node(at=(-HALF, 120.0)))))}
+
+
+@pytest.mark.parametrize("mirrored", [1, -1])
+@pytest.mark.parametrize("shape", SLOTS)
+def test_the_air_of_strings_that_come_near_the_side_of_a_ramp_beyond_the_nut_end(shape, mirrored):
+    slot = Slot(id="slot", shape=SLOTS[shape], ramp=Ramp(length=LENGTH, depth=DEPTH))
+    points, seen, lean = wood(), 0, 0
+    for nut in (3.0, 5.0, 6.5):
+        for post in (6.2, 6.9, 7.4):
+            for up in (5.0, 6.5):
+                for low in (1.5, 4.0):
+                    run = Run("1", "a", (mirrored * nut, 0.0), (mirrored * post, 48.0), 0.0, -low, up, THICK)
+                    found = dive(run, slot)
+                    # The least distance to points of the wood is too much by what lies between two of them, never too little.
+                    sampled = air(run, points)
+                    if found.low > 0 or sampled < 0:
+                        continue
+                    told = min(found.end().air, found.beside().air)
+                    assert told <= sampled + 1e-9
+                    assert told == pytest.approx(sampled, abs=0.01)
+                    seen += 1
+                    lean += post > nut
+    assert seen >= 15 and lean >= 10
