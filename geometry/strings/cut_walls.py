@@ -79,23 +79,54 @@ def sides_of(wall: Wall, end: NutEnd, ways: Sequence[Vec2], posts: Sequence[Vec2
     return [Sides(pieces.pieces, *[mask.nonzero()[0] for mask in masks]) for masks in zip(ends, ends & (across < ACROSS), ~ending, strict=True)]
 
 
+class Rim(Struct, frozen=True, eq=False):
+    """Pieces of a wall and how they lie to a ramp."""
+
+    pieces: Pieces
+    of: np.ndarray
+    """the numbers of the wall's pieces that they are, or are parts of"""
+    under: np.ndarray
+    """which lie on the ramp, as a mask"""
+    tops: list[float]
+    """how deep the wood begins at the shallower end of each, mm below the face"""
+
+
 @remembered_by_size(256, of_wall)
-def on_ramp(wall: Wall, ramp: RampCut) -> np.ndarray:
-    """Of which pieces of a wall both ends lie on a ramp, as a mask."""
+def rims(wall: Wall, ramp: RampCut) -> tuple[Rim, ...]:
+    """The pieces of a wall that no side of a ramp crosses, then the parts of those that one does, cut there."""
     pieces = cut_up(wall).pieces
-    made = np.ones(len(pieces), dtype=bool)
+    (across, along), (other, behind) = (_about(points, ramp) for points in (pieces.p, pieces.q))
+    astride = ((across > ramp.half + 1e-9) != (other > ramp.half + 1e-9)) & (np.minimum(along, behind) <= ramp.reach)
+    found = [_rim(pieces.pick((~astride).nonzero()[0]), (~astride).nonzero()[0], ramp)]
+    cut = astride.nonzero()[0]
+    if cut.size:
+        found.append(_rim(Pieces([part for i in cut.tolist() for part in _cut_at_side(pieces.stretches[i], ramp)]), np.repeat(cut, 2), ramp))
+    return tuple(found)
+
+
+def _rim(pieces: Pieces, of: np.ndarray, ramp: RampCut) -> Rim:
+    under = np.ones(len(pieces), dtype=bool)
     for points in (pieces.p, pieces.q):
-        from_start = points - np.array(ramp.start)
-        along = from_start @ np.array(ramp.axis)
-        made &= ((np.abs(crossed(from_start, ramp.axis)) <= ramp.half + 1e-9)
-                 & (along >= 0) & (along <= ramp.reach + 1e-9))
-    return made
+        across, along = _about(points, ramp)
+        under &= (across <= ramp.half + 1e-9) & (along >= 0) & (along <= ramp.reach + 1e-9)
+    tops = np.minimum(*(ramp.levels(points) for points in (pieces.p, pieces.q)))
+    return Rim(pieces, of, under, np.where(under, tops, 0.0).tolist())
 
 
-def rim_levels(wall: Wall, ramp: RampCut, index: np.ndarray) -> list[float]:
-    """How deep a ramp lies at the shallower end of some pieces of a wall, mm below the face."""
-    pieces = cut_up(wall).pieces
-    return np.minimum(*(ramp.levels(points[index]) for points in (pieces.p, pieces.q))).tolist()
+def _about(points: np.ndarray, ramp: RampCut) -> tuple[np.ndarray, np.ndarray]:
+    """(how far points lie from a ramp's middle line, how far along it from its start), mm."""
+    from_start = points - np.array(ramp.start)
+    return np.abs(crossed(from_start, ramp.axis)), from_start @ np.array(ramp.axis)
+
+
+def _cut_at_side(stretch: Stretch, ramp: RampCut) -> tuple[Stretch, Stretch]:
+    """A stretch with one end on a ramp and one beside it, in two at the ramp's side."""
+    segment, low, high = stretch.segment, stretch.t0, stretch.t1
+    outside = ramp.across(segment.point(low)) > ramp.half
+    for _ in range(50):
+        middle = (low + high) / 2
+        low, high = (middle, high) if (ramp.across(segment.point(middle)) > ramp.half) == outside else (low, middle)
+    return Stretch(segment, stretch.t0, low), Stretch(segment, low, stretch.t1)
 
 
 @remembered_by_size(256, of_wall)

@@ -21,8 +21,8 @@ from geometry import vectors as v
 from geometry.layout.slots import DrawnSlot, Slot, StraightSlot, slot_path
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, on_ramp, ramp_lines, rim_levels, sides_of
-from geometry.strings.near_curve import FACE, Ask, Plane, at_least, first_within
+from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, ramp_lines, rims, sides_of
+from geometry.strings.near_curve import FACE, Ask, Pieces, Plane, at_least, first_within
 from geometry.strings.plain_slots import surely_clear
 from geometry.strings.runs import Run
 from geometry.vectors import Vec2, Vec3
@@ -124,24 +124,25 @@ class Dive:
         pieces, ends, askew = self._sides.pieces, self._sides.ends, self._sides.askew
         length, nut_height = self.run.length, self.run.nut_height
         asks: list[Ask] = []
-        level: dict[float, list[int] | np.ndarray] = {}
         if self.ramp is None:
             asks.append(Ask(self.edge, self.run.end, pieces, ends))
             begins = nut_height / self.slope if askew.size else math.inf
-            if begins < length:
-                level[max(begins, self.enters)] = askew
-        else:
-            under = on_ramp(self.wall, self.ramp)
-            asks += [Ask(self.edge, self.run.end, pieces, ends[under[ends]], self._plane), Ask(self.edge, self.run.end, pieces, ends[~under[ends]])]
-            for i, top in zip(askew.tolist(), np.where(under[askew], rim_levels(self.wall, self.ramp, askew), 0.0).tolist(), strict=True):
-                begins = (nut_height + top) / self.slope
+            return [*asks, self._in_plan(max(begins, self.enters), pieces, askew)] if begins < length else asks
+        for rim in rims(self.wall, self.ramp):
+            ending = np.isin(rim.of, ends)
+            asks += [Ask(self.edge, self.run.end, rim.pieces, (ending & rim.under).nonzero()[0], self._plane),
+                     Ask(self.edge, self.run.end, rim.pieces, (ending & ~rim.under).nonzero()[0])]
+            level: dict[float, list[int]] = {}
+            for i in np.isin(rim.of, askew).nonzero()[0].tolist():
+                begins = (nut_height + rim.tops[i]) / self.slope
                 if begins < length:
                     level.setdefault(max(begins, self.enters), []).append(i)
-        return asks + [self._in_plan(begins, np.asarray(group)) for begins, group in level.items()]
+            asks += [self._in_plan(begins, rim.pieces, np.asarray(group)) for begins, group in level.items()]
+        return asks
 
-    def _in_plan(self, begins: float, index: np.ndarray) -> Ask:
+    def _in_plan(self, begins: float, walls: Pieces, index: np.ndarray) -> Ask:
         """The string from a plan distance on, beside upright walls."""
-        return Ask((*self.at(begins)[:2], 0.0), (*self.run.post, 0.0), self._sides.pieces, index, flat=True)
+        return Ask((*self.at(begins)[:2], 0.0), (*self.run.post, 0.0), walls, index, flat=True)
 
     def _cut(self) -> float:
         """The least shift, upwards or aside, that takes the string's middle out of a wall, as a negative number."""
@@ -193,7 +194,7 @@ class Dive:
         if down > self.enters:
             asks.append(Ask(self.edge, self.at(down), self._sides.pieces, walls))
         if down < self.run.length:
-            asks.append(self._in_plan(down, walls))
+            asks.append(self._in_plan(down, self._sides.pieces, walls))
         return [], asks
 
     def _ends(self, p: Vec2, tangent: Vec2) -> bool:

@@ -1,10 +1,11 @@
-"""Strings over ramps as wide as their slots, against points strewn over the wood that slot and ramp leave standing.
+"""Strings over ramps, as wide as their slots or narrower, against points strewn over the wood that slot and ramp leave standing.
 
 The wood is made anew here: the face is z = 0, less what lies in the slot, and lower by the ramp's slope between the ramp's
 sides, which go on past the nut end to where the slot is as wide as the ramp. Each point of wood has more wood straight below it.
 """
 
 import math
+from itertools import product
 
 import numpy as np
 import pytest
@@ -17,16 +18,16 @@ NUT_END, HALF, THICK = 30.0, 8.0, 0.5
 LENGTH, DEPTH = 6.0, 1.8
 
 
-def wood():
-    """(n, 3): the rim of the slot, the edges of the ramp, and its sides, a slot along y with its nut end at y = 30."""
+def wood(half):
+    """(n, 3): the rim of the slot and the edges of a ramp of that half width; a slot along y with its nut end at y = 30."""
     angle = np.linspace(math.pi, 2 * math.pi, 6001)
     x, y = HALF * np.cos(angle), NUT_END + HALF + HALF * np.sin(angle)
-    rim = np.column_stack([x, y, (y - NUT_END + LENGTH) * DEPTH / LENGTH])
+    rim = np.column_stack([x, y, np.where(np.abs(x) <= half, (y - NUT_END + LENGTH) * DEPTH / LENGTH, 0.0)])
     along = np.linspace(NUT_END + HALF, 120.0, 8001)
     walls = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-HALF, HALF)]
-    along = np.linspace(NUT_END - LENGTH, NUT_END + HALF, 4001)
-    sides = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-HALF, HALF)]
-    across = np.linspace(-HALF, HALF, 2001)
+    along = np.linspace(NUT_END - LENGTH, NUT_END + HALF - math.sqrt(HALF ** 2 - half ** 2), 4001)
+    sides = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-half, half)]
+    across = np.linspace(-half, half, 2001)
     start = np.column_stack([across, np.full_like(across, NUT_END - LENGTH), np.zeros_like(across)])
     return np.concatenate([rim, *walls, *sides, start])
 
@@ -49,23 +50,21 @@ SLOTS = {"straight": StraightSlot(nut_end=(0.0, NUT_END + HALF), tip_end=(0.0, 1
 
 
 @pytest.mark.parametrize("mirrored", [1, -1])
+@pytest.mark.parametrize("half", [HALF, 7.2])
 @pytest.mark.parametrize("shape", SLOTS)
-def test_the_air_of_strings_that_come_near_the_side_of_a_ramp_beyond_the_nut_end(shape, mirrored):
-    slot = Slot(id="slot", shape=SLOTS[shape], ramp=Ramp(length=LENGTH, depth=DEPTH))
-    points, seen, lean = wood(), 0, 0
-    for nut in (3.0, 5.0, 6.5):
-        for post in (6.2, 6.9, 7.4):
-            for up in (5.0, 6.5):
-                for low in (1.5, 4.0):
-                    run = Run("1", "a", (mirrored * nut, 0.0), (mirrored * post, 48.0), 0.0, -low, up, THICK)
-                    found = dive(run, slot)
-                    # The least distance to points of the wood is too much by what lies between two of them, never too little.
-                    sampled = air(run, points)
-                    if found.low > 0 or sampled < 0:
-                        continue
-                    told = min(found.end().air, found.beside().air)
-                    assert told <= sampled + 1e-9
-                    assert told == pytest.approx(sampled, abs=0.01)
-                    seen += 1
-                    lean += post > nut
+def test_the_air_of_strings_that_come_near_the_side_of_a_ramp_beyond_the_nut_end(shape, half, mirrored):
+    slot = Slot(id="slot", shape=SLOTS[shape], ramp=Ramp(length=LENGTH, depth=DEPTH, width=None if half == HALF else 2 * half))
+    points, seen, lean = wood(half), 0, 0
+    for nut, post, up, low in product((3.0, 5.0, 6.2), (6.2, 6.9, 7.4), (5.0, 6.5), (1.5, 4.0)):
+        run = Run("1", "a", (mirrored * nut, 0.0), (mirrored * post, 48.0), 0.0, -low, up, THICK)
+        found = dive(run, slot)
+        # The least distance to points of the wood is too much by what lies between two of them, never too little.
+        sampled = air(run, points)
+        if found.low > 0 or sampled < 0:
+            continue
+        told = min(found.end().air, found.beside().air)
+        assert told <= sampled + 1e-9
+        assert told == pytest.approx(sampled, abs=0.01)
+        seen += 1
+        lean += post > nut
     assert seen >= 15 and lean >= 10
