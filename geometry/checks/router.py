@@ -146,7 +146,7 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     left = wood_left(opening.slot, area, cutter)
     if left is not None:
         at = first(opening.id)
-        found.append(Snag("wood-left", NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
+        found.append(Snag("wood-left", TIGHT if left.no_corner(cutter) else NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
                           say("{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to "
                               "{depth} mm deep.",
                               at=at, area=mm(left.area), cutter=size(cutter), depth=mm(left.depth)),

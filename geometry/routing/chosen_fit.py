@@ -10,7 +10,7 @@ from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, slot_path
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
-from geometry.routing.fit import enters, pieces
+from geometry.routing.fit import enters, pieces, wood_left
 from geometry.routing.follower import Follower, template_opening
 from geometry.routing.refusal import Refusal
 
@@ -20,8 +20,8 @@ Way = Literal["one side", "both sides", "too short", "not guided"]
 class ChosenFit(Struct, frozen=True):
     """What becomes of one slot with one follower (mm).
 
-    `depth` is how deep the slot is, through the wood when `through`; `reach` how deep the bit comes from one side,
-    None where that is no limit.
+    A cutter that leaves wood deeper than it is wide does not enter. `depth` is how deep the slot is, through the
+    wood when `through`; `reach` how deep the bit comes from one side, None where that is no limit.
     """
 
     cutter_enters: bool
@@ -44,6 +44,8 @@ def chosen_fit(layout: Headstock, slot: Slot, chosen: Follower) -> ChosenFit:
         way: Way = "not guided" if limit is None else "too short"
     else:
         way = "one side" if made[-1].side == made[0].side else "both sides"
-    return ChosenFit(enters(slot, polygon(slot_path(slot)), chosen.bit.cutter) == 1,
+    area, cutter = polygon(slot_path(slot)), chosen.bit.cutter
+    left = wood_left(slot, area, cutter)
+    return ChosenFit(enters(slot, area, cutter) == 1 and (left is None or not left.no_corner(cutter)),
                      pieces(template_opening(slot, chosen.offset), chosen.diameter) == 1,
                      job.depth, job.through, limit, way)

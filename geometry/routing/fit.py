@@ -51,6 +51,10 @@ class Left(Struct, frozen=True):
     places: tuple[tuple[float, float], ...]
     """a point of each piece, largest first"""
 
+    def no_corner(self, diameter: float) -> bool:
+        """Whether some of it is more than a corner to a cutter (mm), as plans judge it: deeper than the cutter is wide."""
+        return self.depth > diameter
+
 
 @remembered_by_size(64, of_slot)
 def narrowest(slot: Slot) -> float:
