@@ -128,12 +128,14 @@ class Dive:
             asks.append(Ask(self.edge, self.run.end, pieces, ends))
             begins = nut_height / self.slope if askew.size else math.inf
             return [*asks, self._in_plan(max(begins, self.enters), pieces, askew)] if begins < length else asks
+        is_end, is_askew = np.zeros((2, len(pieces)), dtype=bool)
+        is_end[ends] = is_askew[askew] = True
         for rim in rims(self.wall, self.ramp):
-            ending = np.isin(rim.of, ends)
+            ending = is_end[rim.of]
             asks += [Ask(self.edge, self.run.end, rim.pieces, (ending & rim.under).nonzero()[0], self._plane),
                      Ask(self.edge, self.run.end, rim.pieces, (ending & ~rim.under).nonzero()[0])]
             level: dict[float, list[int]] = {}
-            for i in np.isin(rim.of, askew).nonzero()[0].tolist():
+            for i in is_askew[rim.of].nonzero()[0].tolist():
                 begins = (nut_height + rim.tops[i]) / self.slope
                 if begins < length:
                     level.setdefault(max(begins, self.enters), []).append(i)
