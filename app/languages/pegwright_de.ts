@@ -8036,6 +8036,10 @@
         <translation>Die gerade Kante von {width} an einem Ende wurde als Sattellinie genommen, ihre Mitte als Mittellinie{turned}.</translation>
     </message>
     <message>
+        <source>The string hole of {item} lies {a} mm from the end of {own}; {b} mm wanted.</source>
+        <translation>Das Saitenloch von {item} liegt {a} mm vom Ende von {own}; {b} mm gewünscht.</translation>
+    </message>
+    <message>
         <source>The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.</source>
         <translation>Das Saitenloch von {item} liegt {a} mm von der {wall} von {own}; {b} mm gewünscht.</translation>
     </message>

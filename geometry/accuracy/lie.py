@@ -13,6 +13,8 @@ from msgspec import Struct
 from geometry.accuracy.built import Built
 from geometry.accuracy.chords import Chords, hits, stretch
 from geometry.accuracy.rods import Array
+from geometry.accuracy.slot_room import DrawnRoom, StraightRoom
+from geometry.checks.slot_room import FACING
 
 SIGHT = 400.0
 """mm: how far a side bore could possibly reach, as in the checks"""
@@ -69,14 +71,31 @@ class Reaches(Struct, frozen=True):
 
 
 class EndToWall(Struct, frozen=True):
-    """Air between the post's end and the inner wall, on the axis and on both flanks."""
+    """Air between the post's end and the inner wall: on the axis and on both flanks, and all round the end's corners."""
 
     way: Way
     length: float
+    slack: float
+    """how much of the post before its end lies in the slot"""
+    room: StraightRoom | DrawnRoom
 
     def __call__(self, built: Built) -> Array:
         leaves = np.minimum.reduce([self.way.span(built, aside)[1] for aside in (0.0, self.way.flank, -self.way.flank)])
-        return leaves - self.way.seat(built) - self.length
+        seat = self.way.seat(built)
+        best = leaves - seat - self.length
+        x, y, way_x, way_y = _ray(built, self.way.index, seat + self.length, 0.0)
+        size = np.hypot(way_x, way_y)
+        way_x, way_y = way_x / size, way_y / size
+        wide, half = built.row(self.way.widens), self.way.flank
+        for aside in (half, -half):
+            depth, out_x, out_y, rounded = self.room.nearest(x - way_y * aside, y + way_x * aside)
+            best = np.where((out_x * way_x + out_y * way_y > 0) | rounded, np.minimum(best, depth + wide), best)
+        for px, py in self.room.bulges:
+            along = (px - x) * way_x + (py - y) * way_y
+            across = np.maximum(np.abs((py - y) * way_x - (px - x) * way_y) - half, 0.0)
+            gap = np.where(along > 0, np.hypot(along, across), np.where((across > 0) | (along <= -self.slack), np.inf, along))
+            best = np.minimum(best, gap + wide)
+        return best
 
 
 class PointToWall(Struct, frozen=True):
@@ -101,15 +120,17 @@ class InBore(Struct, frozen=True):
 
 
 class StringHole(Struct, frozen=True):
-    """Room between the string hole and the nearer wall."""
+    """Room between the string hole and the nearer wall, along the axis and all round."""
 
     way: Way
     depth: float
+    room: StraightRoom | DrawnRoom
 
     def __call__(self, built: Built) -> Array:
         enters, leaves = self.way.span(built)
         at = self.way.seat(built) + self.depth
-        return np.minimum(at - enters, leaves - at)
+        x, y, _, _ = _ray(built, self.way.index, at, 0.0)
+        return np.minimum(np.minimum(at - enters, leaves - at), self.room.nearest(x, y)[0] + built.row(self.way.widens))
 
 
 class SlotEnds(Struct, frozen=True):
@@ -118,19 +139,23 @@ class SlotEnds(Struct, frozen=True):
     way: Way
     depth: float
     half: float
-    ends: tuple[tuple[Chords, float, float], ...]
-    """chords ahead, which way along the edge, cosine to the wall met"""
+    ends: tuple[tuple[Chords, float, float, StraightRoom | DrawnRoom], ...]
+    """chords ahead, which way along the edge, cosine to the wall met, the walls about the flank"""
 
     def __call__(self, built: Built) -> Array:
         rod = built.rod(self.way.index)
         at = rod.at(self.way.seat(built) + self.depth)
         x, y = built.on_template(at[0], at[1])
         best = np.full(built.trials, SIGHT)
-        for chords, sign, square in self.ends:
-            found = hits(chords, x, y, -rod.axis[1] * sign, rod.axis[0] * sign)
+        for chords, sign, square, room in self.ends:
+            way_x, way_y = -rod.axis[1] * sign, rod.axis[0] * sign
+            found = hits(chords, x, y, way_x, way_y)
             found[found <= 0] = np.inf
-            best = np.minimum(best, found.min(axis=0, initial=np.inf) + built.row(self.way.widens) / square)
-        return best - self.half
+            along = found.min(axis=0, initial=np.inf) + built.row(self.way.widens) / square - self.half
+            depth, out_x, out_y, _ = room.nearest(x + way_x * self.half, y + way_y * self.half)
+            faces = out_x * way_x + out_y * way_y > FACING
+            best = np.minimum(best, np.where(faces, np.minimum(along, depth + built.row(self.way.widens)), along))
+        return best
 
 
 class Shallow(Struct, frozen=True):
@@ -146,7 +171,7 @@ class Shallow(Struct, frozen=True):
         return self.floor + built.row(self.row) - built.rod(self.index).at(self.depth)[2] - self.half
 
 
-def _ray(built: Built, index: int, depth: float, aside: float) -> tuple[Array, Array, Array, Array]:
+def _ray(built: Built, index: int, depth: Array | float, aside: float) -> tuple[Array, Array, Array, Array]:
     """Start and way in plan of a line beside a bore's axis, as the template sees them; the way is 1 mm of the axis."""
     rod = built.rod(index)
     first, second = rod.at(depth), rod.at(depth + 1.0)

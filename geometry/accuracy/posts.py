@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
+import shapely
 
+from geometry import vectors as v
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.chords import Chords, hits
 from geometry.accuracy.lie import (
@@ -26,10 +28,12 @@ from geometry.accuracy.lie import (
     Way,
 )
 from geometry.accuracy.rods import Array
+from geometry.accuracy.slot_room import DrawnRoom, StraightRoom, room_about
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
+from geometry.solids.drilling import Drilling
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -67,13 +71,16 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
         return specs
     if on_air:
         point = model.scene.drills.point(bore)
-        specs += [spec("post-to-wall", leaves, margins.post_wall, stands, EndToWall(way, post.length)),
+        specs += [spec("post-to-wall", leaves, margins.post_wall, stands,
+                       EndToWall(way, post.length, post.length - hole, _about(
+                           model, reach, i, own, *(_on(bore, post.length, aside) for aside in (half, -half))))),
                   spec("point-to-wall", leaves, 0.0, lies, PointToWall(way, point), spoils=False)]
     else:
         specs.append(spec("post-too-long", bore.depth, 0.0, stands, InBore(way, post.length)))
-    specs.append(spec("string-hole", hole, margins.string_hole, stands, StringHole(way, hole)))
+    specs.append(spec("string-hole", hole, margins.string_hole, stands,
+                      StringHole(way, hole, _about(model, reach, i, own, _on(bore, hole)))))
     if enters < hole < leaves:
-        ends = [_end(model, reach, i, own, hole, sign, half + margins.post_wall) for sign in (1.0, -1.0)]
+        ends = [_end(model, reach, i, own, hole, sign, half, margins.post_wall) for sign in (1.0, -1.0)]
         ends = [end for end in ends if end is not None]
         if ends:
             specs.append(spec("post-to-slot-end", hole, margins.post_wall, stands,
@@ -97,19 +104,39 @@ def _way(model: Model, reach: Reach, i: int, own: Opening, item: Item) -> Way:
                 model.template.slots[own.id], 0.0 if item.tuner.flat is None else item.tuner.flat.depth)
 
 
-def _end(model: Model, reach: Reach, i: int, own: Opening, hole: float, sign: float,
-         wanted: float) -> tuple[Chords, float, float] | None:
-    """The slot's wall along the edge from the string hole, or None when it never comes within `wanted` mm of it."""
+def _on(bore: Drilling, depth: float, aside: float = 0.0) -> Vec2:
+    """The point of a bore's axis at a depth, or beside it, in plan."""
+    x, y = v.along(plan(bore.start), plan(bore.direction), depth)
+    return x - bore.direction[1] * aside, y + bore.direction[0] * aside
+
+
+def _strays(model: Model, reach: Reach, i: int, depth: float) -> float:
+    """How far a post's point at a depth and the wall of its slot stray from each other at most, mm."""
+    beyond = max(0.0, depth - model.recipes[i].drilling.depth)
+    return float(reach.rods[i] + reach.slopes[i] * beyond) + 2 * reach.template + reach.follow
+
+
+def _about(model: Model, reach: Reach, i: int, own: Opening, *spots: Vec2) -> StraightRoom | DrawnRoom:
+    """The walls of a slot that may be nearest to some points of a post."""
+    post = model.owners[i].pattern.post
+    return room_about(own, list(spots), _strays(model, reach, i, post.length) + post.diameter * float(reach.slopes[i]))
+
+
+def _end(model: Model, reach: Reach, i: int, own: Opening, hole: float, sign: float, half: float,
+         needed: float) -> tuple[Chords, float, float, StraightRoom | DrawnRoom] | None:
+    """The slot's wall along the edge from the string hole, or None when it never comes within `needed` mm of the post."""
     bore = model.recipes[i].drilling
-    spot = tuple(s + d * hole for s, d in zip(plan(bore.start), plan(bore.direction), strict=True))
+    spot = _on(bore, hole)
     way = (-bore.direction[1] * sign, bore.direction[0] * sign)
-    strays = float(reach.rods[i] + reach.slopes[i] * max(0.0, hole - bore.depth)) + 2 * reach.template + reach.follow
+    strays = _strays(model, reach, i, hole)
     ahead = Chords.of(own.wall).ahead(spot, way, strays, float(reach.slopes[i]))
     square = _squareness(ahead, spot, way)[0]
     along = np.minimum((ahead.a - spot) @ np.array(way), (ahead.b - spot) @ np.array(way))
-    if along.min(initial=np.inf) - strays - reach.follow / square > wanted + FAINT:
+    flank = v.along(spot, way, half)
+    if (along.min(initial=np.inf) - strays - reach.follow / square > half + needed + FAINT
+            and shapely.distance(own.wall.line, shapely.Point(flank)) - 2 * strays > needed + FAINT):
         return None
-    return ahead, sign, square
+    return ahead, sign, square, _about(model, reach, i, own, flank)
 
 
 def _squareness(chords: Chords, start: Vec2, way: Vec2) -> tuple[float, float]:

@@ -1,7 +1,8 @@
 """Where a side bore goes: through the rail, into its slot, and how its post lies there.
 
 Depths are measured from the seat along the axis. The slot is looked at on the
-axis and on both flanks of the post, because its walls may run askew to the bore.
+axis and on both flanks of the post, because its walls may run askew to the bore,
+and what is told of the post is never more than its true distance to the wall.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
+from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.layout.shop import Margins
@@ -21,10 +23,12 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec3
+from geometry.vectors import Vec2, Vec3
 
 _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
+_SIDEWAYS = 0.7
+"""Cosine to the edge of the way to a wall from which a string hole lies beside the end of its slot, not beside rail or inner wall"""
 
 
 class Span(Struct, frozen=True):
@@ -86,7 +90,9 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                      say("Drill it {lacking} mm deeper.", lacking=tenths(lacking)))]
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
-    measured = leaves - post.length
+    end, flank = plan(_on(bore, post.length)), v.scale(plan(item.frame.u), post.diameter / 2)
+    measured = min(leaves - post.length, before_end(own, (v.sub(end, flank), v.add(end, flank)), plan(bore.direction),
+                                                    post.length - post.string_hole, margins.post_wall))
     if not short(measured, margins.post_wall):
         return []
     a, b = both(measured, margins.post_wall)
@@ -117,8 +123,16 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     post = item.pattern.post
     found = []
     hole = post.string_hole
+    spot = plan(_on(bore, hole))
     measured = min(hole - axis.enters, axis.leaves - hole)
-    if short(measured, margins.string_hole):
+    in_round = False
+    if measured >= 0:
+        nearest, way = wall_beside(own, spot, margins.string_hole)
+        in_round = nearest < measured - TOUCH and abs(v.dot(way, plan(item.frame.u))) > _SIDEWAYS
+        measured = min(measured, nearest)
+    if in_round and short(measured, margins.string_hole):
+        found.append(_hole_by_end(item, own, _on(bore, hole), measured, v.dot(way, plan(item.frame.u)), margins))
+    elif short(measured, margins.string_hole):
         outer = hole - axis.enters < axis.leaves - hole
         a, b = both(measured, margins.string_hole)
         wall = "rail" if outer else "inner wall"
@@ -136,8 +150,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
                               own=own.id, lacking=lacking)))
     if measured < 0:
         return found
-    spot = plan(_on(bore, hole))
-    tip, nut = (_room(spot, plan(item.frame.u), way, own) - post.diameter / 2 for way in (1.0, -1.0))
+    tip, nut = (_room(item, spot, own, way, margins) for way in (1.0, -1.0))
     room = min(tip, nut)
     if short(room, margins.post_wall):
         a, b = both(room, margins.post_wall)
@@ -152,10 +165,23 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     return found
 
 
-def _room(spot: tuple[float, float], along: tuple[float, float], way: float, own: Opening) -> float:
-    """How far one can go in a slot from a spot inside it, mm."""
-    stretches = own.wall.stretches(spot, v.scale(along, way))
-    return stretches[0][1] if stretches and stretches[0][0] == 0 else 0.0
+def _hole_by_end(item: Item, own: Opening, where: Vec3, measured: float, to_tip: float, margins: Margins) -> Snag:
+    """The string hole too near to an end of the slot."""
+    a, b = both(measured, margins.string_hole)
+    return Snag("string-hole", grade(measured), (item.id, own.id), where, measured, margins.string_hole,
+                say("The string hole of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
+                    item=item.id, a=a, own=own.id, b=b),
+                say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
+                    lacking=tenths(margins.string_hole - measured), end=term("nut" if to_tip > 0 else "tip"), own=own.id))
+
+
+def _room(item: Item, spot: Vec2, own: Opening, way: float, margins: Margins) -> float:
+    """How far the flank of a post at a spot inside its slot is from the slot's end, mm: along the edge, or less."""
+    half, aside = item.pattern.post.diameter / 2, v.scale(plan(item.frame.u), way)
+    stretches = own.wall.stretches(spot, aside)
+    room = (stretches[0][1] if stretches and stretches[0][0] == 0 else 0.0) - half
+    nearest, out = wall_beside(own, v.along(spot, aside, half), margins.post_wall)
+    return min(room, nearest) if v.dot(out, aside) > FACING else room
 
 
 def _on(bore: Drilling, depth: float) -> Vec3:

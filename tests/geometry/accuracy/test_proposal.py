@@ -107,7 +107,7 @@ def test_a_layout_without_tuners_has_nothing_to_turn() -> None:
 
 
 def test_soundness_is_looked_after_first() -> None:
-    layout = rough(side_head(only(mark=0.3, tilt_degrees=1.0, stop=0.3), along=41.0), 2.0)
+    layout = rough(side_head(only(mark=0.3, tilt_degrees=1.0, stop=0.3), along=40.5), 2.0)
     found = propose_moves(layout, trials=1500)
     assert found.aim == "sound" and found.after.chance > found.before.chance and found.moves
 
