@@ -7,6 +7,8 @@ and what is told of the post is never more than its true distance to the wall.
 
 from __future__ import annotations
 
+import math
+
 from msgspec import Struct
 
 from geometry import vectors as v
@@ -18,6 +20,7 @@ from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
+from geometry.layout.hardware import Post
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -56,7 +59,9 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
                          item=item.id, lacking=mm(lacking), own=own.id),
                      say("Drill it {lacking} mm deeper, or move {own} that much nearer.",
                          lacking=tenths(lacking), own=own.id)),)
-    found = [*_post(item, bore, own, axis, margins), *_string(item, bore, own, axis, margins)]
+    about = _about_hole(post, margins)
+    beside = wall_beside(own, plan(_on(bore, post.string_hole)), about)
+    found = [*_post(item, bore, own, axis, margins, beside[0] < about), *_string(item, bore, own, axis, margins, beside)]
     found += _point(item, bore, own, axis, drills)
     if short(own.depth, bore.start[2] + post.diameter / 2 + margins.post_wall):
         measured = own.depth - bore.start[2] - post.diameter / 2
@@ -70,6 +75,11 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
     return tuple(found)
 
 
+def _about_hole(post: Post, margins: Margins) -> float:
+    """mm about a string hole within which a wall may be too near to it, to the post's flank beside it or to the post's end."""
+    return max(margins.string_hole, math.hypot(post.diameter / 2, post.length - post.string_hole) + margins.post_wall)
+
+
 def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | None:
     """The first stretch in a slot of the line `offset` mm beside a bore's axis (towards the tip), or None."""
     start = v.along(plan(bore.start), plan(item.frame.u), offset)
@@ -77,8 +87,11 @@ def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | 
     return Span(*stretches[0]) if stretches else None
 
 
-def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
-    """The post's end: inside the bore where the bore ends in wood, clear of the inner wall where it ends in air."""
+def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins, near: bool) -> list[Snag]:
+    """The post's end: inside the bore where the bore ends in wood, clear of the inner wall where it ends in air.
+
+    `near` is False where no wall can be too near to the end but one that its rays meet.
+    """
     post = item.pattern.post
     if bore.depth >= axis.leaves - TOUCH:
         if post.length <= bore.depth + TOUCH:
@@ -90,9 +103,11 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                      say("Drill it {lacking} mm deeper.", lacking=tenths(lacking)))]
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
-    end, flank = plan(_on(bore, post.length)), v.scale(plan(item.frame.u), post.diameter / 2)
-    measured = min(leaves - post.length, before_end(own, (v.sub(end, flank), v.add(end, flank)), plan(bore.direction),
-                                                    post.length - post.string_hole, margins.post_wall))
+    measured = leaves - post.length
+    if near:
+        end, flank = plan(_on(bore, post.length)), v.scale(plan(item.frame.u), post.diameter / 2)
+        measured = min(measured, before_end(own, (v.sub(end, flank), v.add(end, flank)), plan(bore.direction),
+                                            post.length - post.string_hole, margins.post_wall))
     if not short(measured, margins.post_wall):
         return []
     a, b = both(measured, margins.post_wall)
@@ -118,8 +133,12 @@ def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills)
                  say("Stop {measured} mm earlier, or use a drill with a shorter point.", measured=tenths(-measured)))]
 
 
-def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins) -> list[Snag]:
-    """The string hole between the walls of the slot, and the post between the slot's ends."""
+def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins,
+            beside: tuple[float, Vec2]) -> list[Snag]:
+    """The string hole between the walls of the slot, and the post between the slot's ends.
+
+    `beside` is the wall nearest to the hole: how far it is, and the way to it.
+    """
     post = item.pattern.post
     found = []
     hole = post.string_hole
@@ -127,7 +146,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     measured = min(hole - axis.enters, axis.leaves - hole)
     in_round = False
     if measured >= 0:
-        nearest, way = wall_beside(own, spot, margins.string_hole)
+        nearest, way = beside
         in_round = nearest < measured - TOUCH and abs(v.dot(way, plan(item.frame.u))) > _SIDEWAYS
         measured = min(measured, nearest)
     if in_round and short(measured, margins.string_hole):
@@ -150,7 +169,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
                               own=own.id, lacking=lacking)))
     if measured < 0:
         return found
-    tip, nut = (_room(item, spot, own, way, margins) for way in (1.0, -1.0))
+    tip, nut = (_room(item, spot, own, way, margins, beside[0]) for way in (1.0, -1.0))
     room = min(tip, nut)
     if short(room, margins.post_wall):
         a, b = both(room, margins.post_wall)
@@ -175,11 +194,16 @@ def _hole_by_end(item: Item, own: Opening, where: Vec3, measured: float, to_tip:
                     lacking=tenths(margins.string_hole - measured), end=term("nut" if to_tip > 0 else "tip"), own=own.id))
 
 
-def _room(item: Item, spot: Vec2, own: Opening, way: float, margins: Margins) -> float:
-    """How far the flank of a post at a spot inside its slot is from the slot's end, mm: along the edge, or less."""
+def _room(item: Item, spot: Vec2, own: Opening, way: float, margins: Margins, around: float) -> float:
+    """How far the flank of a post at a spot inside its slot is from the slot's end, mm: along the edge, or less.
+
+    `around` is the distance from the spot to any wall.
+    """
     half, aside = item.pattern.post.diameter / 2, v.scale(plan(item.frame.u), way)
     stretches = own.wall.stretches(spot, aside)
     room = (stretches[0][1] if stretches and stretches[0][0] == 0 else 0.0) - half
+    if around - half >= margins.post_wall:
+        return room
     nearest, out = wall_beside(own, v.along(spot, aside, half), margins.post_wall)
     return min(room, nearest) if v.dot(out, aside) > FACING else room
 

@@ -56,7 +56,7 @@ def test_a_string_hole_and_a_flank_in_the_round_end_by_hand() -> None:
     layout = post_head(along=155.0, post=(1.0, 27.0, 26.0), margins=Margins(post_wall=0.1))
     snag, = [s for s in check(layout).snags if s.kind == "string-hole"]
     assert snag.measured == pytest.approx(1.0, abs=1e-9)
-    assert snag.text == "The string hole of a lies 1.00 mm from the end of slot; 1.50 mm wanted."
+    assert snag.text == "The string hole of a lies 1.0 mm from the end of slot; 1.5 mm wanted."
     assert snag.cure == "Slide a 0.5 mm to the nut, or lengthen slot by that."
 
 
