@@ -77,12 +77,14 @@ class EndToWall(Struct, frozen=True):
     length: float
     slack: float
     """how much of the post before its end lies in the slot"""
-    room: StraightRoom | DrawnRoom
+    room: StraightRoom | DrawnRoom | None
 
     def __call__(self, built: Built) -> Array:
         leaves = np.minimum.reduce([self.way.span(built, aside)[1] for aside in (0.0, self.way.flank, -self.way.flank)])
         seat = self.way.seat(built)
         best = leaves - seat - self.length
+        if self.room is None:
+            return best
         x, y, way_x, way_y = _ray(built, self.way.index, seat + self.length, 0.0)
         size = np.hypot(way_x, way_y)
         way_x, way_y = way_x / size, way_y / size
@@ -124,13 +126,16 @@ class StringHole(Struct, frozen=True):
 
     way: Way
     depth: float
-    room: StraightRoom | DrawnRoom
+    room: StraightRoom | DrawnRoom | None
 
     def __call__(self, built: Built) -> Array:
         enters, leaves = self.way.span(built)
         at = self.way.seat(built) + self.depth
+        along = np.minimum(at - enters, leaves - at)
+        if self.room is None:
+            return along
         x, y, _, _ = _ray(built, self.way.index, at, 0.0)
-        return np.minimum(np.minimum(at - enters, leaves - at), self.room.nearest(x, y)[0] + built.row(self.way.widens))
+        return np.minimum(along, self.room.nearest(x, y)[0] + built.row(self.way.widens))
 
 
 class SlotEnds(Struct, frozen=True):
@@ -139,7 +144,7 @@ class SlotEnds(Struct, frozen=True):
     way: Way
     depth: float
     half: float
-    ends: tuple[tuple[Chords, float, float, StraightRoom | DrawnRoom], ...]
+    ends: tuple[tuple[Chords, float, float, StraightRoom | DrawnRoom | None], ...]
     """chords ahead, which way along the edge, cosine to the wall met, the walls about the flank"""
 
     def __call__(self, built: Built) -> Array:
@@ -152,6 +157,9 @@ class SlotEnds(Struct, frozen=True):
             found = hits(chords, x, y, way_x, way_y)
             found[found <= 0] = np.inf
             along = found.min(axis=0, initial=np.inf) + built.row(self.way.widens) / square - self.half
+            if room is None:
+                best = np.minimum(best, along)
+                continue
             depth, out_x, out_y, _ = room.nearest(x + way_x * self.half, y + way_y * self.half)
             faces = out_x * way_x + out_y * way_y > FACING
             best = np.minimum(best, np.where(faces, np.minimum(along, depth + built.row(self.way.widens)), along))

@@ -73,12 +73,12 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
         point = model.scene.drills.point(bore)
         specs += [spec("post-to-wall", leaves, margins.post_wall, stands,
                        EndToWall(way, post.length, post.length - hole, _about(
-                           model, reach, i, own, *(_on(bore, post.length, aside) for aside in (half, -half))))),
+                           model, reach, i, own, margins.post_wall, *(_on(bore, post.length, aside) for aside in (half, -half))))),
                   spec("point-to-wall", leaves, 0.0, lies, PointToWall(way, point), spoils=False)]
     else:
         specs.append(spec("post-too-long", bore.depth, 0.0, stands, InBore(way, post.length)))
     specs.append(spec("string-hole", hole, margins.string_hole, stands,
-                      StringHole(way, hole, _about(model, reach, i, own, _on(bore, hole)))))
+                      StringHole(way, hole, _about(model, reach, i, own, margins.string_hole, _on(bore, hole)))))
     if enters < hole < leaves:
         ends = [_end(model, reach, i, own, hole, sign, half, margins.post_wall) for sign in (1.0, -1.0)]
         ends = [end for end in ends if end is not None]
@@ -116,14 +116,17 @@ def _strays(model: Model, reach: Reach, i: int, depth: float) -> float:
     return float(reach.rods[i] + reach.slopes[i] * beyond) + 2 * reach.template + reach.follow
 
 
-def _about(model: Model, reach: Reach, i: int, own: Opening, *spots: Vec2) -> StraightRoom | DrawnRoom:
-    """The walls of a slot that may be nearest to some points of a post."""
+def _about(model: Model, reach: Reach, i: int, own: Opening, needed: float, *spots: Vec2) -> StraightRoom | DrawnRoom | None:
+    """The walls of a slot that may be nearest to a point of a post, or to its end; None where none comes within `needed` mm."""
     post = model.owners[i].pattern.post
-    return room_about(own, list(spots), _strays(model, reach, i, post.length) + post.diameter * float(reach.slopes[i]))
+    strays = _strays(model, reach, i, post.length) + post.diameter * float(reach.slopes[i])
+    if shapely.distance(own.wall.line, shapely.LineString((*spots, spots[-1]))) - strays > needed + FAINT:
+        return None
+    return room_about(own, list(spots), strays)
 
 
 def _end(model: Model, reach: Reach, i: int, own: Opening, hole: float, sign: float, half: float,
-         needed: float) -> tuple[Chords, float, float, StraightRoom | DrawnRoom] | None:
+         needed: float) -> tuple[Chords, float, float, StraightRoom | DrawnRoom | None] | None:
     """The slot's wall along the edge from the string hole, or None when it never comes within `needed` mm of the post."""
     bore = model.recipes[i].drilling
     spot = _on(bore, hole)
@@ -133,10 +136,10 @@ def _end(model: Model, reach: Reach, i: int, own: Opening, hole: float, sign: fl
     square = _squareness(ahead, spot, way)[0]
     along = np.minimum((ahead.a - spot) @ np.array(way), (ahead.b - spot) @ np.array(way))
     flank = v.along(spot, way, half)
-    if (along.min(initial=np.inf) - strays - reach.follow / square > half + needed + FAINT
-            and shapely.distance(own.wall.line, shapely.Point(flank)) - 2 * strays > needed + FAINT):
+    room = _about(model, reach, i, own, needed, flank)
+    if room is None and along.min(initial=np.inf) - strays - reach.follow / square > half + needed + FAINT:
         return None
-    return ahead, sign, square, _about(model, reach, i, own, flank)
+    return ahead, sign, square, room
 
 
 def _squareness(chords: Chords, start: Vec2, way: Vec2) -> tuple[float, float]:

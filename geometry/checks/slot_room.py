@@ -33,8 +33,10 @@ def wall_beside(opening: Opening, p: Vec2, within: float) -> tuple[float, Vec2]:
     """
     shape = opening.slot.shape
     if isinstance(shape, StraightSlot):
-        away = v.sub(p, v.nearest_between(shape.nut_end, shape.tip_end, p))
-        return shape.width / 2 - v.norm(away), v.unit(away)
+        x, y = v.nearest_between(shape.nut_end, shape.tip_end, p)
+        away = p[0] - x, p[1] - y
+        far = math.hypot(*away)
+        return shape.width / 2 - far, (away[0] / far, away[1] / far) if far > 0 else (1.0, 0.0)
     if not shapely.dwithin(opening.wall.line, shapely.Point(p), within + FLAT):
         return math.inf, (1.0, 0.0)
     depth, foot = opening.wall.inside(p), opening.wall.foot(p)
