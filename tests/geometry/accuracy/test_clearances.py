@@ -15,6 +15,7 @@ from geometry.checks import check
 from geometry.layout import Accuracy, Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
 from geometry.layout.generic import PATTERNS
 from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, face_head, head, holes, only, sample, side_head
+from tests.geometry.checks.heads import drawn, post_head
 from tests.geometry.edits.heads import curved, plain, twelve
 
 STRAIGHT_ONLY = {"slot-not-reached"}
@@ -271,3 +272,32 @@ def test_slots_that_cross_like_a_plus_are_spoiled_by_what_parts_them() -> None:
     found = next(c for c in simulate(layout, 200, 1).clearances if c.kind == "slots-overlap")
     told = next(s for s in check(layout).snags if s.kind == "slots-overlap")
     assert (found.spoiled, found.nominal, told.measured) == (1.0, pytest.approx(-41.0), pytest.approx(-41.0))
+
+
+TOOTH = ((8.0, 60.0), (20.0, 60.0), (20.0, 120.0), (8.0, 120.0), (8.0, 92.0), (9.5, 91.5), (8.0, 91.0))
+ASKEW = ((8.0, 60.0), (22.0, 60.0), (28.0, 150.0), (14.0, 150.0))
+
+
+@pytest.mark.parametrize("layout", [
+    post_head(along=151.0), post_head(along=59.0), post_head(along=153.0, post=(2.0, 30.5, 30.0)),
+    post_head(slots=(drawn("slot", *ASKEW),), post=(6.0, 28.0, 24.0)), post_head(slots=(drawn("slot", *TOOTH),))],
+    ids=["tip", "nut", "thin", "askew", "tooth"])
+def test_a_post_near_a_wall_that_is_not_square_to_it_is_measured_as_the_checks_do(layout: Headstock) -> None:
+    """All round its end and its string hole; and nothing is lost by leaving out walls that no trial comes near."""
+    layout = replace(layout, margins=Margins(post_wall=2.0, string_hole=7.0))
+    bench = bench_of(layout)
+    still = np.zeros(len(bench.model.recipes))
+    kinds = ("post-to-wall", "string-hole", "post-to-slot-end")
+    measured = {s.kind: float(s.measure(bench.nominal)[0]) for s in bench.specs(Reach(still, still, 0.0, 0.0)) if s.kind in kinds}
+    told = {s.kind: s.measured for s in check(layout).snags if s.kind in kinds}
+    assert "string-hole" in told and len(told) >= 2
+    for kind, value in told.items():
+        assert measured[kind] == pytest.approx(value, abs=0.0035), kind
+    lot = Trials(bench, 400, 5)
+    few = {s.kind: s for s in bench.specs(lot.reach())}
+    every = {s.kind: s for s in bench.specs(Reach.endless(len(bench.model.recipes)))}
+    for built in lot.built():
+        for kind, needed in zip(kinds, (2.0, 7.0, 2.0), strict=True):
+            if kind in few:
+                a, b = few[kind].measure(built), every[kind].measure(built)
+                assert np.minimum(a, needed) == pytest.approx(np.minimum(b, needed), abs=1e-9), kind

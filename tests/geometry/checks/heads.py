@@ -103,3 +103,14 @@ def bulging(radius):
 
 __all__ = ["BIT", "DRILLS", "FACE", "Margins", "OBLONG", "PINS", "SIDE", "SingleHole", "THICK", "bore", "bulging",
            "drawn", "face", "head", "leaning", "loop", "pattern", "side", "slot"]
+
+
+ROOMY = Margins(post_wall=30.0, string_hole=30.0)
+"""Margins under which every clearance of a post in its slot is told"""
+
+
+def post_head(along: float = 90.0, post: tuple[float, float, float] = (6.0, 30.0, 26.0), slots: tuple[Slot, ...] = (slot(),),
+              margins: Margins = ROOMY) -> Headstock:
+    """One side tuner on the straight edge x = 40, its bore 24 mm deep; the slot's walls lie at x = 20 and x = 8."""
+    of = pattern("of", "side", bore(diameter=post[0], surface="seat", depth=24.0), post=post)
+    return head(tuners=(side("a", along, of),), patterns=(of,), slots=slots, margins=margins)

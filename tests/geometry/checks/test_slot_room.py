@@ -10,17 +10,7 @@ from hypothesis import strategies as st
 
 from geometry.checks import check
 from geometry.layout import Headstock, Margins, Slot, StraightSlot
-from tests.geometry.checks.heads import bore, drawn, head, pattern, side, slot
-
-WIDE = Margins(post_wall=30.0, string_hole=30.0)
-
-
-def post_head(along: float = 90.0, post: tuple[float, float, float] = (6.0, 30.0, 26.0), slots: tuple[Slot, ...] = (slot(),),
-              margins: Margins = WIDE) -> Headstock:
-    """One side tuner on the straight edge x = 40, its bore 24 mm deep; the slot's walls lie at x = 20 and x = 8."""
-    of = pattern("of", "side", bore(diameter=post[0], surface="seat", depth=24.0), post=post)
-    return head(tuners=(side("a", along, of),), patterns=(of,), slots=slots, margins=margins)
-
+from tests.geometry.checks.heads import drawn, post_head
 
 def told(layout: Headstock, kind: str) -> float:
     """What the checks tell of a kind, infinite where they tell nothing."""
@@ -119,8 +109,8 @@ def test_nothing_is_told_larger_than_points_of_the_wall_are_near(along: float, h
     at_hole = np.hypot(*(wall - (40.0 - hole, along)).T).min()
     inside = (shapely.LineString([straight_one.nut_end, straight_one.tip_end]).buffer(width / 2, quad_segs=500) if straight
               else shapely.Polygon(corners))
-    if not inside.covers(shapely.Point(16.0, along)):
-        # The bore, 24 mm deep, ends in wood, and the post in its bore.
+    if not inside.covers(shapely.Point(16.0, along)) or any(s.kind == "no-slot" for s in check(layout).snags):
+        # The bore, 24 mm deep, ends in wood, and the post in its bore; or it only grazes the end of a drawn slot.
         return
     # As near as the points lie beside each other.
     assert told(layout, "post-to-wall") <= nearest + 0.02 or nearest > 0.98
