@@ -12,6 +12,7 @@ from geometry.checks import check
 from geometry.layout import Headstock, Margins, Slot, StraightSlot
 from tests.geometry.checks.heads import drawn, post_head
 
+
 def told(layout: Headstock, kind: str) -> float:
     """What the checks tell of a kind, infinite where they tell nothing."""
     return min((s.measured for s in check(layout).snags if s.kind == kind), default=math.inf)
