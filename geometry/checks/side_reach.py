@@ -209,4 +209,5 @@ def _room(item: Item, spot: Vec2, own: Opening, way: float, margins: Margins, ar
 
 
 def _on(bore: Drilling, depth: float) -> Vec3:
-    return tuple(s + d * depth for s, d in zip(bore.start, bore.direction, strict=True))
+    (x, y, z), (dx, dy, dz) = bore.start, bore.direction
+    return x + dx * depth, y + dy * depth, z + dz * depth

@@ -34,9 +34,9 @@ def wall_beside(opening: Opening, p: Vec2, within: float) -> tuple[float, Vec2]:
     shape = opening.slot.shape
     if isinstance(shape, StraightSlot):
         x, y = v.nearest_between(shape.nut_end, shape.tip_end, p)
-        away = p[0] - x, p[1] - y
-        far = math.hypot(*away)
-        return shape.width / 2 - far, (away[0] / far, away[1] / far) if far > 0 else (1.0, 0.0)
+        dx, dy = p[0] - x, p[1] - y
+        far = math.hypot(dx, dy)
+        return shape.width / 2 - far, (dx / far, dy / far) if far > 0 else (1.0, 0.0)
     if not shapely.dwithin(opening.wall.line, shapely.Point(p), within + FLAT):
         return math.inf, (1.0, 0.0)
     depth, foot = opening.wall.inside(p), opening.wall.foot(p)
@@ -49,6 +49,8 @@ def before_end(opening: Opening, corners: tuple[Vec2, Vec2], way: Vec2, slack: f
 
     `corners` bound the end seen on the face, the unit `way` leads out of it, and `slack` is how much of the post
     before its end lies in the slot (mm). Never more than there is, and infinite where nothing is within `within` mm.
+    The rail that a post has come through lies behind its end. Of a straight slot a round end counts to which a corner
+    is nearest, and any wall on the far side of the slot's middle.
     """
     shape = opening.slot.shape
     ahead = math.inf
