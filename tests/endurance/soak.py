@@ -8,10 +8,7 @@ to count is a leak. A thing done that never ends is told by where it hangs. `pyt
 
 from __future__ import annotations
 
-import ctypes
 import faulthandler
-import functools
-import gc
 import json
 import os
 import random
@@ -20,12 +17,12 @@ import sys
 import time
 import traceback
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 
 import psutil
-from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QObject, QPointF, QSettings, Qt, QTimer
-from PySide6.QtGui import QAction, QPixmapCache
+from PySide6.QtCore import QObject, QPointF, QSettings, Qt, QTimer
+from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 from shiboken6 import isValid
@@ -42,9 +39,9 @@ from app.window.stages import STAGES
 from app.window.tool_bar import TOOLS
 from app.window.windows import Windows
 from app.window.work import collector
-from app.window.work.background import running
 from geometry.edits import plan_point
 from geometry.layout import feature_ids
+from tests.endurance.at_rest import destroy, drop, everything, parts, pump, rest
 from tests.spent import slowness
 
 SAMPLES = Path(__file__).parents[2] / "samples"
@@ -52,8 +49,6 @@ NOT_PRESSED = ("", "close", "quit", "new window", "language", "colours", "letter
 """What ends the soak, opens windows without end, asks the system, or is a menu of its own."""
 FRAMED = "treble face 2"
 """The tuner of the demo whose drag is measured at each count."""
-PATIENCE = 300.0
-"""Seconds for what runs beside the window to end."""
 HANGS = 900.0
 """Seconds for one thing done, a count or the end: then every thread's place is told and the soak is over."""
 
@@ -307,66 +302,6 @@ def _drawings() -> list[Path]:
 def alive() -> None:
     """Something was done: the watch begins anew. When it runs out, every thread tells where it is, and the process ends."""
     faulthandler.dump_traceback_later(HANGS, exit=True)
-
-
-def pump() -> None:
-    """Let the program do what is due. What was put off to be destroyed is, as in the program's own loop."""
-    QApplication.processEvents()
-    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-
-
-def wait(ms: int) -> None:
-    """Let the program run for so long."""
-    loop = QEventLoop()
-    QTimer.singleShot(ms, loop.quit)
-    loop.exec()
-
-
-def rest() -> None:
-    """Wait until nothing runs beside the window."""
-    until = time.monotonic() + PATIENCE
-    quiet = 0
-    while quiet < 2 and time.monotonic() < until:
-        wait(20)
-        quiet = 0 if collector._resting else quiet + 1
-
-
-def everything() -> list:
-    """All objects that the collector knows, once nothing runs beside the window.
-
-    What another thread is in the midst of making is among them, and it breaks when it is held meanwhile (a tuple that is
-    being filled from a generator: SystemError from the interpreter itself).
-    """
-    rest()
-    while running():  # what has no end is told by the watch
-        rest()
-    return gc.get_objects()
-
-
-def parts(root: QObject) -> Iterator[QObject]:
-    """All that is below an object. `findChildren` would have the window hold what the toolkit made for good (app/look/descendants.py)."""
-    for part in root.children():
-        yield part
-        yield from parts(part)
-
-
-def destroy() -> None:
-    """Destroy what was put off, and what only that held. What runs beside the window goes on meanwhile: on a layout of many
-    snags the search for cures takes minutes, in which nothing would be done."""
-    for _ in range(3):
-        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-        pump()
-        gc.collect()
-
-
-def drop() -> None:
-    """Empty the caches, which are bounded (the toolkit's by 10 MB) but fill slowly; destroy what was put off; give free memory back."""
-    QPixmapCache.clear()
-    for one in [one for one in everything() if isinstance(one, functools._lru_cache_wrapper)]:
-        one.cache_clear()
-    destroy()
-    if sys.platform.startswith("linux"):
-        ctypes.CDLL(None).malloc_trim(0)
 
 
 def main(seconds: float, things: int, seed: int, folder: Path, counts: int, tour: bool) -> int:
