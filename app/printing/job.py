@@ -15,7 +15,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
-from app.window.work.waiting import Progress, done_beside
+from app.window.background.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
 

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
+from app.window.background.errand import Errand
+from app.window.background.trial import Trial
 from app.window.rooms.room import StageRoom
-from app.window.work.errand import Errand
-from app.window.work.trial import Trial
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
 from geometry.errors import GeometryError

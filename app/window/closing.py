@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from app.window import place
-from app.window.work.background import running
+from app.window.background.background import running
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow

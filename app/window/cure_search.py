@@ -5,7 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Iterator
 
-from app.window.work.aside import stand_aside
+from app.window.background.aside import stand_aside
 from geometry.checks import CheckResult, Snag
 from geometry.layout import Headstock
 from geometry.saying import say

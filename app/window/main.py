@@ -15,6 +15,8 @@ from app.look.theme import Theme
 from app.panels.snags.snag_words import numbers
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
+from app.window.background.aside import hand_works
+from app.window.background.motion import Motion
 from app.window.changes import Changes
 from app.window.colours import chosen_theme, take_letters
 from app.window.commands import Commands
@@ -38,8 +40,6 @@ from app.window.rooms.room import StageRoom
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
-from app.window.work.aside import hand_works
-from app.window.work.motion import Motion
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say

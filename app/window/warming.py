@@ -11,9 +11,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 
+from app.window.background.aside import stand_aside
+from app.window.background.background import Background
 from app.window.rooms.room import StageRoom
-from app.window.work.aside import stand_aside
-from app.window.work.background import Background
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow

@@ -15,8 +15,8 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.reading import real
 from app.window import ask
+from app.window.background.background import running
 from app.window.demo import home_of
-from app.window.work.background import running
 from geometry.layout import Headstock
 from geometry.saying import say
 

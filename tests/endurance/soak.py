@@ -31,6 +31,7 @@ from app.look.descendants import below
 from app.look.theme import DAY, LAMP
 from app.window import ask
 from app.window.actions import MENUS
+from app.window.background import collector
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.running.faults import Faults
@@ -38,7 +39,6 @@ from app.window.running.heap import give_back
 from app.window.stages import STAGES
 from app.window.tool_bar import TOOLS
 from app.window.windows import Windows
-from app.window.work import collector
 from geometry.edits import plan_point
 from geometry.layout import feature_ids
 from tests.endurance.at_rest import destroy, drop, everything, parts, pump, rest

@@ -4,7 +4,7 @@ import threading
 
 import pytest
 
-from app.window.work.background import Background
+from app.window.background.background import Background
 from tests.gui.bench import Bench
 
 

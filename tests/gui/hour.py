@@ -14,6 +14,7 @@ from app.help.window import HelpWindow
 from app.look.descendants import below
 from app.printing import job
 from app.window import ask, texts
+from app.window.background.background import running
 from app.window.demo import DEMO, samples
 from app.window.dialogs.about import AboutDialog
 from app.window.dialogs.offset_dialog import OffsetDialog
@@ -22,7 +23,6 @@ from app.window.importing.importing import ImportDialog
 from app.window.importing.reading import read_with_progress
 from app.window.main import MainWindow
 from app.window.stages import STAGES
-from app.window.work.background import running
 from geometry.edits import nudge
 from tests.benchmarks.heads import sixty_bits
 from tests.gui.bench import Bench

@@ -9,10 +9,10 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPoint, QPointF, Q
 from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtTest import QTest
 
+from app.window.background import aside, motion
+from app.window.background.background import Background, running
+from app.window.background.trial import Trial
 from app.window.demo import demo
-from app.window.work import aside, motion
-from app.window.work.background import Background, running
-from app.window.work.trial import Trial
 from geometry.edits import nudge
 from tests.waiting import rest, until
 

@@ -9,8 +9,8 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject, QTimer
 from PySide6.QtWidgets import QWidget
 from shiboken6 import delete, isValid
 
-from app.window.work.background import Background, running
-from app.window.work.waiting import Progress, done_beside
+from app.window.background.background import Background, running
+from app.window.background.waiting import Progress, done_beside
 
 
 class Loop:

@@ -6,8 +6,8 @@ import threading
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QThread
 
-from app.window.work.background import running
-from app.window.work.errand import Errand
+from app.window.background.background import running
+from app.window.background.errand import Errand
 from tests.waiting import until
 
 

@@ -12,9 +12,9 @@ from PySide6.QtWidgets import QAbstractItemView, QComboBox, QGraphicsSimpleTextI
 
 from app.look.descendants import below
 from app.sheets.pages import pages
+from app.window.background.background import running
 from app.window.demo import demo
 from app.window.stages import STAGES
-from app.window.work.background import running
 from geometry.drawing import Label
 from geometry.layout import Headstock
 from tests.gui.test_letters import rest

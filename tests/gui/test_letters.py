@@ -12,10 +12,10 @@ from app.look.descendants import below
 from app.look.theme import DAY
 from app.panels.forms.form import Form
 from app.panels.strings.string_table import StringTable
+from app.window.background.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
-from app.window.work.background import running
 from tests.gui.bench import _forget
 from tests.gui.cut import cut
 from tests.waiting import PATIENCE, on_screen

@@ -4,8 +4,8 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.window.background.background import running
 from app.window.stages import STAGES
-from app.window.work.background import running
 from tests.waiting import press
 
 

@@ -120,10 +120,10 @@ def main() -> None:
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import DAY
+    from app.window.background.background import running
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
-    from app.window.work.background import running
     from tests.waiting import rest, until
 
     application = QApplication([])

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QV
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
-from app.window.work.errand import Errand
+from app.window.background.errand import Errand
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

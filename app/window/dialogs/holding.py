@@ -23,8 +23,8 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
 from app.panels.snags.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
-from app.window.work.errand import Errand
-from app.window.work.trial import Trial
+from app.window.background.errand import Errand
+from app.window.background.trial import Trial
 from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
 from geometry.errors import GeometryError

@@ -14,9 +14,9 @@ from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
 from app.look.theme import Theme
 from app.window import ask
+from app.window.background.errand import Errand, raised
 from app.window.demo import samples
 from app.window.place import kept_stage
-from app.window.work.errand import Errand, raised
 from geometry.layout import Headstock
 from geometry.saying import say
 

@@ -28,8 +28,8 @@ from app.look.sizes import keep, open_at
 from app.look.theme import Theme
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
+from app.window.background.errand import Errand, raised
 from app.window.rooms.own_rack import with_own_rack
-from app.window.work.errand import Errand, raised
 from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.beginning.in_unit import cure_in_unit, hardware_in_unit, usual_numbers
 from geometry.checks import KINDS, check

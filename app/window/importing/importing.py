@@ -31,11 +31,11 @@ from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
 from app.window import ask
+from app.window.background.waiting import Cancelled
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from app.window.importing.roles import Roles
 from app.window.rooms.own_rack import with_own_rack
-from app.window.work.waiting import Cancelled
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath

@@ -12,8 +12,8 @@ from shiboken6 import isValid
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.errors import FormatError
 from app.window import ask
-from app.window.work.collector import rest, resume
-from app.window.work.waiting import Cancelled
+from app.window.background.collector import rest, resume
+from app.window.background.waiting import Cancelled
 from geometry.curves import Path as GeometryPath
 from geometry.saying import say
 

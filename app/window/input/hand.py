@@ -11,7 +11,7 @@ from app.document import Document
 from app.tools import Done, Gesture, Pointer, Running, Shown
 from app.tools.entering import Entering
 from app.tools.pointer import Takes
-from app.window.work.aside import hand_works
+from app.window.background.aside import hand_works
 from geometry.errors import GeometryError
 from geometry.lengths import speaking
 from geometry.saying import say

@@ -10,8 +10,8 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from app.panels.forms.work_note import WorkNote
+from app.window.background.errand import Errand
 from app.window.input.spoken import announce
-from app.window.work.errand import Errand
 from geometry.cancellation import Ask
 from geometry.saying import say
 

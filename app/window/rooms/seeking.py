@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 
 from app.panels.forms.work_note import WorkNote
-from app.window.work.errand import Errand
+from app.window.background.errand import Errand
 from geometry.cancellation import Ask
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

@@ -15,7 +15,7 @@ from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.panels.forms.work_note import WorkNote
 from app.window import ask
-from app.window.work.errand import Errand
+from app.window.background.errand import Errand
 from geometry.cancellation import Ask
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

@@ -12,9 +12,9 @@ from PySide6.QtWidgets import QDialog
 from app.formats.errors import FormatError
 from app.formats.picture_in import PictureRead, read_picture
 from app.window import ask
+from app.window.background.waiting import done_beside
 from app.window.rooms.own_rack import with_own_rack
 from app.window.tracing.lay_dialog import AS_WIDE, LayDialog
-from app.window.work.waiting import done_beside
 from geometry.beginning import mended
 from geometry.beginning.in_unit import usual_numbers
 from geometry.edits.picture import lay_picture as with_picture

@@ -9,7 +9,7 @@ from msgspec import Struct
 from PySide6.QtWidgets import QDialog
 
 from app.formats.picture_in import grey_of
-from app.window.work.waiting import Progress
+from app.window.background.waiting import Progress
 from geometry.curves import Path
 from geometry.edits import replace_outline
 from geometry.errors import GeometryError

@@ -25,10 +25,10 @@ from app.formats.errors import FormatError
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
+from app.window.background.errand import Errand
+from app.window.background.waiting import Cancelled, Progress
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
-from app.window.work.errand import Errand
-from app.window.work.waiting import Cancelled, Progress
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.lengths import at_least, speaking

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QWindow
 
-from app.window.work.aside import hand_works
+from app.window.background.aside import hand_works
 
 
 class Motion(QObject):

@@ -8,8 +8,8 @@ from functools import partial
 
 from PySide6.QtCore import QObject, Signal, SignalInstance
 
-from app.window.work.aside import stand_aside
-from app.window.work.background import Background
+from app.window.background.aside import stand_aside
+from app.window.background.background import Background
 from geometry.cancellation import Ask, At, Stopped, asking
 from geometry.errors import GeometryError
 

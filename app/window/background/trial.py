@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable
 from functools import partial
 
-from app.window.work.aside import stand_aside
+from app.window.background.aside import stand_aside
 from geometry.layout import Headstock
 
 Work = Callable[[Headstock, Callable[[float], None], Callable[[], bool]], object]

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
 from PySide6.QtWidgets import QProgressDialog, QWidget
 from shiboken6 import isValid
 
-from app.window.work.background import Background
+from app.window.background.background import Background
 from geometry.saying import say
 
 

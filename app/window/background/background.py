@@ -7,8 +7,8 @@ from collections.abc import Callable
 from PySide6.QtCore import QDeadlineTimer, QObject, QThread, QTimer, Signal
 from shiboken6 import isValid
 
-from app.window.work.aside import share_finely
-from app.window.work.collector import rest, resume
+from app.window.background.aside import share_finely
+from app.window.background.collector import rest, resume
 
 _running: set[Background] = set()
 _ended: list[Background] = []
