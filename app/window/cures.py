@@ -106,6 +106,9 @@ class Cures(QObject):
         if self._search is not None:
             self._search.stopped = True
         self._settled, self._unsought = {}, {}
+        self._long.stop()  # the search that it was about is over, and the next may have nothing to seek
+        if self.note is not None:
+            self.note.none()
         if not self._window.hand.busy:
             self._window.canvas.show_guides(())
         self._pause.start()

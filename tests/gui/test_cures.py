@@ -175,3 +175,16 @@ def test_a_window_closes_while_cures_are_sought(bench, qtbot, monkeypatch):
     bench.window.asked = True
     bench.window.close()
     assert running(bench.window.cures) == []
+
+
+def test_nothing_is_told_of_a_search_that_an_undo_has_ended(beside, bench, qtbot):
+    """The layout before has nothing to cure: no note may come, or stay, over the drawing."""
+    start, cures = bench.inside("treble side 2"), bench.window.cures
+    cures._long.setInterval(10**8)  # however long the machine takes to get there
+    bench.drag(start, (start[0], start[1] - 9.0))
+    qtbot.waitUntil(cures._long.isActive)
+    bench.window.document.undo()
+    assert not cures._long.isActive()
+    beside.set()
+    qtbot.waitUntil(lambda: cures.settled)
+    assert not cures._long.isActive() and (cures.note is None or cures.note.isHidden())
