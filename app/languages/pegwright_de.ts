@@ -3796,8 +3796,8 @@
         <translation>Orte oder Abstände von Bohrungen messen, die ein Teil verbindet: dann zeigt sich, ob das Teil passt.</translation>
     </message>
     <message>
-        <source>Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the bass side of the centreline x is below zero.</source>
-        <translation>Die fertigen Bohrungen mit dem Messschieber messen; Eingabe geht zur nächsten. Eine geleerte Zelle wird gestrichen. Auf der Bassseite der Mittellinie ist x unter null.</translation>
+        <source>Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the bass side of the centreline x is below zero; the sign may be left out.</source>
+        <translation>Die fertigen Bohrungen mit dem Messschieber messen; Eingabe geht zur nächsten. Eine geleerte Zelle wird gestrichen. Auf der Bassseite der Mittellinie ist x unter null; das Vorzeichen darf fehlen.</translation>
     </message>
     <message>
         <source>Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In {unit}.</source>
@@ -6082,6 +6082,10 @@
     <message>
         <source>Stand on a step of the table first.</source>
         <translation>Zuerst in der Tabelle auf einen Schritt gehen.</translation>
+    </message>
+    <message>
+        <source>Stand on the minutes that are to be struck out.</source>
+        <translation>Auf die Minuten gehen, die gestrichen werden sollen.</translation>
     </message>
     <message>
         <source>Stands off</source>
@@ -8896,8 +8900,8 @@
         <translation>Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
     </message>
     <message>
-        <source>Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or stops the timer.</source>
-        <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s. Eingabe geht abwärts, Tab weiter; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
+        <source>Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on, Delete strikes out; Space in the last column starts or stops the timer.</source>
+        <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s. Eingabe geht abwärts, Tab weiter, Entf streicht; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
     </message>
     <message>
         <source>Type the length of the edge, or the radius of an arc.</source>

@@ -88,6 +88,16 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
     return math.degrees(math.atan2(-d.direction[1], abs(d.direction[0])))
 
 
+def with_side(reading: Reading, value: float) -> float:
+    """What a caliper says (mm) of a reading with its planned value, with the sign of its side.
+
+    A caliper knows no sign, and x from the centreline is below zero on the bass side: a value above zero of a hole that
+    is planned so far on the bass side that it could only be a slip is meant there.
+    """
+    bass = (reading.what == "x" and reading.how == "centreline" and reading.planned is not None and reading.planned < -FARTHEST)
+    return -value if bass and value > 0 else value
+
+
 def offs(layout: Headstock, readings: Iterable[Reading], piece: Piece) -> tuple[Off, ...]:
     """Readings of one piece against the plan they were entered for, else against the layout as it is.
 

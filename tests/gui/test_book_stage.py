@@ -276,6 +276,66 @@ def test_what_was_refused_stays_with_its_row_and_its_piece(bench, room):
     assert "Stand on a row" in bench.window.foot.said
 
 
+def test_what_is_typed_right_after_a_second_press_on_a_cell_counts_from_its_first_key(bench, room):
+    """The toolkit would wait whether a double click comes, and let the keys go meanwhile: 12.5 became 2.5, or nothing."""
+    table = room.view.hours
+    table.setFocus()
+    table.stand_at(2, 3)
+    at = table.visualRect(table.words.index(2, 3)).center()
+    QTest.mouseClick(table.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    editor = QApplication.focusWidget()
+    QTest.keyClicks(editor, "12.5")
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    bench.pump()
+    assert minutes_of(bench.layout.book, "practice", room.rows[2].task.operation) == 12.5
+    QTest.mouseClick(table.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    assert table.state() != table.State.EditingState, "a first press only puts the keyboard there"
+    type_on(table, "8")
+    assert minutes_of(bench.layout.book, "practice", room.rows[2].task.operation) == 8.0
+
+
+def test_delete_strikes_minutes_out_and_escape_puts_back_what_was_refused(bench, room):
+    table, held = room.view.hours, bench.layout
+    table.setFocus()
+    table.stand_at(0, 3)
+    type_on(table, "42")
+    table.stand_at(0, 3)
+    type_on(table, "soon")
+    table.stand_at(0, 3)
+    QTest.keyClick(table, Qt.Key.Key_Escape)
+    bench.pump()
+    assert table.words.index(0, 3).data() == "42" and not table.words.bad
+    QTest.keyClick(table, Qt.Key.Key_Delete)
+    bench.pump()
+    assert not bench.layout.book.times and table.words.index(0, 3).data() == ""
+    assert bench.layout.tuners == held.tuners, "nothing of the drawing was struck out"
+    table.stand_at(0, 1)
+    QTest.keyClick(table, Qt.Key.Key_Delete)
+    assert "Stand on the minutes" in bench.window.foot.said
+
+
+def test_the_keyboard_goes_to_the_table_from_a_timer_button_that_cannot_be_pressed_any_longer(bench, room):
+    """It would go to the next button, and Space pressed once more would open a question."""
+    start, stop = room.view.button("start"), room.view.button("stop")
+    room.view.hours.stand_at(0, 3)
+    for button in (start, stop):
+        button.setFocus()
+        QTest.keyClick(button, Qt.Key.Key_Space)
+        bench.pump()
+        assert not button.isEnabled() and room.view.hours.hasFocus()
+
+
+def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
+    press(room.view.tabs.button(3))
+    table = room.readings.page.table
+    planned = next(row for row, one in enumerate(room.readings._rows) if one.planned < -10)
+    table.setFocus()
+    table.stand_at(planned, 2)
+    type_on(table, f"{-room.readings._rows[planned].planned:.2f}")
+    taken, = bench.layout.book.readings
+    assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
+
+
 def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room):
     press(room.view.tabs.button(3))
     page = room.readings.page

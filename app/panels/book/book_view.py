@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
@@ -43,8 +45,8 @@ class BookView(QWidget):
             ("stop", say("Stop and count"), say("Add the minutes to the step that is timed.")),
             ("drop", say("Stop without counting"), say("Forget the time that runs.")),
             ("note step", say("Note to this step…"), say("Write what to do differently at the step of the row."))),
-            say("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on; Space in the last column starts or "
-                "stops the timer."))
+            say("Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on, Delete strikes out; Space in the last "
+                "column starts or stops the timer."))
         self.add_page(self.money, (
             ("hardware", say("List the hardware"), say("Add a row for each part of the layout that is not listed "
                                                            "yet.")),
@@ -54,7 +56,7 @@ class BookView(QWidget):
                       say("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
         self.add_page(readings, (), say("Measure the finished holes with a caliper; Enter goes to the next hole. An "
                                         "emptied cell is struck out. On the bass side of the centreline x is below "
-                                        "zero."))
+                                        "zero; the sign may be left out."))
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
         column.setContentsMargins(18, 12, 18, 12)
@@ -86,6 +88,13 @@ class BookView(QWidget):
     def button(self, key: str) -> QPushButton:
         """The button of that key."""
         return self._buttons[key]
+
+    def allow(self, keys: Mapping[str, bool]) -> None:
+        """Whether these buttons can be pressed. The keyboard on one that cannot goes to the hours, not to the next button."""
+        if any(not allowed and self._buttons[key].hasFocus() for key, allowed in keys.items()):
+            self.hours.setFocus()
+        for key, allowed in keys.items():
+            self._buttons[key].setEnabled(allowed)
 
     def show_page(self, number: int) -> None:
         """Show hours (0), money (1), notes (2) or readings (3)."""

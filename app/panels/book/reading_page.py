@@ -30,6 +30,7 @@ class ReadingPage(QWidget):
         self.ways.setAccessibleName(say("What is measured"))
         for way in WAYS:
             self.ways.addItem(way.words, way)
+        self.ways.setMaxVisibleItems(len(WAYS))
         self.ways.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.setMinimumContentsLength(12)
         self.ways.currentTextChanged.connect(self.ways.setToolTip)

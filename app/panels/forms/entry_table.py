@@ -133,8 +133,12 @@ class EntryTable(QTableView):
         self.words.entered.connect(self.entered)
         self.setModel(self.words)
         self.setAccessibleName(name)
+        # A second press on a cell opens it at once (`_clicked`): the toolkit would wait whether a double click comes, and
+        # let keys that are typed meanwhile go.
         triggers = QAbstractItemView.EditTrigger
-        self.setEditTriggers(triggers.DoubleClicked | triggers.SelectedClicked | triggers.AnyKeyPressed | triggers.EditKeyPressed)
+        self.setEditTriggers(triggers.DoubleClicked | triggers.AnyKeyPressed | triggers.EditKeyPressed)
+        self._pressed_again = False
+        """whether the press under way is on the cell that had the keyboard"""
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
@@ -240,11 +244,17 @@ class EntryTable(QTableView):
             self.setCurrentIndex(index.siblingAtRow(index.row() + 1))
 
     def event(self, event: QEvent) -> bool:
-        """The Delete key strikes out here and does not remove what is held on the drawing."""
-        if event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Delete:
+        """The Delete key strikes out here and does not remove what is held on the drawing; Esc puts back what was refused."""
+        if event.type() == QEvent.Type.ShortcutOverride and (
+                event.key() == Qt.Key.Key_Delete or event.key() == Qt.Key.Key_Escape and self._refused_here):
             event.accept()
             return True
         return super().event(event)
+
+    @property
+    def _refused_here(self) -> bool:
+        """Whether what was typed into the cell with the keyboard was refused."""
+        return (self.currentIndex().row(), self.currentIndex().column()) in self.words.bad
 
     def keyPressEvent(self, event) -> None:
         index = self.currentIndex()
@@ -261,11 +271,21 @@ class EntryTable(QTableView):
             if key == Qt.Key.Key_Delete:
                 self.struck.emit(index.row())
                 return
+            if key == Qt.Key.Key_Escape and self._refused_here:
+                self.words.accept(index.row(), index.column())
+                return
         super().keyPressEvent(event)
 
     def _acts(self, index: QModelIndex) -> bool:
         return self.words.heads[index.column()].kind == PRESSED and bool(index.data())
 
+    def mousePressEvent(self, event) -> None:
+        index = self.indexAt(event.position().toPoint())
+        self._pressed_again = self.hasFocus() and index.isValid() and index == self.currentIndex()
+        super().mousePressEvent(event)
+
     def _clicked(self, index: QModelIndex) -> None:
         if self._acts(index):
             self.pressed_at.emit(index.row(), index.column())
+        elif self._pressed_again and self.words.flags(index) & Qt.ItemFlag.ItemIsEditable:
+            self.edit(index)

@@ -35,6 +35,8 @@ class Field(QLineEdit):
         self._taken_over = ""
         self._own_tip = ""
         """its tip while nothing is refused"""
+        self.refusal = ""
+        """why what stands in it was refused, in a sentence; "" when it was not"""
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.editingFinished.connect(self.take)
         self.textEdited.connect(self._clear_bad)
@@ -60,6 +62,7 @@ class Field(QLineEdit):
         if not self.bad:
             self._own_tip = self.toolTip()
         self._mark(True)
+        self.refusal = message
         self.setToolTip(message)
         self.refused.emit(message)
 
@@ -79,7 +82,7 @@ class Field(QLineEdit):
 
     @property
     def bad(self) -> bool:
-        """Whether what stands in it was refused; its tip says why."""
+        """Whether what stands in it was refused; `refusal` and its tip say why."""
         return self.property("bad") is True
 
     def _mark(self, bad: bool) -> None:
@@ -89,6 +92,7 @@ class Field(QLineEdit):
             self.style().unpolish(self)
             self.style().polish(self)
             if not bad:
+                self.refusal = ""
                 self.setToolTip(self._own_tip)
                 self.mended.emit()
 

@@ -282,7 +282,7 @@ class NumbersDialog(ReadInOrder, QDialog):
     @property
     def _refused(self) -> str:
         """Why what stands in a field is no length; "" when every field can be read."""
-        return next((field.toolTip() for field in self._fields.values() if field.bad), "")
+        return next((field.refusal for field in self._fields.values() if field.bad), "")
 
     def _judge(self) -> None:
         """Say what the numbers make, or what is wrong with them, and offer what can be done."""

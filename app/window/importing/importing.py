@@ -313,7 +313,7 @@ class ImportDialog(ReadInOrder, QDialog):
         refused = next((field for field in (self._across, self._along) if field.bad), None)
         if refused is not None:
             self._says.setObjectName("warning")
-            self._says.setText(refused.toolTip())
+            self._says.setText(refused.refusal)
             refused.setFocus()
             return
         matrix, _ = self._matrix()

@@ -86,6 +86,7 @@ class BookRoom(StageRoom):
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)
+        view.hours.struck.connect(self._strike_minutes)
         view.money.entered.connect(self._price)
         view.money.struck.connect(self._strike_price)
         view.notes.entered.connect(self._note)
@@ -145,9 +146,8 @@ class BookRoom(StageRoom):
                              (opened, book.piece))
         view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"], of=opened)
         self.readings.show()
-        view.button("start").setEnabled(book.clock is None and bool(self.rows))
-        for key in ("stop", "drop"):
-            view.button(key).setEnabled(book.clock is not None)
+        view.allow({"start": book.clock is None and bool(self.rows), "stop": book.clock is not None,
+                    "drop": book.clock is not None})
         says = say("Working out the plan…") if work is None and self.errand.busy else self._correction()
         self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
 
@@ -195,6 +195,13 @@ class BookRoom(StageRoom):
             return
         self._typed(self.view.hours, row, column, text, say("Time of {title}", title=task.title),
                     lambda book: set_minutes(book, piece, task, read_minutes(text)))
+
+    def _strike_minutes(self, row: int) -> None:
+        column = self.view.hours.currentIndex().column()
+        if column in HOUR_PIECE and self._task(row) is not None:
+            self._minutes(row, column, "")
+        else:
+            self.window.say(say("Stand on the minutes that are to be struck out."))
 
     def _task(self, row: int) -> Task | None:
         """The step that a row on show is of; None when it is there no longer, and for no row."""

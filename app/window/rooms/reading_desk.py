@@ -21,7 +21,7 @@ from app.panels.book.reading_rows import (
 from geometry.book import put_reading, remove_reading
 from geometry.errors import GeometryError
 from geometry.layout import Reading
-from geometry.measured import Found, Off, implied, joined, take_accuracy
+from geometry.measured import Found, Off, implied, joined, take_accuracy, with_side
 from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
 
@@ -82,7 +82,7 @@ class ReadingDesk(QObject):
             if not text.strip():
                 document.record(name, lambda book: remove_reading(book, mine))
             else:
-                value = math.degrees(parse_angle(text)) if one.what == "tilt" else parse_length(text, self._window.unit)
+                value = math.degrees(parse_angle(text)) if one.what == "tilt" else with_side(one, parse_length(text, self._window.unit))
                 if one.what in ("diameter", "depth", "distance") and value <= 0:
                     raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
                 document.record(name, lambda book: put_reading(book, replace(mine, value=value)))

@@ -228,7 +228,7 @@ class LayDialog(ReadInOrder, QDialog):
         try:
             refused = next((field for field in (self.distance, self.across, self.along) if field.bad and not field.isHidden()), None)
             if refused is not None:
-                raise GeometryError(refused.toolTip())
+                raise GeometryError(refused.refusal)
             left = self._to_place()
             if left:
                 raise _Unplaced(count(len(left), "Still to be put in its place: {marks}.", "Still to be put in their places: {marks}.",

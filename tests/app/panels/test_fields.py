@@ -55,12 +55,12 @@ def test_what_was_refused_leaves_no_tip_behind(qtbot, length, mend):
     length.show_value(1.0)
     typed(qtbot, length, "twelve")
     typed(qtbot, length, "13 apples")
-    assert length.bad and "13 apples" in length.toolTip()
+    assert length.bad and "13 apples" in length.toolTip() and length.refusal == length.toolTip()
     if mend == "typed":
         typed(qtbot, length, "12")
     else:
         qtbot.keyClick(length, Qt.Key.Key_Escape)
-    assert not length.bad and length.toolTip() == "How wide it is."
+    assert not length.bad and length.toolTip() == "How wide it is." and length.refusal == ""
 
 
 def test_escape_puts_the_old_text_back(qtbot, length):

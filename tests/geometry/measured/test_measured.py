@@ -11,7 +11,18 @@ from scipy import optimize
 from app.window.demo import demo
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Reading
-from geometry.measured import Place, centre_distance, drillings, fit_places, implied, joined, offs, planned_value, take_accuracy
+from geometry.measured import (
+    Place,
+    centre_distance,
+    drillings,
+    fit_places,
+    implied,
+    joined,
+    offs,
+    planned_value,
+    take_accuracy,
+    with_side,
+)
 from geometry.solids.side import side_bore
 
 LAYOUT = demo()
@@ -152,3 +163,13 @@ def test_a_plate_goes_on_while_its_holes_are_off_together_and_not_apart():
     wide = [reading(a, "diameter", 0.2), reading(a, "distance", 0.59, "over the wood", b.id)]
     pair, = joined(LAYOUT, offs(LAYOUT, wide, "real"))
     assert pair.off == pytest.approx(0.69) and not pair.fits
+
+
+@pytest.mark.parametrize(("planned", "typed", "meant"), [
+    (-22.67, 22.7, -22.7), (-22.67, -22.7, -22.7), (22.67, 22.7, 22.7), (-0.3, 0.2, 0.2), (-5.0, 4.9, 4.9), (None, 22.7, 22.7)])
+def test_a_caliper_on_the_bass_side_knows_no_sign(planned, typed, meant):
+    """Next to the centreline a hole may have come out on the other side of it: there the sign counts."""
+    one = Reading(piece="real", drilling="b.1.1", what="x", how="centreline", value=0.0, planned=planned)
+    assert with_side(one, typed) == meant
+    edge = Reading(piece="real", drilling="b.1.1", what="x", how="bass edge", value=0.0, planned=planned)
+    assert with_side(edge, typed) == typed
