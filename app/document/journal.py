@@ -29,7 +29,7 @@ class Journal(QObject):
     """Writes down one document's unsaved layout. Call `keep` at each step and each saving."""
 
     troubled = Signal(str)
-    """a sentence: unsaved work can, for a new reason, not be written down"""
+    """a sentence: unsaved work can, for a new reason, not be written down; "" when it can again, or need not be"""
 
     def __init__(self, folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -66,7 +66,7 @@ class Journal(QObject):
         """There is no unsaved work: nothing is kept."""
         self._timer.stop()
         self._waiting = None
-        self.trouble = ""
+        self._well()
         if self._lock is not None:
             with suppress(OSError):
                 self.file.unlink(missing_ok=True)
@@ -85,14 +85,20 @@ class Journal(QObject):
             self._folder.mkdir(parents=True, exist_ok=True)
             if self._lock is None:
                 self._lock = lock_of(self.file)
+            if not self._lock.isLocked():
                 self._lock.tryLock(0)
             record = {"path": str(path) if path else None, "seen": seen, "layout": headstock.encode(layout).decode()}
             save_bytes(self.file, json.dumps(record).encode())
-            self.trouble = ""
             self._waiting = None
             self._timer.stop()
+            self._well()
         except (OSError, FormatError) as error:
             self._timer.start()
             if self.trouble != str(error):
                 self.trouble = str(error)
                 self.troubled.emit(say("Unsaved work cannot be kept safe: {trouble}", trouble=self.trouble))
+
+    def _well(self) -> None:
+        if self.trouble:
+            self.trouble = ""
+            self.troubled.emit("")

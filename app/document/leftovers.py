@@ -1,9 +1,13 @@
-"""What programs that died left behind: found, claimed by one running copy at a time, forgotten when dealt with."""
+"""What programs that died left behind: found, claimed by one running copy at a time, forgotten when dealt with.
+
+What was left and cannot be read is never passed over in silence and never removed: it is told as `Unreadable`.
+"""
 
 from __future__ import annotations
 
 import json
 import os
+import re
 import time
 from contextlib import suppress
 from datetime import datetime
@@ -16,7 +20,9 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from app.formats.saving import fingerprint, fingerprint_of, sweep
+from app.formats.saving_words import why
 from geometry.layout import Headstock
+from geometry.saying import say
 
 ENDING = ".journal.json"
 YOUNG_SECONDS = 10
@@ -61,39 +67,107 @@ class Leftover(Struct):
             self.file.unlink(missing_ok=True)
 
 
-def leftovers(folder: Path) -> list[Leftover]:
-    """What programs that died left behind, newest first.
+class Unreadable(Struct):
+    """A file or a folder of unsaved work that cannot be read. It stays as it is."""
 
-    Files that cannot be read are left where they are. Work that its own file already holds, because the program
-    died just after saving it, is forgotten.
+    file: Path
+    why: str
+    """a sentence"""
+    path: str = ""
+    """where its layout had been opened from or saved to, as far as that can be read"""
+    when: datetime = datetime.min
+    """local time at which it was written down"""
+
+    @property
+    def folder(self) -> Path:
+        """Where to look for it."""
+        return self.file if self.file.is_dir() else self.file.parent
+
+
+class Found(Struct):
+    """What lies in a folder of journals that no running program holds."""
+
+    left: list[Leftover] = []
+    """newest first"""
+    unreadable: list[Unreadable] = []
+
+
+def leftovers(folder: Path) -> list[Leftover]:
+    """What programs that died left behind, newest first. See `found_in` for what of it cannot be read."""
+    return found_in(folder).left
+
+
+def found_in(folder: Path) -> Found:
+    """What programs that died left behind, with what of it cannot be read; that is left where it is.
+
+    Work that its own file already holds, because the program died just after saving it, is forgotten.
     """
+    found = Found()
     sweep(folder)
-    found = []
-    for file in sorted(folder.glob(f"*{ENDING}"), key=_written, reverse=True) if os.path.isdir(folder) else []:
+    try:
+        files = [Path(folder, name) for name in os.listdir(folder) if name.endswith(ENDING)]
+    except (FileNotFoundError, NotADirectoryError):
+        return found  # no program has left anything: who cannot make the folder hears of it from the journal
+    except OSError as error:
+        found.unreadable.append(Unreadable(folder, say("The folder cannot be opened: {why}.", why=why(error))))
+        return found
+    for file in sorted(files, key=_written, reverse=True):
         lock = lock_of(file)
         if not taken(lock):
             continue
         try:
             one = _read(file)
-            if one is not None and _saved(one):
+            if isinstance(one, Unreadable):
+                found.unreadable.append(one)
+            elif _saved(one):
                 one.forget()
-            elif one is not None:
-                found.append(one)
+            else:
+                found.left.append(one)
+        except FileNotFoundError:
+            pass  # another running copy has just dealt with it
         finally:
             lock.unlock()
     return found
 
 
-def _read(file: Path) -> Leftover | None:
+def _read(file: Path) -> Leftover | Unreadable:
+    """What a journal holds. FileNotFoundError when it is gone."""
+    data, when = b"", _moment(_written(file))
     try:
-        record = json.loads(read_bytes(file, LARGEST))
-        layout = headstock.decode(record["layout"].encode(), file.name)
-        path = Path(record["path"]) if record.get("path") else None
-        if path is not None and "\0" in str(path):
-            path = None
-        return Leftover(file, layout, path, record.get("seen"), datetime.fromtimestamp(_written(file)))
-    except (ArithmeticError, OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError, FormatError):
-        return None
+        data = read_bytes(file, LARGEST)
+        record = json.loads(data)
+        if not isinstance(record, dict) or not isinstance(record.get("layout"), str):
+            raise FormatError(say("It holds no layout."))
+        layout = headstock.decode(record["layout"].encode(), say("What was written down"))
+    except FileNotFoundError:
+        if not os.path.lexists(file):
+            raise
+        return Unreadable(file, say("The name leads to no file."), "", when)
+    except FormatError as error:
+        return Unreadable(file, str(error), _opened_from(data), when)
+    except OSError as error:
+        return Unreadable(file, say("It cannot be opened: {why}.", why=why(error)), "", when)
+    except (ValueError, RecursionError):  # no JSON, or text that is none
+        return Unreadable(file, say("It breaks off or is damaged, as after a fault of the disk."), _opened_from(data), when)
+    path, seen = record.get("path"), record.get("seen")
+    path = Path(path) if isinstance(path, str) and path and "\0" not in path else None
+    return Leftover(file, layout, path, seen if isinstance(seen, str) else None, when)
+
+
+def _opened_from(data: bytes) -> str:
+    """The path with which a journal begins, even of one that breaks off; "" when it cannot be read."""
+    start = re.match(rb'\{"path": ("(?:[^"\\]|\\.){1,4096}")', data)
+    with suppress(ValueError):
+        return json.loads(start[1]) if start else ""
+    return ""
+
+
+def _moment(seconds: float) -> datetime:
+    """A moment as local time; the least there is for one that no calendar has, as after a clock without sense."""
+    try:
+        return datetime.fromtimestamp(seconds)
+    except (ArithmeticError, OSError, ValueError):
+        return datetime.min
 
 
 def _saved(one: Leftover) -> bool:
@@ -118,9 +192,33 @@ def taken(lock: QLockFile) -> bool:
     """Take a lock that nobody holds; False when somebody does.
 
     A lock that the system says nobody holds is taken whatever stands in it: the power may have gone before its words
-    were on the disk, and the number of the program that died may belong to another one by now.
+    were on the disk, and the number of the program that died may belong to another one by now. On a disk that is full
+    or can only be read no lock can be made: True there too unless the program that made the one there still runs.
     """
-    if lock.tryLock(0):
+    if _free(lock):
         return True
-    old = abs(time.time() - _written(Path(lock.fileName()))) > YOUNG_SECONDS
-    return old and lock.removeStaleLockFile() and lock.tryLock(0)
+    file = Path(lock.fileName())
+    if not os.access(file.parent, os.W_OK):
+        return not _holder_runs(lock)
+    old = abs(time.time() - _written(file)) > YOUNG_SECONDS
+    return old and lock.removeStaleLockFile() and _free(lock)
+
+
+def _free(lock: QLockFile) -> bool:
+    """Take a lock that is not there, or see that it is not there and cannot be made."""
+    return lock.tryLock(0) or (lock.error() != QLockFile.LockError.LockFailedError and not os.path.lexists(lock.fileName())
+                               and os.access(os.path.dirname(lock.fileName()), os.W_OK))
+
+
+def _holder_runs(lock: QLockFile) -> bool:
+    """Whether a program runs that has the number in the lock; where the system cannot be asked (Windows), no."""
+    number = lock.getLockInfo()[0]
+    if os.name == "nt" or number <= 0:
+        return False
+    try:
+        os.kill(number, 0)
+    except PermissionError:
+        return True  # another user's
+    except (OSError, OverflowError):
+        return False
+    return True

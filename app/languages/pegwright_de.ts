@@ -556,6 +556,10 @@
         <translation>Ein Klick, wo der Stift steht; Schnittlinie und Bild werden von einer Leertaste zur nächsten gezogen</translation>
     </message>
     <message>
+        <source>A program that ended without saving left work behind that cannot be read.</source>
+        <translation>Ein Programm, das ohne zu sichern endete, hat Arbeit hinterlassen, die sich nicht lesen lässt.</translation>
+    </message>
+    <message>
         <source>A quarter turn</source>
         <translation>Eine Vierteldrehung</translation>
     </message>
@@ -1980,6 +1984,10 @@
         <translation>Noch nicht nach diesen Blättern schneiden: etwas verdirbt die Arbeit, siehe {command}.</translation>
     </message>
     <message>
+        <source>Do not tell me again</source>
+        <translation>Nicht mehr daran erinnern</translation>
+    </message>
+    <message>
         <source>Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or go back to the best order.</source>
         <translation>Nicht in dieser Folge arbeiten: {n} Schritt darin ist unmöglich oder unsicher. An seinen Platz setzen oder zur besten Folge zurückgehen.</translation>
     </message>
@@ -3120,8 +3128,16 @@
         <translation>Sie bricht vor dem Ende ab: die Fassung davor verwenden, falls es eine gibt.</translation>
     </message>
     <message>
+        <source>It breaks off or is damaged, as after a fault of the disk.</source>
+        <translation>Es bricht ab oder ist beschädigt, wie nach einem Fehler der Platte.</translation>
+    </message>
+    <message>
         <source>It cannot be done just now.</source>
         <translation>Das geht gerade nicht.</translation>
+    </message>
+    <message>
+        <source>It cannot be opened: {why}.</source>
+        <translation>Es lässt sich nicht öffnen: {why}.</translation>
     </message>
     <message>
         <source>It has happened {count} times since this opened.</source>
@@ -3130,6 +3146,10 @@
     <message>
         <source>It has two corrections of {printer} for {paper}: keep the one that is right.</source>
         <translation>Sie hat zwei Korrekturen von {printer} für {paper}: die richtige behalten.</translation>
+    </message>
+    <message>
+        <source>It holds no layout.</source>
+        <translation>Es enthält keinen Entwurf.</translation>
     </message>
     <message>
         <source>It is not certain that the layout was saved</source>
@@ -4340,6 +4360,10 @@
         <translation>Noch ist nichts gestoppt: der erste Eintrag beginnt, den Plan zu berichtigen.</translation>
     </message>
     <message>
+        <source>Nothing of it is removed. To go on, open the layout as it was saved last; “Open the version before” in the menu Layout leads one saving further back. If the work matters, copy what is named here to another disk, and see whether this one is sound.</source>
+        <translation>Nichts davon wird entfernt. Zum Weiterarbeiten den Entwurf öffnen, wie er zuletzt gesichert wurde; „Die Fassung davor öffnen“ im Menü Entwurf führt noch eine Sicherung zurück. Ist die Arbeit wichtig, das hier Genannte auf eine andere Platte kopieren, und prüfen, ob diese in Ordnung ist.</translation>
+    </message>
+    <message>
         <source>Nothing on this shelf yet: add one.</source>
         <translation>In diesem Fach ist noch nichts: etwas hinzufügen.</translation>
     </message>
@@ -4598,6 +4622,10 @@
     <message>
         <source>Opened from: {path}</source>
         <translation>Geöffnet aus: {path}</translation>
+    </message>
+    <message>
+        <source>Opened from: {path} – not there now</source>
+        <translation>Geöffnet aus: {path} – jetzt nicht da</translation>
     </message>
     <message>
         <source>Opened lately</source>
@@ -5080,6 +5108,10 @@
         <translation>Drucken…</translation>
     </message>
     <message>
+        <source>Programs that ended without saving left {n} pieces of work behind that cannot be read.</source>
+        <translation>Programme, die ohne zu sichern endeten, haben {n} Stücke Arbeit hinterlassen, die sich nicht lesen lassen.</translation>
+    </message>
+    <message>
         <source>Propose a ramp that frees the strings</source>
         <translation>Eine Rampe vorschlagen, die die Saiten freigibt</translation>
     </message>
@@ -5242,6 +5274,10 @@
     <message>
         <source>References are nested more than {deepest} deep in the SVG file: expand its clones in the program that drew it.</source>
         <translation>Verweise sind in der SVG-Datei tiefer als {deepest} verschachtelt: die Klone im zeichnenden Programm auflösen.</translation>
+    </message>
+    <message>
+        <source>Remind me next time</source>
+        <translation>Beim nächsten Mal erinnern</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -5742,6 +5778,10 @@
     <message>
         <source>Shorten {slot} by {by} at its {end} end</source>
         <translation>{slot} um {by} kürzen ({end})</translation>
+    </message>
+    <message>
+        <source>Show its folder</source>
+        <translation>Ordner zeigen</translation>
     </message>
     <message>
         <source>Show lengths in decimal inches.</source>
@@ -7124,6 +7164,10 @@
         <translation>Die Fläche für {item} misst {a} mm, zu klein für ihre Platte, die {b} mm braucht.</translation>
     </message>
     <message>
+        <source>The folder cannot be opened: {why}.</source>
+        <translation>Der Ordner lässt sich nicht öffnen: {why}.</translation>
+    </message>
+    <message>
         <source>The folder {out_dir} cannot be made: {strerror}.</source>
         <translation>Der Ordner {out_dir} lässt sich nicht anlegen: {strerror}.</translation>
     </message>
@@ -7402,6 +7446,10 @@
     <message>
         <source>The mark lies on the corner that it was next to; with Alt it stays where you let go.</source>
         <translation>Die Marke liegt auf der Ecke daneben; mit Alt bleibt sie, wo Sie loslassen.</translation>
+    </message>
+    <message>
+        <source>The name leads to no file.</source>
+        <translation>Der Name führt zu keiner Datei.</translation>
     </message>
     <message>
         <source>The name {new} is kept for the {new} itself: choose another.</source>
@@ -8964,6 +9012,14 @@
         <translation>Ungesicherte Arbeit kann nicht aufbewahrt werden: {trouble}</translation>
     </message>
     <message>
+        <source>Unsaved work could not be read</source>
+        <translation>Ungesicherte Arbeit war nicht zu lesen</translation>
+    </message>
+    <message>
+        <source>Unsaved work is not kept safe</source>
+        <translation>Ungesicherte Arbeit wird nicht aufbewahrt</translation>
+    </message>
+    <message>
         <source>Unsaved work was found</source>
         <translation>Ungesicherte Arbeit gefunden</translation>
     </message>
@@ -9110,6 +9166,10 @@
     <message>
         <source>What was paid for has a name of at most {most} letters: this one has {n}.</source>
         <translation>Die Bezeichnung hat höchstens {most} Zeichen, diese hat {n}.</translation>
+    </message>
+    <message>
+        <source>What was written down</source>
+        <translation>Das Aufgeschriebene</translation>
     </message>
     <message>
         <source>What would do it</source>
@@ -13196,6 +13256,14 @@
     <message>
         <source>{n} more</source>
         <translation>{n} weitere</translation>
+    </message>
+    <message>
+        <source>{n} more lie in the same folder.</source>
+        <translation>{n} weitere liegen im selben Ordner.</translation>
+    </message>
+    <message>
+        <source>{n} more lies in the same folder.</source>
+        <translation>{n} weiteres liegt im selben Ordner.</translation>
     </message>
     <message>
         <source>{n} nodes held</source>

@@ -43,6 +43,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     #bar, #foot {{ background: {t.bar}; }}
     #bar {{ border-bottom: 1px solid {t.line}; }}
     #foot QLabel {{ color: {t.dim}; }}
+    #foot #unkept {{ color: {t.ink}; font-weight: bold; }}
     #tools {{ background: {t.paper}; border-bottom: 1px solid {t.line}; }}
     #name {{ font-size: {letters(15)}px; font-weight: 600; }}
     QFrame#note {{ background: {t.card}; border: 1px solid {t.rim}; border-radius: 8px; }}

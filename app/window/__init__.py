@@ -91,7 +91,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     """Load the rooms and open the windows."""
     from PySide6.QtCore import QTimer
 
-    from app.document.leftovers import leftovers
+    from app.document.leftovers import found_in
     from app.formats import headstock
     from app.formats.errors import FormatError
     from app.languages import chosen
@@ -115,7 +115,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     application.setWindowIcon(program_icon())
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
-    left = leftovers(state / "journal")
+    found = found_in(state / "journal")
     windows = Windows(settings, state / "journal")
     home = home_of(file) if file is not None else None
     window = MainWindow(layout, home, settings, windows=windows, drawing_first=True)
@@ -129,8 +129,11 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     gc.enable()  # a window while it is built leaves next to nothing to collect
     threshold.give_way()  # before anything is asked, which it would cover
     QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state, turn))
-    if not recover(windows, left) and file is None:
+    if not recover(windows, found.left) and file is None:
         window.front.show()
+    if found.unreadable:
+        from app.window.running import unreadable  # here: hardly any start finds such
+        unreadable.tell(windows, found.unreadable)
     if unread:
         ask.warn(window, say("This file was not opened"), unread)
     for other in more:

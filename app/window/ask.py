@@ -10,8 +10,8 @@ from typing import Literal
 from PySide6 import (
     QtWidgets,  # and not the names out of it: a dialog's kind is made when its name is asked for, and a start asks nothing
 )
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QPixmap
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QDesktopServices, QPixmap
 
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -169,6 +169,24 @@ def recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> Literal["
     box.addButton(say("Ask me next time"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(take)
     return _answer(box, {take: "open", drop: "discard"}, "later")
+
+
+def unreadable(parent: QtWidgets.QWidget, text: str, place: Path) -> Literal["enough", "later"]:
+    """Tell of unsaved work that cannot be read, and show the folder it lies in when asked to; whether to tell of it again."""
+    box = _box(parent)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
+    box.setWindowTitle(say("Unsaved work could not be read"))
+    box.setText(text)
+    box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard)
+    show = box.addButton(say("Show its folder"), QtWidgets.QMessageBox.ButtonRole.ActionRole)
+    enough = box.addButton(say("Do not tell me again"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
+    later = box.addButton(say("Remind me next time"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(later)
+    answer = _answer(box, {show: "show", enough: "enough"}, "later")
+    if answer == "show":
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(place)))
+        return "later"
+    return answer
 
 
 def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from app.look.elided import Elided
 from app.look.ground import Ground
+from app.look.plain import plain
 from app.look.sizes import sizes
 from geometry.checks import CheckResult
 from geometry.saying import count, say
@@ -48,9 +49,13 @@ class Foot(Ground):
         self._timer = Elided(self, least=10)
         self._timer.setAccessibleName(say("Timer"))
         self._timer.hide()
+        self._unkept = Elided(self, least=60)
+        self._unkept.setObjectName("unkept")
+        self._unkept.hide()
         self._grid.addWidget(self._where, 0, 0)
-        self._grid.addWidget(self._timer, 0, 2)
-        self._grid.addWidget(self._counts, 0, 3)
+        self._grid.addWidget(self._unkept, 0, 2)
+        self._grid.addWidget(self._timer, 0, 3)
+        self._grid.addWidget(self._counts, 0, 4)
         self._grid.setHorizontalSpacing(14)
         self.follow_sizes()
 
@@ -59,7 +64,7 @@ class Foot(Ground):
         self._grid.removeWidget(self._says)
         alone = sizes().factor > ALONE
         self._where.setMinimumWidth(0 if alone else sizes().soft(WHERE))
-        self._grid.addWidget(self._says, *((1, 0, 1, 4) if alone else (0, 1)))
+        self._grid.addWidget(self._says, *((1, 0, 1, 5) if alone else (0, 1)))
 
     @property
     def said(self) -> str:
@@ -100,6 +105,15 @@ class Foot(Ground):
         elif self._says.sizeHint().width() > self._says.width():
             self._counts.hide()
             self._where.setMinimumWidth(0)
+
+    def show_unkept(self, sentence: str) -> None:
+        """That unsaved work cannot be kept safe, and why, for as long as it is so and not only until something else is said."""
+        if sentence:
+            self.say(sentence)
+        self._unkept.setText(say("Unsaved work is not kept safe") if sentence else "")
+        self._unkept.setToolTip(plain(sentence))
+        self._unkept.setAccessibleDescription(sentence)
+        self._unkept.setVisible(bool(sentence))
 
     def show_timer(self, text: str) -> None:
         """The timer of the job book that runs; nothing when none does."""

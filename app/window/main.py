@@ -126,7 +126,7 @@ class MainWindow(QMainWindow):
         document.history_changed.connect(self._history)
         document.file_changed.connect(self._file)
         if self.journal is not None:
-            self.journal.troubled.connect(self.say)
+            self.journal.troubled.connect(self.foot.show_unkept)
         self.canvas.view.pointed.connect(self.hand.point)
         self.canvas.view.looked.connect(self._looked)
         self.canvas.view.hovered.connect(self._hover)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import sys
+from datetime import datetime
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QPixmap
 
 from app.document.leftovers import Leftover
+from app.formats.reading import is_file
 from app.look.picture import picture
 from app.window import ask
 from geometry.drawing import opened_out
@@ -61,10 +63,11 @@ def _asked(window: MainWindow, found: Leftover) -> str:
     """What to do with one piece: open, discard or later."""
     layout = found.layout
     words = [say("“{name}” was not saved when the program ended.", name=layout.name),
-             say("Last change written down: {when}", when=found.when.strftime("%Y-%m-%d %H:%M:%S")),
+             *written_down(found.when),
              f'{count(len(layout.tuners), "{n} tuner", "{n} tuners")}, {count(len(layout.slots), "{n} slot", "{n} slots")}']
     if found.path is not None:
-        words.append(say("Opened from: {path}", path=found.path))
+        words.append(say("Opened from: {path}", path=found.path) if is_file(found.path) else
+                     say("Opened from: {path} – not there now", path=found.path))
     try:
         seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
     except Exception as error:
@@ -72,6 +75,13 @@ def _asked(window: MainWindow, found: Leftover) -> str:
         seen = QPixmap()
         sys.excepthook(type(error), error, error.__traceback__)
     return ask.recover(window, "\n".join(words), seen)
+
+
+def written_down(when: datetime) -> list[str]:
+    """When work was written down, as a line; none when that is not known."""
+    if when == datetime.min:
+        return []
+    return [say("Last change written down: {when}", when=when.strftime("%Y-%m-%d %H:%M:%S"))]
 
 
 def _opened(windows: Windows, found: Leftover, opened: int) -> bool:
