@@ -105,9 +105,8 @@ def _sheets() -> _Parser:
     parser.add_argument(
         "--paper",
         type=_one_of(PAPERS),
-        default="A4",
         metavar="|".join(PAPERS),
-        help="the paper in the printer (default A4)",
+        help="the paper in the printer (default A4, or Letter where lengths are told in inches)",
     )
     parser.add_argument(
         "--unit",

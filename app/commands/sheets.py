@@ -13,15 +13,18 @@ from .arguments import FILE_ENDING, program
 def run(request: argparse.Namespace) -> int:
     """Write the sheets and print the path of each; 0. FormatError for an unreadable file.
 
-    A layout that would spoil the work is written all the same, since a maker
+    Without a paper it is the usual one of the unit, and not what was chosen in a window last: the same words write the
+    same sheets for whoever calls them. A layout that would spoil the work is written all the same, since a maker
     may want to see it on paper, with a warning on standard error.
     """
+    from app.formats.paper import usual_paper
     from app.sheets import write_sheets
 
     layout = headstock.read(request.file)
     request.out.mkdir(parents=True, exist_ok=True)
     stem = request.file.name.removesuffix(FILE_ENDING)
-    for path in write_sheets(layout, request.out, request.paper, stem, unit=request.unit):
+    paper = request.paper or usual_paper(request.unit)
+    for path in write_sheets(layout, request.out, paper, stem, unit=request.unit):
         print(path)
     if check(layout).spoils:
         print(

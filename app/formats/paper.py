@@ -8,6 +8,7 @@ from app.formats.errors import FormatError
 from geometry.curves import Matrix
 from geometry.drawing import Drawing
 from geometry.saying import say
+from geometry.units import LengthUnit
 
 PAPERS: dict[str, tuple[float, float]] = {
     "A4": (210.0, 297.0),  # ISO 216
@@ -16,6 +17,11 @@ PAPERS: dict[str, tuple[float, float]] = {
     "Tabloid": (279.4, 431.8),  # 11 x 17 inches, ASME Y14.1 size B
 }
 """Width and height upright, mm."""
+
+def usual_paper(unit: LengthUnit) -> str:
+    """What printers usually hold where lengths are told in that unit (common practice, no source)."""
+    return "A4" if unit == "mm" else "Letter"
+
 
 Box = tuple[float, float, float, float]
 """min x, min y, max x, max y in mm."""

@@ -40,8 +40,8 @@ def test_a_file_after_a_language_is_no_command() -> None:
     assert (request.command, request.language, request.file) == ("window", "de", Path("this"))
 
 
-def test_sheets_take_a4_unless_told() -> None:
-    assert parse(["sheets", "mine", "--out", "here"]).paper == "A4"
+def test_sheets_take_the_usual_paper_of_the_unit_unless_told() -> None:
+    assert parse(["sheets", "mine", "--out", "here"]).paper is None
     assert parse(["sheets", "mine", "--out", "here", "--paper", "tabloid"]).paper == "Tabloid"
     assert [parse(["sheets", "mine", "--out", "here", *more]).unit for more in ((), ("--unit", "in64"))] == ["mm", "in64"]
 

@@ -6,6 +6,7 @@ import math
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from app.commands.arguments import parse
 from app.commands.main import run
@@ -90,6 +91,17 @@ def test_a_sample_layout_is_written_to_sheets(file: Path, tmp_path: Path, capsys
     table = next(path for path in written if path.suffix == ".csv")
     with table.open(encoding="utf-8-sig", newline="") as lines:
         assert len(list(csv.reader(lines))) > len(headstock.read(file).tuners)
+
+
+@pytest.mark.parametrize(("words", "size"), [([], (210, 297)), (["--unit", "in"], (215.9, 279.4)), (["--unit", "in64"], (215.9, 279.4)),
+                                             (["--unit", "in", "--paper", "A4"], (210, 297))])
+def test_without_a_paper_it_is_the_usual_one_of_the_unit(words: list[str], size: tuple[float, float], tmp_path: Path,
+                                                         capsys: pytest.CaptureFixture[str]) -> None:
+    """A4 of ISO 216, Letter of 8.5 x 11 inches."""
+    told(capsys, "sheets", LAYOUTS[0], "--out", tmp_path, *words)
+    pdf = next(path for path in tmp_path.iterdir() if path.suffix == ".pdf" and "sheets" in path.name)
+    page = PdfReader(pdf).pages[0].mediabox
+    assert sorted(float(side) * 25.4 / 72 for side in (page.width, page.height)) == pytest.approx(size, abs=0.01)
 
 
 @pytest.mark.parametrize("drawing", DRAWINGS, ids=named)
