@@ -8,6 +8,14 @@ that the machine carries out, the name holds the earlier bytes or the new ones.
 What is read back comes from the disk itself where the system can be asked for
 that (Linux): a stick that holds less than it says, or a drive that loses what
 it took, is then found out while the earlier file is still there.
+
+A symbolic link is followed: it stays a link, and what it names is saved. Other
+names of the same file (hard links) keep the earlier bytes, for the new file is
+another one on the disk. To write into the file itself would reach them too, and
+a loss of power in the middle would then leave neither the old layout nor the
+new one; and the names that files have besides are mostly those of a backup that
+shares what did not change, which such a saving would spoil. Whoever saves tells
+the maker of them (`other_names`).
 """
 
 from __future__ import annotations
@@ -77,6 +85,14 @@ def before(path: Path) -> Path:
     """Where the version before that of a file is kept."""
     path = Path(os.path.realpath(path))
     return path.with_name(path.name + BEFORE)
+
+
+def other_names(path: Path) -> int:
+    """How many names the file has besides this one and those that lead to it as symbolic links; 0 when that is not known."""
+    try:
+        return max(0, os.stat(path).st_nlink - 1)
+    except (OSError, ValueError):
+        return 0
 
 
 def fingerprint(data: bytes) -> str:

@@ -5548,6 +5548,14 @@
         <translation>Gesichert: {name}</translation>
     </message>
     <message>
+        <source>Saved: {name}. {n} other name of this file keeps the version before.</source>
+        <translation>Gesichert: {name}. {n} anderer Name dieser Datei behält die Fassung davor.</translation>
+    </message>
+    <message>
+        <source>Saved: {name}. {n} other names of this file keep the version before.</source>
+        <translation>Gesichert: {name}. {n} andere Namen dieser Datei behalten die Fassung davor.</translation>
+    </message>
+    <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
         <translation>Sichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
     </message>

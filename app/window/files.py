@@ -13,12 +13,12 @@ from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.headstock import SUFFIX
 from app.formats.reading import real
-from app.formats.saving import before, sweep
+from app.formats.saving import before, other_names, sweep
 from app.window import ask, kept
 from app.window.demo import home_of
 from app.window.input.typed_text import take_typed
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -150,6 +150,7 @@ class Files:
                 self._take_theirs(path)
             if answer != "mine":
                 return answer == "elsewhere" and self.save_as()
+        shared = other_names(path)
         try:
             kept = self._document.save(path)
         except FormatError as error:
@@ -160,7 +161,9 @@ class Files:
                                                                  "not be kept beside it."))
         sweep(path.parent)
         self.remember(path)
-        self._window.say(say("Saved: {name}", name=path.name))
+        self._window.say(count(shared, "Saved: {name}. {n} other name of this file keeps the version before.",
+                               "Saved: {name}. {n} other names of this file keep the version before.", name=path.name)
+                         if shared else say("Saved: {name}", name=path.name))
         return True
 
     def _take_theirs(self, path: Path) -> None:

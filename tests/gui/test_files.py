@@ -57,6 +57,34 @@ def test_not_now_leaves_the_work_unsaved_and_the_window_open(bench, opened, monk
     assert bench.window.document.unsaved and bench.layout.name == "second"
 
 
+@pytest.mark.skipif(os.name == "nt", reason="links of POSIX systems")
+def test_other_names_of_the_file_keep_the_version_before_and_that_is_told_once(bench, opened, tmp_path):
+    names = [tmp_path / "shared", tmp_path / "backup"]
+    for name in names:
+        os.link(opened, name)
+    for step, told in (("second", "Saved: head.headstock.json. 2 other names of this file keep the version before."),
+                       ("third", "Saved: head.headstock.json")):
+        rename(bench, step)
+        assert bench.window.files.save()
+        assert bench.window.foot.said == told and headstock.read(opened).name == step
+        assert [headstock.read(name).name for name in names] == ["first", "first"]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="links of POSIX systems")
+def test_what_is_opened_by_a_link_is_saved_where_the_link_leads(bench, tmp_path):
+    real, link = tmp_path / "disk" / "head.headstock.json", tmp_path / "link.headstock.json"
+    real.parent.mkdir()
+    headstock.write(replace(demo(), name="first"), real)
+    link.symlink_to(os.path.join("disk", real.name))
+    assert bench.window.files.open(link)
+    rename(bench, "second")
+    assert bench.window.files.save()
+    assert link.is_symlink() and headstock.read(real).name == "second" and bench.window.foot.said == f"Saved: {link.name}"
+    assert headstock.read(before(link)).name == "first" and before(link).parent == real.parent
+    bench.window.files.open_before()
+    assert bench.layout.name == "first"
+
+
 @pytest.mark.parametrize("answer", ["mine", "theirs", "elsewhere", "cancel"])
 def test_a_file_that_another_program_wrote_is_never_lost(bench, opened, tmp_path, monkeypatch, answer):
     rename(bench, "mine")
