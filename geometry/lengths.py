@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_down, format_length
 from geometry.vectors import Vec2
 
@@ -99,8 +99,8 @@ def deep(length: float, through: bool = False) -> str:
 def area(size: float) -> str:
     """An area in mm2, or in square inches to 0.0001."""
     if _unit.get() == "mm":
-        return f"{size:.1f} mm2"
-    return f"{size / MM_PER_INCH ** 2:.4f} sq in"
+        return f"{number(size, '.1f')} mm2"
+    return say("{size:.4f} sq in", size=size / MM_PER_INCH ** 2)
 
 
 def place(at: Vec2) -> str:
@@ -143,5 +143,5 @@ def _format(length: float, mark: bool = False, coarse: bool = False) -> str:
     decimals = 2 if not coarse and abs(length - round(length, 3)) < 1e-9 else 1
     if marked is None:
         return format_length(length, decimals=decimals, mark=mark)
-    shown = len(format_length(length, decimals=decimals).partition(".")[2])
+    shown = len(f"{length:.{decimals}f}".rstrip("0").partition(".")[2])
     return marked(length, shown) + (" mm" if mark else "")

@@ -7,7 +7,7 @@ import re
 from typing import Literal
 
 from geometry.errors import GeometryError, quoted
-from geometry.saying import say
+from geometry.saying import say, written
 
 MM_PER_INCH = 25.4
 """Exact by definition (international inch, 1959)."""
@@ -22,21 +22,25 @@ def usual_pin(unit: LengthUnit) -> float:
     return 6.0 if unit == "mm" else MM_PER_INCH / 4
 
 
-_UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH,
+_UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, "zoll": MM_PER_INCH,
           "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
 _TERM = re.compile(
     r"\s*(?P<sign>[+-]?)\s*"
     r"(?:(?P<whole>\d+)[ -](?P<num1>\d+)\s*/\s*(?P<den1>\d+)"
     r"|(?P<num2>\d+)\s*/\s*(?P<den2>\d+)"
     r"|(?P<number>\d+(?:[.,]\d*)?|[.,]\d+))"
-    r"\s*(?P<unit>mm|cm|inches|inch|in|''|[\"″”])?")
+    r"\s*(?P<unit>mm|cm|inches|inch|in|zoll|''|[\"″”])?")
 
 
 def parse_length(text: str, unit: LengthUnit = "mm") -> float:
     """A length in mm from what was typed: `12.5`, `12,5`, `1/2"`, `1 5/8" + 2 mm`, `-3`.
 
     A number without a unit is taken in `unit`; so is a fraction. Terms are
-    added or subtracted. GeometryError with one sentence when it cannot be read.
+    added or subtracted. Comma and point both stand before the decimals, in any
+    language, and never set thousands apart: no length of a headstock has any,
+    and `1,234` taken for a thousand times as much would be the worse mistake.
+    GeometryError with one sentence when it cannot be read, also for a number
+    with both signs.
     """
     default = 1.0 if unit == "mm" else MM_PER_INCH
     cleaned = text.strip().lower().replace("−", "-")
@@ -71,7 +75,7 @@ def parse_length(text: str, unit: LengthUnit = "mm") -> float:
 def format_length(mm: float, unit: LengthUnit = "mm", decimals: int | None = None, mark: bool = False) -> str:
     """A length for the eye: `12.5`, `0.492`, or `1 5/8` (nearest 1/64). `mark` appends the unit.
 
-    `decimals` defaults to 2 for mm and 3 for decimal inches; trailing zeros go.
+    With the decimal sign of the language in use. `decimals` defaults to 2 for mm and 3 for decimal inches; trailing zeros go.
     """
     if unit == "mm":
         text = _trim(f"{mm:.{2 if decimals is None else decimals}f}")
@@ -132,7 +136,7 @@ def format_down(mm: float, unit: LengthUnit = "mm", decimals: int = 1, mark: boo
 
 def parse_angle(text: str) -> float:
     """An angle in radians from degrees as typed: `14`, `14.5°`, `-3,5 deg`. GeometryError when it cannot be read."""
-    match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees)?\s*", text.replace("−", "-"))
+    match = re.fullmatch(r"\s*([+-]?\s*(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?:°|deg|degrees|grad)?\s*", text.replace("−", "-"), re.IGNORECASE)
     if match is None:
         raise GeometryError(say('{text} is not an angle: write degrees, for example 14.5.', text=quoted(text)))
     degrees = float(match[1].replace(" ", "").replace(",", "."))
@@ -149,4 +153,4 @@ def format_angle(radians: float, decimals: int = 1) -> str:
 def _trim(text: str, keep: int = 0) -> str:
     if "." in text and not keep:
         text = text.rstrip("0").rstrip(".")
-    return text.removeprefix("-") if float(text) == 0 else text
+    return written(text.removeprefix("-") if float(text) == 0 else text)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from app.canvas.view import CanvasView
 from app.look.sizes import keep, lettered, px
 from app.look.theme import Theme
+from geometry.saying import number
 from geometry.units import MM_PER_INCH, LengthUnit
 
 THICK = 22
@@ -75,7 +76,7 @@ class Ruler(QWidget):
 
     def _figure(self, mm: float) -> str:
         if self._unit == "mm":
-            return f"{mm:g}"
+            return number(mm, "g")
         from geometry.units import format_length
         return format_length(mm, "in64" if self._unit == "in64" else "in")
 

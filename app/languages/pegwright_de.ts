@@ -365,7 +365,7 @@
     </message>
     <message>
         <source>A closed line crosses itself at ({x:.2f}, {y:.2f}); it was taken apart there.</source>
-        <translation>Eine geschlossene Linie kreuzt sich bei ({x:.2f}, {y:.2f}); sie wurde dort zerlegt.</translation>
+        <translation>Eine geschlossene Linie kreuzt sich bei ({x:.2f}; {y:.2f}); sie wurde dort zerlegt.</translation>
     </message>
     <message>
         <source>A copy of the sample is open; the sample stays. Saving asks for a place.</source>
@@ -6913,11 +6913,11 @@
     </message>
     <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} more places; join them in the drawing.</source>
-        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}, {y:.2f}) mm und an {n} weiteren Stellen; in der Zeichnung verbinden.</translation>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}; {y:.2f}) mm und an {n} weiteren Stellen; in der Zeichnung verbinden.</translation>
     </message>
     <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm; join them in the drawing.</source>
-        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}, {y:.2f}) mm; in der Zeichnung verbinden.</translation>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}; {y:.2f}) mm; in der Zeichnung verbinden.</translation>
     </message>
     <message>
         <source>The drawing holds no lines or curves that can be used, only {skipped}: export the outline as lines, arcs or curves.</source>
@@ -6937,7 +6937,7 @@
     </message>
     <message>
         <source>The drawing lay {x:.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.</source>
-        <translation>Die Zeichnung lag {x:.4g} mm von ihrem Ursprung; sie wurde um ({dx:.0f}, {dy:.0f}) mm verschoben.</translation>
+        <translation>Die Zeichnung lag {x:.4g} mm von ihrem Ursprung; sie wurde um ({dx:.0f}; {dy:.0f}) mm verschoben.</translation>
     </message>
     <message>
         <source>The drawing needs more than {memory_mb} MB of memory to read: export only the outline, the slots and the holes.</source>
@@ -7401,7 +7401,7 @@
     </message>
     <message>
         <source>The line crosses itself more than {most} times, for the first time at {x:.1f} across, {y:.1f} along: draw it anew.</source>
-        <translation>Die Linie kreuzt sich selbst mehr als {most}-mal, zum ersten Mal bei {x:.1f} quer, {y:.1f} längs: neu zeichnen.</translation>
+        <translation>Die Linie kreuzt sich selbst mehr als {most}-mal, zum ersten Mal bei {x:.1f} quer und {y:.1f} längs: neu zeichnen.</translation>
     </message>
     <message>
         <source>The line has more than {most} corners that a bit does not get into: draw it with fewer.</source>
@@ -7553,11 +7553,11 @@
     </message>
     <message>
         <source>The outline crosses itself at {x:.1f} across, {y:.1f} along.</source>
-        <translation>Der Umriss kreuzt sich selbst bei {x:.1f} quer, {y:.1f} längs.</translation>
+        <translation>Der Umriss kreuzt sich selbst bei {x:.1f} quer und {y:.1f} längs.</translation>
     </message>
     <message>
         <source>The outline crosses itself at {x}, {y}.</source>
-        <translation>Der Umriss kreuzt sich selbst bei {x}, {y}.</translation>
+        <translation>Der Umriss kreuzt sich selbst bei {x}; {y}.</translation>
     </message>
     <message>
         <source>The outline crosses itself near {place}: mend the drawing first.</source>
@@ -7657,7 +7657,7 @@
     </message>
     <message>
         <source>The path is broken at ({x:.3f}, {y:.3f}): the next segment starts {distance:.3f} mm away.</source>
-        <translation>Der Pfad ist bei ({x:.3f}, {y:.3f}) unterbrochen: das nächste Stück beginnt {distance:.3f} mm entfernt.</translation>
+        <translation>Der Pfad ist bei ({x:.3f}; {y:.3f}) unterbrochen: das nächste Stück beginnt {distance:.3f} mm entfernt.</translation>
     </message>
     <message>
         <source>The pen: {x} points from the left, {y} from the top. Enter presses.</source>
@@ -8049,7 +8049,7 @@
     </message>
     <message>
         <source>The slot has more than {most} sharp corners, the first of them at {x:.1f} across, {y:.1f} along: draw it with fewer.</source>
-        <translation>Der Schlitz hat mehr als {most} scharfe Ecken, die erste bei {x:.1f} quer, {y:.1f} längs: mit weniger Ecken zeichnen.</translation>
+        <translation>Der Schlitz hat mehr als {most} scharfe Ecken, die erste bei {x:.1f} quer und {y:.1f} längs: mit weniger Ecken zeichnen.</translation>
     </message>
     <message>
         <source>The slot has to be as wide as the cutter everywhere.</source>
@@ -8241,7 +8241,7 @@
     </message>
     <message>
         <source>The wall of {opening} crosses itself at {x}, {y}.</source>
-        <translation>Die Wand von {opening} kreuzt sich selbst bei {x}, {y}.</translation>
+        <translation>Die Wand von {opening} kreuzt sich selbst bei {x}; {y}.</translation>
     </message>
     <message>
         <source>The waste needs {stop} of drilling to come through, and the quill of the drill press travels {quill}.</source>
@@ -8909,7 +8909,7 @@
     </message>
     <message>
         <source>Type a length, for example 12.5, 12 mm or 1/2".</source>
-        <translation>Eine Länge eingeben, zum Beispiel 12,5, 12 mm oder 1/2".</translation>
+        <translation>Eine Länge eingeben, zum Beispiel 12,5 oder 12 mm oder 1/2".</translation>
     </message>
     <message>
         <source>Type a place as two lengths with a semicolon between them, for example 12.5; 40.</source>
@@ -8949,7 +8949,7 @@
     </message>
     <message>
         <source>Type into the empty row to add a part. 12.50 and 12,50 are the same.</source>
-        <translation>In die leere Zeile schreiben fügt ein Teil hinzu. 12.50 und 12,50 sind dasselbe.</translation>
+        <translation>In die leere Zeile schreiben fügt ein Teil hinzu. 12,50 und 12.50 sind dasselbe.</translation>
     </message>
     <message>
         <source>Type minutes, for example 4 or 1.5 h.</source>
@@ -13183,11 +13183,11 @@
     </message>
     <message>
         <source>{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation>{n} Lücke wurde mit einem kurzen geraden Stück geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}, {y:.2f}).</translation>
+        <translation>{n} Lücke wurde mit einem kurzen geraden Stück geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}; {y:.2f}).</translation>
     </message>
     <message>
         <source>{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation>{n} Lücken wurden mit kurzen geraden Stücken geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}, {y:.2f}).</translation>
+        <translation>{n} Lücken wurden mit kurzen geraden Stücken geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}; {y:.2f}).</translation>
     </message>
     <message>
         <source>{n} hatch</source>
@@ -13791,7 +13791,15 @@
     </message>
     <message>
         <source>{size:.3f} mm at ({x:.2f}, {y:.2f})</source>
-        <translation>{size:.3f} mm bei ({x:.2f}, {y:.2f})</translation>
+        <translation>{size:.3f} mm bei ({x:.2f}; {y:.2f})</translation>
+    </message>
+    <message>
+        <source>{size:.4f} sq in</source>
+        <translation>{size:.4f} Quadratzoll</translation>
+    </message>
+    <message>
+        <source>{size} mm ({size_in} inch)</source>
+        <translation>{size} mm ({size_in} Zoll)</translation>
     </message>
     <message>
         <source>{slots}, each</source>
@@ -13865,7 +13873,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.</source>
-        <translation>{text} ist keine Länge: zum Beispiel 12,5, 12 mm, 1/2" oder 1 5/8" + 2 mm schreiben.</translation>
+        <translation>{text} ist keine Länge: zum Beispiel 12,5 oder 12 mm oder 1/2" oder 1 5/8" + 2 mm schreiben.</translation>
     </message>
     <message>
         <source>{text} is not a number of parts: write for example 12.</source>
@@ -13881,11 +13889,11 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{text} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.</source>
-        <translation>{text} ist keine Zeit: Minuten schreiben, zum Beispiel 25, oder 1:30, oder 1.5 h.</translation>
+        <translation>{text} ist keine Zeit: Minuten schreiben, zum Beispiel 25, oder 1:30, oder 1,5 h.</translation>
     </message>
     <message>
         <source>{text} is not an amount of money: write for example 12.50 or 12,50.</source>
-        <translation>{text} ist kein Geldbetrag: zum Beispiel 12.50 oder 12,50 schreiben.</translation>
+        <translation>{text} ist kein Geldbetrag: zum Beispiel 12,50 schreiben.</translation>
     </message>
     <message>
         <source>{text} is not an angle: write degrees, for example 14.5.</source>
@@ -13896,12 +13904,12 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{text} wird hier nicht verstanden: eine Länge eingeben oder zwei mit Strichpunkt dazwischen.</translation>
     </message>
     <message>
-        <source>{text} may be one number or two: put a space behind a comma that parts two, and write 12.7 or 16000 for one.</source>
-        <translation>{text} kann eine Zahl sein oder zwei: hinter ein Komma zwischen zweien ein Leerzeichen setzen, eine allein als 12.7 oder 16000 schreiben.</translation>
+        <source>{text} may be one number or two: part two by a semicolon, and write one with a point, as 12.7, or without thousands set apart, as 16000.</source>
+        <translation>{text} kann eine Zahl sein oder zwei: zwei mit einem Strichpunkt trennen, eine allein mit Punkt schreiben, etwa 12.7, oder ohne Trennung der Tausender, etwa 16000.</translation>
     </message>
     <message>
         <source>{text} may be read two ways: write {whole}{part} or {whole}.{part}0.</source>
-        <translation>{text} lässt sich auf zwei Arten lesen: {whole}{part} oder {whole}.{part}0 schreiben.</translation>
+        <translation>{text} lässt sich auf zwei Arten lesen: {whole}{part} oder {whole},{part}0 schreiben.</translation>
     </message>
     <message>
         <source>{text} turns round and round: write degrees, for example 14.5.</source>

@@ -9,7 +9,7 @@ from app.panels.forms.rows import FieldRow
 from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Accuracy, Headstock
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.units import LengthUnit, format_close
 
 WORDS = (
@@ -39,7 +39,7 @@ def accuracy_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
         source = (say("This is common practice, no source.") if value == usual
                   else say("Common practice, no source, would be {usual}.", usual=_usual(usual, kind, unit)))
         if kind == "percent":
-            rows.append(FieldRow(label, "text", f"{value:g} %", lambda text: _set_paper(layout, text),
+            rows.append(FieldRow(label, "text", f"{number(value, 'g')} %", lambda text: _set_paper(layout, text),
                                  help=f"{meaning} {source}"))
         else:
             rows.append(field(layout, label, kind, ("accuracy", key), value, help=f"{meaning} {source}"))
@@ -50,7 +50,8 @@ def accuracy_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
 
 
 def _usual(value: float, kind: str, unit: LengthUnit) -> str:
-    return {"length": format_close(value, unit, 2, mark=True), "angle": f"{value:g}°", "percent": f"{value:g} %"}[kind]
+    return {"length": format_close(value, unit, 2, mark=True), "angle": f"{number(value, 'g')}°",
+            "percent": f"{number(value, 'g')} %"}[kind]
 
 
 def _set_paper(layout: Headstock, text: str) -> Headstock:

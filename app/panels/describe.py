@@ -41,7 +41,7 @@ from geometry.layout import (
     loop_path,
     slot_path,
 )
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.solids import SideBore, side_bore
 from geometry.solids.flats import stands_off
 from geometry.solids.frames import frame
@@ -161,7 +161,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
 def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | None) -> list[FieldRow]:
     def show(mm: float, decimals: int = 1) -> str:
         """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
-        return f"{mm:.{decimals}f}" if unit == "mm" else format_close(mm, unit, 2, mark=True)
+        return number(mm, f".{decimals}f") if unit == "mm" else format_close(mm, unit, 2, mark=True)
 
     def least(mm: float) -> str:
         """As show, but never more than it is: depths to stop at, and what is left."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 
 from geometry.lengths import spoken, told, told_down
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.tolerance import TOUCH
 from geometry.units import format_close, format_length
 
@@ -23,7 +23,7 @@ def tenths(value: float) -> str:
     """A length in mm always to a tenth, so that columns line up; in inches as `length`."""
     if spoken() != "mm":
         return length(value)
-    return f"{value + 0.0:.1f}" if abs(value) >= 0.05 else "0.0"
+    return number(value + 0.0 if abs(value) >= 0.05 else 0.0, ".1f")
 
 
 def deep(value: float) -> str:

@@ -10,7 +10,7 @@ from app.sheets.lengths import length, marked
 from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
 from geometry.lengths import told_down
-from geometry.saying import count, say
+from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, to_drill
 from geometry.terms import term
@@ -74,7 +74,7 @@ def _templates(layout: Headstock, work: Work) -> list[Piece]:
     long, wide = y1 - y0 + 20.0, x1 - x0 + 20.0
     spare = marked(10.0)
     offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
-    more = (say("; the plans need {n}, with offsets of {offsets}", n=len(offsets), offsets=", ".join(length(o) for o in offsets))
+    more = (say("; the plans need {n}, with offsets of {offsets}", n=len(offsets), offsets=number_list(length(o) for o in offsets))
             if len(offsets) > 1 else "")
     if layout.template.board == "outline":
         return [Piece(say("template board"), 1, long, wide, thick,
@@ -108,7 +108,7 @@ def wares(layout: Headstock) -> list[Ware]:
                           say("{diameter} steel or dowel, as long as blank and template are thick together",
                               diameter=length(diameter))))
     if layout.strings:
-        sizes = ", ".join(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
+        sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
         found.append(Ware(say("string"), len(layout.strings), sizes))
     found.append(Ware(term("nut"), 1, say("{width} wide, {height} high, {spread} from the first string to the last",
                                     width=length(layout.nut.width), height=length(layout.nut.height),

@@ -26,7 +26,7 @@ from geometry.layout import Headstock, loop_path, slot_path
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
 from geometry.routing.words import with_bush
-from geometry.saying import say
+from geometry.saying import number_list, say
 from geometry.terms import term
 
 LYING = turn(-math.pi / 2)
@@ -181,7 +181,7 @@ def centres_words(waste: Waste) -> str:
     """Where to prick for the waste holes: from the nut line, and to which side of the centreline."""
     sides = {round(x, 2) for x, _ in waste.centres}
     if len(sides) == 1:
-        along = ", ".join(length(y, 1) for _, y in waste.centres)
+        along = number_list(length(y, 1) for _, y in waste.centres)
         return say("Centres of {drill}, all {across}, from the nut line: {along}.",
                    drill=waste.drill.id, across=_across(waste.centres[0][0]), along=along) + " " + _pricked()
     each = "; ".join(f"{length(y, 1)} ({_across(x)})" for x, y in waste.centres)

@@ -6,7 +6,7 @@ import re
 
 from app.tools.pointer import Takes
 
-WHOLE = re.compile(r"[;°]|, |deg|\b(?!inch(?:es)?\b)[A-Za-zÄÖÜäöüß]{3,}")
+WHOLE = re.compile(r"[;°]|, |deg|\b(?!inch(?:es)?\b|zoll\b)[A-Za-zÄÖÜäöüß]{3,}", re.IGNORECASE)
 """What only a text that says all by itself has in it: several values, an angle, or words."""
 
 

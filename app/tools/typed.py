@@ -19,15 +19,16 @@ def point(text: str, unit: LengthUnit) -> Vec2 | None:
     """Two lengths as a place in mm: `12.5, 40`, `12,5; 40`, `1/2"; 3 1/4"`; None when it is not two lengths.
 
     A semicolon, or a comma with a space behind it, parts the two; a single
-    comma does too, since a place needs two numbers. The first counts to the
-    treble side, the second to the tip.
+    comma does too, but between two digits (`12,5`) it stands before decimals
+    unless points do so already (`12.5,40`). The first counts to the treble
+    side, the second to the tip.
     """
     for mark in (";", ", "):
         if mark in text:
             parts = text.split(mark)
             break
     else:
-        parts = text.split(",")
+        parts = text.split(",") if "." in text or not re.search(r"\d,\d", text) else [text]
     if len(parts) != 2 or any(re.match(r"\s*[^\W\d_]{3,}", part) for part in parts):
         return None
     return (parse_length(parts[0], unit), parse_length(parts[1], unit))
@@ -47,7 +48,7 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
     """
     found: dict[str, float] = {}
     own = {term(word).lower(): word for word in WORDS}
-    plain = re.sub(r"\bdeg(rees)?\b", "°", re.sub(r"\binch(es)?\b", '"', text.strip()))
+    plain = re.sub(r"\b(deg(rees)?|grad)\b", "°", re.sub(r"\b(inch(es)?|zoll)\b", '"', text.strip(), flags=re.I), flags=re.I)
     pieces = re.split(r"([^\W\d_]{3,})", plain)
     if len(pieces) < 3 or pieces[0].strip():
         raise GeometryError(say('{text} is not understood here: type a length, or two with a semicolon between them.',
@@ -64,7 +65,7 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
 
 def polar(text: str, unit: LengthUnit) -> dict[str, float]:
     """A length, an angle, or both: `40`, `30°`, `40 30°`, or in words; lengths in mm, the angle in rad."""
-    match = re.fullmatch(r"(?P<length>.*?)\s*(?P<angle>[+-]?\d[\d.,]*\s*(?:°|deg|degrees))\s*", text)
+    match = re.fullmatch(r"(?P<length>.*?)\s*(?P<angle>[+-]?\d[\d.,]*\s*(?:°|deg|degrees|grad))\s*", text, re.IGNORECASE)
     if match is not None and not re.match(r"\s*[^\W\d_]", text):
         found = {"angle": parse_angle(match["angle"])}
         return {"length": parse_length(match["length"], unit), **found} if match["length"].strip() else found

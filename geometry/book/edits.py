@@ -78,11 +78,15 @@ def read_amount(text: str) -> Decimal:
     if match is None or not (match[2] or match[3]):
         raise GeometryError(say('{text} is not an amount of money: write for example 12.50 or 12,50.',
                                 text=quoted(text)))
-    if match[3] and len(match[3]) == 3 and match[2].strip("0") and len(match[2]) <= 3:
-        whole, part = match[2], match[3]
+    _refuse_thousands(text, match[2], match[3] or "")
+    return Decimal(f"{match[1]}{match[2] or '0'}.{match[3] or '0'}") if match[3] else Decimal(f"{match[1]}{match[2]}")
+
+
+def _refuse_thousands(text: str, whole: str, part: str) -> None:
+    """GeometryError where the sign between two groups of digits may as well set thousands apart: `1,234`, `12.500`."""
+    if len(part) == 3 and whole.strip("0") and len(whole) <= 3:
         raise GeometryError(say('{text} may be read two ways: write {whole}{part} or {whole}.{part}0.',
                                 text=quoted(text), whole=whole, part=part))
-    return Decimal(f"{match[1]}{match[2] or '0'}.{match[3] or '0'}") if match[3] else Decimal(f"{match[1]}{match[2]}")
 
 
 def read_minutes(text: str) -> float | None:
@@ -110,6 +114,8 @@ def read_minutes(text: str) -> float | None:
     except ValueError:
         raise GeometryError(say('{text} is not a time: write minutes, for example 25, or 1:30, or 1.5 h.',
                                 text=quoted(text))) from None
+    if factor == 1.0:
+        _refuse_thousands(text, *cleaned.strip().partition(".")[::2])
     return value
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from decimal import Context, Decimal
 
 from geometry.layout import Book, Piece, Price
+from geometry.saying import number
 
 EXACT = Context(prec=60)
 """Wide enough for any sum of prices that the book admits (at most 1e9 each, 6 decimals): no digit is rounded away."""
@@ -34,5 +35,5 @@ def money_words(value: Decimal, currency: str = "") -> str:
     exponent = value.as_tuple().exponent
     if isinstance(exponent, int) and exponent > -2:
         value = value.quantize(Decimal("0.01"), context=EXACT)
-    text = format(value, "f")
+    text = number(value, "f")
     return f"{text} {currency}".rstrip()

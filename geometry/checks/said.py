@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 import re
 
+from geometry.saying import number, say
 from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_down, format_length
 
@@ -31,9 +32,8 @@ def length(mm: float, decimals: int = 1, exact: bool = False, down: bool = False
 
 
 def rounded_down(value: float, decimals: int) -> str:
-    """A number with so many decimals that is not above it, but for TOUCH; never `-0.0`."""
-    whole = 10 ** decimals
-    return f"{math.floor((value + TOUCH) * whole) / whole + 0.0:.{decimals}f}"
+    """A number in words with so many decimals that is not above it, but for TOUCH; never `-0.0`."""
+    return number(_down(value, decimals), f".{decimals}f")
 
 
 def read(said: str, unit: LengthUnit = "mm") -> str:
@@ -45,9 +45,9 @@ def _put(value: float, decimals: int, way: str, behind: str, unit: LengthUnit) -
     if way == "+":  # a clearance below nothing, told without its sign
         return _put(-value, decimals, "-", behind, unit).lstrip("-")
     if unit == "mm":
-        return f"{rounded_down(value, decimals) if way == '-' else f'{value:.{decimals}f}'}{behind}"
+        return (rounded_down(value, decimals) if way == "-" else number(value, f".{decimals}f")) + behind
     if behind == " mm2":
-        return f"{value / MM_PER_INCH ** 2:.4f} sq in"
+        return say("{size:.4f} sq in", size=value / MM_PER_INCH ** 2)
     if way == "!":
         return format_length(math.ceil(value / MM_PER_INCH * 1000 - 1e-6) / 1000 * MM_PER_INCH, "in", mark=True)
     if unit == "in64" and decimals <= 1:
@@ -55,5 +55,10 @@ def _put(value: float, decimals: int, way: str, behind: str, unit: LengthUnit) -
     # What is told to a hundredth of a millimetre is finer than a 64th of an inch shows.
     decimals = max(3, decimals + _MORE_IN_INCHES)
     if way == "-":
-        value = float(rounded_down(value / MM_PER_INCH, decimals)) * MM_PER_INCH
+        value = _down(value / MM_PER_INCH, decimals) * MM_PER_INCH
     return format_length(value, "in", decimals, mark=True)
+
+
+def _down(value: float, decimals: int) -> float:
+    whole = 10 ** decimals
+    return math.floor((value + TOUCH) * whole) / whole + 0.0

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from geometry.checks.said import length, rounded_down
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.solids.drilling import Drilling
 from geometry.terms import term
 
@@ -64,7 +64,7 @@ def size(value: float) -> str:
 
 def degrees(value: float) -> str:
     """An angle in degrees to a tenth, never `-0.0`."""
-    return f"{round(value, 1) + 0.0:.1f}"
+    return number(round(value, 1) + 0.0, ".1f")
 
 
 def both(measured: float, needed: float) -> tuple[str, str]:
@@ -76,7 +76,7 @@ def both(measured: float, needed: float) -> tuple[str, str]:
 def apart(measured: float, needed: float) -> int:
     """With how many decimals, 1 to 4, two lengths are told so that they differ; 2 at least below 1 mm."""
     for decimals in (1, 2, 3) if abs(measured) >= 0.995 else (2, 3):
-        if f"{needed:.{decimals}f}" not in (f"{measured:.{decimals}f}", rounded_down(measured, decimals)):
+        if number(needed, f".{decimals}f") not in (number(measured, f".{decimals}f"), rounded_down(measured, decimals)):
             return decimals
     return 4
 

@@ -13,7 +13,7 @@ from geometry.layout import DrawnSlot, Headstock, Loop, Node, feature_ids, valid
 from geometry.layout.edges import edges
 from geometry.layout.parts import Part
 from geometry.lengths import mm
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.terms import term
 from geometry.vectors import Vec2
 
@@ -167,11 +167,11 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     if "length" in message or (limit and "`str`" in message):
         return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
-        number = mm(float(limit[2])) if abs(float(limit[2])) == 5000 else f"{float(limit[2]):g}"
-        return {"<=": say("{head} must be at most {number}.", head=head, number=number),
-                ">=": say("{head} must be at least {number}.", head=head, number=number),
-                "<": say("{head} must be below {number}.", head=head, number=number),
-                ">": say("{head} must be above {number}.", head=head, number=number)}[limit[1]]
+        bound = mm(float(limit[2])) if abs(float(limit[2])) == 5000 else number(float(limit[2]), "g")
+        return {"<=": say("{head} must be at most {number}.", head=head, number=bound),
+                ">=": say("{head} must be at least {number}.", head=head, number=bound),
+                "<": say("{head} must be below {number}.", head=head, number=bound),
+                ">": say("{head} must be above {number}.", head=head, number=bound)}[limit[1]]
     wanted = re.match(r"Expected `(\w+)", message)
     kind = {"float": say("{head} must be a number.", head=head), "int": say("{head} must be a whole number.", head=head),
             "str": say("{head} must be words.", head=head), "bool": say("{head} must be yes or no.", head=head)}

@@ -17,7 +17,7 @@ from geometry.routing.passes import MOST_PASSES, Pass, from_template
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
-from geometry.saying import say
+from geometry.saying import number_list, say
 from geometry.terms import term
 from geometry.tolerance import TOUCH
 
@@ -45,7 +45,7 @@ def held(bit: RouterBit, bush: GuideBush | None, job: Job) -> Follower | Refusal
     """The follower, when the router holds the shank and bit and bush go together."""
     collets = job.router.collets
     if collets and all(abs(bit.shank - collet) > FLUSH for collet in collets):
-        sizes = ", ".join(mm(c) for c in sorted(collets))
+        sizes = number_list(mm(c) for c in sorted(collets))
         return Refusal(0, say("The router has no collet for its {shank} shank (it has {sizes}).",
                               shank=mm(bit.shank), sizes=sizes))
     try:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from geometry.lengths import spoken
-from geometry.saying import count, say
+from geometry.saying import count, number, say
 from geometry.units import MM_PER_INCH
 
 
 def rim(speed: float) -> str:
     """A rim speed given in m/s: so with mm, in feet a minute with inches."""
-    return f"{speed:.0f} m/s" if spoken() == "mm" else f"{round(speed * 60000 / MM_PER_INCH / 12, -1):,.0f} ft/min"
+    return (f"{number(speed, '.0f')} m/s" if spoken() == "mm" else
+            f"{number(round(speed * 60000 / MM_PER_INCH / 12, -1), ',.0f')} ft/min")
 
 
 def with_bush(bit: str, bush: str | None) -> str:

@@ -8,7 +8,7 @@ from geometry import vectors as v
 from geometry.checks.words import first, listed
 from geometry.layout import Drill, Headstock
 from geometry.lengths import from_nut
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
@@ -189,7 +189,7 @@ def bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
     if drill:
         return drill.id
     # Set-ups are told apart by this name: fine enough that two drills never share it.
-    size = f"{d.diameter:g}" if wishes.unit == "mm" else format_length(d.diameter, "in", decimals=4, mark=True)
+    size = number(d.diameter, "g") if wishes.unit == "mm" else format_length(d.diameter, "in", decimals=4, mark=True)
     return f"{term(d.drill)} {size}"
 
 

@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
-from geometry.saying import say
+from geometry.saying import number, say
 
 INSUNITS = {
     1: "inch", 2: "foot", 3: "mile", 4: "mm", 5: "cm", 6: "m", 7: "km", 8: "microinch", 9: "mil", 10: "yard",
@@ -125,8 +125,9 @@ def refuse_doubtful_unit(read: DrawingRead) -> None:
 
 def sized(width: float, height: float) -> str:
     """'88.0 x 190.0 mm (3.46 x 7.48 inch)': a size in the words of a message."""
-    return f"{_short(width)} x {_short(height)} mm ({_short(width / 25.4)} x {_short(height / 25.4)} inch)"
+    return say("{size} mm ({size_in} inch)", size=f"{_short(width)} x {_short(height)}",
+               size_in=f"{_short(width / 25.4)} x {_short(height / 25.4)}")
 
 
 def _short(value: float) -> str:
-    return f"{value:.2f}" if value < 20 else f"{value:.1f}" if value < 1000 else f"{value:.0f}" if value < 1e7 else f"{value:.1e}"
+    return number(value, ".2f" if value < 20 else ".1f" if value < 1000 else ".0f" if value < 1e7 else ".1e")

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from app.panels.order.order_rows import minutes_words
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
 from geometry.layout import Book, Piece, Price, Remark
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.terms import term
 
 PIECE_WORDS: Mapping[Piece, str] = {"practice": say("Practice piece"), "real": say("Real piece")}
@@ -15,7 +15,7 @@ PIECE_WORDS: Mapping[Piece, str] = {"practice": say("Practice piece"), "real": s
 
 def cell_minutes(value: float | None) -> str:
     """Minutes to a tenth for a cell, nothing for None."""
-    return "" if value is None else f"{value:.1f}".removesuffix(".0")
+    return "" if value is None else number(value, ".0f" if f"{value:.1f}".endswith(".0") else ".1f")
 
 
 def signed(value: float | None) -> str:

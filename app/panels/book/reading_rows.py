@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
 from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_value
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.solids import Drilling
 from geometry.terms import term
 from geometry.units import LengthUnit, format_angle, format_length
@@ -103,7 +103,7 @@ def shop_sentences(found: Sequence[Found], now: Accuracy, unit: LengthUnit) -> l
     made = []
     for one in found:
         def words(value: float, field: str = one.field) -> str:
-            return f"{value:.2f}°" if field == "tilt_degrees" else length_words(value, unit, mark=True)
+            return f"{number(value, '.2f')}°" if field == "tilt_degrees" else length_words(value, unit, mark=True)
         line = say("{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from "
                    "{n} readings; the layout holds {held}.",
                    title=TITLES[one.field], half_width=words(one.half_width), low=words(2 * one.low),

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from msgspec import Struct
 
 from geometry.checks.words import first
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.sequence import Operation, Problem, Setup, Taken, runs
 from geometry.terms import term
 from geometry.units import LengthUnit, format_angle
@@ -72,7 +72,7 @@ def minutes_words(minutes: float) -> str:
     if round(minutes) >= 60:
         hours, rest = divmod(round(minutes), 60)
         return f"{hours} h {rest:02d}" if rest else f"{hours} h"
-    return f"{minutes:.0f} min" if minutes >= 10 or abs(minutes - round(minutes)) < 0.05 else f"{minutes:.1f} min"
+    return f"{number(minutes, '.0f' if minutes >= 10 or abs(minutes - round(minutes)) < 0.05 else '.1f')} min"
 
 
 def _short(setup: Setup) -> tuple[str, str]:

@@ -10,7 +10,7 @@ from geometry.book import read_minutes
 from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Headstock
-from geometry.saying import count, say
+from geometry.saying import count, number, say
 from geometry.sequence import Counts, Hours
 
 NAMES = {
@@ -35,7 +35,7 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
     c, h = counts.changes, counts.hours
     return [FieldRow(say("Work"), "fact", _hours(Hours(h.work, 0.0))), FieldRow(say("Set-ups and changes"), "fact", _hours(Hours(0.0, h.changes))),
             FieldRow(say("Together"), "fact", _hours(h)),
-            *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{found:.1f} h",
+            *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{number(found, '.1f')} h",
                                                  help=say("Corrected by what the timed steps took."))]),
             FieldRow(say("Other machine"), "fact", count(c.machine, "once", "{n} times")),
             FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
@@ -51,9 +51,9 @@ def rate_rows(layout: Headstock) -> list[FieldRow]:
     for name, words in NAMES.items():
         value = getattr(layout.rates, name)
         if name == "factor":
-            rows.append(FieldRow(words, "text", f"{value:g}", partial(_multiplied, layout), key="rates.factor"))
+            rows.append(FieldRow(words, "text", number(value, "g"), partial(_multiplied, layout), key="rates.factor"))
         else:
-            rows.append(FieldRow(words, "text", f"{value:g} min", partial(_changed, layout, name), key="rates"))
+            rows.append(FieldRow(words, "text", f"{number(value, 'g')} min", partial(_changed, layout, name), key="rates"))
     return rows
 
 
@@ -95,4 +95,4 @@ def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
 
 
 def _hours(h: Hours) -> str:
-    return f"{h.total:.1f} h"
+    return f"{number(h.total, '.1f')} h"

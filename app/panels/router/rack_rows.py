@@ -15,7 +15,7 @@ from geometry.lengths import speaking
 from geometry.routing.follower import follower_of
 from geometry.routing.speeds import highest_speed, rim_speed, speed_setting
 from geometry.routing.words import rim
-from geometry.saying import say
+from geometry.saying import number, number_list, say
 from geometry.solids.drilling import point_length
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close, parse_length
@@ -78,9 +78,9 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
         FieldRow(say("Router"), "heading"),
         _row(rack, say("Base diameter"), "length", ("router", "base"), router.base),
         _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
-        FieldRow(say("Speeds, turns a minute"), "text", ", ".join(f"{speed:g}" for speed in router.speeds),
+        FieldRow(say("Speeds, turns a minute"), "text", number_list(number(speed, "g") for speed in router.speeds),
                  lambda text: set_router("speeds", text, _number), help=say("Every setting, a comma and a space between them.")),
-        FieldRow(say("Collets"), "text", ", ".join(format_close(size, unit, 2, mark=unit != "mm") for size in router.collets),
+        FieldRow(say("Collets"), "text", number_list(format_close(size, unit, 2, mark=unit != "mm") for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
                  help=say("Shanks that the router holds, a comma and a space between them; empty for any."), empty=say("any")),
     ]
@@ -102,7 +102,7 @@ def _bit(rack: Rack, bit: RouterBit, unit: LengthUnit) -> list[FieldRow]:
                       empty=say("not measured")),
                  _row(rack, say("Bearing height"), "length", (*path, "bearing_height"), bit.bearing_height, optional=True,
                       empty=format_close(5.0, unit, 2, mark=True))]
-    rows.append(FieldRow(say("Speed printed on it"), "text", "" if bit.marked_speed is None else f"{bit.marked_speed:g}",
+    rows.append(FieldRow(say("Speed printed on it"), "text", "" if bit.marked_speed is None else number(bit.marked_speed, "g"),
                          lambda text: set_in_rack(rack, (*path, "marked_speed"), _number(text) if text else None),
                          empty=say("not known"), help=say("The highest number of turns a minute that is printed on the cutter.")))
     return rows + _bit_facts(rack, bit, unit)
@@ -180,16 +180,20 @@ def _listed(rack: Rack, field: str, text: str, read: Callable[[str], float]) -> 
     parted = ";" in text
     two_ways = re.search(r"[\d.]+,\d+", text)
     if two_ways is not None and not parted:
-        raise GeometryError(say("{text} may be one number or two: put a space behind a comma that parts two, and write "
-                                "12.7 or 16000 for one.",
+        raise GeometryError(say("{text} may be one number or two: part two by a semicolon, and write one with a point, as 12.7, "
+                                "or without thousands set apart, as 16000.",
                                 text=quoted(two_ways[0])))
     values = [read(word) for word in text.split(";" if parted else ",") if word.strip()]
     return set_in_rack(rack, ("router", field), tuple(sorted(set(values))))
 
 
 def _number(text: str) -> float:
+    """Turns a minute: nobody sets a thousandth of a turn, so a sign before three digits sets thousands apart, `16.000`, `16,000`."""
+    bare = re.sub(r"[\s'’]", "", text)
+    if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+", bare):
+        bare = re.sub("[.,]", "", bare)
     try:
-        return float(text.strip().replace(" ", ""))
+        return float(bare.replace(",", "."))
     except ValueError as error:
         raise GeometryError(say("{text} is not a number of turns a minute: write for example 16000.",
                                 text=quoted(text))) from error

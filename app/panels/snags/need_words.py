@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, place_words, rise_words, success_words
 from geometry.checks.words import first
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.units import LACK, MM_PER_INCH, LengthUnit, format_close, format_length
 from geometry.vectors import norm
 
@@ -28,7 +28,7 @@ def amount(need: Need, value: float, unit: LengthUnit) -> str:
     if need.unit == "mm per 50 mm":
         return say("±{far} in {length}", far=_half_width(value, unit),
                    length=format_length(50.0, "mm" if unit == "mm" else "in", mark=True))
-    return f"±{value:g}°" if need.unit == "degrees" else f"±{value:g} %"
+    return f"±{number(value, 'g')}°" if need.unit == "degrees" else f"±{number(value, 'g')} %"
 
 
 def _half_width(mm: float, unit: LengthUnit) -> str:

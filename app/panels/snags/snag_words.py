@@ -5,7 +5,7 @@ from __future__ import annotations
 from geometry.checks import KINDS, Snag
 from geometry.checks.said import rounded_down
 from geometry.checks.words import apart
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.units import LengthUnit, format_close, format_down, format_length
 
 
@@ -20,8 +20,9 @@ def numbers(snag: Snag, unit: LengthUnit) -> str:
         return ""
     if unit == "mm":
         decimals = apart(snag.measured, snag.needed)
-        return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals), needed=f"{snag.needed:.{decimals}f}")
+        return say("{measured} of {needed}", measured=rounded_down(snag.measured, decimals),
+                   needed=number(snag.needed, f".{decimals}f"))
     measured, needed = format_down(snag.measured, unit, mark=True), format_close(snag.needed, unit, mark=True)
-    if "." in measured + needed:  # no fraction beside a decimal
+    if {".", ","} & {*measured, *needed}:  # no fraction beside a decimal
         measured, needed = format_down(snag.measured, "in", mark=True), format_length(snag.needed, "in", mark=True)
     return say("{measured} of {needed}", measured=measured, needed=needed)

@@ -12,7 +12,7 @@ from app.look.sizes import keep, sizes
 from app.look.turns import Steps, Turns
 from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.strings import break_angle, runs
 from geometry.strings.tension import bend_force, tension
 
@@ -110,7 +110,7 @@ class StringTable(QWidget):
         winds.setCurrentIndex(0 if row.winds == "bass" else 1)
         winds.setEnabled(row.winds is not None)
         winds.setToolTip(winds.currentText())
-        values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else f"{row.press:.0f}")
+        values = (_degrees(row.side), _degrees(row.down), "–" if row.press is None else number(row.press, ".0f"))
         for label, text in zip(labels, values, strict=True):
             label.setText(text)
         wide = row.side is not None and row.side > TOLERABLE + 1e-9
@@ -203,4 +203,4 @@ class StringTable(QWidget):
 
 
 def _degrees(value: float | None) -> str:
-    return "–" if value is None else f"{value:.1f}°"
+    return "–" if value is None else f"{number(value, '.1f')}°"

@@ -16,7 +16,7 @@ from geometry.edits.fields import set_field
 from geometry.edits.strings import serve, set_post, string_set
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.strings import runs
 from geometry.strings.pairing import Pairing, present, propose_pairing
 from geometry.strings.sets import StringSet
@@ -147,7 +147,7 @@ def gain_words(now: Pairing, found: Pairing) -> str:
     """What a proposal changes: the widest side angle, the middle one, crossings, and strings on other posts."""
     def of(pairing: Pairing) -> dict[str, object]:
         mean = math.sqrt(pairing.total / max(1, len(pairing.runs)))
-        return {"worst": f"{math.degrees(pairing.worst):.1f}", "mean": f"{math.degrees(mean):.1f}",
+        return {"worst": number(math.degrees(pairing.worst), ".1f"), "mean": number(math.degrees(mean), ".1f"),
                 "crossed": pairing.crossings, "rubbing": pairing.rubbing}
     then = of(found)
     words = (say("Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, "

@@ -27,7 +27,9 @@ def test_a_shank_that_may_be_one_or_two_is_asked_about(text):
 
 def test_speeds():
     assert changed("Speeds, turns a minute", "24000, 8000; ".rstrip("; ")).speeds == (8000.0, 24000.0)
-    for text in ("16,500", "16,000; 24,000", "fast", "nan", "inf", "0", "-5"):
+    for text in ("16,000; 24,000", "16.000, 24.000", "16 000; 24\N{NO-BREAK SPACE}000", "24000; 16000"):
+        assert changed("Speeds, turns a minute", text).speeds == (16000.0, 24000.0)
+    for text in ("16,500", "fast", "nan", "inf", "0", "-5"):
         with pytest.raises(GeometryError) as refused:
             changed("Speeds, turns a minute", text)
         assert str(refused.value).endswith(".")

@@ -19,6 +19,7 @@ def test_places(text, unit, place):
 
 def test_what_is_no_place():
     assert point("40", "mm") is None
+    assert point("12,5", "mm") is None and number("12,5", "mm") == 12.5, "a decimal comma parts no place"
     assert point("length 40, angle 3", "mm") is None
     assert number("length 40", "mm") is None and number("40 mm", "in") == 40.0
 
@@ -47,6 +48,8 @@ def test_degrees_make_an_angle():
     assert polar("-90 deg", "mm") == {"angle": pytest.approx(-math.pi / 2)}
     assert polar('1 1/2" 45°', "mm") == {"length": pytest.approx(38.1), "angle": pytest.approx(math.pi / 4)}
     assert polar("40", "mm") == {"length": 40.0}
+    assert polar("12,5 30,5 Grad", "mm") == polar("12.5 30.5°", "mm") == {"length": 12.5, "angle": pytest.approx(math.radians(30.5))}
+    assert named("Radius 1/2 Zoll", "mm") == {"radius": 12.7}
     assert named("length 40 angle 30 deg", "mm") == {"length": 40.0, "angle": pytest.approx(math.pi / 6)}
     assert named("angle -15 degrees", "mm") == {"angle": pytest.approx(-math.pi / 12)}
     assert placed("10 90°", "mm", (1.0, 2.0), (0.0, 0.0)) == pytest.approx((1.0, 12.0))
