@@ -168,11 +168,17 @@ class _Writer:
 
 
 def _extents(doc, writer: _Writer) -> None:
+    """Tell readers where the drawing lies, and how to show it at first: whole.
+
+    The library copies extents and limits from the model space into the header when it writes: set there they would be lost.
+    """
     if not writer.points:
         return
     xs, ys = [p[0] for p in writer.points], [p[1] for p in writer.points]
-    doc.header["$EXTMIN"] = (*_round((min(xs), min(ys))), 0.0)
-    doc.header["$EXTMAX"] = (*_round((max(xs), max(ys))), 0.0)
+    low, high = _round((min(xs), min(ys))), _round((max(xs), max(ys)))
+    writer.space.reset_extents((*low, 0.0), (*high, 0.0))
+    writer.space.reset_limits(low, high)
+    doc.set_modelspace_vport(1.05 * max(high[1] - low[1], high[0] - low[0], 1.0), ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2))
 
 
 def _round(p: Vec2) -> Vec2:

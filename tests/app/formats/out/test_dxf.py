@@ -58,6 +58,22 @@ def test_the_file_says_millimetres():
     assert header(data, "$ACADVER") == "AC1024"  # R2010
 
 
+def point(data: bytes, name: str) -> tuple[float, ...]:
+    """A header variable that is a point."""
+    pairs = groups(data)
+    at = pairs.index((9, name))
+    return tuple(float(value) for code, value in pairs[at + 1:at + 4] if code in (10, 20))
+
+
+def test_the_file_says_where_the_drawing_lies(read):
+    """$EXTMIN, $EXTMAX and the limits hold everything that GDAL reads, to a hair: viewers fit the page to them."""
+    data = dxf_bytes(DRAWING)
+    x0, y0, x1, y1 = shapely.total_bounds([shape for _, shape in read])
+    for low, high in (("$EXTMIN", "$EXTMAX"), ("$LIMMIN", "$LIMMAX")):
+        assert point(data, low) == pytest.approx((x0, y0), abs=0.01)
+        assert point(data, high) == pytest.approx((x1, y1), abs=0.01)
+
+
 def test_curves_are_true_entities_on_trade_layers():
     found = Counter((e[0], e[8]) for e in entities(dxf_bytes(DRAWING)))
     assert found["CIRCLE", "post bores"] == 1 and found["CIRCLE", "screw pilots"] == 1
