@@ -1,0 +1,278 @@
+"""A blank as a cloud of points, worked step by step as the running order says in words.
+
+Every number is read from the printed sentence of a step and its set-up; the drill press is a table, a fence and a spindle,
+and nothing of the program's drillings is used. A point of the cloud is wood until a tool passes over it. `trouble` collects
+what a maker would find missing at the bench: a mark, a square edge, a face for the fence, a pin hole.
+"""
+
+import math
+import re
+
+import numpy as np
+import pyclipper
+import shapely
+
+from tests.outside.from_file import Bored, FromFile, slot_points
+
+UNIT = 1e5
+"""Whole numbers of the clipper to a mm."""
+COARSE = 30
+"""Every so-manieth point of the outline is one of a polygon: a hundred an edge."""
+BEYOND = 40.0
+"""How far a tool stands out of the wood, mm."""
+N = r"([\d.]+)"
+
+
+def offset(paths: list, by: float) -> list:
+    """Polygons (clipper's whole numbers) grown by so many mm with round corners."""
+    if not by:
+        return paths
+    made = pyclipper.PyclipperOffset(2.0, 0.001 * UNIT)
+    made.AddPaths(paths, pyclipper.JT_ROUND, pyclipper.ET_CLOSEDPOLYGON)
+    return made.Execute(by * UNIT)
+
+
+def whole(points: np.ndarray) -> list:
+    return [np.rint(points * UNIT).astype(np.int64).tolist()]
+
+
+def area(paths: list) -> shapely.Geometry:
+    """What a clipper's polygons enclose, mm."""
+    rings = [(shapely.Polygon(np.array(path) / UNIT).buffer(0), pyclipper.Orientation(path)) for path in paths]
+    outer = shapely.union_all([ring for ring, fills in rings if fills])
+    return outer - shapely.union_all([ring for ring, fills in rings if not fills])
+
+
+def in_rod(points: np.ndarray, start: np.ndarray, way: np.ndarray, low: float, high: float, radius: float) -> np.ndarray:
+    """Which points lie in a cylinder from `low` to `high` along a unit vector."""
+    along = points @ way - start @ way
+    near = np.flatnonzero((along >= low) & (along <= high))
+    apart = points[near] - start
+    found = np.zeros(len(points), bool)
+    found[near] = (apart ** 2).sum(axis=1) - along[near] ** 2 <= radius ** 2
+    return found
+
+
+class Shop:
+    """`points` (n, 3) in the frame of the layout and which of them are `wood` still."""
+
+    def __init__(self, head: FromFile, points: np.ndarray) -> None:
+        self.head, self.points = head, points
+        blank = head.blank
+        self.wood = ((points[:, 0] >= -blank["bass"]) & (points[:, 0] <= blank["treble"]) & (points[:, 1] <= blank["tip"])
+                     & (points[:, 1] >= -blank.get("behind", 0.0)) & (points[:, 2] >= 0) & (points[:, 2] <= head.thick))
+        self.square = self.wood.copy()
+        self.slots = {slot["id"]: whole(slot_points(slot["shape"])) for slot in head.file["slots"]}
+        self.outline = self._with_neck()
+        self.trouble: list[str] = []
+        self.bored = np.zeros(len(points), bool)
+        """what the drill press took through the square edges"""
+
+    def _with_neck(self) -> list:
+        """The outline going straight on behind the nut line, where the neck is."""
+        feet = [self.head.edges[side].at(0.05) for side in ("bass", "treble")]
+        (bass, bass_way, _), (treble, treble_way, _) = feet
+        neck = whole(np.array([bass, treble, treble - 40 * treble_way, bass - 40 * bass_way]))
+        joined = pyclipper.Pyclipper()
+        head = whole(self.head.outline[::COARSE])
+        for path in (*head, *neck):
+            joined.AddPath(path if pyclipper.Orientation(path) else path[::-1], pyclipper.PT_SUBJECT, True)
+        return joined.Execute(pyclipper.CT_UNION, pyclipper.PFT_NONZERO, pyclipper.PFT_NONZERO)
+
+    # ---- what a tool takes -------------------------------------------------
+    def take(self, gone: np.ndarray) -> None:
+        self.wood = self.wood & ~gone
+
+    def over(self, shape: shapely.Geometry, top: float, bottom: float) -> np.ndarray:
+        """Points within an area in plan between two depths below the face, mm."""
+        z = self.points[:, 2]
+        shapely.prepare(shape)
+        return shapely.contains_xy(shape, self.points[:, 0], self.points[:, 1]) & (z >= top) & (z <= bottom)
+
+    def drill(self, start: np.ndarray, way: np.ndarray, depth: float, radius: float) -> np.ndarray:
+        gone = in_rod(self.points, start, way, -BEYOND, depth, radius)
+        self.take(gone)
+        return gone
+
+    def share(self, where: np.ndarray) -> float:
+        """How much of the wood that the square blank had somewhere is there still, 0 to 1; 1 where no point tells."""
+        there = where & self.square
+        return float((self.wood & there).sum() / there.sum()) if there.any() else 1.0
+
+    # ---- steps, by their words --------------------------------------------
+    def work(self, step, plans: dict) -> None:
+        """Do one step of the running order."""
+        words, kind = step.words, step.kind
+        if kind == "glue ear" or step.blocked:
+            raise AssertionError(f"no head of this test has {kind}: {step.blocked}")
+        if kind in ("pin hole", "counterbore", "bore") or kind == "pilot":
+            self.from_above(step.id, words, step.setup.words())
+        elif kind in ("side bore", "side counterbore"):
+            self.from_the_edge(step.id, words, step.setup.words())
+        elif kind == "edge pilot":
+            self.through_the_plate(step.id.removeprefix("edge pilot "), words)
+        elif kind == "waste holes":
+            (wide,) = re.findall(N + r" mm wide", words)
+            for centre in step.waste_holes.centres:
+                self.drill(np.array((*centre, 0.0)), np.array((0.0, 0.0, 1.0)), self.head.thick + 1, float(wide) / 2)
+        elif kind == "saw":
+            inside = float(re.search(r"to within " + N + " mm of its line", words)[1])
+            self.take(self.over(area(offset(self.slots[step.features[0]], -inside)), -1, self.head.thick + 1))
+        elif kind == "rout":
+            self.rout(step.features[0], words, plans[step.features[0]])
+        elif kind == "cut outline":
+            outside = float(re.search(r"saw " + N + " mm outside", words)[1])
+            self.take(~self.over(area(offset(self.outline, outside)), -1, self.head.thick + 1) & (self.points[:, 1] > 0))
+        elif kind == "rout outline":
+            self.round_the_outline(words, plans["outline"])
+        elif kind == "ramp":
+            self.ramp(step.features[0], words)
+        else:
+            assert kind in ("template", "mark", "clean up"), kind
+
+    def from_above(self, id: str, words: str, set_up: str) -> None:
+        """A hole square to face or back, with the table level."""
+        face = words.startswith("Face up") or "through template and blank" in words
+        assert f"{'face' if face else 'back'} up" in set_up and "table level" in set_up
+        wide = float(re.search(N + " mm wide", words)[1])
+        deep = self.head.thick if "through" in words else float(re.search(N + " mm deep", words)[1])
+        at = np.array((*self.place(words), 0.0 if face else self.head.thick))
+        way = np.array((0.0, 0.0, 1.0 if face else -1.0))
+        if self.share(in_rod(self.points, at, way, 0.0, self.head.thick, 1.2)) == 0.0:
+            self.trouble.append(f"{id}: no wood for the drill's point")
+        self.drill(at, way, deep + (BEYOND if "through" in words else 0.0), wide / 2)
+
+    @staticmethod
+    def place(words: str) -> tuple[float, float]:
+        """"31.4 mm to the bass side, 49.2 mm from the nut line" as a point."""
+        found = re.search(rf"; (?:on the centreline|{N} mm to the (bass|treble) side), {N} mm (from|behind) the nut line", words)
+        x = 0.0 if found[1] is None else float(found[1]) * (1 if found[2] == "treble" else -1)
+        return x, float(found[3]) * (1 if found[4] == "from" else -1)
+
+    def from_the_edge(self, id: str, words: str, set_up: str) -> None:
+        """In the vice, one square edge up, the other on the table, face or back on the fence; the spindle comes straight down.
+
+        On the table: u along the fence to the tip, v square to the table, w away from the fence.
+        """
+        up, lies = re.search(r"with the (treble|bass) edge up and the (back|face) against the fence", words).groups()
+        assert f"{up} edge up" in set_up
+        raised = re.search(rf"table tilted {N}° .*?, (tip|nut) end raised, axis {N} mm from the fence", set_up)
+        level = re.search(rf"table level, axis {N} mm from the fence", set_up)
+        tilt, fence = (math.radians(float(raised[1])) * (1 if raised[2] == "tip" else -1), float(raised[3])) if raised else (0.0, float(level[1]))
+        # With the tip end raised by the tilt, straight up is cos(tilt) along v and sin(tilt) along u.
+        outwards = 1.0 if up == "treble" else -1.0
+        spindle = -np.array((outwards * math.cos(tilt), math.sin(tilt), 0.0))
+        edge = self.head.blank["treble"] if up == "treble" else -self.head.blank["bass"]
+        along, below = (float(n) for n in re.search(rf"at its mark {N} mm from the nut line and {N} mm below the face", words).groups())
+        depth = fence if lies == "face" else self.head.thick - fence
+        if abs(depth - below) > 0.11:
+            self.trouble.append(f"{id}: the fence puts the axis {depth:.2f} below the face, its mark is at {below}")
+        wide, stop = float(re.search(N + " mm wide", words)[1]), float(re.search(r"stop at " + N + " mm", words)[1])
+        x, z = self.points[:, 0], self.points[:, 2]
+        blank = self.head.blank
+        for name, where in (("its square edge", abs(x - edge) < 0.9),
+                            ("the square edge on the table", abs(x - (-blank["bass"] if up == "treble" else blank["treble"])) < 0.9),
+                            ("the face on the fence", (z < 0.9) if lies == "face" else (z > self.head.thick - 0.9))):
+            if self.share(where & ~self.bored) < (0.99 if "edge" in name else 0.8):
+                self.trouble.append(f"{id}: {name} is gone")
+        mark = np.array((edge, along, depth))
+        if self.share(in_rod(self.points, mark, spindle, 0.0, stop, wide / 2)) < 0.75:
+            self.trouble.append(f"{id}: the drill meets too little wood")
+        self.bored |= self.drill(mark, spindle, stop, wide / 2)
+
+    def through_the_plate(self, id: str, words: str) -> None:
+        """By hand, where the plate on its seat has its hole."""
+        (bored,) = [one for one in self.head.holes if one.id == id]
+        wide, deep = float(re.search(N + " mm wide", words)[1]), float(re.search(N + " mm deep", words)[1])
+        if self.share(in_rod(self.points, bored.start, bored.way, 0.3, deep, wide / 2 + 0.6)) < 0.3:
+            self.trouble.append(f"{id}: no wood under the plate")
+        self.drill(bored.start, bored.way, deep, wide / 2)
+
+    # ---- the router ------------------------------------------------------
+    def passes(self, words: str, plan) -> tuple[float, float, float, float]:
+        """(cutter, follower, how much larger the opening is than the work, depth) of a step at the router."""
+        deep = float(re.search(rf" to {N} mm ", words)[1])
+        bit = next(bit for bit in self.head.file["rack"]["bits"] if f"with {bit['id']} to" in words)
+        follower = bit["shank"] if bit.get("bearing", "none") == "none" else bit["bearing_diameter"]
+        told = re.search(rf"(?:opening|outside template) {N} mm (larger|smaller)", plan.template_words)
+        assert told or "the same size" in plan.template_words
+        by = 0.0 if told is None else float(told[1]) * (1 if told[2] == "larger" else -1)
+        return bit["cutter"], follower, by, deep
+
+    def pins(self, words: str) -> None:
+        """Whether both pins of the template have their holes, with wood around them."""
+        if "template on its pins" not in words:
+            return
+        held = 0
+        for pin in self.head.file.get("pins", ()):
+            at, down, radius = np.array((*pin["at"], 0.0)), np.array((0.0, 0.0, 1.0)), pin.get("diameter", 6.0) / 2
+            hole = in_rod(self.points, at, down, 0.3, self.head.thick - 0.3, radius - 0.3)
+            ring = in_rod(self.points, at, down, 0.3, self.head.thick - 0.3, radius + 2.0) & ~in_rod(
+                self.points, at, down, -1.0, self.head.thick + 1, radius + 0.3)
+            held += self.share(hole) == 0.0 and self.share(ring) > 0.95
+        if held < 2:
+            self.trouble.append(f"only {held} pins hold the template: {words}")
+
+    def rout(self, slot: str, words: str, plan) -> None:
+        self.pins(words)
+        cutter, follower, by, deep = self.passes(words, plan)
+        shape = area(offset(offset(offset(self.slots[slot], by), -follower / 2), cutter / 2))
+        face = words.startswith("Face up")
+        top, bottom = (-1.0, deep + 1e-6) if face else (self.head.thick - deep - 1e-6, self.head.thick + 1)
+        self.take(self.over(shape, top, bottom))
+
+    def round_the_outline(self, words: str, plan) -> None:
+        self.pins(words)
+        cutter, follower, by, deep = self.passes(words, plan)
+        kept = area(offset(offset(offset(self.outline, by), follower / 2), -cutter / 2))
+        top, bottom = (-1.0, deep + 1e-6) if words.startswith("Face up") else (self.head.thick - deep - 1e-6, self.head.thick + 1)
+        z = self.points[:, 2]
+        self.take(~self.over(kept, -1, self.head.thick + 1) & (self.points[:, 1] > 0) & (z >= top) & (z <= bottom))
+
+    def ramp(self, slot: str, words: str) -> None:
+        begins, wide, deep, length = (float(n) for n in re.search(
+            rf"from {N} mm above the nut line file a slope {N} mm wide down to .*?, from nothing to {N} mm deep over {N} mm", words).groups())
+        shape = next(one["shape"] for one in self.head.file["slots"] if one["id"] == slot)
+        middle = np.array(shape["nut_end"], float)
+        way = np.array(shape["tip_end"], float) - middle
+        way /= np.hypot(*way)
+        start = middle - way * (shape["width"] / 2 + length)
+        assert abs(start[1] - begins) < 0.06
+        along = (self.points[:, :2] - start) @ way
+        across = abs((self.points[:, :2] - start) @ np.array((-way[1], way[0])))
+        self.take((along > 0) & (along < length + shape["width"] / 2) & (across < wide / 2) & (self.points[:, 2] < along * deep / length))
+
+
+def wanted(head: FromFile, points: np.ndarray, slack: float) -> np.ndarray:
+    """Which points are wood in the finished head when everything that is cut is larger by `slack` (mm, or smaller), pin holes left out."""
+    def within(polygon: shapely.Geometry) -> np.ndarray:
+        shapely.prepare(polygon)
+        return shapely.contains_xy(polygon, points[:, 0], points[:, 1])
+
+    z = points[:, 2]
+    wood = within(shapely.Polygon(head.outline[::COARSE]).buffer(-slack)) & (z > 0) & (z < head.thick)
+    for slot in head.file["slots"]:
+        floor = head.thick + 1 if slot.get("depth") is None else slot["depth"] + slack
+        wood &= ~(within(shapely.Polygon(slot_points(slot["shape"])).buffer(slack)) & (z < floor))
+        if slot.get("ramp"):
+            wood &= ~_ramp(slot, points, slack)
+    for one in head.holes:
+        if one.role != "locating":
+            wood &= ~_bored(one, points, slack)
+    return wood
+
+
+def _bored(one: Bored, points: np.ndarray, slack: float) -> np.ndarray:
+    return in_rod(points, one.start, one.way, -BEYOND, one.depth + slack + (1 if one.through else 0), one.radius + slack)
+
+
+def _ramp(slot: dict, points: np.ndarray, slack: float) -> np.ndarray:
+    shape, ramp = slot["shape"], slot["ramp"]
+    middle = np.array(shape["nut_end"], float)
+    way = np.array(shape["tip_end"], float) - middle
+    way /= np.hypot(*way)
+    start = middle - way * (shape["width"] / 2 + ramp["length"])
+    along, across = (points[:, :2] - start) @ way, abs((points[:, :2] - start) @ np.array((-way[1], way[0])))
+    half = (ramp.get("width") or shape["width"]) / 2
+    return ((along > -slack) & (along < ramp["length"] + shape["width"] / 2 + slack) & (across < half + slack)
+            & (points[:, 2] < along * ramp["depth"] / ramp["length"] + slack))
