@@ -3820,8 +3820,8 @@
         <translation>Die fertigen Bohrungen mit dem Messschieber messen; Eingabe geht zur nächsten. Eine geleerte Zelle wird gestrichen. Auf der Bassseite der Mittellinie ist x unter null; das Vorzeichen darf fehlen.</translation>
     </message>
     <message>
-        <source>Measure the finished piece and write each reading under its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In {unit}.</source>
-        <translation>Das fertige Stück messen und jeden Wert unter seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In {unit}.</translation>
+        <source>Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; bores from the side: below the face in place of x. In {unit}.</source>
+        <translation>Das fertige Stück messen und jeden Wert neben seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In {unit}.</translation>
     </message>
     <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>

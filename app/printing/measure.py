@@ -103,7 +103,7 @@ class MeasureBars(ReadInOrder, QDialog):
                 raise FormatError(say("Name the printer: the correction is kept for that one alone."))
             keep_correction(self.printer.currentText().strip(), self.paper.currentText(), self.correction(), self._settings)
         except FormatError as error:
-            self.says.setText(str(error))
+            self._say(str(error), "warning")
             return
         super().accept()
 
@@ -112,7 +112,7 @@ class MeasureBars(ReadInOrder, QDialog):
         try:
             keep_correction(self.printer.currentText().strip(), self.paper.currentText(), None, self._settings)
         except FormatError as error:
-            self.says.setText(str(error))
+            self._say(str(error), "warning")
             return
         super().accept()
 
@@ -121,7 +121,7 @@ class MeasureBars(ReadInOrder, QDialog):
         try:
             kept = self.kept
         except FormatError as error:
-            self.says.setText(str(error))
+            self._say(str(error), "warning")
             return
         self.already.setEnabled(kept is not None)
         self.already.setChecked(kept is not None)
@@ -132,7 +132,7 @@ class MeasureBars(ReadInOrder, QDialog):
         try:
             found, kept = self.correction(), self.kept
         except FormatError as error:
-            self.says.setText(str(error))
+            self._say(str(error), "dim")  # it may be half typed
             return
         words = [say("Now: {words}.",
                      words=kept.words) if kept is not None else say("Nothing is kept for this printer and paper yet.")]
@@ -140,4 +140,11 @@ class MeasureBars(ReadInOrder, QDialog):
             words.append(say("New: across {across:.3f}, along {along:.3f}.", across=found.across, along=found.along))
         if found.warning:
             words.append(found.warning)
-        self.says.setText(" ".join(words))
+        self._say(" ".join(words), "warning" if found.warning else "dim")
+
+    def _say(self, text: str, name: str) -> None:
+        self.says.setText(text)
+        if self.says.objectName() != name:
+            self.says.setObjectName(name)
+            self.says.style().unpolish(self.says)
+            self.says.style().polish(self.says)

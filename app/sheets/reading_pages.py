@@ -8,7 +8,7 @@ from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length, unit_words
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
-from geometry.layout import PIECES, Headstock, Reading
+from geometry.layout import PIECES, Blank, Headstock, Reading
 from geometry.measured import drillings
 from geometry.saying import say
 from geometry.solids import Drilling
@@ -23,19 +23,19 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     """A form for the piece on the bench, and what was read of the other piece, if anything was."""
     known = drillings(layout)
     pieces = [piece for piece in PIECES if piece == layout.book.piece or any(one.piece == piece for one in layout.book.readings)]
-    about = say("Measure the finished piece and write each reading under its plan; the Readings page of the job book takes "
+    about = say("Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes "
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]
-        blocks += [heading(HEADS[piece], width, about, own_page=not blocks), *_form(list(known.values()), taken, width), space(4.0),
+        blocks += [heading(HEADS[piece], width, about, own_page=not blocks), *_form(list(known.values()), taken, layout.blank, width), space(4.0),
                    *_distances(taken, width)]
     return blocks
 
 
-def _form(known: list[Drilling], taken: list[Reading], width: float) -> list[Block]:
-    by = {(one.drilling, one.what): one for one in taken if one.what != "distance" and one.how in ("", "centreline")}
+def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: float) -> list[Block]:
+    by = {(one.drilling, one.what): _as_asked(one, blank) for one in taken if one.what != "distance"}
     names = (say("x, below face"), "y", say("diameter"), say("depth"))
     w = fitting((42, *[17.0] * 8), width, 1.5)
     columns = [Column(say("hole"), w[0])]
@@ -47,10 +47,15 @@ def _form(known: list[Drilling], taken: list[Reading], width: float) -> list[Blo
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
                             ("diameter", d.diameter), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
-            cells += [say("through") if value is None else length(value), "" if found is None else length(found.value)]
+            cells += [say("through") if value is None else length(value), "" if found is None else length(found)]
         rows.append(cells)
     made = table(columns, rows, gap=1.5)
     return [made[0], *(taller(row, TALL) for row in made[1:])]
+
+
+def _as_asked(one: Reading, blank: Blank) -> float:
+    """A reading in the terms of the form, which has x from the centreline, mm."""
+    return {"bass edge": one.value - blank.bass, "treble edge": blank.treble - one.value}.get(one.how, one.value)
 
 
 def _distances(taken: list[Reading], width: float) -> list[Block]:

@@ -336,6 +336,19 @@ def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
     assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
 
 
+def test_a_slip_is_named_with_its_measure_and_another_measure_begins_at_the_first_hole(bench, room):
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    page.table.setFocus()
+    page.table.stand_at(3, 2)
+    type_on(page.table, "321")
+    assert f"{room.readings._rows[3].drilling} ({page.way.words})" in page.said
+    page.ways.setFocus()
+    QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    bench.pump()
+    assert page.table.currentIndex().row() == 0
+
+
 def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room):
     press(room.view.tabs.button(3))
     page = room.readings.page

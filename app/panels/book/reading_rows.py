@@ -37,7 +37,7 @@ WAYS = (
 def length_words(mm: float, unit: LengthUnit, sign: bool = False, mark: bool = False) -> str:
     """A reading for the eye, in mm with its unit when marked; decimal inches where the window shows fractions, which are too
     coarse here."""
-    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark or unit != "mm")
+    text = format_length(abs(mm) if sign else mm, "mm" if unit == "mm" else "in", mark=mark or unit != "mm").replace("-", "−")
     return text if not sign or text in ("0", '0"') else ("+" if mm > 0 else "−") + text
 
 
@@ -164,6 +164,14 @@ def _told_apart(by: float, play: float, unit: LengthUnit) -> dict[str, str]:
         if told["by"] != told["play"]:
             break
     return told
+
+
+def what_words(reading: Reading) -> str:
+    """What a reading is of, as the choice of measures has it: `bass 1.1.1 (diameter)`."""
+    alike = [way for way in WAYS if way.what == reading.what]
+    words = next((way for way in alike if way.how == reading.how), alike[0]).words
+    hole = reading.drilling if reading.other is None else say("{one} to {other}", one=reading.drilling, other=reading.other)
+    return f"{hole} ({words})"
 
 
 def off_of(layout: Headstock, piece: Piece) -> tuple[Off, ...]:

@@ -17,6 +17,7 @@ from app.panels.book.reading_rows import (
     printer_sentence,
     reading_cells,
     shop_sentences,
+    what_words,
 )
 from geometry.book import put_reading, remove_reading
 from geometry.errors import GeometryError
@@ -36,7 +37,7 @@ class ReadingDesk(QObject):
         super().__init__(window)
         self._window = window
         self.page = ReadingPage()
-        self.page.way_chosen.connect(self.show)
+        self.page.way_chosen.connect(self._begin)
         self.page.wanted.connect(self._wanted)
         self.page.table.entered.connect(self._entered)
         self.page.table.struck.connect(self._strike)
@@ -61,8 +62,14 @@ class ReadingDesk(QObject):
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
                                 (self._window.document.opened, piece, self.page.way.words))
 
+    def _begin(self) -> None:
+        """Another measure is taken from the first hole on."""
+        self.show()
+        if self._rows:
+            self.page.table.stand_at(0, 2)
+
     def _slips(self, found: tuple[Off, ...]) -> list[str]:
-        doubtful = [off.reading.drilling for off in found if off.doubtful]
+        doubtful = [what_words(off.reading) for off in found if off.doubtful]
         if not doubtful:
             return []
         return [count(len(doubtful), "One reading is so far off that a slip of the pen is likelier; left out below: {which}.",

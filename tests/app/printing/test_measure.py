@@ -49,8 +49,10 @@ def test_inches_are_read_too(dialog):
 @pytest.mark.parametrize(("lying", "says"), [("80", "Print it again at 100 %"), ("about a hand", "is not a length"), ("", "Type a length")])
 def test_what_cannot_be_keeps_the_dialog_open_and_says_why(dialog, file, lying, says):
     dialog.lying.setText(lying)
+    assert dialog.says.objectName() == "dim", "it may be half typed"
     dialog.accept()
     assert dialog.result() != MeasureBars.DialogCode.Accepted and says in dialog.says.text()
+    assert dialog.says.objectName() == "warning"
     assert correction_for("shop", "A4", file) is None
 
 

@@ -354,6 +354,18 @@ def test_what_the_book_holds_is_printed_and_left_out_when_seen_to():
     assert f"{counts(planned.order.steps, planned.ops, rates).hours.total:.1f}" in text["Running order"] and planned.found_hours > planned.counts.hours.total
 
 
+def test_a_place_measured_from_an_edge_stands_on_the_readings_form_from_the_centreline():
+    """The form has x from the centreline; a blank of 50 to the treble side, read 27.66 in from that edge, is at 22.34."""
+    head = layout("demo")
+    drilling = next(d for hole in holes(head) for d in hole.drillings if d.upright)
+    taken = (Reading(piece="practice", drilling=drilling.id, what="x", how="treble edge", value=head.blank.treble - 22.34),)
+    text = " ".join(_words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
+    assert "22.34" in text
+    taken = (replace(taken[0], how="bass edge", value=head.blank.bass + 22.34),)
+    text = " ".join(_words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
+    assert "22.34" in text
+
+
 def test_the_readings_form_has_a_row_for_every_drilling():
     text = section("demo", "Readings")
     assert all(f"{d.id} {d.operation}" in text for hole in holes(layout("demo")) for d in hole.drillings)
