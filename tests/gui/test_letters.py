@@ -3,7 +3,7 @@
 import time
 
 import pytest
-from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, QTimer
+from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, Qt, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
@@ -154,3 +154,41 @@ def test_posts_can_be_told_apart_in_letters_of_twice_the_size(bench):
             wide = post.fontMetrics().horizontalAdvance(post.currentText())
             assert post.width() >= wide + 20, (size, post.currentText(), post.width(), wide)
             assert (winds.y() > post.y()) == (size == "letters 200")
+
+
+def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_letters(bench):
+    """Side by side they had room for no row of the one and for neither hole nor plan of the other."""
+    window = bench.window
+    window.looks.choose_letters(150)
+    window.resize(1100, 700)
+    window.set_stage("router")
+    window.rooms["router"].open_rack()
+    rest(window)
+    rack = window.rooms["router"].rack.view
+    parts = [button for button in below(rack, QAbstractButton) if button.isVisible()]
+    boxes = [(QRect(part.mapTo(rack, QPoint(0, 0)), part.size()), part.text()) for part in parts]
+    assert all(not one.intersects(two) for i, (one, _) in enumerate(boxes) for two, _ in boxes[i + 1:]), boxes
+    assert rack.table.columnWidth(0) >= rack.table.sizeHintForColumn(0), "no name is shortened"
+    assert rack.table.viewport().height() >= 3 * rack.table.rowHeight(0)
+    window.set_stage("book")
+    rest(window)
+    window.room.view.show_page(3)
+    rest(window)
+    page = window.room.readings.page
+    assert sum(page.table.columnWidth(column) for column in range(4)) <= page.table.viewport().width()
+    assert page.table.viewport().height() >= 3 * page.table.rowHeight(0)
+    window.looks.choose_letters(100)
+    window.resize(1360, 880)
+    rest(window)
+    assert page.table.width() < page.width() - 300, "with room, the words stand beside the table again"
+
+
+def test_steps_that_begin_alike_are_told_apart_where_they_are_shortened(bench):
+    window = bench.window
+    window.set_stage("book")
+    rest(window)
+    hours = window.room.view.hours
+    shown = [hours.fontMetrics().elidedText(row[1], hours.textElideMode(), 160) for row in hours.words.rows]
+    long = [words for words, row in zip(shown, hours.words.rows, strict=True) if words != row[1]]
+    assert len(long) > 5 and len(set(long)) == len(long)
+    assert hours.words.index(3, 1).data(Qt.ItemDataRole.ToolTipRole) == hours.words.rows[3][1]

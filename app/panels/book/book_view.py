@@ -30,6 +30,7 @@ class BookView(QWidget):
             Head(say("practice piece", about="head of a column"), TYPED),
             Head(say("real piece", about="head of a column"), TYPED),
             Head(say("difference", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
+        self.hours.setTextElideMode(Qt.TextElideMode.ElideMiddle)  # steps that begin alike end in what they are done to
         self.money = EntryTable(say("Money"), (
             Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
             Head(say("together"))), self)
@@ -54,9 +55,7 @@ class BookView(QWidget):
             say("Type into the empty row to add a part. 12.50 and 12,50 are the same."))
         self.add_page(self.notes, (("remove note", say("Strike this note out"), say("The Delete key does the same.")),),
                       say("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
-        self.add_page(readings, (), say("Measure the finished holes with a caliper; Enter goes to the next hole. An "
-                                        "emptied cell is struck out. On the bass side of the centreline x is below "
-                                        "zero; the sign may be left out."))
+        self.add_page(readings, (), "")
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
         column.setContentsMargins(18, 12, 18, 12)
@@ -65,7 +64,7 @@ class BookView(QWidget):
         self.set_theme(theme)
 
     def add_page(self, main: QWidget, buttons: tuple[tuple[str, str, str], ...], says: str) -> None:
-        """A page with buttons (key, word, tip) above and a sentence below."""
+        """A page with buttons (key, word, tip) above and a sentence below, if there are any."""
         page = QWidget(self)
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
@@ -77,12 +76,14 @@ class BookView(QWidget):
             button.clicked.connect(self._pressed)
             self._buttons[key] = button
             row.addWidget(button)
-        column.addLayout(row)
+        if buttons:
+            column.addLayout(row)
         column.addWidget(main, 1)
-        words = QLabel(says, page)
-        words.setObjectName("dim")
-        words.setWordWrap(True)
-        column.addWidget(words)
+        if says:
+            words = QLabel(says, page)
+            words.setObjectName("dim")
+            words.setWordWrap(True)
+            column.addWidget(words)
         self._pages.addWidget(page)
 
     def button(self, key: str) -> QPushButton:

@@ -5,16 +5,19 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.scroll import Scroll
-from app.look.sizes import keep
+from app.look.sizes import px, sizes
 from app.look.wrapping import WrappingButton
 from app.panels.book.reading_rows import WAYS, Way
 from app.panels.forms.entry_table import TYPED, EntryTable, Head
 from geometry.saying import say
 
-WIDE = 300
+MOST = 16777215
+"""No limit to a width, as the toolkit has it."""
+WIDE, TABLE = 300, 360
+"""Width of what the readings say, and of the table that has room beside it, at 100 %, pixels."""
 
 
 class ReadingPage(QWidget):
@@ -48,22 +51,42 @@ class ReadingPage(QWidget):
         self._says.setTextFormat(Qt.TextFormat.PlainText)
         scroll = Scroll(say("What the readings say"), self, self._says)
         self._says.setObjectName("words")
-        right = QVBoxLayout()
-        right.addWidget(scroll, 1)
+        scroll.setMinimumHeight(px(50))
+        self._side = QWidget(self)
+        self._right = QVBoxLayout(self._side)
+        self._right.addWidget(scroll, 1)
+        self._pressed_row = QVBoxLayout()
         self.buttons: dict[str, QPushButton] = {}
         for key, word in (("accuracy", say("Take into the shop accuracy")), ("printer", say("Correct a printer…"))):
             button = WrappingButton(word, self)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)
             self.buttons[key] = button
-            right.addWidget(button)
-        side = QWidget(self)
-        side.setLayout(right)
-        keep(side, fixed_panel=WIDE)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addLayout(left, 1)
-        row.addWidget(side)
+            self._pressed_row.addWidget(button)
+        self._right.addLayout(self._pressed_row)
+        self._both = QHBoxLayout(self)
+        self._both.setContentsMargins(0, 0, 0, 0)
+        self._both.addLayout(left, 3)
+        self._both.addWidget(self._side, 2)
+        self._arrange()
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def follow_sizes(self) -> None:
+        """Lay table and words anew for letters of another size."""
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """What the readings say beside the table, or below it where the table would show neither hole nor plan."""
+        below = self.width() < sizes().soft(WIDE) + px(TABLE)
+        ways = QBoxLayout.Direction
+        self._both.setDirection(ways.TopToBottom if below else ways.LeftToRight)
+        self._pressed_row.setDirection(ways.LeftToRight if below else ways.TopToBottom)
+        self._right.setContentsMargins(0, 0, 0, 0) if below else self._right.unsetContentsMargins()
+        self._side.setMinimumWidth(0 if below else sizes().soft(WIDE))
+        self._side.setMaximumWidth(MOST if below else sizes().soft(WIDE))
 
     @property
     def way(self) -> Way:

@@ -96,7 +96,7 @@ class EntryModel(CellModel):
         return {
             DISPLAY: words,
             TOLD: told if why is None else f"{told}. {why}",
-            TIP: None if why is None else plain(why),
+            TIP: plain(why) if why is not None else plain(words) if head.wide and words else None,
             INK: None if why is None else self.warning,
             LETTERS: self._bold if why is not None or row in self.strong else None,
             STANDS: LEFT if head.left else RIGHT,

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
+from app.look.plain import plain
+
 
 class Fold(QWidget):
     """A heading with a triangle, and what it hides."""
@@ -15,7 +17,7 @@ class Fold(QWidget):
         self._button.setObjectName("fold")
         self._button.setCheckable(True)
         self._button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        self._button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self._button.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)  # a long heading widens no panel
         self._button.toggled.connect(self._toggled)
         self._body = body
         body.setParent(self)
@@ -30,6 +32,7 @@ class Fold(QWidget):
     def set_title(self, text: str) -> None:
         """Another heading."""
         self._button.setText(text)
+        self._button.setToolTip(plain(text))
         self._button.setAccessibleName(text)
 
     @property

@@ -10,13 +10,13 @@ from PySide6.QtWidgets import (
     QComboBox,
     QGridLayout,
     QLabel,
-    QPushButton,
     QToolTip,
     QWidget,
 )
 
 from app.look.choice import Choice
 from app.look.turns import Steps, Turns
+from app.look.wrapping import WrappingButton
 from app.panels.forms.field_help import explained
 from app.panels.forms.fields import AngleField, Field, LengthField, TextField
 from app.panels.forms.rows import FieldRow
@@ -134,7 +134,7 @@ class FormPage(QWidget):
             label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
             return label
         if row.kind == "button":
-            button = QPushButton(row.label, self)
+            button = WrappingButton(row.label, self)
             button.clicked.connect(self._pressed)
             return button
         if row.kind == "fact" or row.change is None:

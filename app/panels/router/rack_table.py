@@ -67,12 +67,29 @@ class ShelfTable(QTableView):
     def show_shelf(self, rack: Rack, shelf: Shelf, unit: LengthUnit, id: str) -> None:
         """Show a shelf with this entry chosen, the first one when there is none of that name."""
         if self._words.show(HEADS[shelf], cells(rack, shelf, unit)):
-            header = self.horizontalHeader()
-            header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+            self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self._share_out()
         ids = [row[0] for row in self._words.rows]
         if ids and self.id != id or not self.currentIndex().isValid():
             self.setCurrentIndex(self._words.index(ids.index(id) if id in ids else 0, 0))
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._share_out()
+
+    def follow_sizes(self) -> None:
+        """Columns for letters of another size."""
+        self._share_out()
+
+    def _share_out(self) -> None:
+        """Names take what the other columns leave over, but never less than they need: then the table scrolls."""
+        header = self.horizontalHeader()
+        if not header.count():
+            return
+        others = sum(header.sectionSize(column) for column in range(1, header.count()))
+        room = self.viewport().width() - others >= max(self.sizeHintForColumn(0), header.sectionSizeHint(0))
+        modes = QHeaderView.ResizeMode
+        header.setSectionResizeMode(0, modes.Stretch if room else modes.ResizeToContents)
 
     def _current(self, *_: object) -> None:
         self.chosen.emit(self.id)

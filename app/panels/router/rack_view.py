@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -18,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.look.flow import Flow
 from app.look.scroll import Scroll
-from app.look.sizes import keep
+from app.look.sizes import keep, px, sizes
 from app.panels.forms.form import Form
 from app.panels.forms.rows import FieldRow
 from app.panels.router.rack_rows import MACHINES, SHELVES, entry_rows, machine_rows
@@ -40,6 +41,12 @@ WHOLE = (("take", say("Take mine into this layout"), say("Copy your own rack int
 """(key, word, help) of what is done with a whole rack."""
 
 
+TABLE, ENTRY = 540, 280
+"""Width of a shelf that has room beside its entry, and of the entry, at 100 %, pixels."""
+LOW, TALL = 190, 360
+"""Least height of shelf and entry beside each other and below each other, at 100 %, pixels: with less the rack scrolls."""
+
+
 class RackView(QWidget):
     """Shows one rack; sends every change as a whole new rack."""
 
@@ -59,7 +66,14 @@ class RackView(QWidget):
         self._ids: dict[str, str] = {}
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        column = QVBoxLayout(self)
+        page = QWidget(self)
+        page.setObjectName("page")
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        area = Scroll(say("Rack"), self, page)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # Tab goes through what is in it, and brings it into sight
+        whole.addWidget(area)
+        column = QVBoxLayout(page)
         column.setContentsMargins(22, 16, 18, 14)
         column.setSpacing(10)
         column.addLayout(self._top())
@@ -77,7 +91,7 @@ class RackView(QWidget):
             form.refused.connect(self.refused)
         left = QWidget(self)
         under = QVBoxLayout(left)
-        under.setContentsMargins(0, 0, 0, 0)
+        under.setContentsMargins(0, 0, 0, 8)
         under.setSpacing(8)
         under.addWidget(self.table, 1)
         under.addLayout(self._below())
@@ -87,9 +101,29 @@ class RackView(QWidget):
         self._splitter.addWidget(_scrolled(self.form, self))
         self._splitter.setSizes([520, 380])
         self._pages = QStackedWidget(self)
+        self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)  # what is left, or LOW and TALL
         self._pages.addWidget(self._splitter)
         self._pages.addWidget(_scrolled(self.machines, self))
         column.addWidget(self._pages, 1)
+        self._arrange()
+
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def follow_sizes(self) -> None:
+        """Lay table and entry anew for letters of another size."""
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """The entry beside the table, or below it where the table would show no more than parts of names."""
+        below = self.width() < px(TABLE) + sizes().soft(ENTRY)
+        self._pages.setMinimumHeight(px(TALL if below else LOW))
+        self.table.setMinimumHeight(px(LOW - 70) if below else 0)
+        turned = Qt.Orientation.Vertical if below else Qt.Orientation.Horizontal
+        if self._splitter.orientation() != turned:
+            self._splitter.setOrientation(turned)
+            self._splitter.setSizes([500, 500] if below else [520, 380])
 
     # ---- showing --------------------------------------------------------
     @property
@@ -260,5 +294,5 @@ def _scrolled(form: Form, parent: QWidget) -> Scroll:
     column.addStretch(1)
     keep(form, maximum_width=520)
     area = Scroll(say("The entry that is chosen"), parent, page)
-    keep(area, panel_width=280)
+    keep(area, panel_width=ENTRY)
     return area

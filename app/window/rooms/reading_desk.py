@@ -58,6 +58,9 @@ class ReadingDesk(QObject):
             return
         sentences = [*self._slips(found), *fit_sentences(pairs, unit), *shop_sentences(self._found, layout.accuracy, unit),
                      printer_sentence(fit)]
+        how = say("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the "
+                  "bass side of the centreline x is below zero; the sign may be left out.")
+        sentences = [*sentences, how] if found else [how, *sentences]
         cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
                                 (self._window.document.opened, piece, self.page.way.words))
