@@ -44,7 +44,7 @@ TERMS = frozenset({
     "length", "angle", "radius", "width", "along", "diameter", "depth", "across", "behind", "thickness", "blank",
     # what is drilled
     "hole", "bore", "side bore", "counterbore", "screw", "pin hole", "locating pin", "post bore", "clearance bore",
-    "screw pilot", "locating pin hole", "hole that is there",
+    "screw pilot", "locating pin hole", "hole that is there", "pocket that is there",
 })
 
 

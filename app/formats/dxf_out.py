@@ -21,7 +21,8 @@ from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.vectors import Vec2
 
 LAYERS = {
-    "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots", "template": "template",
+    "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots",
+    "pocket that is there": "pockets that are there", "template": "template",
     "post bore": "post bores", "counterbore": "counterbores", "clearance bore": "clearance bores",
     "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes", "hole that is there": "holes that are there",
     "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",

@@ -25,6 +25,7 @@ INKS: dict[str, Ink] = {
     "wood": Ink(0.18, fill=0.10),
     "outline": Ink(0.35),
     "slot": Ink(0.25, fill=0.0),
+    "pocket that is there": Ink(0.25, (1.6, 1.1)),
     "template": Ink(0.25, (5.0, 1.0, 1.0, 1.0)),
     "post bore": Ink(0.2, fill=0.0),
     "counterbore": Ink(0.2, fill=0.0),

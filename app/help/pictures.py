@@ -88,6 +88,15 @@ def _rail_and_web() -> Drawing:
 
 
 @cache
+def _pocket() -> Drawing:
+    """A truss rod's pocket along the centreline: the neck on the left, the head on the right, the nut between."""
+    return (Area(rectangle(-40, -16, 40, 0), "wood"), Area(rectangle(-14, -9, 16, 0), "pocket that is there"),
+            Area(rectangle(-4, 0, 0, 6), "seat"), Stroke(straight((0, -20), (0, 10)), "nut line"),
+            *_down(20, 0, -9, say("depth")), _label(say("nut"), 2, 8, "left"), _label(say("pocket"), 1, -6.5),
+            _label(say("neck"), -28, -14), _label(say("head"), 28, -14))
+
+
+@cache
 def _ramp() -> Drawing:
     wood = chain(((-30, 0), (-8, 0), (6, -8), (6, -14), (-30, -14)), closed=True)
     return (Area(wood, "wood"), Area(rectangle(6, -14, 40, 0), "slot"), Area(rectangle(40, -14, 48, 0), "wood"),
@@ -203,5 +212,5 @@ def _down(x: float, high: float, low: float, text: str) -> Drawing:
 _PICTURES = {"two bores": _two_bores, "to the outline": _to_the_outline, "inner wall": _inner_wall, "skate": _skate,
              "two pins": _two_pins, "glue line": _glue_line, "cover": _cover, "buttons": _buttons,
              "on the plate": _on_the_plate, "on the edge": _on_the_edge, "break angle": _break_angle, "counterbore": _counterbore, "entry mark": _entry_mark, "offset": _offset,
-             "opened-out": _opened_out, "rail and web": _rail_and_web, "ramp": _ramp, "seat": _seat,
+             "opened-out": _opened_out, "rail and web": _rail_and_web, "ramp": _ramp, "pocket": _pocket, "seat": _seat,
              "side angle": _side_angle, "stop depth": _stop_depth}

@@ -552,6 +552,10 @@
         <translation>Eine Platte braucht überall Holz unter sich.</translation>
     </message>
     <message>
+        <source>A pocket with round ends reaches at least half its width into the head.</source>
+        <translation>Eine Tasche mit runden Enden reicht mindestens um ihre halbe Breite in die Kopfplatte.</translation>
+    </message>
+    <message>
         <source>A press where the pen stands; a section line and a picture are pulled from one Space to the next</source>
         <translation>Ein Klick, wo der Stift steht; Schnittlinie und Bild werden von einer Leertaste zur nächsten gezogen</translation>
     </message>
@@ -838,6 +842,14 @@
     <message>
         <source>Add a string on the treble side</source>
         <translation>Eine Saite auf der Diskantseite dazu</translation>
+    </message>
+    <message>
+        <source>Add a truss r&amp;od pocket</source>
+        <translation>Halsstabtasche hin&amp;zufügen</translation>
+    </message>
+    <message>
+        <source>Add a truss rod pocket</source>
+        <translation>Halsstabtasche hinzufügen</translation>
     </message>
     <message>
         <source>Add an ear on the bass side</source>
@@ -1868,6 +1880,10 @@
         <translation>Die Fläche {needed} mm flacher ausarbeiten oder {opening} schmaler machen.</translation>
     </message>
     <message>
+        <source>Cut the flat {needed} mm shallower.</source>
+        <translation>Die Fläche {needed} mm flacher ausarbeiten.</translation>
+    </message>
+    <message>
         <source>Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.</source>
         <translation>Die Schablone nach ihrem Papier schneiden, Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten anreißen.</translation>
     </message>
@@ -2078,6 +2094,10 @@
     <message>
         <source>Draw the outline again.</source>
         <translation>Den Umriss neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Draw the outline past {opening}, or fill that with wood first.</source>
+        <translation>Den Umriss an {opening} vorbeiführen oder die Tasche zuerst mit Holz füllen.</translation>
     </message>
     <message>
         <source>Draw the shape or import it.</source>
@@ -3072,6 +3092,10 @@
         <translation>Im selben Chor wie Saite {string}</translation>
     </message>
     <message>
+        <source>In the blank already, open or filled: a truss rod's pocket, an inlay's bed, an old slot. Everything keeps clear of it, nothing cuts it; no post stands in it and no string goes down into it.</source>
+        <translation>Schon im Rohling, offen oder gefüllt: die Tasche eines Halsstabs, das Bett einer Einlage, ein alter Schlitz. Alles hält Abstand, nichts schneidet daran; keine Welle steht darin, keine Saite führt hinein.</translation>
+    </message>
+    <message>
         <source>In the blank already, open or plugged: everything keeps clear of it, nothing drills it.</source>
         <translation>Schon im Rohling, offen oder zugestopft: alles hält Abstand davon, nichts bohrt sie.</translation>
     </message>
@@ -3274,6 +3298,10 @@
     <message>
         <source>Keep one axis</source>
         <translation>Eine Richtung beibehalten</translation>
+    </message>
+    <message>
+        <source>Keep the slot away from {pocket}, which is in the blank already, or fill that with wood first.</source>
+        <translation>Den Schlitz von {pocket} fernhalten, denn die Tasche ist schon im Rohling, oder sie zuerst mit Holz füllen.</translation>
     </message>
     <message>
         <source>Keep the table set and turn the blank over about the centreline.</source>
@@ -3910,6 +3938,10 @@
     <message>
         <source>Move instead</source>
         <translation>Stattdessen versetzen</translation>
+    </message>
+    <message>
+        <source>Move it away from {pocket}, which is in the blank already.</source>
+        <translation>Von {pocket} wegrücken: Die Tasche ist schon im Rohling.</translation>
     </message>
     <message>
         <source>Move picture</source>
@@ -4552,6 +4584,14 @@
         <translation>Eine Runde der Oberfräse in einer Tiefe.</translation>
     </message>
     <message>
+        <source>One that the blank has already, under the nut. Its first measures are common practice, no source: measure yours and type them.</source>
+        <translation>Eine, die der Rohling unter dem Sattel schon hat. Ihre ersten Maße sind übliche Praxis, ohne Quelle: Messen Sie Ihre und tragen Sie sie ein.</translation>
+    </message>
+    <message>
+        <source>One that the blank has already: everything keeps clear of it.</source>
+        <translation>Eine, die der Rohling schon hat: Alles hält Abstand von ihr.</translation>
+    </message>
+    <message>
         <source>One unit of the drawing is</source>
         <translation>Eine Einheit der Zeichnung ist</translation>
     </message>
@@ -4950,6 +4990,10 @@
     <message>
         <source>Plunge</source>
         <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Pocket, {id}</source>
+        <translation>Tasche, {id}</translation>
     </message>
     <message>
         <source>Point</source>
@@ -7564,6 +7608,10 @@
         <translation>Der Umriss kreuzt sich bei {place}: zuerst die Zeichnung in Ordnung bringen.</translation>
     </message>
     <message>
+        <source>The outline cuts {opening}, which is there already and reaches {out} mm beyond it.</source>
+        <translation>Der Umriss schneidet {opening}; die Tasche ist schon da und reicht {out} mm über ihn hinaus.</translation>
+    </message>
+    <message>
         <source>The outline has no edge between the nut line and the tip.</source>
         <translation>Der Umriss hat keine Kante zwischen Sattellinie und Spitze.</translation>
     </message>
@@ -7908,6 +7956,10 @@
         <translation>Die Wange neben {opening} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
     <message>
+        <source>The rail beside {opening}, which is there already, is {a} mm; {b} mm wanted.</source>
+        <translation>Die Wange neben {opening}, schon vorhanden, misst {a} mm; {b} mm erwünscht.</translation>
+    </message>
+    <message>
         <source>The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.</source>
         <translation>Die Wange zwischen der Fläche für {item} und {opening} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
@@ -8046,6 +8098,10 @@
     <message>
         <source>The sloped nut end of a slot, cut so that the strings dive in without touching wood.</source>
         <translation>Das schräge Sattelende eines Schlitzes, so geschnitten, dass die Saiten eintauchen, ohne Holz zu berühren.</translation>
+    </message>
+    <message>
+        <source>The slot</source>
+        <translation>Der Schlitz</translation>
     </message>
     <message>
         <source>The slot has more than {most} sharp corners, the first of them at {x:.1f} across, {y:.1f} along: draw it with fewer.</source>
@@ -8350,6 +8406,10 @@
     <message>
         <source>Then saw it out to within {light} of the line.</source>
         <translation>Dann bis auf {light} an die Linie aussägen.</translation>
+    </message>
+    <message>
+        <source>There already</source>
+        <translation>Schon da</translation>
     </message>
     <message>
         <source>There are no locating pins.</source>
@@ -9300,6 +9360,10 @@
         <translation>Den Rohling breiter nehmen oder ein Ohr anleimen.</translation>
     </message>
     <message>
+        <source>Widen the outline there, or fill {opening} with wood first.</source>
+        <translation>Den Umriss dort erweitern oder {opening} zuerst mit Holz füllen.</translation>
+    </message>
+    <message>
         <source>Widest bit of the rack that passes</source>
         <translation>Breitester passender Fräser im Bestand</translation>
     </message>
@@ -9398,6 +9462,10 @@
     <message>
         <source>Wood behind the nut line that the drawing shows: pins and clamps may stand there.</source>
         <translation>Holz hinter der Sattellinie, das die Zeichnung zeigt: dort dürfen Stifte und Zwingen stehen.</translation>
+    </message>
+    <message>
+        <source>Wood below its floor</source>
+        <translation>Holz unter ihrem Grund</translation>
     </message>
     <message>
         <source>Wood between a bore from the side and the face or the back.</source>
@@ -9681,6 +9749,10 @@
         <source>against the grain</source>
         <comment>term</comment>
         <translation>gegen die Faser</translation>
+    </message>
+    <message>
+        <source>all keeps clear of it, nothing cuts it</source>
+        <translation>alles hält Abstand, nichts schneidet daran</translation>
     </message>
     <message>
         <source>along</source>
@@ -10436,6 +10508,10 @@
         <translation>Hartfaser oder Sperrholz, ringsum {spare} Zugabe{more}</translation>
     </message>
     <message>
+        <source>head</source>
+        <translation>Kopfplatte</translation>
+    </message>
+    <message>
         <source>hole</source>
         <translation>Bohrung</translation>
     </message>
@@ -10552,6 +10628,10 @@
     <message>
         <source>is to be drilled</source>
         <translation>ist zu bohren</translation>
+    </message>
+    <message>
+        <source>is to be routed</source>
+        <translation>wird gefräst</translation>
     </message>
     <message>
         <source>it cannot be read.</source>
@@ -10788,6 +10868,10 @@
         <translation>fast immer</translation>
     </message>
     <message>
+        <source>neck</source>
+        <translation>Hals</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation>nein</translation>
     </message>
@@ -10826,6 +10910,10 @@
     <message>
         <source>none chosen</source>
         <translation>keiner gewählt</translation>
+    </message>
+    <message>
+        <source>none, it goes through</source>
+        <translation>keines, sie geht durch</translation>
     </message>
     <message>
         <source>none: nothing in the way</source>
@@ -11196,6 +11284,15 @@
     <message>
         <source>plate</source>
         <translation>Platte</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <translation>Tasche</translation>
+    </message>
+    <message>
+        <source>pocket that is there</source>
+        <comment>term</comment>
+        <translation>vorhandene Tasche</translation>
     </message>
     <message>
         <source>post</source>
@@ -11992,6 +12089,10 @@
         <translation>durch die {mount}; {bores}; Welle {diameter}, {length} lang, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
     </message>
     <message>
+        <source>through, is there</source>
+        <translation>durchgehend, vorhanden</translation>
+    </message>
+    <message>
         <source>through, on a spoil board</source>
         <translation>durchgehend, auf einem Opferbrett</translation>
     </message>
@@ -12256,6 +12357,10 @@
     <message>
         <source>wall of {slot}</source>
         <translation>Wand von {slot}</translation>
+    </message>
+    <message>
+        <source>wall of {slot}, which is there already</source>
+        <translation>Wand von {slot}, schon vorhanden</translation>
     </message>
     <message>
         <source>was not there</source>
@@ -12638,6 +12743,10 @@
         <translation>{depth} tief</translation>
     </message>
     <message>
+        <source>{depth} deep, is there</source>
+        <translation>{depth} tief, vorhanden</translation>
+    </message>
+    <message>
         <source>{depth}, through</source>
         <translation>{depth}, durchgehend</translation>
     </message>
@@ -12826,6 +12935,10 @@
         <translation>{id} sitzt nicht auf der Kante, dafür gibt es keine Fläche.</translation>
     </message>
     <message>
+        <source>{id} has a ramp, and nothing is cut for a pocket that is there: leave the ramp out first.</source>
+        <translation>{id} hat eine Rampe, und für eine vorhandene Tasche wird nichts geschnitten: zuerst die Rampe weglassen.</translation>
+    </message>
+    <message>
         <source>{id} has no flat yet: give its size and its depth.</source>
         <translation>{id} hat noch keine Fläche: ihre Größe und ihre Tiefe angeben.</translation>
     </message>
@@ -12852,6 +12965,10 @@
     <message>
         <source>{id} is no tuner.</source>
         <translation>{id} ist keine Mechanik.</translation>
+    </message>
+    <message>
+        <source>{id} is there already: nothing is cut for it, so it has no ramp.</source>
+        <translation>{id} ist schon da: Dafür wird nichts geschnitten, also gibt es keine Rampe.</translation>
     </message>
     <message>
         <source>{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.</source>
@@ -13808,6 +13925,10 @@
     <message>
         <source>{slot} from the face, {scale}</source>
         <translation>{slot} von vorn, {scale}</translation>
+    </message>
+    <message>
+        <source>{slot} is there already and nothing is cut for it, so it has no ramp (at $.slots[{i}].ramp).</source>
+        <translation>{slot} ist schon da, und dafür wird nichts geschnitten, also gibt es keine Rampe (bei $.slots[{i}].ramp).</translation>
     </message>
     <message>
         <source>{slot} is too narrow to drill the waste out: {width}.</source>

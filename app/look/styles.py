@@ -32,6 +32,7 @@ LOOKS: dict[str, Look] = {
     "wood": Look("", "wood", z=1.0),
     "outline": Look("edge", width=1.6, z=6.0),
     "slot": Look("edge", "slot", z=2.0, width=1.2),
+    "pocket that is there": Look("edge", "slot", dash=(3, 3), opacity=0.5, z=2.0, width=1.2),
     "template": Look("template", dash=(5, 3), z=7.0),
     "post bore": Look("edge", "slot", z=6.0),
     "counterbore": Look("edge", "slot", opacity=0.35, dash=(3, 2), z=5.0),

@@ -11,6 +11,7 @@ from msgspec import Struct
 from app.panels.forms.field_help import pattern
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
+from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
 from geometry.edits import (
@@ -231,7 +232,10 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     else:
         box = slot_path(slot).box
         rows.append(FieldRow(say("Size"), "fact", format_size(box[2] - box[0], box[3] - box[1], unit, 2)))
-    rows.append(field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")))
+    rows += [field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")),
+             slot_there_row(layout, (id,))]
+    if slot.there:
+        return Page(say("Pocket, {id}", id=id), pocket_facts(slot, layout.blank.thickness, unit), rows)
     rows += ramp_rows(layout, slot, unit)
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
 

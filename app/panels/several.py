@@ -8,6 +8,7 @@ from functools import reduce
 from app.panels.describe import Page
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
+from app.panels.pocket_rows import slot_there_row
 from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, Tuner
@@ -69,6 +70,8 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     elif any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))
+    if all(any(slot.id == id for slot in layout.slots) for id in ids):
+        rows.append(slot_there_row(layout, ids))
     if all(any(hole.id == id for hole in layout.holes) for id in ids):
         rows += [there_row(layout, ids), *tuner_rows(layout, ids)]
     return rows

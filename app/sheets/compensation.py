@@ -30,13 +30,13 @@ def compensation(layout: Headstock) -> Compensation:
     if chosen is None:
         return Compensation(None, say("No bit is chosen, so there are no template lines: outline and slots are the "
                                       "finished size. Choose a bit before you cut a template."))
-    sizes = _sizes(chosen.offset, nut_end(layout.outline) is not None, bool(layout.slots))
+    sizes = _sizes(chosen.offset, nut_end(layout.outline) is not None, bool(layout.to_rout))
     return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.", tools=_tools(chosen), sizes=sizes) + _two_boards(layout))
 
 
 def _two_boards(layout: Headstock) -> str:
     """Openings in a board as large as the blank are not cut out along the outside line: pins may stand beyond it."""
-    if layout.template.board != "blank" or not layout.slots:
+    if layout.template.board != "blank" or not layout.to_rout:
         return ""
     return say(" Two boards: one as large as the blank for openings and pins, another for the outside line.")
 

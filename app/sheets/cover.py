@@ -111,7 +111,7 @@ def _steps(laid: list[Laid]) -> list[str]:
 
 def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark], float]:
     """The kinds of line that occur, with their names, in four columns; and the y below."""
-    kinds = (("outline", say("finished outline")), ("slot", say("finished slot")), ("template", say("cut in the template")),
+    kinds = (("outline", say("finished outline")), ("slot", say("finished slot")), ("pocket that is there", term("pocket that is there")), ("template", say("cut in the template")),
              ("side bore", say("bore from the side")), ("axis", say("axis")), ("centreline", term("centreline")),
              ("fold", say("fold")), ("hole that is there", term("hole that is there")), ("glue line", say("glue line")))
     used = {mark.style for one in laid for mark in one.part.drawing}

@@ -130,7 +130,7 @@ def _plan_work(layout: Headstock, wishes: Wishes, ask: Ask) -> Work:
     except GeometryError as error:
         routing, trouble = None, str(error)
         none = Routing((), None, say("There is no router plan: {trouble}", trouble=trouble))
-        ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.slots), OUTLINE), none), wishes)
+        ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.to_rout), OUTLINE), none), wishes)
     before = precedence(layout, ops, ask)
     best = best_order(ops, before, layout.rates, ask=ask)
     return Work(layout, template, routing, ops, before, best, layout.rates, trouble).with_order(layout)

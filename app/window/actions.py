@@ -69,6 +69,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("turn over", say("&Left-handed mirror"), (), say("Mirror the whole layout about the centreline.")),
         Entry("propose pins", say("Propose p&ins"), (), say("Two locating pins where the wood allows them, to take or "
                                                             "leave.")),
+        Entry("truss rod pocket", say("Add a truss r&od pocket"), (), say("One that the blank has already: everything keeps clear "
+                                                                          "of it.")),
         Entry("fillet", say("Round the cor&ner…"), ("Ctrl+R",), say("Round the corner that is held.")),
         RULE,
         Entry("note", say("Note in the job &book…"), ("Ctrl+Shift+N",), say("Write what to do differently, pinned to "

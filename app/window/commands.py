@@ -54,7 +54,8 @@ class Commands(QObject):
             "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric,
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,
-            "turn over": self._turn_over, "propose pins": self._propose_pins, "fit": self._fit,
+            "turn over": self._turn_over, "propose pins": self._propose_pins,
+            "truss rod pocket": self._truss_rod_pocket, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
             "solid": self._solid, "mm": self._unit, "in": self._unit,
@@ -157,8 +158,12 @@ class Commands(QObject):
             self._apply(name, lambda before: echo_edit(before, layout, document.held, window.node))
         else:
             document.apply(name, layout)
-        if held and not document.held:  # what was held has given way to something else
-            document.hold(edits.new_ids(before, document.layout))
+        if document.held or document.layout is before:
+            return
+        new = edits.new_ids(before, document.layout)
+        if held or any(slot.there for slot in document.layout.slots if slot.id in new):
+            # What was held has given way to something else; a new pocket wants the measures of the maker's own.
+            document.hold(new)
 
     def _undo(self) -> None:
         if self._w.hand.cancel():
@@ -207,6 +212,11 @@ class Commands(QObject):
             from app.window.rooms.pin_proposal import PinProposal
             self._w.pins = PinProposal(self._w)
         self._w.pins.start()
+
+    def _truss_rod_pocket(self) -> None:
+        self._w.set_stage("slots")
+        self._w.document.hold(())
+        self.follow_mirrored(say("Add a truss rod pocket"), edits.add_truss_rod_pocket(self._w.document.layout))
 
     def _turn_over(self) -> None:
         self._apply(say("Left-handed mirror"), edits.mirror_layout)

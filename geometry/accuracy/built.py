@@ -22,6 +22,9 @@ Template
     off or cuts in: each wall is grown or shrunk by an error of its own. It is
     cut from a paper of its own. A turn of the template is left out: the pins
     stand as far apart as the head is long.
+Pockets that are there
+    In the wood before the shop begins: where they are, nothing of it strays. What is drilled, routed or sawn beside
+    them does, and is measured from them in the blank itself (Built.in_blank).
 Ramps
     Filed by hand when the slot is open: see ramp_built.
 """
@@ -150,6 +153,17 @@ class Built(Struct, eq=False):
     _rods: dict[int, Rod] = field(default_factory=dict)
     known: dict[object, object] = field(default_factory=dict)
     """what several clearances of the same trials share"""
+    drilled: Built | None = None
+    """the trials in which its drillings were made, where those are others"""
+
+    @property
+    def in_blank(self) -> Built:
+        """The same drillings, with template and walls just as meant: how a pocket that is there sees them."""
+        if "in blank" not in self.known:
+            rows, draws = self.model.template, self.draws.copy()
+            draws[[*rows.paper, *rows.place, rows.outline, *rows.slots.values(), *rows.floors.values()]] = 0.0
+            self.known["in blank"] = Built(self.model, draws, drilled=self)
+        return self.known["in blank"]
 
     @property
     def trials(self) -> int:
@@ -157,6 +171,8 @@ class Built(Struct, eq=False):
 
     def rod(self, index: int) -> Rod:
         """A drilling as built."""
+        if self.drilled is not None:
+            return self.drilled.rod(index)
         if index not in self._rods:
             recipe = self.model.recipes[index]
             self._rods[index] = (self._pin(recipe) if recipe.drilling.role == "locating" else

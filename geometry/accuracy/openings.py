@@ -15,11 +15,12 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.accuracy.built import Built, Model
+from geometry.accuracy.pockets import overlap, play, pocket_rail, pocket_web
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening
 from geometry.checks.snags import BACK, NUT, OUTLINE
-from geometry.solids.slot_ways import into_outline, out_of_slot
+from geometry.solids.slot_ways import into_outline
 from geometry.vectors import Vec2
 
 
@@ -72,10 +73,12 @@ def opening_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
     asked = [o for o in whole if only is None or o.id in only]
     specs: list[Spec] = []
     for opening in asked:
-        specs += _rail(model, reach, opening) + _nut(model, reach, opening) + _floor(model, reach, opening)
+        specs += pocket_rail(model, reach, opening) if opening.there else [
+            *_rail(model, reach, opening), *_nut(model, reach, opening), *_floor(model, reach, opening)]
     for one, two in combinations(whole, 2):
-        if one in asked or two in asked:
-            specs += _web(model, reach, one, two)
+        if (one in asked or two in asked) and not (one.there and two.there):
+            specs += pocket_web(model, reach, one, two) if one.there else (
+                pocket_web(model, reach, two, one) if two.there else _web(model, reach, one, two))
     return specs
 
 
@@ -91,7 +94,7 @@ def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
         where = (float(opening.wall.points[at, 0]), float(opening.wall.points[at, 1]))
         back = into_outline(opening.slot, opening.wall, outline)
         nominal, normal = min(float(depths[at]), -2e-6, 0.0 if back is None else -back[0]), (1.0, 0.0)
-    if nominal - _play(reach, nominal) > needed + FAINT:
+    if nominal - play(reach, nominal) > needed + FAINT:
         return []
     row = template.slots[opening.id]
     return [Spec("rail" if nominal >= 0 else "slot-outside", (opening.id, OUTLINE), (), (*where, 0.0), needed,
@@ -102,31 +105,22 @@ def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
 def _web(model: Model, reach: Reach, one: Opening, two: Opening) -> list[Spec]:
     needed, template = model.scene.layout.margins.web, model.template
     if shapely.intersects(one.wall.area, two.wall.area):
-        nominal, place = _overlap(one, two)
-        normal, where = (1.0, 0.0), place
+        nominal, _, where = overlap(one, two)
+        normal = (1.0, 0.0)
     else:
         nominal, p, q = one.wall.to(two.wall)
         normal, where = v.unit(v.sub(q, p)), v.middle(p, q)
-    if nominal - _play(reach, nominal) > needed + FAINT:
+    if nominal - play(reach, nominal) > needed + FAINT:
         return []
     rows = (template.slots[one.id], template.slots[two.id])
     return [Spec("web" if nominal >= 0 else "slots-overlap", (one.id, two.id), (), (*where, 0.0), needed,
                  (*template.paper, *rows), _Strip(nominal, normal, template.paper, None, rows))]
 
 
-def _overlap(one: Opening, two: Opening) -> tuple[float, Vec2]:
-    shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
-    out = out_of_slot(one.slot, one.wall, two.slot, two.wall)
-    if out is not None:
-        return -max(out[0], 2e-6), (shared.x, shared.y)
-    deepest = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
-    return -deepest, (shared.x, shared.y)
-
-
 def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     needed, template = model.scene.layout.margins.slot_nut, model.template
     nominal = opening.wall.path.box[1]
-    if nominal - _play(reach, nominal) - reach.template > needed + FAINT:
+    if nominal - play(reach, nominal) - reach.template > needed + FAINT:
         return []
     low = opening.wall.points[int(np.argmin(opening.wall.points[:, 1]))]
     row = template.slots[opening.id]
@@ -143,8 +137,3 @@ def _floor(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     place = opening.wall.area.representative_point()
     return [Spec("slot-floor", (opening.id, BACK), (), (place.x, place.y, thickness), needed, (stop,),
                  _UnderFloor(thickness - opening.depth, stop))]
-
-
-def _play(reach: Reach, nominal: float) -> float:
-    """How much less wood a strip can have than meant: two followed walls and the paper, which is under 10 %."""
-    return 2 * reach.follow + min(0.1 * abs(nominal), reach.template)

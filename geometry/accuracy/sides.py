@@ -14,7 +14,7 @@ from geometry.accuracy.chords import Chords, Strip, stretch, strip_gap
 from geometry.accuracy.rods import Array
 from geometry.accuracy.slot_out import StraightOut
 from geometry.accuracy.sources import deviation
-from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.accuracy.spec import FAINT, InBlank, Only, Reach, Spec
 from geometry.by_size import of_wall, remembered_by_size
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
 from geometry.checks.items import plan
@@ -193,9 +193,11 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
             rows |= set() if floor is None else {floor}
         elif shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
             measure = replace(measure, across=Chords.of(opening.wall))
-    where = shapely.shortest_line(shape, opening.wall.area).coords[-1]
+    where, corner = shapely.shortest_line(shape, opening.wall.area).coords[-1], measure.slot is None
+    if opening.there:
+        rows, measure = set(model.rows_of(i)), InBlank(measure)
     return [Spec(slot_kind(sort_of(d)), (d.of, opening.id), (d.hole,), (*where, d.start[2]), needed,
-                 tuple(sorted(rows)), measure, corner=measure.slot is None)]
+                 tuple(sorted(rows)), measure, corner=corner)]
 
 
 def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:

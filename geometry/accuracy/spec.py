@@ -35,6 +35,15 @@ class Spec(Struct, frozen=True, eq=False):
     corner: bool = False
 
 
+class InBlank(Struct, frozen=True):
+    """What `measure` tells of a slot, told of a pocket that is in the blank already: nothing of the shop's moves that."""
+
+    measure: Callable[[Built], np.ndarray]
+
+    def __call__(self, built: Built) -> np.ndarray:
+        return self.measure(built.in_blank)
+
+
 _ENDLESS = 1e6
 """mm: farther than any headstock is large"""
 

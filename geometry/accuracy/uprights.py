@@ -11,7 +11,7 @@ from msgspec import Struct
 from geometry.accuracy.built import Built, Model
 from geometry.accuracy.chords import Chords, inside
 from geometry.accuracy.rods import Array
-from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.accuracy.spec import FAINT, InBlank, Only, Reach, Spec
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
@@ -92,6 +92,8 @@ def upright_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
 def _slot(model: Model, reach: Reach, group: list[int], opening: Opening) -> list[Spec]:
     margins = model.scene.layout.margins
     specs = []
+    if opening.there and all(model.recipes[i].drilling.there for i in group):
+        return specs
     for needed, own in _by_margin(model, group, lambda d: wanted_to_slot(d, margins)):
         parts, nominal = [], []
         for i in own:
@@ -109,9 +111,11 @@ def _slot(model: Model, reach: Reach, group: list[int], opening: Opening) -> lis
             floor = template.floors.get(opening.id)
             rows = {*_rows(model, parts), *template.paper, *template.place, template.slots[opening.id]}
             rows |= set() if floor is None else {floor}
+            measure = _ToSlot(tuple(parts), template.slots[opening.id], opening.depth, floor)
+            if opening.there:
+                rows, measure = _rows(model, parts), InBlank(measure)
             specs.append(Spec(slot_kind(sort_of(d)), (d.of, opening.id), (d.hole,),
-                              (*foot, (d.start[2] + d.end[2]) / 2), needed, tuple(sorted(rows)),
-                              _ToSlot(tuple(parts), template.slots[opening.id], opening.depth, floor)))
+                              (*foot, (d.start[2] + d.end[2]) / 2), needed, tuple(sorted(rows)), measure))
     return specs
 
 

@@ -52,12 +52,13 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     if not short(measured, needed):
         return ()
     there, wanted = both(measured, needed)
+    less = tenths(min(needed - measured, item.tuner.flat.depth))
     text = (say("The flat for {item} cuts into {opening}.", item=item.id, opening=opening.id) if measured <= 0 else
             say("The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.",
                 item=item.id, opening=opening.id, a=there, b=wanted))
     return (Snag("flat-rail", grade(measured - 1e-5), (item.id, opening.id), (*where, frame.origin[2]), measured,
-                 needed, text, say("Cut the flat {needed} mm shallower, or make {opening} narrower.",
-                                   needed=tenths(min(needed - measured, item.tuner.flat.depth)), opening=opening.id)),)
+                 needed, text, say("Cut the flat {needed} mm shallower.", needed=less) if opening.there else
+                 say("Cut the flat {needed} mm shallower, or make {opening} narrower.", needed=less, opening=opening.id)),)
 
 
 def _cuts_into(a: Vec2, b: Vec2, into: Vec2, depth: float, opening: Opening) -> tuple[float, Vec2] | None:

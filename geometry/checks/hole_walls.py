@@ -13,6 +13,7 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
+from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening
 from geometry.checks.snags import OUTLINE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, into, mm, name, sort_of
@@ -116,6 +117,8 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
 
 
 def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Miss | None:
+    if drilling.there and opening.there:
+        return None  # whatever is between them, nothing of it is cut
     needed = wanted_to_slot(drilling, margins)
     above = _above(drilling, opening)
     if above >= needed:
@@ -142,8 +145,9 @@ def _said_of_slot(miss: Miss, opening: Opening) -> Snag:
     level = min(ends) if _above(drilling, opening) else sum(ends) / 2
     return Snag(slot_kind(sort_of(drilling)), grade(measured), (drilling.of, opening.id),
                 (*v.middle(foot.point, _rim(drilling, foot.point)), level), measured, needed,
-                gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed),
-                say("Reshape {opening}, or choose other hardware.", opening=opening.id), push=miss.push)
+                gap_text(name(drilling), wall_of(opening), measured, needed),
+                clear_of(opening.id) if opening.there else say("Reshape {opening}, or choose other hardware.", opening=opening.id),
+                push=miss.push)
 
 
 def slot_gap(aside: float, above: float) -> float:

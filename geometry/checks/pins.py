@@ -19,13 +19,13 @@ from geometry.solids.walls import Wall
 def snags(scene: Scene) -> Iterable[Snag]:
     """A note when there are fewer than two locating pins and a slot to rout; a snag where they are not mirrored and have to be."""
     layout = scene.layout
-    if layout.slots and len(layout.pins) < 2:
+    if layout.to_rout and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
                    (*layout.pins[0].at, 0.0) if layout.pins else (0.0, layout.blank.tip / 2, 0.0), None, None,
                    f"{said} " + say("Two bring the template back to the same place."),
                    say("Set two pins on the centreline, as far apart as the wood allows."))
-    elif layout.slots:
+    elif layout.to_rout:
         yield from _askew(scene)
 
 
@@ -35,7 +35,7 @@ def _askew(scene: Scene) -> Iterable[Snag]:
     off = scene.memo.of(_missed, scene.outline, layout.pins, layout.template.board)
     if not off:
         return
-    turned = next((opening.id for opening in scene.openings if router.turns_over(opening, layout)), None)
+    turned = next((opening.id for opening in scene.to_rout if router.turns_over(opening, layout)), None)
     if turned is None:
         return
     worst, miss = off[0]

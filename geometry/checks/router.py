@@ -51,7 +51,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the template's bit with every slot."""
     layout, memo = scene.layout, scene.memo
     work = memo.of(Work, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
-    return memo.whole(_all, scene.openings, work) if scene.openings else ()
+    return memo.whole(_all, scene.to_rout, work) if scene.to_rout else ()
 
 
 def _all(memo: Memo, openings: tuple[Opening, ...], work: Work) -> tuple[Snag, ...]:

@@ -34,6 +34,11 @@ class Opening(Struct, frozen=True, eq=False):
         return float("inf") if self.slot.depth is None else self.slot.depth
 
     @property
+    def there(self) -> bool:
+        """Whether it is a pocket that is in the blank already."""
+        return self.slot.there
+
+    @property
     def crosses(self) -> bool:
         """Whether the wall crosses itself, which that of a straight slot never does."""
         return not isinstance(self.slot.shape, StraightSlot) and self.wall.crossing is not None
@@ -50,6 +55,9 @@ class Scene(Struct, frozen=True, eq=False):
     layout: Headstock
     outline: Wall
     openings: tuple[Opening, ...]
+    """all slots, those that are there already too"""
+    to_rout: tuple[Opening, ...]
+    """without those that are there"""
     items: tuple[Item, ...]
     runs: tuple[tuple[Run, Item], ...]
     """every string that has a place, with its tuner"""
@@ -63,10 +71,11 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     outline = memo.of(outline_wall, layout.outline)
     made = memo.each(_opening, layout.slots, layout.blank.thickness)
     openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
+    to_rout = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
     items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank)
     broken += [(item.id, item.trouble) for item in items if item.trouble]
-    return Scene(layout, outline, openings, items, runs_of(layout, items, memo), tuple(broken), memo.of(Drills, layout.rack.drills), memo)
+    return Scene(layout, outline, openings, to_rout, items, runs_of(layout, items, memo), tuple(broken), memo.of(Drills, layout.rack.drills), memo)
 
 
 def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:

@@ -17,6 +17,7 @@ from geometry.checks.around import Around
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
+from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
 from geometry.checks.words import both, first, gap_text, into, is_small, mm, name, sort_of, tenths
@@ -111,13 +112,15 @@ def _near_slots(item: Item, drilling: Drilling, axis: shapely.LineString, near: 
             continue
         cure = _advice(item, drilling, opening, way, needed - measured)
         yield Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
-                   needed, gap_text(name(drilling), say("wall of {slot}", slot=opening.id), measured, needed), cure,
+                   needed, gap_text(name(drilling), wall_of(opening), measured, needed), cure,
                    push=None if way is None else v.scale(way, needed - measured))
 
 
 def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:
     """What would give a drilling its wood, by the way out that is the nearest."""
     amount = tenths(lacking)
+    if opening.there:
+        return clear_of(opening.id)
     if way is None and math.isfinite(opening.depth):
         return say("Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.",
                    item=item.id, amount=amount, opening=opening.id)
@@ -134,14 +137,14 @@ def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, 
 
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:
-    """The slot that a level axis runs into first within `reach` mm, among those that stand at its height; or None."""
+    """The slot to rout that a level axis runs into first within `reach` mm, among those that stand at its height; or None."""
     ahead = openings
     if len(openings) > _FEW:
         ray = shapely.LineString([plan(drilling.start), v.along(plan(drilling.start), plan(drilling.direction), reach)])
         ahead = [openings[k] for k in sorted(slots_tree(openings).query(ray, predicate="dwithin", distance=2 * FLAT).tolist())]
     found = []
     for opening in ahead:
-        if opening.depth > drilling.start[2]:
+        if not opening.there and opening.depth > drilling.start[2]:
             stretches = opening.wall.stretches(plan(drilling.start), plan(drilling.direction))
             if stretches and stretches[0][0] < reach:
                 found.append((stretches[0][0], opening))

@@ -9,6 +9,7 @@ import shapely
 
 from geometry import vectors as v
 from geometry.checks.memo import Memo, together
+from geometry.checks.pockets import pocket_advice, snags_beside
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
@@ -33,8 +34,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
 def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float) -> tuple[Snag, ...]:
     crossing = memo.each(_crosses, openings)
     found = [snag for snag in crossing if snag is not None]
-    found += memo.snags(_nut, openings, margins)
-    found += memo.snags(_floor, openings, thickness, margins)
+    mine = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
+    found += memo.snags(_nut, mine, margins)
+    found += memo.snags(_floor, mine, thickness, margins)
     whole = openings
     if any(crossing):
         whole = memo.of(together, *[o for o, snag in zip(openings, crossing, strict=True) if snag is None])
@@ -92,6 +94,8 @@ def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, 
 
 def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.rail
+    if opening.there:
+        return snags_beside(opening, outline, without_nut(outline), needed)
     inside = shapely.covers(outline.area, opening.wall.area)
     if inside and not shapely.dwithin(outline.line, opening.wall.line, needed + 2 * FLAT):
         return ()
@@ -124,7 +128,7 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
 
 def _beside_nut(opening: Opening, outline: Wall, inside: bool) -> tuple[float, Vec2] | None:
     """(rail in mm, place) to the outline apart from the nut line; None where it does not end along it, or the slot leaves elsewhere."""
-    edges = _without_nut(outline)
+    edges = without_nut(outline)
     if edges is None or not inside and shapely.difference(opening.wall.area, outline.area).bounds[3] > FLAT:
         return None
     distance, p, q = edges.to(opening.wall)
@@ -132,7 +136,7 @@ def _beside_nut(opening: Opening, outline: Wall, inside: bool) -> tuple[float, V
 
 
 @remembered_per_thread(maxsize=8)
-def _without_nut(outline: Wall) -> Wall | None:
+def without_nut(outline: Wall) -> Wall | None:
     """An outline without its straight end along the nut line; None where it has none, or one in several parts."""
     pieces = outline.path.segments
     along = [isinstance(piece, Line) and abs(piece.p0[1]) <= TOUCH and abs(piece.p1[1]) <= TOUCH for piece in pieces]
@@ -163,6 +167,9 @@ def _rail_of(wall: Wall, outline: Wall, inside: bool) -> tuple[float, Vec2]:
 
 def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.web
+    if one.there and two.there:
+        return ()  # whatever is between them, nothing of it is cut
+    pocket = one.id if one.there else two.id if two.there else ""
     if shapely.intersects(one.wall.area, two.wall.area):
         depth = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
         out = out_of_slot(one.slot, one.wall, two.slot, two.wall)
@@ -171,7 +178,7 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
                      say("{one} and {two} overlap.",
-                         one=first(one.id), two=two.id), say("Move them apart, or join them into one drawn slot."),
+                         one=first(one.id), two=two.id), pocket_advice(pocket) if pocket else say("Move them apart, or join them into one drawn slot."),
                      push=push),)
     if not shapely.dwithin(one.wall.line, two.wall.line, needed + 2 * FLAT):
         return ()
@@ -181,4 +188,4 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
     a, b = both(measured, needed)
     return (Snag("web", grade(measured), (one.id, two.id), (*v.middle(p, q), 0.0), measured, needed,
                  say("The web between {one} and {two} is {a} mm; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b),
-                 say("Make one of them narrower."), push=v.scale(v.unit(v.sub(p, q)), needed - measured)),)
+                 pocket_advice(pocket) if pocket else say("Make one of them narrower."), push=v.scale(v.unit(v.sub(p, q)), needed - measured)),)

@@ -32,9 +32,9 @@ _FEW = 256
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
-    over = scene.memo.snags_together(_over, scene.runs, scene.openings)
+    over = scene.memo.snags_together(_over, scene.runs, scene.to_rout)
     # Most that is moved ends over no slot: then nothing of this changes.
-    return scene.memo.whole(_all, over, scene.openings, scene.layout.margins, scene.layout.blank.thickness)
+    return scene.memo.whole(_all, over, scene.to_rout, scene.layout.margins, scene.layout.blank.thickness)
 
 
 def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Opening, ...], margins: Margins,

@@ -58,14 +58,14 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
+        if isinstance(part, Slot | SingleHole) and part.there:
+            continue  # it is where it is
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):
             found += _slot(part, snag, push)
         elif isinstance(part, Ear):
             found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
-        elif isinstance(part, SingleHole) and part.there:
-            continue  # it is where it is
         elif part is not None:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:

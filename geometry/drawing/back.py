@@ -8,6 +8,7 @@ from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.template import words_width
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
@@ -34,7 +35,8 @@ def back_drawing(layout: Headstock) -> Drawing:
     outline = loop_path(layout.outline).mapped(MIRROR)
     x0, y0, x1, y1 = outline.box
     marks: list[Mark] = [Stroke(outline, "outline", "outline")]
-    marks += [Stroke(slot_path(slot).mapped(MIRROR), "slot", slot.id) for slot in layout.slots if slot.through(layout.blank.thickness)]
+    marks += [Stroke(slot_path(slot).mapped(MIRROR), slot_style(slot), slot.id)
+              for slot in layout.slots if slot.through(layout.blank.thickness)]
     marks += [Stroke(mark.outer.mapped(MIRROR), "seat", mark.owner) for tuner in layout.tuners
               if layout.pattern(tuner.pattern).mount == "face"
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]

@@ -14,6 +14,7 @@ from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.wood_section import level_cut
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -48,9 +49,9 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     for slot in layout.slots:
         inside = slot_area(slot)
         if inside is not None:
-            marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
+            marks += [Area(shape, slot_style(slot), slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
         for span in () if inside is None else _kept(line.spans(inside), end):
-            marks.append(Area(_box(span, 0.0, slot.floor(thick)), "slot", slot.id))
+            marks.append(Area(_box(span, 0.0, slot.floor(thick)), slot_style(slot), slot.id))
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):

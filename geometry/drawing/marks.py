@@ -15,7 +15,7 @@ from geometry.curves import Path
 from geometry.vectors import Vec2
 
 STYLES = (
-    "blank", "waste", "wood", "outline", "slot", "template", "post bore", "counterbore", "clearance bore",
+    "blank", "waste", "wood", "outline", "slot", "pocket that is there", "template", "post bore", "counterbore", "clearance bore",
     "screw pilot", "pin hole", "hole", "hole that is there", "locating pin hole", "side bore", "axis", "seat", "button", "post",
     "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile", "section line",
     "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "ramp", "flat", "feed",

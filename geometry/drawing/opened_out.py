@@ -15,6 +15,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, loop_path, slot_path
@@ -45,7 +46,7 @@ def opened_out_groups(layout: Headstock) -> dict[str, Drawing]:
         groups[owner] = groups[owner] + marks if owner in groups else marks
 
     put("blank", _blank(layout.blank))
-    put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.slots if slot.through(layout.blank.thickness))))
+    put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
     for slot in layout.slots:
         put(slot.id, _slot(slot))
     for ear in layout.ears:
@@ -88,7 +89,7 @@ def _blank(blank: Blank) -> Drawing:
 
 @remembered_by_size(64, of_same)
 def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
-    """The head and its outline; `slots` go through and are openings in it."""
+    """The head and its outline; `slots` go through and are openings in it, which a pocket that runs out of it could not be."""
     try:
         path = loop_path(outline.value)
     except GeometryError:
@@ -100,7 +101,7 @@ def _wood(outline: Same[Loop], slots: tuple[Slot, ...]) -> Drawing:
 @remembered_by_size(64, of_slot)
 def _slot(slot: Slot) -> Drawing:
     wall = _wall(slot)
-    return () if wall is None else (*ramp_marks(slot), Area(wall, "slot", slot.id))
+    return () if wall is None else (*ramp_marks(slot), Area(wall, slot_style(slot), slot.id))
 
 
 def _wall(slot: Slot) -> Path | None:

@@ -56,7 +56,7 @@ def face_groups(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> di
         groups["left"] += left_marks(plan)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
-    for slot, plan in zip(layout.slots, routing.slots, strict=True):
+    for slot, plan in zip(layout.to_rout, routing.slots, strict=True):
         ask(_at_marks)
         groups["tightest"] += [] if plan.broken else tightest_marks(slot)
     ask(_at_marks)
@@ -172,7 +172,7 @@ def grain_and_feed(layout: Headstock, routing: RoutingPlan) -> list[Mark]:
         along = (i + 0.5) * edge.length / count
         at, tangent = edge.point_at(along), edge.tangent_at(along)
         marks += arrow(v.along(at, v.right(tangent), BESIDE), tangent, "outline")
-    for slot in layout.slots:
+    for slot in layout.to_rout:
         try:
             wall = slot_path(slot)
         except GeometryError:

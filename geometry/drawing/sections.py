@@ -14,6 +14,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance, wood_area
 from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
@@ -168,12 +169,12 @@ def _wood(scene: _Scene) -> list[Mark]:
     for slot in scene.layout.slots:
         area = slot_area(slot)
         if area is not None:
-            marks += [Area(shape, "slot", slot.id)
+            marks += [Area(shape, slot_style(slot), slot.id)
                       for shape in ramp_sections(slot, scene.line, scene.thick, 0.0, scene.end)]
         for found in () if area is None else scene.line.spans(area):
             if (span := _shown(scene, found)) is not None:
                 floor = slot.floor(scene.thick)
-                marks.append(Area(rectangle(span[0], -floor, span[1], 0.0), "slot", slot.id))
+                marks.append(Area(rectangle(span[0], -floor, span[1], 0.0), slot_style(slot), slot.id))
     return marks
 
 

@@ -13,8 +13,10 @@ from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
+from geometry.drawing.pocket_words import named_pockets
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.shapes import chain, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
@@ -39,18 +41,18 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
 
     `offset` is half the difference of follower and cutter in mm (geometry.routing): openings
     are grown by it, the outside template shrunk by it, ending at the nut line; None leaves the template lines out.
-    Style "template" is what is cut in the template, "outline" and "slot" are the work.
+    Style "template" is what is cut in the template, "outline" and "slot" are the work; a pocket that is there is only shown.
     GeometryError when outline or a slot has no inside.
     """
     outline = loop_path(layout.outline)
     around = outline.box
     marks: list[Mark] = [Stroke(outline, "outline", "outline")]
-    walls = [(slot.id, slot_path(slot)) for slot in layout.slots]
+    walls = [(slot, slot_path(slot)) for slot in layout.slots]
     marks += [mark for slot in layout.slots for mark in ramp_marks(slot)]
-    marks += [Stroke(wall, "slot", id) for id, wall in walls]
+    marks += [Stroke(wall, slot_style(slot), slot.id) for slot, wall in walls]
     if offset is not None:
         marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, offset)]
-        marks += [Stroke(path, "template", id) for id, wall in walls for path in offset_path(wall, offset).paths]
+        marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
     drilled = holes(layout)
     named: list[Named] = []
@@ -60,6 +62,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
             marks.append(pin_label(hole, layout))
         elif hole.drillings[0].upright:
             named.append(_named(hole))
+    named += named_pockets(layout)
     marks += _side_seats(layout, named)
     marks += margin_labels(named, around[0] - BESIDE, around[2] + BESIDE, LETTER)
     marks += _grain(outline, around)
@@ -76,14 +79,21 @@ def _hole(hole: Hole) -> list[Mark]:
 def pin_label(hole: Hole, layout: Headstock, lower: float = 0.0) -> Label:
     """Name and diameter of a locating pin, under it and beside the centreline, `lower` mm below where it stands else.
 
-    Where the words would cross a slot or the outline they run up to the pin instead, in the web.
+    Where the words would cross a slot or the outline they run up to the pin instead, in the web; with no room there, up from it.
     """
     pin = hole.drillings[0]
     words, (x, y, _) = f"{hole.id}: {told(pin.diameter)}", pin.start
     x, y = x + 0.8, y - pin.radius - OVERRUN - lower
-    level = box(x, y - PIN_LETTER, x + words_width(words, PIN_LETTER), y)
-    walls = [loop_path(layout.outline), *(slot_path(slot) for slot in layout.slots)]
-    if any(LineString(wall.flatten(COARSE)).distance(level) < CLEAR for wall in walls):
+    width = words_width(words, PIN_LETTER)
+    walls = [LineString(wall.flatten(COARSE)) for wall in (loop_path(layout.outline), *(slot_path(slot) for slot in layout.slots))]
+
+    def free(*corners: float) -> bool:
+        return all(wall.distance(box(*corners)) >= CLEAR for wall in walls)
+
+    if not free(x, y - PIN_LETTER, x + width, y):
+        above = pin.start[1] + pin.radius + OVERRUN
+        if not free(x, y - width, x + PIN_LETTER, y) and free(x, above, x + PIN_LETTER, above + width):
+            return Label(words, (x + PIN_LETTER, above), PIN_LETTER, "dimension", hole.of, angle=math.pi / 2)
         return Label(words, (x + PIN_LETTER, y), PIN_LETTER, "dimension", hole.of, angle=math.pi / 2, anchor="right")
     return Label(words, (x, y - PIN_LETTER), PIN_LETTER, "dimension", hole.of)
 

@@ -36,7 +36,7 @@ def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawin
     else:
         low, high = -blank.behind, blank.tip
         marks.append(Stroke(rectangle(-blank.bass, low, blank.treble, high), "template", "blank"))
-    for slot in () if own else layout.slots:
+    for slot in () if own else layout.to_rout:
         marks += [Stroke(path, "template", slot.id) for path in offset_path(slot_path(slot), offset).paths]
     for pin in standing_in(layout.pins, polygon(loop_path(layout.outline))) if own and layout.pins else layout.pins:
         marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole", pin.id), Cross(pin.at, ARM, "cross", pin.id)]

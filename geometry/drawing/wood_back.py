@@ -9,6 +9,7 @@ from geometry.curves.polygons import parts, polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import TITLE
 from geometry.drawing.shapes import chain, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_state import face_area, opening
 from geometry.layout import Headstock, loop_path, slot_path
@@ -36,7 +37,7 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
     marks.append(Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank"))
     for slot, own in zip(layout.slots, state.slots, strict=True):
         if not own.open and any(cut.end >= blank.thickness - 1e-6 for cut in own.routed):
-            marks.append(Area(slot_path(slot).mapped(MIRROR), "slot", slot.id))
+            marks.append(Area(slot_path(slot).mapped(MIRROR), slot_style(slot), slot.id))
     marks += [Disc(MIRROR(d.start[:2]), d.radius, d.operation, d.of, hidden=d.surface != "back" and not d.through)
               for d in state.to_be_seen if d.upright]
     if "back" in state.papers:

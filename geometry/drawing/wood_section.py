@@ -19,6 +19,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance
 from geometry.drawing.shapes import chain, rectangle
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.saying import say
@@ -126,7 +127,7 @@ def cut_spans(cuts: list[tuple[BaseGeometry, float, float]], line: SectionLine) 
 
 
 def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
-    return [Area(_box((low, high), top, bottom), "slot", slot.id)
+    return [Area(_box((low, high), top, bottom), slot_style(slot), slot.id)
             for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)]
 
 

@@ -19,6 +19,7 @@ from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.shapes import rectangle, ring_path, straight
+from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT
@@ -178,7 +179,7 @@ def _slot(slot: Slot, own: SlotState, marked: bool) -> list[Mark]:
     """A slot as far as it is cut; its line while the paper shows it."""
     path = slot_path(slot)
     if own.routed:
-        return [Area(path, "slot", slot.id)]
+        return [Area(path, slot_style(slot), slot.id)]
     marks: list[Mark] = [Stroke(path, "slot", slot.id)] if marked else []
     if own.sawn:
         marks += _areas(grown(polygon(path), -SAWN_INSIDE), "slot", slot.id)

@@ -7,7 +7,9 @@ import math
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
+from geometry.drawing.pocket_words import pocket_labels
 from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.slot_style import SLOT_STYLES
 from geometry.drawing.template import pin_label, words_width
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
@@ -38,8 +40,8 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     box = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*box), "blank", "blank"),
                          Stroke(straight((box[0], 0.0), (box[2], 0.0)), "centreline", "nut")]
-    marks += [Stroke(mark.outer, "slot", mark.owner) for group in opened_out_groups(layout).values()
-              for mark in group if isinstance(mark, Area) and mark.style == "slot"]
+    marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
+              for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
     later = drilled_later(layout)
     for d in later:
@@ -56,8 +58,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
         else:  # a pin in a bore stands below the words of that bore
             shared = bored.get(hole.drillings[0].start[:2])
             marks.append(pin_label(hole, layout, 0.0 if shared is None else LINE * len(_face_bores(shared)) + 1.0))
-    marks += _edge_words(layout)
-    marks += _titles(layout)
+    marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     return tuple(marks)
 
 

@@ -15,6 +15,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "moving": ("align", "move_features", "nudge", "plan_point"),
     "nodes": ("bend_edge", "move_handle", "move_node", "move_nodes", "node_at", "set_smooth"),
     "parts": ("OUTLINE", "loop_at", "new_ids"),
+    "pockets": ("add_truss_rod_pocket", "set_slots_there"),
     "rows": ("make_row", "set_row_spacing", "spread"),
     "several_nodes": ("align_nodes", "remove_nodes"),
     "shape": ("add_node", "remove_node", "set_bulge", "set_edge", "set_edge_length", "set_radius"),

@@ -19,6 +19,8 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
         raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
     if gone:
         return with_feature(layout, id, replace(slot, ramp=None))
+    if slot.there:
+        raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
     if slot.ramp is None and not {"length", "depth"} <= values.keys():
         raise GeometryError(say("{id} has no ramp yet: give its length and its depth.", id=id))
     ramp = replace(slot.ramp, **values) if slot.ramp is not None else Ramp(**values)
@@ -30,6 +32,8 @@ def propose_ramp(layout: Headstock, id: str) -> Headstock:
     slot = feature(layout, id)
     if not isinstance(slot, Slot):
         raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
+    if slot.there:
+        raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
     ramp = sound_ramp(layout, slot)
     if ramp is None:
         raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))

@@ -67,6 +67,11 @@ class Headstock(Part, kw_only=True):
     book: Book = Book()
     picture: Picture | None = None
 
+    @property
+    def to_rout(self) -> tuple[Slot, ...]:
+        """The slots without those that are in the blank already."""
+        return tuple([slot for slot in self.slots if not slot.there]) if any([slot.there for slot in self.slots]) else self.slots
+
     def pattern(self, id: str) -> Pattern:
         """The hardware pattern of that id; KeyError when there is none (validate() excludes it)."""
         for pattern in self.patterns:

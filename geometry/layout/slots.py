@@ -43,12 +43,18 @@ class Ramp(Part, kw_only=True):
 
 
 class Slot(Part, kw_only=True):
-    """An opening in the head: through, or blind with a depth from the face (mm); as deep as the wood is thick, it is through."""
+    """An opening in the head: through, or blind with a depth from the face (mm); as deep as the wood is thick, it is through.
+
+    One that is `there` is a pocket that the blank has already, open or filled: the access of a truss rod, an inlay's bed, an old
+    slot. Everything keeps clear of it, and nothing cuts it. It may run over the nut line and out of the outline. No post stands in
+    it and no string goes down into it: an opening for those is a slot to rout, or has been one.
+    """
 
     id: Id
     shape: StraightSlot | DrawnSlot
     depth: Size | None = None
     ramp: Ramp | None = None
+    there: bool = False
 
     def through(self, thickness: float) -> bool:
         """Whether it goes through wood of that thickness (mm)."""

@@ -22,6 +22,7 @@ def validate(layout: Headstock) -> Headstock:
     _patterns(layout)
     _tuners(layout)
     _loops(layout)
+    _pockets(layout)
     _picture(layout)
     validate_book(layout.book)
     strings = {string.id for string in layout.strings}
@@ -151,6 +152,13 @@ def _tuners(layout: Headstock) -> None:
         elif pattern.mount == "face" and not isinstance(tuner.place, FreePlace):
             raise GeometryError(say("Tuner {tuner} mounts through the face, so its place is a point or a row {place}.",
                                     tuner=tuner.id, place=place))
+
+
+def _pockets(layout: Headstock) -> None:
+    for i, slot in enumerate(layout.slots):
+        if slot.there and slot.ramp is not None:
+            raise GeometryError(say("{slot} is there already and nothing is cut for it, so it has no ramp (at $.slots[{i}].ramp).",
+                                    slot=slot.id, i=i))
 
 
 def _loops(layout: Headstock) -> None:

@@ -67,7 +67,7 @@ def template_board(layout: Headstock, offset: float) -> Board:
         outside = template_outline(layout, offset)
     else:
         outside = box(-blank.bass, -blank.behind, blank.treble, blank.tip)
-    openings = tuple((slot.id, template_opening(slot, offset)) for slot in layout.slots)
+    openings = tuple((slot.id, template_opening(slot, offset)) for slot in layout.to_rout)
     pins = tuple((pin.id, grown(Point(pin.at), pin.diameter / 2)) for pin in layout.pins)
     cut = shapely.union_all([opening for _, opening in openings] + [hole for _, hole in pins])
     return Board(outside, openings, pins, outside.difference(cut))
@@ -89,7 +89,7 @@ def board_notes(layout: Headstock, follower: Follower, ask: Ask = go_on) -> tupl
 
 def _closed(board: Board, layout: Headstock, follower: Follower) -> list[BoardNote]:
     notes = []
-    for (id, opening), slot in zip(board.openings, layout.slots, strict=True):
+    for (id, opening), slot in zip(board.openings, layout.to_rout, strict=True):
         found = parts(opening)
         at = polygon(slot_path(slot)).representative_point()
         where = (at.x, at.y)
@@ -197,7 +197,7 @@ def _inside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask) 
     """For each slot the place where the router stands worst on the template."""
     base, needed = layout.rack.router.base, layout.margins.base_rest
     notes = []
-    for (id, opening), slot in zip(board.openings, layout.slots, strict=True):
+    for (id, opening), slot in zip(board.openings, layout.to_rout, strict=True):
         room = grown(polygon(slot_path(slot)), -max(follower.bit.cutter / 2 - 0.01, 0.0))
         if opening.is_empty or room.is_empty:
             continue

@@ -47,7 +47,7 @@ def plan_routing(layout: Headstock, ask: Ask = go_on) -> RoutingPlan:
 
 
 def _all(layout: Headstock, like: RoutPlan | None, ask: Ask) -> list[SlotPlan]:
-    return [*(_slot(slot, layout, like, ask) for slot in layout.slots), _outline(layout, like, ask)]
+    return [*(_slot(slot, layout, like, ask) for slot in layout.to_rout), _outline(layout, like, ask)]
 
 
 def _slot(slot: Slot, layout: Headstock, like: RoutPlan | None, ask: Ask) -> SlotPlan:

@@ -10,9 +10,11 @@ from geometry.layout import Drill, Headstock
 from geometry.lengths import from_nut
 from geometry.saying import number, say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
+from geometry.sequence.shadows import drilled
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length, to_drill
+from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.units import format_angle, format_length
@@ -82,9 +84,11 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
 
 
 def _over_a_hole(layout: Headstock, d: Drilling) -> tuple[str, ...]:
-    """What to do first where the drill's centre point comes down on a hole that is there already."""
+    """What to do first where the drill comes into a hole or a pocket that is there already."""
     found = [e.of for hole in holes(layout) for e in hole.drillings if e.there
              and v.distance(e.start[:2], d.start[:2]) <= e.radius + d.radius]
+    found += [slot.id for slot in layout.slots if slot.there and slot.floor(layout.blank.thickness) >= min(d.start[2], d.end[2])
+              and (area := slot_area(slot)) is not None and area.intersects(drilled(d))]
     return () if not found else (
         say("It meets {hole}, which is there already: plug that first, for a drill wanders where its point or its rim finds "
             "no wood.", hole=listed(found)),)

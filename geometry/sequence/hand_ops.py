@@ -19,7 +19,7 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
     """One operation for each ramp and each flat."""
     show = wishes.told
     made = []
-    for slot in layout.slots:
+    for slot in layout.to_rout:
         cut = ramp_cut(slot)
         if cut is None:
             continue

@@ -49,7 +49,7 @@ def turns_over(plans: Mapping[str, Routing]) -> bool:
 
 def _free(layout: Headstock, size: float) -> tuple[BaseGeometry, BaseGeometry]:
     waste, wood = places(layout, size / 2)
-    return (waste if layout.template.board == "blank" and layout.slots else waste.intersection(wood)), wood
+    return (waste if layout.template.board == "blank" and layout.to_rout else waste.intersection(wood)), wood
 
 
 def _names(layout: Headstock) -> tuple[str, str]:

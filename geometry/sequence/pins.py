@@ -50,7 +50,7 @@ def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0,
     """
     radius = diameter / 2
     waste, wood = places(layout, radius)
-    if layout.template.board != "blank" or not layout.slots:
+    if layout.template.board != "blank" or not layout.to_rout:
         waste = Polygon()
     on_axis = LineString([(0.0, 0.0), (0.0, layout.blank.tip)])
     holes = later_holes(layout)

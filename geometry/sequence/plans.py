@@ -42,7 +42,7 @@ def routings(layout: Headstock, plan: RoutingPlan | Mapping[str, Routing | SlotP
 
     GeometryError when the outline or a slot has no inside.
     """
-    wanted = [*(slot.id for slot in layout.slots), OUTLINE]
+    wanted = [*(slot.id for slot in layout.to_rout), OUTLINE]
     if isinstance(plan, Mapping):
         given = {of: routing_of(one) if isinstance(one, SlotPlan) else one for of, one in plan.items()}
         if set(wanted) <= set(given):

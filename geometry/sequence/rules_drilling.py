@@ -28,7 +28,7 @@ def sideways(ops: Sequence[Operation]) -> list[Operation]:
 
 def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """A side bore that runs into a slot is drilled while the slot is still full of wood."""
-    slots = {slot.id: slot for slot in layout.slots}
+    slots = {slot.id: slot for slot in layout.to_rout}
     for bore in sideways(ops):
         d = bore.drillings[0]
         way = drilled(d)
@@ -73,7 +73,7 @@ def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
     for bore in of_kind(ops, *UPRIGHT):
         widest = max(bore.drillings, key=lambda d: d.diameter)
         axis = shapely.Point(widest.start[:2])
-        for slot in layout.slots:
+        for slot in layout.to_rout:
             area = slot_area(slot)
             if area is None or area.distance(axis) - widest.radius > 2 * layout.margins.bore_slot:
                 continue

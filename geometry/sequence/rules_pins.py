@@ -60,7 +60,7 @@ def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iter
 
 def pin_in_a_slot(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """A slot that holds a pin is emptied after everything else that the template guides."""
-    for slot in layout.slots:
+    for slot in layout.to_rout:
         area = slot_area(slot)
         if area is None:
             continue

@@ -36,7 +36,7 @@ def waste_before_router(layout: Headstock, ops: Sequence[Operation]) -> Iterator
 
 def passes_in_turn(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The passes of one plan build on each other."""
-    for feature in [*(slot.id for slot in layout.slots), OUTLINE]:
+    for feature in [*(slot.id for slot in layout.to_rout), OUTLINE]:
         for one, two in pairwise(_of_slot(ops, feature, "rout", "rout outline")):
             yield Before(one.id, two.id,
                          say("The later cut follows the wall that the earlier one left."), say("the wall already cut"),

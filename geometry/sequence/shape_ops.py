@@ -45,7 +45,7 @@ def preparing(layout: Headstock) -> list[Operation]:
 
 
 def _template_words(layout: Headstock) -> str:
-    if layout.template.board != "blank" or not layout.slots:
+    if layout.template.board != "blank" or not layout.to_rout:
         return say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.")
     words = say("Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the "
                 "outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.")
@@ -56,7 +56,7 @@ def _template_words(layout: Headstock) -> str:
 def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:
     """For each slot: waste holes and saw where its plan has them, then the router from each side."""
     made: list[Operation] = []
-    for slot in layout.slots:
+    for slot in layout.to_rout:
         plan = plans[slot.id]
         made += _waste(slot, plan, wishes)
         length = slot_path(slot).length

@@ -35,6 +35,8 @@ class SlotState(Struct, frozen=True):
     waste_holes: WasteHoles | None = None
     sawn: bool = False
     routed: tuple[Cut, ...] = ()
+    there: bool = False
+    """in the blank before the work begins"""
     """what the router has taken out of the whole slot, from the top, without overlaps"""
 
     @property
@@ -81,7 +83,7 @@ class WoodState(Struct, frozen=True):
         marks = say("Marks on {papers}.", papers=papers) if papers else say("No marks.")
         made = sum(not d.there for d in self.drillings)
         drilled = say("{made} of {all} drillings made.", made=made, all=made + len(self.to_drill))
-        slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched]
+        slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched and not slot.there]
         pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
         ears = say("Glued on: {ears}.", ears=listed(self.ears)) if self.ears else ""
         return tuple(text for text in (ears, edges, shape[self.outline], marks, drilled, *slots, pins) if text)
@@ -133,6 +135,8 @@ def _papers(layout: Headstock, pasted: bool, square: bool, clean: bool) -> tuple
 
 def _slot_state(layout: Headstock, slot: Slot, done: Sequence[Operation]) -> SlotState:
     thick = layout.blank.thickness
+    if slot.there:
+        return SlotState(slot.id, slot.floor(thick), slot.through(thick), routed=(Cut(0.0, slot.floor(thick)),), there=True)
     own = [op for op in done if slot.id in op.features and op.kind in ("waste holes", "saw", "rout")]
     return SlotState(
         slot.id, slot.floor(thick), slot.through(thick),

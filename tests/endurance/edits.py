@@ -298,6 +298,8 @@ EDITS: dict[str, Edit] = {
     "add_drawn_slot": lambda l, c: edits.add_drawn_slot(l, wall(c), c.choice((None, length(c)))),
     "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c), c.choice((None, length(c)))),
     "add_pin": lambda l, c: edits.add_pin(l, place(c), length(c)),
+    "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, length(c), length(c), length(c)),
+    "set_slots_there": lambda l, c: edits.set_slots_there(l, some(l, c, [one.id for one in l.slots]), c.random() < 0.5),
     "add_straight_slot": lambda l, c: edits.add_straight_slot(l, place(c), place(c), length(c), c.choice((None, length(c)))),
     "add_tuner": lambda l, c: edits.add_tuner(l, any_of(c, [p.id for p in l.patterns]), place(c), c.choice((None, angle(c)))),
     "add_node": on_loop(edits.add_node, part),

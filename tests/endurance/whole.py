@@ -34,6 +34,8 @@ def whole() -> Headstock:
     plain["slots"][0] |= {"ramp": {"length": 12.5, "depth": 3.5, "width": 9.5}, "depth": 14.5}
     plain["slots"][1]["shape"] = {"kind": "drawn", "loop": {"nodes": [
         {"at": [10, 40]}, {"at": [22, 40.5], "handles": [[24, 80], [24, 120]], "smooth": True}, {"at": [21, 160], "bulge": 0.9}, {"at": [11, 160]}]}}
+    plain["slots"].append({"id": "a pocket", "there": True, "depth": 9.5, "shape": {
+        "kind": "straight", "nut_end": [0.5, -6.5], "tip_end": [0.5, 20.5], "width": 11.5}})
     plain["patterns"][0] |= {"about": "a note"}
     side = next(one for one in plain["tuners"] if one["place"]["kind"] == "edge")
     side |= {"place": {"kind": "edge", "side": "bass", "along": 60.5, "depth": 7.5}, "held": True, "winds": "bass",

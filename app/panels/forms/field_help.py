@@ -38,6 +38,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "tuners.string": (say("The string that is wound on this post."), ""),
     "slots.shape.width": (say("From wall to wall. The bit has to pass, and the string hole has to lie between the walls."),
                           "rail and web"),
+    "slots.there": (say("In the blank already, open or filled: a truss rod's pocket, an inlay's bed, an old slot. Everything keeps "
+                        "clear of it, nothing cuts it; no post stands in it and no string goes down into it."), "pocket"),
     "slots.depth": (say("From the face down; left empty the slot goes through."), ""),
     "pins.diameter": (say("Of the pin itself: it has to fit without play."), ""),
     "holes.diameter": (say("Of the drill that makes it."), ""),
