@@ -26,6 +26,7 @@ from geometry.edits import (
     set_pattern,
     set_radius,
     set_row_spacing,
+    set_slot_length,
     set_smooth,
     set_turn,
     to_drawn,
@@ -227,16 +228,20 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
         rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
-        rows.append(FieldRow(say("Length over all"), "fact", format_close(over_all, unit, 2, mark=True)))
+        if slot.there:  # so it is measured in the wood; the end at the nut stays
+            rows.insert(2, FieldRow(say("Length over all"), "length", over_all, lambda value: set_slot_length(layout, id, value)))
+        else:
+            rows.append(FieldRow(say("Length over all"), "fact", format_close(over_all, unit, 2, mark=True)))
         rows.append(FieldRow(say("Shape its wall freely"), "button", None, lambda _: to_drawn(layout, id)))
     else:
         box = slot_path(slot).box
         rows.append(FieldRow(say("Size"), "fact", format_size(box[2] - box[0], box[3] - box[1], unit, 2)))
-    rows += [field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")),
+    depth = [field(layout, say("Depth"), "length", (*path, "depth"), slot.depth, optional=True, empty=say("through")),
              slot_there_row(layout, (id,))]
     if slot.there:
+        rows[3 if isinstance(slot.shape, StraightSlot) else 1:0] = depth
         return Page(say("Pocket, {id}", id=id), pocket_facts(slot, layout.blank.thickness, unit), rows)
-    rows += ramp_rows(layout, slot, unit)
+    rows += [*depth, *ramp_rows(layout, slot, unit)]
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
 
 
