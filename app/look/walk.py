@@ -1,22 +1,47 @@
-"""The way of the Tab key: every part that takes the keyboard, in the order in which it is read."""
+"""The way of the Tab key: every part that takes the keyboard, in the order in which it is read.
+
+No part is asked for its focus proxy, its group or its neighbours in the toolkit's own order: the binding between Python
+and the toolkit takes what such a question is answered with for a part of whom was asked. The inside of a scroll area
+would own the area, which is its own parent: two that own each other and that nobody else holds are given up at the next
+collection of garbage, with all that is in them, while they are on show.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractScrollArea,
+    QAbstractSpinBox,
+    QApplication,
+    QButtonGroup,
+    QComboBox,
+    QLineEdit,
+    QScrollArea,
+    QWidget,
+)
+
+from app.look.descendants import below
+
+NONE = -1
+"""The number that a group gives a button which is not one of it."""
 
 
-def stops(root: QWidget, also: QWidget | None = None) -> list[QWidget]:
+def stops(root: QWidget, also: QWidget | None = None, groups: Sequence[QButtonGroup] | None = None) -> list[QWidget]:
     """What Tab stops at below `root`, row by row from the left. Of buttons of which one is chosen, that one alone.
 
     A scroll area is a stop only where there is something to scroll. `also` is listed in its place, stop or not.
+    `groups` are the groups of buttons below `root`, looked for when they are not given.
     """
+    groups = tuple(below(root, QButtonGroup)) if groups is None else groups
     found: list[QWidget] = []
     for row in _rows([child for child in root.children() if isinstance(child, QWidget)]):
         for child in row:
-            if child is also or _stops(child):
+            if child is also or _stops(child, root, groups):
                 found.append(child)
-            found += stops(child, also)
+            found += stops(child, also, groups)
     return found
 
 
@@ -54,25 +79,27 @@ def _after(root: QWidget, chain: list[QWidget], now: QWidget | None, onward: boo
     return left[0] if left else (chain[0] if onward else chain[-1])
 
 
-def _stops(widget: QWidget) -> bool:
-    if not widget.isEnabled() or widget.focusProxy() is not None or not widget.focusPolicy() & Qt.FocusPolicy.TabFocus \
-            and not _chosen(widget):
+def _stops(widget: QWidget, parent: QWidget, groups: Sequence[QButtonGroup]) -> bool:
+    one_of = _one_of(widget, groups)
+    chosen = one_of and widget.isChecked()
+    if not widget.isEnabled() or passes_on(widget, parent) or not widget.focusPolicy() & Qt.FocusPolicy.TabFocus and not chosen:
         return False
     if isinstance(widget, QScrollArea):
         return widget.verticalScrollBar().maximum() > 0
-    return _chosen(widget) if _one_of(widget) else True
+    return chosen or not one_of
 
 
-def _one_of(widget: QWidget) -> bool:
+def passes_on(widget: QWidget, parent: QWidget) -> bool:
+    """Whether it passes the keyboard on to what it is in: of what takes the keyboard the toolkit's own parts are the only such."""
+    if isinstance(parent, QAbstractScrollArea):
+        return widget is parent.viewport()
+    return isinstance(parent, QComboBox | QAbstractSpinBox) and isinstance(widget, QLineEdit)
+
+
+def _one_of(widget: QWidget, groups: Sequence[QButtonGroup]) -> bool:
     """Whether it is one of several buttons of which one is always chosen."""
-    if not isinstance(widget, QAbstractButton):
-        return False
-    group = widget.group()
-    return group is not None and group.exclusive() and group.checkedButton() is not None
-
-
-def _chosen(widget: QWidget) -> bool:
-    return _one_of(widget) and widget.isChecked()
+    return isinstance(widget, QAbstractButton) and any(group.id(widget) != NONE for group in groups
+                                                       if group.exclusive() and group.checkedId() != NONE)
 
 
 def _rows(widgets: list[QWidget]) -> list[list[QWidget]]:

@@ -17,6 +17,15 @@ def walks() -> list[str]:
             for number, line in enumerate(file.read_text(encoding="utf-8").splitlines(), 1) if WALK.search(line)]
 
 
+TAKEN = re.compile(r"\.(?:focusProxy|checkedButton|buddy|nextInFocusChain|previousInFocusChain|topLevelWidget)\(|\b(?:button|widget)\.group\(")
+"""What the binding answers with a part that it then takes for one of whom was asked (see `app/look/walk.py`)."""
+
+
+def test_no_part_is_asked_for_what_it_does_not_own():
+    assert [f"{file.relative_to(ROOT)}:{number}: {line.strip()}" for file in sorted((ROOT / "app").rglob("*.py"))
+            for number, line in enumerate(file.read_text(encoding="utf-8").splitlines(), 1) if TAKEN.search(line)] == []
+
+
 def test_parts_of_a_window_are_found_with_below():
     assert walks() == []
 

@@ -210,7 +210,7 @@ class FormPage(QWidget):
         child = self.childAt(event.pos())
         while child is not None and child.parentWidget() is not self:
             child = child.parentWidget()
-        widget = child.buddy() or child if isinstance(child, QLabel) else child
+        widget = next((self.widgets[row] for row, label in self._labels.items() if label is child), child)
         if widget not in self.widgets:
             return False
         sentence, drawing = explained(self.rows[widget.property("row")])

@@ -66,8 +66,6 @@ class FrontPage(QWidget):
         inside = QWidget(area)
         inside.setAutoFillBackground(False)
         area.setWidget(inside)
-        # Held by name, as the shelf is: in a long soak what only its own parts held was given up when another window was closed.
-        self._beside, self._column = area, inside
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
