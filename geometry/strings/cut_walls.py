@@ -93,14 +93,15 @@ class Rim(Struct, frozen=True, eq=False):
 
 @remembered_by_size(256, of_wall)
 def rims(wall: Wall, ramp: RampCut) -> tuple[Rim, ...]:
-    """The pieces of a wall that no side of a ramp crosses, then the parts of those that one does, cut there."""
+    """The pieces of a wall that lie beside a ramp or between its sides, then the parts of those that lead across, cut at the sides."""
     pieces = cut_up(wall).pieces
     (across, along), (other, behind) = (_about(points, ramp) for points in (pieces.p, pieces.q))
-    astride = ((across > ramp.half + 1e-9) != (other > ramp.half + 1e-9)) & (np.minimum(along, behind) <= ramp.reach)
+    astride = (_beside(across, ramp) != _beside(other, ramp)) & (np.minimum(along, behind) <= ramp.reach)
     found = [_rim(pieces.pick((~astride).nonzero()[0]), (~astride).nonzero()[0], ramp)]
     cut = astride.nonzero()[0]
     if cut.size:
-        found.append(_rim(Pieces([part for i in cut.tolist() for part in _cut_at_side(pieces.stretches[i], ramp)]), np.repeat(cut, 2), ramp))
+        parts = [_cut_at_sides(pieces.stretches[i], ramp) for i in cut.tolist()]
+        found.append(_rim(Pieces([part for each in parts for part in each]), np.repeat(cut, [len(each) for each in parts]), ramp))
     return tuple(found)
 
 
@@ -108,25 +109,39 @@ def _rim(pieces: Pieces, of: np.ndarray, ramp: RampCut) -> Rim:
     under = np.ones(len(pieces), dtype=bool)
     for points in (pieces.p, pieces.q):
         across, along = _about(points, ramp)
-        under &= (across <= ramp.half + 1e-9) & (along >= 0) & (along <= ramp.reach + 1e-9)
+        under &= (_beside(across, ramp) == 0) & (along >= 0) & (along <= ramp.reach + 1e-9)
     tops = np.minimum(*(ramp.levels(points) for points in (pieces.p, pieces.q)))
     return Rim(pieces, of, under, np.where(under, tops, 0.0).tolist())
 
 
 def _about(points: np.ndarray, ramp: RampCut) -> tuple[np.ndarray, np.ndarray]:
-    """(how far points lie from a ramp's middle line, how far along it from its start), mm."""
+    """(how far points lie to the right of a ramp's middle line, how far along it from its start), mm."""
     from_start = points - np.array(ramp.start)
-    return np.abs(crossed(from_start, ramp.axis)), from_start @ np.array(ramp.axis)
+    return crossed(from_start, ramp.axis), from_start @ np.array(ramp.axis)
 
 
-def _cut_at_side(stretch: Stretch, ramp: RampCut) -> tuple[Stretch, Stretch]:
-    """A stretch with one end on a ramp and one beside it, in two at the ramp's side."""
-    segment, low, high = stretch.segment, stretch.t0, stretch.t1
-    outside = ramp.across(segment.point(low)) > ramp.half
-    for _ in range(50):
-        middle = (low + high) / 2
-        low, high = (middle, high) if (ramp.across(segment.point(middle)) > ramp.half) == outside else (low, middle)
-    return Stretch(segment, stretch.t0, low), Stretch(segment, low, stretch.t1)
+def _beside(across: np.ndarray, ramp: RampCut) -> np.ndarray:
+    """Where points lie to a ramp: 1 beyond its right side, -1 beyond its left one, 0 between them."""
+    return np.where(np.abs(across) > ramp.half + 1e-9, np.sign(across), 0.0)
+
+
+def _cut_at_sides(stretch: Stretch, ramp: RampCut) -> list[Stretch]:
+    """A stretch that leads across one side of a ramp, or across both, in parts."""
+    segment = stretch.segment
+    places = [stretch.t0, stretch.t1]
+    for side in (1.0, -1.0):
+        def beyond(t: float, side: float = side) -> bool:
+            return side * v.cross(v.sub(segment.point(t), ramp.start), ramp.axis) > ramp.half
+
+        low, high = stretch.t0, stretch.t1
+        outside = beyond(low)
+        if beyond(high) != outside:
+            for _ in range(50):
+                middle = (low + high) / 2
+                low, high = (middle, high) if beyond(middle) == outside else (low, middle)
+            places.append(low)
+    places.sort()
+    return [Stretch(segment, a, b) for a, b in zip(places, places[1:], strict=False)]
 
 
 @remembered_by_size(256, of_wall)

@@ -49,6 +49,41 @@ SLOTS = {"straight": StraightSlot(nut_end=(0.0, NUT_END + HALF), tip_end=(0.0, 1
                                              Node(at=(HALF, 120.0), bulge=1.0), Node(at=(-HALF, 120.0)))))}
 
 
+def flat_end(half, askew):
+    """As `wood`, of a slot with a straight nut end across its axis, `askew` mm farther from the nut on its treble side."""
+    x = np.linspace(-HALF, HALF, 16001)
+    y = NUT_END + askew * (x + HALF) / (2 * HALF)
+    rim = np.column_stack([x, y, np.where(np.abs(x) <= half, (y - NUT_END + LENGTH) * DEPTH / LENGTH, 0.0)])
+    along = np.linspace(NUT_END - LENGTH, NUT_END + askew, 4001)
+    sides = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)])[along <= NUT_END + askew * (side + HALF) / (2 * HALF)]
+             for side in (-half, half)]
+    across = np.linspace(-half, half, 4001)
+    start = np.column_stack([across, np.full_like(across, NUT_END - LENGTH), np.zeros_like(across)])
+    along = np.linspace(NUT_END + askew, 120.0, 8001)
+    walls = [np.column_stack([np.full_like(along, side), along, np.zeros_like(along)]) for side in (-HALF, HALF)]
+    return np.concatenate([rim, *sides, start, *walls])
+
+
+@pytest.mark.parametrize("askew", [0.0, 2.5])
+@pytest.mark.parametrize("half", [HALF, 7.0, 4.0])
+def test_the_air_of_strings_over_a_ramp_into_a_slot_with_a_straight_nut_end(half, askew):
+    """Between the sides of a ramp narrower than the slot the end lies lower, beside them it does not: one line is both."""
+    ends = Loop(nodes=(Node(at=(-HALF, NUT_END)), Node(at=(HALF, NUT_END + askew)), Node(at=(HALF, 120.0)), Node(at=(-HALF, 120.0))))
+    slot = Slot(id="slot", shape=DrawnSlot(loop=ends), ramp=Ramp(length=LENGTH, depth=DEPTH, width=None if half == HALF else 2 * half))
+    points, seen = flat_end(half, askew), 0
+    for nut, post, up, low in product((-5.0, -2.0, 0.0, 1.5, 4.5), (-6.0, -1.0, 2.5), (3.0, 4.5), (1.5, 6.0)):
+        run = Run("1", "a", (nut, 0.0), (post, 60.0), 0.0, -low, up, THICK)
+        found = dive(run, slot)
+        sampled = air(run, points)
+        if found.low > 0 or sampled < 0:
+            continue
+        told = min(found.end().air, found.beside().air)
+        assert told <= sampled + 1e-9
+        assert told == pytest.approx(sampled, abs=0.01)
+        seen += 1
+    assert seen >= 20
+
+
 @pytest.mark.parametrize("mirrored", [1, -1])
 @pytest.mark.parametrize("half", [HALF, 7.2])
 @pytest.mark.parametrize("shape", SLOTS)
