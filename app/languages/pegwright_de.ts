@@ -400,6 +400,10 @@
         <translation>Ein Bohrer verläuft entlang einer Leimfuge, und die Verbindung wird geschwächt.</translation>
     </message>
     <message>
+        <source>A drill's point runs ahead of its full diameter, and takes wood beyond the depth that is asked for.</source>
+        <translation>Die Bohrerspitze läuft dem vollen Durchmesser voraus und nimmt Holz unter der verlangten Tiefe weg.</translation>
+    </message>
+    <message>
         <source>A fault in Pegwright</source>
         <translation>Ein Fehler in Pegwright</translation>
     </message>
@@ -626,6 +630,10 @@
     <message>
         <source>A row that runs across the centreline cannot be edited symmetrically.</source>
         <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
+    </message>
+    <message>
+        <source>A screw beside a side tuner's post has to go into the edge of the head.</source>
+        <translation>Eine Schraube neben der Welle einer Seitenmechanik muss in die Kante der Kopfplatte gehen.</translation>
     </message>
     <message>
         <source>A sentence for yourself.</source>
@@ -2168,6 +2176,10 @@
         <translation>{needed} mm weniger tief bohren.</translation>
     </message>
     <message>
+        <source>Drill point comes through</source>
+        <translation>Bohrerspitze kommt durch</translation>
+    </message>
+    <message>
         <source>Drill point scars the inner wall</source>
         <translation>Bohrerspitze trifft die Innenwand</translation>
     </message>
@@ -2206,6 +2218,10 @@
     <message>
         <source>Drill would skate</source>
         <translation>Bohrer würde verlaufen</translation>
+    </message>
+    <message>
+        <source>Drill {item} {by} mm less deep there, or use a drill with a shorter point.</source>
+        <translation>Bei {item} dort {by} mm weniger tief bohren oder einen Bohrer mit kürzerer Spitze nehmen.</translation>
     </message>
     <message>
         <source>Drill {what} {by} deeper</source>
@@ -5632,6 +5648,10 @@
         <translation>Abfallholz hinter dem Werkstück, damit der Bohrer ins Holz austritt.</translation>
     </message>
     <message>
+        <source>Screw misses the wood</source>
+        <translation>Schraube trifft kein Holz</translation>
+    </message>
+    <message>
         <source>Screw pilots in the edges: the running order drills them by hand through the plate, once the outline is finished, as deep as depth says. Mark and stop hold only while the edges are square.</source>
         <translation>Vorbohrungen in den Kanten: Nach der Folge werden sie von Hand durch die Platte gebohrt, wenn der Umriss fertig ist, so tief wie unter Tiefe steht. Anriss und Bohrtiefe gelten nur, solange die Kanten gerade sind.</translation>
     </message>
@@ -5926,6 +5946,10 @@
     <message>
         <source>Slide {id}</source>
         <translation>{id} verschieben</translation>
+    </message>
+    <message>
+        <source>Slide {item} to where the edge runs on past all of its plate, or choose hardware with its screws nearer to the post.</source>
+        <translation>{item} dorthin schieben, wo die Kante an der ganzen Platte entlangläuft, oder eine Mechanik mit Schrauben näher an der Welle wählen.</translation>
     </message>
     <message>
         <source>Slide {item} to where the outline runs along the blank.</source>
@@ -10376,6 +10400,10 @@
         <translation>Fläche</translation>
     </message>
     <message>
+        <source>floor of {slot}</source>
+        <translation>Boden von {slot}</translation>
+    </message>
+    <message>
         <source>fold</source>
         <translation>Falz</translation>
     </message>
@@ -13059,8 +13087,16 @@
         <translation>{name}: tritt {measured} mm weit aus ({side}){to_point}.</translation>
     </message>
     <message>
+        <source>{name} comes {measured} mm into the {other} with the drill's point.</source>
+        <translation>{name}: die Bohrerspitze kommt {measured} mm hinein in {other}.</translation>
+    </message>
+    <message>
         <source>{name} has changes that are not saved.</source>
         <translation>{name} hat ungesicherte Änderungen.</translation>
+    </message>
+    <message>
+        <source>{name} has {a} mm of wood along its axis; {b} mm wanted, half of its depth.</source>
+        <translation>{name}: nur {a} mm Holz entlang der Achse; {b} mm gewünscht, die Hälfte der Tiefe.</translation>
     </message>
     <message>
         <source>{name} has {width} x {height} points, more than can be read here: save it with a longer side of about {longest} points.</source>
@@ -13151,12 +13187,24 @@
         <translation>{name} hat {data:.0f} MB, viel mehr als ein Entwurf braucht: die richtige Datei wählen.</translation>
     </message>
     <message>
+        <source>{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.</source>
+        <translation>{name}: von der Bohrerspitze nur {a} mm Holz bis {other}; {b} mm gewünscht.</translation>
+    </message>
+    <message>
         <source>{name} leaves {a} mm of wood to the {side}; {b} mm wanted.</source>
         <translation>{name}: nur {a} mm Holz bis zur {side}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.</source>
         <translation>{name}: nur {a} mm Holz bis zur {side}{to_point}; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>{name} meets no wood: it lies wholly past the {side}.</source>
+        <translation>{name}: trifft kein Holz, liegt ganz jenseits der {side}.</translation>
+    </message>
+    <message>
+        <source>{name} meets no wood: where it would go in, the head has ended.</source>
+        <translation>{name}: trifft kein Holz, an der Stelle ist die Kopfplatte zu Ende.</translation>
     </message>
     <message>
         <source>{name} was written by another program after it was opened here.</source>

@@ -30,6 +30,7 @@ from geometry.accuracy.lie import (
 from geometry.accuracy.rods import Array
 from geometry.accuracy.slot_room import DrawnRoom, StraightRoom, room_about
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
+from geometry.checks.drill_points import before_inner_wall
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
@@ -70,7 +71,8 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
     if bore.depth < enters - TOUCH:
         return specs
     if on_air:
-        point = model.scene.drills.point(bore)
+        # As far ahead of the axis as what of the drill's end meets the wall first; by how much that is more, is as drawn.
+        point = leaves - bore.depth - before_inner_wall(item, bore, model.scene.drills.point(bore), own, enters, leaves)
         specs += [spec("post-to-wall", leaves, margins.post_wall, stands,
                        EndToWall(way, post.length, post.length - hole, _about(
                            model, reach, i, own, margins.post_wall, *(_on(bore, post.length, aside) for aside in (half, -half))))),

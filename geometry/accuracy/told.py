@@ -9,8 +9,10 @@ NOT_SIMULATED = frozenset({
     "buttons", "button-to-wood", "no-mark",
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through",
+    "drill-point", "misses-wood",
     "string-to-post", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor"})
-"""Hardware, strings, blank, rack and router: kinds of snag that nothing the shop's errors are modelled to change."""
+"""Hardware, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are
+modelled to change."""
 
 
 def is_simulated(snag: Snag) -> bool:

@@ -26,12 +26,13 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 
 def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     found = []
-    for drilling in item.drillings:
+    opened = {hole for hole, ahead in zip(item.hole_of, item.ahead, strict=True) if not ahead}
+    for hole, drilling in zip(item.hole_of, item.drillings, strict=True):
         if drilling.role != "post":
             # What goes through may have been asked to go deeper than the wood.
             depth = _asked(item, drilling) if drilling.through else drilling.depth
             if depth is not None:
-                found += _blind(drilling, depth, drills, thickness, margins)
+                found += _blind(drilling, depth, drills, thickness, margins, hole in opened)
     for hole in item.holes:
         if any(d.role == "post" for d in hole.drillings):
             found += _through(item, hole.drillings, thickness)
@@ -44,11 +45,11 @@ def _asked(item: Item, drilling: Drilling) -> float | None:
         drilling.role, drilling.diameter, drilling.surface) and item.frame.at(*bore.at)[:2] == plan(drilling.start)), None)
 
 
-def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
-           margins: Margins) -> list[Snag]:
+def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float, margins: Margins, opened: bool = False) -> list[Snag]:
     """Wood left under a blind drilling.
 
-    A screw, a moulded pin or a lone hole counts to its drill's point, a counterbore to its floor.
+    A screw, a moulded pin or a lone hole counts to its drill's point, a counterbore to its floor; but its point must not come
+    out where nothing else opens the wood on its axis (`opened`).
     """
     small = is_small(drilling)
     needed = margins.screw_any if small else margins.side_cover
@@ -56,6 +57,9 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float,
     if small or drilling.role == "hole" and not drilling.there:
         point = drills.point(drilling)
     measured = thickness - depth - point
+    ahead = 0.0 if opened or point or drilling.there else drills.point(drilling)
+    if ahead and not short(measured, needed) and short(measured - ahead, 0.0):
+        point, measured, needed = ahead, measured - ahead, 0.0
     if not short(measured, needed):
         return []
     side = BACK if drilling.surface == "face" else FACE

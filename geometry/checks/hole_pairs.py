@@ -15,20 +15,25 @@ import numpy as np
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
+from geometry.checks import drill_points
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
-from geometry.checks.snags import Snag, grade
+from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import gap_text, name, sort_of
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.cylinders import Cylinders
+from geometry.solids.cylinders import Cylinders, crosses, norms
 from geometry.solids.distance import Gaps
 from geometry.solids.drilling import Drilling
 from geometry.solids.nearby import Rows
+from geometry.solids.pointed import Pointed, drawn_back, pointed_gaps
 from geometry.tolerance import TOUCH
+
+_ALONG = 1e-9
+"""Sine of an angle below which two directions are one."""
 
 
 def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
@@ -64,12 +69,14 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked | None:
             count += len(item.drillings)
     together = Cylinders.joined(solids)
     first, second = (np.array([starts[id(rows[pair[0]][side])] + pair[side + 1] for pair in near]) for side in (0, 1))
-    row, i, k, wish = (np.array(of) for of in zip(*near, strict=True))
-    return Asked(together.pick(first), together.pick(second), wish, partial(_told, rows, (row, i, k), wish))
+    row, i, k, wish, ahead = (np.array(of) for of in zip(*near, strict=True))
+    # What is farther apart than that has its wood, drills' points counted too.
+    return Asked(together.pick(first), together.pick(second), wish + ahead, partial(_told, rows, (row, i, k), wish, ahead))
 
 
-def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, int, float]]:
-    """(row, places of the two drillings, wood wanted between them) of those that may be nearer than that: most boxes are not."""
+def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, int, float, float]]:
+    """(row, places of the two drillings, wood wanted between them, how far drills' points run ahead) of those that may be nearer
+    than that: most boxes are not."""
     margins = rows[0][2]
     wishes = margins.bore_bore, margins.screw_any, margins.pin_any
     near = []
@@ -81,7 +88,7 @@ def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, in
             if (x0 - u1 < wish and u0 - x1 < wish and y0 - v1 < wish and v0 - y1 < wish and z0 - w1 < wish and w0 - z1 < wish
                     and not _side_by_side(one.drillings[i], two.drillings[k], wish)
                     and (one.what == two.what == "tuner" or not meant(one.drillings[i], two.drillings[k]))):
-                near.append((at, i, k, wish))
+                near.append((at, i, k, wish, one.ahead[i] + two.ahead[k]))
     return near
 
 
@@ -109,9 +116,12 @@ def _within(ranks: tuple[int, ...], hole_of: tuple[int, ...]) -> _Ranked:
     return tuple((i, k, max(ranks[i], ranks[k])) for i, k in combinations(range(len(ranks)), 2) if hole_of[i] != hole_of[k])
 
 
-def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, ...], wish: np.ndarray,
+def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, ...], wish: np.ndarray, ahead: np.ndarray,
           measured: Gaps) -> list[tuple[Snag, ...]]:
-    """Of each two holes only the worst pair of drillings; `pairs`: the row of each pair, and the places of its drillings."""
+    """Of each two holes only the worst pair of drillings; `pairs`: the row of each pair, and the places of its drillings.
+
+    Then every drill's point that comes nearer than its drilling does.
+    """
     out: list[list[Snag]] = [[] for _ in rows]
     worst: dict[tuple[int, int, int], tuple[float, int]] = {}
     short = np.flatnonzero(measured.exact & (measured.distance < wish - TOUCH))
@@ -125,7 +135,33 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, .
         one, two, _ = rows[row[at]]
         out[row[at]].append(_snag(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]),
                                   measured.on_a[at], measured.on_b[at]))
+    for at in np.flatnonzero(measured.exact & (ahead > 0) & (measured.distance >= 0)).tolist():
+        one, two, _ = rows[row[at]]
+        out[row[at]] += _by_point(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]))
     return [tuple(found) for found in out]
+
+
+def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) -> list[Snag]:
+    """The snag of two drillings, `bare` mm apart, of which a drill's point comes too near to the other one, or to its point."""
+    bits = Pointed.with_points((one.drillings[i], two.drillings[k]), (one.ahead[i], two.ahead[k]))
+    needed = max(drill_points.wanted(drilling, wish, bare) if ahead else 0.0
+                 for drilling, ahead in zip((one.drillings[i], two.drillings[k]), bits.ahead.tolist(), strict=True))
+    way, beside, radii = bits.axis, bits.start[1:] - bits.start[:1], float(bits.radius.sum())
+    # Beside each other along one way, a point is no nearer than its drilling.
+    if norms(crosses(way[:1], way[1:])) < _ALONG and norms(crosses(way[:1], beside)) - radii >= needed:
+        return []
+    first, second = bits.pick(np.array([0])), bits.pick(np.array([1]))
+    measured, without_first, without_second = pointed_gaps(
+        first.repeated(3).pointed((True, False, True)), second.repeated(3).pointed((True, True, False))).tolist()
+    if without_first < without_second:  # it is the other one's point
+        one, two, i, k, first, second = two, one, k, i, second, first
+    a, b = one.drillings[i], two.drillings[k]
+    if measured <= TOUCH:
+        measured = -drawn_back(first, second, a.depth)
+    needed = drill_points.wanted(a, wish, bare)
+    if not short(measured, needed):
+        return []
+    return [drill_points.snag(one, a, one.ahead[i], name(b), (one.id,) if one is two else (one.id, two.id), measured, needed)]
 
 
 def meant(a: Drilling, b: Drilling) -> bool:

@@ -11,6 +11,7 @@ import math
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.checks import drill_points
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.pockets import clear_of, wall_of
@@ -20,6 +21,7 @@ from geometry.checks.words import both, first, gap_text, into, mm, name, sort_of
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
+from geometry.solids.pointed import beside_cone
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot, upright_from_outside
 from geometry.tolerance import FLAT
@@ -66,7 +68,25 @@ def at_outline(item: Item, near: list[int], outline: Wall, margins: Margins) -> 
 
 def at_slot(item: Item, near: list[int], opening: Opening, margins: Margins) -> list[Snag]:
     """The same with a slot."""
-    return [_said_of_slot(miss, opening) for miss in _worst(item, near, [_at_slot(item.drillings[i], opening, margins) for i in near])]
+    found = [_said_of_slot(miss, opening) for miss in _worst(item, near, [_at_slot(item.drillings[i], opening, margins) for i in near])]
+    for i in near:
+        # From the face a drill's point goes down beside the wall, narrower than the full diameter.
+        if item.ahead[i] and item.drillings[i].direction[2] < 0:
+            found += _by_point(item, item.drillings[i], item.ahead[i], opening, margins)
+    return found
+
+
+def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, margins: Margins) -> list[Snag]:
+    """The snag of a drill's point that comes up from the back too near to a slot's floor."""
+    above, aside = drilling.end[2] - opening.depth, max(0.0, -opening.wall.inside(plan(drilling.start)))
+    if above < 0:
+        return []
+    wood = wanted_to_slot(drilling, margins)
+    needed = drill_points.wanted(drilling, wood, slot_gap(aside - drilling.radius, above))
+    measured = beside_cone(drilling.radius, ahead, aside, above)
+    if not short(measured, needed):
+        return []
+    return [drill_points.snag(item, drilling, ahead, say("floor of {slot}", slot=opening.id), (item.id, opening.id), measured, needed)]
 
 
 def _worst(item: Item, met: list[int], found: list[Miss | None]) -> list[Miss]:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import accumulate
+from itertools import accumulate, chain
 from typing import Literal
 
 import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.checks.drills import Drills
 from geometry.checks.snags import Counts, count
 from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
@@ -40,7 +41,9 @@ class Item(Struct, frozen=True, eq=False):
     box: Box
     """about all drillings"""
     boxes: Rows
-    """about each"""
+    """about each, its drill's point too"""
+    ahead: tuple[float, ...]
+    """how far the drill's point of each runs ahead of the full diameter into the wood, mm; 0 where it comes through, or was drilled before"""
     upright: np.ndarray
     """indices of the drillings square to the face"""
     ranks: tuple[int, ...]
@@ -70,20 +73,23 @@ Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 """A feature with its pattern and its row, where it has them."""
 
 
-def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
-    """Features in their place in a head; where the outline has no place for a tuner, an item without drillings that says why."""
+def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills) -> list[Item]:
+    """Features in their place in a head, drilled with a rack's drills; where the outline has no place for a tuner, an item without drillings that says why."""
     placed = [_placed(*seed, outline, blank) for seed in seeds]
     drillings = [tuple([drilling for hole in found for drilling in hole.drillings]) for _, found, _ in placed]
     buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
     solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
+    points = _points([seed[1] for seed in seeds], drillings, drills)
     low, high = solids.boxes()
+    tips = solids.start + solids.axis * (solids.length + np.array([*chain.from_iterable(points), *([0.0] * len(buttons))]))[:, None]
+    low, high = np.minimum(low, tips), np.maximum(high, tips)
     boxes = rows_of((low, high))
     upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
     kinds: dict[int, _Kind] = {}
-    for seed, own, (frame, found, trouble), box in zip(
-            seeds, drillings, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
+    for seed, own, ahead, (frame, found, trouble), box in zip(
+            seeds, drillings, points, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
         here, (feature, pattern, _) = slice(at, at + len(own)), seed
         at = here.stop
         kind, rest = None if frame is None else kinds.get(id(pattern)), ()
@@ -99,7 +105,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank) -> list[Item]:
                     (outline, blank), None if kind.post is None else own[kind.post])
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], upright[here].nonzero()[0], kind.ranks,
+            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], ahead, upright[here].nonzero()[0], kind.ranks,
             pattern is not None and feature.held, kind.counts, None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
@@ -120,6 +126,20 @@ def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...]) -> _Kind:
     return _Kind(tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
                  tuple([_RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
                  max(posts, key=lambda i: drillings[i].diameter, default=None))
+
+
+def _points(patterns: Sequence[Pattern | None], drillings: Sequence[tuple[Drilling, ...]], drills: Drills) -> list[tuple[float, ...]]:
+    """Item.ahead of each feature, from the pattern and the drillings of each."""
+    of_pattern: dict[tuple[int, int], tuple[float, ...]] = {}
+    found = []
+    for pattern, own in zip(patterns, drillings, strict=True):
+        # Of one pattern all have the same, but for one without a place, which has no drillings.
+        key = id(pattern), len(own)
+        points = None if pattern is None else of_pattern.get(key)
+        if points is None:
+            points = of_pattern[key] = tuple([0.0 if d.through or d.there else drills.point(d) for d in own])
+        found.append(points)
+    return found
 
 
 def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:

@@ -63,7 +63,10 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "ramp-too-deep": Kind(say("Ramp too deep"), say("A ramp has to leave wood to the back, and ends no deeper than the floor of its slot.")),
     "hole-to-ramp": Kind(say("Hole meets a ramp"),
                          say("Least wood between a drilling and the slope at the nut end of a slot.")),
+    "drill-point": Kind(say("Drill point comes through"),
+                        say("A drill's point runs ahead of its full diameter, and takes wood beyond the depth that is asked for.")),
     # side bores
+    "misses-wood": Kind(say("Screw misses the wood"), say("A screw beside a side tuner's post has to go into the edge of the head.")),
     "cover": Kind(say("Little wood above or below"), say("Wood between a bore from the side and the face or the back.")),
     "no-slot": Kind(say("No slot in the way"), say("The post of a side tuner has to lie across a slot.")),
     "slot-not-reached": Kind(say("Bore stops in the rail"), say("A side bore has to come through the rail into its slot.")),

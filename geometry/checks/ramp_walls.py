@@ -12,6 +12,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks import drill_points
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
@@ -41,14 +42,18 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
     far = shapely.distance(axes, taken)
     worst: dict[int, Snag] = {}
+    pointed: list[Snag] = []
     for i, drilling in enumerate(item.drillings):
         needed = wanted_to_slot(drilling, margins)
-        if far[i] - drilling.radius >= needed or not _at_its_height(drilling, cut, needed):
+        ahead = item.ahead[i]
+        if far[i] - drilling.radius - ahead >= needed or not _at_its_height(drilling, cut, needed + ahead):
             continue
         if sort_of(drilling) == "side bore" and first_on_the_way(drilling, drilling.depth, openings) is opening:
             continue
         out = from_ramp(drilling, cut)
         measured = -out.depth
+        if ahead and measured >= 0:
+            pointed += _by_point(item, drilling, ahead, opening, cut, measured, needed)
         if not short(measured, needed):
             continue
         hole = item.hole_of[i]
@@ -58,7 +63,20 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
                 gap_text(name(drilling), say("ramp of {slot}", slot=opening.id), measured, needed),
                 say("Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.", slot=opening.id),
                 push=v.scale(out.plan, needed - measured) if v.norm(out.plan) > TOUCH else None)
-    return tuple(worst.values())
+    return (*worst.values(), *pointed)
+
+
+def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, cut: RampCut, bare: float, wood: float) -> list[Snag]:
+    """The snag of a drill's point that comes too near to a ramp; its drilling leaves `bare` mm."""
+    out = from_ramp(drilling, cut, ahead)
+    needed, measured = drill_points.wanted(drilling, wood, bare), -out.depth
+    if measured < -TOUCH:
+        # Drawn back along its axis it has farther to go than straight out.
+        backwards = -sum(a * b for a, b in zip(out.way, drilling.direction, strict=True))
+        measured = -min(out.depth / backwards, drilling.depth) if backwards > TOUCH else -drilling.depth
+    if not short(measured, needed):
+        return []
+    return [drill_points.snag(item, drilling, ahead, say("ramp of {slot}", slot=opening.id), (item.id, opening.id), measured, needed)]
 
 
 def _at_its_height(drilling: Drilling, cut: RampCut, needed: float) -> bool:

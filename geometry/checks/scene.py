@@ -73,9 +73,10 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
     to_rout = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
-    items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank)
+    drills = memo.of(Drills, layout.rack.drills)
+    items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank, drills)
     broken += [(item.id, item.trouble) for item in items if item.trouble]
-    return Scene(layout, outline, openings, to_rout, items, runs_of(layout, items, memo), tuple(broken), memo.of(Drills, layout.rack.drills), memo)
+    return Scene(layout, outline, openings, to_rout, items, runs_of(layout, items, memo), tuple(broken), drills, memo)
 
 
 def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:

@@ -15,12 +15,13 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks import drill_points
 from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
 from geometry.checks.side_walls import MOSTLY
-from geometry.checks.snags import OUTLINE, Snag, grade, short
+from geometry.checks.snags import OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -28,6 +29,7 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
 from geometry.solids.ways_out import level_from_outside
+from geometry.terms import term
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
@@ -97,17 +99,30 @@ def _nothing_but_mouths(items: Sequence[Item], outline: Wall, ring: _Ring, margi
     heading = way_x[k] * into_y[i] - way_y[k] * into_x[i]
     run = np.minimum.reduceat(heading * np.sign(before)[i], at)
     sure = (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (np.abs(before) > _MOUTH_TURN)
-    # Each drilling begins so near the outline that the nearest corner is within the mouth.
+    # Each drilling begins so near the outline that the nearest corner is within the mouth. Along its axis it is no more than
+    # twice as far to an edge that has not turned by 60 degrees, so that its middle lies in the wood.
     solids = Cylinders.joined([item.solids for item in items])
-    begins = shapely.dwithin(outline.line, shapely.points(solids.start[:, :2]), np.minimum(solids.radius, _CHORD) + least - _CHORD / 2)
+    begins = shapely.dwithin(outline.line, shapely.points(solids.start[:, :2]),
+                             np.minimum(np.minimum(solids.radius, _CHORD) + least - _CHORD / 2, solids.length / 4))
     own = np.repeat(np.arange(len(items)), [len(item.drillings) for item in items])
     sure[own[~begins]] = False
     return sure.tolist()
 
 
 def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[Snag, ...]:
-    found = []
-    for drilling, measured, needed, where, way in _near(item, outline, ring, margins):
+    found, told = [], set()
+    for drilling, ahead, needed, rest in _near(item, ring, margins):
+        shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
+        quick = float(shapely.distance(shape.area, rest))
+        if quick - FLAT - ahead >= needed:
+            continue
+        measured, where, way = _gap(drilling, shape, outline, rest, quick)
+        if ahead and measured >= 0:
+            found += _by_point(item, drilling, ahead, outline, rest, measured, needed)
+        if not short(measured, needed):
+            continue
+        if measured < 0:
+            told.add(drilling.id)
         called = first(name(drilling))
         a, b = both(measured, needed)
         text = (say("{called} breaks out of the outline by {measured} mm.",
@@ -117,7 +132,38 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
                           (*where, drilling.start[2]), measured, needed, text,
                           _advice(item, way, needed - measured)))
-    return tuple(found)
+    return (*found, *_without_wood(item, outline, told))
+
+
+def _without_wood(item: Item, outline: Wall, told: set[str]) -> Iterable[Snag]:
+    """Snags of drillings beside the post bore whose middle lies in the air, and that have wood along less than half of their axis.
+
+    `told` are the ids of those that are known to break out.
+    """
+    middles = (item.solids.start + item.solids.axis * item.solids.length[:, None] / 2)[:, :2]
+    for drilling, held in zip(item.drillings, shapely.intersects_xy(outline.area, middles).tolist(), strict=True):
+        if held or drilling.role == "post" or drilling.id in told:
+            continue
+        axis = shapely.LineString([plan(drilling.start), plan(drilling.end)])
+        measured, needed = float(shapely.intersection(axis, outline.area).length), drilling.depth / 2
+        if not short(measured, needed):
+            continue
+        a, b = both(measured, needed)
+        text = (say("{name} meets no wood: where it would go in, the head has ended.", name=first(name(drilling)))
+                if measured <= TOUCH else
+                say("{name} has {a} mm of wood along its axis; {b} mm wanted, half of its depth.", name=first(name(drilling)), a=a, b=b))
+        yield Snag("misses-wood", SPOILS if measured <= TOUCH else TIGHT, (item.id, OUTLINE), drilling.end, measured, needed, text,
+                   say("Slide {item} to where the edge runs on past all of its plate, or choose hardware with its screws nearer to the post.",
+                       item=item.id))
+
+
+def _by_point(item: Item, drilling: Drilling, ahead: float, outline: Wall, rest: shapely.LineString, bare: float,
+              wood: float) -> list[Snag]:
+    """The snag of a drill's point too near to the outline, to which the drilling itself leaves `bare` mm."""
+    needed, measured = drill_points.wanted(drilling, wood, bare), drill_points.beside(drilling, ahead, outline, rest)
+    if not short(measured, needed):
+        return []
+    return [drill_points.snag(item, drilling, ahead, term(OUTLINE), (item.id, OUTLINE), measured, needed)]
 
 
 def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:
@@ -130,8 +176,8 @@ def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:
     return say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.", needed=amount)
 
 
-def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, Vec2, Vec2 | None]]:
-    """(drilling, gap, wanted, place, way back) of all drillings of an item that come too near the outline beyond their mouth."""
+def _near(item: Item, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, shapely.LineString]]:
+    """(drilling, how far its point runs ahead, wood wanted, the outline without its mouth) of each that may come too near to that."""
     into = np.array(plan(item.frame.w))
     across = np.array([into[1], -into[0]])
     starts = item.solids.start[:, :2]
@@ -140,37 +186,30 @@ def _near(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> list[tupl
     w = (ring.points @ into)[None] - (starts @ into)[:, None]
     heading = ring.unit @ across
     wish = [wanted_to_outline(drilling, margins) for drilling in item.drillings]
-    near = _in_strip(item.solids, u, w, np.array(wish))
+    solids = item.solids
+    near = _in_strip(solids.radius, solids.length + item.ahead, u, w, np.array(wish))
     mouths = np.argmin(u * u + w * w, axis=1).tolist()
     found = []
-    for i, (drilling, needed, mouth) in enumerate(zip(item.drillings, wish, mouths, strict=True)):
+    for i, (drilling, ahead, needed, mouth) in enumerate(zip(item.drillings, item.ahead, wish, mouths, strict=True)):
         # Of the two chords at a corner the one that leads past the bore more squarely tells which way the mouth runs.
         lead = max(heading[mouth - 1], heading[mouth], key=abs)
         own_chord = heading * (1.0 if lead >= 0 else -1.0) > _MOUTH_TURN
         if _only_mouth(near[i], own_chord, mouth):
             continue
         rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK)
-        if rest is None:
-            continue
-        shape = Wall(oblong(plan(drilling.start), plan(drilling.direction), drilling.depth, drilling.radius))
-        quick = float(shapely.distance(shape.area, rest))
-        if quick - FLAT >= needed:
-            continue
-        measured, where, way = _gap(drilling, shape, outline, rest, quick)
-        if not short(measured, needed):
-            continue
-        found.append((drilling, measured, needed, where, way))
+        if rest is not None:
+            found.append((drilling, ahead, needed, rest))
     return found
 
 
-def _in_strip(solids: Cylinders, u: np.ndarray, w: np.ndarray, needed: np.ndarray) -> np.ndarray:
+def _in_strip(radius: np.ndarray, length: np.ndarray, u: np.ndarray, w: np.ndarray, needed: np.ndarray) -> np.ndarray:
     """Which corners come near each drilling: beside the strip that is a margin wider than the drilling all is clear."""
-    beside, radius = np.abs(u), solids.radius[:, None]
-    near = beside < radius + needed[:, None] + _SLACK
+    beside = np.abs(u)
+    near = beside < radius[:, None] + needed[:, None] + _SLACK
     i, k = np.nonzero(near)
-    aside = np.maximum(beside[i, k] - solids.radius[i], 0.0)
+    aside = np.maximum(beside[i, k] - radius[i], 0.0)
     ahead = w[i, k]
-    ahead = np.maximum(np.maximum(-ahead, ahead - solids.length[i]), 0.0)
+    ahead = np.maximum(np.maximum(-ahead, ahead - length[i]), 0.0)
     near[i, k] = aside * aside + ahead * ahead < (needed[i] + _CHORD) ** 2
     return near
 

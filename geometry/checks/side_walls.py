@@ -13,6 +13,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks import drill_points
 from geometry.checks.around import Around
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
@@ -59,7 +60,9 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
             if not short(measured, needed):
                 continue
             a, b = both(measured, needed)
-            text = (say("{name} breaks through the {side} by {measured} mm.",
+            text = (say("{name} meets no wood: it lies wholly past the {side}.", name=first(name(drilling)), side=term(side))
+                    if measured <= -2 * drilling.radius else
+                    say("{name} breaks through the {side} by {measured} mm.",
                         name=first(name(drilling)), side=term(side), measured=into(measured)) if measured < 0 else
                     say("{name} leaves {a} mm of wood to the {side}; {b} mm wanted.",
                         name=first(name(drilling)), a=a, side=term(side), b=b))
@@ -79,25 +82,26 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 def _slots(items: Sequence[Item], openings: tuple[Opening, ...], margins: Margins) -> list[tuple[Snag, ...]]:
     """Drillings that come near a slot."""
     sides = [(i, item) for i, item in enumerate(items) if item.mount == "side"]
-    drillings = [(i, drilling) for i, item in sides for drilling in item.drillings]
+    drillings = [(i, drilling, ahead) for i, item in sides for drilling, ahead in zip(item.drillings, item.ahead, strict=True)]
     found: list[list[Snag]] = [[] for _ in items]
     if drillings and openings:
         solids = Cylinders.joined([item.solids for _, item in sides])
-        ends = solids.start + solids.axis * solids.length[:, None]
+        # As far as the drills' points go.
+        ends = solids.start + solids.axis * (solids.length + np.concatenate([item.ahead for _, item in sides]))[:, None]
         axes = shapely.linestrings(np.stack((solids.start[:, :2], ends[:, :2]), axis=1))
         most = solids.radius + FLAT + max(margins.bore_slot, margins.screw_any, margins.pin_any)
         close: dict[int, list[int]] = {}
         for at, k in sorted(zip(*slots_tree(openings).query(axes, predicate="dwithin", distance=most).tolist(), strict=True)):
             close.setdefault(at, []).append(k)
         for at, near in close.items():
-            i, drilling = drillings[at]
-            found[i] += _near_slots(items[i], drilling, axes[at], [openings[k] for k in near], openings, margins)
+            i, drilling, ahead = drillings[at]
+            found[i] += _near_slots(items[i], drilling, ahead, axes[at], [openings[k] for k in near], openings, margins)
     return [tuple(some) for some in found]
 
 
-def _near_slots(item: Item, drilling: Drilling, axis: shapely.LineString, near: list[Opening],
+def _near_slots(item: Item, drilling: Drilling, ahead: float, axis: shapely.LineString, near: list[Opening],
                 openings: tuple[Opening, ...], margins: Margins) -> Iterable[Snag]:
-    """Snags of one drilling with slots near it. The side bore itself may enter the slot that it runs into first."""
+    """Snags of one drilling with slots near it; `axis` goes on to the drill's point. The side bore itself may enter the slot that it runs into first."""
     own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
     needed = wanted_to_slot(drilling, margins)
     for opening in near:
@@ -108,12 +112,26 @@ def _near_slots(item: Item, drilling: Drilling, axis: shapely.LineString, near: 
         if math.hypot(max(0.0, far - FLAT), below) - drilling.radius >= needed:
             continue
         measured, where, way = slot_gap(drilling, opening, below)
+        if ahead and measured >= 0:
+            yield from _by_point(item, drilling, ahead, opening, below, measured, needed)
         if not short(measured, needed):
             continue
         cure = _advice(item, drilling, opening, way, needed - measured)
         yield Snag(slot_kind(sort_of(drilling)), grade(measured), (item.id, opening.id), where, measured,
                    needed, gap_text(name(drilling), wall_of(opening), measured, needed), cure,
                    push=None if way is None else v.scale(way, needed - measured))
+
+
+def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, below: float, bare: float,
+              wood: float) -> Iterable[Snag]:
+    """The snag of a drill's point too near to a slot, of which the drilling itself leaves `bare` mm."""
+    needed = drill_points.wanted(drilling, wood, bare)
+    if below > 0:
+        measured, called = floor_gap(drilling, opening.wall, below, ahead)[0], say("floor of {slot}", slot=opening.id)
+    else:
+        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), say("wall of {slot}", slot=opening.id)
+    if short(measured, needed):
+        yield drill_points.snag(item, drilling, ahead, called, (item.id, opening.id), measured, needed)
 
 
 def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:

@@ -30,7 +30,8 @@ _SPACING = 0.9
 """A row that stays one is worth a little more than a tuner out of it."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
-_DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1}
+_DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1,
+                "drill-point": -1}
 """Kinds that another drilling depth cures, and whether it takes more or less."""
 _BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
 _STRING_KINDS = ("string-to-string", "string-to-post")
@@ -109,7 +110,7 @@ def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> It
     signs = (_DEPTH_KINDS[snag.kind],) if snag.kind in _DEPTH_KINDS else (
         (-1,) if snag.kind.startswith("side-bore-to") else ())
     for k, bore in enumerate(pattern.bores):
-        if bore.depth is not None and (bore.role == "post" or snag.kind == "too-deep"):
+        if bore.depth is not None and (bore.role == "post" or snag.kind in ("too-deep", "drill-point")):
             for sign in signs:
                 yield Track(_to(("patterns", pattern.id, "bores", k, "depth"), bore.depth, sign),
                             _SIDE if snag.kind in _DEPTH_KINDS else _PATTERN, FARTHEST_CHANGE)

@@ -22,10 +22,11 @@ _ROUNDS = 80
 _INNER = (math.sqrt(5) - 1) / 2
 
 
-def floor_gap(drilling: Drilling, slot: Wall, height: float) -> tuple[float, Vec2]:
+def floor_gap(drilling: Drilling, slot: Wall, height: float, ahead: float = 0.0) -> tuple[float, Vec2]:
     """(gap in mm, the floor's nearest point in plan) of a level drilling `height` mm (above 0) below a slot's floor.
 
-    Negative by how far the drilling rises through the floor. On curved parts of
+    Negative by how far the drilling rises through the floor. `ahead` counts a cone so many mm beyond its end too, down to
+    the drill's point; where that alone comes through, negative by how far it would have to be drawn back. On curved parts of
     the wall it may be understated by their sagitta, never overstated.
     """
     origin = np.array(drilling.start[:2])
@@ -46,7 +47,8 @@ def floor_gap(drilling: Drilling, slot: Wall, height: float) -> tuple[float, Vec
         u, w = (a + (b - a) * share[:, None]).T
         beyond = np.maximum(np.maximum(-u, u - length), 0.0)
         deep = np.hypot(w, height) - radius
-        return np.where(beyond > 0, np.hypot(beyond, np.maximum(deep, 0.0)), deep)
+        far = np.where(beyond > 0, np.hypot(beyond, np.maximum(deep, 0.0)), deep)
+        return np.where(u > length, _beside_cone(u - length, deep, radius, ahead), far) if ahead else far
 
     low, high = np.zeros(len(a)), np.ones(len(a))
     for _ in range(_ROUNDS):
@@ -64,3 +66,10 @@ def floor_gap(drilling: Drilling, slot: Wall, height: float) -> tuple[float, Vec
     u, w = a[k] + (b[k] - a[k]) * share
     x, y = origin + into * u + across * w
     return float(least[k]) - (slot.sagitta if curved else 0.0), (float(x), float(y))
+
+
+def _beside_cone(beyond: np.ndarray, deep: np.ndarray, radius: float, ahead: float) -> np.ndarray:
+    """Gap of a cone `ahead` mm long to what lies `beyond` mm after its base and `deep` mm outside its rim; negative by how far it is too long."""
+    share = np.clip((beyond * ahead - deep * radius) / (ahead * ahead + radius * radius), 0.0, 1.0)
+    far = np.hypot(beyond - share * ahead, deep + radius * share)
+    return np.where(-deep * ahead > beyond * radius, beyond + deep * ahead / radius, far)

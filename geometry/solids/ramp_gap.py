@@ -23,8 +23,10 @@ _FIRST_STEP = 0.08
 """rad, about half the spacing of the dense set"""
 
 
-def from_ramp(drilling: Drilling, ramp: RampCut) -> WayOut:
+def from_ramp(drilling: Drilling, ramp: RampCut, ahead: float = 0.0) -> WayOut:
     """The way of a drilling out of a ramp; its `depth` is the gap, below zero, where the two are apart.
+
+    `ahead` counts a cone so many mm beyond its end too, down to the drill's point.
 
     A gap is never overstated and a depth never understated; both are true to 0.001 mm.
     """
@@ -38,7 +40,10 @@ def from_ramp(drilling: Drilling, ramp: RampCut) -> WayOut:
         """How far the drilling has to go along each of the unit directions n (k, 3) until it is clear."""
         against = -(n @ axis)
         aside = np.sqrt(np.maximum(0.0, 1 - against * against))
-        return (n @ corners.T).max(axis=1) - n @ start + np.maximum(0.0, length * against) + radius * aside
+        back = np.maximum(0.0, length * against) + radius * aside
+        if ahead:
+            back = np.maximum(back, (length + ahead) * against)
+        return (n @ corners.T).max(axis=1) - n @ start + back
 
     into, left = (*ramp.axis, 0.0), (-ramp.axis[1], ramp.axis[0], 0.0)
     slope = (-ramp.slope * ramp.axis[0], -ramp.slope * ramp.axis[1], 1.0)

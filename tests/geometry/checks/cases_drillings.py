@@ -139,4 +139,13 @@ def _ramp_depth_cases():
     yield Case("ramp-too-deep", ramped(7.0, 6.0), -1.0, "tight", ramped(6.0, 6.0), between=("slot",))
 
 
-CASES = (*_ramp_depth_cases(), *_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases(), *_ramp_edge_cases())
+def _point_cases():
+    """The brad point of a hole of 3 mm, 0.9 ahead, over a side bore whose top lies 5 mm down."""
+    def over(depth, surface="face"):
+        return joined(((side("a", 90.0),), (SIDE,), (), ()), ((), (), (SingleHole(id="b", at=(25.0, 90.0), diameter=3.0, depth=depth,
+                                                                                 surface=surface),), ()))
+    yield Case("drill-point", over(2.0), 2.1, "tight", over(1.1), between=("a", "b"))
+    yield Case("drill-point", over(2.0, "back"), 2.1, "tight", over(1.1, "back"), between=("a", "b"))
+
+
+CASES = (*_point_cases(), *_ramp_depth_cases(), *_pair_cases(), *_slot_cases(), *_outline_cases(), *_ramp_cases(), *_ramp_edge_cases())

@@ -7,11 +7,13 @@ from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import (
     BIT,
     DRILLS,
+    OBLONG,
     bore,
     bulging,
     face,
     head,
     leaning,
+    loop,
     pattern,
     side,
     slot,
@@ -33,6 +35,13 @@ def _small(role, below):
     return head(tuners=(side("a", 90.0, of),), patterns=(of,), slots=(slot(),))
 
 
+def _beyond(along=84.0, edge=40.0):
+    """A side tuner with a screw 9 mm to its tip, 8 deep; from y = 85 on the treble edge stands at x = `edge`."""
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), bore("screw", 2.0, "seat", (9.0, 0.0), 8.0))
+    outline = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 85.0), (edge, 85.0), (edge, 180.0), (-40.0, 180.0)) if edge < 40 else OBLONG
+    return head(tuners=(side("a", along, of),), patterns=(of,), slots=(slot(nut=20.0),), outline=outline)
+
+
 def _blank(tip):
     return Blank(bass=50.0, treble=50.0, tip=tip, behind=20.0, thickness=16.0)
 
@@ -52,6 +61,9 @@ _SIDES = (
     Case("cover", _side(tuner={"depth": 14.0}), -1.0, SPOILS, _side(tuner={"depth": 10.0}), between=("a", "back")),
     # A moulded pin wants as much wood as a screw, 2 mm: 16 - 8 - 5.5 - 1 are 1.5.
     *(Case("cover", _small(role, 5.5), 1.5, TIGHT, _small(role, 5.0), between=("a", "back")) for role in ("screw", "pin")),
+    # Past the tip end at y = 180; where the edge stands 5 mm farther in, 3 mm of wood are left of 8.
+    Case("misses-wood", _beyond(along=176.0), 0.0, SPOILS, _beyond(along=150.0), between=("a", "outline")),
+    Case("misses-wood", _beyond(edge=35.0), 3.0, TIGHT, _beyond(edge=36.0), between=("a", "outline")),
     Case("no-slot", _side(slots=()), None, SPOILS, _side()),
     Case("no-slot", _side(slots=(slot(depth=7.0),)), None, SPOILS, _side()),
     Case("slot-not-reached", _side(depth=18.0), 18.0, SPOILS, _side(depth=20.0)),

@@ -41,7 +41,7 @@ def scene(request):
 def test_drillings(scene):
     margins, items = scene.layout.margins, scene.items
     rows = [(one, two, margins) for i, one in enumerate(items) for two in items[i:]]
-    asked = {(at, i, k): wish for at, i, k, wish in hole_pairs._near(rows)}
+    asked = {(at, i, k): wish for at, i, k, wish, _ in hole_pairs._near(rows)}
     every = [(at, i, k) for at, (one, two, _) in enumerate(rows) for i in range(len(one.drillings)) for k in range(len(two.drillings))
              if (one is not two or one.hole_of[i] < one.hole_of[k]) and not hole_pairs.meant(one.drillings[i], two.drillings[k])]
     measured = gaps(Cylinders.of([rows[at][0].drillings[i] for at, i, _ in every]),

@@ -12,6 +12,8 @@
 | slot and back | `slot-floor` |
 | side bore and face, side bore and back | `cover` |
 | drill point and face or back | `too-deep` |
+| drill point and another drilling, the next slot, a ramp, the outline | `drill-point` |
+| screw and no wood | `misses-wood` |
 | screw and anything | `…-to-screw` with every other sort, slot and outline |
 | plate and plate | `seats-overlap` |
 | plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
