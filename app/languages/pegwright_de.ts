@@ -3920,6 +3920,10 @@
         <translation>Gespiegelt</translation>
     </message>
     <message>
+        <source>Mirrored. The left edge is still called bass, the right one treble: the thick strings run on the treble side now.</source>
+        <translation>Gespiegelt. Die linke Kante heißt weiter Bass, die rechte Diskant: die dicken Saiten laufen jetzt auf der Diskantseite.</translation>
+    </message>
+    <message>
         <source>Money</source>
         <translation>Geld</translation>
     </message>
@@ -6560,6 +6564,10 @@
         <translation>Saiten paarweise</translation>
     </message>
     <message>
+        <source>Strings left-handed: the sides keep their names all the same. Seen on the face with the nut below, the left edge is called bass and the right one treble, and the thick strings run on the treble side.</source>
+        <translation>Saiten linkshändig: die Seiten behalten ihre Namen trotzdem. Auf die Vorderseite gesehen, Sattel unten, heißt die linke Kante Bass und die rechte Diskant, und die dicken Saiten laufen auf der Diskantseite.</translation>
+    </message>
+    <message>
         <source>Strings of one course lie close together and are played as one.</source>
         <translation>Saiten eines Chors liegen dicht beieinander und werden als eine gespielt.</translation>
     </message>
@@ -8274,6 +8282,10 @@
     <message>
         <source>The template was not written</source>
         <translation>Die Schablone wurde nicht ausgegeben</translation>
+    </message>
+    <message>
+        <source>The thick strings run on the treble side, as for a left-handed player: sides are named by the drawing, bass on the left and treble on the right of the face.</source>
+        <translation>Die dicken Saiten laufen auf der Diskantseite, wie für Linkshänder: die Seiten heißen nach der Zeichnung, auf der Vorderseite links Bass und rechts Diskant.</translation>
     </message>
     <message>
         <source>The thin way of the button.</source>

@@ -12,6 +12,7 @@ from app.formats.paper import Box, Placed
 from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.tiling import Tiling
+from app.sheets.sides import side_words
 from app.sheets.words import block
 from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
@@ -67,7 +68,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     line(_short(layout.name or say("Unnamed layout"), 120), 4.2, after=1.5)
     if layout.about.strip():
         line(_short(layout.about, 240), after=1.5)
-    for warning in filter(None, (snag_warning(snags), order)):
+    for warning in filter(None, (snag_warning(snags), order, side_words(layout))):
         top = y
         y -= 1.8
         line(warning, 2.4, indent=2.5, after=1.4)

@@ -23,6 +23,7 @@ from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts
 from app.sheets.reading_pages import reading_blocks
 from app.sheets.router_pages import router_blocks
+from app.sheets.sides import side_blocks, side_words
 from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
@@ -138,9 +139,9 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     wide = window[2] - window[0]
     made = cards(layout, work)
     ask(_at_order)
-    order = [*order_blocks(work, card_of(made), wide), *block_table(layout, work, made, wide)]
+    order = [*order_blocks(work, card_of(made), wide, side_words(layout)), *block_table(layout, work, made, wide)]
     ask()
-    to_cut = [*card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
+    to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     before = [
         _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
                  lay(list_blocks(layout, work, wide))),

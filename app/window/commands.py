@@ -219,7 +219,13 @@ class Commands(QObject):
         self.follow_mirrored(say("Add a truss rod pocket"), edits.add_truss_rod_pocket(self._w.document.layout))
 
     def _turn_over(self) -> None:
+        from geometry.strings.hands import thick_on_treble  # here: a start needs nothing of strings
+
+        before = self._w.document.layout
         self._apply(say("Left-handed mirror"), edits.mirror_layout)
+        if self._w.document.layout is not before and thick_on_treble(self._w.document.layout.strings):
+            self._w.say(say("Mirrored. The left edge is still called bass, the right one treble: the thick strings run on the "
+                            "treble side now."))
 
     # ---- view -----------------------------------------------------------
     def _fit(self) -> None:

@@ -189,3 +189,13 @@ def test_angles_behind_the_nut_are_shown_where_none_lies_over_another(bench, roo
     for _ in range(20):
         bench.window.actions_["zoom out"].trigger()
     assert bench.view.pixels_per_mm < far / 4 and shown() == {False}
+
+
+def test_a_left_handed_mirror_says_which_edge_is_still_called_bass(bench, room):
+    assert not room.panel.hands.isVisible()
+    bench.window.commands.run("turn over")
+    bench.pump()
+    assert "The left edge is still called bass" in bench.window.foot.said and room.panel.hands.isVisible()
+    bench.window.commands.run("turn over")
+    bench.pump()
+    assert not room.panel.hands.isVisible()

@@ -17,6 +17,7 @@ from app.panels.strings.string_table import StringTable, string_rows
 from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.strings.hands import thick_on_treble
 from geometry.strings.sets import SETS
 from geometry.units import LengthUnit, format_length
 
@@ -59,11 +60,15 @@ class StringPanel(QWidget):
         for form in (self.nut, self.strings):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
+        self.hands = QLabel(say("The thick strings run on the treble side, as for a left-handed player: sides are named by the "
+                                "drawing, bass on the left and treble on the right of the face."), page)
+        self.hands.setWordWrap(True)
+        self.hands.setVisible(False)
         self.note = QLabel(say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
                                "weight of 1 kg. Friction is left out."), page)
         self.note.setObjectName("dim")
         self.note.setWordWrap(True)
-        for part in (title, self.propose, self.gain):
+        for part in (title, self.hands, self.propose, self.gain):
             column.addWidget(part)
         column.addLayout(answers)
         column.addWidget(self.table)
@@ -81,6 +86,7 @@ class StringPanel(QWidget):
     def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:
         """Show the strings of a layout."""
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
+        self.hands.setVisible(thick_on_treble(layout.strings))
         self.nut.show_rows([*nut_rows(layout), *_count_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]

@@ -21,6 +21,7 @@ from app.sheets.order_pages import csv_rows, troubles
 from app.sheets.router_pages import alike, centres_words
 from geometry.book import corrected
 from geometry.drawing import Cross, Label
+from geometry.edits import mirror_layout
 from geometry.edits.hand_cuts import set_flat, set_ramp
 from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, SingleHole, Task, Template, Time
 from geometry.layout.generic import RACK
@@ -369,6 +370,15 @@ def test_a_place_measured_from_an_edge_stands_on_the_readings_form_from_the_cent
 def test_the_readings_form_has_a_row_for_every_drilling():
     text = section("demo", "Readings")
     assert all(f"{d.id} {d.operation}" in text for hole in holes(layout("demo")) for d in hole.drillings)
+
+
+def test_a_left_handed_head_says_on_its_sheets_which_edge_is_called_bass():
+    """A distance "to the treble side" would be laid off to the wrong side by who goes by the strings."""
+    for head, said in ((layout("demo"), False), (mirror_layout(layout("demo")), True)):
+        printed = pages(head, "A4", ())
+        for title in ("Cover", "Running order", "Cards"):
+            text = " ".join(" ".join(_words(page) for page in printed if page.title == title).split())
+            assert ("the left edge is called bass and the right one treble" in text) == said, title
 
 
 def _words(page):
