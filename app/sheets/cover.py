@@ -11,8 +11,8 @@ from app.formats.letters import complete, printable
 from app.formats.paper import Box, Placed
 from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
-from app.sheets.tiling import Tiling
 from app.sheets.sides import side_words
+from app.sheets.tiling import Tiling
 from app.sheets.words import block
 from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
