@@ -19,12 +19,15 @@ if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
+    from app.setup.import_cache import ImportCache
     from app.window.running.faults import Faults
     from app.window.running.threshold import Threshold
     from app.window.windows import Windows
 
 RECEIVES_MS = 300
 """From the opening of the window to listening for later starts: the window comes first."""
+KEPT_MS = 5000
+"""From there to keeping what this start loaded for the next, where there is anything new to keep."""
 
 
 def run(file: Path | None = None, language: str | None = None, more: Sequence[Path] = ()) -> int:
@@ -52,12 +55,13 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 
 def _run(file: Path | None, language: str | None, more: Sequence[Path], state: Path, turn: Turn) -> int:
     """Be the program that runs."""
-    from PySide6.QtCore import QSettings
+    from PySide6.QtCore import QSettings, QTimer
     keep_own()
     from PySide6.QtWidgets import QApplication
 
     from app.languages import chosen
     from app.look.raster import paint_alone
+    from app.setup import import_cache
     from app.window.colours import card_theme
     from app.window.running.heap import give_back
     from app.window.running.threshold import Threshold
@@ -75,7 +79,11 @@ def _run(file: Path | None, language: str | None, more: Sequence[Path], state: P
     threshold = Threshold(card_theme(settings), file)
     threshold.appear()
     give_back()
+    imports = import_cache.ImportCache(import_cache.place())
     windows, faults = _opened(application, settings, code, state, file, more, threshold, turn)
+    imports.stop()
+    if imports.grown:
+        QTimer.singleShot(KEPT_MS, partial(_keep, imports, windows))
     if sys.platform == "darwin":
         application.installEventFilter(windows)  # elsewhere nobody sends files in this way, and a filter costs time
     # Without a window that closes, as one may have while something was asked, the loop would never end.
@@ -139,6 +147,13 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     for other in more:
         windows.open(other)
     return windows, faults
+
+
+def _keep(imports: ImportCache, windows: Windows) -> None:
+    """Write down, beside the windows, what this start loaded."""
+    from app.window.background.background import Background
+
+    Background(imports.write, windows).start()
 
 
 def handed_over(state: Path, files: Sequence[Path]) -> bool:

@@ -101,7 +101,18 @@ def main(what: str, since: float, layout: str = "") -> int:
             Watch(window.canvas.view.viewport(), was_ready)
             super().give_way()
 
+    from app.setup import import_cache
+
+    class Kept(import_cache.ImportCache):
+        """Keeps what is new at once: nobody waits here for what a window does some seconds after it opened."""
+
+        def stop(self) -> None:
+            super().stop()
+            if self.grown:
+                self.write()
+
     app.window.running.threshold.Threshold = Card
+    import_cache.ImportCache = Kept
     from app.commands.arguments import parse
     return app.commands.main.run(parse([layout]))
 

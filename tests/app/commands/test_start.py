@@ -53,6 +53,25 @@ def give_way(card):
     os._exit(0)
 threshold.Threshold.give_way = give_way
 """
+KEPT = """
+import app.commands.main, app.window
+from PySide6.QtCore import QTimer
+from app.setup import import_cache
+app.window.KEPT_MS = 0
+class Cache(import_cache.ImportCache):
+    def stop(self):
+        super().stop()
+        print(sum(type(module.__spec__.loader).__name__ == "_Loader" for module in list(sys.modules.values()) if getattr(module, "__spec__", None)))
+        QTimer.singleShot(0, self.look)
+    def look(self):
+        if not os.path.exists(import_cache.place()):
+            QTimer.singleShot(20, self.look)
+            return
+        print(os.listdir(os.path.dirname(import_cache.place())).count(os.path.basename(import_cache.place())), self.grown)
+        sys.stdout.flush()
+        os._exit(0)
+import_cache.ImportCache = Cache
+"""
 WARNED = """
 import app.commands.main, app.window.ask as ask
 def warn(parent, title, text):
@@ -81,12 +100,12 @@ atexit.register(print, "ended")
 FILE = str(samples() / DEMO)
 
 
-def told(code: str, words: list[str], tmp_path) -> list[str]:
+def told(code: str, words: list[str], tmp_path, **more: str) -> list[str]:
     """Lines that a new process prints which runs `code` and then the program with these words."""
     import os
     place = {name: str(tmp_path) for name in ("XDG_CONFIG_HOME", "XDG_STATE_HOME", "XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA")}
     run = f"import gc, os, sys\n{code}\nfrom app.commands.arguments import parse\napp.commands.main.run(parse({words!r}))"
-    done = subprocess.run([sys.executable, "-c", run], cwd=CHECKOUT, capture_output=True, text=True, env=os.environ | place)
+    done = subprocess.run([sys.executable, "-c", run], cwd=CHECKOUT, capture_output=True, text=True, env=os.environ | place | more)
     assert done.stdout, done.stderr
     return done.stdout.splitlines()
 
@@ -119,6 +138,13 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
             "geometry.solids.distance_depth"}.isdisjoint(modules.split()), "loaded after the drawing"
     assert {"app.formats.file_names", "geometry.routing.medial"}.isdisjoint(modules.split()), "loaded at need"
     assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 312
+
+
+def test_the_next_start_finds_what_this_one_loaded_in_one_file(tmp_path):
+    place = {"PYTHONPYCACHEPREFIX": str(tmp_path / "compiled"), "PYTHONDONTWRITEBYTECODE": ""}
+    first, second = (told(KEPT, [FILE], tmp_path, **place) for _ in range(2))
+    assert first == ["0", "1 True"]
+    assert int(second[0]) > 300 and second[1] == "1 False"
 
 
 def test_the_card_gives_way_to_the_window(tmp_path):
