@@ -58,6 +58,8 @@ WORDS = (
                                 "wrap paper is printed."), "opened-out"),
     Word(say("Pass"), say("One round of the router at one depth.")),
     Word(say("Pitch of the head"), say("How far the head leans back from the line of the neck."), "break angle"),
+    Word(say("Pocket"), say("An opening that the blank has already, such as the access to a truss rod under the nut: all keeps clear "
+                            "of it, nothing cuts it."), "pocket"),
     Word(say("Post"), say("The part of a tuner that the string winds on; the string hole goes through it.")),
     Word(say("Rack"), say("The bits, bushes, drills and machines that you own, described by their dimensions. Plans use "
                      "nothing else.")),

@@ -992,6 +992,10 @@
         <translation>Eine Öffnung in der Kopfplatte, über der die Wellen der Seitenmechaniken liegen.</translation>
     </message>
     <message>
+        <source>An opening that the blank has already, such as the access to a truss rod under the nut: all keeps clear of it, nothing cuts it.</source>
+        <translation>Eine Öffnung, die der Rohling schon hat, etwa der Zugang zum Halsstab unter dem Sattel: Alles hält Abstand, nichts schneidet daran.</translation>
+    </message>
+    <message>
         <source>An operation takes between 0 and {longest:,.0f} minutes: {minutes:g} cannot be.</source>
         <translation>Ein Arbeitsgang dauert zwischen 0 und {longest:,.0f} Minuten: {minutes:g} kann nicht sein.</translation>
     </message>
@@ -5010,6 +5014,10 @@
     <message>
         <source>Plunge</source>
         <translation>Hub</translation>
+    </message>
+    <message>
+        <source>Pocket</source>
+        <translation>Tasche</translation>
     </message>
     <message>
         <source>Pocket, {id}</source>
@@ -12765,6 +12773,10 @@
     <message>
         <source>{changes} changes of machine, bit, table or side; the best order has {total}</source>
         <translation>{changes} Wechsel von Maschine, Werkzeug, Tisch oder Seite; die beste Folge hat {total}</translation>
+    </message>
+    <message>
+        <source>{core}; there already: {names}</source>
+        <translation>{core}; schon vorhanden: {names}</translation>
     </message>
     <message>
         <source>{cutter} shank-bearing bit</source>

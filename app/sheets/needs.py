@@ -55,6 +55,8 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
               say("{tip} from the nut line to the tip; the neck goes on behind the nut line", tip=length(blank.tip)))
     core = say("{lengths}; {bass} to the bass side, {treble} to the treble side", lengths=behind,
                bass=length(blank.bass - ears["bass"]), treble=length(blank.treble - ears["treble"]))
+    if names := [slot.id for slot in layout.slots if slot.there]:
+        core = say("{core}; there already: {names}", core=core, names=", ".join(names))
     found = [Piece(say("blank, all edges square"), 1, long, wide, blank.thickness, core)]
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))

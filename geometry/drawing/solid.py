@@ -11,10 +11,11 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.by_size import of_same, of_slot, remembered_by_size
+from geometry.by_size import of_same, of_slot, remembered_by_size, remembered_of_each
 from geometry.curves import Path
 from geometry.curves.polygons import parts, polygon
 from geometry.drawing.same import Same
+from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Slot, Tuner, loop_path, slot_path
 from geometry.solids import frames, holes
@@ -79,7 +80,8 @@ def solid(layout: Headstock) -> Solid:
     """The body of a layout. What makes no shape yet is left out: the checks say why."""
     thick = layout.blank.thickness
     outline = _outline(Same(layout.outline), thick)
-    openings = tuple(ring for slot in layout.slots if (ring := _opening(slot, thick)) is not None)
+    openings = (*(ring for slot in layout.to_rout if (ring := _opening(slot, thick)) is not None),
+                *(ring for slot in layout.slots if slot.there for ring in _pocket(Same(layout.outline), slot, thick)))
     rounds, plates, axes, flats = [], [], [], []
     try:
         placed = frames(layout)
@@ -124,6 +126,16 @@ def _opening(slot, thick: float) -> Ring | None:
     except GeometryError:
         return None
     return _ring(slot.id, path, 0.0, slot.floor(thick), True)
+
+
+@remembered_of_each(12, of_same, each=64)
+def _pocket(outline: Same[Loop], slot: Slot, thick: float) -> tuple[Ring, ...]:
+    """What lies in the head of a pocket that is there: where it runs on into the neck or the waste the body ends."""
+    try:
+        inside = parts(polygon(slot_path(slot)) & polygon(loop_path(outline.value)))
+    except GeometryError:
+        return ()
+    return tuple(_ring(slot.id, ring_path(part.exterior).counter_clockwise(), 0.0, slot.floor(thick), True) for part in inside)
 
 
 @remembered_by_size(64, of_slot)

@@ -67,6 +67,9 @@ class Shop:
         self.trouble: list[str] = []
         self.bored = np.zeros(len(points), bool)
         """what the drill press took through the square edges"""
+        for slot in head.file["slots"]:
+            if slot.get("there"):  # the blank came with it
+                self.take(self.over(area(self.slots[slot["id"]]), -1, head.thick + 1 if slot["depth"] is None else slot["depth"]))
 
     def _with_neck(self) -> list:
         """The outline going straight on behind the nut line, where the neck is."""

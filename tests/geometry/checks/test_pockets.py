@@ -3,9 +3,11 @@
 import pytest
 from msgspec.structs import replace
 
-from geometry.checks import check
+from app.window.demo import demo
+from geometry.checks import LiveCheck, check
 from geometry.checks.snags import SPOILS, TIGHT
 from geometry.cures import settle
+from geometry.edits import add_truss_rod_pocket, move_features, set_slots_there
 from geometry.errors import GeometryError
 from geometry.layout import Pin, Ramp, SingleHole, Slot, StraightSlot, validate
 from tests.geometry.checks.heads import SIDE, drawn, head, loop, side, slot
@@ -128,6 +130,16 @@ def test_a_locating_pin_keeps_clear_of_it():
     pins = (Pin(id="nut pin", at=(0.0, 31.0), diameter=4.0), Pin(id="tip pin", at=(0.0, 170.0), diameter=4.0))
     _, found = told(POCKET, pins=pins)
     assert found["locating-pin-to-slot"].measured == pytest.approx(1.0)
+
+
+def test_while_it_is_dragged_the_snags_are_those_of_a_check_made_anew():
+    """Past the pins and between the slots of the demo, into the waste, and made a slot and back on the way."""
+    layout, live = add_truss_rod_pocket(demo()), LiveCheck()
+    live.check(layout)
+    for step in range(8):
+        layout = move_features(layout, ["truss rod pocket"], (3.0 if step % 2 else -4.0, 9.0 * step))
+        layout = set_slots_there(layout, ["truss rod pocket"], step not in (3, 6))
+        assert live.check(layout).snags == check(layout).snags
 
 
 def test_it_has_no_ramp():
