@@ -292,6 +292,14 @@
         <translation>, davon {n} Räumbohrungen</translation>
     </message>
     <message>
+        <source>, {n} table setting for bores from the side</source>
+        <translation>, {n} Tischeinstellung für Bohrungen von der Seite</translation>
+    </message>
+    <message>
+        <source>, {n} table settings for bores from the side</source>
+        <translation>, {n} Tischeinstellungen für Bohrungen von der Seite</translation>
+    </message>
+    <message>
         <source>, {spacing} from centre to centre</source>
         <translation>, {spacing} von Mitte zu Mitte</translation>
     </message>
@@ -328,8 +336,8 @@
         <translation>; die Zeichnung wurde um {degrees:.1f} Grad gedreht</translation>
     </message>
     <message>
-        <source>; the plans need {n}, with offsets of {offsets}</source>
-        <translation>; die Pläne brauchen {n}, mit Versatz {offsets}</translation>
+        <source>; the plans need {n} of them, with offsets of {offsets}</source>
+        <translation>; die Pläne brauchen {n} davon, mit Versatz {offsets}</translation>
     </message>
     <message>
         <source>A CSV file that a spreadsheet opens.</source>
@@ -1508,8 +1516,8 @@
         <translation>Raster, Kanten und Nachbarn beim Ziehen fangen.</translation>
     </message>
     <message>
-        <source>Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the work in a vice, clamp or jig and back up every exit. Stop the machine before you measure or change a bit. Rout in several light passes against the turning of the cutter. Test on scrap. The manuals of your machines and local rules come first.</source>
-        <translation>Vorsicht: Augenschutz tragen; keine Handschuhe, losen Ärmel oder losen Haare bei drehendem Werkzeug. Das Werkstück in Schraubstock, Zwinge oder Vorrichtung halten und jeden Austritt hinterlegen. Maschine anhalten, bevor Sie messen oder wechseln. In mehreren leichten Durchgängen gegen die Drehung fräsen. An Abfall erproben. Die Anleitungen Ihrer Maschinen und die örtlichen Vorschriften gehen vor.</translation>
+        <source>Cautions: wear eye protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a blade. Hold the work in a vice, clamp or jig, back up every exit and keep your fingers out of the line of a blade. Stop the machine before you measure or change a bit. Rout in light passes against the turning of the cutter. Test on scrap. The manuals of your machines and local rules come first.</source>
+        <translation>Vorsicht: Augenschutz und Staubmaske tragen; keine Handschuhe, losen Ärmel oder losen Haare bei drehendem Werkzeug oder Sägeblatt. Das Werkstück in Schraubstock, Zwinge oder Vorrichtung halten, jeden Austritt hinterlegen, Finger nie in die Linie des Sägeblatts. Maschine anhalten, bevor Sie messen oder wechseln. In leichten Durchgängen gegen die Drehung fräsen. An Abfall erproben. Die Anleitungen Ihrer Maschinen und die örtlichen Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Centre</source>
@@ -2812,8 +2820,8 @@
         <translation>Mechanik</translation>
     </message>
     <message>
-        <source>Hardware by its dimensions: hold each part against them before you drill.</source>
-        <translation>Mechaniken nach Maßen: jedes Teil damit vergleichen, bevor Sie bohren.</translation>
+        <source>Hardware by its dimensions, in {unit_words}: hold each part against them before you drill.</source>
+        <translation>Teile nach ihren Maßen in {unit_words}: jedes Teil damit vergleichen, bevor Sie bohren.</translation>
     </message>
     <message>
         <source>Hardware of all</source>
@@ -5452,6 +5460,14 @@
         <translation>Den Umriss fräsen</translation>
     </message>
     <message>
+        <source>Rout the outline from the back</source>
+        <translation>Den Umriss von der Rückseite fräsen</translation>
+    </message>
+    <message>
+        <source>Rout the outline from the face</source>
+        <translation>Den Umriss von der Vorderseite fräsen</translation>
+    </message>
+    <message>
         <source>Rout the outline, 100 mm</source>
         <translation>Umriss fräsen, 100 mm</translation>
     </message>
@@ -5736,6 +5752,10 @@
         <translation>Von hinten gesehen: die Diskantseite ist links.</translation>
     </message>
     <message>
+        <source>Seen from the face: the bass side is on the left.</source>
+        <translation>Von vorn gesehen: die Bassseite ist links.</translation>
+    </message>
+    <message>
         <source>Seen to</source>
         <translation>Erledigt</translation>
     </message>
@@ -5774,6 +5794,10 @@
     <message>
         <source>Set the axis {by} mm higher, or choose a narrower plate.</source>
         <translation>Die Achse {by} mm höher setzen oder eine schmalere Platte wählen.</translation>
+    </message>
+    <message>
+        <source>Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight curve in several cuts.</source>
+        <translation>Die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten.</translation>
     </message>
     <message>
         <source>Set the table</source>
@@ -6622,6 +6646,10 @@
     <message>
         <source>Table level; depths from where the drill goes in.</source>
         <translation>Tisch waagrecht; Tiefen ab dem Eintritt des Bohrers.</translation>
+    </message>
+    <message>
+        <source>Table level; the template clamped on centreline and nut line, through it and the blank.</source>
+        <translation>Tisch waagrecht; die Schablone auf Mittellinie und Sattellinie geklemmt, durch sie und den Rohling.</translation>
     </message>
     <message>
         <source>Table of the running order</source>
@@ -11486,8 +11514,8 @@
         <translation>Echt</translation>
     </message>
     <message>
-        <source>reamer {diameter:g}</source>
-        <translation>Reibahle {diameter:g}</translation>
+        <source>reamer {diameter}</source>
+        <translation>Reibahle {diameter}</translation>
     </message>
     <message>
         <source>removed</source>
@@ -11578,6 +11606,10 @@
     <message>
         <source>seen from the back</source>
         <translation>von hinten gesehen</translation>
+    </message>
+    <message>
+        <source>seen from the face</source>
+        <translation>von vorn gesehen</translation>
     </message>
     <message>
         <source>seen to</source>
@@ -11971,6 +12003,11 @@
     <message>
         <source>the outline</source>
         <translation>der Umriss</translation>
+    </message>
+    <message>
+        <source>the outline</source>
+        <comment>what is routed</comment>
+        <translation>den Umriss</translation>
     </message>
     <message>
         <source>the pattern asks for {kind}</source>
@@ -12955,16 +12992,16 @@
         <translation>{here}, nicht {there}</translation>
     </message>
     <message>
-        <source>{holes} for the waste, deepest {deep}</source>
-        <translation>{holes} für den Abfall, größte Tiefe {deep}</translation>
+        <source>{holes} for the waste, deepest {deep} to the point</source>
+        <translation>{holes} für den Abfall, größte Tiefe {deep} bis zur Spitze</translation>
     </message>
     <message>
         <source>{holes} in {drillings} drillings</source>
         <translation>{holes} in {drillings} Bohrgängen</translation>
     </message>
     <message>
-        <source>{holes}{more}, deepest {deep}</source>
-        <translation>{holes}{more}, größte Tiefe {deep}</translation>
+        <source>{holes}{more}, deepest {deep} to the point</source>
+        <translation>{holes}{more}, größte Tiefe {deep} bis zur Spitze</translation>
     </message>
     <message>
         <source>{hole} has no mark on the square edge.</source>
@@ -13647,14 +13684,6 @@
         <translation>{n} Tabelle</translation>
     </message>
     <message>
-        <source>{n} table setting</source>
-        <translation>{n} Tischeinstellung</translation>
-    </message>
-    <message>
-        <source>{n} table settings</source>
-        <translation>{n} Tischeinstellungen</translation>
-    </message>
-    <message>
         <source>{n} tables</source>
         <translation>{n} Tabellen</translation>
     </message>
@@ -13839,8 +13868,8 @@
         <translation>{opening} reicht {measured} mm über die Sattellinie.</translation>
     </message>
     <message>
-        <source>{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine, bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
-        <translation>{operations} Schritte, {holes} {drillings}, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite, {tilts} für Bohrungen von der Seite; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
+        <source>{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine, bit, table or side{tilts}; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
+        <translation>{operations} Schritte, {holes} {drillings}, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite{tilts}; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
     </message>
     <message>
         <source>{operation} {diameter} through</source>
@@ -13961,6 +13990,10 @@
     <message>
         <source>{scale} of full size</source>
         <translation>{scale} der Größe</translation>
+    </message>
+    <message>
+        <source>{set_up} (continued)</source>
+        <translation>{set_up} (Fortsetzung)</translation>
     </message>
     <message>
         <source>{setting:,.0f} turns a minute, rim {rim}</source>
@@ -14131,6 +14164,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{tip} from the nut line to the tip; the neck goes on behind the nut line</source>
         <translation>{tip} von der Sattellinie bis zur Spitze; hinter der Sattellinie geht der Hals weiter</translation>
+    </message>
+    <message>
+        <source>{title} (continued)</source>
+        <translation>{title} (Fortsetzung)</translation>
     </message>
     <message>
         <source>{title} comes {n} times in the order.</source>

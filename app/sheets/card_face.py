@@ -98,6 +98,8 @@ class Maker:
         steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
         names = (say("Steps {steps}.", steps=_list(steps)) + " " if len(steps) > 1 else
                  say("Step {step}.", step=steps[0]) + " " if steps else "")
+        if self.card.kind == "pin":
+            return names + say("Table level; the template clamped on centreline and nut line, through it and the blank.")
         return names + say("Table level; depths from where the drill goes in.")
 
     # ---- side bores -----------------------------------------------------
@@ -275,7 +277,9 @@ def frame(width: float, height: float) -> Stroke:
 
 
 def _list(numbers: list[int]) -> str:
-    """Numbers in words with stretches joined: 3, 43 to 45."""
+    """Numbers in words with stretches joined: `3, 43 to 45`; two alone as `3 and 5`."""
+    if len(numbers) == 2:
+        return say("{one} and {two}", one=numbers[0], two=numbers[1])
     parts: list[str] = []
     i = 0
     while i < len(numbers):

@@ -91,7 +91,7 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     """The blocks down as many pages as it takes, in page coordinates.
 
     Blocks kept together that are higher than a page are parted again. A single block higher than the window is
-    laid on a page of its own and runs out of it below.
+    laid on a page of its own and runs out of it below. White begins no page.
     """
     x0, y0, _, y1 = window
     pages: list[list[Placed]] = []
@@ -105,7 +105,7 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
                 group = group[:2]
                 break
         full = y - sum(one.height for one in group) < y0 - 1e-6
-        if pages and full and group[0].spare:
+        if pages and full and not group[0].own_page and (group[0].spare or not any(one.placed for one in group)):
             i += len(group)
             continue
         if not pages or group[0].own_page or full:

@@ -24,8 +24,8 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
                      Column(say("thick"), w[4], True), Column("", w[5])],
                     [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 1), p.remark) for p in pieces(layout, work)],
                     ticks=True)
-    blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions: hold each part against them "
-                                                           "before you drill."))]
+    blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
+                                                           "against them before you drill.", unit_words=unit_words()))]
     w = fitting((52, 10, 110), room)
     blocks += table([Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("dimensions"), w[2])],
                     [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)

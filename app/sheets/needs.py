@@ -9,10 +9,10 @@ from msgspec import Struct
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
 from geometry.layout import Headstock, Pattern, loop_path
-from geometry.lengths import told_down
+from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
-from geometry.solids.drilling import drill_for, to_drill
+from geometry.solids.drilling import drill_for, point_ahead, to_drill
 from geometry.terms import term
 
 
@@ -76,7 +76,7 @@ def _templates(layout: Headstock, work: Work) -> list[Piece]:
     long, wide = y1 - y0 + 20.0, x1 - x0 + 20.0
     spare = marked(10.0)
     offsets = sorted({round(plan.best.offset, 3) for plan in work.plans if plan.best is not None})
-    more = (say("; the plans need {n}, with offsets of {offsets}", n=len(offsets), offsets=number_list(length(o) for o in offsets))
+    more = (say("; the plans need {n} of them, with offsets of {offsets}", n=len(offsets), offsets=number_list(length(o) for o in offsets))
             if len(offsets) > 1 else "")
     if layout.template.board == "outline":
         return [Piece(say("template board"), 1, long, wide, thick,
@@ -132,12 +132,14 @@ def tuner_sizes(pattern: Pattern) -> str:
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:
-    """Every drill that something is drilled with, thinnest first."""
+    """Every drill that something is drilled with, thinnest first, and how long of it goes in at least, its point and the
+    template above a pin hole reckoned with."""
     wanted: dict[tuple[float, str, str], list[Drilling]] = {}
     for hole in to_drill(layout):
         for d in hole.drillings:
             drill = drill_for(layout, d)
             wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)
+    stops = {d.id: op.stop for op in work.ops if op.stop is not None and op.kind != "final diameter" for d in op.drillings}
     waste: dict[str, tuple[float, int, float]] = {}
     for op in work.steps:
         if op.waste_holes is not None and op.setup.bit is not None:
@@ -146,22 +148,22 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
             waste[op.setup.bit] = (row.diameter, before[1] + len(row.centres), max(before[2], row.depth))
     found: list[tuple[float, Tool]] = []
     for (diameter, id, _), group in wanted.items():
-        deep = max(d.stop for d in group)
+        drill = drill_for(layout, group[0])
+        deep = max(stops.get(d.id, d.stop) + point_ahead(drill, d) for d in group)
         number, more = len(group), ""
         if id in waste:
             number, deep = number + waste[id][1], max(deep, waste[id][2])
             more = say(", {n} of them waste holes", n=waste[id][1])
             del waste[id]
-        words = say("{holes}{more}, deepest {deep}", holes=_holes(number), more=more, deep=length(deep))
+        words = say("{holes}{more}, deepest {deep} to the point", holes=_holes(number), more=more, deep=at_least(deep))
         kinds = sorted({d.drill for d in group})
-        drill = drill_for(layout, group[0])
         if drill is None:
             found.append((diameter, Tool(f"{term(kinds[0])} {length(diameter)}", words, False)))
         else:
             other = "" if drill.kind in kinds else say("the pattern asks for {kind}", kind=term(kinds[0]))
             found.append((diameter, Tool(drill.id, words, True, other)))
-    found += [(diameter, Tool(id, say("{holes} for the waste, deepest {deep}",
-                                      holes=_holes(number), deep=length(deep)), True))
+    found += [(diameter, Tool(id, say("{holes} for the waste, deepest {deep} to the point",
+                                      holes=_holes(number), deep=at_least(deep)), True))
               for id, (diameter, number, deep) in waste.items()]
     return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
 

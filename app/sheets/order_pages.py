@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from msgspec.structs import replace
+
 from app.formats.csv_out import Cell
 from app.sheets.lay import BODY, SMALL, Block, heading, of_marks, space, tick
 from app.sheets.lay import words as paragraph
@@ -38,7 +40,8 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
         blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
     blocks += [paragraph(text, width) for text in troubles(work)]
     for run in work.set_ups:
-        rows = [_step(work, op, card.get(op.id), width) for op in run]
+        again = _set_up(run[0], width, continued=True)
+        rows = [replace(_step(work, op, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
         blocks += [_set_up(run[0], width), *rows, space(1.4)]
     return blocks + _reasons(work, width)
 
@@ -63,12 +66,13 @@ def summary(work: Work) -> str:
     how = (say("No order of these steps needs fewer changes.") if work.order.proven else
            say("No order can do with fewer than {bound} changes.", bound=work.order.bound))
     return say("{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine,"
-               " bit, table or side, {tilts} for bores from the side; about {total:.1f} hours (common "
+               " bit, table or side{tilts}; about {total:.1f} hours (common "
                "practice, no source).{found} {how}{own}",
                operations=c.operations, holes=count(c.holes, "{n} hole", "{n} holes"),
                drillings=count(c.drillings, "in one drilling", "in {n} drillings"), set_ups=c.set_ups,
                changes=count(c.changes.total, "{n} change", "{n} changes"),
-               tilts=count(c.tilts, "{n} table setting", "{n} table settings"), total=c.hours.total,
+               tilts=count(c.tilts, ", {n} table setting for bores from the side", ", {n} table settings for bores from the side")
+               if c.tilts else "", total=c.hours.total,
                found=_found(work), how=how, own=own)
 
 
@@ -97,9 +101,11 @@ def troubles(work: Work) -> list[str]:
     return said
 
 
-def _set_up(first: Operation, width: float) -> Block:
-    """A grey line with the machine and everything to set on it."""
+def _set_up(first: Operation, width: float, continued: bool = False) -> Block:
+    """A grey line with the machine and everything to set on it; it stands again where its steps go on on another page."""
     text = first.setup.words(spoken())
+    if continued:
+        text = say("{set_up} (continued)", set_up=text)
     lines, y = block(text[0].upper() + text[1:], (1.5, -1.3), BODY, width - 3.0)
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
@@ -147,8 +153,10 @@ def _reasons(work: Work, width: float) -> list[Block]:
     for (then, reason), first in firsts.items():
         left, low = block(say("{first} before {then}", first=", ".join(first), then=then), (0.0, 0.0), SMALL, PAIRS)
         lines, y = block(reason, (PAIRS + 4.0, 0.0), SMALL, width - PAIRS - 4.0)
-        blocks.append(of_marks([*left, *lines], -min(low, y) + 0.5))
-    return blocks
+        blocks.append(of_marks([*left, *lines], -min(low, y) + 0.5, keep=True))
+    title = blocks[1]
+    return [*blocks[:2], *(replace(one, head=title.placed, head_height=title.height) for one in blocks[2:-1]),
+            replace(blocks[-1], keep=False)]
 
 
 CSV_HEAD = (say("step", about="column"), say("id", about="column"), say("kind", about="column"), say("title", about="column"), say("machine", about="column"), say("bit", about="column"), say("table", about="column"), say("side_up", about="column"), say("words", about="column"), say("stop_mm", about="column"), say("card", about="column"), say("cautions", about="column"))

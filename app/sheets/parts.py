@@ -14,6 +14,7 @@ from app.sheets.compensation import compensation
 from geometry.drawing import Disc, Drawing, Label, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.router_marks import waste_marks
+from geometry.drawing.side_titles import face_titles
 from geometry.drawing.template import template_drawing
 from geometry.drawing.tuner_plan import folded
 from geometry.drawing.wrap import LETTER, drilled_later, wrap_drawing
@@ -47,13 +48,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
 
     `waste` are the holes that clear the slots, to be pricked through the wrap paper. GeometryError when the outline or a slot has no inside.
     """
-    comp = compensation(layout)
-    found = [
-        Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}",
-                             words=comp.words), comp.words + _stop_at_nut(layout),
-             *_boxed(template_drawing(layout, comp.offset))),
-        wrap_part(layout, waste),
-    ]
+    found = [_template_part(layout), wrap_part(layout, waste)]
     back = back_drawing(layout)
     if back:
         found.append(Part(say("Back paper"), say("Glue it on the back, nut line and centreline on their marks: prick what "
@@ -61,6 +56,16 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
                                                                      "left."),
                           *_boxed(back)))
     return found
+
+
+def _template_part(layout: Headstock) -> Part:
+    """The template with the names of its sides over it, and without for a tight paper: its note names them too."""
+    comp = compensation(layout)
+    made = Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),
+                say("Seen from the face: the bass side is on the left.") + " " + comp.words + _stop_at_nut(layout),
+                *_boxed(template_drawing(layout, comp.offset)))
+    drawing, box = _boxed((*made.drawing, *face_titles(layout)))
+    return replace(made, drawing=drawing, box=box, tight=made)
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:

@@ -65,10 +65,7 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     plan = plans[0]
     title = say("Rout the outline") if plan.of == "outline" else say("Rout {slots}", slots=say(", then ").join(
         one.of for one in plans))
-    base = -3.2 - 1.1
-    head = of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
-                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
-    blocks = [head]
+    blocks = [_band(title, number, width)]
     best = plan.best
     if best is None:
         blocks.append(paragraph(plan.words, width))
@@ -83,7 +80,14 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += _grain(layout, best, width)
     if best is not None:
         blocks += [paragraph(say("Mind: {text}", text=text), width, SMALL) for text in best.cautions]
-    return [*_together(blocks), space(5.0)]
+    head = _band(say("{title} (continued)", title=title), number, width)
+    return [blocks[0], *(replace(one, head=head.placed, head_height=head.height) for one in _together(blocks)[1:]), space(5.0)]
+
+
+def _band(title: str, number: str, width: float) -> Block:
+    base = -3.2 - 1.1
+    return of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
+                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
 
 
 def _together(blocks: list[Block]) -> list[Block]:

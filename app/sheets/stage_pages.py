@@ -50,7 +50,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
             lines, y = block(words, (left, -(y1 - y0) * scale - 2.0), SMALL, room)
             placed.append(Placed(tuple(lines)))
             low = min(low, y)
-        blocks.append(Block(tuple(placed), -low + 4.0))
+        blocks.append(Block(tuple(placed), -low + 4.0, head=blocks[0].placed, head_height=blocks[0].height))
     return blocks if pictures else []
 
 

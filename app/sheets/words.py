@@ -11,10 +11,10 @@ PRINT_AT = say("Print at 100 %. Measure the bar before you glue.")
 
 # After the usual published guidance for drill presses and hand-held routers (29 CFR 1910.213, OSHA woodworking
 # guidance, HSE L114); general cautions only, never a substitute for the manual of a machine.
-CAUTIONS = say("Cautions: wear eye protection; no gloves, loose sleeves or loose hair near a turning bit. Hold the "
-               "work in a vice, clamp or jig and back up every exit. Stop the machine before you measure or change a "
-               "bit. Rout in several light passes against the turning of the cutter. Test on scrap. The manuals of "
-               "your machines and local rules come first.")
+CAUTIONS = say("Cautions: wear eye protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a "
+               "blade. Hold the work in a vice, clamp or jig, back up every exit and keep your fingers out of the line of a "
+               "blade. Stop the machine before you measure or change a bit. Rout in light passes against the turning of the "
+               "cutter. Test on scrap. The manuals of your machines and local rules come first.")
 
 LEADING = 1.75
 """Distance of lines of words in capital heights."""

@@ -22,6 +22,7 @@ from app.sheets.parts import wrap_part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
+from geometry.drawing.side_titles import face_titles
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -86,8 +87,8 @@ def full_wrap(layout: Headstock, work: Work) -> Drawing:
 
 
 def full_template(layout: Headstock) -> Drawing:
-    """The template drawing with its compensation in words below it, as DXF and SVG carry it."""
+    """The template drawing with the names of its sides over it and its compensation in words below it, as DXF and SVG carry it."""
     comp = compensation(layout)
     drawing = template_drawing(layout, comp.offset)
     low = drawing_box(drawing)[1]
-    return (*drawing, Label(comp.words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))
+    return (*drawing, *face_titles(layout), Label(comp.words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))

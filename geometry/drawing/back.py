@@ -5,11 +5,11 @@ from __future__ import annotations
 from geometry.curves import MIRROR
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import Named, margin_labels
-from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
+from geometry.drawing.side_titles import side_titles
 from geometry.drawing.slot_style import slot_style
-from geometry.drawing.template import words_width
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.saying import say
@@ -17,8 +17,6 @@ from geometry.solids import Hole, holes
 
 LETTER = 1.6
 """Capital height of hole names, mm."""
-TITLE = 2.0
-"""Capital height of the words over the drawing, mm."""
 BESIDE = 5.0
 """From the outline to the column of names, mm."""
 
@@ -47,16 +45,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     for hole in drilled:
         marks += _hole(hole, named)
     marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER)
-    return (*marks, *_titles(x0, x1, y1 + 5.0))
-
-
-def _titles(x0: float, x1: float, level: float) -> list[Label]:
-    """What is where, seen from behind: in one line, or where the head is narrow with the middle word above the others."""
-    treble, back, bass = say("treble side"), say("seen from the back"), say("bass side")
-    free = min(-x0 - words_width(treble, TITLE), x1 - words_width(bass, TITLE)) - TITLE
-    higher = 0.0 if words_width(back, TITLE) / 2 < free else 2 * TITLE
-    return [Label(text, (x, level + up), TITLE, "note", anchor=anchor) for text, x, up, anchor in
-            ((treble, x0, 0.0, "left"), (back, 0.0, higher, "middle"), (bass, x1, 0.0, "right"))]
+    return (*marks, *side_titles(x0, x1, y1, say("treble side"), say("seen from the back"), say("bass side")))
 
 
 def _hole(hole: Hole, named: list[Named]) -> list[Mark]:

@@ -77,7 +77,9 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
             "outside the outline.",
             outside=wishes.told(LIGHT)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length,
-        cautions=(say("Stop at the nut line: the neck goes on behind it."),) if layout.blank.behind > 0 else ())
+        cautions=(*((say("Stop at the nut line: the neck goes on behind it."),) if layout.blank.behind > 0 else ()),
+                  say("Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight "
+                      "curve in several cuts.")))
     plan = plans[OUTLINE]
     if plan.blocked:
         by_hand = Operation(
@@ -101,7 +103,7 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
             f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),
             say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
                 of=d.of, diameter=wishes.told(d.diameter, 2)),
-            Setup("bench", say("reamer {diameter:g}", diameter=d.diameter)), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
+            Setup("bench", say("reamer {diameter}", diameter=wishes.told(d.diameter, 2))), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
             if d.role == "counterbore"]
     return made
 
@@ -176,12 +178,12 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
            pinned: bool, blocked: str = "") -> list[Operation]:
     """One operation for trips that follow each other with one bit from one side."""
     made: list[Operation] = []
-    what = say("the outline") if feature == OUTLINE else feature
+    what = say("the outline", about="what is routed") if feature == OUTLINE else feature
     name = kind if feature == OUTLINE else f"{kind} {feature}"
     thick = layout.blank.thickness
     through = all(slot.through(thick) for slot in layout.slots if slot.id == feature)
     if plan.blocked:
-        return [Operation(name, kind, say("Rout {what}", what=what), plan.blocked, Setup("router", None, None, "face"), (feature,),
+        return [Operation(name, kind, say("Rout the outline") if feature == OUTLINE else say("Rout {what}", what=what), plan.blocked, Setup("router", None, None, "face"), (feature,),
                           cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
     groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template, p.corners))]
     for number, group in enumerate(groups, 1):
@@ -201,8 +203,13 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
         if feature == OUTLINE and layout.blank.behind > 0:
             cautions = (STOP_AT_NUT, *cautions)
-        made.append(Operation(f"{name} {number}", kind, say("Rout {what} from the back", what=what) if turned else
-                              say("Rout {what} from the face", what=what), words,
+        made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned), words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))
     return made
+
+
+def _rout_title(feature: str, turned: bool) -> str:
+    if feature == OUTLINE:
+        return say("Rout the outline from the back") if turned else say("Rout the outline from the face")
+    return say("Rout {what} from the back", what=feature) if turned else say("Rout {what} from the face", what=feature)

@@ -225,8 +225,12 @@ def test_hardware_is_told_by_its_dimensions():
 
 def test_every_drilling_is_counted_with_its_drill():
     tools = {tool.name: tool for tool in drills(layout("demo"), work("demo"))}
-    assert tools["twist 1.6"].work.startswith("24 holes") and tools["brad 6.4"].work.startswith("6 holes, deepest 37.19")
-    assert tools["brad 11"].work == "22 holes for the waste, deepest 19.3"
+    # 37.19 mm to full diameter at the steepest bore, its point 1.92 (0.3 diameters); a pin hole goes through 16 mm of blank
+    # and 6 of template; pilots 9 deep, point 0.48 (118 degrees), those in the edges from the finished edge.
+    assert tools["twist 1.6"].work == "24 holes, deepest 9.49 mm to the point"
+    assert tools["brad 6.4"].work == "6 holes, deepest 39.11 mm to the point"
+    assert tools["brad 6"].work == "2 holes, deepest 23.8 mm to the point"
+    assert tools["brad 11"].work == "22 holes for the waste, deepest 19.3 mm to the point"
     assert lacks(tools.values()) == []
     assert [tool.name for tool in bits(work("demo"))] == ["12 shank bearing"]
 

@@ -55,6 +55,11 @@ def test_a_block_higher_than_the_page_ends_up_alone_on_one():
     assert names(flow([bar("a", 5.0), bar("b", 500.0), bar("c", 5.0)], WINDOW)) == [["a"], ["b"], ["c"]]
 
 
+def test_white_begins_no_page():
+    assert names(flow([bar("a", 98.0), space(5.0)], WINDOW)) == [["a"]]
+    assert names(flow([bar("a", 98.0), space(5.0), bar("b", 5.0)], WINDOW)) == [["a"], ["b"]]
+
+
 def test_nothing_makes_no_page():
     assert flow([], WINDOW) == []
 

@@ -224,9 +224,9 @@ def test_a_pin_in_a_bore_is_named_below_the_words_of_the_bore():
 
 def test_the_titles_of_a_narrow_back_lie_one_over_the_other():
     """The middle word of 60 mm between two others has no room beside them; of 120 mm it has."""
-    from geometry.drawing.back import _titles
+    from geometry.drawing.side_titles import side_titles
     for half, lines in ((30.0, 2), (60.0, 1)):
-        labels = _titles(-half, half, 100.0)
+        labels = side_titles(-half, half, 100.0, "treble side", "seen from the back", "bass side")
         assert len({label.at[1] for label in labels}) == lines and labels[1].at[1] >= labels[0].at[1]
 
 

@@ -1,0 +1,87 @@
+"""What keeps a page from being misread: its side named, a set-up named again where it goes on, a blade's dangers told."""
+
+from pathlib import Path
+
+import pytest
+
+from app.formats.headstock import read
+from app.languages.catalogue import speak
+from app.sheets import pages, plan_work
+from app.sheets.write import full_template
+from geometry import saying
+from geometry.drawing import Label
+from geometry.layout import loop_path
+from tests.app.sheets.printed import layout, made, section, words, work
+
+SAMPLES = sorted(Path("samples").glob("*.headstock.json"))
+
+
+def labels(drawing) -> dict[str, Label]:
+    return {mark.text: mark for mark in drawing if isinstance(mark, Label)}
+
+
+def test_the_template_says_from_where_it_is_seen():
+    """x grows to the treble side, so that lies on the right; the words stand clear above the outline."""
+    drawing = labels(full_template(layout("demo")))
+    x0, _, x1, y1 = loop_path(layout("demo").outline).box
+    bass, face, treble = (drawing[text] for text in ("bass side", "seen from the face", "treble side"))
+    assert bass.at[0] == pytest.approx(x0) and treble.at[0] == pytest.approx(x1) and bass.at[0] < face.at[0] < treble.at[0]
+    assert min(one.at[1] for one in (bass, face, treble)) >= y1 + 4.0 + 0.5
+    text = section("demo", "Template")
+    assert "Seen from the face: the bass side is on the left." in text and "treble side" in text
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_every_template_names_its_sides(paper):
+    """Where the words over the head would cost a page they are left out, and the note under it says it."""
+    for file in SAMPLES[::3]:
+        head = read(file)
+        found = [page for page in pages(head, paper) if page.title.startswith("Template")]
+        assert found and all("the bass side is on the left" in words(page) for page in found), file.name
+
+
+@pytest.mark.parametrize("name", ["demo", "large"])
+def test_a_set_up_is_named_again_where_its_steps_go_on(name):
+    """Every page of the running order that begins with a step begins with its set-up first."""
+    titles = {op.title for op in work(name).steps}
+    run = [page for page in made(name) if page.title == "Running order"]
+    assert len(run) > 1
+    again = 0
+    for page in run[1:]:
+        said = [m.text for placed in page.content for m in placed.drawing if isinstance(m, Label)]
+        first = next((i for i, text in enumerate(said) if text in titles), None)
+        head = next((i for i, text in enumerate(said) if text.endswith("(continued)")), None)
+        if head is not None:
+            again += 1
+            assert first is None or head < first
+    assert again or name == "large"
+
+
+def test_dust_and_blade_are_cautioned_against_on_every_page():
+    for page in made("demo"):
+        text = words(page)
+        assert "dust mask" in text and "line of a blade" in text and "against the turning of the cutter" in text
+    saw = next(op for op in work("demo").steps if op.setup.machine == "band saw")
+    assert any("guard" in text and "fingers" in text for text in saw.cautions)
+    assert "keep your fingers out of the line of the blade" in section("demo", "Running order")
+
+
+def test_the_card_of_the_pins_says_that_the_template_is_on():
+    assert "the template clamped on centreline and nut line" in section("demo", "Cards")
+    assert "seen from above" in section("demo", "Cards")
+
+
+def test_hardware_is_told_with_its_unit():
+    assert "Hardware by its dimensions, in mm:" in section("demo", "Cut list and parts")
+
+
+def test_german_outline_steps_are_sentences():
+    """`Rout {what}` bends its noun in German."""
+    speak("de")
+    try:
+        titles = [op.title for op in plan_work(layout("demo")).steps if op.kind in ("rout outline", "cut outline")]
+        said = [op.words for op in plan_work(layout("demo")).steps if op.kind == "rout outline"]
+    finally:
+        saying.use(None)
+    assert titles == ["Den Umriss sägen", "Den Umriss von der Vorderseite fräsen"]
+    assert all("den Umriss mit" in text for text in said)
