@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QPixmap, QTransform
+from PySide6.QtCore import QBuffer, Qt
+from PySide6.QtGui import QImageReader, QPixmap, QTransform
 from PySide6.QtWidgets import QGraphicsPixmapItem, QGraphicsScene
 
-from geometry.layout.picture import Picture
+from geometry.layout.picture import MOST_UNPACKED, Picture
 
 LEVEL = 1.5
 """Above the plain fills of blank and wood, below every line and opening."""
@@ -48,10 +48,13 @@ class PictureLayer:
 
 
 def pixmap(jpeg: bytes) -> QPixmap:
-    """The picture's points; an empty one when the bytes are damaged."""
-    made = QPixmap()
-    made.loadFromData(jpeg, "JPG")
-    return made
+    """The picture's points; an empty one when the bytes are damaged, or would be far more points than the program keeps."""
+    data = QBuffer()
+    data.setData(jpeg)
+    reader = QImageReader(data, b"JPG")
+    reader.setAutoTransform(False)
+    size = reader.size()
+    return QPixmap() if size.width() * size.height() > MOST_UNPACKED else QPixmap.fromImageReader(reader)
 
 
 def transform(place: tuple[float, ...]) -> QTransform:

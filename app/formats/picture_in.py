@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import os
 import warnings
 from pathlib import Path
 
@@ -11,7 +12,7 @@ from msgspec import Struct
 from PIL import Image, ImageChops, ImageOps, UnidentifiedImageError
 
 from app.formats.errors import FormatError
-from geometry.layout.picture import MOST_BYTES
+from geometry.layout.picture import MOST_BYTES, MOST_UNPACKED
 from geometry.saying import say
 
 LONGEST = 2400
@@ -20,8 +21,6 @@ MOST_POINTS = 120_000_000
 """Larger pictures are refused unless they are JPEG, which is read reduced."""
 MOST_JPEG = 178_000_000
 LARGEST_FILE = 250_000_000
-MOST_KEPT = 4 * LONGEST**2
-"""Points of a picture in a layout: four times what is kept. A few bytes of JPEG can stand for gigabytes of points."""
 KINDS = ("JPEG", "PNG", "TIFF", "BMP", "WEBP", "GIF")
 """What is read as a picture. Of the other kinds that the library knows, some start another program or are programs."""
 WANTED_BYTES = 1_500_000
@@ -49,10 +48,12 @@ def read_picture(path: Path) -> PictureRead:
                                   path=path.name, st_size=path.stat().st_size / 1e6))
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
-            with Image.open(path, formats=KINDS) as opened:
+            with _Whole(io.FileIO(path)) as file, Image.open(file, formats=KINDS) as opened:
                 return _reduced(opened, path.name)
     except FormatError:
         raise
+    except MemoryError as error:
+        raise FormatError(say("{path} takes more memory to read than there is: save a smaller picture.", path=path.name)) from error
     except UnidentifiedImageError as error:
         raise FormatError(say("{path} is no picture that can be read: save it as JPEG or PNG.",
                               path=path.name)) from error
@@ -66,11 +67,21 @@ def read_picture(path: Path) -> PictureRead:
         raise FormatError(say("{path} is damaged: save the picture again.", path=path.name)) from error
 
 
+class _Whole(io.BufferedReader):
+    """A file of which no more is asked than it holds: the library asks for as much as a part of a picture claims to be, and room
+    for that would be made first, gigabytes for a file of a hundred bytes."""
+
+    def read(self, size: int | None = -1, /) -> bytes:
+        if size is not None and size > io.DEFAULT_BUFFER_SIZE:
+            size = min(size, max(0, os.fstat(self.fileno()).st_size - self.tell()))
+        return super().read(size)
+
+
 def grey_of(jpeg: bytes) -> np.ndarray:
     """(height, width) grey levels 0..255 of a kept picture. FormatError when it is damaged."""
     try:
         with Image.open(io.BytesIO(jpeg), formats=("JPEG",)) as opened:
-            if opened.width * opened.height > MOST_KEPT:
+            if opened.width * opened.height > MOST_UNPACKED:
                 raise ValueError("larger than any that is kept")
             return np.asarray(opened.convert("L"))
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:

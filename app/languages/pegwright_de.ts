@@ -13936,6 +13936,10 @@
         <translation>{path} hat {st_size:.0f} MB: ein kleineres Bild sichern.</translation>
     </message>
     <message>
+        <source>{path} takes more memory to read than there is: save a smaller picture.</source>
+        <translation>{path} braucht zum Lesen mehr Speicher, als da ist: ein kleineres Bild sichern.</translation>
+    </message>
+    <message>
         <source>{percent} %</source>
         <translation>{percent} %</translation>
     </message>

@@ -8,6 +8,9 @@ from geometry.layout.parts import Part, Text
 
 MOST_BYTES = 3_000_000
 """Largest picture that a layout carries."""
+MOST_UNPACKED = 4 * 2400**2
+"""Points of a picture that are unpacked from a layout: four times what the program keeps. A few bytes of JPEG can stand for
+gigabytes of points."""
 
 
 class Picture(Part, kw_only=True):

@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 from PIL import Image, ImageCms
 
+from app.formats import picture_in
 from app.formats.errors import FormatError
 from app.formats.picture_in import LONGEST, grey_of, read_picture
 from tests.spent import within
@@ -166,3 +167,41 @@ def test_a_picture_in_a_layout_that_unpacks_to_gigabytes_is_refused():
     assert len(out.getvalue()) < 1_500_000
     with pytest.raises(FormatError, match="damaged"):
         grey_of(out.getvalue())
+
+
+def claims(kind: str, claimed: int) -> bytes:
+    """A small picture of which one part claims to have so many bytes."""
+    out = io.BytesIO()
+    half_dark().save(out, kind)
+    data = bytearray(out.getvalue())
+    at, order = {"PNG": (data.find(b"IDAT") - 4, ">I"), "WEBP": (data.find(b"VP8") + 4, "<I"), "BMP": (2, "<I"),
+                 "TIFF": (struct.unpack_from("<I", data, 4)[0] + 2 + 4, "<I")}[kind]
+    struct.pack_into(order, data, at, claimed)
+    return bytes(data)
+
+
+@pytest.mark.parametrize("claimed", [0x0F000000, 0xE9000000])
+@pytest.mark.parametrize("kind", ["PNG", "WEBP", "BMP", "TIFF"])
+def test_no_room_is_made_for_what_a_part_only_claims_to_hold(tmp_path, kind, claimed):
+    """The library asks the file for as many bytes as a part claims; a file that makes room for them first takes gigabytes."""
+    file = tmp_path / "claims"
+    file.write_bytes(claims(kind, claimed))
+    tracemalloc.start()
+    try:
+        read_picture(file)
+    except FormatError as error:
+        assert str(error).startswith("claims ")
+    _, most = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    assert most < 15e6
+
+
+def test_a_picture_for_which_there_is_no_memory_is_told_as_that(tmp_path, monkeypatch):
+    file = tmp_path / "huge.png"
+    half_dark().save(file)
+
+    def full(*_):
+        raise MemoryError
+    monkeypatch.setattr(picture_in, "_reduced", full)
+    with pytest.raises(FormatError, match=r"^huge\.png takes more memory to read than there is"):
+        read_picture(file)
