@@ -25,6 +25,8 @@ HIGHEST = 68.0
 """Highest a picture becomes, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
+STRAY = 0.01
+"""How far a border may run beside where it is on the paper, mm: a tenth of the line that shows it."""
 SAME = ("template", "clean up", "finish", "final diameter")
 """Steps after which the wood looks as before."""
 
@@ -39,7 +41,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
                                                               "it, as far as they are still there. Crosses are still "
                                                               "to be drilled."), own_page=True)]
-    pictures = _pictures(layout, work, ask)
+    pictures = _pictures(layout, work, STRAY / scale, ask)
     for i in range(0, len(pictures), columns):
         row = pictures[i:i + columns]
         placed: list[Placed] = []
@@ -58,8 +60,8 @@ def _at_stage(step: int, steps: int) -> str:
     return say("Pictures of the stages: step {step} of {steps}", step=step, steps=steps)
 
 
-def _pictures(layout: Headstock, work: Work, ask: Ask) -> list[tuple[str, Drawing]]:
-    """(words, the piece) after every stretch of steps of one kind that changes how it looks."""
+def _pictures(layout: Headstock, work: Work, stray: float, ask: Ask) -> list[tuple[str, Drawing]]:
+    """(words, the piece) after every stretch of steps of one kind that changes how it looks; `stray` as for wood_drawing."""
     found: list[tuple[str, Drawing]] = []
     done: list[Operation] = []
     for kind, group in groupby(work.steps, key=lambda op: op.kind):
@@ -71,6 +73,6 @@ def _pictures(layout: Headstock, work: Work, ask: Ask) -> list[tuple[str, Drawin
         ask(partial(_at_stage, len(done), len(work.steps)))
         what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {term(kind)}"
         numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
-        found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops))
+        found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops), stray)
                                                      if not isinstance(mark, Label))))
     return found

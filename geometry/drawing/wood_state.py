@@ -34,13 +34,17 @@ SAWN_INSIDE = 1.5
 """How far inside a slot's wall the saw stays, mm (common practice, no source)."""
 
 
-def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
-    """The opened-out view at a state, in the order in which it is painted. GeometryError when the outline has no inside."""
+def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Drawing:
+    """The opened-out view at a state, in the order in which it is painted. GeometryError when the outline has no inside.
+
+    `stray` (mm, never negative): how far the borders of wood that is partly cut away may run beside where they are, for a
+    picture in which that cannot be seen; they are chords then, and fewer.
+    """
     blank = layout.blank
     marks: list[Mark] = []
     if state.outline == "square":
         marks += _edges(layout, state)
-    marks += _face(layout, state)
+    marks += _face(layout, state, stray)
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         half = layout.nut.width / 2
@@ -49,7 +53,7 @@ def wood_drawing(layout: Headstock, state: WoodState) -> Drawing:
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
         marks += ramp_marks(slot) if slot.id in ramps else ()
-        marks += _slot(slot, own, "face" in state.papers)
+        marks += _slot(slot, own, "face" in state.papers, stray)
     if state.outline != "square":
         marks += [Stroke(straight(plan.segments[0].start, plan.segments[0].end), "flat", of)
                   for of, plan in flat_plans(layout, cut_by_hand(state, "flat"))]
@@ -147,7 +151,7 @@ def _stretches(layout: Headstock, side: Side, state: WoodState) -> list[tuple[fl
     return free
 
 
-def _face(layout: Headstock, state: WoodState) -> list[Mark]:
+def _face(layout: Headstock, state: WoodState, stray: float) -> list[Mark]:
     """Waste, and the head in it as far as its line is known; right through openings are openings."""
     openings = [hole for slot, own in zip(layout.slots, state.slots, strict=True)
                 if (hole := opening(slot, own)) is not None]
@@ -159,10 +163,10 @@ def _face(layout: Headstock, state: WoodState) -> list[Mark]:
     path = loop_path(layout.outline)
     marks: list[Mark] = []
     if state.outline != "routed":
-        marks += _areas(face_area(layout, state) - gone, "waste", "blank")
+        marks += _areas(face_area(layout, state) - gone, "waste", "blank", stray)
     if state.outline == "routed" or "face" in state.papers:
         if partly:
-            marks += _areas(polygon(path) - gone if flats is None else polygon(path) - gone - flats, "wood", "outline")
+            marks += _areas(polygon(path) - gone if flats is None else polygon(path) - gone - flats, "wood", "outline", stray)
         else:
             marks.append(Area(path, "wood", "outline", walls))
         marks += [Stroke(path, "outline", "outline")] if flats is None else [
@@ -170,19 +174,21 @@ def _face(layout: Headstock, state: WoodState) -> list[Mark]:
     return marks
 
 
-def _areas(area: BaseGeometry, style: str, owner: str) -> list[Mark]:
+def _areas(area: BaseGeometry, style: str, owner: str, stray: float) -> list[Mark]:
+    if stray > 0:
+        area = shapely.simplify(area, stray, preserve_topology=False)  # what is left out is not seen
     return [Area(ring_path(part.exterior), style, owner, tuple(ring_path(ring) for ring in part.interiors))
             for part in parts(area)]
 
 
-def _slot(slot: Slot, own: SlotState, marked: bool) -> list[Mark]:
+def _slot(slot: Slot, own: SlotState, marked: bool, stray: float) -> list[Mark]:
     """A slot as far as it is cut; its line while the paper shows it."""
     path = slot_path(slot)
     if own.routed:
         return [Area(path, slot_style(slot), slot.id)]
     marks: list[Mark] = [Stroke(path, "slot", slot.id)] if marked else []
     if own.sawn:
-        marks += _areas(grown(polygon(path), -SAWN_INSIDE), "slot", slot.id)
+        marks += _areas(grown(polygon(path), -SAWN_INSIDE), "slot", slot.id, stray)
     if own.waste_holes is not None:
         row = own.waste_holes
         marks += [Area(circle(c, row.diameter / 2), "slot", slot.id) for c in row.centres]

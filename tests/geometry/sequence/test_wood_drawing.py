@@ -7,6 +7,7 @@ import pytest
 from shapely.geometry import Polygon
 
 from geometry.curves import Path
+from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Stroke
 from geometry.drawing.section_cut import SectionLine
 from geometry.drawing.wood_section import level_cut, section_for, wood_section
@@ -105,6 +106,26 @@ def test_a_slot_is_a_line_then_holes_then_an_opening() -> None:
     (wood,) = (m for m in styled(done, "wood"))
     assert len(wood.openings) == 1
     assert area(wood.openings[0]) == pytest.approx(110 * 13 + math.pi * 6.5 ** 2)
+
+
+@pytest.mark.parametrize("step", ["waste holes slot", "saw slot", "rout slot 2", "cut outline"])
+def test_borders_of_a_small_picture_stray_no_farther_than_they_may(step) -> None:
+    exact, rough = drawn(step), wood_drawing(LAYOUT, after(step), 0.05)
+    assert [(type(mark), mark.style, mark.owner) for mark in rough] == [(type(mark), mark.style, mark.owner) for mark in exact]
+    for one, two in zip(exact, rough, strict=True):
+        if isinstance(one, Area):
+            assert len(one.openings) == len(two.openings)
+            for border, other in zip((one.outer, *one.openings), (two.outer, *two.openings), strict=True):
+                assert polygon(border).boundary.hausdorff_distance(polygon(other).boundary) <= 0.05
+        else:
+            assert one == two
+    assert corners(rough) < 0.6 * corners(exact) or step == "rout slot 2"
+
+
+def corners(drawing: Drawing) -> int:
+    """Pieces of the borders of all wood in a drawing."""
+    return sum(len(border.segments) for mark in styled(drawing, "wood") + styled(drawing, "waste")
+               for border in (mark.outer, *mark.openings))
 
 
 def test_half_a_slot_is_no_opening_yet() -> None:
