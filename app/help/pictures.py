@@ -91,8 +91,8 @@ def _rail_and_web() -> Drawing:
 def _pocket() -> Drawing:
     """A truss rod's pocket along the centreline: the neck on the left, the head on the right, the nut between."""
     return (Area(rectangle(-40, -16, 40, 0), "wood"), Area(rectangle(-14, -9, 16, 0), "pocket that is there"),
-            Area(rectangle(-4, 0, 0, 6), "seat"), Stroke(straight((0, -20), (0, 10)), "nut line"),
-            *_down(20, 0, -9, say("depth")), _label(say("nut"), 2, 8, "left"), _label(say("pocket"), 1, -6.5),
+            Area(rectangle(-4, 0, 0, 6), "seat"), Stroke(straight((0, -18), (0, 8)), "nut line"),
+            *_down(20, 0, -9, say("depth")), _label(say("nut"), 2, 4, "left"), _label(say("pocket"), 8, -5.2),
             _label(say("neck"), -28, -14), _label(say("head"), 28, -14))
 
 

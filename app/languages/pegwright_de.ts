@@ -3776,6 +3776,10 @@
         <translation>Umriss symmetrisch machen</translation>
     </message>
     <message>
+        <source>Make the ramp of {slot} narrower or shorter there.</source>
+        <translation>Die Rampe von {slot} dort schmaler oder kürzer machen.</translation>
+    </message>
+    <message>
         <source>Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.</source>
         <translation>Die Rampe von {slot} dort kürzer, schmaler oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
@@ -5278,6 +5282,10 @@
     <message>
         <source>Ramp</source>
         <translation>Rampe</translation>
+    </message>
+    <message>
+        <source>Ramp close to a pocket</source>
+        <translation>Rampe nahe an einer Tasche</translation>
     </message>
     <message>
         <source>Ramp close to the nut</source>
@@ -8048,6 +8056,10 @@
         <translation>Die Rampe von {slot} tritt {measured} mm weit aus der Rückseite aus.</translation>
     </message>
     <message>
+        <source>The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.</source>
+        <translation>Die Rampe von {slot} schneidet {measured} mm in {pocket}, schon vorhanden.</translation>
+    </message>
+    <message>
         <source>The ramp of {slot} is {a} mm deep where it meets the slot, which is {b} mm deep.</source>
         <translation>Die Rampe von {slot} ist {a} mm tief, wo sie den Schlitz trifft; dieser ist {b} mm tief.</translation>
     </message>
@@ -8058,6 +8070,10 @@
     <message>
         <source>The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.</source>
         <translation>Die Rampe von {slot} lässt {a} mm bis zum Umriss; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.</source>
+        <translation>Die Rampe von {slot} lässt {a} mm zu {pocket}, schon vorhanden; {b} mm erwünscht.</translation>
     </message>
     <message>
         <source>The ramp of {slot} runs out at the edge by {measured} mm.</source>
@@ -8366,6 +8382,10 @@
     <message>
         <source>The versions are on the clipboard.</source>
         <translation>Die Versionen sind in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>The wall between a ramp and a pocket that is there breaks away where it is thin.</source>
+        <translation>Die Wand zwischen einer Rampe und einer vorhandenen Tasche bricht aus, wo sie dünn ist.</translation>
     </message>
     <message>
         <source>The wall of {opening} crosses itself at {x}, {y}.</source>

@@ -1,34 +1,39 @@
-"""Ramps of slots against the outline beside them, the nut before them and the wood below them."""
+"""Ramps of slots against the outline and pockets that are there beside them, the nut before them and the wood below them."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
 import numpy as np
+import shapely
 
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, mm, tenths
+from geometry.layout import DrawnSlot, Slot, loop_of
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
-from geometry.solids.slot_ways import back_inside
+from geometry.solids.slot_ways import back_inside, out_of_slot
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
-from geometry.tolerance import TOUCH
+from geometry.tolerance import FLAT, TOUCH
 
 BESIDE = 2.0
 """mm of wood wanted between a ramp and the outline (common practice, no source)"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every ramp with the outline, the nut, the back and the floor of its slot."""
+    """Snags of every ramp with the outline, the nut, the back, the floor of its slot, and pockets that are there."""
     thickness, cover = scene.layout.blank.thickness, scene.layout.margins.side_cover
     for opening in scene.openings:
         if opening.slot.ramp is not None:
             yield from scene.memo.of(_outline, opening, scene.outline)
             yield from scene.memo.of(_nut, opening)
             yield from scene.memo.of(_below, opening, thickness, cover)
+            for pocket in scene.openings:
+                if pocket.there and not pocket.crosses:
+                    yield from scene.memo.of(_pocket, opening, pocket)
 
 
 def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
@@ -57,6 +62,30 @@ def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
                  say("Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.",
                      amount=tenths(BESIDE - measured), twice=tenths(2 * (BESIDE - measured)), slot=opening.id),
                  push=None if push is None else v.scale(push, BESIDE - measured)),)
+
+
+def _pocket(opening: Opening, pocket: Opening) -> tuple[Snag, ...]:
+    """The wood between a ramp and a pocket, both open at the face."""
+    shape = Wall(ramp_cut(opening.slot).path())
+    if shapely.intersects(shape.area, pocket.wall.area):
+        ramp = Slot(id=opening.id, shape=DrawnSlot(loop=loop_of(shape.path)))
+        out = out_of_slot(ramp, shape, pocket.slot, pocket.wall)  # a ramp is a rectangle: there is one
+        spot = shapely.intersection(shape.area, pocket.wall.area).representative_point()
+        measured, where, push = -max(out[0], 2e-6), (spot.x, spot.y), out[1]
+    elif not shapely.dwithin(shape.area, pocket.wall.area, BESIDE + 2 * FLAT):
+        return ()
+    else:
+        measured, p, q = shape.to(pocket.wall)
+        where, push = v.middle(p, q), v.unit(v.sub(p, q)) if measured > 0 else (0.0, 1.0)
+    if not short(measured, BESIDE):
+        return ()
+    a, b = both(measured, BESIDE)
+    text = (say("The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.",
+                slot=opening.id, measured=into(measured), pocket=pocket.id) if measured < 0 else
+            say("The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.",
+                slot=opening.id, a=a, pocket=pocket.id, b=b))
+    return (Snag("ramp-to-pocket", TIGHT, (opening.id, pocket.id), (*where, 0.0), measured, BESIDE, text,
+                 say("Make the ramp of {slot} narrower or shorter there.", slot=opening.id), push=v.scale(push, BESIDE - measured)),)
 
 
 def _nut(opening: Opening) -> tuple[Snag, ...]:

@@ -129,7 +129,7 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, be
     if below > 0:
         measured, called = floor_gap(drilling, opening.wall, below, ahead)[0], say("floor of {slot}", slot=opening.id)
     else:
-        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), say("wall of {slot}", slot=opening.id)
+        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), wall_of(opening)
     if short(measured, needed):
         yield drill_points.snag(item, drilling, ahead, called, (item.id, opening.id), measured, needed)
 

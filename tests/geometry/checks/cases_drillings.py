@@ -4,9 +4,11 @@ In each the two come within a gap that is read off the drawing: the margin less
 one millimetre, half a millimetre into each other, or the margin exactly.
 """
 
+from msgspec.structs import replace
+
 from geometry.checks.kinds import outline_kind, pair_kind, slot_kind
 from geometry.checks.words import SORTS
-from geometry.layout import DrawnSlot, Pin, Ramp, SingleHole
+from geometry.layout import DrawnSlot, Pin, Ramp, SingleHole, Slot, StraightSlot
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import FACE, PINS, SIDE, bore, face, head, loop, pattern, side, slot
 
@@ -117,8 +119,16 @@ def _ramp_edge_cases():
         opening = slot()
         return head(pins=PINS[1:], slots=(type(opening)(id="slot", shape=opening.shape,
                                                         ramp=Ramp(length=length, depth=5.0, width=width)),))
+
+    def beside_pocket(width):
+        """A pocket with its wall at x = -2, 16 mm from the middle of the ramp."""
+        bed = Slot(id="pocket", there=True, shape=StraightSlot(nut_end=(-8.0, -6.0), tip_end=(-8.0, 50.0), width=12.0), depth=9.0)
+        layout = ramped(12.0, width)
+        return replace(layout, slots=(*layout.slots, bed))
     yield Case("ramp-to-outline", ramped(12.0, 50.0), 1.0, "tight", ramped(12.0, 48.0), between=("slot", "outline"))
     yield Case("ramp-to-outline", ramped(12.0, 54.0), -1.0, "spoils the work", ramped(12.0, 48.0), between=("slot", "outline"))
+    yield Case("ramp-to-pocket", beside_pocket(30.0), 1.0, "tight", beside_pocket(28.0), between=("slot", "pocket"))
+    yield Case("ramp-to-pocket", beside_pocket(34.0), -1.0, "tight", beside_pocket(28.0), between=("slot", "pocket"))
     yield Case("ramp-to-nut", ramped(53.0, 12.0), 1.0, "tight", ramped(52.0, 12.0), between=("slot", "nut line"))
     yield Case("ramp-to-nut", ramped(55.0, 12.0), -1.0, "spoils the work", ramped(52.0, 12.0), between=("slot", "nut line"))
 

@@ -19,7 +19,7 @@
 | plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
 | button and button, button and wood | `buttons`, `button-to-wood` |
 | post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
-| ramp of a slot and hole, outline, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-nut`, `ramp-too-deep` |
+| ramp of a slot and hole, outline, pocket that is there, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-pocket`, `ramp-to-nut`, `ramp-too-deep` |
 | string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
