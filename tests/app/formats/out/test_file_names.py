@@ -1,13 +1,17 @@
 """File names made of what makers call their layouts: every system takes them, and none leads out of the folder."""
 
+import csv
+import io
 import json
 import os
+import re
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
+from app.formats import csv_out
 from app.formats.csv_out import csv_text
 from app.formats.file_names import MOST_BYTES, fitting, stem_of
 from app.sheets import write_sheets
@@ -76,6 +80,21 @@ def starts_a_formula(cell: str) -> bool:
 def test_no_cell_of_words_starts_a_formula(word):
     cell = csv_text(("a",), [(word,)]).splitlines()[1] if "\r" not in word and "\n" not in word else csv_text(("a",), [(word,)])[3:]
     assert cell.lstrip('"').startswith("'")
+
+
+@pytest.mark.parametrize("sign", [",", ";"])
+@pytest.mark.parametrize("other", [",", ";", "\t", "\n", "\r"])
+@pytest.mark.parametrize("space", ["", " ", "\u200b"])
+def test_no_formula_starts_where_a_spreadsheet_of_another_country_begins_a_cell(sign, other, space, monkeypatch):
+    """It parts at a semicolon what is written with commas, or the other way round, and knows no quotes within its cells."""
+    monkeypatch.setattr(csv_out, "decimal_sign", lambda: "." if sign == "," else ",")
+    words = f"a note{other}{space}=HYPERLINK(1){other}{other}@SUM(1){other}+1"
+    text = csv_text(("a", "b"), [("time", words)])
+    naive = [cell for line in re.split(r"[\r\n]+", text) for cell in line.split(other)] if other != sign else []
+    assert not [cell for cell in naive if starts_a_formula(cell.lstrip('"'))]
+    (_, (first, second)) = csv.reader(io.StringIO(text, newline=""), delimiter=sign)
+    assert first == "time" and second.replace("'", "") == words and not starts_a_formula(second)
+    assert text.endswith('"\r\n'), "in quotes, so that a reader that parts at every sign leaves it whole"
 
 
 def test_numbers_stay_numbers():
