@@ -59,8 +59,9 @@ def fine_wall(wall: Wall) -> Wall:
 
 MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
 """of an outline above which the way back inside is sought along a plainer line"""
-_FEW = 400
-"""corners of such a line for drillings from the side, each of which is swept along all of it"""
+_MOST_BESIDE, _FEW = 1000, 400
+"""chords of an outline above which drillings from the side are led back along a plainer line, and corners of that: each drilling
+is swept along all of it, and what that covers takes the longer to unite the more chords overlap"""
 
 
 @remembered_by_size(64, lambda wall: len(wall.points))
@@ -285,7 +286,7 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
 
     None where it meets nothing outside.
     """
-    if len(chain) > MOST_CHORDS:
+    if len(chain) > _MOST_BESIDE:
         chain, by = _plainer(chain, _FEW)
         drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
     chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))

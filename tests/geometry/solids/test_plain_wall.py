@@ -71,3 +71,18 @@ def test_a_bore_is_led_back_inside_a_saw_of_five_thousand_teeth(tooth, spare):
     assert least - 1e-3 <= found.depth <= least + spare
     there = shapely.transform(shapely.Polygon(strip(bore)), lambda xy: xy + found.depth * np.array(found.plan))
     assert shapely.difference(there, head.area).area == pytest.approx(0.0, abs=1e-3)
+
+
+@pytest.mark.parametrize("tooth", [0.03, 1.0])
+def test_a_bore_beside_more_than_a_thousand_chords_is_led_back_without_uniting_them_all(tooth, monkeypatch):
+    """Hundreds of long bands over each other took seconds to unite; the way is never shorter than with all of them."""
+    chain = np.array(saw(1_300, tooth))
+    bore = drilling((0.0, 0.0, 8.0), (1.0, 0.0, 0.0), 65.0, 4.0)
+    together, real = [], shapely.union_all
+    monkeypatch.setattr(shapely, "union_all", lambda areas, **words: together.append(len(areas)) or real(areas, **words))
+    found, few = level_from_outside(bore, chain), sum(together)
+    together.clear()
+    monkeypatch.setattr(ways_out, "_MOST_BESIDE", 10 ** 9)
+    every = level_from_outside(bore, chain)
+    assert few < sum(together) / 2
+    assert every.depth - 1e-6 <= found.depth <= every.depth + 4 * tooth + 0.2
