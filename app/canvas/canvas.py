@@ -89,7 +89,8 @@ class Canvas(QWidget):
         self._more = MarkLayer(self._scene, theme, small, raised=12.0)
         self._notes = MarkLayer(self._scene, theme, small, raised=18.0)
         self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
-        self._guides = MarkLayer(self._scene, theme, small, raised=25.0, plated=True)
+        # Over the drawing, but their words below the cards of snags: what is wrong is read whole while it is dragged past.
+        self._guides = MarkLayer(self._scene, theme, small, raised=19.0, plated=True)
         self._grips = GripLayer(self._scene, theme)
         bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)

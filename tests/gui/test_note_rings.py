@@ -2,11 +2,12 @@
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.canvas.snag_marks import RING, SIGN, SnagItem
 from app.look.theme import THEMES
+from geometry.drawing import Label
 from geometry.layout.shop import Template
 from tests.gui.bench import Bench
 from tests.waiting import until
@@ -55,3 +56,30 @@ def test_a_note_about_the_template_as_a_whole_points_nowhere(qtbot, tmp_path, be
     placeless = {snag.kind for snag in bare.window.document.result.snags if not snag.has_place}
     assert placeless == {"few-pins", "no-bit"}
     assert len(bare.window.canvas._snags._items) == len(bare.window.document.result.snags) - 2
+
+
+def furthest(one: QImage, other: QImage) -> int:
+    """How far two pictures of one size are from each other where they differ most, of 255."""
+    return max(abs(a - b) for x in range(one.width()) for y in range(one.height())
+               for a, b in zip(one.pixelColor(x, y).getRgb()[:3], other.pixelColor(x, y).getRgb()[:3], strict=True))
+
+
+def test_a_dimension_beside_what_is_dragged_never_covers_the_card_of_a_snag(bench):
+    canvas, snag = bench.window.canvas, bench.window.document.result.snags[0]
+    canvas._snags.show([(snag, "2.1 of 3.0")])
+    bench.pump()
+    item, view = canvas._snags._items[0], canvas.view
+    middle = view.mapFromScene(item.pos()) + item._box.center().toPoint()
+    inside = QRect(0, 0, int(item._box.width()) - 8, int(item._box.height()) - 8)
+    inside.moveCenter(middle)
+
+    def seen(aside: int) -> int:
+        """What a dimension that many pixels below the card's middle changes there."""
+        canvas.show_guides(())
+        bench.pump()
+        before = view.viewport().grab(inside.translated(0, aside)).toImage()
+        at = view.mapToScene(middle + QPoint(0, aside))
+        canvas.show_guides((Label("12.34 mm", (at.x(), at.y()), 2.0, "dimension", anchor="middle"),))
+        bench.pump()
+        return furthest(before, view.viewport().grab(inside.translated(0, aside)).toImage())
+    assert seen(0) < 25 < 100 < seen(60), "the card lets a sixteenth of what is below it through"
