@@ -45,6 +45,10 @@ _TYPICAL = 190.0
 """Longest side in mm of a usual headstock (common practice, no source): breaks ties between guesses."""
 
 
+HINT = 2.0
+"""How many times nearer to a usual size a unit must come to be guessed against the file's hint."""
+
+
 class Unit(Struct, frozen=True):
     """A unit with where it came from."""
 
@@ -66,18 +70,20 @@ def unit_named(name: str) -> float:
 def guessed(longest: float, metric: bool | None, first: tuple[str, ...] = ()) -> Unit:
     """The unit in which `longest` drawing units make a headstock.
 
-    `metric` is the file's own hint, None without one. Units named in `first`
-    win whenever they fit. Millimetres when nothing fits.
+    `metric` is the file's own hint, None without one: programs write it unasked, so it counts as much as a size that is
+    HINT times nearer to a usual one. Units named in `first` win whenever they fit. Millimetres when nothing fits.
     """
     for name in first:
         if fits(longest * MM[name], HEADSTOCK):
             return Unit(name, "guess", MM[name])
     fitting = [name for name in ("mm", "inch", "cm", "m", "foot") if fits(longest * MM[name], HEADSTOCK)]
-    if metric is not None and len(fitting) > 1:
-        fitting = [name for name in fitting if (name in ("mm", "cm", "m")) == metric] or fitting
     if not fitting:
         fitting = [*first, "mm"][:1]
-    best = min(fitting, key=lambda name: abs(math.log(max(longest, 1e-300) * MM[name] / _TYPICAL)))
+
+    def unlikely(name: str) -> float:
+        against = metric is not None and (name in ("mm", "cm", "m")) != metric
+        return abs(math.log(max(longest, 1e-300) * MM[name] / _TYPICAL)) + math.log(HINT) * against
+    best = min(fitting, key=unlikely)
     return Unit(best, "guess", MM[best])
 
 

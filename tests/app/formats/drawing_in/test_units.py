@@ -36,6 +36,8 @@ def test_guesses_make_a_headstock_when_any_unit_does(longest, unit):
 
 def test_the_files_own_hint_settles_a_draw():
     assert (guessed(9, True).name, guessed(9, False).name) == ("cm", "inch")
+    # 7 is a head of 178 mm in inches and one of 70 mm in cm, whatever an idle "metric" in the file says.
+    assert (guessed(7, True).name, guessed(7, False).name, guessed(18, True).name) == ("inch", "inch", "cm")
 
 
 @pytest.mark.parametrize("units", [None, 0, 99, -1])
