@@ -7712,6 +7712,14 @@
         <translation>Der Umriss misst {sized}.</translation>
     </message>
     <message>
+        <source>The outline measures {sized}: no headstock is that size. Choose another unit, or import once more to take it all the same.</source>
+        <translation>Der Umriss misst {sized}: so groß ist keine Kopfplatte. Eine andere Einheit wählen, oder noch einmal einlesen, um ihn trotzdem zu nehmen.</translation>
+    </message>
+    <message>
+        <source>The outline measures {sized}: no headstock is that size. Look at the unit.</source>
+        <translation>Der Umriss misst {sized}: so groß ist keine Kopfplatte. Auf die Einheit sehen.</translation>
+    </message>
+    <message>
         <source>The outline measures {width} x {height}, far more than a headstock: give the right unit.</source>
         <translation>Der Umriss misst {width} x {height}, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
     </message>

@@ -291,3 +291,27 @@ def test_a_choice_whose_reading_was_cancelled_is_as_before(bench, cancelled_at):
     choose(dialog._join, 0.1)
     assert dialog._join.currentData() == 0.01 and dialog._unit.currentText() == unit and dialog._read is read
     closed(dialog)
+
+
+def test_a_size_that_no_headstock_has_is_taken_only_when_it_is_asked_for_twice(bench, tmp_path):
+    """The wrong unit makes a head of 7 mm, in which nothing is in the way and every chance is good."""
+    path = tmp_path / "inches.svg"
+    path.write_text('<svg xmlns="http://www.w3.org/2000/svg" width="3in" height="8in" viewBox="0 0 3 8">'
+                    '<rect x="0.2" y="0.4" width="2" height="7"/></svg>', encoding="utf-8")
+    dialog = opened(bench, str(path))
+
+    def choose(unit):
+        dialog._unit.setCurrentIndex(dialog._unit.findData(unit))
+        dialog._unit.activated.emit(dialog._unit.currentIndex())
+    choose("mm")
+    assert "no headstock is that size" in dialog._says.text() and dialog._says.objectName() == "warning"
+    dialog._accept()
+    once = dialog.result_layout, dialog._says.text()
+    choose("inch")
+    assert dialog._says.objectName() == "heading"
+    choose("mm")
+    dialog._accept()
+    twice = dialog.result_layout
+    closed(dialog)
+    assert once[0] is None and "import once more" in once[1]
+    assert twice is not None, "who was told of this size and comes back to it means it"

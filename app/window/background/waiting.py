@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
-from PySide6.QtWidgets import QProgressDialog, QWidget
+from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
 from app.window.background.background import Background
@@ -53,6 +53,9 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     parent.destroyed.connect(loop.quit)
     kept: dict[str, object] = {}
     box = QProgressDialog(words, say("Cancel") if progress else "", 0, 100 if progress else 0, parent)
+    bar = QProgressBar(box)
+    bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
+    box.setBar(bar)
     if progress is None:
         box.setCancelButton(None)
     box.setWindowModality(Qt.WindowModality.WindowModal)

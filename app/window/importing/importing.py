@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
-from app.formats.drawing_in.units import MM, OFFERED, sized, unit_question
+from app.formats.drawing_in.units import MM, OFFERED, PLAUSIBLE, fits, sized, unit_question
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
@@ -115,6 +115,8 @@ class ImportDialog(ReadInOrder, QDialog):
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
+        self._doubted: tuple[float, float] | None = None
+        """a size that no headstock has, mm, which the maker was told of once"""
         self._warnings = QLabel(self)
         self._warnings.setObjectName("dim")
         self._warnings.setWordWrap(True)
@@ -187,13 +189,24 @@ class ImportDialog(ReadInOrder, QDialog):
         read = self._read
         self._offer_units()
         question = unit_question(read)
-        self._says.setText(question.text if question else say("The outline measures {sized}.",
-                                                              sized=sized(*read.size_mm)))
-        self._says.setObjectName("warning" if question else "heading")
+        if question is not None:
+            self._say(question.text, "warning")
+        elif fits(max(read.size_mm), PLAUSIBLE):
+            self._say(say("The outline measures {sized}.", sized=sized(*read.size_mm)), "heading")
+        else:
+            self._say(say("The outline measures {sized}: no headstock is that size. Look at the unit.", sized=sized(*read.size_mm)),
+                      "warning")
         told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
         self._warnings.setText("\n".join(told[:8]))
         self._fill_table()
         self._lay()
+
+    def _say(self, text: str, name: str) -> None:
+        self._says.setText(text)
+        if self._says.objectName() != name:
+            self._says.setObjectName(name)
+            self._says.style().unpolish(self._says)
+            self._says.style().polish(self._says)
 
     def _offer_units(self) -> None:
         """Every unit with the size that it makes; first what the file itself says, where that is a scale of its own."""
@@ -312,9 +325,15 @@ class ImportDialog(ReadInOrder, QDialog):
     def _accept(self) -> None:
         refused = next((field for field in (self._across, self._along) if field.bad), None)
         if refused is not None:
-            self._says.setObjectName("warning")
-            self._says.setText(refused.refusal)
+            self._say(refused.refusal, "warning")
             refused.setFocus()
+            return
+        size = self._read.size_mm
+        if not fits(max(size), PLAUSIBLE) and size != self._doubted:
+            self._doubted = size
+            self._say(say("The outline measures {sized}: no headstock is that size. Choose another unit, or import once more to take "
+                          "it all the same.", sized=sized(*size)), "warning")
+            self._unit.setFocus()
             return
         matrix, _ = self._matrix()
         try:
@@ -325,8 +344,7 @@ class ImportDialog(ReadInOrder, QDialog):
                     self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
                                                     openings=self._with.isChecked())
         except GeometryError as error:
-            self._says.setObjectName("warning")
-            self._says.setText(str(error))
+            self._say(str(error), "warning")
             return
         # Asked here and not when the dialog has gone: who stays with the layout that is open stays with what was chosen too.
         may = not self.whole or self._window.files.may_leave()
