@@ -45,9 +45,15 @@ class ImportCache:
         self._before = frozenset(sys.modules)
         self._known: dict[str, tuple[str, bool]] = {}
         """source of each module and whether it is a package"""
+        self._new: set[str] = set()
+        """modules that were loaded and of which nothing was kept"""
         self._copies = _read(place)
-        self.grown = False
         sys.meta_path.insert(0, self)
+
+    @property
+    def grown(self) -> bool:
+        """Whether there is something new to keep."""
+        return bool(self._new)
 
     def find_spec(self, name: str, path: Sequence[str] | None = None, target: ModuleType | None = None) -> ModuleSpec | None:
         """What Python asks of each module: where it is, with what is kept of it; None where nothing is, or the source has changed."""
@@ -76,11 +82,11 @@ class ImportCache:
             spec = getattr(sys.modules[name], "__spec__", None)
             if spec is not None and type(spec.loader) is SourceFileLoader and spec.name == name:
                 self._known[name] = spec.origin, spec.submodule_search_locations is not None
-                self.grown = True
+                self._new.add(name)
 
     def write(self) -> None:
         """Keep all that is known now, in place of the file that was there; nothing where Python keeps nothing either."""
-        if sys.dont_write_bytecode:
+        if sys.dont_write_bytecode or not os.access(os.path.dirname(self._place), os.W_OK):
             return
         index, parts, at = {}, [], 0
         for name, (source, is_package) in self._known.items():
@@ -90,6 +96,8 @@ class ImportCache:
                     index[name] = source, is_package, at, at + len(compiled)
                     parts.append(compiled)
                     at += len(compiled)
+        if self._new.isdisjoint(index):  # what Python compiles at each start, or keeps in another way
+            return
         new = f"{self._place}.{os.getpid()}"
         try:
             with open(new, "wb") as file:

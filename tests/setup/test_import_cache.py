@@ -1,7 +1,9 @@
 """What a start finds compiled in one file is what Python would have found in many, or it is not used."""
 
+import compileall
 import json
 import os
+import py_compile
 import shutil
 import subprocess
 import sys
@@ -110,6 +112,13 @@ def test_a_program_that_was_copied_tells_of_its_own_place(folder):
 
 def test_nothing_is_written_where_python_writes_nothing(folder):
     start(folder, "keep", PYTHONDONTWRITEBYTECODE="1")
+    assert not (folder / "kept").exists()
+
+
+def test_what_python_does_not_keep_is_no_reason_to_write_at_each_start(folder):
+    """Of sources whose compiled files are known by their content there is no copy; nothing else was new."""
+    compileall.compile_dir(folder, invalidation_mode=py_compile.PycInvalidationMode.CHECKED_HASH, quiet=1)
+    assert start(folder, "keep")["grown"]
     assert not (folder / "kept").exists()
 
 
