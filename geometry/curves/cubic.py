@@ -21,7 +21,9 @@ _MARKS = 16
 """Steps of the parameter at which a curve's length is kept."""
 
 # Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
-_GAUSS = (
+MOST_HALVINGS, AGREE = 12, 1e-10
+"""how often a stretch is halved for its length, and the share of it to which two rules then agree"""
+GAUSS = (
     (0.005299532504175031, 0.013576229705877047), (0.0277124884633837, 0.031126761969323946),
     (0.06718439880608412, 0.04757925584124639), (0.1222977958224985, 0.06231448562776694),
     (0.19106187779867811, 0.07479799440828837), (0.2709916111713863, 0.08457825969750127),
@@ -88,7 +90,7 @@ class Cubic(Struct, frozen=True):
 
     def length_to(self, t: float) -> float:
         """Length in mm from the start to t: Gauss quadrature, halved until two rules agree to 1e-9 mm."""
-        return _length(self, 0.0, t, 0)
+        return _length(self, 0.0, t)
 
     def length(self) -> float:
         """Length in mm, to about 1e-9 mm."""
@@ -106,7 +108,7 @@ class Cubic(Struct, frozen=True):
         at, lo, hi = k / _MARKS, k / _MARKS, (k + 1) / _MARKS
         t = at + (s - lengths[k]) / max(lengths[k + 1] - lengths[k], 1e-300) / _MARKS
         for _ in range(60):
-            miss = lengths[k] + _length(self, at, t, 0) - s
+            miss = lengths[k] + _length(self, at, t) - s
             if abs(miss) < 1e-10 or hi - lo < 1e-15:
                 break
             lo, hi = (lo, t) if miss > 0 else (t, hi)
@@ -258,13 +260,20 @@ def _roots(a: float, b: float, c: float) -> list[float]:
     return [t for t in found if 0 < t < 1]
 
 
-def _rule(curve: Cubic, a: float, b: float) -> float:
-    # The derivative as a polynomial: a drag asks for some hundred of its values a step.
+_Speed = tuple[float, float, float, float, float, float]
+"""The derivative as polynomials of t: constant, linear and square part of x, then of y."""
+
+
+def _speed(curve: Cubic) -> _Speed:
     p, q, r, s = curve.p0, curve.c0, curve.c1, curve.p1
-    x0, x1, x2 = 3 * (q[0] - p[0]), 6 * (r[0] - 2 * q[0] + p[0]), 3 * (s[0] - p[0] + 3 * (q[0] - r[0]))
-    y0, y1, y2 = 3 * (q[1] - p[1]), 6 * (r[1] - 2 * q[1] + p[1]), 3 * (s[1] - p[1] + 3 * (q[1] - r[1]))
+    return (3 * (q[0] - p[0]), 6 * (r[0] - 2 * q[0] + p[0]), 3 * (s[0] - p[0] + 3 * (q[0] - r[0])),
+            3 * (q[1] - p[1]), 6 * (r[1] - 2 * q[1] + p[1]), 3 * (s[1] - p[1] + 3 * (q[1] - r[1])))
+
+
+def _rule(speed: _Speed, a: float, b: float) -> float:
+    x0, x1, x2, y0, y1, y2 = speed
     h, total, hypot = b - a, 0.0, math.hypot
-    for x, w in _GAUSS:
+    for x, w in GAUSS:
         t = a + h * x
         total += w * hypot(x0 + t * (x1 + t * x2), y0 + t * (y1 + t * y2))
     return h * total
@@ -275,19 +284,24 @@ def _marks(curve: Cubic) -> list[float]:
     """Lengths from the start to equal steps of the parameter, mm: where to begin looking for a length."""
     made = [0.0]
     for k in range(_MARKS):
-        made.append(made[-1] + _length(curve, k / _MARKS, (k + 1) / _MARKS, 0))
+        made.append(made[-1] + _length(curve, k / _MARKS, (k + 1) / _MARKS))
     return made
 
 
 @lru_cache(maxsize=25_000)  # a number each, 10 MB in all: the largest outline fits in
 def _whole(curve: Cubic) -> float:
-    return _length(curve, 0.0, 1.0, 0)
+    return _length(curve, 0.0, 1.0)
 
 
-def _length(curve: Cubic, a: float, b: float, depth: int) -> float:
+def _length(curve: Cubic, a: float, b: float) -> float:
+    speed = _speed(curve)
+    return _halved(speed, a, b, _rule(speed, a, b), 0)
+
+
+def _halved(speed: _Speed, a: float, b: float, whole: float, depth: int) -> float:
     m = (a + b) / 2
-    whole, halves = _rule(curve, a, b), (_rule(curve, a, m), _rule(curve, m, b))
+    one, two = _rule(speed, a, m), _rule(speed, m, b)
     # "Not greater" also ends it for a curve whose numbers are no numbers.
-    if depth >= 12 or not abs(whole - sum(halves)) >= 1e-10 * max(1.0, whole):
-        return sum(halves)
-    return _length(curve, a, m, depth + 1) + _length(curve, m, b, depth + 1)
+    if depth >= MOST_HALVINGS or not abs(whole - (one + two)) >= AGREE * max(1.0, whole):
+        return one + two
+    return _halved(speed, a, m, one, depth + 1) + _halved(speed, m, b, two, depth + 1)

@@ -6,6 +6,7 @@ import math
 from bisect import bisect_right
 from collections.abc import Iterator
 from functools import cached_property
+from itertools import accumulate
 
 import numpy as np
 from msgspec import Struct
@@ -14,6 +15,7 @@ from geometry import vectors as v
 from geometry.curves.arc import Arc
 from geometry.curves.cubic import Cubic
 from geometry.curves.line import Line
+from geometry.curves.many_lengths import cubic_lengths
 from geometry.curves.matrix import Matrix
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -21,6 +23,9 @@ from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 Segment = Line | Arc | Cubic
+
+_MANY = 200
+"""segments of a path above which the lengths of its cubics are worked out all at once, which may differ in the last digits"""
 
 
 class Nearest(Struct, frozen=True):
@@ -67,11 +72,16 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
     @cached_property
     def ends(self) -> tuple[float, ...]:
         """Length from the start to the end of each segment, mm."""
-        total, out = 0.0, []
-        for segment in self.segments:
-            total += segment.length()
-            out.append(total)
-        return tuple(out)
+        return tuple(accumulate(self._lengths))
+
+    @cached_property
+    def _lengths(self) -> list[float]:
+        """Length of each segment, mm."""
+        if len(self.segments) <= _MANY:
+            return [segment.length() for segment in self.segments]
+        cubics = [i for i, segment in enumerate(self.segments) if isinstance(segment, Cubic)]
+        of_cubic = dict(zip(cubics, cubic_lengths([self.segments[i] for i in cubics]) if cubics else (), strict=True))
+        return [of_cubic[i] if i in of_cubic else segment.length() for i, segment in enumerate(self.segments)]
 
     @property
     def length(self) -> float:
@@ -195,11 +205,10 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         """The open piece between two lengths in mm; a closed path may run past its own start."""
         if self.closed and end <= start:
             end += self.length
-        doubled = self.segments + self.segments if self.closed else self.segments
+        turns = 2 if self.closed else 1
         out: list[Segment] = []
         before = 0.0
-        for segment in doubled:
-            size = segment.length()
+        for segment, size in zip(self.segments * turns, self._lengths * turns, strict=True):
             lo, hi = max(start - before, 0.0), min(end - before, size)
             if hi - lo > TOUCH:
                 piece = segment

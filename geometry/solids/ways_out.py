@@ -62,6 +62,8 @@ MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
 _MOST_BESIDE, _FEW = 1000, 400
 """chords of an outline above which drillings from the side are led back along a plainer line, and corners of that: each drilling
 is swept along all of it, and what that covers takes the longer to unite the more chords overlap"""
+_LOOKS_FOR_ROOM = 1.0, 2.0, 5.0
+"""how far is looked for room, in times of the least, before all of an area is"""
 
 
 @remembered_by_size(64, lambda wall: len(wall.points))
@@ -258,27 +260,30 @@ def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side
 def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float, apart: float) -> Vec2 | None:
     """The place nearest to `centre` at which a disc just keeps inside an area (`keep` 1) or outside of it (-1).
 
-    Only what lies about the centre is looked at, farther and farther (`apart`: how far its rim is away, mm): an outline of
-    thousands of corners, each with an arc round it, takes gigabytes.
+    First only what lies about the centre is looked at (`apart`: how far its rim is away, mm): of thousands of corners, each with
+    an arc round it, few count. Then all of it, which other discs of that size share: where one finds no room near, most do not.
     """
     if shapely.is_empty(area):
         return None
     x0, y0, x1, y1 = shapely.bounds(area)
     whole = math.hypot(max(x1 - centre[0], centre[0] - x0), max(y1 - centre[1], centre[1] - y0))
-    look = apart + radius
-    while True:
+    for look in (*(times * (apart + radius) for times in _LOOKS_FOR_ROOM), math.inf):
         reach = look + radius + 1.0
-        about = area if look >= whole else shapely.intersection(
-            area, shapely.box(centre[0] - reach, centre[1] - reach, centre[0] + reach, centre[1] + reach))
-        room = shapely.buffer(blunted(about, -keep * radius), -keep * radius, quad_segs=4 * QUAD_SEGS)
-        room = room if keep > 0 else room.boundary
-        if not room.is_empty:
-            near = shapely.shortest_line(shapely.Point(centre), room).coords[1]
-            if look >= whole or v.distance(centre, near) <= look:
-                return near
-        if look >= whole:
-            return None
-        look *= 2
+        room = _room(area, radius, keep) if look >= whole else _room_of(shapely.intersection(
+            area, shapely.box(centre[0] - reach, centre[1] - reach, centre[0] + reach, centre[1] + reach)), radius, keep)
+        near = None if room.is_empty else shapely.shortest_line(shapely.Point(centre), room).coords[1]
+        if look >= whole or near is not None and v.distance(centre, near) <= look:
+            return near
+    return None
+
+
+def _room_of(area: BaseGeometry, radius: float, keep: float) -> BaseGeometry:
+    """Where the middle of a disc may be that keeps inside an area (`keep` 1), or just keeps outside of it (-1)."""
+    room = shapely.buffer(blunted(area, -keep * radius), -keep * radius, quad_segs=4 * QUAD_SEGS)
+    return room if keep > 0 else room.boundary
+
+
+_room = remembered_by_size(32, lambda area, *_: shapely.get_num_coordinates(area))(_room_of)
 
 
 def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
@@ -286,6 +291,8 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
 
     None where it meets nothing outside.
     """
+    if len(chain) > _MOST_BESIDE:
+        chain = _turning(chain)
     if len(chain) > _MOST_BESIDE:
         chain, by = _plainer(chain, _FEW)
         drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
@@ -301,6 +308,13 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
         return None
     depth, way = way_out(summed)
     return WayOut(depth, (*way, 0.0))
+
+
+def _turning(chain: np.ndarray) -> np.ndarray:
+    """A chain without the corners at which it goes straight on."""
+    (x, y), size = np.diff(chain, axis=0).T, np.hypot(*np.diff(chain, axis=0).T)
+    turns = np.abs(x[:-1] * y[1:] - y[:-1] * x[1:]) > TOUCH * TOUCH * size[:-1] * size[1:]
+    return chain[np.concatenate([[True], turns | (x[:-1] * x[1:] + y[:-1] * y[1:] < 0), [True]])]
 
 
 def _some_way(drilling: Drilling, chain: np.ndarray) -> float:

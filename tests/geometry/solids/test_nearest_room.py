@@ -42,3 +42,15 @@ def test_far_from_a_saw_of_many_teeth_few_of_them_count(monkeypatch):
     monkeypatch.setattr(shapely, "buffer", lambda some, *rest, **words: asked.append(shapely.get_num_coordinates(some)) or real(some, *rest, **words))
     assert _nearest_room((58.0, 0.0), 5.0, area, 1.0, 2.0) == pytest.approx((55.0, 0.0), abs=0.01)
     assert len(asked) == 1 and asked[0] < 300
+
+
+def test_discs_of_one_size_without_room_near_them_share_the_whole_room(monkeypatch):
+    """A comb too narrow for the disc but at its far end: each of six places in its teeth is looked about, all of it once."""
+    teeth = [(x, y) for k in range(30) for x, y in ((4.0 * k, 60.0), (4.0 * k + 2.0, 60.0), (4.0 * k + 2.0, 1.0), (4.0 * k + 4.0, 1.0))]
+    area = shapely.Polygon([(0.0, 0.0), *teeth, (120.0, 60.0), (160.0, 60.0), (160.0, 0.0)])
+    asked = []
+    real = shapely.buffer
+    monkeypatch.setattr(shapely, "buffer", lambda some, *rest, **words: asked.append(shapely.bounds(some)[2] == 160.0) or real(some, *rest, **words))
+    found = [_nearest_room((4.0 * k + 1.0, 50.0), 5.0, area, 1.0, 1.0) for k in range(6)]
+    assert all(place == pytest.approx((125.0, 50.0), abs=0.1) for place in found)
+    assert asked.count(True) == 1
